@@ -1,0 +1,51 @@
+package stillturning.model;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stillturning.parts.FailureMode;
+import stillturning.parts.Part;
+
+/**
+ * One electrical architecture, every part of it explicit.
+ *
+ * @param id file name without ending
+ * @param title what a person calls it
+ * @param about why one would build it so
+ */
+public record Candidate(
+        String id,
+        String title,
+        String about,
+        List<Part> parts,
+        List<Join> joins,
+        Cockpit cockpit) {
+
+    /** One failure mode of one of the candidate's parts. */
+    public record Hit(String part, FailureMode mode) {}
+
+    public Candidate {
+        parts = List.copyOf(parts);
+        joins = List.copyOf(joins);
+    }
+
+    /** The part of this id, if the candidate has one. */
+    public Optional<Part> part(String id) {
+        return parts.stream().filter(p -> p.id().equals(id)).findFirst();
+    }
+
+    /** All parts of one kind. */
+    public <P extends Part> Stream<P> all(Class<P> kind) {
+        return parts.stream().filter(kind::isInstance).map(kind::cast);
+    }
+
+    /** The candidate's nets and elements, nothing wrong. */
+    public Circuit circuit() {
+        return Circuit.of(this, List.of());
+    }
+
+    /** The candidate's nets and elements after these failures. */
+    public Circuit circuit(List<Hit> hits) {
+        return Circuit.of(this, hits);
+    }
+}

@@ -1,0 +1,128 @@
+package stillturning.model;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.element.Element;
+import stillturning.model.Candidate.Hit;
+import stillturning.parts.Part;
+
+/**
+ * Nets and the elements between them. Net 0 is the aircraft's structure.
+ *
+ * @param nets how many nets there are
+ * @param placed every element with the nets at its ends, in order of parts
+ * @param netOf net of every terminal
+ */
+public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netOf) {
+
+    /** An element of a part between two nets. */
+    public record Placed(String part, Element element, int from, int to) {
+        /** Part and element in one name, unique in the circuit. */
+        public String name() {
+            return part + "/" + element.name();
+        }
+    }
+
+    public Circuit {
+        placed = List.copyOf(placed);
+        netOf = Ordered.copyOf(netOf);
+    }
+
+    /**
+     * Joins a candidate's terminals into nets and places its elements, altered by the hits.
+     *
+     * @throws IllegalArgumentException if a hit names a part that the candidate has not
+     */
+    static Circuit of(Candidate candidate, List<Hit> hits) {
+        for (Hit hit : hits) {
+            if (candidate.part(hit.part()).isEmpty()) {
+                throw new IllegalArgumentException(
+                        "candidate " + candidate.id() + " has no part " + hit.part());
+            }
+        }
+        Builder builder = new Builder(candidate.joins());
+        for (Part part : candidate.parts()) {
+            part.terminals().forEach(name -> builder.net(part.id(), name));
+            elements(part, hits).forEach(element -> builder.place(part.id(), element));
+        }
+        return builder.build();
+    }
+
+    private static List<Element> elements(Part part, List<Hit> hits) {
+        List<Element> elements = part.elements();
+        for (Hit hit : hits) {
+            if (hit.part().equals(part.id())) {
+                elements = hit.mode().on(elements);
+            }
+        }
+        return elements;
+    }
+
+    /**
+     * Net of a terminal, hidden ones included.
+     *
+     * @throws IllegalArgumentException if there is no such terminal
+     */
+    public int net(String part, String terminal) {
+        return find(part, terminal)
+                .orElseThrow(
+                        () -> new IllegalArgumentException(part + " has no terminal " + terminal));
+    }
+
+    /** Net of a terminal, if there is one. */
+    public Optional<Integer> find(String part, String terminal) {
+        return terminal.equals(Element.STRUCTURE)
+                ? Optional.of(0)
+                : Optional.ofNullable(netOf.get(new Terminal(part, terminal)));
+    }
+
+    private static final class Builder {
+        private final Map<Terminal, Terminal> leaders = new LinkedHashMap<>();
+        private final Map<Terminal, Integer> numbers = new LinkedHashMap<>();
+        private final Map<Terminal, Integer> netOf = new LinkedHashMap<>();
+        private final List<Placed> placed = new ArrayList<>();
+        private int nets = 1;
+
+        Builder(List<Join> joins) {
+            for (Join join : joins) {
+                Terminal one = leader(join.one());
+                Terminal other = leader(join.other());
+                if (!one.equals(other)) {
+                    leaders.put(other, one);
+                }
+            }
+        }
+
+        int net(String part, String name) {
+            if (name.equals(Element.STRUCTURE)) {
+                return 0;
+            }
+            Terminal terminal = new Terminal(part, name);
+            int net = numbers.computeIfAbsent(leader(terminal), t -> nets++);
+            netOf.put(terminal, net);
+            return net;
+        }
+
+        void place(String part, Element element) {
+            placed.add(
+                    new Placed(part, element, net(part, element.from()), net(part, element.to())));
+        }
+
+        Circuit build() {
+            return new Circuit(nets, placed, netOf);
+        }
+
+        private Terminal leader(Terminal terminal) {
+            Terminal at = terminal;
+            Terminal next = leaders.get(at);
+            while (next != null) {
+                at = next;
+                next = leaders.get(at);
+            }
+            return at;
+        }
+    }
+}

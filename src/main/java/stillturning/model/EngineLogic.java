@@ -1,0 +1,86 @@
+package stillturning.model;
+
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** Which loads must work for the engine to run. */
+public sealed interface EngineLogic {
+
+    /** Whether the engine runs while just these loads work. */
+    boolean runsOn(Predicate<String> works);
+
+    /** Every load named, in order, once. */
+    List<String> loads();
+
+    /** In words: {@code "computer-a or computer-b"}. */
+    String inWords();
+
+    /** One load. */
+    record One(String load) implements EngineLogic {
+        @Override
+        public boolean runsOn(Predicate<String> works) {
+            return works.test(load);
+        }
+
+        @Override
+        public List<String> loads() {
+            return List.of(load);
+        }
+
+        @Override
+        public String inWords() {
+            return load;
+        }
+    }
+
+    /** At least {@code least} of the terms: all of them, any one, or a number between. */
+    record AtLeast(int least, List<EngineLogic> of) implements EngineLogic {
+        public AtLeast {
+            of = List.copyOf(of);
+            if (least < 1 || least > of.size()) {
+                throw new IllegalArgumentException(
+                        "engine logic: "
+                                + least
+                                + " of "
+                                + of.size()
+                                + " terms is neither possible nor needed");
+            }
+        }
+
+        @Override
+        public boolean runsOn(Predicate<String> works) {
+            return of.stream().filter(term -> term.runsOn(works)).count() >= least;
+        }
+
+        @Override
+        public List<String> loads() {
+            return of.stream().flatMap(term -> term.loads().stream()).distinct().toList();
+        }
+
+        @Override
+        public String inWords() {
+            if (of.size() == 1) {
+                return of.get(0).inWords();
+            }
+            if (least == of.size()) {
+                return joined(" and ");
+            }
+            return least == 1 ? joined(" or ") : least + " of (" + joined(", ") + ")";
+        }
+
+        private String joined(String word) {
+            return of.stream()
+                    .map(t -> t instanceof AtLeast ? "(" + t.inWords() + ")" : t.inWords())
+                    .collect(Collectors.joining(word));
+        }
+    }
+
+    static EngineLogic allOf(List<EngineLogic> terms) {
+        return new AtLeast(terms.size(), terms);
+    }
+
+    static EngineLogic anyOf(List<EngineLogic> terms) {
+        return new AtLeast(1, terms);
+    }
+}

@@ -1,0 +1,49 @@
+package stillturning.model;
+
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import stillturning.element.Demand;
+import stillturning.element.Tolerance;
+
+/**
+ * A load of the aircraft, the same in every candidate.
+ *
+ * @param inputs names of its supply inputs
+ * @param use when it runs
+ * @param shedOrder rank in which a pilot may switch it off, lowest first; empty if never
+ */
+public record LoadNeed(
+        String id,
+        String label,
+        String zone,
+        Demand demand,
+        Tolerance tolerance,
+        List<String> inputs,
+        Use use,
+        OptionalInt shedOrder) {
+
+    /**
+     * Phases in which it runs, and for what share of the time.
+     *
+     * @param duty 0 to 1; an intermittent load counts with its average
+     */
+    public record Use(Set<String> phases, double duty) {
+        public Use {
+            phases = Set.copyOf(phases);
+            if (!(duty > 0 && duty <= 1)) {
+                throw new IllegalArgumentException(
+                        "load: duty " + duty + " is not above 0 and at most 1");
+            }
+        }
+    }
+
+    public LoadNeed {
+        inputs = List.copyOf(inputs);
+    }
+
+    /** Average current (A) at its nominal voltage in a phase. */
+    public double averageAmps(String phase) {
+        return use.phases.contains(phase) ? demand.amps() * use.duty : 0;
+    }
+}

@@ -1,0 +1,54 @@
+package stillturning.model;
+
+/** A hard gate: a candidate that misses it is never ranked above one that meets all. */
+public sealed interface Requirement {
+
+    /** In a counsellor's words. */
+    String inWords();
+
+    /** No single failure ends the engine, the pilot doing as planned. */
+    record NoSingleFailureStopsEngine() implements Requirement {
+        @Override
+        public String inWords() {
+            return "no single failure ends the engine";
+        }
+    }
+
+    /** The engine keeps running through the drill that takes all power off the airframe. */
+    record RunsWithMasterOff() implements Requirement {
+        @Override
+        public String inWords() {
+            return "the engine stays running with the master off";
+        }
+    }
+
+    /** Time that the engine runs on once nothing charges any more (s). */
+    record EnduranceWithoutCharging(double seconds) implements Requirement {
+        @Override
+        public String inWords() {
+            return "the engine runs on for at least "
+                    + Math.round(seconds / 60)
+                    + " min after charging is lost";
+        }
+    }
+
+    /** Longest interruption of what the engine needs, by a single failure (s). */
+    record InterruptionBelow(double seconds) implements Requirement {
+        @Override
+        public String inWords() {
+            return "no single failure interrupts the engine for "
+                    + Math.round(seconds * 1000)
+                    + " ms or more";
+        }
+    }
+
+    /** Heaviest allowed electrical system (kg). */
+    record WeightAtMost(double kilograms) implements Requirement {
+        @Override
+        public String inWords() {
+            return "the electrical system weighs at most "
+                    + Math.round(kilograms * 10) / 10.0
+                    + " kg";
+        }
+    }
+}

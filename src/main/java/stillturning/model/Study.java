@@ -1,0 +1,70 @@
+package stillturning.model;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One aircraft: what all candidates share, and the candidates.
+ *
+ * @param id folder name
+ * @param aircraft what does not depend on the candidate
+ * @param goals what is asked of a candidate
+ */
+public record Study(
+        String id, Heading heading, Aircraft aircraft, Goals goals, List<Candidate> candidates) {
+
+    /**
+     * What stands above the study.
+     *
+     * @param invented whether its data are made up
+     * @param currency code of the prices
+     */
+    public record Heading(String title, String about, boolean invented, String currency) {}
+
+    /** Nominal bus voltage (V), the loads, the engine, and the flight. */
+    public record Aircraft(
+            double nominalVolts, List<LoadNeed> loads, Engine engine, List<Phase> phases) {
+        public Aircraft {
+            loads = List.copyOf(loads);
+            phases = List.copyOf(phases);
+        }
+
+        /** The load of this id, if there is one. */
+        public Optional<LoadNeed> load(String id) {
+            return loads.stream().filter(l -> l.id().equals(id)).findFirst();
+        }
+    }
+
+    /**
+     * What is asked of a candidate.
+     *
+     * @param failurePhase phase in which failures are injected
+     * @param enoughSeconds endurance with which a failure no longer ends the engine: time to get
+     *     down (s)
+     * @param weights weight by criterion, in the study's order
+     * @param baseline the candidate that others are departures from
+     */
+    public record Goals(
+            Phase failurePhase,
+            double enoughSeconds,
+            List<Requirement> requirements,
+            List<Weight> weights,
+            Optional<String> baseline) {
+        public Goals {
+            requirements = List.copyOf(requirements);
+            weights = List.copyOf(weights);
+        }
+    }
+
+    /** How much a criterion counts, against the others. */
+    public record Weight(CriterionName criterion, double weight) {}
+
+    public Study {
+        candidates = List.copyOf(candidates);
+    }
+
+    /** The candidate of this id, if there is one. */
+    public Optional<Candidate> candidate(String id) {
+        return candidates.stream().filter(c -> c.id().equals(id)).findFirst();
+    }
+}

@@ -1,0 +1,30 @@
+package stillturning.parts;
+
+import java.util.List;
+import stillturning.element.Element;
+
+/**
+ * One way in which one part stops doing its job.
+ *
+ * @param name unique in the part, in the trade's words ("short to ground")
+ * @param alterations what becomes of its elements
+ */
+public record FailureMode(String name, List<Alteration> alterations) {
+
+    public FailureMode {
+        alterations = List.copyOf(alterations);
+    }
+
+    static FailureMode of(String name, Alteration... alterations) {
+        return new FailureMode(name, List.of(alterations));
+    }
+
+    /** The part's elements once this has happened. */
+    public List<Element> on(List<Element> elements) {
+        List<Element> changed = elements;
+        for (Alteration alteration : alterations) {
+            changed = alteration.on(changed);
+        }
+        return changed;
+    }
+}

@@ -1,0 +1,38 @@
+package stillturning.parts;
+
+import stillturning.element.Conductor;
+import stillturning.element.Element;
+import stillturning.parts.Alteration.Put;
+import stillturning.parts.Alteration.Removed;
+
+/** The recurring faults, so that every kind means the same by the same words. */
+final class Faults {
+
+    /** Metal touching metal under vibration. Common practice, no published source. */
+    private static final double SHORT_OHMS = 0.005;
+
+    /** A contact gone bad: warm, flickering, still joined. Common practice, no published source. */
+    private static final double BAD_CONTACT_OHMS = 0.5;
+
+    private Faults() {}
+
+    static Alteration open(String element) {
+        return new Removed(element);
+    }
+
+    static Alteration shortBetween(String from, String to) {
+        return new Put(new Conductor("fault", from, to, SHORT_OHMS));
+    }
+
+    static Alteration shortToStructure(String terminal) {
+        return shortBetween(terminal, Element.STRUCTURE);
+    }
+
+    static Alteration metalFor(Element element, double ohms) {
+        return new Put(new Conductor(element.name(), element.from(), element.to(), ohms));
+    }
+
+    static Alteration badContact(Element element) {
+        return metalFor(element, BAD_CONTACT_OHMS);
+    }
+}

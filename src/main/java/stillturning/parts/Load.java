@@ -1,0 +1,88 @@
+package stillturning.parts;
+
+import java.util.ArrayList;
+import java.util.List;
+import stillturning.element.Consumer;
+import stillturning.element.Demand;
+import stillturning.element.Element;
+import stillturning.element.Rectifier;
+import stillturning.element.Tolerance;
+
+/**
+ * Something that needs electricity, with one supply input ({@code plus}) or several ({@code a},
+ * {@code b}, ...) combined by diodes inside it, and its return at {@code minus}.
+ *
+ * @param inputs names of its supply inputs
+ */
+public record Load(Tag tag, Demand demand, Tolerance tolerance, List<String> inputs)
+        implements Part {
+
+    /** Name of the element that does the load's work. */
+    public static final String WORK = "work";
+
+    private static final String INSIDE = "inside";
+
+    /** Small Schottky diodes, 0.35 V at 3 A. Class of the data sheets read for the 1N582x. */
+    private static final double SATURATION_AMPS = 2e-5;
+
+    private static final double EMISSION_VOLTS = 0.0275;
+    private static final double DIODE_OHMS = 0.01;
+
+    public Load {
+        inputs = List.copyOf(inputs);
+        if (inputs.isEmpty()) {
+            throw new IllegalArgumentException(tag.id() + ": a load has at least one input");
+        }
+    }
+
+    @Override
+    public List<String> terminals() {
+        List<String> all = new ArrayList<>(inputs);
+        all.add("minus");
+        return List.copyOf(all);
+    }
+
+    @Override
+    public List<Element> elements() {
+        if (inputs.size() == 1) {
+            return List.of(new Consumer(WORK, inputs.get(0), "minus", demand, tolerance));
+        }
+        List<Element> elements = new ArrayList<>();
+        elements.add(new Consumer(WORK, INSIDE, "minus", demand, tolerance));
+        inputs.forEach(input -> elements.add(inputDiode(input)));
+        return List.copyOf(elements);
+    }
+
+    @Override
+    public List<FailureMode> failureModes() {
+        List<FailureMode> modes = new ArrayList<>();
+        modes.add(FailureMode.of("stops working", Faults.open(WORK)));
+        for (String input : inputs) {
+            String which = inputs.size() == 1 ? "input" : "input " + input;
+            modes.add(FailureMode.of(which + " short", Faults.shortBetween(input, "minus")));
+            if (inputs.size() > 1) {
+                Rectifier diode = inputDiode(input);
+                modes.add(FailureMode.of(diode.name() + " open", Faults.open(diode.name())));
+                modes.add(
+                        FailureMode.of(
+                                diode.name() + " shorted", Faults.metalFor(diode, DIODE_OHMS)));
+            }
+        }
+        return List.copyOf(modes);
+    }
+
+    @Override
+    public String entry() {
+        return inputs.get(0);
+    }
+
+    @Override
+    public String exit() {
+        return "minus";
+    }
+
+    private static Rectifier inputDiode(String input) {
+        return new Rectifier(
+                "input diode " + input, input, INSIDE, SATURATION_AMPS, EMISSION_VOLTS, DIODE_OHMS);
+    }
+}

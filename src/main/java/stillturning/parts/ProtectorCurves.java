@@ -1,0 +1,67 @@
+package stillturning.parts;
+
+import java.util.List;
+import stillturning.element.TimeCurrentCurve;
+import stillturning.element.TimeCurrentCurve.Point;
+
+/** Time–current curves of the protector classes, as published. */
+public final class ProtectorCurves {
+
+    private static final double NEVER = Double.POSITIVE_INFINITY;
+
+    /** Medium blade fuse. */
+    public static final TimeCurrentCurve BLADE_FUSE =
+            new TimeCurrentCurve(
+                    "ISO 8820-3 type C class sheet, 23 °C, read in a second source",
+                    List.of(
+                            new Point(1.10, 360_000, NEVER),
+                            new Point(1.35, 0.75, 600),
+                            new Point(1.60, 0.25, 50),
+                            new Point(2.00, 0.15, 5),
+                            new Point(3.50, 0.08, 0.5),
+                            new Point(6.00, 0.03, 0.1)));
+
+    /** High-current blade and bolt-down fuse. */
+    public static final TimeCurrentCurve HIGH_CURRENT_FUSE =
+            new TimeCurrentCurve(
+                    "ISO 8820-3 type E class sheet, 23 °C, read in a second source",
+                    List.of(
+                            new Point(1.00, 360_000, NEVER),
+                            new Point(1.35, 60, 1800),
+                            new Point(2.00, 2, 50),
+                            new Point(3.50, 0.2, 7),
+                            new Point(6.00, 0.04, 1)));
+
+    /**
+     * Thermal push-pull breaker. Carries 115 % for an hour (MIL-PRF-5809 family, from memory); must
+     * trip by 138 % within an hour (federal item record, read).
+     */
+    public static final TimeCurrentCurve THERMAL_BREAKER =
+            new TimeCurrentCurve(
+                    "US federal item record NSN 5925-00-226-0377, 25 °C, read;"
+                            + " hold at 115 % from memory",
+                    List.of(
+                            new Point(1.15, 3600, NEVER),
+                            new Point(1.38, 10, 3600),
+                            new Point(2.00, 0.38, 2.5),
+                            new Point(4.00, 0.10, 0.54),
+                            new Point(6.00, 0.05, 0.27),
+                            new Point(10.0, 0.02, 0.12)));
+
+    /**
+     * Electronic trip: integrates the excess above 115 %, opens at once above 600 %. The thresholds
+     * were read in a data sheet of the class; the times between them are a guess.
+     */
+    public static final TimeCurrentCurve ELECTRONIC_TRIP =
+            new TimeCurrentCurve(
+                    "class convention of 28 V solid-state controllers, thresholds read, times guessed",
+                    List.of(
+                            new Point(1.15, 3600, NEVER),
+                            new Point(1.38, 5, 60),
+                            new Point(2.00, 0.8, 4),
+                            new Point(4.00, 0.1, 0.5),
+                            new Point(5.90, 0.03, 0.2),
+                            new Point(6.00, 2e-5, 5e-5)));
+
+    private ProtectorCurves() {}
+}

@@ -1,0 +1,48 @@
+package stillturning.parts;
+
+import java.util.List;
+import stillturning.element.Conductor;
+import stillturning.element.Element;
+import stillturning.parts.Alteration.Put;
+
+/** A length of stranded copper between {@code a} and {@code b}. */
+public record Wire(Tag tag, Cable cable, double metres, double ohms) implements Part {
+
+    public Wire {
+        if (!(metres > 0) || Double.isInfinite(metres)) {
+            throw new IllegalArgumentException(
+                    tag.id() + ": a wire of " + metres + " m is not above 0");
+        }
+    }
+
+    @Override
+    public List<String> terminals() {
+        return List.of("a", "b");
+    }
+
+    @Override
+    public List<Element> elements() {
+        return List.of(new Conductor("wire", "a", "b", ohms));
+    }
+
+    @Override
+    public List<FailureMode> failureModes() {
+        return List.of(
+                FailureMode.of("open", Faults.open("wire")),
+                FailureMode.of(
+                        "chafed to ground",
+                        new Put(new Conductor("wire", "a", "chafe", ohms / 2)),
+                        new Put(new Conductor("far end", "chafe", "b", ohms / 2)),
+                        Faults.shortToStructure("chafe")));
+    }
+
+    @Override
+    public String entry() {
+        return "b";
+    }
+
+    @Override
+    public String exit() {
+        return "a";
+    }
+}
