@@ -1,0 +1,200 @@
+package stillturning.network;
+
+/**
+ * Newton's iteration on the nodal equations. All laws without hidden coupling are the gradient of
+ * one function (the co-content), convex wherever no load draws more at less voltage; so where a
+ * full step overshoots, the iteration goes as far along it as that function falls, which neither
+ * diodes nor flat current limits can make cycle. A matrix is factored again only when the last one
+ * stops serving.
+ */
+final class Newton {
+    /** Kirchhoff's current law holds at least this well in any answer (A). */
+    static final double PROMISED_AMPS = 1e-6;
+
+    private static final double AIMED_AMPS = 1e-9;
+    private static final double AIMED_VOLTS = 1e-10;
+    private static final int MOST_STEPS = 120;
+
+    /** A step that leaves more than this part of the residual asks for new slopes. */
+    private static final double SERVES = 0.02;
+
+    private final NodalEquations equations;
+    private final StarMesh mesh;
+    private final int reference;
+    private double[] volts;
+    private double[] trial;
+    private final double[] excess;
+    private final double[] step;
+    private boolean factored;
+    private double widestStep;
+    private double worst;
+    private int steps;
+
+    Newton(NodalEquations equations, Topology topology) {
+        this.equations = equations;
+        mesh = new StarMesh(topology);
+        reference = topology.steps();
+        volts = new double[reference + 1];
+        trial = new double[reference + 1];
+        excess = new double[reference + 1];
+        step = new double[reference + 1];
+    }
+
+    double[] volts() {
+        return volts;
+    }
+
+    double[] excess() {
+        return excess;
+    }
+
+    double worstAmps() {
+        return worst;
+    }
+
+    int steps() {
+        return steps;
+    }
+
+    /** Starts counting anew; the next step factors if {@code conductancesChanged}. */
+    void begin(boolean conductancesChanged) {
+        steps = 0;
+        factored &= !conductancesChanged;
+        widestStep = 2.0 * equations.widestVolts() + 1.0;
+    }
+
+    /** Replaces the voltages by those of a straight network that resembles this one. */
+    boolean startFromNothing() {
+        factored = false;
+        equations.guess(excess);
+        if (!mesh.reduce(equations.siemens)) {
+            return false;
+        }
+        steps++;
+        mesh.solve(excess, volts);
+        return true;
+    }
+
+    /** Steps from the present voltages until the equations hold; whether they do. */
+    boolean converge() {
+        evaluate(volts);
+        int idle = 0;
+        for (int n = 0; n < MOST_STEPS; n++) {
+            if (!factored && !factor()) {
+                return false;
+            }
+            double size = direction();
+            if (worst <= AIMED_AMPS && (size <= AIMED_VOLTS || idle > 0)) {
+                if (equations.stillLinearised(volts)) {
+                    return true;
+                }
+                factored = false;
+                idle = 0;
+                continue;
+            }
+            if (idle > 2 && worst <= PROMISED_AMPS) {
+                return true;
+            }
+            double before = worst;
+            if (!advance(n)) {
+                return false;
+            }
+            idle = worst > 0.9 * before ? idle + 1 : 0;
+            factored &= worst <= SERVES * before || equations.straightThroughout();
+        }
+        return false;
+    }
+
+    private boolean factor() {
+        equations.linearise(volts, false);
+        factored = mesh.reduce(equations.siemens);
+        if (factored) {
+            return true;
+        }
+        equations.linearise(volts, true);
+        return mesh.reduce(equations.siemens);
+    }
+
+    /** Finds where to go; returns the largest change of a net (V). */
+    private double direction() {
+        mesh.solve(excess, step);
+        double size = 0.0;
+        for (int k = 0; k < reference; k++) {
+            size = Math.max(size, Math.abs(step[k]));
+        }
+        if (size > widestStep) {
+            double shorter = widestStep / size;
+            for (int k = 0; k < reference; k++) {
+                step[k] *= shorter;
+            }
+        }
+        return size;
+    }
+
+    /** Goes along the direction; whether the result is still a number. */
+    private boolean advance(int turn) {
+        double downhill = along();
+        attempt(1.0);
+        steps++;
+        double uphill = -along();
+        double allowed = turn < 8 ? 0.9 : turn < 40 ? 0.4 : 0.1;
+        if (uphill > allowed * downhill && !equations.straightThroughout()) {
+            search(downhill, uphill);
+        }
+        double[] passed = volts;
+        volts = trial;
+        trial = passed;
+        return !Double.isNaN(worst) && worst < Double.POSITIVE_INFINITY;
+    }
+
+    /** Finds the point of the way where it stops falling (Illinois, with a bisection in three). */
+    private void search(double downhill, double uphill) {
+        double low = 0.0;
+        double high = 1.0;
+        double fall = downhill;
+        double rise = uphill;
+        for (int n = 0; n < 60; n++) {
+            double weight = n % 3 == 2 ? 0.5 : fall / (fall + rise);
+            double t = low + (high - low) * weight;
+            attempt(t);
+            double here = along();
+            if (Math.abs(here) <= 0.2 * downhill || t <= low || t >= high) {
+                return;
+            }
+            if (here > 0.0) {
+                low = t;
+                fall = here;
+                rise *= 0.5;
+            } else {
+                high = t;
+                rise = -here;
+                fall *= 0.5;
+            }
+        }
+    }
+
+    private void attempt(double t) {
+        for (int k = 0; k < reference; k++) {
+            trial[k] = volts[k] + t * step[k];
+        }
+        evaluate(trial);
+    }
+
+    /** How fast the co-content falls along the step where the equations were evaluated last (W). */
+    private double along() {
+        double sum = 0.0;
+        for (int k = 0; k < reference; k++) {
+            sum += excess[k] * step[k];
+        }
+        return sum;
+    }
+
+    private void evaluate(double[] at) {
+        equations.evaluate(at, excess);
+        double most = 0.0;
+        for (int k = 0; k <= reference; k++) {
+            most = Math.max(most, Math.abs(excess[k]));
+        }
+        worst = most;
+    }
+}

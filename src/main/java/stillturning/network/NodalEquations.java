@@ -1,0 +1,325 @@
+package stillturning.network;
+
+import java.util.Arrays;
+
+/**
+ * Kirchhoff's current law at every net but the reference, in elimination order: what is left over
+ * at given voltages, and its slopes. Branches with straight laws are kept as plain numbers, open
+ * ones not at all.
+ */
+final class NodalEquations {
+    /** Ties a floating island's lowest net to 0 V; carries no current once the island balances. */
+    private static final double PIN_SIEMENS = 1.0;
+
+    /** A load below this part of its floor is off rather than sagging. */
+    private static final double DEAD = 0.01;
+
+    private final int reference;
+    private final int[] from;
+    private final int[] to;
+    private final int[] slot;
+    private final int[] netAt;
+    private final BranchLaw[] laws;
+    private final boolean[] conducts;
+    private final Islands islands;
+
+    private final int[] straight;
+    private final double[] straightSiemens;
+    private final double[] straightEmf;
+    private int straights;
+
+    private final int[] curved;
+    private final BranchLaw[] curvedLaw;
+    private final double[] curvedScale;
+    private final double[] curvedSiemens;
+    private int curves;
+
+    private final int[] converter;
+    private int converters;
+
+    private final double[] emf;
+    private final double[] fixedSiemens;
+    private boolean lawsChanged = true;
+    private boolean pathsChanged = true;
+    private double loadShare = 1.0;
+
+    /** Current of each branch at the last evaluation. */
+    final double[] amps;
+
+    /** Conductances after {@link #linearise} or {@link #guess}, by {@link Topology#slot}. */
+    final double[] siemens;
+
+    NodalEquations(Topology topology, int[] from, int[] to, BranchLaw[] laws) {
+        int count = laws.length;
+        reference = topology.steps();
+        this.from = new int[count];
+        this.to = new int[count];
+        slot = new int[count];
+        this.laws = laws.clone();
+        netAt = new int[topology.nets()];
+        for (int net = 0; net < netAt.length; net++) {
+            netAt[topology.position[net]] = net;
+        }
+        for (int b = 0; b < count; b++) {
+            if (!topology.accommodates(from[b], to[b])) {
+                throw new IllegalArgumentException(
+                        "branch %d joins nets %d and %d, which the topology does not foresee; analyse it anew"
+                                .formatted(b, from[b], to[b]));
+            }
+            this.from[b] = topology.position[from[b]];
+            this.to[b] = topology.position[to[b]];
+            slot[b] = topology.slot(from[b], to[b]);
+            requireOutput(this.laws[b]);
+        }
+        conducts = new boolean[count];
+        islands = new Islands(reference);
+        straight = new int[count];
+        straightSiemens = new double[count];
+        straightEmf = new double[count];
+        curved = new int[count];
+        curvedLaw = new BranchLaw[count];
+        curvedScale = new double[count];
+        curvedSiemens = new double[count];
+        converter = new int[count];
+        emf = new double[reference + 1];
+        amps = new double[count];
+        siemens = new double[topology.slots()];
+        fixedSiemens = new double[topology.slots()];
+    }
+
+    BranchLaw law(int branch) {
+        Guard.index("branch", branch, laws.length);
+        return laws[branch];
+    }
+
+    /** Sets a law; whether that changed anything. */
+    boolean law(int branch, BranchLaw law) {
+        Guard.index("branch", branch, laws.length);
+        if (laws[branch].equals(law)) {
+            return false;
+        }
+        requireOutput(law);
+        laws[branch] = law;
+        lawsChanged = true;
+        return true;
+    }
+
+    private void requireOutput(BranchLaw law) {
+        if (law instanceof ConverterInput input) {
+            Guard.index("output branch", input.outputBranch(), laws.length);
+        }
+    }
+
+    /** Takes over new laws; whether the part of the conductances that never varies is new. */
+    boolean refresh() {
+        if (!lawsChanged) {
+            return false;
+        }
+        lawsChanged = false;
+        sort();
+        if (pathsChanged) {
+            pathsChanged = false;
+            islands.find(from, to, conducts, netAt);
+        }
+        return true;
+    }
+
+    private void sort() {
+        straights = 0;
+        curves = 0;
+        converters = 0;
+        for (int b = 0; b < laws.length; b++) {
+            BranchLaw law = laws[b];
+            boolean joins = law.conducts();
+            pathsChanged |= joins != conducts[b];
+            conducts[b] = joins;
+            if (!joins) {
+                amps[b] = 0.0;
+            } else if (law.linear()) {
+                straight[straights] = b;
+                straightSiemens[straights] = law.siemensAt(0.0, 0.0);
+                straightEmf[straights++] = law.emfVolts();
+            } else {
+                curved[curves] = b;
+                curvedLaw[curves++] = law;
+                if (law instanceof ConverterInput) {
+                    converter[converters++] = curves - 1;
+                }
+            }
+        }
+        loadShare(loadShare);
+    }
+
+    /** Scales what every load with a floor draws: 0 unloaded, 1 as it is. */
+    void loadShare(double share) {
+        loadShare = share;
+        for (int c = 0; c < curves; c++) {
+            curvedScale[c] = curvedLaw[c].floorVolts() > 0.0 ? share : 1.0;
+        }
+    }
+
+    boolean straightThroughout() {
+        return curves == 0;
+    }
+
+    /** Works out every branch current and what each net is left with (A). */
+    void evaluate(double[] volts, double[] excess) {
+        Arrays.fill(excess, 0.0);
+        for (int p = 0; p < islands.pins(); p++) {
+            excess[islands.pinned(p)] = -PIN_SIEMENS * volts[islands.pinned(p)];
+        }
+        for (int s = 0; s < straights; s++) {
+            int b = straight[s];
+            double across = volts[from[b]] - volts[to[b]];
+            carry(b, straightSiemens[s] * (across - straightEmf[s]), excess);
+        }
+        for (int c = 0; c < curves; c++) {
+            int b = curved[c];
+            double across = volts[from[b]] - volts[to[b]];
+            carry(b, curvedScale[c] * curvedLaw[c].ampsAt(across), excess);
+        }
+        for (int k = 0; k < converters; k++) {
+            int c = converter[k];
+            ConverterInput input = (ConverterInput) curvedLaw[c];
+            int b = curved[c];
+            double idle = amps[b];
+            double across = volts[from[b]] - volts[to[b]];
+            double all = curvedScale[c] * input.ampsAt(across, delivered(input, volts));
+            carry(b, all - idle, excess);
+            amps[b] = all;
+        }
+    }
+
+    private void carry(int branch, double current, double[] excess) {
+        amps[branch] = current;
+        excess[from[branch]] -= current;
+        excess[to[branch]] += current;
+    }
+
+    private double delivered(ConverterInput input, double[] volts) {
+        int out = input.outputBranch();
+        return laws[out] instanceof ConverterInput
+                ? 0.0
+                : -amps[out] * (volts[from[out]] - volts[to[out]]);
+    }
+
+    /** Adds up the conductances that laws alone decide. */
+    void fix() {
+        Arrays.fill(fixedSiemens, 0.0);
+        for (int p = 0; p < islands.pins(); p++) {
+            fixedSiemens[islands.pinned(p)] = PIN_SIEMENS;
+        }
+        for (int s = 0; s < straights; s++) {
+            fixedSiemens[slot[straight[s]]] += straightSiemens[s];
+        }
+    }
+
+    /**
+     * Slopes at the last evaluated voltages.
+     *
+     * @param tamed whether a load that draws more at less voltage counts as the resistance it
+     *     amounts to, which keeps the matrix positive definite
+     */
+    void linearise(double[] volts, boolean tamed) {
+        System.arraycopy(fixedSiemens, 0, siemens, 0, siemens.length);
+        for (int c = 0; c < curves; c++) {
+            int b = curved[c];
+            double slope = slope(c, volts);
+            curvedSiemens[c] = slope;
+            if (tamed && slope <= 0.0) {
+                slope = amps[b] / (volts[from[b]] - volts[to[b]]);
+            }
+            siemens[slot[b]] += slope;
+        }
+    }
+
+    private double slope(int c, double[] volts) {
+        int b = curved[c];
+        double across = volts[from[b]] - volts[to[b]];
+        return curvedScale[c] * curvedLaw[c].siemensAt(across, amps[b]);
+    }
+
+    /** Whether the slopes used last are still of the right size at these voltages. */
+    boolean stillLinearised(double[] volts) {
+        for (int c = 0; c < curves; c++) {
+            double used = curvedSiemens[c];
+            if (!(Math.abs(slope(c, volts) - used) <= 0.5 * Math.abs(used))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Conductances and injected currents of a straight network that resembles this one. */
+    void guess(double[] injected) {
+        highestEmf();
+        System.arraycopy(fixedSiemens, 0, siemens, 0, siemens.length);
+        Arrays.fill(injected, 0.0);
+        for (int s = 0; s < straights; s++) {
+            carry(straight[s], -straightSiemens[s] * straightEmf[s], injected);
+        }
+        for (int c = 0; c < curves; c++) {
+            int b = curved[c];
+            double across = curvedLaw[c].likelyVolts(emf[islands.islandOf(from[b])]);
+            double current = curvedLaw[c].ampsAt(across);
+            double slope = curvedLaw[c].siemensAt(across, current);
+            if (slope <= 0.0) {
+                slope = current / across;
+            }
+            siemens[slot[b]] += curvedScale[c] * slope;
+            carry(b, curvedScale[c] * (current - slope * across), injected);
+        }
+    }
+
+    private void highestEmf() {
+        Arrays.fill(emf, 0.0);
+        for (int b = 0; b < laws.length; b++) {
+            int island = islands.islandOf(from[b]);
+            emf[island] = Math.max(emf[island], laws[b].emfVolts());
+        }
+    }
+
+    /** No two nets of a passive network with these sources can be further apart (V). */
+    double widestVolts() {
+        double sum = 0.0;
+        for (BranchLaw law : laws) {
+            sum += law.emfVolts();
+        }
+        return sum;
+    }
+
+    /** Whether a load lives on a voltage below its floor: sagged, but not simply dead. */
+    boolean sagged(double[] volts) {
+        for (int c = 0; c < curves; c++) {
+            int b = curved[c];
+            double across = volts[from[b]] - volts[to[b]];
+            double floor = curvedLaw[c].floorVolts();
+            if (across < floor && across > DEAD * floor) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Names the net with the largest leftover and its strongest branch. */
+    NoOperatingPoint failure(double[] excess) {
+        int worst = 0;
+        for (int k = 0; k < reference; k++) {
+            if (!(Math.abs(excess[k]) <= Math.abs(excess[worst]))) {
+                worst = k;
+            }
+        }
+        int strongest = -1;
+        for (int b = 0; b < laws.length; b++) {
+            boolean there = from[b] == worst || to[b] == worst;
+            if (there && (strongest < 0 || Math.abs(amps[b]) > Math.abs(amps[strongest]))) {
+                strongest = b;
+            }
+        }
+        return new NoOperatingPoint(netAt[worst], strongest, excess[worst]);
+    }
+
+    Islands islands() {
+        return islands;
+    }
+}

@@ -1,0 +1,146 @@
+package stillturning.network;
+
+/**
+ * Solves one network again and again while its laws change. Keeps its workspace: nothing is
+ * allocated in {@link #solve}. For one thread; the {@link Topology} may be shared.
+ */
+public final class NodalSolver {
+    private final Topology topology;
+    private final NodalEquations equations;
+    private final Newton newton;
+    private boolean changed = true;
+    private boolean warm;
+
+    /**
+     * A solver, cold.
+     *
+     * @param topology structure that accommodates every branch
+     * @param from net at which each branch starts
+     * @param to net at which it ends
+     * @param laws its law
+     * @throws IllegalArgumentException if the arrays differ in length, or a branch does not fit
+     */
+    public NodalSolver(Topology topology, int[] from, int[] to, BranchLaw[] laws) {
+        if (from.length != laws.length || to.length != laws.length) {
+            throw new IllegalArgumentException(
+                    from.length + " starts, " + to.length + " ends and " + laws.length + " laws");
+        }
+        this.topology = topology;
+        equations = new NodalEquations(topology, from, to, laws);
+        newton = new Newton(equations, topology);
+    }
+
+    /** Replaces the law of a branch. */
+    public void law(int branch, BranchLaw law) {
+        changed |= equations.law(branch, law);
+    }
+
+    /** The law of a branch. */
+    public BranchLaw law(int branch) {
+        return equations.law(branch);
+    }
+
+    /**
+     * Gives the voltages from which the next solve starts.
+     *
+     * @param volts one a net (V)
+     * @throws IllegalArgumentException if their number is wrong or one is not finite
+     */
+    public void start(double[] volts) {
+        if (volts.length != topology.nets()) {
+            throw new IllegalArgumentException(
+                    volts.length + " voltages for " + topology.nets() + " nets");
+        }
+        for (int net = 1; net < volts.length; net++) {
+            if (!Double.isFinite(volts[net])) {
+                throw new IllegalArgumentException(
+                        "net " + net + " starts at " + volts[net] + " V");
+            }
+            newton.volts()[topology.position[net]] = volts[net] - volts[0];
+        }
+        changed = true;
+        warm = true;
+    }
+
+    /**
+     * Finds the operating point, from the last one if there is one. Of two points that a
+     * constant-power load allows, the one with the load at its power is taken.
+     *
+     * @throws NoOperatingPoint if none was found; the next solve then starts from nothing
+     */
+    public void solve() throws NoOperatingPoint {
+        if (!changed) {
+            return;
+        }
+        boolean newLaws = equations.refresh();
+        if (newLaws) {
+            equations.fix();
+        }
+        newton.begin(newLaws);
+        boolean found = warm && newton.converge();
+        if (!found || equations.sagged(newton.volts())) {
+            found = fromNothing();
+        }
+        warm = found;
+        changed = !found;
+        if (!found) {
+            throw equations.failure(newton.excess());
+        }
+    }
+
+    private boolean fromNothing() {
+        return newton.startFromNothing() && newton.converge();
+    }
+
+    /**
+     * Voltage of a net at the last solve (V).
+     *
+     * @throws IllegalArgumentException if the net is not in the network
+     */
+    public double volts(int net) {
+        Guard.index("net", net, topology.nets());
+        return newton.volts()[topology.position[net]];
+    }
+
+    /**
+     * Current of a branch from {@code from} to {@code to} at the last solve (A).
+     *
+     * @throws IllegalArgumentException if the branch is not in the network
+     */
+    public double amps(int branch) {
+        Guard.index("branch", branch, equations.amps.length);
+        return equations.amps[branch];
+    }
+
+    /**
+     * Whether a net had no conducting path to net 0 at the last solve.
+     *
+     * @throws IllegalArgumentException if the net is not in the network
+     */
+    public boolean floating(int net) {
+        Guard.index("net", net, topology.nets());
+        return equations.islands().floating(topology.position[net]);
+    }
+
+    /** Largest sum of currents at any net at the last solve (A). */
+    public double worstKclAmps() {
+        return newton.worstAmps();
+    }
+
+    /** Steps of the last solve that had anything to do. */
+    public int iterations() {
+        return newton.steps();
+    }
+
+    /** The whole answer of the last solve. */
+    public OperatingPoint point() {
+        double[] volts = new double[topology.nets()];
+        boolean[] floating = new boolean[topology.nets()];
+        for (int net = 0; net < volts.length; net++) {
+            volts[net] = volts(net);
+            floating[net] = floating(net);
+        }
+        return new OperatingPoint(
+                volts, equations.amps, floating, newton.worstAmps(), newton.steps());
+    }
+}
