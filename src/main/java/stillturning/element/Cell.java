@@ -35,6 +35,11 @@ public record Cell(
         public double voltsAt(double charge) {
             return factor * curve.voltsAt(charge);
         }
+
+        /** Voltage (V) on one straight piece of the curve. */
+        public double voltsOn(int piece, double charge) {
+            return factor * curve.voltsOn(piece, charge);
+        }
     }
 
     public Cell {

@@ -32,4 +32,9 @@ public record Channel(
             Require.positive("channel", "cooling time (s)", coolingSeconds);
         }
     }
+
+    @Override
+    public Passage passage() {
+        return Passage.BOTH_WAYS;
+    }
 }

@@ -6,4 +6,9 @@ public record Conductor(String name, String from, String to, double ohms) implem
     public Conductor {
         Require.positive(name, "resistance (ohm)", ohms);
     }
+
+    @Override
+    public Passage passage() {
+        return Passage.BOTH_WAYS;
+    }
 }

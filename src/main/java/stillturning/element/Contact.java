@@ -7,4 +7,9 @@ public record Contact(String name, String from, String to, double ohms, Control 
     public Contact {
         Require.positive(name, "contact resistance (ohm)", ohms);
     }
+
+    @Override
+    public Passage passage() {
+        return Passage.BOTH_WAYS;
+    }
 }

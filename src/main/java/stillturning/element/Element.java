@@ -30,4 +30,18 @@ public sealed interface Element
 
     /** Local name of the terminal that current leaves when it is positive. */
     String to();
+
+    /** How current gets through it. */
+    enum Passage {
+        /** It works there, or is made there. */
+        NONE,
+        BOTH_WAYS,
+        /** From {@code from} to {@code to} only. */
+        ONE_WAY
+    }
+
+    /** Whether current passes through on its way from a source to a load and back. */
+    default Passage passage() {
+        return Passage.NONE;
+    }
 }

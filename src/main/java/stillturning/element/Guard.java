@@ -24,4 +24,9 @@ public record Guard(
         Require.positive(name, "trip voltage (V)", tripVolts);
         Require.notNegative(name, "trip time (s)", tripSeconds);
     }
+
+    @Override
+    public Passage passage() {
+        return Passage.BOTH_WAYS;
+    }
 }

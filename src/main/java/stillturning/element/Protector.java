@@ -23,4 +23,9 @@ public record Protector(
         Require.positive(name, "rating (A)", ratedAmps);
         Require.positive(name, "cooling time (s)", coolingSeconds);
     }
+
+    @Override
+    public Passage passage() {
+        return Passage.BOTH_WAYS;
+    }
 }

@@ -21,4 +21,9 @@ public record Rectifier(
         Require.positive(name, "emission voltage (V)", emissionVolts);
         Require.positive(name, "series resistance (ohm)", ohms);
     }
+
+    @Override
+    public Passage passage() {
+        return Passage.ONE_WAY;
+    }
 }

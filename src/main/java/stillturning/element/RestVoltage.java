@@ -27,19 +27,43 @@ public enum RestVoltage {
         this.volts = volts;
     }
 
+    /** Number of straight pieces. */
+    public int pieces() {
+        return charge.length - 1;
+    }
+
+    /** State of charge at which a piece starts. */
+    public double pieceStart(int piece) {
+        return charge[piece];
+    }
+
+    /** State of charge at which a piece ends. */
+    public double pieceEnd(int piece) {
+        return charge[piece + 1];
+    }
+
+    /** The piece of a state of charge from 0 to 1; at a joint the lower one. */
+    public int pieceAt(double fraction) {
+        int piece = 0;
+        while (piece < pieces() - 1 && pieceEnd(piece) < fraction) {
+            piece++;
+        }
+        return piece;
+    }
+
     /**
-     * @param fraction state of charge, 0 to 1; held at the ends outside
+     * Voltage on a piece, carried on straight beyond its ends.
+     *
+     * @param fraction state of charge
      * @return open-circuit voltage of a nominal 12 V battery (V)
      */
+    public double voltsOn(int piece, double fraction) {
+        double share = (fraction - charge[piece]) / (charge[piece + 1] - charge[piece]);
+        return volts[piece] + share * (volts[piece + 1] - volts[piece]);
+    }
+
+    /** Open-circuit voltage (V) of a nominal 12 V battery at a state of charge from 0 to 1. */
     public double voltsAt(double fraction) {
-        if (fraction <= 0) {
-            return volts[0];
-        }
-        int i = 1;
-        while (i < charge.length - 1 && charge[i] < fraction) {
-            i++;
-        }
-        double share = Math.min(1, (fraction - charge[i - 1]) / (charge[i] - charge[i - 1]));
-        return volts[i - 1] + share * (volts[i] - volts[i - 1]);
+        return voltsOn(pieceAt(fraction), Math.max(0, Math.min(1, fraction)));
     }
 }

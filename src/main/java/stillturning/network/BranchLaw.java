@@ -17,7 +17,8 @@ public sealed interface BranchLaw
                 ConstantCurrent,
                 DiodeDrop,
                 LimitedConductor,
-                ConverterInput {
+                ConverterInput,
+                Storage {
 
     /**
      * Current at a voltage.

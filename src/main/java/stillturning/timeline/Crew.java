@@ -1,0 +1,128 @@
+package stillturning.timeline;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.element.Generator;
+import stillturning.model.Circuit;
+import stillturning.model.Cockpit;
+import stillturning.model.Cue;
+import stillturning.model.Procedure;
+import stillturning.model.Terminal;
+import stillturning.timeline.CueDevice.Sensing;
+
+/** Engine, cues and procedures of a run. */
+final class Crew {
+
+    /** An alternator that gives less than this is out (A). Common practice, no source. */
+    private static final double OUT_AMPS = 0.5;
+
+    private final Plant plant;
+    private final Situation now;
+    private final Circuit circuit;
+    private final Map<String, Device> devices = new LinkedHashMap<>();
+    private final EngineDevice engine;
+
+    Crew(Plant plant, Cockpit cockpit, Pilot pilot, Situation now) {
+        this.plant = plant;
+        this.now = now;
+        this.circuit = plant.circuit();
+        this.engine = new EngineDevice(plant.loads(), now);
+        devices.put("engine", engine);
+        Map<String, CueDevice> cues = new LinkedHashMap<>();
+        for (Cue cue : cockpit.cues()) {
+            CueDevice device = cue(cue);
+            cues.put(cue.name(), device);
+            devices.put("cue " + cue.name(), device);
+        }
+        for (Procedure procedure : cockpit.procedures()) {
+            now.movable.addAll(procedure.moves().keySet());
+            List<CueDevice> starting = new ArrayList<>();
+            procedure.when().forEach(name -> starting.add(cueNamed(name, cues)));
+            devices.put(
+                    "procedure " + procedure.name(),
+                    new ProcedureDevice(procedure, starting, pilot, now));
+        }
+    }
+
+    EngineDevice engine() {
+        return engine;
+    }
+
+    Map<String, Device> devices() {
+        return devices;
+    }
+
+    boolean acted() {
+        return devices.values().stream()
+                .anyMatch(d -> d instanceof ProcedureDevice procedure && procedure.done());
+    }
+
+    List<String> showing() {
+        return devices.values().stream()
+                .filter(d -> d instanceof CueDevice cue && cue.shows())
+                .map(d -> ((CueDevice) d).name())
+                .toList();
+    }
+
+    private static CueDevice cueNamed(String name, Map<String, CueDevice> cues) {
+        CueDevice cue = cues.get(name);
+        if (cue == null) {
+            throw new IllegalArgumentException("no cue is called " + name);
+        }
+        return cue;
+    }
+
+    private CueDevice cue(Cue cue) {
+        Optional<SupplyDevice> shownBy =
+                cue.shownBy().flatMap(load -> Optional.ofNullable(plant.loads().get(load)));
+        return new CueDevice(cue, sensing(cue.sign()), shownBy, now);
+    }
+
+    private Sensing sensing(Cue.Sign sign) {
+        if (sign instanceof Cue.LowVolts low) {
+            int net = net(low.at());
+            return new Sensing(
+                    () -> now.voltsBetween(net, 0) - low.volts(),
+                    low.seconds(),
+                    low.at().part() + " is below " + Say.volts(low.volts()));
+        } else if (sign instanceof Cue.HighVolts high) {
+            int net = net(high.at());
+            return new Sensing(
+                    () -> high.volts() - now.voltsBetween(net, 0),
+                    high.seconds(),
+                    high.at().part() + " is above " + Say.volts(high.volts()));
+        } else if (sign instanceof Cue.AlternatorOut out) {
+            return new Sensing(
+                    () -> alternatorAmps(out.alternator()) - OUT_AMPS,
+                    0,
+                    out.alternator() + " delivers nothing");
+        } else if (sign instanceof Cue.LoadStops stops) {
+            return new Sensing(
+                    () -> works(stops.load()) ? Device.NOT_NOW : Device.NOW,
+                    0,
+                    stops.load() + " has stopped");
+        }
+        return new Sensing(
+                () -> engine.stopped() ? Device.NOW : Device.NOT_NOW, 0, "the engine has stopped");
+    }
+
+    private int net(Terminal terminal) {
+        return circuit.net(terminal.part(), terminal.name());
+    }
+
+    private double alternatorAmps(String part) {
+        return plant.all(GeneratorDevice.class)
+                .filter(g -> g.placed().part().equals(part))
+                .filter(g -> g.placed().element() instanceof Generator)
+                .mapToDouble(GeneratorDevice::amps)
+                .sum();
+    }
+
+    private boolean works(String load) {
+        SupplyDevice supply = plant.loads().get(load);
+        return supply != null && (supply.works() || !supply.wanted());
+    }
+}

@@ -1,0 +1,102 @@
+package stillturning.timeline;
+
+import java.util.Optional;
+import java.util.function.DoubleSupplier;
+import stillturning.model.Cue;
+
+/** Something that a pilot may notice: stays dark, is about to show, shows. */
+final class CueDevice implements Device {
+
+    private enum State {
+        DARK,
+        ABOUT_TO,
+        SHOWS
+    }
+
+    private final Cue cue;
+    private final Sensing sensing;
+    private final Optional<SupplyDevice> shownBy;
+    private final Situation now;
+    private State state = State.DARK;
+    private double deadline = NO_DEADLINE;
+
+    /**
+     * What a cue watches.
+     *
+     * @param margin at or above 0 while there is nothing to show
+     * @param delaySeconds how long there must be something to show (s)
+     * @param words what the pilot notices
+     */
+    record Sensing(DoubleSupplier margin, double delaySeconds, String words) {}
+
+    CueDevice(Cue cue, Sensing sensing, Optional<SupplyDevice> shownBy, Situation now) {
+        this.cue = cue;
+        this.sensing = sensing;
+        this.shownBy = shownBy;
+        this.now = now;
+    }
+
+    String name() {
+        return cue.name();
+    }
+
+    boolean shows() {
+        return state == State.SHOWS;
+    }
+
+    @Override
+    public double margin() {
+        if (!seen()) {
+            return NOTHING_TO_WATCH;
+        }
+        double margin = sensing.margin.getAsDouble();
+        return switch (state) {
+            case DARK -> margin;
+            case ABOUT_TO -> -margin;
+            case SHOWS -> NOTHING_TO_WATCH;
+        };
+    }
+
+    @Override
+    public void cross() {
+        if (state == State.DARK) {
+            state = State.ABOUT_TO;
+            deadline = now.seconds + sensing.delaySeconds;
+        } else {
+            state = State.DARK;
+            deadline = NO_DEADLINE;
+        }
+    }
+
+    @Override
+    public double deadline() {
+        return deadline;
+    }
+
+    @Override
+    public void expire() {
+        deadline = NO_DEADLINE;
+        if (!seen()) {
+            state = State.DARK;
+            return;
+        }
+        state = State.SHOWS;
+        now.log(Happening.Kind.CUE, cue.name(), sensing.words);
+    }
+
+    @Override
+    public void adopt(Device healthy) {
+        if (healthy instanceof CueDevice then) {
+            state = then.state;
+        }
+    }
+
+    @Override
+    public boolean belongsToPilot() {
+        return true;
+    }
+
+    private boolean seen() {
+        return shownBy.map(SupplyDevice::works).orElse(true);
+    }
+}

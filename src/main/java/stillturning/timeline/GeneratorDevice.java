@@ -1,0 +1,119 @@
+package stillturning.timeline;
+
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import stillturning.element.Generator;
+import stillturning.model.Circuit.Placed;
+import stillturning.network.BranchLaw;
+import stillturning.network.LimitedSource;
+import stillturning.network.Open;
+
+/**
+ * An alternator: delivers while it turns, its field is fed, and a battery steadies it if needed.
+ */
+final class GeneratorDevice implements Placing {
+
+    private final Placed placed;
+    private final Generator generator;
+    private final int branch;
+    private final Situation now;
+    private final Optional<CoilDevice> field;
+    private final BooleanSupplier batteryJoined;
+    private BranchLaw delivering = new Open();
+    private double limitAmps;
+    private boolean delivers = true;
+
+    GeneratorDevice(
+            Placed placed,
+            Generator generator,
+            int branch,
+            Optional<CoilDevice> field,
+            BooleanSupplier batteryJoined,
+            Situation now) {
+        this.placed = placed;
+        this.generator = generator;
+        this.branch = branch;
+        this.field = field;
+        this.batteryJoined = batteryJoined;
+        this.now = now;
+    }
+
+    Placed placed() {
+        return placed;
+    }
+
+    boolean delivers() {
+        return delivers;
+    }
+
+    double amps() {
+        return -now.amps(branch);
+    }
+
+    @Override
+    public int branch() {
+        return branch;
+    }
+
+    @Override
+    public BranchLaw law() {
+        double amps = generator.output().ampsAt(now.revsPerSecond());
+        if (!delivers || amps <= 0) {
+            return new Open();
+        }
+        if (amps != limitAmps) {
+            limitAmps = amps;
+            delivering =
+                    new LimitedSource(
+                            generator.regulation().setVolts(),
+                            generator.regulation().droopOhms(),
+                            amps);
+        }
+        return delivering;
+    }
+
+    @Override
+    public double margin() {
+        return delivers == able() ? NOT_NOW : NOW;
+    }
+
+    @Override
+    public void cross() {
+        delivers = able();
+        now.log(
+                delivers ? Happening.Kind.SOURCE_STARTS : Happening.Kind.SOURCE_STOPS,
+                placed.part(),
+                delivers ? "delivers again" : "stops delivering: " + why());
+    }
+
+    @Override
+    public void adopt(Device healthy) {
+        if (healthy instanceof GeneratorDevice then) {
+            delivers = then.delivers;
+        }
+    }
+
+    @Override
+    public boolean giveUp() {
+        return false;
+    }
+
+    private boolean able() {
+        return turns() && excited() && (!generator.needsBattery() || batteryJoined.getAsBoolean());
+    }
+
+    private boolean turns() {
+        return generator.output().ampsAt(now.revsPerSecond()) > 0;
+    }
+
+    private boolean excited() {
+        return field.map(CoilDevice::pulled).orElse(false);
+    }
+
+    private String why() {
+        if (!turns()) {
+            return "it turns too slowly";
+        }
+        return excited() ? "no battery steadies it" : "its field is not fed";
+    }
+}

@@ -1,0 +1,61 @@
+package stillturning.timeline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stillturning.element.Conversion;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.network.Topology;
+
+/** The branches of a circuit: one an element, two for a converter, none where both ends meet. */
+final class Layout {
+
+    /** An element with the index of its branch; a converter's output branch follows its input. */
+    record Seat(Placed placed, int branch) {}
+
+    final List<Seat> seats = new ArrayList<>();
+    final int[] from;
+    final int[] to;
+    final Topology topology;
+
+    /**
+     * Lays a circuit out.
+     *
+     * @param known an analysis to take over where the structure is the same
+     */
+    Layout(Circuit circuit, Optional<Topology> known) {
+        List<int[]> ends = new ArrayList<>();
+        for (Placed placed : circuit.placed()) {
+            if (placed.from() == placed.to()) {
+                continue;
+            }
+            seats.add(new Seat(placed, ends.size()));
+            ends.add(new int[] {placed.from(), placed.to()});
+            if (placed.element() instanceof Conversion conversion) {
+                ends.add(
+                        new int[] {
+                            circuit.net(placed.part(), conversion.output().plus()),
+                            circuit.net(placed.part(), conversion.output().minus())
+                        });
+            }
+        }
+        from = ends.stream().mapToInt(e -> e[0]).toArray();
+        to = ends.stream().mapToInt(e -> e[1]).toArray();
+        topology =
+                known.filter(topology -> fits(circuit.nets(), topology))
+                        .orElseGet(() -> Topology.of(circuit.nets(), from, to));
+    }
+
+    private boolean fits(int nets, Topology known) {
+        if (known.nets() != nets) {
+            return false;
+        }
+        for (int i = 0; i < from.length; i++) {
+            if (!known.accommodates(from[i], to[i])) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

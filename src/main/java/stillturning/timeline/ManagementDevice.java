@@ -1,0 +1,70 @@
+package stillturning.timeline;
+
+import stillturning.element.Management;
+
+/** A battery's management system: disconnects it when a limit has been passed long enough. */
+final class ManagementDevice implements Device {
+
+    private final CellDevice cell;
+    private final Management limits;
+    private final Situation now;
+    private double deadline = NO_DEADLINE;
+
+    ManagementDevice(CellDevice cell, Management limits, Situation now) {
+        this.cell = cell;
+        this.limits = limits;
+        this.now = now;
+    }
+
+    @Override
+    public double margin() {
+        if (cell.disconnected()) {
+            return NOTHING_TO_WATCH;
+        }
+        double spare = Math.min(low(), Math.min(high(), current()));
+        return deadline == NO_DEADLINE ? spare : -spare;
+    }
+
+    @Override
+    public void cross() {
+        deadline = deadline == NO_DEADLINE ? now.seconds + limits.seconds() : NO_DEADLINE;
+    }
+
+    @Override
+    public double deadline() {
+        return deadline;
+    }
+
+    @Override
+    public void expire() {
+        String why;
+        if (current() < 0) {
+            why = Say.amps(cell.dischargeAmps()) + " exceeds its " + Say.amps(limits.overAmps());
+        } else if (low() < 0) {
+            why = Say.volts(cell.volts()) + " is below its " + Say.volts(limits.underVolts());
+        } else {
+            why = Say.volts(cell.volts()) + " exceeds its " + Say.volts(limits.overVolts());
+        }
+        now.log(
+                Happening.Kind.BATTERY_DISCONNECTS,
+                cell.placed().part(),
+                "disconnects itself: " + why);
+        cell.disconnect();
+        deadline = NO_DEADLINE;
+    }
+
+    @Override
+    public void adopt(Device healthy) {}
+
+    private double low() {
+        return cell.volts() - limits.underVolts();
+    }
+
+    private double high() {
+        return limits.overVolts() - cell.volts();
+    }
+
+    private double current() {
+        return limits.overAmps() - cell.dischargeAmps();
+    }
+}

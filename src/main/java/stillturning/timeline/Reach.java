@@ -1,0 +1,125 @@
+package stillturning.timeline;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import stillturning.element.Cell;
+import stillturning.element.Contact;
+import stillturning.element.Control;
+import stillturning.element.Conversion;
+import stillturning.element.Element.Passage;
+import stillturning.element.Generator;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.model.LoadNeed;
+import stillturning.timeline.Layout.Seat;
+import stillturning.timeline.Story.Feed;
+
+/** Which sources can reach which loads at this instant, and be reached back. */
+final class Reach {
+
+    private final Circuit circuit;
+    private final Layout layout;
+    private final Situation now;
+    private final List<List<Way>> ways = new ArrayList<>();
+
+    /** A branch seen from one of its nets. */
+    private record Way(Seat seat, int to, boolean against) {}
+
+    Reach(Circuit circuit, Layout layout, Situation now) {
+        this.circuit = circuit;
+        this.layout = layout;
+        this.now = now;
+        for (int net = 0; net < circuit.nets(); net++) {
+            ways.add(new ArrayList<>());
+        }
+        for (Seat seat : layout.seats) {
+            Placed placed = seat.placed();
+            if (placed.element() instanceof Conversion conversion) {
+                int out = circuit.net(placed.part(), conversion.output().plus());
+                ways.get(placed.from()).add(new Way(seat, out, false));
+            } else if (placed.element().passage() != Passage.NONE) {
+                ways.get(placed.from()).add(new Way(seat, placed.to(), false));
+                ways.get(placed.to()).add(new Way(seat, placed.from(), true));
+            }
+        }
+    }
+
+    /** Every source–input pair between which current can flow out and back. */
+    Set<Feed> feeds() {
+        Set<Feed> feeds = new HashSet<>();
+        for (Seat seat : layout.seats) {
+            if (isSource(seat.placed()) && now.solver.law(seat.branch()).conducts()) {
+                addFeedsOf(seat.placed(), feeds);
+            }
+        }
+        return feeds;
+    }
+
+    /** Whether a battery that is not disconnected sits on the same metal as this net. */
+    boolean batteryJoinedTo(int net) {
+        Set<Integer> joined = from(net, false, false);
+        return layout.seats.stream()
+                .anyMatch(
+                        seat ->
+                                seat.placed().element() instanceof Cell
+                                        && joined.contains(seat.placed().from())
+                                        && now.solver.law(seat.branch()).conducts());
+    }
+
+    private void addFeedsOf(Placed source, Set<Feed> feeds) {
+        Set<Integer> out = from(source.from(), true, false);
+        Set<Integer> back = from(source.to(), true, true);
+        for (LoadNeed load : now.aircraft.loads()) {
+            int minus = circuit.find(load.id(), "minus").orElse(-1);
+            if (!back.contains(minus)) {
+                continue;
+            }
+            for (String input : load.inputs()) {
+                if (out.contains(circuit.find(load.id(), input).orElse(-1))) {
+                    feeds.add(new Feed(source.part(), load.id(), input));
+                }
+            }
+        }
+    }
+
+    private Set<Integer> from(int start, boolean throughDiodes, boolean throughStructure) {
+        Set<Integer> seen = new HashSet<>(Set.of(start));
+        Deque<Integer> open = new ArrayDeque<>(List.of(start));
+        while (!open.isEmpty()) {
+            int net = open.remove();
+            if (net == 0 && !throughStructure) {
+                continue;
+            }
+            for (Way way : ways.get(net)) {
+                if (passes(way, throughDiodes) && seen.add(way.to())) {
+                    open.add(way.to());
+                }
+            }
+        }
+        return seen;
+    }
+
+    private boolean passes(Way way, boolean throughDiodes) {
+        Placed placed = way.seat().placed();
+        boolean oneWay = placed.element().passage() != Passage.BOTH_WAYS;
+        if (oneWay && (way.against() || !throughDiodes)) {
+            return false;
+        }
+        return now.solver.law(way.seat().branch()).conducts() || closable(placed);
+    }
+
+    /** A switch that a procedure moves is a way that the pilot can open up. */
+    private boolean closable(Placed placed) {
+        return placed.element() instanceof Contact contact
+                && contact.control() instanceof Control.ByHand
+                && now.movable.contains(placed.part());
+    }
+
+    private static boolean isSource(Placed placed) {
+        return placed.element() instanceof Cell || placed.element() instanceof Generator;
+    }
+}

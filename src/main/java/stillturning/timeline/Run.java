@@ -1,0 +1,157 @@
+package stillturning.timeline;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stillturning.failure.Failure;
+import stillturning.model.Candidate;
+import stillturning.model.Circuit;
+import stillturning.model.Phase;
+import stillturning.model.Study.Aircraft;
+import stillturning.network.BranchLaw;
+import stillturning.network.NodalSolver;
+import stillturning.network.Open;
+import stillturning.network.Topology;
+import stillturning.parts.Bus;
+import stillturning.timeline.Story.Aftermath;
+import stillturning.timeline.Story.EngineFate;
+
+/** One candidate in one condition, wired up and ready to play. */
+final class Run {
+
+    /** Longest time that delays may take to come to rest before a flight (s). */
+    private static final double REST_SECONDS = 120;
+
+    private final Candidate candidate;
+    private final Pilot pilot;
+    private final Layout layout;
+    private final Situation now;
+    private final Plant plant;
+    private final Crew crew;
+    private final Recorder recorder;
+    private final Simulation simulation;
+    private final Journal journal = new Journal();
+
+    Run(Candidate candidate, Circuit circuit, Optional<Topology> known, Scene scene) {
+        this.candidate = candidate;
+        this.pilot = scene.pilot;
+        this.layout = new Layout(circuit, known);
+        BranchLaw[] laws = new BranchLaw[layout.from.length];
+        Arrays.fill(laws, new Open());
+        NodalSolver solver = new NodalSolver(layout.topology, layout.from, layout.to, laws);
+        this.now = new Situation(solver, scene.aircraft, scene.phase, journal);
+        now.levers.putAll(candidate.cockpit().flight());
+        this.plant = new Plant(circuit, layout, now);
+        this.crew = new Crew(plant, candidate.cockpit(), scene.pilot, now);
+        this.recorder = new Recorder(candidate, plant, now);
+        this.simulation = new Simulation(plant, crew, now);
+    }
+
+    /** What does not depend on the candidate. */
+    record Scene(Aircraft aircraft, Phase phase, Pilot pilot) {}
+
+    Topology topology() {
+        return layout.topology;
+    }
+
+    /** Plays until normal flight is reached. */
+    Normal comeToRest() throws UntoldStory {
+        simulation.comeToRest(REST_SECONDS);
+        Map<String, Double> busVolts = new LinkedHashMap<>();
+        candidate
+                .all(Bus.class)
+                .forEach(
+                        bus ->
+                                busVolts.put(
+                                        bus.id(),
+                                        now.solver.volts(plant.circuit().net(bus.id(), "bar"))));
+        Map<String, Double> sourceAmps = new LinkedHashMap<>();
+        plant.all(CellDevice.class)
+                .forEach(c -> sourceAmps.put(c.placed().part(), c.dischargeAmps()));
+        plant.all(GeneratorDevice.class).forEach(g -> sourceAmps.put(g.placed().part(), g.amps()));
+        return new Normal(
+                !crew.engine().faltering() && !crew.engine().stopped(),
+                working(),
+                plant.reach().feeds(),
+                crew.showing(),
+                busVolts,
+                sourceAmps);
+    }
+
+    /** Takes over where another run came to rest. */
+    void resume(Run healthy) {
+        simulation
+                .devices()
+                .forEach(
+                        (name, device) ->
+                                Optional.ofNullable(healthy.simulation.devices().get(name))
+                                        .ifPresent(device::adopt));
+        double[] volts = new double[layout.topology.nets()];
+        for (int net = 0; net < volts.length; net++) {
+            volts[net] = net < healthy.layout.topology.nets() ? healthy.now.solver.volts(net) : 0;
+        }
+        now.solver.start(volts);
+    }
+
+    /** Plays a failure to its end. */
+    Story tell(Failure failure, double horizonSeconds) throws UntoldStory {
+        now.levers.putAll(failure.levers());
+        now.log(Happening.Kind.FAILURE, subject(failure), failure.name());
+        journal.solved();
+        Optional<Aftermath> aftermath = Optional.empty();
+        boolean over = false;
+        while (!over) {
+            simulation.settle();
+            recorder.look();
+            if (aftermath.isEmpty() && simulation.quiet()) {
+                aftermath = Optional.of(aftermath());
+            }
+            over = simulation.over(horizonSeconds, crew.engine().stopped());
+            if (!over) {
+                simulation.advance(horizonSeconds);
+                recorder.look();
+            }
+        }
+        Aftermath after = aftermath.orElseGet(this::aftermath);
+        return new Story(
+                failure,
+                pilot,
+                journal.happenings(),
+                fate(horizonSeconds),
+                new Aftermath(after.working(), after.feeds(), crew.acted()),
+                recorder.traces(),
+                now.seconds);
+    }
+
+    private Aftermath aftermath() {
+        return new Aftermath(working(), plant.reach().feeds(), crew.acted());
+    }
+
+    private EngineFate fate(double horizonSeconds) {
+        EngineDevice engine = crew.engine();
+        Endurance endurance;
+        if (engine.stopped()) {
+            endurance = new Endurance.Lasts(engine.stoppedAt());
+        } else if (now.seconds >= horizonSeconds) {
+            endurance = new Endurance.AtLeast(horizonSeconds);
+        } else {
+            endurance = new Endurance.NotLimited();
+        }
+        return new EngineFate(
+                endurance, engine.longestInterruption(), engine.stops(), !engine.stopped());
+    }
+
+    private Set<String> working() {
+        return plant.loads().entrySet().stream()
+                .filter(e -> e.getValue().works())
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+    }
+
+    private static String subject(Failure failure) {
+        return failure.hits().isEmpty() ? "cockpit" : failure.hits().get(0).part();
+    }
+}

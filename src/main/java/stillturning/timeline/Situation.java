@@ -1,0 +1,50 @@
+package stillturning.timeline;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import stillturning.model.Phase;
+import stillturning.model.Study.Aircraft;
+import stillturning.network.NodalSolver;
+
+/** What is true at this instant of one run, shared by its devices. */
+final class Situation {
+
+    final NodalSolver solver;
+    final Aircraft aircraft;
+    final Map<String, String> levers = new HashMap<>();
+    final Set<String> shed = new HashSet<>();
+    final Set<String> movable = new HashSet<>();
+    final Journal journal;
+    Phase phase;
+    double seconds;
+    boolean engineRuns = true;
+
+    Situation(NodalSolver solver, Aircraft aircraft, Phase phase, Journal journal) {
+        this.solver = solver;
+        this.aircraft = aircraft;
+        this.phase = phase;
+        this.journal = journal;
+    }
+
+    double voltsBetween(int from, int to) {
+        return solver.volts(from) - solver.volts(to);
+    }
+
+    double amps(int branch) {
+        return solver.amps(branch);
+    }
+
+    /** Alternator speed (revolutions per second). */
+    double revsPerSecond() {
+        if (engineRuns) {
+            return phase.alternatorRevsPerSecond();
+        }
+        return aircraft.engine().windmills() ? aircraft.engine().windmillRevsPerSecond() : 0;
+    }
+
+    void log(Happening.Kind kind, String part, String words) {
+        journal.write(seconds, kind, part, words);
+    }
+}

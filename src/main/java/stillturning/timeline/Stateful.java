@@ -1,0 +1,17 @@
+package stillturning.timeline;
+
+/** A quantity that grows or shrinks between events: a charge, a heat. */
+interface Stateful {
+
+    /** Present value. */
+    double value();
+
+    /** Sets the value for a trial. */
+    void value(double value);
+
+    /** Change a second at the present operating point; 0 while nothing moves it. */
+    double perSecond();
+
+    /** Whether its coming to an end is a matter of moments (heat) or of minutes (charge). */
+    boolean quick();
+}

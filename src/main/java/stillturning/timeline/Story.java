@@ -1,0 +1,66 @@
+package stillturning.timeline;
+
+import java.util.List;
+import java.util.Set;
+import stillturning.failure.Failure;
+
+/**
+ * Everything that follows from one failure in one candidate, with one kind of pilot.
+ *
+ * @param happenings events in order of time
+ * @param engine what became of the engine
+ * @param aftermath what still works once the quick events are over
+ * @param traces voltages of the buses and charges of the batteries
+ * @param endSeconds when the telling stops (s)
+ */
+public record Story(
+        Failure failure,
+        Pilot pilot,
+        List<Happening> happenings,
+        EngineFate engine,
+        Aftermath aftermath,
+        List<Trace> traces,
+        double endSeconds) {
+
+    public Story {
+        happenings = List.copyOf(happenings);
+        traces = List.copyOf(traces);
+    }
+
+    /**
+     * What became of the engine.
+     *
+     * @param endurance how long it can run
+     * @param longestInterruptionSeconds longest time that its needs were not met without stopping
+     *     it (s), 0 for none
+     * @param stops how often it stopped
+     * @param runningAtEnd whether it runs when the telling stops
+     */
+    public record EngineFate(
+            Endurance endurance,
+            double longestInterruptionSeconds,
+            int stops,
+            boolean runningAtEnd) {}
+
+    /**
+     * What works once the quick events are over and before batteries run down.
+     *
+     * @param working loads that work
+     * @param feeds which source can reach which input of a load
+     * @param actedPilot whether a procedure was carried out
+     */
+    public record Aftermath(Set<String> working, Set<Feed> feeds, boolean actedPilot) {
+        public Aftermath {
+            working = Set.copyOf(working);
+            feeds = Set.copyOf(feeds);
+        }
+    }
+
+    /** A source that can reach an input of a load. */
+    public record Feed(String source, String load, String input) {}
+
+    /** Events of one kind. */
+    public List<Happening> of(Happening.Kind kind) {
+        return happenings.stream().filter(h -> h.kind() == kind).toList();
+    }
+}

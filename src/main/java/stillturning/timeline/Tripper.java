@@ -1,0 +1,88 @@
+package stillturning.timeline;
+
+import stillturning.element.TimeCurrentCurve;
+import stillturning.element.Tripping;
+
+/**
+ * Heat of a protector: 0 cold, 1 opens. Above what it carries for ever it heats at the rate of its
+ * published curve, which is a cold protector's; below, it cools.
+ */
+final class Tripper implements Stateful {
+
+    /** Keeps a current exactly at the threshold from flipping the state to and fro. */
+    private static final double HYSTERESIS = 1e-6;
+
+    private final double ratedAmps;
+    private final TimeCurrentCurve curve;
+    private final double coolingSeconds;
+    private final Situation now;
+    private final int branch;
+    private boolean heating;
+    private double heat;
+    private double cooledAtSeconds;
+
+    Tripper(
+            double ratedAmps,
+            TimeCurrentCurve curve,
+            double coolingSeconds,
+            int branch,
+            Situation now) {
+        this.ratedAmps = ratedAmps;
+        this.curve = curve;
+        this.coolingSeconds = coolingSeconds;
+        this.branch = branch;
+        this.now = now;
+    }
+
+    double margin() {
+        double load = load();
+        return heating ? Math.min(1 - heat, load - 1 + HYSTERESIS) : 1 - load;
+    }
+
+    /** The margin is used up. Returns whether the protector opens. */
+    boolean crossed() {
+        if (heating && heat >= 1) {
+            return true;
+        }
+        if (heating) {
+            cooledAtSeconds = now.seconds;
+        } else {
+            heat *= Math.exp(-(now.seconds - cooledAtSeconds) / coolingSeconds);
+        }
+        heating = !heating;
+        return false;
+    }
+
+    void adopt(Tripper other) {
+        heat = other.heat;
+        heating = other.heating;
+        cooledAtSeconds = other.cooledAtSeconds;
+    }
+
+    @Override
+    public double value() {
+        return heat;
+    }
+
+    @Override
+    public void value(double value) {
+        heat = value;
+    }
+
+    @Override
+    public double perSecond() {
+        return heating
+                ? 1 / curve.secondsToOpen(Math.abs(now.amps(branch)) / ratedAmps, Tripping.TYPICAL)
+                : 0;
+    }
+
+    @Override
+    public boolean quick() {
+        return heating;
+    }
+
+    /** Current against what is carried for ever. */
+    private double load() {
+        return Math.abs(now.amps(branch)) / (ratedAmps * curve.holdMultiple());
+    }
+}

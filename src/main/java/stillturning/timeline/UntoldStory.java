@@ -1,0 +1,14 @@
+package stillturning.timeline;
+
+/** What follows from a failure could not be computed; names the part and the time. */
+public final class UntoldStory extends Exception {
+    private static final long serialVersionUID = 1;
+
+    UntoldStory(String message) {
+        super(message);
+    }
+
+    UntoldStory(String message, Throwable cause) {
+        super(message, cause);
+    }
+}
