@@ -1,0 +1,194 @@
+package stillturning.timeline;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import stillturning.element.Capacity;
+import stillturning.element.Cell.OpenCircuit;
+import stillturning.element.Demand;
+import stillturning.element.Generator.Regulation;
+import stillturning.element.OutputBySpeed;
+import stillturning.element.RestVoltage;
+import stillturning.element.Tolerance;
+import stillturning.failure.Failure;
+import stillturning.failure.FailureCatalogue;
+import stillturning.model.Candidate;
+import stillturning.model.Cockpit;
+import stillturning.model.Cue;
+import stillturning.model.Engine;
+import stillturning.model.EngineLogic;
+import stillturning.model.Join;
+import stillturning.model.LoadNeed;
+import stillturning.model.Phase;
+import stillturning.model.Procedure;
+import stillturning.model.Study;
+import stillturning.model.Terminal;
+import stillturning.parts.Alternator;
+import stillturning.parts.Battery;
+import stillturning.parts.Breaker;
+import stillturning.parts.Bus;
+import stillturning.parts.Cable;
+import stillturning.parts.Contactor;
+import stillturning.parts.Diode;
+import stillturning.parts.GroundPoint;
+import stillturning.parts.Load;
+import stillturning.parts.Part;
+import stillturning.parts.ProtectorCurves;
+import stillturning.parts.Switch;
+import stillturning.parts.Tag;
+import stillturning.parts.Wire;
+
+/** A workbench on which a test wires up a small aircraft by hand. */
+final class Bench {
+
+    static final Tolerance HARDY = new Tolerance(6, 6.5, 0.02, 0.5, 40, 1);
+
+    private final List<Part> parts = new ArrayList<>();
+    private final List<Join> joins = new ArrayList<>();
+    private final List<LoadNeed> needs = new ArrayList<>();
+    private final Map<String, String> levers = new LinkedHashMap<>();
+    private final List<Cue> cues = new ArrayList<>();
+    private final List<Procedure> procedures = new ArrayList<>();
+    private EngineLogic logic = new EngineLogic.One("engine-needs");
+    private boolean windmills = true;
+
+    Bench() {
+        parts.add(new GroundPoint(tag("ground"), true, 1e-4));
+    }
+
+    static Tag tag(String id) {
+        return new Tag(id, id, "bench", Tag.Burden.NONE);
+    }
+
+    Bench battery(String id, double ampHours, double ohms, double peukert) {
+        parts.add(
+                new Battery(
+                        tag(id),
+                        new OpenCircuit(RestVoltage.LEAD_ACID, 1),
+                        6,
+                        new Capacity(ampHours * 3600, 20, peukert),
+                        ohms,
+                        1,
+                        Optional.empty()));
+        return join(id, "minus", "ground", "stud");
+    }
+
+    Bench alternator(String id, double amps) {
+        parts.add(
+                new Alternator(
+                        tag(id),
+                        new Regulation(14.2, 0.005),
+                        new OutputBySpeed(
+                                List.of(
+                                        new OutputBySpeed.Point(20, 0),
+                                        new OutputBySpeed.Point(60, amps))),
+                        4,
+                        false));
+        return join(id, "case", "ground", "stud");
+    }
+
+    Bench bus(String id, String... studs) {
+        parts.add(new Bus(tag(id), List.of(studs), 1e-4));
+        return this;
+    }
+
+    Bench breaker(String id, double amps) {
+        parts.add(new Breaker(tag(id), amps, 0.02, ProtectorCurves.THERMAL_BREAKER));
+        return this;
+    }
+
+    Bench closedSwitch(String id, String position) {
+        parts.add(new Switch(tag(id), 1, Switch.Throw.SINGLE, 0.005));
+        levers.put(id, position);
+        return this;
+    }
+
+    Bench contactor(String id) {
+        parts.add(new Contactor(tag(id), new Contactor.Winding(12, 8, 3, 0.015), 0.0005));
+        return this;
+    }
+
+    Bench diode(String id) {
+        parts.add(new Diode(tag(id), 1e-5, 0.0275, 0.002));
+        return this;
+    }
+
+    Bench wire(String id, double metres, double ohms) {
+        parts.add(new Wire(tag(id), Cable.awg("18").orElseThrow(), metres, ohms));
+        return this;
+    }
+
+    Bench load(String id, Demand.Kind kind, double amps, Tolerance tolerance) {
+        Demand demand = new Demand(kind, amps, 12);
+        parts.add(new Load(tag(id), demand, tolerance, List.of("plus")));
+        needs.add(
+                new LoadNeed(
+                        id,
+                        id,
+                        "bench",
+                        demand,
+                        tolerance,
+                        List.of("plus"),
+                        new LoadNeed.Use(Set.of("cruise"), 1),
+                        OptionalInt.empty()));
+        return join(id, "minus", "ground", "stud");
+    }
+
+    Bench engine(EngineLogic needs, boolean turnedByAirspeed) {
+        logic = needs;
+        windmills = turnedByAirspeed;
+        return this;
+    }
+
+    Bench cue(String name, Cue.Sign sign) {
+        cues.add(new Cue(name, sign, Optional.empty()));
+        return this;
+    }
+
+    Bench procedure(
+            String name, String cue, double seconds, Map<String, String> moves, String... sheds) {
+        procedures.add(new Procedure(name, List.of(cue), seconds, moves, List.of(sheds)));
+        return this;
+    }
+
+    Bench join(String part, String terminal, String otherPart, String otherTerminal) {
+        joins.add(new Join(new Terminal(part, terminal), new Terminal(otherPart, otherTerminal)));
+        return this;
+    }
+
+    Candidate candidate() {
+        return new Candidate(
+                "bench",
+                "Bench",
+                "",
+                parts,
+                joins,
+                new Cockpit(levers, Map.of(), cues, procedures));
+    }
+
+    Study study() {
+        Phase cruise = new Phase("cruise", 3600, 60);
+        return new Study(
+                "bench",
+                new Study.Heading("Bench", "", true, "EUR"),
+                new Study.Aircraft(
+                        12, needs, new Engine(logic, 0.3, 2, windmills, 30), List.of(cruise)),
+                new Study.Goals(cruise, 1800, List.of(), List.of(), Optional.empty()),
+                List.of(candidate()));
+    }
+
+    Timeline timeline() throws UntoldStory {
+        return new Timeline(study(), candidate());
+    }
+
+    Failure failure(String name) {
+        return FailureCatalogue.singlesOf(candidate()).stream()
+                .filter(f -> f.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no failure " + name));
+    }
+}
