@@ -135,8 +135,8 @@ final class QuantityText {
     }
 
     private String example() {
-        return "write a number and a unit, such as 20 "
-                + wanted.orElse(Dimension.CURRENT).customary();
+        return "write a number and a unit, such as "
+                + wanted.orElse(Dimension.CURRENT).example().written();
     }
 
     private int afterSpaces(int from) {

@@ -53,10 +53,10 @@ final class UnitTable {
         scaled(CURRENT, "A", "1", "mA", "1e-3", "uA", "1e-6", "kA", "1e3");
         scaled(
                 RESISTANCE,
-                "ohm",
-                "1",
                 "mohm",
                 "1e-3",
+                "ohm",
+                "1",
                 "uohm",
                 "1e-6",
                 "kohm",

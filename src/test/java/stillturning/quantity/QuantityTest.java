@@ -151,16 +151,16 @@ class QuantityTest {
                     .5 A      | CURRENT     | 0 | the number starts with a point | write 0.5 A
                     5. A      | CURRENT     | 1 | no digits follow the point | write 5 A
                     −5 °C     | TEMPERATURE | 0 | the minus sign is a dash | write -5 °C
-                    NaN V     | VOLTAGE     | 0 | "NaN V" does not start with a number | write a number and a unit, such as 20 V
-                    Infinity A | CURRENT    | 0 | "Infinity A" does not start with a number | write a number and a unit, such as 20 A
-                    -Infinity A | CURRENT   | 0 | "-Infinity A" does not start with a number | write a number and a unit, such as 20 A
-                    1e400 V   | VOLTAGE     | 0 | 1e400 is beyond what the program can count | write a number and a unit, such as 20 V
-                    1e-400 V  | VOLTAGE     | 0 | 1e-400 is beyond what the program can count | write a number and a unit, such as 20 V
-                    1e99999999999 V | VOLTAGE | 0 | 1e99999999999 is beyond what the program can count | write a number and a unit, such as 20 V
+                    NaN V     | VOLTAGE     | 0 | "NaN V" does not start with a number | write a number and a unit, such as 12.8 V
+                    Infinity A | CURRENT    | 0 | "Infinity A" does not start with a number | write a number and a unit, such as 5 A
+                    -Infinity A | CURRENT   | 0 | "-Infinity A" does not start with a number | write a number and a unit, such as 5 A
+                    1e400 V   | VOLTAGE     | 0 | 1e400 is beyond what the program can count | write a number and a unit, such as 12.8 V
+                    1e-400 V  | VOLTAGE     | 0 | 1e-400 is beyond what the program can count | write a number and a unit, such as 12.8 V
+                    1e99999999999 V | VOLTAGE | 0 | 1e99999999999 is beyond what the program can count | write a number and a unit, such as 12.8 V
                     0x10 V    | VOLTAGE     | 1 | "x10 V" is no unit | a voltage is written in V, mV, kV
                     1_000 V   | VOLTAGE     | 1 | "_000 V" is no unit | a voltage is written in V, mV, kV
                     5 V;      | VOLTAGE     | 2 | "V;" is no unit | a voltage is written in V, mV, kV
-                    V         | VOLTAGE     | 0 | "V" does not start with a number | write a number and a unit, such as 20 V
+                    V         | VOLTAGE     | 0 | "V" does not start with a number | write a number and a unit, such as 12.8 V
                     5\u00a0V  | VOLTAGE     | 1 | the gap is the character U+00A0 | put an ordinary space
                     ''        | CHARGE      | 0 | nothing is written | write a number and a unit, such as 20 Ah
                     '   '     | CHARGE      | 3 | nothing is written | write a number and a unit, such as 20 Ah
