@@ -1,0 +1,64 @@
+package stillturning.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Optional;
+
+/**
+ * A number with its unit, as somebody wrote it.
+ *
+ * @param si value in the unit that its dimension counts in, finite
+ * @param dimension what it measures
+ * @param written the text it came from
+ */
+public record Quantity(double si, Dimension dimension, String written) {
+
+    private static final MathContext SHORT = new MathContext(15);
+    // 17 digits identify a double; three more absorb the rounding of the conversion
+    private static final MathContext CERTAIN = new MathContext(20);
+
+    public Quantity {
+        if (!Double.isFinite(si)) {
+            throw new IllegalArgumentException(
+                    "\"" + written + "\" stands for " + si + "; give a finite number");
+        }
+    }
+
+    /**
+     * Reads a quantity of the wanted dimension.
+     *
+     * @throws MalformedQuantity if the text is no number with a unit of that dimension
+     */
+    public static Quantity parse(String text, Dimension wanted) throws MalformedQuantity {
+        return new QuantityText(text, Optional.of(wanted)).read();
+    }
+
+    /**
+     * Reads a quantity whose dimension follows from its unit.
+     *
+     * @throws MalformedQuantity if the text is no number with a known unit
+     */
+    public static Quantity parse(String text) throws MalformedQuantity {
+        return new QuantityText(text, Optional.empty()).read();
+    }
+
+    /**
+     * Writes a computed value so that reading the text gives exactly the same value again.
+     *
+     * @param si value in the unit that the dimension counts in, finite
+     */
+    public static Quantity of(double si, Dimension dimension) {
+        double value = si + 0.0; // turns -0.0 into 0.0
+        Unit unit = UnitTable.find(dimension.customary()).orElseThrow();
+        new Quantity(value, dimension, "a computed value"); // refuses NaN and infinities
+        BigDecimal text = unit.written(value, SHORT);
+        BigDecimal exact = unit.inside(text) == value ? text : unit.written(value, CERTAIN);
+        return new Quantity(value, dimension, readable(exact) + " " + unit.symbol());
+    }
+
+    private static String readable(BigDecimal number) {
+        BigDecimal digits = number.stripTrailingZeros();
+        boolean plain = digits.scale() < 10 && digits.precision() - digits.scale() < 10;
+        return plain ? digits.toPlainString() : digits.toString();
+    }
+}

@@ -1,0 +1,60 @@
+package stillturning.yaml;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Reads documents into records. A component is a {@link String}, a {@code boolean} (written {@code
+ * yes} or {@code no}), an {@code int} or {@code long}, a {@code double} with {@link Bounds}, an
+ * enum, a {@link stillturning.quantity.Quantity} or {@link Given} with {@link Unit}, a {@link
+ * stillturning.quantity.WireGauge}, a record, a sealed interface of records with {@link
+ * Discriminator}, a type with a {@link TextForm}, or a {@link List}, a {@code Map<String, ...>} or
+ * an {@link Optional} of these. Every component must be written unless it is an {@link Optional} or
+ * has a {@link Default}. A type with a {@link TextForm} that is also a record or a sealed interface
+ * may be written either way.
+ */
+public final class Binder {
+
+    private final Map<Class<?>, TextForm<?>> forms;
+
+    /** A binder that knows no text forms yet. */
+    public Binder() {
+        this(Map.of());
+    }
+
+    private Binder(Map<Class<?>, TextForm<?>> forms) {
+        this.forms = Collections.unmodifiableMap(forms);
+    }
+
+    /** The same binder, which also reads a type from text. */
+    public <T> Binder with(Class<T> type, TextForm<T> form) {
+        Map<Class<?>, TextForm<?>> more = new LinkedHashMap<>(forms);
+        more.put(type, form);
+        return new Binder(more);
+    }
+
+    /**
+     * Reads a document as a record or as one kind of a sealed interface.
+     *
+     * @throws IllegalArgumentException if the type is none that can be bound
+     */
+    public <T> Bound<T> bind(YamlDocument document, Class<T> type) {
+        Binding binding = new Binding(document.places());
+        Shape shape = new Shapes(forms).of(type);
+        Optional<T> value =
+                document.root().flatMap(tree -> shape.bind(tree, "", binding)).map(type::cast);
+        List<Problem> problems = new ArrayList<>(document.problems());
+        problems.addAll(binding.problems());
+        Collections.sort(problems);
+        return new Bound<>(
+                problems.isEmpty() ? value : Optional.empty(), problems, document.places());
+    }
+
+    Map<Class<?>, TextForm<?>> forms() {
+        return forms;
+    }
+}

@@ -1,0 +1,17 @@
+package stillturning.yaml;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What came of binding a document.
+ *
+ * @param value present exactly if there is no problem
+ * @param problems every mistake in the document, in order of place
+ * @param places where each value stands, for what later rooms have to say about it
+ */
+public record Bound<T>(Optional<T> value, List<Problem> problems, Places places) {
+    public Bound {
+        problems = List.copyOf(problems);
+    }
+}

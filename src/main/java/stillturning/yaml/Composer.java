@@ -1,0 +1,269 @@
+package stillturning.yaml;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.events.AliasEvent;
+import org.snakeyaml.engine.v2.events.CollectionStartEvent;
+import org.snakeyaml.engine.v2.events.DocumentStartEvent;
+import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.events.MappingStartEvent;
+import org.snakeyaml.engine.v2.events.NodeEvent;
+import org.snakeyaml.engine.v2.events.ScalarEvent;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+
+/**
+ * Turns text into a tree, refusing what a file written by hand does not need and what could run
+ * away.
+ */
+final class Composer {
+
+    static final int DEEPEST = 50;
+    static final int MOST_NODES = 200_000;
+    private static final int MOST_PROBLEMS = 100;
+
+    /** Enough was found to stop reading. */
+    private static final class Stop extends Exception {
+        private static final long serialVersionUID = 1;
+
+        Stop() {
+            super(null, null, false, false);
+        }
+    }
+
+    private final Path file;
+    private final CharIndex index;
+    private final List<Problem> problems = new ArrayList<>();
+    private final Iterator<Event> events;
+    private boolean usable = true;
+    private int nodes;
+
+    Composer(Path file, String text) {
+        this.file = file;
+        this.index = new CharIndex(text);
+        LoadSettings settings =
+                LoadSettings.builder()
+                        .setCodePointLimit(Integer.MAX_VALUE)
+                        .setLabel(String.valueOf(file.getFileName()))
+                        .build();
+        this.events = new Parse(settings).parseString(text).iterator();
+    }
+
+    List<Problem> problems() {
+        return List.copyOf(problems);
+    }
+
+    /** The tree, absent if a problem makes it unusable. */
+    Optional<Tree> compose() {
+        try {
+            Optional<Tree> root = documents();
+            return usable ? root : Optional.empty();
+        } catch (Stop enough) {
+            return Optional.empty();
+        } catch (MarkedYamlEngineException syntax) {
+            problems.add(SyntaxWords.of(file, syntax));
+            return Optional.empty();
+        } catch (YamlEngineException other) {
+            problems.add(
+                    new Problem(
+                            file,
+                            1,
+                            1,
+                            "",
+                            "the file is no YAML: " + other.getMessage(),
+                            "correct the text"));
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Tree> documents() throws Stop {
+        Optional<Tree> root = Optional.empty();
+        boolean started = false;
+        while (events.hasNext()) {
+            Event event = events.next();
+            if (event instanceof DocumentStartEvent start) {
+                if (started) {
+                    report(
+                            span(event),
+                            "",
+                            "a second document starts here",
+                            "keep one document in a file: take the line \"---\" out");
+                    throw new Stop();
+                }
+                started = true;
+                refuseDirectives(start);
+                root = Optional.of(tree(events.next(), "", 0));
+            }
+        }
+        if (!started) {
+            problems.add(
+                    new Problem(
+                            file,
+                            1,
+                            1,
+                            "",
+                            "nothing is written in the file",
+                            "write at least one \"key: value\""));
+        }
+        return root;
+    }
+
+    private void refuseDirectives(DocumentStartEvent start) throws Stop {
+        if (start.getSpecVersion().isPresent() || !start.getTags().isEmpty()) {
+            report(
+                    span(start),
+                    "",
+                    "a line that starts with % stands before the document",
+                    "take it out");
+            usable = false;
+        }
+    }
+
+    private Tree tree(Event event, String path, int depth) throws Stop {
+        Span span = span(event);
+        if (++nodes > MOST_NODES) {
+            report(span, path, "the file has more than " + MOST_NODES + " values", "split it");
+            throw new Stop();
+        }
+        if (depth > DEEPEST) {
+            report(
+                    span,
+                    path,
+                    "lists and mappings are nested more than " + DEEPEST + " deep",
+                    "nest less");
+            throw new Stop();
+        }
+        refuseSharing(event, span, path);
+        if (event instanceof MappingStartEvent mapping) {
+            return fields(mapping, span, path, depth);
+        }
+        if (event instanceof CollectionStartEvent list) {
+            return items(list, span, path, depth);
+        }
+        return event instanceof ScalarEvent scalar
+                ? leaf(scalar)
+                : new Tree.Leaf(span, "", Tree.Style.PLAIN);
+    }
+
+    private void refuseSharing(Event event, Span span, String path) throws Stop {
+        boolean alias = event instanceof AliasEvent;
+        boolean anchor = !alias && event instanceof NodeEvent node && node.getAnchor().isPresent();
+        Optional<String> tag =
+                event instanceof ScalarEvent s
+                        ? s.getTag()
+                        : event instanceof CollectionStartEvent c ? c.getTag() : Optional.empty();
+        if (alias) {
+            report(
+                    span,
+                    path,
+                    "a reference (*) to another place stands here",
+                    "write the value out");
+        } else if (anchor) {
+            report(
+                    span,
+                    path,
+                    "an anchor (&) stands here",
+                    "take it out, and write the value out where it is used");
+        } else if (tag.isPresent()) {
+            report(
+                    span,
+                    path,
+                    "a type tag (!) stands here",
+                    "take it out, or put quotes around the text");
+        }
+        usable &= !alias && !anchor && tag.isEmpty();
+    }
+
+    private Tree items(CollectionStartEvent start, Span span, String path, int depth) throws Stop {
+        List<Tree> items = new ArrayList<>();
+        Event event = events.next();
+        while (event.getEventId() != Event.ID.SequenceEnd) {
+            items.add(tree(event, Places.item(path, items.size()), depth + 1));
+            event = events.next();
+        }
+        return new Tree.Items(upTo(span, event), start.isFlow(), List.copyOf(items));
+    }
+
+    private Tree fields(MappingStartEvent start, Span span, String path, int depth) throws Stop {
+        List<Tree.Entry> entries = new ArrayList<>();
+        Map<String, Span> seen = new HashMap<>();
+        Event event = events.next();
+        while (event.getEventId() != Event.ID.MappingEnd) {
+            Tree.Leaf key = key(event, path, depth);
+            String at = Places.under(path, key.text());
+            Tree value = tree(events.next(), at, depth + 1);
+            Span before = seen.putIfAbsent(key.text(), key.span());
+            if (before == null) {
+                entries.add(new Tree.Entry(key, value));
+            } else {
+                reportTwice(key, before, at);
+            }
+            event = events.next();
+        }
+        return new Tree.Fields(upTo(span, event), start.isFlow(), List.copyOf(entries));
+    }
+
+    private void reportTwice(Tree.Leaf key, Span before, String path) throws Stop {
+        String places = "line " + before.line() + ", column " + before.column();
+        report(
+                key.span(),
+                path,
+                "\"" + Shown.of(key.text()) + "\" is already written in " + places,
+                "keep one of the two");
+    }
+
+    private Tree.Leaf key(Event event, String path, int depth) throws Stop {
+        Tree key = tree(event, path, depth + 1);
+        if (!(key instanceof Tree.Leaf leaf)) {
+            report(
+                    key.span(),
+                    path,
+                    "a list or mapping stands where a key belongs",
+                    "write a plain word as key");
+            usable = false;
+            return new Tree.Leaf(key.span(), "", Tree.Style.PLAIN);
+        }
+        if (leaf.text().equals("<<") && leaf.style() == Tree.Style.PLAIN) {
+            report(leaf.span(), path, "a merge key (<<) stands here", "write the fields out");
+            usable = false;
+        }
+        return leaf;
+    }
+
+    private Tree.Leaf leaf(ScalarEvent scalar) {
+        Tree.Style style =
+                switch (scalar.getScalarStyle()) {
+                    case SINGLE_QUOTED -> Tree.Style.SINGLE_QUOTED;
+                    case DOUBLE_QUOTED -> Tree.Style.DOUBLE_QUOTED;
+                    case LITERAL, FOLDED -> Tree.Style.BLOCK;
+                    default -> Tree.Style.PLAIN;
+                };
+        return new Tree.Leaf(span(scalar), scalar.getValue(), style);
+    }
+
+    private Span span(Event event) {
+        Mark start = event.getStartMark().orElseThrow();
+        int end = index.of(event.getEndMark().orElseThrow().getIndex());
+        return new Span(
+                index.of(start.getIndex()), end, start.getLine() + 1, start.getColumn() + 1);
+    }
+
+    private Span upTo(Span span, Event end) {
+        return new Span(span.start(), span(end).end(), span.line(), span.column());
+    }
+
+    private void report(Span at, String path, String wrong, String right) throws Stop {
+        problems.add(new Problem(file, at.line(), at.column(), path, wrong, right));
+        if (problems.size() >= MOST_PROBLEMS) {
+            throw new Stop();
+        }
+    }
+}

@@ -1,0 +1,96 @@
+package stillturning.yaml;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.MalformedQuantity;
+import stillturning.quantity.Quantity;
+
+/**
+ * A quantity within limits.
+ *
+ * @param withOrigin whether it may say where it comes from
+ */
+record MeasuredShape(
+        Dimension dimension,
+        Optional<Quantity> above,
+        Optional<Quantity> least,
+        Optional<Quantity> most,
+        boolean withOrigin)
+        implements Shape {
+
+    static MeasuredShape of(Unit unit, boolean withOrigin) {
+        Dimension dimension = unit.value();
+        return new MeasuredShape(
+                dimension,
+                limit(unit.above(), dimension),
+                limit(unit.least(), dimension),
+                limit(unit.most(), dimension),
+                withOrigin);
+    }
+
+    private static Optional<Quantity> limit(String text, Dimension dimension) {
+        try {
+            return text.isEmpty() ? Optional.empty() : Optional.of(Quantity.parse(text, dimension));
+        } catch (MalformedQuantity malformed) {
+            throw new IllegalArgumentException(
+                    "limit \"" + text + "\": " + malformed.getMessage(), malformed);
+        }
+    }
+
+    @Override
+    public Optional<?> bind(Tree tree, String path, Binding binding) {
+        Optional<Tree.Leaf> leaf = binding.leaf(tree, path, this);
+        if (leaf.isEmpty()) {
+            return leaf;
+        }
+        TextForm.Faults faults = binding.inside(leaf.get(), path);
+        if (withOrigin) {
+            return Given.read(leaf.get().text(), dimension, faults)
+                    .filter(g -> within(g.quantity(), faults));
+        }
+        try {
+            return Optional.of(Quantity.parse(leaf.get().text(), dimension))
+                    .filter(q -> within(q, faults));
+        } catch (MalformedQuantity malformed) {
+            faults.at(0, malformed);
+            return Optional.empty();
+        }
+    }
+
+    private boolean within(Quantity quantity, TextForm.Faults faults) {
+        double si = quantity.si();
+        boolean inside =
+                above.map(a -> si > a.si()).orElse(true)
+                        && least.map(l -> si >= l.si()).orElse(true)
+                        && most.map(m -> si <= m.si()).orElse(true);
+        if (!inside) {
+            faults.at(0, quantity.written() + " is out of range", "write " + range());
+        }
+        return inside;
+    }
+
+    private String range() {
+        return Stream.of(
+                        above.map(a -> "more than " + a.written()),
+                        least.map(l -> "at least " + l.written()),
+                        most.map(m -> "at most " + m.written()))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(" and "));
+    }
+
+    @Override
+    public String example() {
+        Quantity usual = dimension.example();
+        Optional<Quantity> tooGreat = most.filter(m -> m.si() < usual.si());
+        return tooGreat.or(() -> least.filter(l -> l.si() > usual.si())).orElse(usual).written();
+    }
+
+    @Override
+    public Map<String, Object> schema(SchemaDefinitions definitions) {
+        String pattern = withOrigin ? Given.pattern(dimension) : dimension.pattern();
+        return Json.object("type", "string", "pattern", "^" + pattern + "$");
+    }
+}

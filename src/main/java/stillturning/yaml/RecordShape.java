@@ -1,0 +1,127 @@
+package stillturning.yaml;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** A mapping with fixed fields. */
+record RecordShape(Class<?> type, Shapes shapes) implements Shape {
+
+    @Override
+    public Optional<?> bind(Tree tree, String path, Binding binding) {
+        if (!(tree instanceof Tree.Fields fields)) {
+            binding.reportForm(tree, path, this);
+            return Optional.empty();
+        }
+        return bindFields(fields, path, binding, List.of());
+    }
+
+    /**
+     * Reads the fields of a mapping.
+     *
+     * @param known keys that somebody else reads
+     */
+    Optional<?> bindFields(Tree.Fields written, String path, Binding binding, List<String> known) {
+        List<FieldShape> fields = shapes.fieldsOf(type);
+        boolean noStranger = refuseUnknown(written, path, binding, known);
+        @Nullable Object[] values = new Object[fields.size()];
+        boolean complete = noStranger;
+        for (int i = 0; i < values.length; i++) {
+            values[i] = fieldValue(fields.get(i), written, path, binding).orElse(null);
+            complete &= values[i] != null;
+        }
+        return complete ? made(values, written, path, binding) : Optional.empty();
+    }
+
+    private Optional<?> fieldValue(
+            FieldShape field, Tree.Fields written, String path, Binding binding) {
+        String at = Places.under(path, field.key());
+        Optional<Tree.Entry> entry = written.find(field.key());
+        if (entry.isPresent()) {
+            return field.shape().bind(entry.get().value(), at, binding).map(field::component);
+        }
+        if (field.optional()) {
+            return Optional.of(Optional.empty());
+        }
+        if (field.defaultText().isPresent()) {
+            return Optional.of(field.defaultValue());
+        }
+        String example = field.key() + ": " + field.shape().example();
+        binding.report(
+                written,
+                at,
+                "\"" + field.key() + "\" is missing",
+                "add it, for example " + example);
+        return Optional.empty();
+    }
+
+    private boolean refuseUnknown(
+            Tree.Fields written, String path, Binding binding, List<String> known) {
+        List<String> allowed = new ArrayList<>(known);
+        shapes.fieldsOf(type).forEach(f -> allowed.add(f.key()));
+        boolean all = true;
+        for (Tree.Entry entry : written.entries()) {
+            String key = entry.key().text();
+            if (!allowed.contains(key)) {
+                List<String> free =
+                        allowed.stream().filter(a -> written.find(a).isEmpty()).toList();
+                String right =
+                        Spelling.didYouMean(key, free)
+                                + "known here: "
+                                + String.join(", ", allowed);
+                binding.report(
+                        entry.key(),
+                        Places.under(path, key),
+                        "\"" + Shown.of(key) + "\" is not known here",
+                        right);
+                all = false;
+            }
+        }
+        return all;
+    }
+
+    // a record's own refusal is written "what is wrong; what would be right"
+    private Optional<?> made(
+            @Nullable Object[] values, Tree written, String path, Binding binding) {
+        try {
+            return Optional.of(shapes.make(type, values));
+        } catch (IllegalArgumentException refused) {
+            String[] words = String.valueOf(refused.getMessage()).split("; ", 2);
+            binding.report(
+                    written,
+                    path,
+                    words[0],
+                    words.length > 1 ? words[1] : "correct the values here");
+            return Optional.empty();
+        }
+    }
+
+    @Override
+    public String example() {
+        return shapes.fieldsOf(type).stream()
+                .filter(FieldShape::required)
+                .findFirst()
+                .map(
+                        f ->
+                                "{"
+                                        + f.key()
+                                        + ": "
+                                        + (f.shape() instanceof RecordShape
+                                                ? "..."
+                                                : f.shape().example())
+                                        + ", ...}")
+                .orElse("{}");
+    }
+
+    @Override
+    public String form() {
+        return "a mapping";
+    }
+
+    @Override
+    public Map<String, Object> schema(SchemaDefinitions definitions) {
+        return definitions.record(this);
+    }
+}

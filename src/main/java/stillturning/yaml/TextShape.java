@@ -1,0 +1,25 @@
+package stillturning.yaml;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Any text. */
+record TextShape() implements Shape {
+
+    @Override
+    public Optional<?> bind(Tree tree, String path, Binding binding) {
+        return binding.leaf(tree, path, this).map(Tree.Leaf::text);
+    }
+
+    @Override
+    public String example() {
+        return "a few words";
+    }
+
+    @Override
+    public Map<String, Object> schema(SchemaDefinitions definitions) {
+        // a text such as 12 or true needs no quotes here, though YAML has other names for it
+        return Json.object("type", List.of("string", "number", "boolean"), "pattern", "[^ ]");
+    }
+}

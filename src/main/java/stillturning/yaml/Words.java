@@ -1,0 +1,17 @@
+package stillturning.yaml;
+
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/**
+ * What a record, a component or an enum constant means, in one sentence for the schema and for
+ * editors.
+ */
+@Retention(RetentionPolicy.RUNTIME)
+@Target({ElementType.TYPE, ElementType.RECORD_COMPONENT, ElementType.FIELD})
+public @interface Words {
+    /** The sentence. */
+    String value();
+}
