@@ -1,0 +1,93 @@
+package stillturning.files;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.Quantity;
+import stillturning.yaml.Called;
+import stillturning.yaml.Default;
+import stillturning.yaml.Discriminator;
+import stillturning.yaml.Unit;
+import stillturning.yaml.Words;
+
+/** A candidate's file as written. */
+@Words("One electrical architecture.")
+public record CandidateEntry(
+        @Words("Title of the candidate.") String candidate,
+        @Words("Why one would build it so.") @Default("\"\"") String about,
+        @Words("Its parts, loads excepted.") Map<String, PartEntry> parts,
+        @Words("Ground point at which the loads of each zone return, by zone.") @Default("{}")
+                Map<String, String> returns,
+        @Words("Runs between parts: \"from battery.plus to main-contactor, wire AWG 4 0.6 m\".")
+                @Default("{}")
+                Map<String, RunText> links,
+        @Words("Runs to loads, by load or by load.input: \"from main-bus, breaker 5 A\".")
+                @Default("{}")
+                Map<String, RunText> feeds,
+        @Words("Loads of the study that this candidate leaves out.") @Default("[]")
+                List<String> leavesOut,
+        @Words("Where levers stand, by configuration.") Positions positions,
+        @Words("What the pilot can notice, by name.") @Default("{}") Map<String, CueEntry> sees,
+        @Words("What the pilot does about it, by name.") @Default("{}")
+                Map<String, ProcedureEntry> procedures) {
+
+    /** Where levers stand. */
+    @Words("Where levers stand, by configuration.")
+    public record Positions(
+            @Words("In normal flight, for every switch.") @Default("{}") Map<String, String> flight,
+            @Words("In the drill that takes all power off the airframe; others stay.")
+                    @Default("{}")
+                    Map<String, String> masterOff) {}
+
+    /** Something that the pilot can notice. */
+    @Words("Something that the pilot can notice.")
+    @Discriminator("watches")
+    public sealed interface CueEntry {
+
+        /** Load that must work for the pilot to see it; a lamp of its own if not written. */
+        Optional<String> shownBy();
+
+        /** A voltage below a limit. */
+        @Called("low-voltage")
+        record LowVoltage(
+                @Words("Part or part.terminal.") String at,
+                @Unit(value = Dimension.VOLTAGE, above = "0 V") Quantity below,
+                @Called("for") @Default("2 s") @Unit(value = Dimension.TIME, least = "0 s")
+                        Quantity lasting,
+                Optional<String> shownBy)
+                implements CueEntry {}
+
+        /** A voltage above a limit. */
+        @Called("high-voltage")
+        record HighVoltage(
+                @Words("Part or part.terminal.") String at,
+                @Unit(value = Dimension.VOLTAGE, above = "0 V") Quantity above,
+                @Called("for") @Default("1 s") @Unit(value = Dimension.TIME, least = "0 s")
+                        Quantity lasting,
+                Optional<String> shownBy)
+                implements CueEntry {}
+
+        /** An alternator that delivers nothing. */
+        @Called("alternator")
+        record AlternatorOut(String alternator, Optional<String> shownBy) implements CueEntry {}
+
+        /** A load that stops. */
+        @Called("load")
+        record LoadStops(String load, Optional<String> shownBy) implements CueEntry {}
+
+        /** The engine that stops. */
+        @Called("engine")
+        record EngineStops(Optional<String> shownBy) implements CueEntry {}
+    }
+
+    /** What the pilot does. */
+    @Words("What the pilot does about a cue.")
+    public record ProcedureEntry(
+            @Words("Cues, any of which starts it.") List<String> when,
+            @Words("Time from the cue to the moves.") @Unit(value = Dimension.TIME, least = "0 s")
+                    Quantity after,
+            @Words("Position by lever.") @Default("{}") Map<String, String> moves,
+            @Words("Loads switched off at their own switches.") @Default("[]")
+                    List<String> sheds) {}
+}

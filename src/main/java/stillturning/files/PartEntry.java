@@ -1,0 +1,314 @@
+package stillturning.files;
+
+import java.util.List;
+import java.util.Optional;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.WireGauge;
+import stillturning.yaml.Bounds;
+import stillturning.yaml.Called;
+import stillturning.yaml.Discriminator;
+import stillturning.yaml.Given;
+import stillturning.yaml.Unit;
+import stillturning.yaml.Words;
+
+/**
+ * A part as written, in a candidate's file or in the catalogue. What is left out, the catalogue
+ * fills in.
+ */
+@Words("A part; what is left out comes from the catalogue's class.")
+@Discriminator("is")
+public sealed interface PartEntry {
+
+    /** What a person calls it. */
+    Optional<String> label();
+
+    /** Zone where it sits. */
+    Optional<String> zone();
+
+    /** Class in the catalogue; the kind's first if not written. */
+    Optional<String> ofClass();
+
+    /** Weight. */
+    Optional<Given> mass();
+
+    /** Price. */
+    Optional<Price> price();
+
+    /** A battery. */
+    @Called("battery")
+    record BatteryEntry(
+            Optional<String> label,
+            Optional<String> zone,
+            @Called("class") Optional<String> ofClass,
+            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            Optional<Price> price,
+            Optional<Chemistry> chemistry,
+            @Words("12 V or 24 V.") @Unit(value = Dimension.VOLTAGE, above = "0 V")
+                    Optional<Given> nominal,
+            @Unit(value = Dimension.CHARGE, above = "0 Ah") Optional<Given> capacity,
+            @Words("Discharge time at which the capacity is rated.")
+                    @Unit(value = Dimension.TIME, above = "0 s")
+                    Optional<Given> ratedOver,
+            @Words("Peukert exponent, 1 for none.") @Bounds(least = 1, most = 2)
+                    Optional<Double> peukert,
+            @Words("Internal resistance.") @Unit(value = Dimension.RESISTANCE, above = "0 ohm")
+                    Optional<Given> resistance,
+            @Words("Share of its capacity that age has left.")
+                    @Unit(value = Dimension.RATIO, above = "0 %", most = "100 %")
+                    Optional<Given> health,
+            @Words("State of charge at the start of the flight.")
+                    @Unit(value = Dimension.RATIO, least = "0 %", most = "100 %")
+                    Optional<Given> charge,
+            Optional<ManagementEntry> management)
+            implements PartEntry {}
+
+    /** What a battery is made of. */
+    enum Chemistry {
+        LEAD_ACID,
+        @Called("lifepo4")
+        LITHIUM_IRON_PHOSPHATE
+    }
+
+    /** A battery's management system. */
+    @Words("Disconnects the battery to protect its cells.")
+    record ManagementEntry(
+            @Unit(value = Dimension.VOLTAGE, above = "0 V") Given underVoltage,
+            @Unit(value = Dimension.VOLTAGE, above = "0 V") Given overVoltage,
+            @Unit(value = Dimension.CURRENT, above = "0 A") Given overCurrent,
+            @Words("How long a limit must be passed.") @Unit(value = Dimension.TIME, least = "0 s")
+                    Given after) {}
+
+    /** An alternator with its regulator. */
+    @Called("alternator")
+    record AlternatorEntry(
+            Optional<String> label,
+            Optional<String> zone,
+            @Called("class") Optional<String> ofClass,
+            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            Optional<Price> price,
+            @Words("Current at full speed.") @Unit(value = Dimension.CURRENT, above = "0 A")
+                    Optional<Given> rating,
+            @Words("Share of its rating by speed.") Optional<List<SpeedPoint>> output,
+            @Words("Voltage that its regulator holds without load.")
+                    @Unit(value = Dimension.VOLTAGE, above = "0 V")
+                    Optional<Given> setPoint,
+            @Words("Fall of its voltage with current.")
+                    @Unit(value = Dimension.RESISTANCE, above = "0 ohm")
+                    Optional<Given> droop,
+            @Unit(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> fieldResistance,
+            @Words("Whether it gives up when no battery is joined to it.")
+                    Optional<Boolean> needsBattery)
+            implements PartEntry {}
+
+    /** A point of an alternator's output curve. */
+    record SpeedPoint(
+            @Unit(value = Dimension.ROTATION, least = "0 rpm") Given at,
+            @Unit(value = Dimension.RATIO, least = "0 %", most = "100 %") Given share) {}
+
+    /** A bus bar. */
+    @Called("bus")
+    record BusEntry(
+            Optional<String> label,
+            Optional<String> zone,
+            @Called("class") Optional<String> ofClass,
+            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            Optional<Price> price,
+            @Words("Resistance of a stud's joint.")
+                    @Unit(value = Dimension.RESISTANCE, above = "0 ohm")
+                    Optional<Given> resistance)
+            implements PartEntry {}
+
+    /** A fuse. */
+    @Called("fuse")
+    record FuseEntry(
+            Optional<String> label,
+            Optional<String> zone,
+            @Called("class") Optional<String> ofClass,
+            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            Optional<Price> price,
+            @Unit(value = Dimension.CURRENT, above = "0 A") Optional<Given> rating,
+            @Words("Voltage across it at its rating.")
+                    @Unit(value = Dimension.VOLTAGE, above = "0 V")
+                    Optional<Given> drop,
+            Optional<Curve> curve)
+            implements PartEntry {}
+
+    /** A circuit breaker. */
+    @Called("breaker")
+    record BreakerEntry(
+            Optional<String> label,
+            Optional<String> zone,
+            @Called("class") Optional<String> ofClass,
+            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            Optional<Price> price,
+            @Unit(value = Dimension.CURRENT, above = "0 A") Optional<Given> rating,
+            @Words("Voltage across it at its rating.")
+                    @Unit(value = Dimension.VOLTAGE, above = "0 V")
+                    Optional<Given> drop,
+            Optional<Curve> curve)
+            implements PartEntry {}
+
+    /** Time–current curve of a protector. */
+    enum Curve {
+        BLADE_FUSE,
+        HIGH_CURRENT_FUSE,
+        THERMAL_BREAKER,
+        ELECTRONIC_TRIP
+    }
+
+    /** A hand-operated switch. */
+    @Called("switch")
+    record SwitchEntry(
+            Optional<String> label,
+            Optional<String> zone,
+            @Called("class") Optional<String> ofClass,
+            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            Optional<Price> price,
+            @Bounds(least = 1, most = 4) Optional<Integer> poles,
+            @Words("single (off, on) or double (up, off, down).") Optional<Throws> throwing,
+            @Unit(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> resistance)
+            implements PartEntry {}
+
+    /** How many circuits one pole of a switch can close. */
+    enum Throws {
+        SINGLE,
+        DOUBLE
+    }
+
+    /** A contactor or relay. */
+    @Called("contactor")
+    record ContactorEntry(
+            Optional<String> label,
+            Optional<String> zone,
+            @Called("class") Optional<String> ofClass,
+            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            Optional<Price> price,
+            @Unit(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> coilResistance,
+            @Unit(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> pullIn,
+            @Unit(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> dropOut,
+            @Words("Time that its contacts take to move.")
+                    @Unit(value = Dimension.TIME, least = "0 s")
+                    Optional<Given> delay,
+            @Words("Resistance of its closed contacts.")
+                    @Unit(value = Dimension.RESISTANCE, above = "0 ohm")
+                    Optional<Given> resistance)
+            implements PartEntry {}
+
+    /** A diode. */
+    @Called("diode")
+    record DiodeEntry(
+            Optional<String> label,
+            Optional<String> zone,
+            @Called("class") Optional<String> ofClass,
+            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            Optional<Price> price,
+            @Words("Forward voltage at the stated current.")
+                    @Unit(value = Dimension.VOLTAGE, above = "0 V")
+                    Optional<Given> drop,
+            @Words("Current at which the forward voltage is stated.")
+                    @Unit(value = Dimension.CURRENT, above = "0 A")
+                    Optional<Given> at,
+            @Words("Series resistance.") @Unit(value = Dimension.RESISTANCE, above = "0 ohm")
+                    Optional<Given> resistance)
+            implements PartEntry {}
+
+    /** A ground point. */
+    @Called("ground")
+    record GroundEntry(
+            Optional<String> label,
+            Optional<String> zone,
+            @Called("class") Optional<String> ofClass,
+            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            Optional<Price> price,
+            @Words("Whether it is bolted to the metal that a chafed wire would touch.")
+                    Optional<Boolean> onStructure,
+            @Unit(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> resistance)
+            implements PartEntry {}
+
+    /** A connector. */
+    @Called("connector")
+    record ConnectorEntry(
+            Optional<String> label,
+            Optional<String> zone,
+            @Called("class") Optional<String> ofClass,
+            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            Optional<Price> price,
+            @Bounds(least = 1, most = 200) Optional<Integer> pins,
+            @Words("Resistance of a mated pin.")
+                    @Unit(value = Dimension.RESISTANCE, above = "0 ohm")
+                    Optional<Given> resistance)
+            implements PartEntry {}
+
+    /** A DC–DC converter. */
+    @Called("converter")
+    record ConverterEntry(
+            Optional<String> label,
+            Optional<String> zone,
+            @Called("class") Optional<String> ofClass,
+            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            Optional<Price> price,
+            @Unit(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> output,
+            @Unit(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> droop,
+            @Unit(value = Dimension.CURRENT, above = "0 A") Optional<Given> limit,
+            @Unit(value = Dimension.RATIO, above = "0 %", most = "100 %")
+                    Optional<Given> efficiency,
+            @Unit(value = Dimension.POWER, least = "0 W") Optional<Given> idle,
+            @Unit(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> minimum,
+            @Unit(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> restart)
+            implements PartEntry {}
+
+    /** Over-voltage protection in a feed. */
+    @Called("overvoltage-guard")
+    record GuardEntry(
+            Optional<String> label,
+            Optional<String> zone,
+            @Called("class") Optional<String> ofClass,
+            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            Optional<Price> price,
+            @Words("Opens when this is exceeded.") @Unit(value = Dimension.VOLTAGE, above = "0 V")
+                    Optional<Given> trip,
+            @Words("... for longer than this.") @Unit(value = Dimension.TIME, least = "0 s")
+                    Optional<Given> after,
+            @Unit(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> resistance)
+            implements PartEntry {}
+
+    /** A solid-state controller. */
+    @Called("controller")
+    record ControllerEntry(
+            Optional<String> label,
+            Optional<String> zone,
+            @Called("class") Optional<String> ofClass,
+            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            Optional<Price> price,
+            @Words("Its channels in order: \"10 A\", or \"10 A, default on\".")
+                    Optional<List<ChannelText>> channels,
+            @Words("On-resistance of a channel.")
+                    @Unit(value = Dimension.RESISTANCE, above = "0 ohm")
+                    Optional<Given> resistance,
+            @Words("Current limit as a share of the channel's rating, in per cent.")
+                    @Unit(value = Dimension.RATIO, above = "100 %")
+                    Optional<Given> limit,
+            @Words("What its logic draws at the study's nominal voltage.")
+                    @Unit(value = Dimension.CURRENT, above = "0 A")
+                    Optional<Given> logicDraws,
+            @Words("Lowest voltage of its logic.") @Unit(value = Dimension.VOLTAGE, above = "0 V")
+                    Optional<Given> logicMinimum,
+            @Words("Keeps working this long below it.") @Unit(value = Dimension.TIME, least = "0 s")
+                    Optional<Given> logicRideThrough,
+            @Words("Time that its logic takes to start.")
+                    @Unit(value = Dimension.TIME, least = "0 s")
+                    Optional<Given> logicBoot)
+            implements PartEntry {}
+
+    /** A wire that stands for itself. */
+    @Called("wire")
+    record WireEntry(
+            Optional<String> label,
+            Optional<String> zone,
+            @Called("class") Optional<String> ofClass,
+            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            Optional<Price> price,
+            Optional<WireGauge> gauge,
+            @Unit(value = Dimension.LENGTH, above = "0 m") Optional<Given> length)
+            implements PartEntry {}
+}

@@ -1,0 +1,44 @@
+package stillturning.files;
+
+import java.util.List;
+import java.util.Optional;
+import stillturning.quantity.WireGauge;
+import stillturning.yaml.Given;
+
+/**
+ * A run in one line: {@code from main-bus, breaker 5 A, via strobe-switch, wire AWG 20 1.8 m,
+ * return tail-ground}.
+ *
+ * @param from where it starts
+ * @param to where it ends; empty for a feed, which ends at its load
+ * @param items what lies in it, in order
+ * @param back ground point at which a load's return lands, if not that of its zone
+ */
+public record RunText(Anchor from, Optional<Anchor> to, List<Item> items, Optional<Anchor> back) {
+
+    /** A part or one of its terminals, at an offset of the text. */
+    public record Anchor(String part, Optional<String> terminal, int offset) {}
+
+    /** One thing in a run, at an offset of the text. */
+    public sealed interface Item {
+        /** Where it stands in the text. */
+        int offset();
+    }
+
+    /** A breaker or fuse of its own: {@code breaker 5 A}, {@code fuse 60 A}. */
+    public record NewProtector(boolean breaker, Given rating, int offset) implements Item {}
+
+    /** A wire: {@code wire}, {@code wire AWG 18}, {@code wire 1.2 m}, {@code wire AWG 4 0.9 m}. */
+    public record NewWire(Optional<WireGauge> gauge, Optional<Given> length, int offset)
+            implements Item {}
+
+    /** A part in line: {@code via fuel-switch}, {@code via j1 pin 3}, {@code via selector.up}. */
+    public record Through(Anchor part, Optional<Integer> pin, int offset) implements Item {}
+
+    /** No wire at all: {@code direct}. */
+    public record Direct(int offset) implements Item {}
+
+    public RunText {
+        items = List.copyOf(items);
+    }
+}

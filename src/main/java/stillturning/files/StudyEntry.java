@@ -1,0 +1,136 @@
+package stillturning.files;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.model.CriterionName;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.Quantity;
+import stillturning.yaml.Bounds;
+import stillturning.yaml.Default;
+import stillturning.yaml.Given;
+import stillturning.yaml.Unit;
+import stillturning.yaml.Words;
+
+/** A study's file as written: what all candidates share. */
+@Words("One aircraft: its loads, engine logic, flight phases, zones and requirements.")
+public record StudyEntry(
+        @Words("Title of the study.") String study,
+        @Words("What it is about.") @Default("\"\"") String about,
+        @Words("Whether its data are made up.") @Default("no") boolean invented,
+        @Words("Three-letter code of the money that prices are in.") @Default("EUR")
+                String currency,
+        @Words("Voltage at which loads are stated.") @Unit(value = Dimension.VOLTAGE, above = "0 V")
+                Quantity nominal,
+        @Words("Places where parts sit.") Map<String, Zone> zones,
+        @Words("Length of wire between zones that are next to each other.") @Default("[]")
+                List<Distance> distances,
+        @Words("Everything that needs electricity.") Map<String, LoadEntry> loads,
+        @Words("What the engine needs, and what becomes of it without.") EngineEntry engine,
+        @Words("The flight, in order.") List<PhaseEntry> phases,
+        @Words("The phase in which failures happen.") String failuresIn,
+        @Words("How long the engine must run on for a failure not to count as ending it.")
+                @Unit(value = Dimension.TIME, above = "0 s")
+                Quantity timeToLand,
+        @Words("Hard requirements.") @Default("{}") RequirementsEntry requirements,
+        @Words("How much each criterion counts, against the others.") @Default("{}")
+                Map<String, Weight> weights,
+        @Words("The candidate that the others are departures from.") Optional<String> baseline) {
+
+    /** A place in the aircraft. */
+    @Words("A place in the aircraft.")
+    public record Zone(
+            @Words("What a person calls it.") Optional<String> label,
+            @Words("Which side of the firewall.") @Default("cold") Side side,
+            @Words("What can happen there: heat, water, chafe, impact.") @Default("[]")
+                    List<Hazard> hazards,
+            @Words("Usual length of a wire that stays inside the zone.")
+                    @Default("0.5 m")
+                    @Unit(value = Dimension.LENGTH, above = "0 m")
+                    Given across) {}
+
+    /** Which side of the firewall. */
+    public enum Side {
+        COLD,
+        HOT
+    }
+
+    /** What can happen in a zone. */
+    public enum Hazard {
+        HEAT,
+        WATER,
+        CHAFE,
+        IMPACT
+    }
+
+    /** Length of wire between two zones. */
+    @Words("Length of wire between two zones.")
+    public record Distance(
+            @Words("One zone.") String from,
+            @Words("The other zone.") String to,
+            @Words("Length of wire.") @Unit(value = Dimension.LENGTH, above = "0 m")
+                    Given length) {}
+
+    /** A phase of the flight. */
+    @Words("A phase of the flight.")
+    public record PhaseEntry(
+            @Words("Name of the phase.") String name,
+            @Words("How long it lasts.") @Unit(value = Dimension.TIME, above = "0 s")
+                    Quantity lasts,
+            @Words("Speed of the alternator while the engine runs.")
+                    @Unit(value = Dimension.ROTATION, least = "0 rpm")
+                    Quantity alternator) {}
+
+    /** What the engine needs. */
+    @Words("What the engine needs, and what becomes of it without.")
+    public record EngineEntry(
+            @Words(
+                            "Loads that it needs: \"(computer-a or computer-b) and pump and 2 of (x, y, z)\".")
+                    NeedsText needs,
+            @Words("How long it runs on with its needs unmet.")
+                    @Unit(value = Dimension.TIME, least = "0 s")
+                    Given tolerates,
+            @Words("Time from needs met again to running, while something turns it.")
+                    @Unit(value = Dimension.TIME, least = "0 s")
+                    Given restartsIn,
+            @Words("Whether airspeed turns the stopped engine.") boolean windmills,
+            @Words("Alternator speed while airspeed turns it.")
+                    @Default("0 rpm")
+                    @Unit(value = Dimension.ROTATION, least = "0 rpm")
+                    Given windmilling) {}
+
+    /** Hard requirements; what is not written is not required. */
+    @Words("Hard requirements; what is not written is not required.")
+    public record RequirementsEntry(
+            @Words("No single failure ends the engine.") @Default("no")
+                    boolean noSingleFailureStopsEngine,
+            @Words("The engine stays running with the master off.") @Default("no")
+                    boolean runsWithMasterOff,
+            @Words("Least time that the engine runs on after charging is lost.")
+                    @Unit(value = Dimension.TIME, above = "0 s")
+                    Optional<Quantity> enduranceWithoutCharging,
+            @Words("Every interruption of the engine's supply is shorter than this.")
+                    @Unit(value = Dimension.TIME, above = "0 s")
+                    Optional<Quantity> interruptionBelow,
+            @Words("Heaviest allowed electrical system.")
+                    @Unit(value = Dimension.MASS, above = "0 kg")
+                    Optional<Quantity> weightAtMost) {}
+
+    /** How much a criterion counts. */
+    @Words("How much a criterion counts.")
+    public record Weight(
+            @Words("Against the others' numbers.") @Bounds(least = 0, most = 1000) double counts) {}
+
+    static Optional<CriterionName> criterion(String key) {
+        for (CriterionName name : CriterionName.values()) {
+            if (key(name).equals(key)) {
+                return Optional.of(name);
+            }
+        }
+        return Optional.empty();
+    }
+
+    static String key(CriterionName name) {
+        return name.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
+}
