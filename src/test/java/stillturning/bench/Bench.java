@@ -1,4 +1,4 @@
-package stillturning.timeline;
+package stillturning.bench;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -41,11 +41,14 @@ import stillturning.parts.ProtectorCurves;
 import stillturning.parts.Switch;
 import stillturning.parts.Tag;
 import stillturning.parts.Wire;
+import stillturning.timeline.Timeline;
+import stillturning.timeline.UntoldStory;
 
 /** A workbench on which a test wires up a small aircraft by hand. */
-final class Bench {
+public final class Bench {
 
-    static final Tolerance HARDY = new Tolerance(6, 6.5, 0.02, 0.5, 40, 1);
+    /** A load that minds little. */
+    public static final Tolerance HARDY = new Tolerance(6, 6.5, 0.02, 0.5, 40, 1);
 
     private final List<Part> parts = new ArrayList<>();
     private final List<Join> joins = new ArrayList<>();
@@ -56,15 +59,16 @@ final class Bench {
     private EngineLogic logic = new EngineLogic.One("engine-needs");
     private boolean windmills = true;
 
-    Bench() {
+    /** An empty bench with one ground on the structure, called {@code ground}. */
+    public Bench() {
         parts.add(new GroundPoint(tag("ground"), true, 1e-4));
     }
 
-    static Tag tag(String id) {
+    public static Tag tag(String id) {
         return new Tag(id, id, "bench", Tag.Burden.NONE);
     }
 
-    Bench battery(String id, double ampHours, double ohms, double peukert) {
+    public Bench battery(String id, double ampHours, double ohms, double peukert) {
         parts.add(
                 new Battery(
                         tag(id),
@@ -77,7 +81,7 @@ final class Bench {
         return join(id, "minus", "ground", "stud");
     }
 
-    Bench alternator(String id, double amps) {
+    public Bench alternator(String id, double amps) {
         parts.add(
                 new Alternator(
                         tag(id),
@@ -91,38 +95,38 @@ final class Bench {
         return join(id, "case", "ground", "stud");
     }
 
-    Bench bus(String id, String... studs) {
+    public Bench bus(String id, String... studs) {
         parts.add(new Bus(tag(id), List.of(studs), 1e-4));
         return this;
     }
 
-    Bench breaker(String id, double amps) {
+    public Bench breaker(String id, double amps) {
         parts.add(new Breaker(tag(id), amps, 0.02, ProtectorCurves.THERMAL_BREAKER));
         return this;
     }
 
-    Bench closedSwitch(String id, String position) {
+    public Bench closedSwitch(String id, String position) {
         parts.add(new Switch(tag(id), 1, Switch.Throw.SINGLE, 0.005));
         levers.put(id, position);
         return this;
     }
 
-    Bench contactor(String id) {
+    public Bench contactor(String id) {
         parts.add(new Contactor(tag(id), new Contactor.Winding(12, 8, 3, 0.015), 0.0005));
         return this;
     }
 
-    Bench diode(String id) {
+    public Bench diode(String id) {
         parts.add(new Diode(tag(id), 1e-5, 0.0275, 0.002));
         return this;
     }
 
-    Bench wire(String id, double metres, double ohms) {
+    public Bench wire(String id, double metres, double ohms) {
         parts.add(new Wire(tag(id), Cable.awg("18").orElseThrow(), metres, ohms));
         return this;
     }
 
-    Bench load(String id, Demand.Kind kind, double amps, Tolerance tolerance) {
+    public Bench load(String id, Demand.Kind kind, double amps, Tolerance tolerance) {
         Demand demand = new Demand(kind, amps, 12);
         parts.add(new Load(tag(id), demand, tolerance, List.of("plus")));
         needs.add(
@@ -138,29 +142,29 @@ final class Bench {
         return join(id, "minus", "ground", "stud");
     }
 
-    Bench engine(EngineLogic needs, boolean turnedByAirspeed) {
+    public Bench engine(EngineLogic needs, boolean turnedByAirspeed) {
         logic = needs;
         windmills = turnedByAirspeed;
         return this;
     }
 
-    Bench cue(String name, Cue.Sign sign) {
+    public Bench cue(String name, Cue.Sign sign) {
         cues.add(new Cue(name, sign, Optional.empty()));
         return this;
     }
 
-    Bench procedure(
+    public Bench procedure(
             String name, String cue, double seconds, Map<String, String> moves, String... sheds) {
         procedures.add(new Procedure(name, List.of(cue), seconds, moves, List.of(sheds)));
         return this;
     }
 
-    Bench join(String part, String terminal, String otherPart, String otherTerminal) {
+    public Bench join(String part, String terminal, String otherPart, String otherTerminal) {
         joins.add(new Join(new Terminal(part, terminal), new Terminal(otherPart, otherTerminal)));
         return this;
     }
 
-    Candidate candidate() {
+    public Candidate candidate() {
         return new Candidate(
                 "bench",
                 "Bench",
@@ -170,7 +174,7 @@ final class Bench {
                 new Cockpit(levers, Map.of(), cues, procedures));
     }
 
-    Study study() {
+    public Study study() {
         Phase cruise = new Phase("cruise", 3600, 60);
         return new Study(
                 "bench",
@@ -181,11 +185,11 @@ final class Bench {
                 List.of(candidate()));
     }
 
-    Timeline timeline() throws UntoldStory {
+    public Timeline timeline() throws UntoldStory {
         return new Timeline(study(), candidate());
     }
 
-    Failure failure(String name) {
+    public Failure failure(String name) {
         return FailureCatalogue.singlesOf(candidate()).stream()
                 .filter(f -> f.name().equals(name))
                 .findFirst()
