@@ -24,7 +24,8 @@ record OriginText(String value, Optional<Origin> origin, String note) {
             faults.at(
                     open,
                     "the bracket is not closed at the end",
-                    "write " + value + " (" + Origin.GUESSED.words() + ")");
+                    // inside braces a comma ends the text unless it is quoted
+                    "close it; inside { } or [ ] put a text with a comma in quotes");
             return new OriginText(value, Optional.empty(), "");
         }
         String[] parts = SEPARATOR.split(text.substring(open + 1, text.length() - 1), 2);

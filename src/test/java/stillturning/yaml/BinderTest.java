@@ -130,4 +130,16 @@ class BinderTest {
                         .orElseThrow()
                         .written());
     }
+
+    @Test
+    void aCommaThatCutsANoteOffInsideBracesIsExplained() {
+        String text =
+                "title: x\nseats: 2\nparts: {b: {is: battery, chemistry: lead-acid, capacity: 2 Ah (guess, mine)}}";
+        assertEquals(
+                """
+                two-battery.yaml:3:63: parts.b.capacity: the bracket is not closed at the end; close it; inside { } or [ ] put a text with a comma in quotes
+                two-battery.yaml:3:71: parts.b."mine)": "mine)" is not known here; known here: is, capacity, health, chemistry
+                """,
+                Sample.problems(text));
+    }
 }
