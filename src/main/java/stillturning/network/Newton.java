@@ -102,7 +102,8 @@ final class Newton {
             last = size;
             if (worst <= AIMED_AMPS && settled) {
                 if (equations.stillLinearised(volts)) {
-                    return true;
+                    // without positive slopes it balances like a pencil on its tip
+                    return factored;
                 }
                 factored = false;
                 idle = 0;
