@@ -37,7 +37,7 @@ class StorageTest {
     @Test
     void belowItsLimitTakesInWhatItsResistanceLetsIn() throws NoOperatingPoint {
         OperatingPoint point = charging(new Storage(12, 0.1, 50, Double.POSITIVE_INFINITY));
-        assertEquals(2 / 0.2, point.amps(0), 1e-9);
+        assertEquals(2 / 0.2, point.amps(0), 1e-6);
     }
 
     @Test
