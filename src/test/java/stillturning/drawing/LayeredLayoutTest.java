@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
@@ -260,10 +262,12 @@ class LayeredLayoutTest {
     void threeHundredSymbolsAreLaidOutInSeconds() {
         Diagram large = RandomDiagrams.of(3, 300, false);
         LayeredLayout.of(RandomDiagrams.of(4, 60, false));
-        long start = System.nanoTime();
+        // time of this thread alone, so that a busy machine does not fail the test
+        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
+        long start = clock.getCurrentThreadCpuTime();
         Placed placed = LayeredLayout.of(large);
-        double seconds = (System.nanoTime() - start) / 1e9;
+        double seconds = (clock.getCurrentThreadCpuTime() - start) / 1e9;
         assertTrue(placed.symbols().size() > 200);
-        assertTrue(seconds < 10, () -> seconds + " s");
+        assertTrue(seconds < 5, () -> seconds + " s");
     }
 }
