@@ -274,13 +274,13 @@ class StudyReaderTest {
                         Battery.class, SampleStudy.one(varied).part("battery").orElseThrow());
         assertEquals(0.018, battery.ohms(), 1e-12);
         assertEquals(plain.assumptions(), varied.assumptions());
-        ReadStudy farther =
-                StudyReader.read(folder, new Variation("study.yaml", "distances[1].length", 2));
+        StudyReader opened = StudyReader.open(folder);
+        ReadStudy farther = opened.study(new Variation("study.yaml", "distances[1].length", 2));
         Wire wire =
                 assertInstanceOf(
                         Wire.class, SampleStudy.one(farther).part("pump-wire").orElseThrow());
         assertEquals(6, wire.metres(), 1e-12);
-        assertEquals(plain.study(), StudyReader.read(folder).study());
+        assertEquals(plain.study(), opened.study(Variation.NONE).study());
     }
 
     @Test
