@@ -10,6 +10,7 @@ public final class NodalSolver {
     private final Newton newton;
     private boolean changed = true;
     private boolean warm;
+    private long knownDoubts;
 
     /**
      * A solver, cold.
@@ -60,6 +61,7 @@ public final class NodalSolver {
         }
         changed = true;
         warm = true;
+        knownDoubts = 0;
     }
 
     /**
@@ -73,14 +75,16 @@ public final class NodalSolver {
             return;
         }
         boolean newLaws = equations.refresh();
-        if (newLaws) {
-            equations.fix();
-        }
         newton.begin(newLaws);
         boolean found = warm && newton.converge();
-        if (!found || equations.sagged(newton.volts())) {
+        long doubts = equations.doubts(newton.volts());
+        // while a source merely drifts, a point once held against the cold one stays the answer
+        boolean known = !newLaws && doubts == knownDoubts;
+        if (!found || (doubts != 0 && !known)) {
             found = fromNothing();
+            doubts = equations.doubts(newton.volts());
         }
+        knownDoubts = doubts;
         warm = found;
         changed = !found;
         if (!found) {
@@ -89,7 +93,9 @@ public final class NodalSolver {
     }
 
     private boolean fromNothing() {
-        return newton.startFromNothing() && newton.converge();
+        return newton.convergeFromNothing()
+                || newton.convergeBySharpening()
+                || newton.holdsAt(DenseNewton.from(newton.volts(), equations));
     }
 
     /**

@@ -40,12 +40,18 @@ public record Story(
             Endurance endurance,
             double longestInterruptionSeconds,
             int stops,
-            boolean runningAtEnd) {}
+            boolean runningAtEnd) {
+
+        /** Whether it stopped and ran again. */
+        public boolean stoppedAndCameBack() {
+            return stops > (runningAtEnd ? 0 : 1);
+        }
+    }
 
     /**
      * What works once the quick events are over and before batteries run down.
      *
-     * @param working loads that work
+     * @param working loads that work, or that the pilot has switched off
      * @param feeds which source can reach which input of a load
      * @param actedPilot whether a procedure was carried out
      */

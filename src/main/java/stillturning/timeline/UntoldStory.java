@@ -11,4 +11,9 @@ public final class UntoldStory extends Exception {
     UntoldStory(String message, Throwable cause) {
         super(message, cause);
     }
+
+    /** The same, with the failure that led there named. */
+    public UntoldStory of(String failure) {
+        return new UntoldStory(failure + ": " + getMessage(), this);
+    }
 }

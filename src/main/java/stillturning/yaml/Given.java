@@ -16,33 +16,18 @@ public record Given(Quantity quantity, Origin origin, String note) {
 
     /** The text that reads back as this value. */
     public String written() {
-        return new Source(origin, note).after(quantity.written());
+        return OriginText.written(quantity.written(), origin, note);
     }
 
     /** Reads one from a text; absent after a fault was told. */
     public static Optional<Given> read(String text, Dimension wanted, TextForm.Faults faults) {
-        int open = text.indexOf('(');
-        Optional<Quantity> quantity =
-                quantity(open < 0 ? text : text.substring(0, open).stripTrailing(), wanted, faults);
-        Optional<Source> source = Source.read(text, open, faults);
-        return quantity.flatMap(q -> source.map(s -> new Given(q, s.origin(), s.note())));
-    }
-
-    private static Optional<Quantity> quantity(
-            String text, Dimension wanted, TextForm.Faults faults) {
+        OriginText parts = OriginText.read(text, faults);
         try {
-            return Optional.of(Quantity.parse(text, wanted));
+            Quantity quantity = Quantity.parse(parts.value(), wanted);
+            return parts.origin().map(origin -> new Given(quantity, origin, parts.note()));
         } catch (MalformedQuantity malformed) {
             faults.at(0, malformed);
             return Optional.empty();
         }
-    }
-
-    /** Regular expression for the text, without anchors. */
-    static String pattern(Dimension dimension) {
-        return dimension.pattern()
-                + "(\\( *("
-                + String.join("|", Origin.choices())
-                + "|guessed) *([,:].*)?\\))?";
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import stillturning.bench.Bench;
 import stillturning.element.Demand;
 import stillturning.model.EngineLogic;
 import stillturning.timeline.Endurance.Lasts;

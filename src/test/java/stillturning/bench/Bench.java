@@ -1,4 +1,4 @@
-package stillturning.timeline;
+package stillturning.bench;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -41,11 +41,14 @@ import stillturning.parts.ProtectorCurves;
 import stillturning.parts.Switch;
 import stillturning.parts.Tag;
 import stillturning.parts.Wire;
+import stillturning.timeline.Timeline;
+import stillturning.timeline.UntoldStory;
 
 /** A workbench on which a test wires up a small aircraft by hand. */
-final class Bench {
+public final class Bench {
 
-    static final Tolerance HARDY = new Tolerance(6, 6.5, 0.02, 0.5, 40, 1);
+    /** A load that minds little. */
+    public static final Tolerance HARDY = new Tolerance(6, 6.5, 0.02, 0.5, 40, 1);
 
     private final List<Part> parts = new ArrayList<>();
     private final List<Join> joins = new ArrayList<>();
@@ -53,18 +56,20 @@ final class Bench {
     private final Map<String, String> levers = new LinkedHashMap<>();
     private final List<Cue> cues = new ArrayList<>();
     private final List<Procedure> procedures = new ArrayList<>();
-    private EngineLogic logic = new EngineLogic.One("engine-needs");
-    private boolean windmills = true;
+    private Engine engine = new Engine(new EngineLogic.One("engine-needs"), 0.3, 2, true, 30);
+    private double enoughSeconds = 1800;
+    private Map<String, String> masterOff = Map.of();
 
-    Bench() {
+    /** An empty bench with one ground on the structure, called {@code ground}. */
+    public Bench() {
         parts.add(new GroundPoint(tag("ground"), true, 1e-4));
     }
 
-    static Tag tag(String id) {
+    public static Tag tag(String id) {
         return new Tag(id, id, "bench", Tag.Burden.NONE);
     }
 
-    Bench battery(String id, double ampHours, double ohms, double peukert) {
+    public Bench battery(String id, double ampHours, double ohms, double peukert) {
         parts.add(
                 new Battery(
                         tag(id),
@@ -77,7 +82,7 @@ final class Bench {
         return join(id, "minus", "ground", "stud");
     }
 
-    Bench alternator(String id, double amps) {
+    public Bench alternator(String id, double amps) {
         parts.add(
                 new Alternator(
                         tag(id),
@@ -91,101 +96,134 @@ final class Bench {
         return join(id, "case", "ground", "stud");
     }
 
-    Bench bus(String id, String... studs) {
+    public Bench bus(String id, String... studs) {
         parts.add(new Bus(tag(id), List.of(studs), 1e-4));
         return this;
     }
 
-    Bench breaker(String id, double amps) {
+    public Bench breaker(String id, double amps) {
         parts.add(new Breaker(tag(id), amps, 0.02, ProtectorCurves.THERMAL_BREAKER));
         return this;
     }
 
-    Bench closedSwitch(String id, String position) {
+    public Bench closedSwitch(String id, String position) {
         parts.add(new Switch(tag(id), 1, Switch.Throw.SINGLE, 0.005));
         levers.put(id, position);
         return this;
     }
 
-    Bench contactor(String id) {
+    public Bench contactor(String id) {
         parts.add(new Contactor(tag(id), new Contactor.Winding(12, 8, 3, 0.015), 0.0005));
         return this;
     }
 
-    Bench diode(String id) {
+    public Bench diode(String id) {
         parts.add(new Diode(tag(id), 1e-5, 0.0275, 0.002));
         return this;
     }
 
-    Bench wire(String id, double metres, double ohms) {
+    public Bench wire(String id, double metres, double ohms) {
         parts.add(new Wire(tag(id), Cable.awg("18").orElseThrow(), metres, ohms));
         return this;
     }
 
-    Bench load(String id, Demand.Kind kind, double amps, Tolerance tolerance) {
-        Demand demand = new Demand(kind, amps, 12);
-        parts.add(new Load(tag(id), demand, tolerance, List.of("plus")));
+    public Bench load(String id, Demand.Kind kind, double amps, Tolerance tolerance) {
+        return load(new Load(tag(id), new Demand(kind, amps, 12), tolerance, List.of("plus")));
+    }
+
+    /** A load made elsewhere, of which the study asks that it runs in cruise. */
+    public Bench load(Load load) {
+        parts.add(load);
         needs.add(
                 new LoadNeed(
-                        id,
-                        id,
+                        load.id(),
+                        load.id(),
                         "bench",
-                        demand,
-                        tolerance,
-                        List.of("plus"),
+                        load.demand(),
+                        load.tolerance(),
+                        load.inputs(),
                         new LoadNeed.Use(Set.of("cruise"), 1),
                         OptionalInt.empty()));
-        return join(id, "minus", "ground", "stud");
+        return join(load.id(), "minus", "ground", "stud");
     }
 
-    Bench engine(EngineLogic needs, boolean turnedByAirspeed) {
-        logic = needs;
-        windmills = turnedByAirspeed;
+    /** Any other part, not joined to anything yet. */
+    public Bench part(Part part) {
+        parts.add(part);
         return this;
     }
 
-    Bench cue(String name, Cue.Sign sign) {
-        cues.add(new Cue(name, sign, Optional.empty()));
+    /** Where a lever stands in normal flight. */
+    public Bench lever(String lever, String position) {
+        levers.put(lever, position);
         return this;
     }
 
-    Bench procedure(
+    public Bench masterOff(Map<String, String> positions) {
+        masterOff = positions;
+        return this;
+    }
+
+    public Bench engine(EngineLogic needs, boolean turnedByAirspeed) {
+        return engine(new Engine(needs, 0.3, 2, turnedByAirspeed, 30));
+    }
+
+    public Bench engine(Engine asks) {
+        engine = asks;
+        return this;
+    }
+
+    /** How long an engine must run on after a failure not to count as lost. */
+    public Bench enough(double seconds) {
+        enoughSeconds = seconds;
+        return this;
+    }
+
+    public Bench cue(String name, Cue.Sign sign) {
+        return cue(new Cue(name, sign, Optional.empty()));
+    }
+
+    public Bench cue(Cue cue) {
+        cues.add(cue);
+        return this;
+    }
+
+    public Bench procedure(
             String name, String cue, double seconds, Map<String, String> moves, String... sheds) {
         procedures.add(new Procedure(name, List.of(cue), seconds, moves, List.of(sheds)));
         return this;
     }
 
-    Bench join(String part, String terminal, String otherPart, String otherTerminal) {
+    public Bench join(String part, String terminal, String otherPart, String otherTerminal) {
         joins.add(new Join(new Terminal(part, terminal), new Terminal(otherPart, otherTerminal)));
         return this;
     }
 
-    Candidate candidate() {
+    public Candidate candidate() {
         return new Candidate(
                 "bench",
                 "Bench",
                 "",
                 parts,
                 joins,
-                new Cockpit(levers, Map.of(), cues, procedures));
+                new Cockpit(levers, masterOff, cues, procedures));
     }
 
-    Study study() {
+    public Study study() {
         Phase cruise = new Phase("cruise", 3600, 60);
         return new Study(
                 "bench",
                 new Study.Heading("Bench", "", true, "EUR"),
-                new Study.Aircraft(
-                        12, needs, new Engine(logic, 0.3, 2, windmills, 30), List.of(cruise)),
-                new Study.Goals(cruise, 1800, List.of(), List.of(), Optional.empty()),
+                new Study.Aircraft(12, needs, engine, List.of(cruise)),
+                new Study.Goals(cruise, enoughSeconds, List.of(), List.of(), Optional.empty()),
                 List.of(candidate()));
     }
 
-    Timeline timeline() throws UntoldStory {
+    public Timeline timeline() throws UntoldStory {
         return new Timeline(study(), candidate());
     }
 
-    Failure failure(String name) {
+    public Failure failure(String name) {
         return FailureCatalogue.singlesOf(candidate()).stream()
                 .filter(f -> f.name().equals(name))
                 .findFirst()

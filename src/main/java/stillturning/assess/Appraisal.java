@@ -1,0 +1,61 @@
+package stillturning.assess;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.model.Candidate;
+import stillturning.model.CriterionName;
+import stillturning.structure.StructureFindings;
+import stillturning.timeline.Normal;
+
+/**
+ * Everything that was found out about one candidate.
+ *
+ * @param normal the candidate with nothing wrong
+ * @param singles verdict on every single failure, in the candidate's order
+ * @param masterOff verdict on the drill that takes all power off the airframe, if there is one
+ * @param chargingLost verdict on all charging sources failing
+ * @param structure the structural second opinion
+ * @param met each hard requirement, met or not, with the reason
+ */
+public record Appraisal(
+        Candidate candidate,
+        Normal normal,
+        List<Verdict> singles,
+        Optional<Verdict> masterOff,
+        Verdict chargingLost,
+        StructureFindings structure,
+        Measures measures,
+        List<RequirementMet> met) {
+
+    /** Weight, cost, complexity, and the value by criterion. */
+    public record Measures(
+            Burdens burdens, Complexity complexity, Map<CriterionName, Double> values) {
+        public Measures {
+            values = Map.copyOf(values);
+        }
+    }
+
+    /**
+     * A hard requirement.
+     *
+     * @param requirement in words
+     * @param reason why it is missed, or by what it is met
+     */
+    public record RequirementMet(String requirement, boolean met, String reason) {}
+
+    public Appraisal {
+        singles = List.copyOf(singles);
+        met = List.copyOf(met);
+    }
+
+    /** Single failures of one outcome, those of the engine's own parts left out. */
+    public List<Verdict> with(Outcome outcome) {
+        return singles.stream().filter(v -> v.outcome() == outcome && !v.engineOwn()).toList();
+    }
+
+    /** Failures of what the engine cannot do without, the same in every candidate. */
+    public List<Verdict> engineOwn() {
+        return singles.stream().filter(Verdict::engineOwn).toList();
+    }
+}

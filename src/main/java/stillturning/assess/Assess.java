@@ -1,0 +1,211 @@
+package stillturning.assess;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import stillturning.assess.Appraisal.Measures;
+import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.assess.Assessment.Unassessed;
+import stillturning.failure.Failure;
+import stillturning.failure.FailureCatalogue;
+import stillturning.model.Candidate;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.CriterionName;
+import stillturning.model.Study;
+import stillturning.model.Study.Weight;
+import stillturning.parts.Alternator;
+import stillturning.ranking.Alternative;
+import stillturning.ranking.Criterion;
+import stillturning.ranking.GateVerdict;
+import stillturning.ranking.Ranking;
+import stillturning.ranking.RankingResult;
+import stillturning.ranking.Scale;
+import stillturning.ranking.Sense;
+import stillturning.structure.Structure;
+import stillturning.structure.StructureFindings;
+import stillturning.timeline.Timeline;
+import stillturning.timeline.UntoldStory;
+
+/** Assesses studies: tells every failure of every candidate, judges, weighs and ranks. */
+public final class Assess {
+
+    /** Name of the case in which no source charges any more. */
+    public static final String CHARGING_LOST = "charging lost";
+
+    private Assess() {}
+
+    /** Assesses every candidate of a study. The result does not depend on the number of threads. */
+    public static Assessment of(Study study) {
+        return of(study, done -> {});
+    }
+
+    /**
+     * Assesses every candidate of a study.
+     *
+     * @param progress told the name of each candidate when it is done, from any thread
+     */
+    public static Assessment of(Study study, Consumer<String> progress) {
+        List<Result> results =
+                study.candidates().parallelStream()
+                        .map(candidate -> appraise(study, candidate, progress))
+                        .toList();
+        List<Appraisal> appraisals = new ArrayList<>();
+        List<Unassessed> unassessed = new ArrayList<>();
+        for (Result result : results) {
+            result.appraisal.ifPresent(appraisals::add);
+            result.unassessed.ifPresent(unassessed::add);
+        }
+        Optional<RankingResult> ranking =
+                appraisals.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(rank(study.goals().weights(), appraisals));
+        return new Assessment(study, appraisals, unassessed, ranking);
+    }
+
+    /**
+     * One failure of one candidate.
+     *
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public static Verdict one(Study study, Candidate candidate, Failure failure)
+            throws UntoldStory {
+        return new Judge(study, new Timeline(study, candidate)).judge(failure);
+    }
+
+    /** All charging sources of a candidate failing together. */
+    public static Failure chargingLost(Candidate candidate) {
+        List<Hit> hits =
+                candidate
+                        .all(Alternator.class)
+                        .map(
+                                alternator ->
+                                        new Hit(alternator.id(), alternator.failureModes().get(0)))
+                        .toList();
+        return new Failure(CHARGING_LOST, hits, Map.of());
+    }
+
+    private record Result(Optional<Appraisal> appraisal, Optional<Unassessed> unassessed) {}
+
+    private static Result appraise(Study study, Candidate candidate, Consumer<String> progress) {
+        try {
+            Appraisal appraisal = appraise(study, candidate);
+            progress.accept(candidate.id());
+            return new Result(Optional.of(appraisal), Optional.empty());
+        } catch (UntoldStory e) {
+            progress.accept(candidate.id());
+            return new Result(
+                    Optional.empty(),
+                    Optional.of(new Unassessed(candidate.id(), String.valueOf(e.getMessage()))));
+        }
+    }
+
+    private static Appraisal appraise(Study study, Candidate candidate) throws UntoldStory {
+        Timeline timeline = new Timeline(study, candidate);
+        if (!timeline.normal().engineRuns()) {
+            throw timeline.neverRan();
+        }
+        Judge judge = new Judge(study, timeline);
+        List<Verdict> singles = judgeAll(judge, FailureCatalogue.singlesOf(candidate));
+        Optional<Verdict> masterOff =
+                judgeAll(judge, FailureCatalogue.operatingCasesOf(candidate)).stream().findFirst();
+        Verdict chargingLost = judge.judge(chargingLost(candidate));
+        StructureFindings structure = Structure.of(study.aircraft(), candidate);
+        Burdens burdens = Burdens.of(candidate);
+        Complexity complexity = Complexity.of(candidate, structure.independentLoops());
+        Requirements requirements = new Requirements(singles, masterOff, chargingLost, burdens);
+        List<RequirementMet> met =
+                study.goals().requirements().stream().map(requirements::check).toList();
+        Measures measures =
+                new Measures(
+                        burdens, complexity, values(singles, chargingLost, burdens, complexity));
+        return new Appraisal(
+                candidate,
+                timeline.normal(),
+                singles,
+                masterOff,
+                chargingLost,
+                structure,
+                measures,
+                met);
+    }
+
+    /** Failures are told in parallel and put back in order; the first untold one is thrown. */
+    private static List<Verdict> judgeAll(Judge judge, List<Failure> failures) throws UntoldStory {
+        List<Told> told = failures.parallelStream().map(f -> tell(judge, f)).toList();
+        List<Verdict> verdicts = new ArrayList<>();
+        for (Told one : told) {
+            if (one.untold.isPresent()) {
+                throw one.untold.get();
+            }
+            one.verdict.ifPresent(verdicts::add);
+        }
+        return verdicts;
+    }
+
+    private record Told(Optional<Verdict> verdict, Optional<UntoldStory> untold) {}
+
+    private static Told tell(Judge judge, Failure failure) {
+        try {
+            return new Told(Optional.of(judge.judge(failure)), Optional.empty());
+        } catch (UntoldStory e) {
+            return new Told(Optional.empty(), Optional.of(e.of(failure.name())));
+        }
+    }
+
+    private static Map<CriterionName, Double> values(
+            List<Verdict> singles, Verdict chargingLost, Burdens burdens, Complexity complexity) {
+        Map<CriterionName, Double> values = new EnumMap<>(CriterionName.class);
+        values.put(
+                CriterionName.ENGINE_STOPS,
+                count(held(singles).filter(v -> v.outcome() == Outcome.ENGINE_LOST)));
+        values.put(
+                CriterionName.PILOT_NEEDED,
+                count(held(singles).filter(v -> v.outcome().needsPilot())));
+        values.put(CriterionName.ENDURANCE, chargingLost.planned().engine().endurance().seconds());
+        values.put(CriterionName.WEIGHT, burdens.kilograms());
+        values.put(CriterionName.COMPLEXITY, (double) complexity.index());
+        values.put(CriterionName.COST, burdens.price());
+        return values;
+    }
+
+    private static Stream<Verdict> held(List<Verdict> singles) {
+        return singles.stream().filter(v -> !v.engineOwn());
+    }
+
+    private static double count(Stream<Verdict> verdicts) {
+        return verdicts.count();
+    }
+
+    private static RankingResult rank(List<Weight> weights, List<Appraisal> appraisals) {
+        List<Criterion> criteria =
+                weights.stream()
+                        .map(
+                                w ->
+                                        new Criterion(
+                                                w.criterion().words(),
+                                                w.criterion() == CriterionName.ENDURANCE
+                                                        ? Sense.MORE_IS_BETTER
+                                                        : Sense.LESS_IS_BETTER,
+                                                w.weight(),
+                                                new Scale.OverCandidates()))
+                        .toList();
+        List<Alternative> alternatives =
+                appraisals.stream().map(a -> alternative(weights, a)).toList();
+        return Ranking.of(criteria, alternatives);
+    }
+
+    private static Alternative alternative(List<Weight> weights, Appraisal appraisal) {
+        return new Alternative(
+                appraisal.candidate().id(),
+                weights.stream()
+                        .map(w -> appraisal.measures().values().get(w.criterion()))
+                        .toList(),
+                appraisal.met().stream()
+                        .map(m -> new GateVerdict(m.requirement(), m.met(), m.reason()))
+                        .toList());
+    }
+}

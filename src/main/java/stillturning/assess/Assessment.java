@@ -1,0 +1,39 @@
+package stillturning.assess;
+
+import java.util.List;
+import java.util.Optional;
+import stillturning.model.Study;
+import stillturning.ranking.RankingResult;
+
+/**
+ * A whole study assessed.
+ *
+ * @param appraisals every candidate that could be computed, in the study's order
+ * @param unassessed every candidate that could not, with the reason
+ * @param ranking the order; empty when no candidate could be computed
+ */
+public record Assessment(
+        Study study,
+        List<Appraisal> appraisals,
+        List<Unassessed> unassessed,
+        Optional<RankingResult> ranking) {
+
+    /** A candidate of which some state could not be computed. */
+    public record Unassessed(String candidate, String reason) {}
+
+    public Assessment {
+        appraisals = List.copyOf(appraisals);
+        unassessed = List.copyOf(unassessed);
+    }
+
+    /** The appraisal of a candidate, if it could be computed. */
+    public Optional<Appraisal> of(String candidate) {
+        return appraisals.stream().filter(a -> a.candidate().id().equals(candidate)).findFirst();
+    }
+
+    /** Whether the leader meets every hard requirement. */
+    public boolean someCandidateMeetsAll() {
+        return appraisals.stream()
+                .anyMatch(a -> a.met().stream().allMatch(Appraisal.RequirementMet::met));
+    }
+}

@@ -1,0 +1,110 @@
+package stillturning.assess;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Stream;
+import stillturning.model.Candidate;
+import stillturning.model.Join;
+import stillturning.model.Procedure;
+import stillturning.parts.Breaker;
+import stillturning.parts.Fuse;
+import stillturning.parts.Load;
+import stillturning.parts.SolidStateController;
+import stillturning.parts.Switch;
+import stillturning.parts.Wire;
+
+/**
+ * How much there is to build, to know and to do; the index is the sum of the counts.
+ *
+ * @param parts parts, wires and loads apart
+ * @param terminations wire ends
+ * @param kinds different kinds of parts
+ * @param positions positions that levers can stand in
+ * @param pilotActions moves and sheddings in the procedures
+ * @param urgentActions those of them that are due within {@link #URGENT_SECONDS}, counted again
+ * @param protectors fuses, breakers and electronic trips in use
+ * @param softwareFunctions electronic switches in use and the logics that run them
+ * @param loops independent loops of the graph
+ */
+public record Complexity(
+        int parts,
+        int terminations,
+        int kinds,
+        int positions,
+        int pilotActions,
+        int urgentActions,
+        int protectors,
+        int softwareFunctions,
+        int loops) {
+
+    /** A move due sooner than this is done by heart (s). Common practice, no published source. */
+    public static final double URGENT_SECONDS = 30;
+
+    static Complexity of(Candidate candidate, int loops) {
+        int channels =
+                (int) candidate.joins().stream().filter(j -> isChannel(candidate, j)).count();
+        int logics = (int) candidate.all(SolidStateController.class).count();
+        return new Complexity(
+                (int) candidate.parts().stream().filter(Complexity::counts).count(),
+                2 * (int) candidate.all(Wire.class).count(),
+                (int)
+                        candidate.parts().stream()
+                                .filter(Complexity::counts)
+                                .map(Object::getClass)
+                                .distinct()
+                                .count(),
+                positions(candidate) + 2 * channels,
+                candidate.cockpit().procedures().stream().mapToInt(Complexity::actions).sum(),
+                candidate.cockpit().procedures().stream()
+                        .filter(p -> p.responseSeconds() <= URGENT_SECONDS)
+                        .mapToInt(Complexity::actions)
+                        .sum(),
+                (int) Stream.concat(candidate.all(Fuse.class), candidate.all(Breaker.class)).count()
+                        + channels,
+                channels + logics,
+                loops);
+    }
+
+    /** Sum of the counts. */
+    public int index() {
+        return counts().values().stream().mapToInt(Integer::intValue).sum();
+    }
+
+    /** Every count by its name in words, in a fixed order. */
+    public Map<String, Integer> counts() {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        counts.put("parts", parts);
+        counts.put("wire ends", terminations);
+        counts.put("kinds of parts", kinds);
+        counts.put("lever positions", positions);
+        counts.put("pilot actions", pilotActions);
+        counts.put("of these urgent", urgentActions);
+        counts.put("protectors", protectors);
+        counts.put("functions in software", softwareFunctions);
+        counts.put("independent loops", loops);
+        return counts;
+    }
+
+    private static boolean counts(Object part) {
+        return !(part instanceof Wire) && !(part instanceof Load);
+    }
+
+    private static int positions(Candidate candidate) {
+        return candidate.all(Switch.class).mapToInt(s -> s.throwing().positions().size()).sum();
+    }
+
+    private static int actions(Procedure procedure) {
+        return procedure.moves().size() + procedure.sheds().size();
+    }
+
+    private static boolean isChannel(Candidate candidate, Join join) {
+        return Stream.of(join.one(), join.other())
+                .anyMatch(
+                        t ->
+                                t.name().startsWith("out-")
+                                        && candidate
+                                                .part(t.part())
+                                                .filter(SolidStateController.class::isInstance)
+                                                .isPresent());
+    }
+}

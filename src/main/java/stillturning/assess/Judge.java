@@ -1,0 +1,105 @@
+package stillturning.assess;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import stillturning.assess.Verdict.Losses;
+import stillturning.failure.Failure;
+import stillturning.model.Study;
+import stillturning.timeline.Endurance;
+import stillturning.timeline.Normal;
+import stillturning.timeline.Pilot;
+import stillturning.timeline.Story;
+import stillturning.timeline.Story.Feed;
+import stillturning.timeline.Timeline;
+import stillturning.timeline.UntoldStory;
+
+/** Tells a failure's story, with and without the pilot, and says what came of it. */
+final class Judge {
+
+    private final Study study;
+    private final Timeline timeline;
+    private final Set<String> engineLoads;
+
+    Judge(Study study, Timeline timeline) {
+        this.study = study;
+        this.timeline = timeline;
+        this.engineLoads = Set.copyOf(study.aircraft().engine().logic().loads());
+    }
+
+    Verdict judge(Failure failure) throws UntoldStory {
+        Story planned = timeline.tell(failure, Pilot.PLANNED);
+        Story unaided =
+                planned.aftermath().actedPilot() ? timeline.tell(failure, Pilot.NEVER) : planned;
+        Losses losses = losses(planned);
+        Outcome outcome = outcome(planned, unaided, losses);
+        Optional<Double> actBy =
+                outcome.needsPilot()
+                        ? Optional.of(unaided.engine().endurance().seconds())
+                        : Optional.empty();
+        return new Verdict(failure, outcome, planned, unaided, losses, engineOwn(failure), actBy);
+    }
+
+    private Outcome outcome(Story planned, Story unaided, Losses losses) {
+        if (lost(planned)) {
+            return Outcome.ENGINE_LOST;
+        }
+        if (lost(unaided)) {
+            return planned.engine().stoppedAndCameBack()
+                    ? Outcome.STOPS_UNTIL_PILOT_ACTS
+                    : Outcome.STOPS_UNLESS_PILOT_ACTS;
+        }
+        if (interrupted(planned) || interrupted(unaided)) {
+            return Outcome.INTERRUPTED;
+        }
+        boolean limited = unaided.engine().endurance() instanceof Endurance.Lasts;
+        if (limited || !losses.engineLoads().isEmpty() || !losses.feeds().isEmpty()) {
+            return Outcome.REDUNDANCY_LOST;
+        }
+        return losses.otherLoads().isEmpty() ? Outcome.NO_EFFECT : Outcome.LOADS_LOST;
+    }
+
+    private boolean engineOwn(Failure failure) {
+        return failure.hits().stream()
+                .anyMatch(
+                        hit ->
+                                hit.mode().whateverItsSupply()
+                                        && !study.aircraft()
+                                                .engine()
+                                                .logic()
+                                                .runsOn(load -> !load.equals(hit.part())));
+    }
+
+    private boolean lost(Story story) {
+        return story.engine().endurance().seconds() < study.goals().enoughSeconds();
+    }
+
+    private static boolean interrupted(Story story) {
+        return story.engine().stoppedAndCameBack()
+                || story.engine().longestInterruptionSeconds() > 0;
+    }
+
+    private Losses losses(Story story) {
+        Normal normal = timeline.normal();
+        List<String> dark =
+                study.aircraft().loads().stream()
+                        .map(load -> load.id())
+                        .filter(normal.working()::contains)
+                        .filter(load -> !story.aftermath().working().contains(load))
+                        .toList();
+        List<Feed> feeds =
+                normal.feeds().stream()
+                        .filter(feed -> engineLoads.contains(feed.load()))
+                        .filter(feed -> !story.aftermath().feeds().contains(feed))
+                        .sorted(
+                                Comparator.comparing(Feed::source)
+                                        .thenComparing(Feed::load)
+                                        .thenComparing(Feed::input))
+                        .toList();
+        return new Losses(
+                dark.stream().filter(engineLoads::contains).toList(),
+                dark.stream().filter(load -> !engineLoads.contains(load)).toList(),
+                feeds);
+    }
+}

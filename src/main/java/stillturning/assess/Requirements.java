@@ -1,0 +1,88 @@
+package stillturning.assess;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.model.Requirement;
+
+/** Holds a candidate's verdicts against the hard requirements. */
+final class Requirements {
+
+    private static final int NAMED = 3;
+
+    private final List<Verdict> singles;
+    private final Optional<Verdict> masterOff;
+    private final Verdict chargingLost;
+    private final Burdens burdens;
+
+    Requirements(
+            List<Verdict> singles,
+            Optional<Verdict> masterOff,
+            Verdict chargingLost,
+            Burdens burdens) {
+        this.singles = singles.stream().filter(v -> !v.engineOwn()).toList();
+        this.masterOff = masterOff;
+        this.chargingLost = chargingLost;
+        this.burdens = burdens;
+    }
+
+    RequirementMet check(Requirement requirement) {
+        if (requirement instanceof Requirement.RunsWithMasterOff) {
+            return masterOff(requirement);
+        } else if (requirement instanceof Requirement.EnduranceWithoutCharging endurance) {
+            double seconds = chargingLost.planned().engine().endurance().seconds();
+            return met(
+                    requirement,
+                    seconds >= endurance.seconds(),
+                    "it runs on for " + Minutes.inWords(seconds));
+        } else if (requirement instanceof Requirement.InterruptionBelow below) {
+            return noneOf(requirement, v -> interrupts(v, below.seconds()), "longer or for good");
+        } else if (requirement instanceof Requirement.WeightAtMost weight) {
+            return met(
+                    requirement,
+                    burdens.kilograms() <= weight.kilograms(),
+                    String.format(Locale.ROOT, "it weighs %.1f kg", burdens.kilograms()));
+        }
+        return noneOf(requirement, v -> v.outcome() == Outcome.ENGINE_LOST, "do");
+    }
+
+    private RequirementMet masterOff(Requirement requirement) {
+        if (masterOff.isEmpty()) {
+            return met(requirement, false, "it has no master-off positions to try");
+        }
+        Verdict drill = masterOff.get();
+        boolean runs = drill.outcome().compareTo(Outcome.STOPS_UNTIL_PILOT_ACTS) > 0;
+        return met(
+                requirement,
+                runs,
+                runs
+                        ? "it runs on for "
+                                + Minutes.inWords(drill.planned().engine().endurance().seconds())
+                        : "the drill stops it");
+    }
+
+    private RequirementMet noneOf(Requirement requirement, Predicate<Verdict> bad, String words) {
+        List<String> names = singles.stream().filter(bad).map(v -> v.failure().name()).toList();
+        if (names.isEmpty()) {
+            return met(requirement, true, "none of " + singles.size() + " does");
+        }
+        String shown = String.join("; ", names.subList(0, Math.min(NAMED, names.size())));
+        String more = names.size() > NAMED ? "; and " + (names.size() - NAMED) + " more" : "";
+        return met(
+                requirement,
+                false,
+                names.size() + " of " + singles.size() + " " + words + ": " + shown + more);
+    }
+
+    private static boolean interrupts(Verdict verdict, double seconds) {
+        return verdict.planned().engine().longestInterruptionSeconds() >= seconds
+                || verdict.outcome().compareTo(Outcome.STOPS_UNTIL_PILOT_ACTS) <= 0
+                || verdict.planned().engine().stoppedAndCameBack();
+    }
+
+    private static RequirementMet met(Requirement requirement, boolean met, String reason) {
+        return new RequirementMet(requirement.inWords(), met, reason);
+    }
+}

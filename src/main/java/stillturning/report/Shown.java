@@ -1,0 +1,32 @@
+package stillturning.report;
+
+import stillturning.model.CriterionName;
+import stillturning.quantity.Formats;
+import stillturning.quantity.UnitSystem;
+import stillturning.timeline.Endurance;
+
+/** Results as a person reads them. */
+public final class Shown {
+    private Shown() {}
+
+    /** A candidate's value by a criterion. */
+    public static String value(CriterionName criterion, double value, String currency) {
+        return switch (criterion) {
+            case ENGINE_STOPS, PILOT_NEEDED, COMPLEXITY -> Formats.fixed(value, 0);
+            case ENDURANCE -> seconds(value);
+            case WEIGHT -> Formats.mass(value, UnitSystem.METRIC);
+            case COST -> Formats.fixed(value, 0) + " " + currency;
+        };
+    }
+
+    /** How long the engine runs. */
+    public static String endurance(Endurance endurance) {
+        return endurance instanceof Endurance.AtLeast atLeast
+                ? "over " + Formats.duration(atLeast.seconds())
+                : seconds(endurance.seconds());
+    }
+
+    private static String seconds(double seconds) {
+        return Double.isInfinite(seconds) ? "not limited" : Formats.duration(seconds);
+    }
+}
