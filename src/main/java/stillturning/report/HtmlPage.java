@@ -6,6 +6,7 @@ import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.model.LoadNeed;
@@ -22,6 +23,10 @@ import stillturning.report.page.Page.RequirementRow;
 
 /** An assessment as one HTML file that needs nothing beside it and no script. */
 public final class HtmlPage {
+
+    /** Characters that neither HTML nor XML can hold. */
+    private static final Pattern UNPRINTABLE =
+            Pattern.compile("[\\x00-\\x08\\x0B\\x0C\\x0E-\\x1F\uFFFE\uFFFF]");
 
     private final Assessment assessment;
     private final Study study;
@@ -40,7 +45,7 @@ public final class HtmlPage {
         StringOutput output = new StringOutput();
         TemplateEngine.createPrecompiled(ContentType.Html)
                 .render("page.jte", new HtmlPage(assessment, sources).page(), output);
-        return output.toString();
+        return UNPRINTABLE.matcher(output.toString()).replaceAll("\uFFFD");
     }
 
     private Page page() {

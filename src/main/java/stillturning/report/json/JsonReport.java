@@ -37,9 +37,8 @@ public final class JsonReport {
     }
 
     private static String text(Object shape) {
-        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer =
-                new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
+                new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
         JsonMapper mapper =
                 JsonMapper.builder()
                         .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)

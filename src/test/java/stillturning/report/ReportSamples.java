@@ -18,18 +18,18 @@ import stillturning.model.Terminal;
 import stillturning.report.Sources.SourceNote;
 
 /** A small invented study with two candidates, one on a single bus and one with a second feed. */
-final class Samples {
+public final class ReportSamples {
 
     private static final EngineLogic ENGINE =
             EngineLogic.allOf(List.of(new EngineLogic.One("coils"), new EngineLogic.One("pump")));
 
-    private Samples() {}
+    private ReportSamples() {}
 
-    static Assessment assessment() {
+    public static Assessment assessment() {
         return Assess.of(study("Two benches", "Which one first?"));
     }
 
-    static Study study(String title, String about) {
+    public static Study study(String title, String about) {
         Candidate one = candidate("one-bus", "One bus for all", oneBus());
         Candidate two = candidate("engine-bus", "A bus for the engine", engineBus());
         Study bench = oneBus().study();
@@ -53,7 +53,7 @@ final class Samples {
                 List.of(one, two));
     }
 
-    static Sources sources() {
+    public static Sources sources() {
         return new Sources(
                 "0123456789abcdef",
                 List.of(
