@@ -1,0 +1,74 @@
+package stillturning.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import stillturning.assess.Assessment;
+import stillturning.assess.Outcome;
+
+class TerminalTablesTest {
+
+    private static final Assessment ASSESSMENT = ReportSamples.assessment();
+
+    @Test
+    void tablesFitATerminalOf120Columns() {
+        for (List<String> lines :
+                List.of(
+                        TerminalTables.ranking(ASSESSMENT, Paint.NONE),
+                        TerminalTables.rankingNotes(ASSESSMENT),
+                        TerminalTables.requirements(ASSESSMENT, Paint.NONE),
+                        TerminalTables.matrix(ASSESSMENT, Outcome.NO_EFFECT, Paint.NONE))) {
+            assertTrue(lines.stream().allMatch(l -> l.length() <= 120), String.join("\n", lines));
+        }
+    }
+
+    @Test
+    void rankingStartsWithTheLeader() {
+        String leader = InOrder.of(ASSESSMENT).get(0).candidate().title();
+        assertTrue(TerminalTables.ranking(ASSESSMENT, Paint.NONE).get(2).contains(leader));
+    }
+
+    @Test
+    void missedRequirementsSaySoWithTheirReason() {
+        String text = String.join("\n", TerminalTables.requirements(ASSESSMENT, Paint.NONE));
+        assertTrue(text.contains("MISSED"), text);
+        assertTrue(text.contains("met"), text);
+        assertTrue(text.contains("it runs on for"), text);
+    }
+
+    @Test
+    void matrixCodesStandInTheColumnOfTheirCandidate() {
+        List<String> lines = TerminalTables.matrix(ASSESSMENT, Outcome.REDUNDANCY_LOST, Paint.NONE);
+        int column = InOrder.of(ASSESSMENT).get(0).candidate().id().equals("engine-bus") ? 1 : 2;
+        int at = lines.get(0).indexOf("(" + column + ")");
+        String row =
+                lines.stream()
+                        .filter(l -> l.startsWith("engine-diode: open"))
+                        .findFirst()
+                        .orElse("");
+        assertEquals("STOPS", row.substring(at, Math.min(row.length(), at + 5)), row);
+        assertFalse(lines.stream().anyMatch(l -> l.endsWith(" ")));
+    }
+
+    @Test
+    void milderFailuresAreCountedAndAllAreThereWhenAsked() {
+        List<String> some = TerminalTables.matrix(ASSESSMENT, Outcome.REDUNDANCY_LOST, Paint.NONE);
+        List<String> all = TerminalTables.matrix(ASSESSMENT, Outcome.NO_EFFECT, Paint.NONE);
+        assertTrue(some.stream().anyMatch(l -> l.contains("further failures, at worst")));
+        assertFalse(all.stream().anyMatch(l -> l.contains("further failures")));
+        for (FailureRows.Row row : FailureRows.of(InOrder.of(ASSESSMENT))) {
+            assertTrue(all.stream().anyMatch(l -> l.startsWith(row.failure())), row.failure());
+        }
+    }
+
+    @Test
+    void legendExplainsEveryCode() {
+        List<String> lines = TerminalTables.matrix(ASSESSMENT, Outcome.NO_EFFECT, Paint.NONE);
+        for (Outcome outcome : Outcome.values()) {
+            assertTrue(lines.stream().anyMatch(l -> l.endsWith(outcome.words())), outcome.words());
+        }
+    }
+}

@@ -1,0 +1,119 @@
+package stillturning.report.json;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Assessment;
+import stillturning.assess.Outcome;
+import stillturning.assess.Verdict;
+import stillturning.report.ReportSamples;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class JsonReportTest {
+
+    private static final Assessment ASSESSMENT = ReportSamples.assessment();
+
+    @Test
+    void decisionsKeepToTheirSchema() throws Exception {
+        assertEquals(List.of(), faults("decide", JsonReport.decide(ASSESSMENT)));
+    }
+
+    @Test
+    void aDecisionWithoutAnyCandidateKeepsToItToo() throws Exception {
+        Assessment none =
+                new Assessment(
+                        ASSESSMENT.study(),
+                        List.of(),
+                        List.of(new Assessment.Unassessed("one-bus", "why")),
+                        Optional.empty());
+        assertEquals(List.of(), faults("decide", JsonReport.decide(none)));
+    }
+
+    @Test
+    void everyStoryKeepsToItsSchema() throws Exception {
+        for (Appraisal appraisal : ASSESSMENT.appraisals()) {
+            for (Verdict verdict : appraisal.singles()) {
+                assertEquals(
+                        List.of(),
+                        faults("story", JsonReport.story(verdict)),
+                        verdict.failure().name());
+            }
+        }
+    }
+
+    @Test
+    void matricesKeepToTheirSchema() throws Exception {
+        assertEquals(List.of(), faults("matrix", JsonReport.matrix(ASSESSMENT)));
+    }
+
+    @Test
+    void aSchemaRefusesAFieldThatItDoesNotKnow() throws Exception {
+        String extra = JsonReport.matrix(ASSESSMENT).replaceFirst("\\{", "{ \"extra\" : 1,");
+        assertEquals(1, faults("matrix", extra).size());
+    }
+
+    @Test
+    void anEnduranceWithoutLimitIsNullAndSaysSo() {
+        Verdict unlimited =
+                ASSESSMENT
+                        .of("engine-bus")
+                        .orElseThrow()
+                        .with(Outcome.STOPS_UNTIL_PILOT_ACTS)
+                        .get(0);
+        JsonNode engine = read(JsonReport.story(unlimited)).get("pilotAsPlanned").get("engine");
+        assertTrue(engine.get("enduranceSeconds").isNull());
+        assertFalse(engine.get("enduranceLimited").asBoolean());
+    }
+
+    @Test
+    void countsAndPlacesAreThoseOfTheAssessment() {
+        JsonNode decision = read(JsonReport.decide(ASSESSMENT));
+        JsonNode first = decision.get("candidates").get(0);
+        assertEquals(decision.get("leader").asString(), first.get("id").asString());
+        Appraisal leader = ASSESSMENT.of(first.get("id").asString()).orElseThrow();
+        assertEquals(
+                leader.with(Outcome.ENGINE_LOST).size(),
+                first.get("singleFailures").get("engine-lost").asInt());
+        int sum = 0;
+        for (JsonNode count : first.get("burden").get("complexityCounts")) {
+            sum += count.asInt();
+        }
+        assertEquals(sum, first.get("burden").get("complexityIndex").asInt());
+    }
+
+    @Test
+    void theSameAssessmentGivesTheSameText() {
+        String text = JsonReport.decide(ASSESSMENT);
+        assertEquals(text, JsonReport.decide(ReportSamples.assessment()));
+        assertFalse(text.contains("\r"));
+    }
+
+    private static JsonNode read(String json) {
+        return JsonMapper.builder().build().readTree(json);
+    }
+
+    private static List<String> faults(String name, String json) throws Exception {
+        SchemaRegistry registry =
+                SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12, b -> {});
+        String resource = "/stillturning/report/" + name + ".schema.json";
+        try (InputStream in = JsonReport.class.getResourceAsStream(resource)) {
+            assertNotNull(in, resource);
+            String schema = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return registry.getSchema(schema).validate(json, InputFormat.JSON).stream()
+                    .map(e -> e.getInstanceLocation() + " " + e.getMessage())
+                    .toList();
+        }
+    }
+}

@@ -1,0 +1,151 @@
+package stillturning.report.oneline;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import stillturning.bench.Bench;
+import stillturning.drawing.Diagram;
+import stillturning.drawing.Glyph;
+import stillturning.drawing.Line;
+import stillturning.drawing.OneLine;
+import stillturning.drawing.Picture;
+import stillturning.drawing.Symbol;
+import stillturning.element.Demand.Kind;
+import stillturning.files.StudyReader;
+import stillturning.model.Candidate;
+import stillturning.model.EngineLogic;
+import stillturning.model.Study;
+import stillturning.parts.GroundPoint;
+import stillturning.parts.Part;
+import stillturning.parts.Wire;
+import stillturning.report.ReportSamples;
+
+class CandidateDrawingTest {
+
+    private static final Study STUDY = ReportSamples.study("Two benches", "");
+    private static final Candidate CANDIDATE = STUDY.candidate("engine-bus").orElseThrow();
+    private static final Diagram DIAGRAM = CandidateDrawing.of(CANDIDATE, STUDY);
+
+    @Test
+    void currentGoesFromLeftToRight() {
+        Set<String> lines = lines(DIAGRAM);
+        for (String line :
+                List.of(
+                        "battery -> master-contactor",
+                        "alternator -> main-bus",
+                        "master-contactor -> main-bus",
+                        "main-bus -> engine-diode",
+                        "engine-diode -> engine-bus",
+                        "engine-bus -> coils-breaker",
+                        "coils-breaker -> coils",
+                        "main-bus -> radio-breaker",
+                        "radio-breaker -> radio")) {
+            assertTrue(lines.contains(line), line + " is not in " + lines);
+        }
+    }
+
+    @Test
+    void aCoilThatItsOwnContactsFeedHangsBelowThemByItsSwitch() {
+        assertTrue(lines(DIAGRAM).contains("master -> master-contactor"));
+        assertEquals(Glyph.CONTACTOR_CLOSED, symbol("master-contactor").glyph());
+    }
+
+    @Test
+    void switchesStandAsInFlight() {
+        assertEquals(Glyph.SWITCH_CLOSED, symbol("master").glyph());
+        assertEquals(Glyph.SWITCH_OPEN, symbol("engine-feed").glyph());
+    }
+
+    @Test
+    void aContactorWhoseCoilGetsNothingIsOpen() {
+        Bench bench =
+                new Bench()
+                        .engine(new EngineLogic.One("coils"), true)
+                        .battery("battery", 12, 0.01, 1.2)
+                        .contactor("starter-contactor")
+                        .closedSwitch("starter-switch", "off")
+                        .load("coils", Kind.CONSTANT_POWER, 3, Bench.HARDY)
+                        .load("starter", Kind.CONSTANT_CURRENT, 100, Bench.HARDY)
+                        .join("battery", "plus", "starter-contactor", "in")
+                        .join("starter-contactor", "out", "starter", "plus")
+                        .join("battery", "plus", "starter-switch", "in")
+                        .join("starter-switch", "out", "starter-contactor", "coil-plus")
+                        .join("starter-contactor", "coil-minus", "ground", "stud")
+                        .join("battery", "plus", "coils", "plus");
+        Diagram diagram = CandidateDrawing.of(bench.candidate(), bench.study());
+        assertEquals(Glyph.CONTACTOR_OPEN, symbol(diagram, "starter-contactor").glyph());
+        assertTrue(lines(diagram).contains("starter-switch -> starter-contactor-coil"));
+    }
+
+    @Test
+    void whatTheEngineNeedsIsMarked() {
+        assertTrue(symbol("coils").label().startsWith(Pieces.ENGINE_MARK));
+        assertEquals("radio", symbol("radio").label());
+    }
+
+    @Test
+    void wiresAreLinesOrWordsAtTheSymbolThatTheyAreJoinedTo() {
+        assertTrue(symbol("engine-diode").detail().contains("AWG 18, 1.5 m"));
+        assertTrue(DIAGRAM.symbols().stream().noneMatch(s -> s.id().equals("engine-wire")));
+    }
+
+    @Test
+    void returnsAreSignsWithTheNameOfTheGround() {
+        List<Symbol> signs =
+                DIAGRAM.symbols().stream().filter(s -> s.glyph() == Glyph.EARTH).toList();
+        // battery, alternator, the coil's switch, and three loads
+        assertEquals(6, signs.size());
+        assertTrue(signs.stream().allMatch(s -> s.label().equals("ground")), signs.toString());
+    }
+
+    @Test
+    void theDemonstrationCandidatesAreDrawnInFull() {
+        Study study = StudyReader.read(Path.of("architectures", "sandpiper")).study().orElseThrow();
+        for (Candidate candidate : study.candidates()) {
+            Diagram diagram = CandidateDrawing.of(candidate, study);
+            Set<String> ids =
+                    diagram.symbols().stream().map(Symbol::id).collect(Collectors.toSet());
+            for (Part part : candidate.parts()) {
+                boolean bare = part instanceof Wire || part instanceof GroundPoint;
+                assertTrue(bare || ids.contains(part.id()), candidate.id() + " " + part.id());
+            }
+            assertEveryLoadIsFed(diagram);
+            Picture picture = OneLine.of(diagram);
+            assertTrue(picture.width() < 1900 && picture.height() < 900, candidate.id());
+        }
+    }
+
+    /** Every load of the demonstration is fed in every candidate, so it has a line. */
+    private static void assertEveryLoadIsFed(Diagram diagram) {
+        Map<String, Integer> arriving = new HashMap<>();
+        diagram.lines().forEach(l -> arriving.merge(l.toSymbol(), 1, Integer::sum));
+        diagram.symbols().stream()
+                .filter(s -> s.glyph() == Glyph.LOAD)
+                .forEach(s -> assertTrue(arriving.containsKey(s.id()), s.id()));
+    }
+
+    private static Symbol symbol(String id) {
+        return symbol(DIAGRAM, id);
+    }
+
+    private static Symbol symbol(Diagram diagram, String id) {
+        return diagram.symbols().stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
+    }
+
+    private static Set<String> lines(Diagram diagram) {
+        return diagram.lines().stream()
+                .map(CandidateDrawingTest::words)
+                .collect(Collectors.toSet());
+    }
+
+    private static String words(Line line) {
+        return line.fromSymbol() + " -> " + line.toSymbol();
+    }
+}
