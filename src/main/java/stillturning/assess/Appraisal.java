@@ -49,8 +49,13 @@ public record Appraisal(
         met = List.copyOf(met);
     }
 
-    /** Single failures of one outcome. */
+    /** Single failures of one outcome, those of the engine's own parts left out. */
     public List<Verdict> with(Outcome outcome) {
-        return singles.stream().filter(v -> v.outcome() == outcome).toList();
+        return singles.stream().filter(v -> v.outcome() == outcome && !v.engineOwn()).toList();
+    }
+
+    /** Failures of what the engine cannot do without, the same in every candidate. */
+    public List<Verdict> engineOwn() {
+        return singles.stream().filter(Verdict::engineOwn).toList();
     }
 }

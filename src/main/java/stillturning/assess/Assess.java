@@ -105,6 +105,9 @@ public final class Assess {
 
     private static Appraisal appraise(Study study, Candidate candidate) throws UntoldStory {
         Timeline timeline = new Timeline(study, candidate);
+        if (!timeline.normal().engineRuns()) {
+            throw timeline.neverRan();
+        }
         Judge judge = new Judge(study, timeline);
         List<Verdict> singles = judgeAll(judge, FailureCatalogue.singlesOf(candidate));
         Optional<Verdict> masterOff =
@@ -158,15 +161,19 @@ public final class Assess {
         Map<CriterionName, Double> values = new EnumMap<>(CriterionName.class);
         values.put(
                 CriterionName.ENGINE_STOPS,
-                count(singles.stream().filter(v -> v.outcome() == Outcome.ENGINE_LOST)));
+                count(held(singles).filter(v -> v.outcome() == Outcome.ENGINE_LOST)));
         values.put(
                 CriterionName.PILOT_NEEDED,
-                count(singles.stream().filter(v -> v.outcome().needsPilot())));
+                count(held(singles).filter(v -> v.outcome().needsPilot())));
         values.put(CriterionName.ENDURANCE, chargingLost.planned().engine().endurance().seconds());
         values.put(CriterionName.WEIGHT, burdens.kilograms());
         values.put(CriterionName.COMPLEXITY, (double) complexity.index());
         values.put(CriterionName.COST, burdens.price());
         return values;
+    }
+
+    private static Stream<Verdict> held(List<Verdict> singles) {
+        return singles.stream().filter(v -> !v.engineOwn());
     }
 
     private static double count(Stream<Verdict> verdicts) {

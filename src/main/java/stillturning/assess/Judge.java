@@ -38,7 +38,7 @@ final class Judge {
                 outcome.needsPilot()
                         ? Optional.of(unaided.engine().endurance().seconds())
                         : Optional.empty();
-        return new Verdict(failure, outcome, planned, unaided, losses, actBy);
+        return new Verdict(failure, outcome, planned, unaided, losses, engineOwn(failure), actBy);
     }
 
     private Outcome outcome(Story planned, Story unaided, Losses losses) {
@@ -53,11 +53,22 @@ final class Judge {
         if (stoppedAndCameBack(unaided) || unaided.engine().longestInterruptionSeconds() > 0) {
             return Outcome.INTERRUPTED;
         }
-        boolean limited = !(unaided.engine().endurance() instanceof Endurance.NotLimited);
+        boolean limited = unaided.engine().endurance() instanceof Endurance.Lasts;
         if (limited || !losses.engineLoads().isEmpty() || !losses.feeds().isEmpty()) {
             return Outcome.REDUNDANCY_LOST;
         }
         return losses.otherLoads().isEmpty() ? Outcome.NO_EFFECT : Outcome.LOADS_LOST;
+    }
+
+    private boolean engineOwn(Failure failure) {
+        return failure.hits().stream()
+                .anyMatch(
+                        hit ->
+                                hit.mode().whateverItsSupply()
+                                        && !study.aircraft()
+                                                .engine()
+                                                .logic()
+                                                .runsOn(load -> !load.equals(hit.part())));
     }
 
     private boolean lost(Story story) {

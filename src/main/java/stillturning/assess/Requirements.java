@@ -22,7 +22,7 @@ final class Requirements {
             Optional<Verdict> masterOff,
             Verdict chargingLost,
             Burdens burdens) {
-        this.singles = singles;
+        this.singles = singles.stream().filter(v -> !v.engineOwn()).toList();
         this.masterOff = masterOff;
         this.chargingLost = chargingLost;
         this.burdens = burdens;

@@ -12,6 +12,8 @@ import stillturning.timeline.Story.Feed;
  * @param planned the story with a pilot who keeps to the procedures
  * @param unaided the story with one who does nothing; the same where there is nothing to do
  * @param losses what no longer works although nobody switched it off
+ * @param engineOwn whether it is the loss of something that the engine cannot do without, however
+ *     well it is supplied: the same in every candidate, and held against none
  * @param actBySeconds when the engine stops if the pilot does nothing (s); empty if it does not
  *     depend on him
  */
@@ -21,6 +23,7 @@ public record Verdict(
         Story planned,
         Story unaided,
         Losses losses,
+        boolean engineOwn,
         Optional<Double> actBySeconds) {
 
     /**

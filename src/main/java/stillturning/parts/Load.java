@@ -56,19 +56,23 @@ public record Load(Tag tag, Demand demand, Tolerance tolerance, List<String> inp
     @Override
     public List<FailureMode> failureModes() {
         List<FailureMode> modes = new ArrayList<>();
-        modes.add(FailureMode.of("stops working", Faults.open(WORK)));
-        for (String input : inputs) {
-            String which = inputs.size() == 1 ? "input" : "input " + input;
-            modes.add(FailureMode.of(which + " short", Faults.shortBetween(input, "minus")));
-            if (inputs.size() > 1) {
-                Rectifier diode = inputDiode(input);
-                modes.add(FailureMode.of(diode.name() + " open", Faults.open(diode.name())));
-                modes.add(
-                        FailureMode.of(
-                                diode.name() + " shorted", Faults.metalFor(diode, DIODE_OHMS)));
-            }
+        modes.add(FailureMode.whateverItsSupply("stops working", Faults.open(WORK)));
+        if (inputs.size() == 1) {
+            modes.add(
+                    FailureMode.whateverItsSupply(
+                            "input short", Faults.shortBetween(inputs.get(0), "minus")));
+        } else {
+            inputs.forEach(input -> modes.addAll(modesOf(input)));
         }
         return List.copyOf(modes);
+    }
+
+    private static List<FailureMode> modesOf(String input) {
+        Rectifier diode = inputDiode(input);
+        return List.of(
+                FailureMode.of("input " + input + " short", Faults.shortBetween(input, "minus")),
+                FailureMode.of(diode.name() + " open", Faults.open(diode.name())),
+                FailureMode.of(diode.name() + " shorted", Faults.metalFor(diode, DIODE_OHMS)));
     }
 
     @Override

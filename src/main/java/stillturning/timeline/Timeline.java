@@ -38,6 +38,16 @@ public final class Timeline {
         return normal;
     }
 
+    /** The refusal of a candidate whose engine does not even run with nothing wrong. */
+    public UntoldStory neverRan() {
+        return new UntoldStory(
+                "the engine does not run in normal flight; without supply: "
+                        + study.aircraft().engine().logic().loads().stream()
+                                .filter(load -> !normal.working().contains(load))
+                                .reduce((a, b) -> a + ", " + b)
+                                .orElse("nothing that it needs"));
+    }
+
     /**
      * What follows from a failure.
      *

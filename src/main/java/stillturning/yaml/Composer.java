@@ -40,6 +40,7 @@ final class Composer {
     }
 
     private final Path file;
+    private final String text;
     private final CharIndex index;
     private final List<Problem> problems = new ArrayList<>();
     private final Iterator<Event> events;
@@ -48,13 +49,17 @@ final class Composer {
 
     Composer(Path file, String text) {
         this.file = file;
-        this.index = new CharIndex(text);
+        this.text = text;
+        // so that a block of text on the last line is the same with and without a line break behind
+        // it
+        String whole = text.endsWith("\n") ? text : text + "\n";
+        this.index = new CharIndex(whole);
         LoadSettings settings =
                 LoadSettings.builder()
                         .setCodePointLimit(Integer.MAX_VALUE)
                         .setLabel(String.valueOf(file.getFileName()))
                         .build();
-        this.events = new Parse(settings).parseString(text).iterator();
+        this.events = new Parse(settings).parseString(whole).iterator();
     }
 
     List<Problem> problems() {
@@ -136,7 +141,7 @@ final class Composer {
         if (depth > DEEPEST) {
             report(
                     span,
-                    path,
+                    "",
                     "lists and mappings are nested more than " + DEEPEST + " deep",
                     "nest less");
             throw new Stop();
@@ -246,14 +251,28 @@ final class Composer {
                     case LITERAL, FOLDED -> Tree.Style.BLOCK;
                     default -> Tree.Style.PLAIN;
                 };
-        return new Tree.Leaf(span(scalar), scalar.getValue(), style);
+        Span span = span(scalar);
+        return new Tree.Leaf(
+                style == Tree.Style.BLOCK ? withoutBreaks(span) : span, scalar.getValue(), style);
+    }
+
+    // the parser ends a block of text where the next token starts, blank lines included
+    private Span withoutBreaks(Span span) {
+        int end = span.end();
+        while (end > span.start() && Character.isWhitespace(text.charAt(end - 1))) {
+            end--;
+        }
+        return new Span(span.start(), end, span.line(), span.column());
     }
 
     private Span span(Event event) {
         Mark start = event.getStartMark().orElseThrow();
-        int end = index.of(event.getEndMark().orElseThrow().getIndex());
-        return new Span(
-                index.of(start.getIndex()), end, start.getLine() + 1, start.getColumn() + 1);
+        int end = index(event.getEndMark().orElseThrow());
+        return new Span(index(start), end, start.getLine() + 1, start.getColumn() + 1);
+    }
+
+    private int index(Mark mark) {
+        return Math.min(text.length(), index.of(mark.getIndex()));
     }
 
     private Span upTo(Span span, Event end) {

@@ -5,8 +5,12 @@ import java.util.Optional;
 import stillturning.quantity.MalformedQuantity;
 import stillturning.quantity.WireGauge;
 
-/** A wire gauge. */
-record GaugeShape() implements Shape {
+/**
+ * A wire gauge.
+ *
+ * @param withOrigin whether it may say where it comes from
+ */
+record GaugeShape(boolean withOrigin) implements Shape {
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
@@ -14,10 +18,14 @@ record GaugeShape() implements Shape {
         if (leaf.isEmpty()) {
             return leaf;
         }
+        TextForm.Faults faults = binding.inside(leaf.get(), path);
+        if (withOrigin) {
+            return GivenGauge.read(leaf.get().text(), faults);
+        }
         try {
             return Optional.of(WireGauge.parse(leaf.get().text()));
         } catch (MalformedQuantity malformed) {
-            binding.inside(leaf.get(), path).at(0, malformed);
+            faults.at(0, malformed);
             return Optional.empty();
         }
     }
@@ -29,6 +37,8 @@ record GaugeShape() implements Shape {
 
     @Override
     public Map<String, Object> schema(SchemaDefinitions definitions) {
-        return Json.object("type", "string", "pattern", "^(" + WireGauge.PATTERN + ")$");
+        String origin = withOrigin ? OriginText.pattern() : "";
+        return Json.object(
+                "type", "string", "pattern", "^(" + WireGauge.PATTERN + ")" + origin + "$");
     }
 }

@@ -1,7 +1,6 @@
 package stillturning.yaml;
 
 import java.util.Optional;
-import java.util.regex.Pattern;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.MalformedQuantity;
 import stillturning.quantity.Quantity;
@@ -15,68 +14,20 @@ import stillturning.quantity.Quantity;
  */
 public record Given(Quantity quantity, Origin origin, String note) {
 
-    private static final Pattern SEPARATOR = Pattern.compile(" *[,:] *");
-
     /** The text that reads back as this value. */
     public String written() {
-        if (origin == Origin.STATED) {
-            return quantity.written();
-        }
-        String because = note.isEmpty() ? "" : ", " + note;
-        return quantity.written() + " (" + origin.words() + because + ")";
+        return OriginText.written(quantity.written(), origin, note);
     }
 
     /** Reads one from a text; absent after a fault was told. */
     public static Optional<Given> read(String text, Dimension wanted, TextForm.Faults faults) {
-        int open = text.indexOf('(');
-        Optional<Quantity> quantity =
-                quantity(open < 0 ? text : text.substring(0, open).stripTrailing(), wanted, faults);
-        if (open < 0) {
-            return quantity.map(q -> new Given(q, Origin.STATED, ""));
-        }
-        if (!text.endsWith(")")) {
-            faults.at(
-                    open,
-                    "the bracket is not closed at the end",
-                    "write " + text.substring(0, open) + "(" + Origin.GUESSED.words() + ")");
-            return Optional.empty();
-        }
-        String[] parts = SEPARATOR.split(text.substring(open + 1, text.length() - 1), 2);
-        Optional<Origin> origin = origin(parts[0].strip(), open + 1, faults);
-        String note = parts.length > 1 ? parts[1].strip() : "";
-        return quantity.flatMap(q -> origin.map(o -> new Given(q, o, note)));
-    }
-
-    private static Optional<Quantity> quantity(
-            String text, Dimension wanted, TextForm.Faults faults) {
+        OriginText parts = OriginText.read(text, faults);
         try {
-            return Optional.of(Quantity.parse(text, wanted));
+            Quantity quantity = Quantity.parse(parts.value(), wanted);
+            return parts.origin().map(origin -> new Given(quantity, origin, parts.note()));
         } catch (MalformedQuantity malformed) {
             faults.at(0, malformed);
             return Optional.empty();
         }
-    }
-
-    private static Optional<Origin> origin(String words, int at, TextForm.Faults faults) {
-        Optional<Origin> origin = Origin.called(words);
-        if (origin.isEmpty()) {
-            String choices = String.join(", ", Origin.choices());
-            faults.at(
-                    at,
-                    "\"" + Shown.of(words) + "\" is no origin of a value",
-                    Spelling.didYouMean(words, Origin.choices())
-                            + "write one of "
-                            + choices
-                            + ", then a comma and a note if you like");
-        }
-        return origin;
-    }
-
-    /** Regular expression for the text, without anchors. */
-    static String pattern(Dimension dimension) {
-        return dimension.pattern()
-                + "(\\( *("
-                + String.join("|", Origin.choices())
-                + "|guessed) *([,:].*)?\\))?";
     }
 }

@@ -90,7 +90,8 @@ record MeasuredShape(
 
     @Override
     public Map<String, Object> schema(SchemaDefinitions definitions) {
-        String pattern = withOrigin ? Given.pattern(dimension) : dimension.pattern();
+        String pattern =
+                withOrigin ? dimension.pattern() + OriginText.pattern() : dimension.pattern();
         return Json.object("type", "string", "pattern", "^" + pattern + "$");
     }
 }

@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -115,6 +117,10 @@ public final class Places {
         return at;
     }
 
+    Set<String> paths() {
+        return new TreeSet<>(spots.keySet());
+    }
+
     Optional<Tree> tree(String path) {
         return Optional.ofNullable(spots.get(path)).map(Spot::value);
     }
@@ -125,6 +131,16 @@ public final class Places {
 
     Optional<Tree.Leaf> keyLeaf(String path) {
         return Optional.ofNullable(spots.get(path)).map(Spot::key);
+    }
+
+    /** Path of a node of this document. */
+    @SuppressWarnings("ReferenceEquality") // equal nodes may stand in several places
+    String pathOf(Tree node) {
+        return spots.entrySet().stream()
+                .filter(spot -> spot.getValue().value == node)
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Position of the value among its neighbours, from 0. */

@@ -61,25 +61,22 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
             Tree.Fields written, String path, Binding binding, List<String> known) {
         List<String> allowed = new ArrayList<>(known);
         shapes.fieldsOf(type).forEach(f -> allowed.add(f.key()));
-        boolean all = true;
-        for (Tree.Entry entry : written.entries()) {
-            String key = entry.key().text();
-            if (!allowed.contains(key)) {
-                List<String> free =
-                        allowed.stream().filter(a -> written.find(a).isEmpty()).toList();
-                String right =
-                        Spelling.didYouMean(key, free)
-                                + "known here: "
-                                + String.join(", ", allowed);
-                binding.report(
-                        entry.key(),
-                        Places.under(path, key),
-                        "\"" + Shown.of(key) + "\" is not known here",
-                        right);
-                all = false;
-            }
+        List<Tree.Leaf> strangers =
+                written.entries().stream()
+                        .map(Tree.Entry::key)
+                        .filter(key -> !allowed.contains(key.text()))
+                        .toList();
+        List<String> free = allowed.stream().filter(a -> written.find(a).isEmpty()).toList();
+        for (Tree.Leaf key : strangers) {
+            binding.report(
+                    key,
+                    Places.under(path, key.text()),
+                    "\"" + Shown.of(key.text()) + "\" is not known here",
+                    Spelling.didYouMean(key.text(), free)
+                            + "known here: "
+                            + String.join(", ", allowed));
         }
-        return all;
+        return strangers.isEmpty();
     }
 
     // a record's own refusal is written "what is wrong; what would be right"

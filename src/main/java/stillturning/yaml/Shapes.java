@@ -126,8 +126,8 @@ final class Shapes {
         if (type == int.class || type == long.class || type == double.class) {
             return number(type, Optional.ofNullable(marks.getAnnotation(Bounds.class)));
         }
-        if (type == WireGauge.class) {
-            return new GaugeShape();
+        if (type == WireGauge.class || type == GivenGauge.class) {
+            return new GaugeShape(type == GivenGauge.class);
         }
         if (type == Quantity.class || type == Given.class) {
             return MeasuredShape.of(unit(marks), type == Given.class);

@@ -24,6 +24,12 @@ final class SyntaxWords {
             List.of(
                     new Rule(
                             "",
+                            "expected '<document start>'",
+                            At.PROBLEM,
+                            "this does not belong to what stands above",
+                            "line it up with the lines above, or quote the text above"),
+                    new Rule(
+                            "",
                             "TAB",
                             At.PROBLEM,
                             "a tab stands where spaces belong",

@@ -22,21 +22,24 @@ public final class YamlDocument {
     private static final int MOST_BYTES = 4_000_000;
     private static final String BYTE_ORDER_MARK = "\ufeff";
 
-    private final Path file;
-    private final String text;
-    private final boolean marked;
+    /**
+     * Where the text comes from.
+     *
+     * @param marked whether the file starts with a byte order mark, which the text leaves out
+     * @param onDisk fingerprint of the file when it was read, if it was
+     */
+    private record Source(Path file, String text, boolean marked, Optional<String> onDisk) {}
+
+    private final Source source;
     private final Optional<Tree> root;
     private final List<Problem> problems;
     private final Places places;
 
-    private YamlDocument(
-            Path file, String text, boolean marked, Optional<Tree> root, List<Problem> problems) {
-        this.file = file;
-        this.text = text;
-        this.marked = marked;
+    private YamlDocument(Source source, Optional<Tree> root, List<Problem> problems) {
+        this.source = source;
         this.root = root;
         this.problems = problems;
-        this.places = new Places(file, text, root);
+        this.places = new Places(source.file, source.text, root);
     }
 
     /**
@@ -68,32 +71,36 @@ public final class YamlDocument {
                             bytes[in.position()] & 0xff);
             return refused(file, at.line(), at.column(), wrong, "save the file as UTF-8");
         }
-        return of(file, out.flip().toString());
+        return of(file, out.flip().toString(), Optional.of(FileReplacement.fingerprint(bytes)));
     }
 
-    /** Reads text as if it came from a file. */
+    /** Reads text as if it came from a file; saving it makes a new file. */
     public static YamlDocument of(Path file, String text) {
+        return of(file, text, Optional.empty());
+    }
+
+    private static YamlDocument of(Path file, String text, Optional<String> onDisk) {
         if (text.length() > MOST_BYTES) {
             return refused(file, 1, 1, "the text is larger than 4 MB", "split it");
         }
         boolean marked = text.startsWith(BYTE_ORDER_MARK);
-        String read = marked ? text.substring(1) : text;
-        Optional<Problem> unprintable = unprintable(file, read);
+        return read(new Source(file, marked ? text.substring(1) : text, marked, onDisk));
+    }
+
+    private static YamlDocument read(Source source) {
+        Optional<Problem> unprintable = unprintable(source.file, source.text);
         if (unprintable.isPresent()) {
-            return new YamlDocument(
-                    file, read, marked, Optional.empty(), List.of(unprintable.get()));
+            return new YamlDocument(source, Optional.empty(), List.of(unprintable.get()));
         }
-        Composer composer = new Composer(file, read);
+        Composer composer = new Composer(source.file, source.text);
         Optional<Tree> root = composer.compose();
-        return new YamlDocument(file, read, marked, root, composer.problems());
+        return new YamlDocument(source, root, composer.problems());
     }
 
     private static YamlDocument refused(
             Path file, int line, int column, String wrong, String right) {
         return new YamlDocument(
-                file,
-                "",
-                false,
+                new Source(file, "", false, Optional.empty()),
                 Optional.empty(),
                 List.of(new Problem(file, line, column, "", wrong, right)));
     }
@@ -133,12 +140,12 @@ public final class YamlDocument {
 
     /** The file it was read from. */
     public Path file() {
-        return file;
+        return source.file;
     }
 
     /** The text as it was read, without a byte order mark. */
     public String text() {
-        return text;
+        return source.text;
     }
 
     /** What is wrong with it as YAML, in order; with duplicate keys alone it can still be bound. */
@@ -151,9 +158,33 @@ public final class YamlDocument {
         return places;
     }
 
-    /** The bytes to write, with a byte order mark if the file had one. */
-    byte[] bytes() {
-        return ((marked ? BYTE_ORDER_MARK : "") + text).getBytes(StandardCharsets.UTF_8);
+    /**
+     * The document with one place of its text replaced; it may have problems of its own.
+     *
+     * @throws IllegalArgumentException if the text does not hold what the splice removes
+     */
+    public YamlDocument with(Splice splice) {
+        return read(
+                new Source(
+                        source.file, splice.appliedTo(source.text), source.marked, source.onDisk));
+    }
+
+    /**
+     * Writes the text to its file, whole or not at all; the content before stays beside it as a
+     * file with {@code ~} behind its name.
+     *
+     * @return the same document, as it is now on disk
+     * @throws ChangedOnDisk if the file is not what it was when it was read
+     * @throws IOException if it cannot be written
+     */
+    public YamlDocument save() throws IOException {
+        byte[] bytes =
+                ((source.marked ? BYTE_ORDER_MARK : "") + source.text)
+                        .getBytes(StandardCharsets.UTF_8);
+        FileReplacement.write(source.file, bytes, source.onDisk);
+        Optional<String> onDisk = Optional.of(FileReplacement.fingerprint(bytes));
+        return new YamlDocument(
+                new Source(source.file, source.text, source.marked, onDisk), root, problems);
     }
 
     Optional<Tree> root() {

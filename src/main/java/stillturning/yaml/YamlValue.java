@@ -6,7 +6,9 @@ import java.util.List;
 /** A value to write into a document. */
 public sealed interface YamlValue {
 
-    /** A text, or nothing at all if empty; quotes are added where YAML needs them. */
+    /**
+     * A text; quotes are added where YAML needs them. A value that is not written reads as empty.
+     */
     record Text(String text) implements YamlValue {}
 
     /** A list. */

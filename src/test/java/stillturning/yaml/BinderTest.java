@@ -3,10 +3,12 @@ package stillturning.yaml;
 import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.WireGauge;
 import stillturning.yaml.Sample.Alternator;
@@ -33,7 +35,9 @@ class BinderTest {
                 new Battery(capacity, Quantity.parse("100 %"), Chemistry.LITHIUM_IRON),
                 drawing.parts().get("bat-1"));
         assertEquals(
-                new Wire(WireGauge.awg(16), Quantity.parse("3 ft")),
+                new Wire(
+                        new GivenGauge(WireGauge.awg(16), Origin.STATED, ""),
+                        Quantity.parse("3 ft")),
                 drawing.parts().get("bus-feed"));
         Alternator alternator = (Alternator) requireNonNull(drawing.parts().get("alt"));
         assertEquals(new Given(Quantity.parse("45 A"), Origin.GUESSED, ""), alternator.limit());
@@ -104,5 +108,38 @@ class BinderTest {
                 """,
                 Sample.problems(text));
         assertEquals(Optional.empty(), Sample.bind(text).value());
+    }
+
+    @Test
+    void whatAValueSaysOfItsOriginReadsBack() {
+        TextForm.Faults none = (offset, wrong, right) -> fail(wrong);
+        for (String text :
+                List.of(
+                        "20 Ah",
+                        "1.2 Ah (measured)",
+                        "2 Ah (guess, by eye)",
+                        "3 Ah (data sheet, curve 3 (rev. B))")) {
+            assertEquals(text, Given.read(text, Dimension.CHARGE, none).orElseThrow().written());
+        }
+        assertEquals(
+                "AWG 2/0 (catalogue)",
+                GivenGauge.read("AWG 00(catalogue)", none).orElseThrow().written());
+        assertEquals(
+                "7 Ah (guess, a: b)",
+                Given.read("7 Ah ( guessed :  a: b )", Dimension.CHARGE, none)
+                        .orElseThrow()
+                        .written());
+    }
+
+    @Test
+    void aCommaThatCutsANoteOffInsideBracesIsExplained() {
+        String text =
+                "title: x\nseats: 2\nparts: {b: {is: battery, chemistry: lead-acid, capacity: 2 Ah (guess, mine)}}";
+        assertEquals(
+                """
+                two-battery.yaml:3:63: parts.b.capacity: the bracket is not closed at the end; close it; inside { } or [ ] put a text with a comma in quotes
+                two-battery.yaml:3:71: parts.b."mine)": "mine)" is not known here; known here: is, capacity, health, chemistry
+                """,
+                Sample.problems(text));
     }
 }

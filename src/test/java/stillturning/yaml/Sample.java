@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
-import stillturning.quantity.WireGauge;
 
 /** Record types and texts for the tests; all values invented. */
 final class Sample {
@@ -42,7 +41,7 @@ final class Sample {
         LITHIUM_IRON
     }
 
-    record Wire(WireGauge gauge, @Unit(value = Dimension.LENGTH, above = "0 m") Quantity length)
+    record Wire(GivenGauge gauge, @Unit(value = Dimension.LENGTH, above = "0 m") Quantity length)
             implements Part {}
 
     sealed interface Source extends Part permits Alternator {}

@@ -1,0 +1,97 @@
+package stillturning.yaml;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Optional;
+
+/**
+ * Replaces a file's content so that at every instant either the old or the new content is there.
+ */
+final class FileReplacement {
+
+    private static final String BACKUP_MARK = "~";
+
+    private FileReplacement() {}
+
+    static String fingerprint(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java has SHA-256", impossible);
+        }
+    }
+
+    /**
+     * Writes the new content; the old one stays beside it under the same name with a {@code ~}
+     * behind.
+     *
+     * @param expected fingerprint of what must be there now; absent if no file may be there
+     * @throws ChangedOnDisk if something else is there
+     */
+    static void write(Path file, byte[] bytes, Optional<String> expected) throws IOException {
+        Path real = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+        Optional<byte[]> before = present(real);
+        if (!before.map(FileReplacement::fingerprint).equals(expected)) {
+            throw new ChangedOnDisk(
+                    file,
+                    expected.isEmpty() ? "is there already" : "was changed since it was read");
+        }
+        if (before.isPresent()) {
+            replace(real.resolveSibling(real.getFileName() + BACKUP_MARK), before.get(), real);
+        }
+        replace(real, bytes, real);
+    }
+
+    private static Optional<byte[]> present(Path file) throws IOException {
+        try {
+            return Optional.of(Files.readAllBytes(file));
+        } catch (NoSuchFileException absent) {
+            return Optional.empty();
+        }
+    }
+
+    private static void replace(Path file, byte[] bytes, Path permissionsOf) throws IOException {
+        Path folder = file.toAbsolutePath().getParent();
+        Path temporary = Files.createTempFile(folder, "." + file.getFileName(), ".new");
+        try {
+            try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
+                ByteBuffer rest = ByteBuffer.wrap(bytes);
+                while (rest.hasRemaining()) {
+                    channel.write(rest);
+                }
+                channel.force(true);
+            }
+            copyPermissions(permissionsOf, temporary);
+            move(temporary, file);
+        } finally {
+            Files.deleteIfExists(temporary);
+        }
+    }
+
+    private static void copyPermissions(Path from, Path to) throws IOException {
+        PosixFileAttributeView target =
+                Files.getFileAttributeView(to, PosixFileAttributeView.class);
+        if (target != null && Files.exists(from)) {
+            target.setPermissions(Files.getPosixFilePermissions(from));
+        }
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+        } catch (AtomicMoveNotSupportedException weak) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+}
