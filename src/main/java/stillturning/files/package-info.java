@@ -1,7 +1,6 @@
 /**
  * Studies and candidates as files. In: a study's folder. Out: a study and where its values come
- * from, or every problem at once. Expands sketches, fills in the catalogue, writes new studies.
- * Knows no solver, no time line, no screen.
+ * from, or every problem at once. Knows no solver, no time line, no screen.
  */
 @NullMarked
 package stillturning.files;

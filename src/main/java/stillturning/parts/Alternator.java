@@ -72,6 +72,11 @@ public record Alternator(
         return "output";
     }
 
+    @Override
+    public boolean takesMany(String terminal) {
+        return true;
+    }
+
     private Generator generator(OutputBySpeed amps) {
         return new Generator(
                 "generator", "output", "case", regulation, amps, "field", needsBattery);

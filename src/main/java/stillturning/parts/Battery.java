@@ -64,6 +64,11 @@ public record Battery(
         return "plus";
     }
 
+    @Override
+    public boolean takesMany(String terminal) {
+        return true;
+    }
+
     private Cell cell(OpenCircuit open, Capacity holding) {
         return new Cell("cell", "plus", "minus", open, holding, ohms, chargeAtStart, management);
     }

@@ -50,4 +50,14 @@ public record Bus(Tag tag, List<String> studs, double studOhms) implements Part 
     public String exit() {
         return "bar";
     }
+
+    @Override
+    public boolean takesMany(String terminal) {
+        return true;
+    }
+
+    @Override
+    public boolean mayDangle(String terminal) {
+        return true;
+    }
 }

@@ -57,6 +57,11 @@ public record Connector(Tag tag, int pins, double pinOhms) implements Part {
         return "1b";
     }
 
+    @Override
+    public boolean mayDangle(String terminal) {
+        return true;
+    }
+
     private Conductor pin(int pin) {
         return new Conductor("pin " + pin, pin + "a", pin + "b", pinOhms);
     }

@@ -44,6 +44,11 @@ public record Contactor(Tag tag, Winding winding, double contactOhms) implements
         return "out";
     }
 
+    @Override
+    public boolean takesMany(String terminal) {
+        return true;
+    }
+
     private Contact contact() {
         return new Contact("contact", "in", "out", contactOhms, new Control.ByCoil("coil", true));
     }

@@ -46,6 +46,11 @@ public record DcConverter(Tag tag, Rating rating, double efficiency, Conversion.
         return "out";
     }
 
+    @Override
+    public boolean takesMany(String terminal) {
+        return terminal.equals("minus");
+    }
+
     private Conversion conversion(double setVolts) {
         Conversion.Output output =
                 new Conversion.Output("out", "minus", setVolts, rating.droopOhms, rating.limitAmps);

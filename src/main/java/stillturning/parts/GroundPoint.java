@@ -39,6 +39,16 @@ public record GroundPoint(Tag tag, boolean onStructure, double ohms) implements 
         return onStructure ? "stud" : "lead";
     }
 
+    @Override
+    public boolean takesMany(String terminal) {
+        return true;
+    }
+
+    @Override
+    public boolean mayDangle(String terminal) {
+        return terminal.equals("stud");
+    }
+
     private Conductor joint() {
         return new Conductor("joint", "stud", onStructure ? Element.STRUCTURE : "lead", ohms);
     }

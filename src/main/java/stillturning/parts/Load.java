@@ -85,6 +85,16 @@ public record Load(Tag tag, Demand demand, Tolerance tolerance, List<String> inp
         return "minus";
     }
 
+    @Override
+    public boolean takesMany(String terminal) {
+        return terminal.equals("minus");
+    }
+
+    @Override
+    public boolean mayDangle(String terminal) {
+        return inputs.size() > 1 && inputs.contains(terminal);
+    }
+
     private static Rectifier inputDiode(String input) {
         return new Rectifier(
                 "input diode " + input, input, INSIDE, SATURATION_AMPS, EMISSION_VOLTS, DIODE_OHMS);

@@ -43,4 +43,9 @@ public record OvervoltageGuard(Tag tag, double tripVolts, double tripSeconds, do
     public String exit() {
         return "out";
     }
+
+    @Override
+    public boolean takesMany(String terminal) {
+        return terminal.equals("minus");
+    }
 }

@@ -38,6 +38,16 @@ public sealed interface Part
     /** Terminal at which a run that starts here is joined. */
     String exit();
 
+    /** Whether more than one thing can be joined at a terminal, as at a stud. */
+    default boolean takesMany(String terminal) {
+        return false;
+    }
+
+    /** Whether the part does its job with nothing joined at a terminal, as with a spare pin. */
+    default boolean mayDangle(String terminal) {
+        return false;
+    }
+
     default String id() {
         return tag().id();
     }

@@ -2,6 +2,7 @@ package stillturning.parts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stillturning.element.Channel;
@@ -72,6 +73,14 @@ public record SolidStateController(
         return id() + "." + number;
     }
 
+    /** Rating (A) of the channel at a terminal, if there is one. */
+    public Optional<Double> ratedAmps(String terminal) {
+        return numbers()
+                .filter(n -> outputName(n).equals(terminal))
+                .mapToObj(n -> outputs.get(n - 1).trip().ratedAmps())
+                .findFirst();
+    }
+
     /** Terminal of a channel's output. */
     public static String outputName(int number) {
         return "out-" + number;
@@ -85,6 +94,16 @@ public record SolidStateController(
     @Override
     public String exit() {
         return outputName(1);
+    }
+
+    @Override
+    public boolean takesMany(String terminal) {
+        return !terminal.startsWith("out-");
+    }
+
+    @Override
+    public boolean mayDangle(String terminal) {
+        return terminal.startsWith("out-");
     }
 
     private List<FailureMode> channelModes(int number) {

@@ -93,6 +93,11 @@ public record Switch(Tag tag, int poles, Throw throwing, double ohms) implements
         return terminals().get(1);
     }
 
+    @Override
+    public boolean mayDangle(String terminal) {
+        return throwing == Throw.DOUBLE || poles > 1;
+    }
+
     private List<Contact> contacts() {
         return IntStream.rangeClosed(1, poles).boxed().flatMap(this::contactsOf).toList();
     }

@@ -38,11 +38,11 @@ public record Wire(Tag tag, Cable cable, double metres, double ohms) implements 
 
     @Override
     public String entry() {
-        return "b";
+        return "a";
     }
 
     @Override
     public String exit() {
-        return "a";
+        return "b";
     }
 }

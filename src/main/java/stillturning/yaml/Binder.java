@@ -1,5 +1,6 @@
 package stillturning.yaml;
 
+import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -11,30 +12,52 @@ import java.util.Optional;
  * Reads documents into records. A component is a {@link String}, a {@code boolean} (written {@code
  * yes} or {@code no}), an {@code int} or {@code long}, a {@code double} with {@link Bounds}, an
  * enum, a {@link stillturning.quantity.Quantity} or {@link Given} with {@link Unit}, a {@link
+<<<<<<< HEAD
  * stillturning.quantity.WireGauge} or {@link GivenGauge}, a record, a sealed interface of records
  * with {@link Discriminator}, a type with a {@link TextForm}, or a {@link List}, a {@code
  * Map<String, ...>} or an {@link Optional} of these. Every component must be written unless it is
  * an {@link Optional} or has a {@link Default}. A type with a {@link TextForm} that is also a
  * record or a sealed interface may be written either way.
+=======
+ * stillturning.quantity.WireGauge}, a record, a sealed interface of records with {@link
+ * Discriminator}, a type with a {@link TextForm}, or a {@link List}, a {@code Map<String, ...>} or
+ * an {@link Optional} of these. Every component must be written unless it is an {@link Optional} or
+ * has a {@link Default}. A type with a {@link TextForm} that is also a record or a sealed interface
+ * may be written either way, unless it was given an example of its text.
+>>>>>>> studies
  */
 public final class Binder {
 
-    private final Map<Class<?>, TextForm<?>> forms;
+    private final Map<Class<?>, Notation> forms;
 
     /** A binder that knows no text forms yet. */
     public Binder() {
         this(Map.of());
     }
 
-    private Binder(Map<Class<?>, TextForm<?>> forms) {
+    private Binder(Map<Class<?>, Notation> forms) {
         this.forms = Collections.unmodifiableMap(forms);
     }
 
     /** The same binder, which also reads a type from text. */
     public <T> Binder with(Class<T> type, TextForm<T> form) {
-        Map<Class<?>, TextForm<?>> more = new LinkedHashMap<>(forms);
-        more.put(type, form);
+        return with(type, new Notation(form, Optional.empty()));
+    }
+
+    /** The same binder, which reads a type from text and from nothing else. */
+    public <T> Binder with(Class<T> type, TextForm<T> form, String example) {
+        return with(type, new Notation(form, Optional.of(example)));
+    }
+
+    private Binder with(Class<?> type, Notation notation) {
+        Map<Class<?>, Notation> more = new LinkedHashMap<>(forms);
+        more.put(type, notation);
         return new Binder(more);
+    }
+
+    /** The key under which a record's component is written. */
+    public static String keyOf(RecordComponent component) {
+        return Shapes.keyOf(component);
     }
 
     /**
@@ -54,7 +77,7 @@ public final class Binder {
                 problems.isEmpty() ? value : Optional.empty(), problems, document.places());
     }
 
-    Map<Class<?>, TextForm<?>> forms() {
+    Map<Class<?>, Notation> forms() {
         return forms;
     }
 }

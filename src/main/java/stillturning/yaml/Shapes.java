@@ -1,5 +1,6 @@
 package stillturning.yaml;
 
+import java.lang.invoke.MethodType;
 import java.lang.reflect.AnnotatedElement;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
@@ -22,11 +23,11 @@ import stillturning.quantity.WireGauge;
 /** Finds the shape of a type by looking at its record components and annotations. */
 final class Shapes {
 
-    private final Map<Class<?>, TextForm<?>> forms;
+    private final Map<Class<?>, Notation> forms;
     private final Map<Class<?>, List<FieldShape>> fields = new HashMap<>();
     private final Map<Class<?>, Constructor<?>> constructors = new HashMap<>();
 
-    Shapes(Map<Class<?>, TextForm<?>> forms) {
+    Shapes(Map<Class<?>, Notation> forms) {
         this.forms = forms;
     }
 
@@ -82,7 +83,7 @@ final class Shapes {
             Type type = component.getGenericType();
             boolean optional = component.getType() == Optional.class;
             return new FieldShape(
-                    word(component, hyphenated(component.getName())),
+                    keyOf(component),
                     ofType(optional ? argument(type, 0) : type, component),
                     optional,
                     Optional.ofNullable(component.getAnnotation(Default.class)).map(Default::value),
@@ -104,18 +105,19 @@ final class Shapes {
             return new MapShape(ofType(argument(type, 1), marks));
         }
         if (type instanceof Class<?> plain) {
-            return ofClass(plain, marks);
+            return ofClass(MethodType.methodType(plain).unwrap().returnType(), marks);
         }
         throw new IllegalArgumentException(
                 "a component of type " + type + " cannot be read from a file");
     }
 
     private Shape ofClass(Class<?> type, AnnotatedElement marks) {
-        TextForm<?> form = forms.get(type);
-        if (form != null) {
-            boolean hasLongForm = type.isRecord() || type.isSealed();
+        Notation notation = forms.get(type);
+        if (notation != null) {
+            boolean hasLongForm =
+                    notation.example().isEmpty() && (type.isRecord() || type.isSealed());
             return new WrittenShape(
-                    type, form, hasLongForm ? Optional.of(structured(type)) : Optional.empty());
+                    type, notation, hasLongForm ? Optional.of(structured(type)) : Optional.empty());
         }
         if (type == String.class) {
             return new TextShape();
@@ -204,6 +206,10 @@ final class Shapes {
 
     static Optional<String> words(AnnotatedElement element) {
         return Optional.ofNullable(element.getAnnotation(Words.class)).map(Words::value);
+    }
+
+    static String keyOf(RecordComponent component) {
+        return word(component, hyphenated(component.getName()));
     }
 
     private static String word(AnnotatedElement element, String usual) {

@@ -10,8 +10,7 @@ import java.util.concurrent.atomic.AtomicInteger;
  *
  * @param longForm how else it may be written
  */
-record WrittenShape(Class<?> type, TextForm<?> textForm, Optional<Shape> longForm)
-        implements Shape {
+record WrittenShape(Class<?> type, Notation notation, Optional<Shape> longForm) implements Shape {
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
@@ -25,12 +24,13 @@ record WrittenShape(Class<?> type, TextForm<?> textForm, Optional<Shape> longFor
         AtomicInteger count = new AtomicInteger();
         TextForm.Faults faults = binding.inside(leaf, path);
         Optional<?> value =
-                textForm.read(
-                        leaf.text(),
-                        (offset, wrong, right) -> {
-                            count.incrementAndGet();
-                            faults.at(offset, wrong, right);
-                        });
+                notation.form()
+                        .read(
+                                leaf.text(),
+                                (offset, wrong, right) -> {
+                                    count.incrementAndGet();
+                                    faults.at(offset, wrong, right);
+                                });
         if (value.isEmpty() && count.get() == 0) {
             throw new IllegalStateException(
                     "the text form of "
@@ -44,7 +44,7 @@ record WrittenShape(Class<?> type, TextForm<?> textForm, Optional<Shape> longFor
 
     @Override
     public String example() {
-        return longForm.map(Shape::example).orElse("a text");
+        return notation.example().or(() -> longForm.map(Shape::example)).orElse("a text");
     }
 
     @Override

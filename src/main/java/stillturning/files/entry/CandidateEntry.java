@@ -1,4 +1,4 @@
-package stillturning.files;
+package stillturning.files.entry;
 
 import java.util.List;
 import java.util.Map;
@@ -15,7 +15,7 @@ import stillturning.yaml.Words;
 @Words("One electrical architecture.")
 public record CandidateEntry(
         @Words("Title of the candidate.") String candidate,
-        @Words("Why one would build it so.") @Default("\"\"") String about,
+        @Words("Why one would build it so.") Optional<String> about,
         @Words("Its parts, loads excepted.") Map<String, PartEntry> parts,
         @Words("Ground point at which the loads of each zone return, by zone.") @Default("{}")
                 Map<String, String> returns,

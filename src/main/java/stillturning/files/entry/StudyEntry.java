@@ -1,6 +1,8 @@
-package stillturning.files;
+package stillturning.files.entry;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.model.CriterionName;
@@ -16,7 +18,7 @@ import stillturning.yaml.Words;
 @Words("One aircraft: its loads, engine logic, flight phases, zones and requirements.")
 public record StudyEntry(
         @Words("Title of the study.") String study,
-        @Words("What it is about.") @Default("\"\"") String about,
+        @Words("What it is about.") Optional<String> about,
         @Words("Whether its data are made up.") @Default("no") boolean invented,
         @Words("Three-letter code of the money that prices are in.") @Default("EUR")
                 String currency,
@@ -33,8 +35,10 @@ public record StudyEntry(
                 @Unit(value = Dimension.TIME, above = "0 s")
                 Quantity timeToLand,
         @Words("Hard requirements.") @Default("{}") RequirementsEntry requirements,
-        @Words("How much each criterion counts, against the others.") @Default("{}")
-                Map<String, Weight> weights,
+        @Words("How much each criterion counts, against the others.")
+                @Default("{}")
+                @Bounds(least = 0, most = 1000)
+                Map<String, Double> weights,
         @Words("The candidate that the others are departures from.") Optional<String> baseline) {
 
     /** A place in the aircraft. */
@@ -116,21 +120,13 @@ public record StudyEntry(
                     @Unit(value = Dimension.MASS, above = "0 kg")
                     Optional<Quantity> weightAtMost) {}
 
-    /** How much a criterion counts. */
-    @Words("How much a criterion counts.")
-    public record Weight(
-            @Words("Against the others' numbers.") @Bounds(least = 0, most = 1000) double counts) {}
-
-    static Optional<CriterionName> criterion(String key) {
-        for (CriterionName name : CriterionName.values()) {
-            if (key(name).equals(key)) {
-                return Optional.of(name);
-            }
-        }
-        return Optional.empty();
+    /** The criterion of a key in {@code weights}, if there is one. */
+    public static Optional<CriterionName> criterion(String key) {
+        return Arrays.stream(CriterionName.values()).filter(c -> key(c).equals(key)).findFirst();
     }
 
-    static String key(CriterionName name) {
-        return name.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    /** The key of a criterion in {@code weights}. */
+    public static String key(CriterionName name) {
+        return name.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

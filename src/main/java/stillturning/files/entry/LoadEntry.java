@@ -1,4 +1,4 @@
-package stillturning.files;
+package stillturning.files.entry;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package stillturning.files;
+package stillturning.files.entry;
 
 import java.util.List;
 import java.util.Optional;
@@ -25,15 +25,20 @@ public record RunText(Anchor from, Optional<Anchor> to, List<Item> items, Option
         int offset();
     }
 
-    /** A breaker or fuse of its own: {@code breaker 5 A}, {@code fuse 60 A}. */
-    public record NewProtector(boolean breaker, Given rating, int offset) implements Item {}
+    /**
+     * A breaker or fuse of its own: {@code breaker 5 A}, {@code fuse 60 A class high-current}.
+     *
+     * @param ofClass class in the catalogue; the kind's first if not written
+     */
+    public record NewProtector(boolean breaker, Given rating, Optional<String> ofClass, int offset)
+            implements Item {}
 
     /** A wire: {@code wire}, {@code wire AWG 18}, {@code wire 1.2 m}, {@code wire AWG 4 0.9 m}. */
     public record NewWire(Optional<WireGauge> gauge, Optional<Given> length, int offset)
             implements Item {}
 
     /** A part in line: {@code via fuel-switch}, {@code via j1 pin 3}, {@code via selector.up}. */
-    public record Through(Anchor part, Optional<Integer> pin, int offset) implements Item {}
+    public record Through(Anchor anchor, int offset) implements Item {}
 
     /** No wire at all: {@code direct}. */
     public record Direct(int offset) implements Item {}

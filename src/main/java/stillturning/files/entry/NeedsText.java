@@ -1,14 +1,15 @@
-package stillturning.files;
+package stillturning.files.entry;
 
+import java.util.List;
 import stillturning.model.EngineLogic;
 
 /** Engine logic written in one line, with the offset of each load's name for messages. */
-public record NeedsText(EngineLogic logic, java.util.List<Mention> mentions) {
+public record NeedsText(EngineLogic logic, List<Mention> mentions) {
 
     /** A load's name at an offset of the text. */
     public record Mention(String load, int offset) {}
 
     public NeedsText {
-        mentions = java.util.List.copyOf(mentions);
+        mentions = List.copyOf(mentions);
     }
 }

@@ -1,0 +1,156 @@
+package stillturning.files;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import stillturning.files.entry.PartEntry;
+import stillturning.files.entry.Price;
+import stillturning.files.entry.Values;
+import stillturning.model.Join;
+import stillturning.model.Terminal;
+import stillturning.parts.Part;
+import stillturning.yaml.Given;
+import stillturning.yaml.Places;
+
+/** A candidate under construction: its parts so far, how they are joined, and who asked for it. */
+final class Assembly {
+
+    /** Keys that may stay open: what a part can do without, or gets elsewhere. */
+    private static final Set<String> MAY_STAY_OPEN =
+            Set.of("label", "zone", "class", "mass", "price", "management");
+
+    /** A join and the line that made it. */
+    record Joined(Join join, Spot spot) {}
+
+    private final Catalogue catalogue;
+    private final PartMaker maker;
+    private final Report report;
+    private final Ledger ledger;
+    private final Map<String, Part> parts = new LinkedHashMap<>();
+    private final Map<String, Spot> spots = new HashMap<>();
+    private final List<Joined> joins = new ArrayList<>();
+
+    Assembly(Catalogue catalogue, double nominalVolts, Report report, Ledger ledger) {
+        this.catalogue = catalogue;
+        this.maker = new PartMaker(nominalVolts, catalogue.cable());
+        this.report = report;
+        this.ledger = ledger;
+    }
+
+    List<Part> parts() {
+        return List.copyOf(parts.values());
+    }
+
+    List<Joined> joins() {
+        return joins;
+    }
+
+    /** The part of this name, if it could be made. */
+    Optional<Part> part(String id) {
+        return Optional.ofNullable(parts.get(id));
+    }
+
+    /** Whether a part of this name was asked for, made or not. */
+    boolean knows(String id) {
+        return spots.containsKey(id);
+    }
+
+    Set<String> names() {
+        return new TreeSet<>(spots.keySet());
+    }
+
+    /** The line that asked for a part. */
+    Spot spotOf(String id) {
+        return spots.getOrDefault(id, Spot.atKey("parts"));
+    }
+
+    void join(Terminal one, Terminal other, Spot spot) {
+        joins.add(new Joined(new Join(one, other), spot));
+    }
+
+    /** Takes a part that is made already. */
+    void add(Part part, Spot spot) {
+        if (claim(part.id(), spot)) {
+            parts.put(part.id(), part);
+        }
+    }
+
+    /** Reserves a name; false if it is taken, which is told. */
+    boolean claim(String id, Spot spot) {
+        Spot before = spots.putIfAbsent(id, spot);
+        if (before != null) {
+            report.problem(
+                    spot,
+                    "a part \"" + id + "\" is already there, from " + before.path(),
+                    "give one of the two another name");
+        }
+        return before == null;
+    }
+
+    /** The entry with its catalogue class filled in and its values written down. */
+    Optional<PartEntry> complete(String id, PartEntry entry, Spot spot) {
+        Optional<PartEntry> filled = catalogue.completed(entry);
+        if (filled.isEmpty()) {
+            String kind = Catalogue.kindOf(entry);
+            report.unknown(
+                    spot,
+                    kind + " class in the catalogue",
+                    entry.ofClass().orElse(""),
+                    catalogue.classesOf(kind).keySet());
+        }
+        return filled.map(f -> Values.mapped(f, pathOf(id), ledger));
+    }
+
+    static String pathOf(String id) {
+        return Places.under("parts", id);
+    }
+
+    /** Makes a complete entry a part, under a name that was claimed. */
+    void make(String id, PartEntry entry, String zone, List<String> studs) {
+        Spot spot = spotOf(id);
+        List<String> open =
+                Values.open(entry).stream().filter(k -> !MAY_STAY_OPEN.contains(k)).toList();
+        for (String key : open) {
+            report.problem(
+                    spot,
+                    "the " + Catalogue.kindOf(entry) + " has no \"" + key + "\"",
+                    "add it, since the catalogue does not know it");
+        }
+        if (!open.isEmpty()) {
+            return;
+        }
+        try {
+            parts.put(id, maker.make(id, entry, zone, studs));
+        } catch (IllegalArgumentException refused) {
+            report.problem(
+                    spot, String.valueOf(refused.getMessage()), "correct the values of this part");
+        }
+    }
+
+    /** What a part was made of, for showing. */
+    static Expanded.Made shown(String id, PartEntry entry) {
+        List<String> values = new ArrayList<>();
+        Values.mapped(
+                entry,
+                "",
+                new Values.Change() {
+                    @Override
+                    public Given given(String path, Given value) {
+                        values.add(path + " " + value.written());
+                        return value;
+                    }
+
+                    @Override
+                    public Price price(String path, Price value) {
+                        values.add(path + " " + value.written());
+                        return value;
+                    }
+                });
+        return new Expanded.Made(id, Catalogue.kindOf(entry), values);
+    }
+}

@@ -1,0 +1,149 @@
+package stillturning.files;
+
+import java.util.List;
+import java.util.Optional;
+import stillturning.files.entry.CandidateEntry;
+import stillturning.files.entry.PartEntry;
+import stillturning.model.Candidate;
+import stillturning.model.Cockpit;
+import stillturning.model.Join;
+import stillturning.model.LoadNeed;
+import stillturning.parts.Load;
+import stillturning.parts.Tag;
+import stillturning.yaml.Places;
+
+/** Makes a candidate of what is written, every sketch expanded, and tells what does not fit. */
+final class CandidateReader {
+
+    private final String id;
+    private final CandidateEntry candidate;
+    private final Frame frame;
+    private final Report report;
+    private final Ledger ledger;
+    private final Assembly assembly;
+    private final Placement placement;
+    private List<Expanded> expanded = List.of();
+
+    CandidateReader(
+            String id, CandidateEntry candidate, Frame frame, Report report, Ledger ledger) {
+        this.id = id;
+        this.candidate = candidate;
+        this.frame = frame;
+        this.report = report;
+        this.ledger = ledger;
+        this.assembly =
+                new Assembly(Catalogue.shipped(), frame.aircraft().nominalVolts(), report, ledger);
+        this.placement = new Placement(candidate, frame);
+    }
+
+    /** What became of each line of the file. */
+    List<Expanded> expanded() {
+        return expanded;
+    }
+
+    /** The candidate, absent after at least one problem was told. */
+    Optional<Candidate> read() {
+        leavesOut();
+        returns();
+        addLoads();
+        candidate.parts().forEach(this::addPart);
+        Terminals terminals = new Terminals(assembly, frame, report);
+        Runs runs =
+                new Runs(
+                        candidate,
+                        new RunBuilder.Site(assembly, terminals, placement, frame, report, ledger));
+        expanded = runs.build();
+        WiringChecks wiring = new WiringChecks(assembly, report);
+        boolean wired = report.isClean();
+        wiring.checkFeeds(frame, runs.fed(), candidate.leavesOut());
+        Cockpit cockpit = new CockpitReader(candidate, assembly, frame, report).read();
+        Candidate read =
+                new Candidate(
+                        id,
+                        candidate.candidate(),
+                        candidate.about().orElse(""),
+                        assembly.parts(),
+                        joins(),
+                        cockpit);
+        if (wired) {
+            wiring.check();
+            new MetalPaths(read, assembly, report).check(runs.fed(), frame.aircraft().loads());
+        }
+        return Optional.of(read).filter(c -> report.isClean());
+    }
+
+    private List<Join> joins() {
+        return assembly.joins().stream().map(Assembly.Joined::join).toList();
+    }
+
+    private void leavesOut() {
+        for (int i = 0; i < candidate.leavesOut().size(); i++) {
+            String load = candidate.leavesOut().get(i);
+            Spot spot = new Spot(Places.item("leaves-out", i), 0);
+            if (!frame.loadNames().contains(load)) {
+                report.unknown(spot, "load", load, frame.loadNames());
+            } else if (frame.needsForEngine(load)) {
+                report.problem(spot, "the engine needs \"" + load + "\"", "feed it");
+            }
+        }
+    }
+
+    private void returns() {
+        for (String zone : candidate.returns().keySet()) {
+            if (!frame.zones().names().contains(zone)) {
+                report.unknown(
+                        Spot.atKey(Places.under("returns", zone)),
+                        "zone",
+                        zone,
+                        frame.zones().names());
+            }
+        }
+    }
+
+    private void addLoads() {
+        for (LoadNeed need : frame.aircraft().loads()) {
+            if (!candidate.leavesOut().contains(need.id()) && !need.inputs().isEmpty()) {
+                Tag tag = new Tag(need.id(), need.label(), need.zone(), Tag.Burden.NONE);
+                assembly.add(
+                        new Load(tag, need.demand(), need.tolerance(), need.inputs()),
+                        Spot.atKey(Places.under("loads", need.id())));
+            }
+        }
+    }
+
+    private void addPart(String part, PartEntry entry) {
+        Spot spot = Spot.atKey(Assembly.pathOf(part));
+        Names.refusePoint(part, spot, report);
+        if (!assembly.claim(part, spot)) {
+            return;
+        }
+        entry.price().ifPresent(p -> currency(part, p.currency()));
+        Optional<PartEntry> complete = assembly.complete(part, entry, spot);
+        Optional<String> zone = placement.zoneOf(part);
+        if (zone.isEmpty()) {
+            report.problem(
+                    spot, "nothing says where this part sits", "add zone: and a zone of the study");
+        } else if (!frame.zones().names().contains(zone.get()) && entry.zone().isPresent()) {
+            report.unknown(
+                    new Spot(Places.under(Assembly.pathOf(part), "zone"), 0),
+                    "zone",
+                    zone.get(),
+                    frame.zones().names());
+        }
+        if (complete.isPresent() && zone.isPresent()) {
+            assembly.make(part, complete.get(), zone.get(), placement.studsOf(part));
+        }
+    }
+
+    private void currency(String part, String code) {
+        if (!code.equals(frame.heading().currency())) {
+            report.problem(
+                    Places.under(Assembly.pathOf(part), "price"),
+                    "the price is in "
+                            + code
+                            + ", and the study counts in "
+                            + frame.heading().currency(),
+                    "write it in " + frame.heading().currency());
+        }
+    }
+}

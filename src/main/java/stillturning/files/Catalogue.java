@@ -1,0 +1,105 @@
+package stillturning.files;
+
+import static java.util.Objects.requireNonNull;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.files.entry.CatalogueEntry;
+import stillturning.files.entry.CatalogueEntry.CableEntry;
+import stillturning.files.entry.Notation;
+import stillturning.files.entry.PartEntry;
+import stillturning.files.entry.Price;
+import stillturning.files.entry.Values;
+import stillturning.yaml.Bound;
+import stillturning.yaml.Called;
+import stillturning.yaml.Given;
+import stillturning.yaml.Origin;
+import stillturning.yaml.Source;
+import stillturning.yaml.YamlDocument;
+
+/** The generic classes of parts that ship with the program. */
+final class Catalogue {
+
+    private static final String FILE = "catalogue.yaml";
+
+    private static final Catalogue SHIPPED = load();
+
+    private final CatalogueEntry entry;
+
+    private Catalogue(CatalogueEntry entry) {
+        this.entry = entry;
+    }
+
+    static Catalogue shipped() {
+        return SHIPPED;
+    }
+
+    private static Catalogue load() {
+        Bound<CatalogueEntry> bound =
+                Notation.binder()
+                        .bind(YamlDocument.of(Path.of(FILE), text()), CatalogueEntry.class);
+        return new Catalogue(
+                bound.value()
+                        .orElseThrow(
+                                () -> new IllegalStateException(String.valueOf(bound.problems()))));
+    }
+
+    private static String text() {
+        try (InputStream in = requireNonNull(Catalogue.class.getResourceAsStream(FILE), FILE)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** The word by which a part's kind goes in the files. */
+    static String kindOf(PartEntry part) {
+        return part.getClass().getAnnotation(Called.class).value();
+    }
+
+    /** Classes of a kind, the usual one first. */
+    Map<String, PartEntry> classesOf(String kind) {
+        return requireNonNull(entry.classes().get(kind), kind);
+    }
+
+    CableEntry cable() {
+        return entry.cable();
+    }
+
+    /** The part with everything that it leaves open; absent if there is no such class. */
+    Optional<PartEntry> completed(PartEntry part) {
+        String kind = kindOf(part);
+        Map<String, PartEntry> classes = classesOf(kind);
+        String name = part.ofClass().orElseGet(() -> classes.keySet().iterator().next());
+        return Optional.ofNullable(classes.get(name))
+                .map(c -> Values.filled(part, Values.mapped(c, "", new FromClass(kind, name))));
+    }
+
+    /** Marks a class's values as coming from the catalogue, and keeps what it says of them. */
+    private record FromClass(String kind, String name) implements Values.Change {
+        @Override
+        public Given given(String path, Given value) {
+            return new Given(
+                    value.quantity(), Origin.CATALOGUE, note(value.origin(), value.note()));
+        }
+
+        @Override
+        public Price price(String path, Price value) {
+            Source source = value.source();
+            return new Price(
+                    value.amount(),
+                    value.currency(),
+                    new Source(Origin.CATALOGUE, note(source.origin(), source.note())));
+        }
+
+        private String note(Origin origin, String said) {
+            String of = kind + " " + name + ": " + origin.words();
+            return said.isEmpty() ? of : of + ", " + said;
+        }
+    }
+}

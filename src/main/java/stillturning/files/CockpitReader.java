@@ -1,0 +1,204 @@
+package stillturning.files;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import stillturning.files.entry.CandidateEntry;
+import stillturning.files.entry.CandidateEntry.CueEntry;
+import stillturning.files.entry.CandidateEntry.ProcedureEntry;
+import stillturning.files.entry.RunText.Anchor;
+import stillturning.model.Cockpit;
+import stillturning.model.Cue;
+import stillturning.model.LoadNeed;
+import stillturning.model.Procedure;
+import stillturning.model.Terminal;
+import stillturning.parts.Alternator;
+import stillturning.parts.Breaker;
+import stillturning.parts.Part;
+import stillturning.parts.SolidStateController;
+import stillturning.parts.Switch;
+import stillturning.yaml.Places;
+
+/** Makes what the pilot can set, see and do, and tells what names nothing. */
+final class CockpitReader {
+
+    private final CandidateEntry candidate;
+    private final Assembly assembly;
+    private final Frame frame;
+    private final Report report;
+    private final Terminals terminals;
+    private final Map<String, List<String>> levers = new LinkedHashMap<>();
+
+    CockpitReader(CandidateEntry candidate, Assembly assembly, Frame frame, Report report) {
+        this.candidate = candidate;
+        this.assembly = assembly;
+        this.frame = frame;
+        this.report = report;
+        this.terminals = new Terminals(assembly, frame, report);
+        assembly.parts().forEach(this::addLevers);
+    }
+
+    private void addLevers(Part part) {
+        if (part instanceof Switch lever) {
+            levers.put(part.id(), lever.throwing().positions());
+        } else if (part instanceof Breaker) {
+            levers.put(part.id(), List.of("in", "pulled"));
+        } else if (part instanceof SolidStateController controller) {
+            IntStream.rangeClosed(1, controller.outputs().size())
+                    .forEach(n -> levers.put(controller.lever(n), List.of("on", "off")));
+        }
+    }
+
+    Cockpit read() {
+        CandidateEntry.Positions positions = candidate.positions();
+        places("positions.flight", positions.flight());
+        places("positions.master-off", positions.masterOff());
+        everySwitch(positions.flight());
+        List<Cue> cues = new ArrayList<>();
+        candidate.sees().forEach((name, entry) -> cue(name, entry).ifPresent(cues::add));
+        List<Procedure> procedures = new ArrayList<>();
+        candidate.procedures().forEach((name, entry) -> procedures.add(procedure(name, entry)));
+        return new Cockpit(positions.flight(), positions.masterOff(), cues, procedures);
+    }
+
+    private void places(String path, Map<String, String> positions) {
+        positions.forEach((lever, position) -> place(Places.under(path, lever), lever, position));
+    }
+
+    private void place(String path, String lever, String position) {
+        List<String> choices = levers.get(lever);
+        boolean broken = choices == null && assembly.knows(partOf(lever)) && !isMade(lever);
+        if (choices == null && !broken) {
+            report.unknown(Spot.atKey(path), "lever", lever, levers.keySet());
+        } else if (choices != null && !choices.contains(position)) {
+            report.unknown(new Spot(path, 0), "position of this lever called", position, choices);
+        }
+    }
+
+    private static String partOf(String lever) {
+        return lever.contains(".") ? lever.substring(0, lever.indexOf('.')) : lever;
+    }
+
+    private boolean isMade(String lever) {
+        return assembly.part(partOf(lever)).isPresent();
+    }
+
+    private void everySwitch(Map<String, String> flight) {
+        for (Part part : assembly.parts()) {
+            if (part instanceof Switch lever && !flight.containsKey(part.id())) {
+                report.problem(
+                        "positions.flight",
+                        "nothing says where the switch \"" + part.id() + "\" stands in flight",
+                        "add "
+                                + part.id()
+                                + ": "
+                                + String.join(" or ", lever.throwing().positions()));
+            }
+        }
+    }
+
+    private Optional<Cue> cue(String name, CueEntry entry) {
+        String path = Places.under("sees", name);
+        entry.shownBy().ifPresent(load -> load(Places.under(path, "shown-by"), load));
+        return sign(entry, path).map(sign -> new Cue(name, sign, entry.shownBy()));
+    }
+
+    private Optional<Cue.Sign> sign(CueEntry entry, String path) {
+        if (entry instanceof CueEntry.LowVoltage low) {
+            return at(low.at(), path)
+                    .map(t -> new Cue.LowVolts(t, low.below().si(), low.lasting().si()));
+        }
+        if (entry instanceof CueEntry.HighVoltage high) {
+            return at(high.at(), path)
+                    .map(t -> new Cue.HighVolts(t, high.above().si(), high.lasting().si()));
+        }
+        if (entry instanceof CueEntry.AlternatorOut out) {
+            alternator(Places.under(path, "alternator"), out.alternator());
+            return Optional.of(new Cue.AlternatorOut(out.alternator()));
+        }
+        if (entry instanceof CueEntry.LoadStops stops) {
+            load(Places.under(path, "load"), stops.load());
+            return Optional.of(new Cue.LoadStops(stops.load()));
+        }
+        return Optional.of(new Cue.EngineStops());
+    }
+
+    private Optional<Terminal> at(String written, String path) {
+        int point = written.indexOf('.');
+        Anchor anchor =
+                new Anchor(
+                        point < 0 ? written : written.substring(0, point),
+                        point < 0 ? Optional.empty() : Optional.of(written.substring(point + 1)),
+                        0);
+        return terminals.exit(anchor, Places.under(path, "at"));
+    }
+
+    private void alternator(String path, String id) {
+        boolean known = assembly.knows(id) && assembly.part(id).isEmpty();
+        if (!known && !(assembly.part(id).orElse(null) instanceof Alternator)) {
+            report.unknown(
+                    new Spot(path, 0),
+                    "alternator",
+                    id,
+                    assembly.parts().stream()
+                            .filter(Alternator.class::isInstance)
+                            .map(Part::id)
+                            .toList());
+        }
+    }
+
+    private boolean load(String path, String id) {
+        if (!frame.loadNames().contains(id)) {
+            report.unknown(new Spot(path, 0), "load", id, frame.loadNames());
+            return false;
+        }
+        if (candidate.leavesOut().contains(id)) {
+            report.problem(
+                    new Spot(path, 0),
+                    "the candidate leaves \"" + id + "\" out",
+                    "name another load, or take it off leaves-out");
+            return false;
+        }
+        return true;
+    }
+
+    private Procedure procedure(String name, ProcedureEntry entry) {
+        String path = Places.under("procedures", name);
+        for (int i = 0; i < entry.when().size(); i++) {
+            if (!candidate.sees().containsKey(entry.when().get(i))) {
+                report.unknown(
+                        new Spot(Places.item(Places.under(path, "when"), i), 0),
+                        "cue",
+                        entry.when().get(i),
+                        candidate.sees().keySet());
+            }
+        }
+        if (entry.when().isEmpty()) {
+            report.problem(
+                    Places.under(path, "when"), "nothing starts the procedure", "name a cue");
+        }
+        places(Places.under(path, "moves"), entry.moves());
+        for (int i = 0; i < entry.sheds().size(); i++) {
+            sheds(Places.item(Places.under(path, "sheds"), i), entry.sheds().get(i));
+        }
+        return new Procedure(name, entry.when(), entry.after().si(), entry.moves(), entry.sheds());
+    }
+
+    private void sheds(String path, String id) {
+        if (!load(path, id)) {
+            return;
+        }
+        if (frame.needsForEngine(id)) {
+            report.problem(
+                    new Spot(path, 0), "the engine needs \"" + id + "\"", "shed something else");
+        } else if (frame.load(id).map(LoadNeed::shedOrder).filter(o -> o.isEmpty()).isPresent()) {
+            report.problem(
+                    new Spot(path, 0),
+                    "the study does not say that \"" + id + "\" may be shed",
+                    "give it a rank in the study (shed: 1), or take it out here");
+        }
+    }
+}

@@ -1,0 +1,216 @@
+package stillturning.files;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import stillturning.files.entry.NeedsText;
+import stillturning.files.entry.StudyEntry;
+import stillturning.files.entry.StudyEntry.RequirementsEntry;
+import stillturning.model.CriterionName;
+import stillturning.model.Engine;
+import stillturning.model.LoadNeed;
+import stillturning.model.Phase;
+import stillturning.model.Requirement;
+import stillturning.model.Study;
+import stillturning.yaml.Places;
+
+/** Makes a study's frame of what is written, and tells what does not fit together. */
+final class FrameReader {
+
+    private static final double SECONDS_PER_MINUTE = 60;
+    private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
+
+    /** How much each criterion counts where nobody says so. A guess. */
+    private static final Map<CriterionName, Double> USUAL_WEIGHTS =
+            Map.of(
+                    CriterionName.ENGINE_STOPS, 5.0,
+                    CriterionName.PILOT_NEEDED, 3.0,
+                    CriterionName.ENDURANCE, 3.0,
+                    CriterionName.WEIGHT, 2.0,
+                    CriterionName.COMPLEXITY, 2.0,
+                    CriterionName.COST, 1.0);
+
+    private final StudyEntry study;
+    private final Report report;
+
+    FrameReader(StudyEntry study, Report report) {
+        this.study = study;
+        this.report = report;
+    }
+
+    /**
+     * The frame, absent if not even the candidates could be looked at with it.
+     *
+     * @param candidates names of the candidates' files
+     */
+    Optional<Frame> read(Set<String> candidates) {
+        if (!CURRENCY.matcher(study.currency()).matches()) {
+            report.problem(
+                    "currency",
+                    "\"" + study.currency() + "\" is no code of a currency",
+                    "write three capital letters, such as EUR");
+        }
+        distances();
+        engineNeeds();
+        baseline(candidates);
+        List<Phase> phases = phases();
+        Optional<Phase> failures = failurePhase(phases);
+        List<LoadNeed> loads = new LoadReader(study, report).read();
+        Study.Aircraft aircraft = new Study.Aircraft(study.nominal().si(), loads, engine(), phases);
+        return failures.map(f -> new Frame(heading(), aircraft, goals(f), zones(), study.loads()));
+    }
+
+    private Zones zones() {
+        return new Zones(study);
+    }
+
+    private Study.Heading heading() {
+        return new Study.Heading(
+                study.study(), study.about().orElse(""), study.invented(), study.currency());
+    }
+
+    private void distances() {
+        for (int i = 0; i < study.distances().size(); i++) {
+            StudyEntry.Distance distance = study.distances().get(i);
+            String path = Places.item("distances", i);
+            zone(Places.under(path, "from"), distance.from());
+            zone(Places.under(path, "to"), distance.to());
+            if (distance.from().equals(distance.to())) {
+                report.problem(
+                        Places.under(path, "to"),
+                        "the distance leads from a zone to itself",
+                        "take it out, and write the zone's \"across\"");
+            }
+        }
+    }
+
+    private void zone(String path, String name) {
+        if (!study.zones().containsKey(name)) {
+            report.unknown(new Spot(path, 0), "zone", name, study.zones().keySet());
+        }
+    }
+
+    private void engineNeeds() {
+        for (NeedsText.Mention mention : study.engine().needs().mentions()) {
+            if (!study.loads().containsKey(mention.load())) {
+                report.unknown(
+                        new Spot("engine.needs", mention.offset()),
+                        "load",
+                        mention.load(),
+                        study.loads().keySet());
+            }
+        }
+    }
+
+    private Engine engine() {
+        StudyEntry.EngineEntry engine = study.engine();
+        return new Engine(
+                engine.needs().logic(),
+                engine.tolerates().quantity().si(),
+                engine.restartsIn().quantity().si(),
+                engine.windmills(),
+                engine.windmilling().quantity().si() / SECONDS_PER_MINUTE);
+    }
+
+    private void baseline(Set<String> candidates) {
+        Optional<String> named = study.baseline();
+        if (named.isPresent() && !candidates.contains(named.get())) {
+            report.unknown(new Spot("baseline", 0), "candidate", named.get(), candidates);
+        }
+    }
+
+    private List<Phase> phases() {
+        Set<String> names = new HashSet<>();
+        List<Phase> phases = new ArrayList<>();
+        for (int i = 0; i < study.phases().size(); i++) {
+            StudyEntry.PhaseEntry phase = study.phases().get(i);
+            if (!names.add(phase.name())) {
+                report.problem(
+                        Places.under(Places.item("phases", i), "name"),
+                        "a phase \"" + phase.name() + "\" is already there",
+                        "give each phase a name of its own");
+            }
+            phases.add(
+                    new Phase(
+                            phase.name(),
+                            phase.lasts().si(),
+                            phase.alternator().si() / SECONDS_PER_MINUTE));
+        }
+        if (phases.isEmpty()) {
+            report.problem("phases", "no phase is written", "write at least one");
+        }
+        return phases;
+    }
+
+    /** The phase in which failures happen; another where that cannot be told. */
+    private Optional<Phase> failurePhase(List<Phase> phases) {
+        Optional<Phase> named =
+                phases.stream().filter(p -> p.name().equals(study.failuresIn())).findFirst();
+        if (named.isEmpty()) {
+            report.unknown(
+                    new Spot("failures-in", 0),
+                    "phase",
+                    study.failuresIn(),
+                    phases.stream().map(Phase::name).toList());
+        }
+        return named.or(() -> phases.stream().findFirst());
+    }
+
+    private Study.Goals goals(Phase failures) {
+        return new Study.Goals(
+                failures, study.timeToLand().si(), requirements(), weights(), study.baseline());
+    }
+
+    private List<Requirement> requirements() {
+        RequirementsEntry written = study.requirements();
+        List<Requirement> requirements = new ArrayList<>();
+        if (written.noSingleFailureStopsEngine()) {
+            requirements.add(new Requirement.NoSingleFailureStopsEngine());
+        }
+        if (written.runsWithMasterOff()) {
+            requirements.add(new Requirement.RunsWithMasterOff());
+        }
+        written.enduranceWithoutCharging()
+                .map(q -> new Requirement.EnduranceWithoutCharging(q.si()))
+                .ifPresent(requirements::add);
+        written.interruptionBelow()
+                .map(q -> new Requirement.InterruptionBelow(q.si()))
+                .ifPresent(requirements::add);
+        written.weightAtMost()
+                .map(q -> new Requirement.WeightAtMost(q.si()))
+                .ifPresent(requirements::add);
+        return requirements;
+    }
+
+    private List<Study.Weight> weights() {
+        if (study.weights().isEmpty()) {
+            return List.of(CriterionName.values()).stream()
+                    .map(c -> new Study.Weight(c, USUAL_WEIGHTS.getOrDefault(c, 1.0)))
+                    .toList();
+        }
+        List<Study.Weight> weights = new ArrayList<>();
+        study.weights()
+                .forEach(
+                        (key, weight) ->
+                                StudyEntry.criterion(key)
+                                        .ifPresentOrElse(
+                                                c -> weights.add(new Study.Weight(c, weight)),
+                                                () -> unknownCriterion(key)));
+        if (study.weights().values().stream().allMatch(w -> w == 0)) {
+            report.problem("weights", "no criterion counts", "give one of them more than 0");
+        }
+        return weights;
+    }
+
+    private void unknownCriterion(String key) {
+        report.unknown(
+                Spot.atKey(Places.under("weights", key)),
+                "criterion",
+                key,
+                List.of(CriterionName.values()).stream().map(StudyEntry::key).toList());
+    }
+}

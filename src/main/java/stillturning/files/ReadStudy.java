@@ -1,0 +1,34 @@
+package stillturning.files;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.model.Study;
+import stillturning.yaml.Problem;
+
+/**
+ * What came of reading a study's folder.
+ *
+ * @param study present exactly if there is no problem
+ * @param problems every mistake in every file, by file and place
+ * @param remarks what is allowed but worth a second look, by file and place
+ * @param assumptions every value that the study rests on, in the order of the files
+ * @param expanded what became of each sketch line, by candidate
+ * @param fingerprint SHA-256 over names and contents of the study's files, in order of name
+ */
+public record ReadStudy(
+        Optional<Study> study,
+        List<Problem> problems,
+        List<Remark> remarks,
+        List<Assumption> assumptions,
+        Map<String, List<Expanded>> expanded,
+        String fingerprint) {
+    public ReadStudy {
+        problems = List.copyOf(problems);
+        remarks = List.copyOf(remarks);
+        assumptions = List.copyOf(assumptions);
+        expanded = Collections.unmodifiableMap(new LinkedHashMap<>(expanded));
+    }
+}

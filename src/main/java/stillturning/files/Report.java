@@ -1,0 +1,85 @@
+package stillturning.files;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Collectors;
+import stillturning.yaml.Places;
+import stillturning.yaml.Problem;
+import stillturning.yaml.Spelling;
+
+/** Collects what is to be said about one file. */
+final class Report {
+
+    private static final int MOST = 200;
+    private static final int MOST_NAMES = 12;
+
+    private final Places places;
+    private final List<Problem> problems = new ArrayList<>();
+    private final List<Remark> remarks = new ArrayList<>();
+
+    Report(Places places) {
+        this.places = places;
+    }
+
+    List<Problem> problems() {
+        return problems;
+    }
+
+    List<Remark> remarks() {
+        return remarks;
+    }
+
+    boolean isClean() {
+        return problems.isEmpty();
+    }
+
+    /** Tells a mistake at the value of a path. */
+    void problem(String path, String wrong, String right) {
+        add(places.problem(path, wrong, right));
+    }
+
+    /** Tells a mistake at a key or inside a text. */
+    void problem(Spot spot, String wrong, String right) {
+        add(placed(spot, wrong, right));
+    }
+
+    /** Tells that nothing of this name is known. */
+    void unknown(Spot spot, String what, String name, Collection<String> known) {
+        if (problems.size() >= MOST) {
+            return;
+        }
+        String meant = Spelling.didYouMean(name, known);
+        String some = known.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
+        String all = known.size() > MOST_NAMES ? some + ", ..." : some;
+        String right =
+                known.isEmpty() ? "there is none to choose from" : meant + "write one of " + all;
+        problem(spot, "there is no " + what + " \"" + name + "\"", right);
+    }
+
+    /** Says something that is worth a second look. */
+    void remark(Spot spot, String words) {
+        Problem at = placed(spot, words, "");
+        if (remarks.size() < MOST) {
+            remarks.add(new Remark(at.file(), at.line(), at.column(), at.path(), words));
+        }
+    }
+
+    private Problem placed(Spot spot, String wrong, String right) {
+        return spot.isKey()
+                ? places.problemAtKey(spot.path(), wrong, right)
+                : places.problemInside(spot.path(), spot.offset(), wrong, right);
+    }
+
+    private void add(Problem problem) {
+        if (problems.size() < MOST) {
+            problems.add(problem);
+        } else if (problems.size() == MOST) {
+            problems.add(
+                    places.problem(
+                            "",
+                            "the file has more than " + MOST + " mistakes",
+                            "correct the others first"));
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package stillturning.files.entry;
+
+import java.util.List;
+import java.util.Optional;
+import stillturning.quantity.Dimension;
+import stillturning.yaml.Given;
+import stillturning.yaml.Spelling;
+import stillturning.yaml.TextForm;
+
+/**
+ * A controller's channel, written {@code 10 A} or {@code 10 A, default on}.
+ *
+ * @param onByDefault its state when logic or command path is lost
+ */
+public record ChannelText(Given rating, boolean onByDefault) {
+
+    static final String EXAMPLE = "10 A, default on";
+
+    private static final String ON = "default on";
+    private static final List<String> DEFAULTS = List.of(ON, "default off");
+
+    static Optional<ChannelText> read(String text, TextForm.Faults faults) {
+        List<Piece> pieces = Piece.splitAtCommas(text);
+        Optional<Given> rating = pieces.get(0).above0(Dimension.CURRENT, faults);
+        for (int i = 1; i < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            if (i > 1 || !DEFAULTS.contains(piece.text())) {
+                faults.at(
+                        piece.offset(),
+                        "\"" + piece.shown() + "\" does not belong here",
+                        Spelling.didYouMean(piece.text(), DEFAULTS) + "write " + EXAMPLE);
+                return Optional.empty();
+            }
+        }
+        boolean on = pieces.size() > 1 && pieces.get(1).text().equals(ON);
+        return rating.map(r -> new ChannelText(r, on));
+    }
+}

@@ -1,0 +1,251 @@
+package stillturning.files.entry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import stillturning.files.entry.RunText.Anchor;
+import stillturning.files.entry.RunText.Direct;
+import stillturning.files.entry.RunText.Item;
+import stillturning.files.entry.RunText.NewProtector;
+import stillturning.files.entry.RunText.NewWire;
+import stillturning.files.entry.RunText.Through;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.MalformedQuantity;
+import stillturning.quantity.WireGauge;
+import stillturning.yaml.Given;
+import stillturning.yaml.Spelling;
+import stillturning.yaml.TextForm;
+
+/** Reads one run, and tells everything that is wrong with it. */
+final class RunForm {
+
+    static final String EXAMPLE = "from main-bus, breaker 5 A";
+
+    private static final int MOST_ITEMS = 50;
+    private static final List<String> ITEMS =
+            List.of("breaker", "fuse", "wire", "via", "direct", "return");
+    private static final Pattern NAME =
+            Pattern.compile("(?<part>[a-z0-9][a-z0-9-]*)(\\.(?<terminal>[a-z0-9][a-z0-9-]*))?");
+    private static final Pattern GAUGE = Pattern.compile("(" + WireGauge.PATTERN + ")(?= |$)");
+    private static final Pattern AWG = Pattern.compile("(?i)(awg *[^ ]*|[0-9/]+ *awg)(?= |$)");
+    private static final Pattern CLASS = Pattern.compile(" class(?: +|$)");
+    private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,2}");
+
+    private final TextForm.Faults faults;
+    private final List<Item> items = new ArrayList<>();
+    private Optional<Anchor> back = Optional.empty();
+    private boolean sound = true;
+
+    private RunForm(TextForm.Faults faults) {
+        this.faults =
+                (offset, wrong, right) -> {
+                    sound = false;
+                    faults.at(offset, wrong, right);
+                };
+    }
+
+    static Optional<RunText> read(String text, TextForm.Faults faults) {
+        return new RunForm(faults).run(Piece.splitAtCommas(text));
+    }
+
+    private Optional<RunText> run(List<Piece> pieces) {
+        List<Piece> ends = pieces.get(0).words();
+        int to = indexOf("to", ends);
+        Optional<Anchor> start = start(ends.subList(0, to < 0 ? ends.size() : to), pieces.get(0));
+        Optional<Anchor> end =
+                to < 0 ? Optional.empty() : anchor(ends.get(to), ends.subList(to + 1, ends.size()));
+        pieces.stream().skip(1).limit(MOST_ITEMS).forEach(this::item);
+        if (pieces.size() > MOST_ITEMS + 1) {
+            Piece tooMuch = pieces.get(MOST_ITEMS + 1);
+            faults.at(
+                    tooMuch.offset(),
+                    "the run has more than " + MOST_ITEMS + " items",
+                    "make two runs of it");
+        }
+        refuseDirectWire();
+        return start.filter(s -> sound).map(s -> new RunText(s, end, items, back));
+    }
+
+    private static int indexOf(String word, List<Piece> words) {
+        for (int i = 0; i < words.size(); i++) {
+            if (words.get(i).text().equals(word)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private Optional<Anchor> start(List<Piece> words, Piece whole) {
+        if (words.isEmpty() || !words.get(0).text().equals("from")) {
+            faults.at(
+                    whole.offset(),
+                    "the run does not start with \"from\"",
+                    "write where it starts, such as " + EXAMPLE);
+            return Optional.empty();
+        }
+        return anchor(words.get(0), words.subList(1, words.size()));
+    }
+
+    private Optional<Anchor> anchor(Piece before, List<Piece> words) {
+        if (words.isEmpty()) {
+            faults.at(
+                    before.end(),
+                    "no part is named after \"" + before.text() + "\"",
+                    "write a part, such as main-bus");
+            return Optional.empty();
+        }
+        Optional<Anchor> named = named(words.get(0));
+        if (words.size() == 1) {
+            return named;
+        }
+        if (words.size() == 3 && NUMBER.matcher(words.get(2).text()).matches()) {
+            String number = words.get(2).text();
+            if (words.get(1).text().equals("channel")) {
+                return named.map(a -> terminal(a, "out-" + number));
+            }
+            if (words.get(1).text().equals("pin") && before.text().equals("via")) {
+                return named.map(a -> terminal(a, number + "a"));
+            }
+        }
+        faults.at(
+                words.get(1).offset(),
+                "\"" + words.get(1).shown() + "\" does not belong here",
+                "write main-bus, j1.3b, controller channel 3 or, after via, j1 pin 3;"
+                        + " names have no blanks, and a comma stands between items");
+        return Optional.empty();
+    }
+
+    private static Anchor terminal(Anchor anchor, String name) {
+        return new Anchor(anchor.part(), Optional.of(name), anchor.offset());
+    }
+
+    private Optional<Anchor> named(Piece word) {
+        Matcher name = NAME.matcher(word.text());
+        if (name.matches()) {
+            return Optional.of(
+                    new Anchor(
+                            name.group("part"),
+                            Optional.ofNullable(name.group("terminal")),
+                            word.offset()));
+        }
+        faults.at(
+                word.offset(),
+                "\"" + word.shown() + "\" cannot be a name",
+                "write a part or part.terminal, in lower case letters, digits and hyphens");
+        return Optional.empty();
+    }
+
+    private void item(Piece piece) {
+        List<Piece> words = piece.words();
+        if (words.isEmpty()) {
+            faults.at(piece.offset(), "nothing stands after the comma", "take the comma out");
+            return;
+        }
+        Piece first = words.get(0);
+        Piece rest = piece.from(first.text().length());
+        switch (first.text()) {
+            case "breaker", "fuse" -> protector(first, rest);
+            case "wire" -> wire(first, rest);
+            case "via" ->
+                    anchor(first, words.subList(1, words.size()))
+                            .ifPresent(a -> items.add(new Through(a, first.offset())));
+            case "direct" -> direct(first, rest);
+            case "return" -> returning(first, words.subList(1, words.size()));
+            default ->
+                    faults.at(
+                            first.offset(),
+                            "\"" + first.shown() + "\" is nothing that lies in a run",
+                            Spelling.didYouMean(first.text(), ITEMS)
+                                    + "write one of "
+                                    + String.join(", ", ITEMS));
+        }
+    }
+
+    private void protector(Piece kind, Piece rest) {
+        if (rest.text().isEmpty()) {
+            faults.at(
+                    kind.end(),
+                    "the " + kind.text() + " has no rating",
+                    "write " + kind.text() + " 5 A");
+            return;
+        }
+        Matcher of = CLASS.matcher(rest.text());
+        boolean classed = of.find();
+        Piece rated = classed ? rest.upTo(of.start()) : rest;
+        Optional<String> ofClass = classed ? className(rest.from(of.end())) : Optional.empty();
+        rated.above0(Dimension.CURRENT, faults)
+                .ifPresent(
+                        rating ->
+                                items.add(
+                                        new NewProtector(
+                                                kind.text().equals("breaker"),
+                                                rating,
+                                                ofClass,
+                                                kind.offset())));
+    }
+
+    private Optional<String> className(Piece name) {
+        if (name.text().isEmpty() || name.words().size() != 1) {
+            faults.at(
+                    name.offset(),
+                    "one word must follow \"class\"",
+                    "write for example class high-current");
+            return Optional.empty();
+        }
+        return Optional.of(name.text());
+    }
+
+    private void wire(Piece kind, Piece rest) {
+        Matcher gauge = GAUGE.matcher(rest.text());
+        Matcher awg = AWG.matcher(rest.text());
+        int end = gauge.lookingAt() ? gauge.end() : awg.lookingAt() ? awg.end() : 0;
+        Optional<WireGauge> size = end > 0 ? gauge(rest.upTo(end)) : Optional.empty();
+        Piece remainder = rest.from(end);
+        Optional<Given> length =
+                remainder.text().isEmpty()
+                        ? Optional.empty()
+                        : remainder.above0(Dimension.LENGTH, faults);
+        items.add(new NewWire(size, length, kind.offset()));
+    }
+
+    private Optional<WireGauge> gauge(Piece text) {
+        try {
+            return Optional.of(WireGauge.parse(text.text()));
+        } catch (MalformedQuantity malformed) {
+            faults.from(text.offset()).at(0, malformed);
+            return Optional.empty();
+        }
+    }
+
+    private void direct(Piece word, Piece rest) {
+        if (!rest.text().isEmpty()) {
+            faults.at(
+                    rest.offset(),
+                    "\"" + rest.shown() + "\" does not belong here",
+                    "write \"direct\" alone");
+        }
+        items.add(new Direct(word.offset()));
+    }
+
+    private void returning(Piece word, List<Piece> rest) {
+        if (back.isPresent()) {
+            faults.at(word.offset(), "a second return stands here", "keep one of the two");
+        }
+        back = anchor(word, rest);
+    }
+
+    private void refuseDirectWire() {
+        boolean direct = items.stream().anyMatch(Direct.class::isInstance);
+        items.stream()
+                .filter(i -> direct && i instanceof NewWire)
+                .findFirst()
+                .ifPresent(
+                        wire ->
+                                faults.at(
+                                        wire.offset(),
+                                        "a wire stands in a run that is \"direct\"",
+                                        "take one of the two out: direct means that there is no wire"));
+    }
+}
