@@ -18,27 +18,27 @@ final class Progress implements AutoCloseable, Consumer<String> {
     private static final Duration BETWEEN = Duration.ofMillis(200);
 
     private final PrintWriter err;
-    private final int total;
+    private final String ofAll;
     private final Optional<ScheduledExecutorService> ticking;
     private int done;
     private int widest;
 
-    private Progress(PrintWriter err, int total, Optional<ScheduledExecutorService> ticking) {
+    private Progress(PrintWriter err, String ofAll, Optional<ScheduledExecutorService> ticking) {
         this.err = err;
-        this.total = total;
+        this.ofAll = ofAll;
         this.ticking = ticking;
     }
 
-    /** For work on so many candidates; silent where nobody sits in front. */
-    static Progress over(int total, Surroundings around) {
-        return over(total, around, PATIENCE);
+    /** For work on so many things; silent where nobody sits in front. */
+    static Progress over(int total, String things, Surroundings around) {
+        return over(total, things, around, PATIENCE);
     }
 
-    static Progress over(int total, Surroundings around, Duration patience) {
+    static Progress over(int total, String things, Surroundings around, Duration patience) {
         Progress progress =
                 new Progress(
                         around.err(),
-                        total,
+                        " of " + total + " " + things,
                         around.terminal() ? Optional.of(timer()) : Optional.empty());
         progress.ticking.ifPresent(
                 timer -> {
@@ -61,14 +61,14 @@ final class Progress implements AutoCloseable, Consumer<String> {
                 });
     }
 
-    /** One candidate is done; may be called from any thread. */
+    /** One thing is done; may be called from any thread. */
     @Override
-    public synchronized void accept(String candidate) {
+    public synchronized void accept(String thing) {
         done++;
     }
 
     private synchronized void show() {
-        String line = "assessing: " + done + " of " + total + " candidates done";
+        String line = done + ofAll;
         widest = Math.max(widest, line.length());
         err.print("\r" + line);
         err.flush();

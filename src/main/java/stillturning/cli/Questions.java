@@ -39,7 +39,8 @@ final class Questions {
         }
     }
 
-    private static Optional<String> chosen(String said, List<String> choices) {
+    /** The one choice that an answer means, if it means just one. */
+    static Optional<String> chosen(String said, List<String> choices) {
         List<LooseNames.Named<String>> named =
                 choices.stream()
                         .map(c -> new LooseNames.Named<>(c, List.of(LooseNames.Name.of(c))))
