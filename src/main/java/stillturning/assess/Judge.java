@@ -50,11 +50,11 @@ final class Judge {
             return Outcome.ENGINE_LOST;
         }
         if (lost(unaided)) {
-            return planned.engine().stops() > 0
+            return stoppedAndCameBack(planned)
                     ? Outcome.STOPS_UNTIL_PILOT_ACTS
                     : Outcome.STOPS_UNLESS_PILOT_ACTS;
         }
-        if (stoppedAndCameBack(unaided) || unaided.engine().longestInterruptionSeconds() > 0) {
+        if (interrupted(planned) || interrupted(unaided)) {
             return Outcome.INTERRUPTED;
         }
         boolean limited = unaided.engine().endurance() instanceof Endurance.Lasts;
@@ -77,6 +77,10 @@ final class Judge {
 
     private boolean lost(Story story) {
         return story.engine().endurance().seconds() < study.goals().enoughSeconds();
+    }
+
+    private static boolean interrupted(Story story) {
+        return stoppedAndCameBack(story) || story.engine().longestInterruptionSeconds() > 0;
     }
 
     private static boolean stoppedAndCameBack(Story story) {

@@ -32,7 +32,8 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
     }
 
     /**
-     * Joins a candidate's terminals into nets and places its elements, altered by the hits.
+     * Joins a candidate's terminals into nets and places its elements, altered by the hits. Nets of
+     * the intact candidate have the same numbers in every failed one.
      *
      * @throws IllegalArgumentException if a hit names a part that the candidate has not
      */
@@ -46,6 +47,11 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
         Builder builder = new Builder(candidate.joins());
         for (Part part : candidate.parts()) {
             part.terminals().forEach(name -> builder.net(part.id(), name));
+        }
+        for (Part part : candidate.parts()) {
+            part.elements().forEach(element -> builder.foresee(part.id(), element));
+        }
+        for (Part part : candidate.parts()) {
             elements(part, hits).forEach(element -> builder.place(part.id(), element));
         }
         return builder.build();
@@ -104,6 +110,12 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
             int net = numbers.computeIfAbsent(leader(terminal), t -> nets++);
             netOf.put(terminal, net);
             return net;
+        }
+
+        /** Numbers hidden nets before faults add theirs, so that a net keeps its number. */
+        void foresee(String part, Element element) {
+            net(part, element.from());
+            net(part, element.to());
         }
 
         void place(String part, Element element) {

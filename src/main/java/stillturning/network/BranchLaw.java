@@ -58,6 +58,16 @@ public sealed interface BranchLaw
         return 0.0;
     }
 
+    /** Voltage below which the law flattens (V); minus infinity if it does not. */
+    default double flatBelowVolts() {
+        return Double.NEGATIVE_INFINITY;
+    }
+
+    /** Voltage above which the law flattens (V); infinity if it does not. */
+    default double flatAboveVolts() {
+        return Double.POSITIVE_INFINITY;
+    }
+
     /**
      * Where to start looking when nothing is known.
      *

@@ -39,4 +39,9 @@ public record ChargeOnly(double volts, double ohms) implements BranchLaw {
     public double likelyVolts(double emfVolts) {
         return Math.max(volts, emfVolts);
     }
+
+    @Override
+    public double flatBelowVolts() {
+        return volts;
+    }
 }

@@ -49,4 +49,9 @@ public record DiodeDrop(double saturationAmps, double emissionVolts, double ohms
     public double likelyVolts(double emfVolts) {
         return emissionVolts * Math.log1p(1.0 / saturationAmps) + ohms;
     }
+
+    @Override
+    public double flatBelowVolts() {
+        return 0.0;
+    }
 }

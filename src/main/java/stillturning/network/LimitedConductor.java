@@ -37,4 +37,14 @@ public record LimitedConductor(double ohms, double limitAmps) implements BranchL
     public boolean conducts() {
         return true;
     }
+
+    @Override
+    public double flatBelowVolts() {
+        return -ohms * limitAmps;
+    }
+
+    @Override
+    public double flatAboveVolts() {
+        return ohms * limitAmps;
+    }
 }

@@ -60,4 +60,14 @@ public record LimitedSource(double setVolts, double droopOhms, double limitAmps)
     public double likelyVolts(double emfVolts) {
         return setVolts - 0.5 * droopOhms * limitAmps;
     }
+
+    @Override
+    public double flatBelowVolts() {
+        return setVolts - droopOhms * limitAmps;
+    }
+
+    @Override
+    public double flatAboveVolts() {
+        return setVolts;
+    }
 }

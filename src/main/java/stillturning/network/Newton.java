@@ -13,7 +13,9 @@ final class Newton {
 
     private static final double AIMED_AMPS = 1e-9;
     private static final double AIMED_VOLTS = 1e-10;
-    private static final int MOST_STEPS = 120;
+    private static final double NEARLY_UNLOADED = 0.01;
+    private static final double MOST_STRETCH = 1024.0;
+    private static final int MOST_STEPS = 40;
 
     /** A step that leaves more than this part of the residual asks for new slopes. */
     private static final double SERVES = 0.02;
@@ -63,8 +65,19 @@ final class Newton {
         widestStep = 2.0 * equations.widestVolts() + 1.0;
     }
 
-    /** Replaces the voltages by those of a straight network that resembles this one. */
-    boolean startFromNothing() {
+    /**
+     * Forgets the voltages: finds those of the nearly unloaded network, then loads it, which meets
+     * the highest of several points first; whether it arrived.
+     */
+    boolean convergeFromNothing() {
+        equations.loadShare(NEARLY_UNLOADED);
+        boolean held = startFromNothing() && converge();
+        equations.loadShare(1.0);
+        factored = false;
+        return held && converge();
+    }
+
+    private boolean startFromNothing() {
         factored = false;
         equations.guess(excess);
         if (!mesh.reduce(equations.siemens)) {
@@ -79,14 +92,18 @@ final class Newton {
     boolean converge() {
         evaluate(volts);
         int idle = 0;
+        double last = Double.POSITIVE_INFINITY;
         for (int n = 0; n < MOST_STEPS; n++) {
             if (!factored && !factor()) {
                 return false;
             }
             double size = direction();
-            if (worst <= AIMED_AMPS && (size <= AIMED_VOLTS || idle > 0)) {
+            boolean settled = size <= AIMED_VOLTS || (idle > 0 && size > 0.5 * last);
+            last = size;
+            if (worst <= AIMED_AMPS && settled) {
                 if (equations.stillLinearised(volts)) {
-                    return true;
+                    // without positive slopes it balances like a pencil on its tip
+                    return factored;
                 }
                 factored = false;
                 idle = 0;
@@ -103,6 +120,31 @@ final class Newton {
             factored &= worst <= SERVES * before || equations.straightThroughout();
         }
         return false;
+    }
+
+    /**
+     * Starts from laws without flat stretches and flattens them by and by, which ends the slow
+     * zigzag between several limits at once; whether it arrived.
+     */
+    boolean convergeBySharpening() {
+        equations.loadShare(NEARLY_UNLOADED);
+        boolean held = startFromNothing();
+        equations.loadShare(1.0);
+        for (double leak = 1e3; held && leak > 1e-6; leak *= 0.25) {
+            equations.soften(leak);
+            factored = false;
+            held = converge();
+        }
+        equations.soften(0.0);
+        factored = false;
+        return held && converge();
+    }
+
+    /** Takes over voltages found elsewhere; whether the equations hold there. */
+    boolean holdsAt(double[] found) {
+        System.arraycopy(found, 0, volts, 0, reference);
+        evaluate(volts);
+        return worst <= PROMISED_AMPS;
     }
 
     private boolean factor() {
@@ -134,12 +176,17 @@ final class Newton {
     /** Goes along the direction; whether the result is still a number. */
     private boolean advance(int turn) {
         double downhill = along();
-        attempt(1.0);
+        double far = 1.0;
+        attempt(far);
         steps++;
+        while (!factored && along() > 0.9 * downhill && far < MOST_STRETCH) {
+            far *= 2.0;
+            attempt(far);
+        }
         double uphill = -along();
-        double allowed = turn < 8 ? 0.9 : turn < 40 ? 0.4 : 0.1;
+        double allowed = turn < 8 ? 0.9 : 0.4;
         if (uphill > allowed * downhill && !equations.straightThroughout()) {
-            search(downhill, uphill);
+            search(downhill, uphill, far);
         }
         double[] passed = volts;
         volts = trial;
@@ -148,9 +195,9 @@ final class Newton {
     }
 
     /** Finds the point of the way where it stops falling (Illinois, with a bisection in three). */
-    private void search(double downhill, double uphill) {
+    private void search(double downhill, double uphill, double far) {
         double low = 0.0;
-        double high = 1.0;
+        double high = far;
         double fall = downhill;
         double rise = uphill;
         for (int n = 0; n < 60; n++) {

@@ -9,7 +9,7 @@ import java.util.Arrays;
  */
 final class NodalEquations {
     /** Ties a floating island's lowest net to 0 V; carries no current once the island balances. */
-    private static final double PIN_SIEMENS = 1.0;
+    static final double PIN_SIEMENS = 1.0;
 
     /** A load below this part of its floor is off rather than sagging. */
     private static final double DEAD = 0.01;
@@ -21,6 +21,7 @@ final class NodalEquations {
     private final int[] netAt;
     private final BranchLaw[] laws;
     private final boolean[] conducts;
+    private final int[] place;
     private final Islands islands;
 
     private final int[] straight;
@@ -30,7 +31,6 @@ final class NodalEquations {
 
     private final int[] curved;
     private final BranchLaw[] curvedLaw;
-    private final double[] curvedScale;
     private final double[] curvedSiemens;
     private int curves;
 
@@ -40,7 +40,9 @@ final class NodalEquations {
     private final double[] emf;
     private final double[] fixedSiemens;
     private boolean lawsChanged = true;
+    private boolean fixedChanged = true;
     private boolean pathsChanged = true;
+    private double extraLeak;
     private double loadShare = 1.0;
 
     /** Current of each branch at the last evaluation. */
@@ -72,13 +74,13 @@ final class NodalEquations {
             requireOutput(this.laws[b]);
         }
         conducts = new boolean[count];
+        place = new int[count];
         islands = new Islands(reference);
         straight = new int[count];
         straightSiemens = new double[count];
         straightEmf = new double[count];
         curved = new int[count];
         curvedLaw = new BranchLaw[count];
-        curvedScale = new double[count];
         curvedSiemens = new double[count];
         converter = new int[count];
         emf = new double[reference + 1];
@@ -99,8 +101,29 @@ final class NodalEquations {
             return false;
         }
         requireOutput(law);
+        if (!replaced(branch, laws[branch], law)) {
+            lawsChanged = true;
+        }
         laws[branch] = law;
-        lawsChanged = true;
+        return true;
+    }
+
+    /** Swaps one law for another of the same sort in place, as almost every change is. */
+    private boolean replaced(int branch, BranchLaw old, BranchLaw law) {
+        boolean alike = law.linear() == old.linear() && law.conducts() && conducts[branch];
+        boolean converts = law instanceof ConverterInput || old instanceof ConverterInput;
+        if (lawsChanged || !alike || converts) {
+            return false;
+        }
+        int at = place[branch];
+        if (law.linear()) {
+            double slope = law.siemensAt(0.0, 0.0);
+            fixedChanged |= slope != straightSiemens[at];
+            straightSiemens[at] = slope;
+            straightEmf[at] = law.emfVolts();
+        } else {
+            curvedLaw[at] = law;
+        }
         return true;
     }
 
@@ -110,18 +133,23 @@ final class NodalEquations {
         }
     }
 
-    /** Takes over new laws; whether the part of the conductances that never varies is new. */
+    /** Takes over new laws; whether the conductances that laws alone decide are new. */
     boolean refresh() {
-        if (!lawsChanged) {
-            return false;
+        if (lawsChanged) {
+            lawsChanged = false;
+            fixedChanged = true;
+            sort();
         }
-        lawsChanged = false;
-        sort();
         if (pathsChanged) {
             pathsChanged = false;
             islands.find(from, to, conducts, netAt);
         }
-        return true;
+        boolean renewed = fixedChanged;
+        if (renewed) {
+            fixedChanged = false;
+            fix();
+        }
+        return renewed;
     }
 
     private void sort() {
@@ -136,10 +164,12 @@ final class NodalEquations {
             if (!joins) {
                 amps[b] = 0.0;
             } else if (law.linear()) {
+                place[b] = straights;
                 straight[straights] = b;
                 straightSiemens[straights] = law.siemensAt(0.0, 0.0);
                 straightEmf[straights++] = law.emfVolts();
             } else {
+                place[b] = curves;
                 curved[curves] = b;
                 curvedLaw[curves++] = law;
                 if (law instanceof ConverterInput) {
@@ -147,15 +177,21 @@ final class NodalEquations {
                 }
             }
         }
-        loadShare(loadShare);
     }
 
-    /** Scales what every load with a floor draws: 0 unloaded, 1 as it is. */
+    /** Sets how much of what they want the loads with a floor draw, above 0; 1 as it is. */
     void loadShare(double share) {
         loadShare = share;
-        for (int c = 0; c < curves; c++) {
-            curvedScale[c] = curvedLaw[c].floorVolts() > 0.0 ? share : 1.0;
-        }
+    }
+
+    /** Adds a leak (S) to every law where it is flat; 0 for the laws as they are. */
+    void soften(double leakSiemens) {
+        extraLeak = leakSiemens;
+    }
+
+    private double beyond(BranchLaw law, double across) {
+        double below = Math.min(0.0, across - law.flatBelowVolts());
+        return below + Math.max(0.0, across - law.flatAboveVolts());
     }
 
     boolean straightThroughout() {
@@ -176,7 +212,10 @@ final class NodalEquations {
         for (int c = 0; c < curves; c++) {
             int b = curved[c];
             double across = volts[from[b]] - volts[to[b]];
-            carry(b, curvedScale[c] * curvedLaw[c].ampsAt(across), excess);
+            carry(b, share(c) * curvedLaw[c].ampsAt(across), excess);
+        }
+        if (extraLeak > 0.0) {
+            leak(volts, excess);
         }
         for (int k = 0; k < converters; k++) {
             int c = converter[k];
@@ -184,9 +223,18 @@ final class NodalEquations {
             int b = curved[c];
             double idle = amps[b];
             double across = volts[from[b]] - volts[to[b]];
-            double all = curvedScale[c] * input.ampsAt(across, delivered(input, volts));
+            double all = loadShare * input.ampsAt(across, delivered(input, volts));
             carry(b, all - idle, excess);
             amps[b] = all;
+        }
+    }
+
+    private void leak(double[] volts, double[] excess) {
+        for (int c = 0; c < curves; c++) {
+            int b = curved[c];
+            double more = extraLeak * beyond(curvedLaw[c], volts[from[b]] - volts[to[b]]);
+            excess[from[b]] -= more;
+            excess[to[b]] += more;
         }
     }
 
@@ -196,7 +244,8 @@ final class NodalEquations {
         excess[to[branch]] += current;
     }
 
-    private double delivered(ConverterInput input, double[] volts) {
+    /** Power that the output of a converter delivers at the last evaluated voltages (W). */
+    double delivered(ConverterInput input, double[] volts) {
         int out = input.outputBranch();
         return laws[out] instanceof ConverterInput
                 ? 0.0
@@ -204,7 +253,7 @@ final class NodalEquations {
     }
 
     /** Adds up the conductances that laws alone decide. */
-    void fix() {
+    private void fix() {
         Arrays.fill(fixedSiemens, 0.0);
         for (int p = 0; p < islands.pins(); p++) {
             fixedSiemens[islands.pinned(p)] = PIN_SIEMENS;
@@ -233,10 +282,15 @@ final class NodalEquations {
         }
     }
 
+    private double share(int c) {
+        return loadShare == 1.0 || curvedLaw[c].floorVolts() == 0.0 ? 1.0 : loadShare;
+    }
+
     private double slope(int c, double[] volts) {
         int b = curved[c];
         double across = volts[from[b]] - volts[to[b]];
-        return curvedScale[c] * curvedLaw[c].siemensAt(across, amps[b]);
+        double own = share(c) * curvedLaw[c].siemensAt(across, amps[b]);
+        return extraLeak > 0.0 && beyond(curvedLaw[c], across) != 0.0 ? own + extraLeak : own;
     }
 
     /** Whether the slopes used last are still of the right size at these voltages. */
@@ -261,13 +315,13 @@ final class NodalEquations {
         for (int c = 0; c < curves; c++) {
             int b = curved[c];
             double across = curvedLaw[c].likelyVolts(emf[islands.islandOf(from[b])]);
-            double current = curvedLaw[c].ampsAt(across);
-            double slope = curvedLaw[c].siemensAt(across, current);
+            double current = share(c) * curvedLaw[c].ampsAt(across);
+            double slope = share(c) * curvedLaw[c].siemensAt(across, current);
             if (slope <= 0.0) {
                 slope = current / across;
             }
-            siemens[slot[b]] += curvedScale[c] * slope;
-            carry(b, curvedScale[c] * (current - slope * across), injected);
+            siemens[slot[b]] += slope;
+            carry(b, current - slope * across, injected);
         }
     }
 
@@ -288,17 +342,35 @@ final class NodalEquations {
         return sum;
     }
 
-    /** Whether a load lives on a voltage below its floor: sagged, but not simply dead. */
-    boolean sagged(double[] volts) {
+    /**
+     * Whether a better point may exist: a load lives below its floor without being simply dead, or
+     * a channel is at its limit.
+     */
+    boolean doubtful(double[] volts) {
         for (int c = 0; c < curves; c++) {
             int b = curved[c];
             double across = volts[from[b]] - volts[to[b]];
             double floor = curvedLaw[c].floorVolts();
-            if (across < floor && across > DEAD * floor) {
+            boolean sagged = across < floor && across > DEAD * floor;
+            if (sagged || (curvedLaw[c] instanceof LimitedConductor && slope(c, volts) < 1e-6)) {
                 return true;
             }
         }
         return false;
+    }
+
+    int branches() {
+        return laws.length;
+    }
+
+    /** Elimination step of the net where a branch starts. */
+    int from(int branch) {
+        return from[branch];
+    }
+
+    /** Elimination step of the net where a branch ends. */
+    int to(int branch) {
+        return to[branch];
     }
 
     /** Names the net with the largest leftover and its strongest branch. */

@@ -72,13 +72,9 @@ public final class NodalSolver {
         if (!changed) {
             return;
         }
-        boolean newLaws = equations.refresh();
-        if (newLaws) {
-            equations.fix();
-        }
-        newton.begin(newLaws);
+        newton.begin(equations.refresh());
         boolean found = warm && newton.converge();
-        if (!found || equations.sagged(newton.volts())) {
+        if (!found || equations.doubtful(newton.volts())) {
             found = fromNothing();
         }
         warm = found;
@@ -89,7 +85,9 @@ public final class NodalSolver {
     }
 
     private boolean fromNothing() {
-        return newton.startFromNothing() && newton.converge();
+        return newton.convergeFromNothing()
+                || newton.convergeBySharpening()
+                || newton.holdsAt(DenseNewton.from(newton.volts(), equations));
     }
 
     /**

@@ -52,4 +52,19 @@ public record Storage(double volts, double ohms, double acceptAmps, double giveA
     public double emfVolts() {
         return giveAmps > 0 ? volts : 0;
     }
+
+    @Override
+    public double likelyVolts(double highestVolts) {
+        return volts;
+    }
+
+    @Override
+    public double flatBelowVolts() {
+        return volts - ohms * giveAmps;
+    }
+
+    @Override
+    public double flatAboveVolts() {
+        return volts + ohms * acceptAmps;
+    }
 }

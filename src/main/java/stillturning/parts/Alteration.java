@@ -15,17 +15,25 @@ public sealed interface Alteration {
         }
     }
 
-    /** An element takes the place of the one of the same name, or is new. */
+    /**
+     * An element takes the place of the one of the same name. Where that is gone, it stays gone:
+     * what is burnt open does not come back by failing once more.
+     */
     record Put(Element element) implements Alteration {
         @Override
         public List<Element> on(List<Element> elements) {
+            return elements.stream()
+                    .map(e -> e.name().equals(element.name()) ? element : e)
+                    .toList();
+        }
+    }
+
+    /** An element that was not there before: a fault's metal. */
+    record Added(Element element) implements Alteration {
+        @Override
+        public List<Element> on(List<Element> elements) {
             List<Element> changed = new ArrayList<>(elements);
-            for (int i = 0; i < changed.size(); i++) {
-                if (changed.get(i).name().equals(element.name())) {
-                    changed.set(i, element);
-                    return List.copyOf(changed);
-                }
-            }
+            changed.removeIf(e -> e.name().equals(element.name()));
             changed.add(element);
             return List.copyOf(changed);
         }

@@ -2,6 +2,7 @@ package stillturning.parts;
 
 import stillturning.element.Conductor;
 import stillturning.element.Element;
+import stillturning.parts.Alteration.Added;
 import stillturning.parts.Alteration.Put;
 import stillturning.parts.Alteration.Removed;
 
@@ -21,7 +22,7 @@ final class Faults {
     }
 
     static Alteration shortBetween(String from, String to) {
-        return new Put(new Conductor("fault", from, to, SHORT_OHMS));
+        return new Added(new Conductor("short from " + from + " to " + to, from, to, SHORT_OHMS));
     }
 
     static Alteration shortToStructure(String terminal) {

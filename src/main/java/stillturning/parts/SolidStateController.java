@@ -113,6 +113,8 @@ public record SolidStateController(
                         channel.name(), channel.from(), channel.to(), channel.switching().ohms());
         return List.of(
                 FailureMode.of(channel.name() + " off", Faults.open(channel.name())),
+                FailureMode.of(
+                        channel.name() + " trips for no reason", Faults.open(channel.name())),
                 FailureMode.of(channel.name() + " stuck on", new Put(always)));
     }
 

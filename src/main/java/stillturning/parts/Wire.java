@@ -3,6 +3,7 @@ package stillturning.parts;
 import java.util.List;
 import stillturning.element.Conductor;
 import stillturning.element.Element;
+import stillturning.parts.Alteration.Added;
 import stillturning.parts.Alteration.Put;
 
 /** A length of stranded copper between {@code a} and {@code b}. */
@@ -32,7 +33,7 @@ public record Wire(Tag tag, Cable cable, double metres, double ohms) implements 
                 FailureMode.of(
                         "chafed to ground",
                         new Put(new Conductor("wire", "a", "chafe", ohms / 2)),
-                        new Put(new Conductor("far end", "chafe", "b", ohms / 2)),
+                        new Added(new Conductor("far end", "chafe", "b", ohms / 2)),
                         Faults.shortToStructure("chafe")));
     }
 

@@ -1,28 +1,139 @@
 package stillturning.structure;
 
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.ConnectivityInspector;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.Pseudograph;
+import stillturning.element.Conversion;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
-import stillturning.model.Circuit.Placed;
+import stillturning.model.EngineLogic;
 import stillturning.model.Study.Aircraft;
+import stillturning.structure.StructureFindings.InputWays;
+import stillturning.structure.StructureFindings.LoadWays;
+import stillturning.structure.StructureFindings.SinglePoint;
+import stillturning.structure.Survival.Outcome;
 
-/** Reads a candidate as a graph. */
+/**
+ * The second opinion on a candidate: not how it behaves, only how it hangs together.
+ *
+ * <p>A part is removed by removing all that it does; with a bus goes the joint that is its bar. So
+ * a short circuit, which is worse than removal, is out of sight. A switch is closed if it is closed
+ * in flight or a procedure can close it, each lever in one position at a time.
+ */
 public final class Structure {
-    private Structure() {}
 
-    /** What the graph of a candidate says. */
+    private final Wiring wiring;
+    private final Survival survival;
+    private final EngineLogic logic;
+    private final List<LoadEnds> loads;
+    private final Outcome intact;
+    private final Sayings sayings;
+
+    private Structure(Aircraft aircraft, Candidate candidate) {
+        wiring = new Wiring(candidate);
+        survival = new Survival(wiring);
+        logic = aircraft.engine().logic();
+        loads =
+                logic.loads().stream()
+                        .map(load -> LoadEnds.of(load, wiring))
+                        .flatMap(Optional::stream)
+                        .toList();
+        intact = survival.without(Survival.NONE);
+        sayings = new Sayings(wiring, survival, loads);
+    }
+
+    /** What the candidate's shape alone says about the engine's needs. */
     public static StructureFindings of(Aircraft aircraft, Candidate candidate) {
-        Circuit circuit = candidate.circuit();
-        Pseudograph<Integer, DefaultEdge> graph = new Pseudograph<>(DefaultEdge.class);
-        for (int net = 0; net < circuit.nets(); net++) {
-            graph.addVertex(net);
+        return new Structure(aircraft, candidate).findings();
+    }
+
+    private StructureFindings findings() {
+        boolean supplied = survival.canHold(Survival.NONE, this::runs);
+        return new StructureFindings(
+                independentLoops(wiring.circuit),
+                supplied,
+                unsupplied(),
+                loadWays(),
+                supplied ? singlePoints() : List.of());
+    }
+
+    private boolean runs(Outcome outcome) {
+        return logic.runsOn(
+                id ->
+                        loads.stream()
+                                .anyMatch(
+                                        load ->
+                                                load.id().equals(id)
+                                                        && outcome.fed().get(load.need())));
+    }
+
+    private List<String> unsupplied() {
+        return logic.loads().stream()
+                .filter(
+                        id ->
+                                loads.stream()
+                                        .noneMatch(
+                                                load -> load.id().equals(id) && isSupplied(load)))
+                .toList();
+    }
+
+    private boolean isSupplied(LoadEnds load) {
+        return survival.canHold(Survival.NONE, outcome -> outcome.fed().get(load.need()));
+    }
+
+    /** Only what feeds the engine now can be missed: the rest is not tried. */
+    private List<SinglePoint> singlePoints() {
+        List<Integer> needs = loads.stream().map(LoadEnds::need).filter(intact.fed()::get).toList();
+        BitSet behind = survival.partsBehind(needs, intact);
+        return behind.stream()
+                .filter(part -> !survival.canHold(part, this::runs))
+                .mapToObj(part -> new SinglePoint(wiring.id(part), sayings.reason(part, intact)))
+                .toList();
+    }
+
+    private List<LoadWays> loadWays() {
+        WayGraph graph = new WayGraph(wiring, intact.open(), loads);
+        Separator separator = new Separator(graph.graph());
+        return loads.stream().map(load -> waysOf(load, graph, separator)).toList();
+    }
+
+    private LoadWays waysOf(LoadEnds load, WayGraph graph, Separator separator) {
+        List<InputWays> inputs = new ArrayList<>();
+        for (int i = 0; i < load.inputs().size(); i++) {
+            String name = load.inputs().get(i).name();
+            Separation feed = separator.between(graph.plus(), graph.input(load, i));
+            inputs.add(
+                    new InputWays(
+                            name,
+                            sayings.ways(feed, "a source", "input " + name + " of " + load.id())));
         }
-        for (Placed placed : circuit.placed()) {
+        return new LoadWays(
+                load.id(),
+                sayings.ways(
+                        separator.between(graph.plus(), graph.work(load)), "a source", load.id()),
+                inputs,
+                sayings.ways(
+                        separator.between(graph.back(load), graph.minus()), load.id(), "a source"));
+    }
+
+    private static int independentLoops(Circuit circuit) {
+        Graph<Integer, DefaultEdge> graph = new Pseudograph<>(DefaultEdge.class);
+        IntStream.range(0, circuit.nets()).forEach(graph::addVertex);
+        for (Circuit.Placed placed : circuit.placed()) {
             graph.addEdge(placed.from(), placed.to());
+            if (placed.element() instanceof Conversion conversion) {
+                graph.addEdge(
+                        circuit.net(placed.part(), conversion.output().plus()),
+                        circuit.net(placed.part(), conversion.output().minus()));
+            }
         }
         int sets = new ConnectivityInspector<>(graph).connectedSets().size();
-        return new StructureFindings(graph.edgeSet().size() - graph.vertexSet().size() + sets);
+        return graph.edgeSet().size() - graph.vertexSet().size() + sets;
     }
 }

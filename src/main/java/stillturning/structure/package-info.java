@@ -1,6 +1,7 @@
 /**
- * A candidate as a graph: the second opinion. In: a candidate and the engine's logic. Out:
- * structural findings. Knows no network solution and no time line.
+ * What a candidate's shape alone says: ways from sources to loads and back, parts that all of them
+ * pass, smallest cuts, loops. In: an aircraft and a candidate. Out: findings in words and part
+ * names. A second opinion: knows no network, no voltage, no time line, no file.
  */
 @NullMarked
 package stillturning.structure;

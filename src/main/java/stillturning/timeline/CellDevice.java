@@ -2,6 +2,7 @@ package stillturning.timeline;
 
 import java.util.Locale;
 import stillturning.element.Cell;
+import stillturning.element.RestVoltage;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.Open;
@@ -13,6 +14,9 @@ import stillturning.network.Storage;
  */
 final class CellDevice implements Placing, Stateful {
 
+    /** An empty battery that takes in less than this stays empty (A). */
+    private static final double CHARGING_AMPS = 1e-6;
+
     private final Placed placed;
     private final Cell cell;
     private final int branch;
@@ -20,6 +24,7 @@ final class CellDevice implements Placing, Stateful {
     private double charge;
     private int piece;
     private boolean empty;
+    private boolean resting;
     private boolean disconnected;
 
     CellDevice(Placed placed, Cell cell, int branch, Situation now) {
@@ -65,15 +70,19 @@ final class CellDevice implements Placing, Stateful {
         if (disconnected) {
             return new Open();
         }
-        double volts = cell.openCircuit().voltsOn(piece, charge);
+        // a trial step may run far beyond an end of the curve
+        double volts = Math.max(0, cell.openCircuit().voltsOn(piece, charge));
         return new Storage(
                 volts, cell.ohms(), cell.acceptAmps(charge), empty ? 0 : Double.POSITIVE_INFINITY);
     }
 
     @Override
     public double margin() {
-        if (disconnected || empty) {
+        if (disconnected || resting) {
             return NOTHING_TO_WATCH;
+        }
+        if (empty) {
+            return dischargeAmps() + CHARGING_AMPS;
         }
         double down = charge - cell.openCircuit().curve().pieceStart(piece);
         double up = cell.openCircuit().curve().pieceEnd(piece) - charge;
@@ -82,8 +91,10 @@ final class CellDevice implements Placing, Stateful {
 
     @Override
     public void cross() {
-        if (dischargeAmps() < 0) {
-            piece = Math.min(piece + 1, cell.openCircuit().curve().pieces() - 1);
+        if (empty) {
+            empty = false;
+        } else if (dischargeAmps() < 0) {
+            fill();
         } else if (piece > 0) {
             piece--;
         } else {
@@ -96,12 +107,33 @@ final class CellDevice implements Placing, Stateful {
         }
     }
 
+    private void fill() {
+        if (piece < cell.openCircuit().curve().pieces() - 1) {
+            piece++;
+        } else {
+            charge = 1;
+        }
+    }
+
+    @Override
+    public int sway() {
+        return 1;
+    }
+
+    @Override
+    public void giveUp() {
+        resting = true;
+        empty = true;
+        charge = 0;
+    }
+
     @Override
     public void adopt(Device healthy) {
         if (healthy instanceof CellDevice then) {
             charge = then.charge;
             piece = then.piece;
             empty = then.empty;
+            resting = then.resting;
             disconnected = then.disconnected;
         }
     }
@@ -114,6 +146,22 @@ final class CellDevice implements Placing, Stateful {
     @Override
     public void value(double value) {
         charge = value;
+    }
+
+    /** Puts it at a charge from 0 to 1, on the piece of the curve that belongs to it. */
+    void charge(double fraction) {
+        charge = fraction;
+        piece = cell.openCircuit().curve().pieceAt(fraction);
+    }
+
+    @Override
+    public double way() {
+        RestVoltage curve = cell.openCircuit().curve();
+        return Math.max(
+                0,
+                dischargeAmps() >= 0
+                        ? charge - curve.pieceStart(piece)
+                        : curve.pieceEnd(piece) - charge);
     }
 
     @Override

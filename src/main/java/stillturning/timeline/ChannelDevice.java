@@ -17,6 +17,7 @@ final class ChannelDevice implements Placing {
     private final Optional<SupplyDevice> logic;
     private final Tripper tripper;
     private final BranchLaw closed;
+    private final String lever;
     private boolean tripped;
 
     ChannelDevice(
@@ -30,6 +31,7 @@ final class ChannelDevice implements Placing {
         this.branch = branch;
         this.now = now;
         this.logic = logic;
+        this.lever = placed.part() + "." + channel.name().replace("channel ", "");
         this.closed =
                 new LimitedConductor(channel.switching().ohms(), channel.switching().limitAmps());
         this.tripper =
@@ -41,8 +43,8 @@ final class ChannelDevice implements Placing {
                         now);
     }
 
-    Optional<Tripper> heating() {
-        return tripped ? Optional.empty() : Optional.of(tripper);
+    Stateful heat() {
+        return tripper;
     }
 
     @Override
@@ -65,6 +67,7 @@ final class ChannelDevice implements Placing {
         double amps = Math.abs(now.amps(branch));
         if (tripper.crossed()) {
             tripped = true;
+            tripper.forget();
             now.log(
                     Happening.Kind.PROTECTOR_OPENS,
                     placed.part(),
@@ -84,7 +87,6 @@ final class ChannelDevice implements Placing {
         if (!logic.map(SupplyDevice::works).orElse(false)) {
             return channel.closedByDefault();
         }
-        String lever = placed.part() + "." + channel.name().replace("channel ", "");
         return !"off".equals(now.levers.get(lever));
     }
 }

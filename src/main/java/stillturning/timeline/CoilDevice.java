@@ -23,6 +23,7 @@ final class CoilDevice implements Placing {
     private final boolean movesContacts;
     private State state = State.PULLED;
     private double deadline = NO_DEADLINE;
+    private boolean resting;
 
     CoilDevice(Placed placed, Coil coil, int branch, boolean movesContacts, Situation now) {
         this.placed = placed;
@@ -49,6 +50,9 @@ final class CoilDevice implements Placing {
 
     @Override
     public double margin() {
+        if (resting) {
+            return NOTHING_TO_WATCH;
+        }
         double volts = volts();
         return switch (state) {
             case PULLED -> volts - coil.dropOutVolts();
@@ -91,13 +95,19 @@ final class CoilDevice implements Placing {
     public void adopt(Device healthy) {
         if (healthy instanceof CoilDevice coilThen) {
             state = coilThen.state;
+            resting = coilThen.resting;
         }
     }
 
     @Override
-    public boolean giveUp() {
+    public int sway() {
+        return movesContacts ? 4 : 2;
+    }
+
+    @Override
+    public void giveUp() {
+        resting = true;
         enter(State.RELEASED, NO_DEADLINE);
-        return true;
     }
 
     private void enter(State next, double until) {

@@ -16,6 +16,7 @@ final class ConversionDevice implements Placing {
     private final Situation now;
     private final BranchLaw drawing;
     private boolean runs = true;
+    private boolean resting;
 
     ConversionDevice(
             Placed placed, Conversion conversion, int branch, int outputBranch, Situation now) {
@@ -43,6 +44,9 @@ final class ConversionDevice implements Placing {
 
     @Override
     public double margin() {
+        if (resting) {
+            return NOTHING_TO_WATCH;
+        }
         double volts = now.voltsBetween(placed.from(), placed.to());
         return runs
                 ? volts - conversion.input().minimumVolts()
@@ -64,13 +68,19 @@ final class ConversionDevice implements Placing {
     public void adopt(Device healthy) {
         if (healthy instanceof ConversionDevice then) {
             runs = then.runs;
+            resting = then.resting;
         }
     }
 
     @Override
-    public boolean giveUp() {
+    public int sway() {
+        return 3;
+    }
+
+    @Override
+    public void giveUp() {
+        resting = true;
         runs = false;
-        return true;
     }
 
     /** The branch that delivers. */

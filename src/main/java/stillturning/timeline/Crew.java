@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.element.Generator;
+import java.util.function.BooleanSupplier;
 import stillturning.model.Circuit;
 import stillturning.model.Cockpit;
 import stillturning.model.Cue;
@@ -76,9 +76,16 @@ final class Crew {
     }
 
     private CueDevice cue(Cue cue) {
-        Optional<SupplyDevice> shownBy =
-                cue.shownBy().flatMap(load -> Optional.ofNullable(plant.loads().get(load)));
-        return new CueDevice(cue, sensing(cue.sign()), shownBy, now);
+        return new CueDevice(cue, sensing(cue.sign()), seen(cue.shownBy()), now);
+    }
+
+    /** A display that a failure took away shows no more than one that is dark. */
+    private BooleanSupplier seen(Optional<String> shownBy) {
+        if (shownBy.isEmpty()) {
+            return () -> true;
+        }
+        SupplyDevice display = plant.loads().get(shownBy.get());
+        return display == null ? () -> false : display::works;
     }
 
     private Sensing sensing(Cue.Sign sign) {
@@ -95,10 +102,9 @@ final class Crew {
                     high.seconds(),
                     high.at().part() + " is above " + Say.volts(high.volts()));
         } else if (sign instanceof Cue.AlternatorOut out) {
+            List<GeneratorDevice> generators = generators(out.alternator());
             return new Sensing(
-                    () -> alternatorAmps(out.alternator()) - OUT_AMPS,
-                    0,
-                    out.alternator() + " delivers nothing");
+                    () -> amps(generators) - OUT_AMPS, 0, out.alternator() + " delivers nothing");
         } else if (sign instanceof Cue.LoadStops stops) {
             return new Sensing(
                     () -> works(stops.load()) ? Device.NOT_NOW : Device.NOW,
@@ -113,12 +119,18 @@ final class Crew {
         return circuit.net(terminal.part(), terminal.name());
     }
 
-    private double alternatorAmps(String part) {
+    private List<GeneratorDevice> generators(String part) {
         return plant.all(GeneratorDevice.class)
                 .filter(g -> g.placed().part().equals(part))
-                .filter(g -> g.placed().element() instanceof Generator)
-                .mapToDouble(GeneratorDevice::amps)
-                .sum();
+                .toList();
+    }
+
+    private static double amps(List<GeneratorDevice> generators) {
+        double amps = 0;
+        for (GeneratorDevice generator : generators) {
+            amps += generator.amps();
+        }
+        return amps;
     }
 
     private boolean works(String load) {

@@ -1,6 +1,6 @@
 package stillturning.timeline;
 
-import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.DoubleSupplier;
 import stillturning.model.Cue;
 
@@ -15,7 +15,7 @@ final class CueDevice implements Device {
 
     private final Cue cue;
     private final Sensing sensing;
-    private final Optional<SupplyDevice> shownBy;
+    private final BooleanSupplier seen;
     private final Situation now;
     private State state = State.DARK;
     private double deadline = NO_DEADLINE;
@@ -29,10 +29,13 @@ final class CueDevice implements Device {
      */
     record Sensing(DoubleSupplier margin, double delaySeconds, String words) {}
 
-    CueDevice(Cue cue, Sensing sensing, Optional<SupplyDevice> shownBy, Situation now) {
+    /**
+     * @param seen whether whatever shows it works
+     */
+    CueDevice(Cue cue, Sensing sensing, BooleanSupplier seen, Situation now) {
         this.cue = cue;
         this.sensing = sensing;
-        this.shownBy = shownBy;
+        this.seen = seen;
         this.now = now;
     }
 
@@ -46,7 +49,7 @@ final class CueDevice implements Device {
 
     @Override
     public double margin() {
-        if (!seen()) {
+        if (!seen.getAsBoolean()) {
             return NOTHING_TO_WATCH;
         }
         double margin = sensing.margin.getAsDouble();
@@ -76,7 +79,7 @@ final class CueDevice implements Device {
     @Override
     public void expire() {
         deadline = NO_DEADLINE;
-        if (!seen()) {
+        if (!seen.getAsBoolean()) {
             state = State.DARK;
             return;
         }
@@ -94,9 +97,5 @@ final class CueDevice implements Device {
     @Override
     public boolean belongsToPilot() {
         return true;
-    }
-
-    private boolean seen() {
-        return shownBy.map(SupplyDevice::works).orElse(true);
     }
 }

@@ -34,10 +34,16 @@ interface Device {
     /** Takes over the state of the same device in another run. */
     void adopt(Device healthy);
 
-    /** Stops a device that flips without end; true if it had something to stop. */
-    default boolean giveUp() {
-        return false;
+    /**
+     * How likely it is the one that makes others flip, when devices flip without end: 0 for one
+     * that only watches, more for one that opens and closes ways.
+     */
+    default int sway() {
+        return 0;
     }
+
+    /** Comes to rest for good after flipping without end. Only asked of a device with sway. */
+    default void giveUp() {}
 
     /** Whether a deadline of this device belongs to the pilot, who is slow. */
     default boolean belongsToPilot() {

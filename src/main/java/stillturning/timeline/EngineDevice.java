@@ -22,6 +22,8 @@ final class EngineDevice implements Device {
     private double falteredAt;
     private double longestInterruption;
     private double stoppedAt = NO_DEADLINE;
+    private double firstStop = NO_DEADLINE;
+    private boolean resting;
     private int stops;
 
     EngineDevice(Map<String, SupplyDevice> loads, Situation now) {
@@ -51,6 +53,9 @@ final class EngineDevice implements Device {
 
     @Override
     public double margin() {
+        if (resting) {
+            return NOTHING_TO_WATCH;
+        }
         boolean met = met();
         return switch (state) {
             case RUNS -> met ? NOT_NOW : NOW;
@@ -91,11 +96,7 @@ final class EngineDevice implements Device {
     @Override
     public void expire() {
         if (state == State.FALTERS) {
-            stops++;
-            stoppedAt = now.seconds;
-            now.engineRuns = false;
-            enter(State.STOPPED, NO_DEADLINE);
-            now.log(Happening.Kind.ENGINE_STOPS, NAME, "stops");
+            stop();
         } else {
             now.engineRuns = true;
             stoppedAt = NO_DEADLINE;
@@ -104,11 +105,37 @@ final class EngineDevice implements Device {
         }
     }
 
+    private void stop() {
+        stops++;
+        stoppedAt = now.seconds;
+        firstStop = Math.min(firstStop, stoppedAt);
+        now.engineRuns = false;
+        enter(State.STOPPED, NO_DEADLINE);
+        now.log(Happening.Kind.ENGINE_STOPS, NAME, "stops");
+    }
+
     @Override
     public void adopt(Device healthy) {
         if (healthy instanceof EngineDevice then) {
             state = then.state;
+            resting = then.resting;
         }
+    }
+
+    @Override
+    public int sway() {
+        return 1;
+    }
+
+    /** An engine that stops and starts without end is of no use from its first stop on. */
+    @Override
+    public void giveUp() {
+        if (!stopped()) {
+            stop();
+        }
+        resting = true;
+        stoppedAt = firstStop;
+        enter(State.STOPPED, NO_DEADLINE);
     }
 
     private boolean met() {

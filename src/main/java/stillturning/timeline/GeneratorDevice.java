@@ -93,11 +93,6 @@ final class GeneratorDevice implements Placing {
         }
     }
 
-    @Override
-    public boolean giveUp() {
-        return false;
-    }
-
     private boolean able() {
         return turns() && excited() && (!generator.needsBattery() || batteryJoined.getAsBoolean());
     }

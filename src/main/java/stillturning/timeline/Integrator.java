@@ -33,45 +33,58 @@ final class Integrator {
         void solve() throws NoOperatingPoint;
     }
 
-    private final List<Stateful> states;
     private final Network network;
+    private final Stateful[] states;
     private final double[] start;
     private final double[][] slopes;
+    private int count;
 
-    Integrator(List<Stateful> states, Network network) {
-        this.states = List.copyOf(states);
+    /**
+     * @param most largest number of states that it is ever asked to carry
+     */
+    Integrator(int most, Network network) {
         this.network = network;
-        this.start = new double[states.size()];
-        this.slopes = new double[STAGES][states.size()];
-        remember();
+        this.states = new Stateful[most];
+        this.start = new double[most];
+        this.slopes = new double[STAGES][most];
     }
 
-    /** Makes the present values and slopes the start of the next trials. */
-    void remember() {
-        for (int i = 0; i < start.length; i++) {
-            start[i] = states.get(i).value();
-            slopes[0][i] = states.get(i).perSecond();
+    /** Makes the present values and slopes of these states the start of the next trials. */
+    void begin(List<Stateful> moving) {
+        count = moving.size();
+        for (int i = 0; i < count; i++) {
+            states[i] = moving.get(i);
+            start[i] = states[i].value();
+            slopes[0][i] = states[i].perSecond();
         }
     }
 
+    /** Goes back to the start. */
+    void rewind() throws NoOperatingPoint {
+        for (int i = 0; i < count; i++) {
+            states[i].value(start[i]);
+        }
+        network.solve();
+    }
+
     /**
-     * Tries a step from the remembered start.
+     * Tries a step from the start.
      *
      * @param seconds length of the step (s)
      * @return estimate of the largest error of any state
      */
     double attempt(double seconds) throws NoOperatingPoint {
         for (int stage = 1; stage < STAGES; stage++) {
-            for (int i = 0; i < start.length; i++) {
+            for (int i = 0; i < count; i++) {
                 double slope = 0;
                 for (int k = 0; k < stage; k++) {
                     slope += A[stage][k] * slopes[k][i];
                 }
-                states.get(i).value(start[i] + seconds * slope);
+                states[i].value(start[i] + seconds * slope);
             }
             network.solve();
-            for (int i = 0; i < start.length; i++) {
-                slopes[stage][i] = states.get(i).perSecond();
+            for (int i = 0; i < count; i++) {
+                slopes[stage][i] = states[i].perSecond();
             }
         }
         return error(seconds);
@@ -79,7 +92,7 @@ final class Integrator {
 
     private double error(double seconds) {
         double worst = 0;
-        for (int i = 0; i < start.length; i++) {
+        for (int i = 0; i < count; i++) {
             double error = 0;
             for (int k = 0; k < STAGES; k++) {
                 error += ERROR[k] * slopes[k][i];

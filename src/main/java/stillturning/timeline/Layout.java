@@ -27,17 +27,10 @@ final class Layout {
     Layout(Circuit circuit, Optional<Topology> known) {
         List<int[]> ends = new ArrayList<>();
         for (Placed placed : circuit.placed()) {
-            if (placed.from() == placed.to()) {
-                continue;
-            }
-            seats.add(new Seat(placed, ends.size()));
-            ends.add(new int[] {placed.from(), placed.to()});
-            if (placed.element() instanceof Conversion conversion) {
-                ends.add(
-                        new int[] {
-                            circuit.net(placed.part(), conversion.output().plus()),
-                            circuit.net(placed.part(), conversion.output().minus())
-                        });
+            List<int[]> own = endsOf(placed, circuit);
+            if (own.stream().allMatch(e -> e[0] != e[1])) {
+                seats.add(new Seat(placed, ends.size()));
+                ends.addAll(own);
             }
         }
         from = ends.stream().mapToInt(e -> e[0]).toArray();
@@ -45,6 +38,16 @@ final class Layout {
         topology =
                 known.filter(topology -> fits(circuit.nets(), topology))
                         .orElseGet(() -> Topology.of(circuit.nets(), from, to));
+    }
+
+    private static List<int[]> endsOf(Placed placed, Circuit circuit) {
+        int[] input = {placed.from(), placed.to()};
+        if (placed.element() instanceof Conversion conversion) {
+            int plus = circuit.net(placed.part(), conversion.output().plus());
+            int minus = circuit.net(placed.part(), conversion.output().minus());
+            return List.of(input, new int[] {plus, minus});
+        }
+        return List.of(input);
     }
 
     private boolean fits(int nets, Topology known) {

@@ -56,8 +56,9 @@ final class ManagementDevice implements Device {
     @Override
     public void adopt(Device healthy) {}
 
+    /** A battery that is being charged is let off, however low it is. */
     private double low() {
-        return cell.volts() - limits.underVolts();
+        return Math.max(cell.volts() - limits.underVolts(), -cell.dischargeAmps());
     }
 
     private double high() {

@@ -32,6 +32,7 @@ final class Plant {
     private final Situation now;
     private final Map<String, CoilDevice> coils = new LinkedHashMap<>();
     private final Map<String, SupplyDevice> supplies = new LinkedHashMap<>();
+    private final Map<String, SupplyDevice> loads = new LinkedHashMap<>();
     private final Map<String, Device> devices = new LinkedHashMap<>();
     private final Reach reach;
 
@@ -43,7 +44,11 @@ final class Plant {
             if (element instanceof Coil coil) {
                 coils.put(seat.placed().name(), coil(seat, coil));
             } else if (element instanceof Consumer consumer) {
-                supplies.put(seat.placed().name(), supply(seat, consumer));
+                SupplyDevice supply = supply(seat, consumer);
+                supplies.put(seat.placed().name(), supply);
+                if (!supply.insidePart()) {
+                    loads.put(supply.part(), supply);
+                }
             }
         }
         this.reach = new Reach(circuit, layout, now);
@@ -65,12 +70,6 @@ final class Plant {
 
     /** Supplies of the study's loads by load. */
     Map<String, SupplyDevice> loads() {
-        Map<String, SupplyDevice> loads = new LinkedHashMap<>();
-        for (SupplyDevice supply : supplies.values()) {
-            if (now.aircraft.load(supply.part()).isPresent()) {
-                loads.put(supply.part(), supply);
-            }
-        }
         return loads;
     }
 

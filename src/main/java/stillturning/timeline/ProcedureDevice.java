@@ -1,7 +1,9 @@
 package stillturning.timeline;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import stillturning.model.Procedure;
 
 /** A pilot who carries out one procedure, once, some time after one of its cues. */
@@ -9,6 +11,7 @@ final class ProcedureDevice implements Device {
 
     private final Procedure procedure;
     private final List<CueDevice> cues;
+    private final Set<CueDevice> known = new HashSet<>();
     private final Pilot pilot;
     private final Situation now;
     private double deadline = NO_DEADLINE;
@@ -28,7 +31,15 @@ final class ProcedureDevice implements Device {
 
     @Override
     public double margin() {
-        return !begun && cues.stream().anyMatch(CueDevice::shows) ? NOW : NOT_NOW;
+        if (begun) {
+            return NOTHING_TO_WATCH;
+        }
+        for (CueDevice cue : cues) {
+            if (cue.shows() && !known.contains(cue)) {
+                return NOW;
+            }
+        }
+        return NOT_NOW;
     }
 
     @Override
@@ -61,10 +72,10 @@ final class ProcedureDevice implements Device {
         now.log(Happening.Kind.PILOT, procedure.name(), String.join("; ", words));
     }
 
-    /** A cue that showed in normal flight has already been dealt with. */
+    /** A cue that showed in normal flight tells nothing new; the others still do. */
     @Override
     public void adopt(Device healthy) {
-        begun = cues.stream().anyMatch(CueDevice::shows);
+        cues.stream().filter(CueDevice::shows).forEach(known::add);
     }
 
     @Override

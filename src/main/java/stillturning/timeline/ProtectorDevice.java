@@ -1,6 +1,5 @@
 package stillturning.timeline;
 
-import java.util.Optional;
 import stillturning.element.Protector;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
@@ -34,8 +33,8 @@ final class ProtectorDevice implements Placing {
                         now);
     }
 
-    Optional<Tripper> heating() {
-        return open ? Optional.empty() : Optional.of(tripper);
+    Stateful heat() {
+        return tripper;
     }
 
     @Override
@@ -58,6 +57,7 @@ final class ProtectorDevice implements Placing {
         double amps = Math.abs(now.amps(branch));
         if (tripper.crossed()) {
             open = true;
+            tripper.forget();
             now.log(Happening.Kind.PROTECTOR_OPENS, placed.part(), "opens at " + Say.amps(amps));
         }
     }

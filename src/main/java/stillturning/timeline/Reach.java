@@ -25,6 +25,20 @@ final class Reach {
     private final Layout layout;
     private final Situation now;
     private final List<List<Way>> ways = new ArrayList<>();
+    private final int[] askedAt;
+    private final boolean[] joined;
+
+    /** What current may pass on its way. */
+    private enum Through {
+        /** Metal that conducts now. */
+        METAL,
+        /** Also diodes and converters, forwards. */
+        ONE_WAY,
+        /** Also switches that the pilot can close. */
+        CLOSABLE,
+        /** Also the aircraft's structure: the way back. */
+        STRUCTURE
+    }
 
     /** A branch seen from one of its nets. */
     private record Way(Seat seat, int to, boolean against) {}
@@ -33,6 +47,8 @@ final class Reach {
         this.circuit = circuit;
         this.layout = layout;
         this.now = now;
+        this.askedAt = new int[circuit.nets()];
+        this.joined = new boolean[circuit.nets()];
         for (int net = 0; net < circuit.nets(); net++) {
             ways.add(new ArrayList<>());
         }
@@ -48,7 +64,10 @@ final class Reach {
         }
     }
 
-    /** Every source–input pair between which current can flow out and back. */
+    /**
+     * Every source–input pair between which current can flow out and back. A source shorted to the
+     * structure feeds nobody.
+     */
     Set<Feed> feeds() {
         Set<Feed> feeds = new HashSet<>();
         for (Seat seat : layout.seats) {
@@ -61,18 +80,28 @@ final class Reach {
 
     /** Whether a battery that is not disconnected sits on the same metal as this net. */
     boolean batteryJoinedTo(int net) {
-        Set<Integer> joined = from(net, false, false);
+        if (askedAt[net] != now.layings) {
+            askedAt[net] = now.layings;
+            joined[net] = findBattery(from(net, Through.METAL));
+        }
+        return joined[net];
+    }
+
+    private boolean findBattery(Set<Integer> nets) {
         return layout.seats.stream()
                 .anyMatch(
                         seat ->
                                 seat.placed().element() instanceof Cell
-                                        && joined.contains(seat.placed().from())
+                                        && nets.contains(seat.placed().from())
                                         && now.solver.law(seat.branch()).conducts());
     }
 
     private void addFeedsOf(Placed source, Set<Feed> feeds) {
-        Set<Integer> out = from(source.from(), true, false);
-        Set<Integer> back = from(source.to(), true, true);
+        if (from(source.from(), Through.ONE_WAY).contains(0)) {
+            return;
+        }
+        Set<Integer> out = from(source.from(), Through.CLOSABLE);
+        Set<Integer> back = from(source.to(), Through.STRUCTURE);
         for (LoadNeed load : now.aircraft.loads()) {
             int minus = circuit.find(load.id(), "minus").orElse(-1);
             if (!back.contains(minus)) {
@@ -86,16 +115,16 @@ final class Reach {
         }
     }
 
-    private Set<Integer> from(int start, boolean throughDiodes, boolean throughStructure) {
+    private Set<Integer> from(int start, Through through) {
         Set<Integer> seen = new HashSet<>(Set.of(start));
         Deque<Integer> open = new ArrayDeque<>(List.of(start));
         while (!open.isEmpty()) {
             int net = open.remove();
-            if (net == 0 && !throughStructure) {
+            if (net == 0 && through != Through.STRUCTURE) {
                 continue;
             }
             for (Way way : ways.get(net)) {
-                if (passes(way, throughDiodes) && seen.add(way.to())) {
+                if (passes(way, through) && seen.add(way.to())) {
                     open.add(way.to());
                 }
             }
@@ -103,13 +132,14 @@ final class Reach {
         return seen;
     }
 
-    private boolean passes(Way way, boolean throughDiodes) {
+    private boolean passes(Way way, Through through) {
         Placed placed = way.seat().placed();
         boolean oneWay = placed.element().passage() != Passage.BOTH_WAYS;
-        if (oneWay && (way.against() || !throughDiodes)) {
+        if (oneWay && (way.against() || through == Through.METAL)) {
             return false;
         }
-        return now.solver.law(way.seat().branch()).conducts() || closable(placed);
+        return now.solver.law(way.seat().branch()).conducts()
+                || (through.compareTo(Through.CLOSABLE) >= 0 && closable(placed));
     }
 
     /** A switch that a procedure moves is a way that the pilot can open up. */

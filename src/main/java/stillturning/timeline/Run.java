@@ -1,6 +1,7 @@
 package stillturning.timeline;
 
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -21,9 +22,6 @@ import stillturning.timeline.Story.EngineFate;
 
 /** One candidate in one condition, wired up and ready to play. */
 final class Run {
-
-    /** Longest time that delays may take to come to rest before a flight (s). */
-    private static final double REST_SECONDS = 120;
 
     private final Candidate candidate;
     private final Pilot pilot;
@@ -47,11 +45,15 @@ final class Run {
         this.plant = new Plant(circuit, layout, now);
         this.crew = new Crew(plant, candidate.cockpit(), scene.pilot, now);
         this.recorder = new Recorder(candidate, plant, now);
-        this.simulation = new Simulation(plant, crew, now);
+        this.simulation = new Simulation(plant, crew, now, scene.longestStepSeconds);
     }
 
-    /** What does not depend on the candidate. */
-    record Scene(Aircraft aircraft, Phase phase, Pilot pilot) {}
+    /**
+     * What does not depend on the candidate.
+     *
+     * @param longestStepSeconds charges and heats are carried no further than this at once (s)
+     */
+    record Scene(Aircraft aircraft, Phase phase, Pilot pilot, double longestStepSeconds) {}
 
     Topology topology() {
         return layout.topology;
@@ -59,7 +61,7 @@ final class Run {
 
     /** Plays until normal flight is reached. */
     Normal comeToRest() throws UntoldStory {
-        simulation.comeToRest(REST_SECONDS);
+        simulation.comeToRest();
         Map<String, Double> busVolts = new LinkedHashMap<>();
         candidate
                 .all(Bus.class)
@@ -91,6 +93,7 @@ final class Run {
                                         .ifPresent(device::adopt));
         double[] volts = new double[layout.topology.nets()];
         for (int net = 0; net < volts.length; net++) {
+            // nets that only a fault has come last
             volts[net] = net < healthy.layout.topology.nets() ? healthy.now.solver.volts(net) : 0;
         }
         now.solver.start(volts);
@@ -127,7 +130,9 @@ final class Run {
     }
 
     private Aftermath aftermath() {
-        return new Aftermath(working(), plant.reach().feeds(), crew.acted());
+        Set<String> working = new HashSet<>(working());
+        working.addAll(now.shed);
+        return new Aftermath(working, plant.reach().feeds(), crew.acted());
     }
 
     private EngineFate fate(double horizonSeconds) {

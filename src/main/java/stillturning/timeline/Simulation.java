@@ -1,7 +1,6 @@
 package stillturning.timeline;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,99 +15,123 @@ import stillturning.network.NoOperatingPoint;
  */
 final class Simulation {
 
-    /** Flips of one device at one instant, and in one story, that count as chatter. */
-    private static final int FLIPS_AT_ONCE = 20;
-
-    private static final int FLIPS_IN_ALL = 400;
-
-    /** Charge or heat may be wrong by this much a step. */
-    private static final double TOLERANCE = 1e-9;
-
-    /** Events are found to this (s). */
-    private static final double SECONDS = 1e-9;
-
     /** A charge that moves slower than this a second stands still: full to empty in 30 years. */
     private static final double STANDSTILL = 1e-9;
 
     private final Situation now;
-    private final Map<String, Device> devices = new LinkedHashMap<>();
-    private final List<Placing> placings = new ArrayList<>();
-    private final List<CellDevice> cells;
-    private final int[] flips;
-    private final int[] flipsNow;
+    private final Map<String, Device> byName = new LinkedHashMap<>();
+    private final Device[] devices;
+    private final Placing[] placings;
+    private final CellDevice[] cells;
+    private final Stateful[] heats;
+    private final List<Stateful> moving = new ArrayList<>();
+    private final Chatter chatter;
+    private final Advance advance;
 
-    Simulation(Plant plant, Crew crew, Situation now) {
+    Simulation(Plant plant, Crew crew, Situation now, double longestStepSeconds) {
         this.now = now;
-        devices.putAll(plant.devices());
-        devices.putAll(crew.devices());
-        plant.all(Placing.class).forEach(placings::add);
-        cells = plant.all(CellDevice.class).toList();
-        flips = new int[devices.size()];
-        flipsNow = new int[devices.size()];
+        byName.putAll(plant.devices());
+        byName.putAll(crew.devices());
+        devices = byName.values().toArray(Device[]::new);
+        placings = plant.all(Placing.class).toArray(Placing[]::new);
+        cells = plant.all(CellDevice.class).toArray(CellDevice[]::new);
+        heats = heats(plant);
+        chatter = new Chatter(byName.keySet().toArray(String[]::new), devices, now);
+        Integrator integrator = new Integrator(cells.length + heats.length, this::solveCells);
+        advance = new Advance(integrator, this::lowestMargin, longestStepSeconds);
+    }
+
+    private static Stateful[] heats(Plant plant) {
+        List<Stateful> heats = new ArrayList<>();
+        for (Device device : plant.devices().values()) {
+            if (device instanceof ProtectorDevice protector) {
+                heats.add(protector.heat());
+            } else if (device instanceof ChannelDevice channel) {
+                heats.add(channel.heat());
+            }
+        }
+        return heats.toArray(Stateful[]::new);
     }
 
     Map<String, Device> devices() {
-        return devices;
+        return byName;
     }
 
     /** Lets delays run out with charges and heats standing still, as before a flight. */
-    void comeToRest(double seconds) throws UntoldStory {
+    void comeToRest() throws UntoldStory {
         settle();
-        for (double next = deadline(); next <= seconds; next = deadline()) {
+        for (double next = deadline(); next < Device.NO_DEADLINE; next = deadline()) {
             now.seconds = next;
             settle();
         }
     }
 
     /** Whether nothing more will ever happen, or the horizon is reached. */
-    boolean over(double horizonSeconds, boolean engineStopped) {
-        if (now.seconds >= horizonSeconds) {
+    boolean over(double horizonSeconds, boolean engineStopped) throws UntoldStory {
+        if (now.seconds >= horizonSeconds
+                || (moving.isEmpty() && deadline() == Device.NO_DEADLINE)) {
             return true;
         }
         if (deadline() < Device.NO_DEADLINE) {
             return false;
         }
-        List<Stateful> moving = moving();
-        boolean steady = moving.stream().allMatch(s -> !s.quick() && s.perSecond() > 0);
-        boolean draining = moving.stream().allMatch(s -> !s.quick() && s.perSecond() < 0);
-        return steady || (engineStopped && draining);
+        boolean filling = true;
+        boolean draining = true;
+        for (Stateful state : moving) {
+            filling &= !state.quick() && state.perSecond() > 0;
+            draining &= !state.quick() && state.perSecond() < 0;
+        }
+        return (filling && nothingHappensOnTheWayToFull()) || (engineStopped && draining);
     }
 
     /** Whether only a pilot or the slow change of charges can still bring something about. */
     boolean quiet() {
-        return devices.values().stream()
-                        .allMatch(d -> d.belongsToPilot() || d.deadline() == Device.NO_DEADLINE)
-                && moving().stream().noneMatch(Stateful::quick);
+        for (Stateful state : moving) {
+            if (state.quick()) {
+                return false;
+            }
+        }
+        for (Device device : devices) {
+            if (!device.belongsToPilot() && device.deadline() < Device.NO_DEADLINE) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Charging moves every voltage one way, so what has not happened at its end never does. */
+    private boolean nothingHappensOnTheWayToFull() throws UntoldStory {
+        double[] charges = new double[cells.length];
+        for (int i = 0; i < cells.length; i++) {
+            charges[i] = cells[i].value();
+            if (cells[i].perSecond() > 0) {
+                cells[i].charge(1);
+            }
+        }
+        resolve();
+        boolean nothing = lowestMargin() >= 0;
+        for (int i = 0; i < cells.length; i++) {
+            cells[i].charge(charges[i]);
+        }
+        resolve();
+        return nothing;
     }
 
     /** Earliest deadline (s). */
     private double deadline() {
         double earliest = Device.NO_DEADLINE;
-        for (Device device : devices.values()) {
+        for (Device device : devices) {
             earliest = Math.min(earliest, device.deadline());
         }
         return earliest;
     }
 
-    private List<Stateful> moving() {
-        List<Stateful> moving = new ArrayList<>();
-        for (Device device : devices.values()) {
-            if (device instanceof CellDevice cell && Math.abs(cell.perSecond()) > STANDSTILL) {
-                moving.add(cell);
-            } else if (device instanceof ProtectorDevice protector) {
-                protector.heating().filter(Stateful::quick).ifPresent(moving::add);
-            } else if (device instanceof ChannelDevice channel) {
-                channel.heating().filter(Stateful::quick).ifPresent(moving::add);
-            }
-        }
-        return moving;
-    }
-
     /** Lets everything happen that happens at this instant. */
     void settle() throws UntoldStory {
-        Arrays.fill(flipsNow, 0);
+        chatter.newInstant();
         boolean changed = true;
         while (changed) {
+            now.layings++;
             for (Placing placing : placings) {
                 now.solver.law(placing.branch(), placing.law());
             }
@@ -116,41 +139,25 @@ final class Simulation {
             boolean crossed = cross();
             changed = expire() || crossed;
         }
+        findMoving();
     }
 
     private boolean cross() throws UntoldStory {
         boolean any = false;
-        int i = 0;
-        for (Map.Entry<String, Device> entry : devices.entrySet()) {
-            if (entry.getValue().margin() < 0) {
-                entry.getValue().cross();
+        for (int i = 0; i < devices.length; i++) {
+            if (devices[i].margin() < 0) {
+                devices[i].cross();
+                chatter.flipped(i);
                 any = true;
-                if (++flipsNow[i] > FLIPS_AT_ONCE || ++flips[i] > FLIPS_IN_ALL) {
-                    giveUp(entry.getKey(), entry.getValue());
-                }
             }
-            i++;
         }
+        chatter.calm();
         return any;
-    }
-
-    private void giveUp(String name, Device device) throws UntoldStory {
-        if (!device.giveUp()) {
-            throw new UntoldStory(
-                    name
-                            + " flips without end at "
-                            + now.seconds
-                            + " s, which no steady state can follow");
-        }
-        now.log(
-                Happening.Kind.CHATTER,
-                name.substring(0, name.indexOf('/')),
-                "chatters without end; taken as let go for good");
     }
 
     private boolean expire() {
         boolean any = false;
-        for (Device device : devices.values()) {
+        for (Device device : devices) {
             if (device.deadline() <= now.seconds) {
                 device.expire();
                 any = true;
@@ -159,52 +166,45 @@ final class Simulation {
         return any;
     }
 
+    private void findMoving() {
+        moving.clear();
+        for (CellDevice cell : cells) {
+            if (Math.abs(cell.perSecond()) > STANDSTILL) {
+                moving.add(cell);
+            }
+        }
+        for (Stateful heat : heats) {
+            if (heat.quick()) {
+                moving.add(heat);
+            }
+        }
+    }
+
     private void solve() throws UntoldStory {
         try {
             now.solver.solve();
         } catch (NoOperatingPoint e) {
-            throw new UntoldStory("at " + now.seconds + " s: " + e.getMessage(), e);
+            throw now.untold(e);
         }
         now.journal.solved();
+    }
+
+    private void resolve() throws UntoldStory {
+        try {
+            solveCells();
+        } catch (NoOperatingPoint e) {
+            throw now.untold(e);
+        }
     }
 
     /** Moves on to the next event, a deadline or the horizon, or a step of the way there. */
     void advance(double horizonSeconds) throws UntoldStory {
         double limit = Math.min(deadline(), horizonSeconds);
-        List<Stateful> moving = moving();
-        if (moving.isEmpty()) {
-            now.seconds = limit;
-            return;
-        }
         try {
-            now.seconds = carry(moving, limit);
+            now.seconds = moving.isEmpty() ? limit : advance.from(now.seconds, limit, moving);
         } catch (NoOperatingPoint e) {
-            throw new UntoldStory("after " + now.seconds + " s: " + e.getMessage(), e);
+            throw now.untold(e);
         }
-    }
-
-    /** One accepted step, cut short at the first event. Returns the time reached (s). */
-    private double carry(List<Stateful> moving, double limit) throws NoOperatingPoint {
-        Integrator integrator = new Integrator(moving, this::solveCells);
-        double step = Math.min(limit - now.seconds, guess(moving));
-        double error = integrator.attempt(step);
-        while (error > TOLERANCE && step > SECONDS) {
-            step *= Math.max(0.1, 0.9 * Math.pow(TOLERANCE / error, 0.2));
-            error = integrator.attempt(step);
-        }
-        if (lowestMargin() < 0) {
-            step = firstEvent(integrator, step);
-        }
-        return limit - now.seconds - step < SECONDS / 10 ? limit : now.seconds + step;
-    }
-
-    /** A step in which no state moves by more than a quarter of its range. */
-    private static double guess(List<Stateful> moving) {
-        double step = Double.POSITIVE_INFINITY;
-        for (Stateful state : moving) {
-            step = Math.min(step, 0.25 / Math.abs(state.perSecond()));
-        }
-        return step;
     }
 
     private void solveCells() throws NoOperatingPoint {
@@ -216,38 +216,9 @@ final class Simulation {
 
     private double lowestMargin() {
         double lowest = Double.POSITIVE_INFINITY;
-        for (Device device : devices.values()) {
+        for (Device device : devices) {
             lowest = Math.min(lowest, device.margin());
         }
         return lowest;
-    }
-
-    /** Length of the step (s) just past the first event, by regula falsi (Illinois rule). */
-    private double firstEvent(Integrator integrator, double step) throws NoOperatingPoint {
-        double before = 0;
-        double after = step;
-        double marginAfter = lowestMargin();
-        integrator.attempt(0);
-        double marginBefore = Math.max(lowestMargin(), 0);
-        int sideKept = 0;
-        while (after - before > SECONDS) {
-            double share = marginBefore / (marginBefore - marginAfter);
-            double trial = before + (after - before) * Math.max(0.01, Math.min(0.99, share));
-            integrator.attempt(trial);
-            double margin = lowestMargin();
-            if (margin < 0) {
-                after = trial;
-                marginAfter = margin;
-                marginBefore = sideKept == 1 ? marginBefore / 2 : marginBefore;
-                sideKept = 1;
-            } else {
-                before = trial;
-                marginBefore = margin;
-                marginAfter = sideKept == -1 ? marginAfter / 2 : marginAfter;
-                sideKept = -1;
-            }
-        }
-        integrator.attempt(after);
-        return after;
     }
 }

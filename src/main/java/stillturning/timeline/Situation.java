@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import stillturning.model.Phase;
 import stillturning.model.Study.Aircraft;
+import stillturning.network.NoOperatingPoint;
 import stillturning.network.NodalSolver;
 
 /** What is true at this instant of one run, shared by its devices. */
@@ -20,6 +21,9 @@ final class Situation {
     Phase phase;
     double seconds;
     boolean engineRuns = true;
+
+    /** Counts how often the laws of the branches have been laid down. */
+    int layings;
 
     Situation(NodalSolver solver, Aircraft aircraft, Phase phase, Journal journal) {
         this.solver = solver;
@@ -42,6 +46,10 @@ final class Situation {
             return phase.alternatorRevsPerSecond();
         }
         return aircraft.engine().windmills() ? aircraft.engine().windmillRevsPerSecond() : 0;
+    }
+
+    UntoldStory untold(NoOperatingPoint why) {
+        return new UntoldStory("at " + seconds + " s: " + why.getMessage(), why);
     }
 
     void log(Happening.Kind kind, String part, String words) {

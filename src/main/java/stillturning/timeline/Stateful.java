@@ -12,6 +12,9 @@ interface Stateful {
     /** Change a second at the present operating point; 0 while nothing moves it. */
     double perSecond();
 
+    /** How far it may still go the way it moves before something becomes of it; above 0. */
+    double way();
+
     /** Whether its coming to an end is a matter of moments (heat) or of minutes (charge). */
     boolean quick();
 }

@@ -45,7 +45,7 @@ public record Story(
     /**
      * What works once the quick events are over and before batteries run down.
      *
-     * @param working loads that work
+     * @param working loads that work, or that the pilot has switched off
      * @param feeds which source can reach which input of a load
      * @param actedPilot whether a procedure was carried out
      */

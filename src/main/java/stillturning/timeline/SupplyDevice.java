@@ -28,6 +28,7 @@ final class SupplyDevice implements Placing {
     private final int branch;
     private final Situation now;
     private final BranchLaw drawing;
+    private final boolean inPhase;
     private State state = State.WORKS;
     private double deadline = NO_DEADLINE;
     private boolean destroyed;
@@ -42,6 +43,7 @@ final class SupplyDevice implements Placing {
         this.need = need;
         this.branch = branch;
         this.now = now;
+        this.inPhase = need.map(n -> n.use().phases().contains(now.phase.name())).orElse(true);
         this.drawing = law(consumer.demand(), need.map(n -> n.use().duty()).orElse(1.0));
     }
 
@@ -52,6 +54,11 @@ final class SupplyDevice implements Placing {
             case CONSTANT_CURRENT -> new ConstantCurrent(demand.amps() * duty, floor);
             case CONSTANT_RESISTANCE -> new Resistive(demand.ohms() / duty);
         };
+    }
+
+    /** Whether it is the electronics inside a part, not a load of the study. */
+    boolean insidePart() {
+        return need.isEmpty();
     }
 
     String part() {
@@ -67,9 +74,13 @@ final class SupplyDevice implements Placing {
         return wanted() && !destroyed && (state == State.WORKS || state == State.STARVES);
     }
 
+    /** Whether the pilot has switched it off. */
+    boolean shed() {
+        return now.shed.contains(placed.part());
+    }
+
     boolean wanted() {
-        return need.map(n -> n.use().phases().contains(now.phase.name())).orElse(true)
-                && !now.shed.contains(placed.part());
+        return inPhase && !shed();
     }
 
     double volts() {
@@ -141,11 +152,16 @@ final class SupplyDevice implements Placing {
         }
     }
 
+    /** A load only suffers; the logic of a controller opens and closes its channels. */
     @Override
-    public boolean giveUp() {
+    public int sway() {
+        return insidePart() ? 1 : 0;
+    }
+
+    @Override
+    public void giveUp() {
         enter(State.STOPPED, NO_DEADLINE);
         destroyed = true;
-        return true;
     }
 
     private String stopped() {

@@ -7,7 +7,10 @@ import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.timeline.Run.Scene;
 
-/** Tells what follows from failures in one candidate. For one thread at a time. */
+/**
+ * Tells what follows from failures in one candidate. Once made it never changes, and may be asked
+ * by several threads at once: each story is played in a run of its own.
+ */
 public final class Timeline {
 
     /** A story that goes on longer is cut here (s). */
@@ -15,6 +18,7 @@ public final class Timeline {
 
     private final Study study;
     private final Phase phase;
+    private final double longestStepSeconds;
     private final Candidate candidate;
     private final Run healthy;
     private final Normal normal;
@@ -25,7 +29,13 @@ public final class Timeline {
      * @throws UntoldStory if it has no steady state there
      */
     public Timeline(Study study, Candidate candidate) throws UntoldStory {
+        this(study, candidate, Double.POSITIVE_INFINITY);
+    }
+
+    /** The same, carrying charges and heats no further than this at once (s). */
+    Timeline(Study study, Candidate candidate, double longestStepSeconds) throws UntoldStory {
         this.study = study;
+        this.longestStepSeconds = longestStepSeconds;
         this.phase = study.goals().failurePhase();
         this.candidate = candidate;
         this.healthy =
@@ -54,6 +64,11 @@ public final class Timeline {
      * @throws UntoldStory if a state on the way cannot be computed
      */
     public Story tell(Failure failure, Pilot pilot) throws UntoldStory {
+        return tell(failure, pilot, HORIZON_SECONDS);
+    }
+
+    /** The same, cut at another horizon (s). */
+    Story tell(Failure failure, Pilot pilot, double horizonSeconds) throws UntoldStory {
         Run run =
                 new Run(
                         candidate,
@@ -61,10 +76,10 @@ public final class Timeline {
                         Optional.of(healthy.topology()),
                         scene(pilot));
         run.resume(healthy);
-        return run.tell(failure, HORIZON_SECONDS);
+        return run.tell(failure, horizonSeconds);
     }
 
     private Scene scene(Pilot pilot) {
-        return new Scene(study.aircraft(), phase, pilot);
+        return new Scene(study.aircraft(), phase, pilot, longestStepSeconds);
     }
 }

@@ -53,6 +53,11 @@ final class Tripper implements Stateful {
         return false;
     }
 
+    /** It has opened, and heats no more. */
+    void forget() {
+        heating = false;
+    }
+
     void adopt(Tripper other) {
         heat = other.heat;
         heating = other.heating;
@@ -74,6 +79,11 @@ final class Tripper implements Stateful {
         return heating
                 ? 1 / curve.secondsToOpen(Math.abs(now.amps(branch)) / ratedAmps, Tripping.TYPICAL)
                 : 0;
+    }
+
+    @Override
+    public double way() {
+        return Math.max(0, 1 - heat);
     }
 
     @Override

@@ -2,7 +2,7 @@ package stillturning.timeline;
 
 import stillturning.element.Tolerance;
 
-/** What too much voltage does to a load. */
+/** What too much voltage does to a load that is switched on. */
 final class WithstandDevice implements Device {
 
     private final SupplyDevice supply;
@@ -18,7 +18,7 @@ final class WithstandDevice implements Device {
 
     @Override
     public double margin() {
-        if (supply.destroyed()) {
+        if (supply.destroyed() || !supply.wanted()) {
             return NOTHING_TO_WATCH;
         }
         double spare = tolerance.withstandVolts() - supply.volts();
@@ -33,7 +33,7 @@ final class WithstandDevice implements Device {
 
     @Override
     public double deadline() {
-        return deadline;
+        return supply.wanted() ? deadline : NO_DEADLINE;
     }
 
     @Override

@@ -12,19 +12,12 @@ import java.util.Optional;
  * Reads documents into records. A component is a {@link String}, a {@code boolean} (written {@code
  * yes} or {@code no}), an {@code int} or {@code long}, a {@code double} with {@link Bounds}, an
  * enum, a {@link stillturning.quantity.Quantity} or {@link Given} with {@link Unit}, a {@link
-<<<<<<< HEAD
  * stillturning.quantity.WireGauge} or {@link GivenGauge}, a record, a sealed interface of records
  * with {@link Discriminator}, a type with a {@link TextForm}, or a {@link List}, a {@code
  * Map<String, ...>} or an {@link Optional} of these. Every component must be written unless it is
  * an {@link Optional} or has a {@link Default}. A type with a {@link TextForm} that is also a
- * record or a sealed interface may be written either way.
-=======
- * stillturning.quantity.WireGauge}, a record, a sealed interface of records with {@link
- * Discriminator}, a type with a {@link TextForm}, or a {@link List}, a {@code Map<String, ...>} or
- * an {@link Optional} of these. Every component must be written unless it is an {@link Optional} or
- * has a {@link Default}. A type with a {@link TextForm} that is also a record or a sealed interface
- * may be written either way, unless it was given an example of its text.
->>>>>>> studies
+ * record or a sealed interface may be written either way, unless it was given an example of its
+ * text.
  */
 public final class Binder {
 

@@ -56,8 +56,9 @@ public final class Bench {
     private final Map<String, String> levers = new LinkedHashMap<>();
     private final List<Cue> cues = new ArrayList<>();
     private final List<Procedure> procedures = new ArrayList<>();
-    private EngineLogic logic = new EngineLogic.One("engine-needs");
-    private boolean windmills = true;
+    private Engine engine = new Engine(new EngineLogic.One("engine-needs"), 0.3, 2, true, 30);
+    private double enoughSeconds = 1800;
+    private Map<String, String> masterOff = Map.of();
 
     /** An empty bench with one ground on the structure, called {@code ground}. */
     public Bench() {
@@ -127,29 +128,63 @@ public final class Bench {
     }
 
     public Bench load(String id, Demand.Kind kind, double amps, Tolerance tolerance) {
-        Demand demand = new Demand(kind, amps, 12);
-        parts.add(new Load(tag(id), demand, tolerance, List.of("plus")));
+        return load(new Load(tag(id), new Demand(kind, amps, 12), tolerance, List.of("plus")));
+    }
+
+    /** A load made elsewhere, of which the study asks that it runs in cruise. */
+    public Bench load(Load load) {
+        parts.add(load);
         needs.add(
                 new LoadNeed(
-                        id,
-                        id,
+                        load.id(),
+                        load.id(),
                         "bench",
-                        demand,
-                        tolerance,
-                        List.of("plus"),
+                        load.demand(),
+                        load.tolerance(),
+                        load.inputs(),
                         new LoadNeed.Use(Set.of("cruise"), 1),
                         OptionalInt.empty()));
-        return join(id, "minus", "ground", "stud");
+        return join(load.id(), "minus", "ground", "stud");
+    }
+
+    /** Any other part, not joined to anything yet. */
+    public Bench part(Part part) {
+        parts.add(part);
+        return this;
+    }
+
+    /** Where a lever stands in normal flight. */
+    public Bench lever(String lever, String position) {
+        levers.put(lever, position);
+        return this;
+    }
+
+    public Bench masterOff(Map<String, String> positions) {
+        masterOff = positions;
+        return this;
     }
 
     public Bench engine(EngineLogic needs, boolean turnedByAirspeed) {
-        logic = needs;
-        windmills = turnedByAirspeed;
+        return engine(new Engine(needs, 0.3, 2, turnedByAirspeed, 30));
+    }
+
+    public Bench engine(Engine asks) {
+        engine = asks;
+        return this;
+    }
+
+    /** How long an engine must run on after a failure not to count as lost. */
+    public Bench enough(double seconds) {
+        enoughSeconds = seconds;
         return this;
     }
 
     public Bench cue(String name, Cue.Sign sign) {
-        cues.add(new Cue(name, sign, Optional.empty()));
+        return cue(new Cue(name, sign, Optional.empty()));
+    }
+
+    public Bench cue(Cue cue) {
+        cues.add(cue);
         return this;
     }
 
@@ -171,7 +206,7 @@ public final class Bench {
                 "",
                 parts,
                 joins,
-                new Cockpit(levers, Map.of(), cues, procedures));
+                new Cockpit(levers, masterOff, cues, procedures));
     }
 
     public Study study() {
@@ -179,9 +214,8 @@ public final class Bench {
         return new Study(
                 "bench",
                 new Study.Heading("Bench", "", true, "EUR"),
-                new Study.Aircraft(
-                        12, needs, new Engine(logic, 0.3, 2, windmills, 30), List.of(cruise)),
-                new Study.Goals(cruise, 1800, List.of(), List.of(), Optional.empty()),
+                new Study.Aircraft(12, needs, engine, List.of(cruise)),
+                new Study.Goals(cruise, enoughSeconds, List.of(), List.of(), Optional.empty()),
                 List.of(candidate()));
     }
 

@@ -197,6 +197,21 @@ class HandComputedTest {
         assertEquals(volts, point.volts(2), 1e-8);
     }
 
+    /**
+     * The lower root, 2.56 V here, balances but does not last: the smallest disturbance leaves it.
+     */
+    @Test
+    void aStartOnTheUnstablePointDoesNotStayThere() throws NoOperatingPoint {
+        int[] from = {1, 1};
+        int[] to = {0, 0};
+        BranchLaw[] laws = {new SourceBehindOhms(12.8, 0.4), new ConstantPower(65.536, 1.0)};
+        NodalSolver solver = new NodalSolver(Topology.of(2, from, to), from, to, laws);
+        double spread = Math.sqrt(12.8 * 12.8 - 4.0 * 65.536 * 0.4);
+        solver.start(new double[] {0.0, 0.5 * (12.8 - spread)});
+        solver.solve();
+        assertEquals(0.5 * (12.8 + spread), solver.volts(1), 1e-9);
+    }
+
     @Test
     void aDemandBeyondTheSourceSettlesOnTheResistanceBelowTheFloor() throws NoOperatingPoint {
         // the most 12.8 V behind 1 ohm can give is 41 W

@@ -1,0 +1,79 @@
+package stillturning.structure;
+
+import java.util.ArrayDeque;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.Deque;
+import stillturning.structure.Survival.Outcome;
+import stillturning.structure.Survival.Spread;
+import stillturning.structure.Wiring.Kind;
+import stillturning.structure.Wiring.Line;
+import stillturning.structure.Wiring.Need;
+
+/** Follows what is fed back to its sources, and what that needs, back to theirs. */
+final class Behind {
+
+    private final Wiring wiring;
+    private final Survival survival;
+    private final Outcome outcome;
+    private final BitSet parts = new BitSet();
+    private final BitSet seen = new BitSet();
+    private final Deque<Integer> open = new ArrayDeque<>();
+
+    Behind(Wiring wiring, Survival survival, Outcome outcome) {
+        this.wiring = wiring;
+        this.survival = survival;
+        this.outcome = outcome;
+    }
+
+    BitSet all(Collection<Integer> needs) {
+        needs.forEach(this::ask);
+        while (!open.isEmpty()) {
+            Need need = wiring.needs.get(open.remove());
+            parts.set(need.part());
+            for (Spread spread : outcome.spreads()) {
+                if (spread.feeds(need)) {
+                    follow(spread, need);
+                    break;
+                }
+            }
+        }
+        return parts;
+    }
+
+    private void follow(Spread spread, Need need) {
+        trace(spread.out(), need.from());
+        trace(spread.back(), need.to());
+        pass(spread.source());
+    }
+
+    private void pass(int index) {
+        Line line = wiring.lines.get(index);
+        parts.set(line.part());
+        ask(line.need());
+        if (line.kind() == Kind.GENERATOR_BESIDE_BATTERY) {
+            int[] metal = survival.metal(line, outcome);
+            int battery = survival.batteryOn(metal, outcome);
+            parts.set(wiring.lines.get(battery).part());
+            trace(metal, wiring.lines.get(battery).to());
+        }
+    }
+
+    private void trace(int[] via, int net) {
+        int at = net;
+        wiring.barsOn(at).forEach(parts::set);
+        while (via[at] != Survival.START) {
+            int line = via[at];
+            pass(line);
+            at = survival.otherEnd(line, at);
+            wiring.barsOn(at).forEach(parts::set);
+        }
+    }
+
+    private void ask(int need) {
+        if (need != Wiring.NOTHING && !seen.get(need)) {
+            seen.set(need);
+            open.add(need);
+        }
+    }
+}

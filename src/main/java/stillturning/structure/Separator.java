@@ -1,0 +1,76 @@
+package stillturning.structure;
+
+import java.util.BitSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Independent ways and smallest cuts of a part graph.
+ *
+ * <p>A flow settles almost every case. It cannot see that two pins are one connector, nor that a
+ * lever stands in one place only; where its ways share a part so, an exhaustive search decides.
+ */
+final class Separator {
+
+    private final PartGraph graph;
+    private final Flow flow;
+
+    Separator(PartGraph graph) {
+        this.graph = graph;
+        this.flow = new Flow(graph);
+    }
+
+    Separation between(int from, int to) {
+        Optional<int[]> way = graph.way(from, to, new BitSet());
+        if (way.isEmpty()) {
+            return Separation.APART;
+        }
+        if (graph.way(from, to, graph.allParts()).isPresent()) {
+            return Separation.ONE_JOINT;
+        }
+        Flow.Found found = flow.between(from, to);
+        List<Integer> cut = List.copyOf(found.cut());
+        if (areIndependent(found.ways())) {
+            List<List<Integer>> ways = found.ways().stream().map(graph::partsOn).toList();
+            List<Integer> shared = ways.size() == 1 ? shared(from, to, way.get()) : List.of();
+            return new Separation(ways, cut, shared, true);
+        }
+        return searched(from, to, way.get(), cut);
+    }
+
+    private Separation searched(int from, int to, int[] way, List<Integer> knownCut) {
+        List<Integer> shared = shared(from, to, way);
+        if (!shared.isEmpty()) {
+            return new Separation(
+                    List.of(graph.partsOn(way)), List.of(shared.get(0)), shared, true);
+        }
+        WaySearch search = new WaySearch(graph, from, to);
+        List<Integer> cut = search.fewestParts(knownCut);
+        List<List<Integer>> ways = search.mostWays(way, cut.size());
+        return new Separation(ways, cut, shared, search.finished() || ways.size() == cut.size());
+    }
+
+    /** Parts that every way passes: no other can be, than those on any one way. */
+    private List<Integer> shared(int from, int to, int[] way) {
+        return graph.partsOn(way).stream()
+                .filter(part -> graph.way(from, to, only(part)).isEmpty())
+                .toList();
+    }
+
+    private boolean areIndependent(List<int[]> ways) {
+        Set<Integer> used = new HashSet<>();
+        return ways.stream()
+                .allMatch(
+                        way ->
+                                graph.isPossible(way)
+                                        && graph.partsOn(way).stream().allMatch(used::add));
+    }
+
+    private static BitSet only(int part) {
+        BitSet gone = new BitSet();
+        gone.set(part);
+        return gone;
+    }
+}

@@ -1,0 +1,240 @@
+package stillturning.structure;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.List;
+import java.util.function.Predicate;
+import stillturning.structure.Wiring.Kind;
+import stillturning.structure.Wiring.Line;
+import stillturning.structure.Wiring.Need;
+
+/**
+ * What is still fed once a part is gone.
+ *
+ * <p>Something is fed if current can come to it from a source and get back to the same source. A
+ * contactor needs its coil fed, a channel its logic, a converter its input, an alternator its
+ * field: everything is taken to hold at first, and let go until what holds, holds by itself. So a
+ * contactor fed by what it feeds stays closed, as in flight.
+ */
+final class Survival {
+
+    /** Stands for the part that is gone where none is. */
+    static final int NONE = -1;
+
+    static final int UNREACHED = -1;
+    static final int START = -2;
+
+    private final Wiring wiring;
+    private final int nets;
+    private final int[][] leaving;
+    private final int[][] arriving;
+
+    /** The nets that a source's current can come to, and those it can return from. */
+    @SuppressWarnings("ArrayRecordComponent") // never leaves the room, never written
+    record Spread(int source, int[] out, int[] back) {
+        boolean feeds(Need need) {
+            return out[need.from()] != UNREACHED && back[need.to()] != UNREACHED;
+        }
+    }
+
+    /**
+     * What holds.
+     *
+     * @param open lines that conduct
+     * @param fed needs that are met
+     */
+    record Outcome(int gone, BitSet open, BitSet fed, List<Spread> spreads) {
+        /** Whether current from any source comes to it. */
+        boolean comes(Need need) {
+            return spreads.stream().anyMatch(s -> s.out[need.from()] != UNREACHED);
+        }
+
+        /** Whether current gets back from it to any source. */
+        boolean returns(Need need) {
+            return spreads.stream().anyMatch(s -> s.back[need.to()] != UNREACHED);
+        }
+    }
+
+    Survival(Wiring wiring) {
+        this.wiring = wiring;
+        this.nets = wiring.circuit.nets();
+        List<List<Integer>> out = new ArrayList<>();
+        List<List<Integer>> in = new ArrayList<>();
+        for (int net = 0; net < nets; net++) {
+            out.add(new ArrayList<>());
+            in.add(new ArrayList<>());
+        }
+        for (int i = 0; i < wiring.lines.size(); i++) {
+            Line line = wiring.lines.get(i);
+            out.get(line.from()).add(i);
+            in.get(line.to()).add(i);
+            if (line.kind() == Kind.METAL) {
+                out.get(line.to()).add(i);
+                in.get(line.from()).add(i);
+            }
+        }
+        leaving = arrays(out);
+        arriving = arrays(in);
+    }
+
+    /** What holds without a part, every lever standing wherever it helps. */
+    Outcome without(int gone) {
+        return without(gone, anywhere());
+    }
+
+    /** Whether, without a part, some stand of all levers makes something hold. */
+    boolean canHold(int gone, Predicate<Outcome> holds) {
+        if (!holds.test(without(gone))) {
+            return false;
+        }
+        Stands stands = new Stands(wiring.stands);
+        if (stands.areOne()) {
+            return true;
+        }
+        do {
+            if (holds.test(without(gone, stands.masks()))) {
+                return true;
+            }
+        } while (stands.advance());
+        return false;
+    }
+
+    /** What would still be fed without a part if nothing that it held let go. */
+    Outcome frozen(Outcome before, int gone) {
+        BitSet open = (BitSet) before.open.clone();
+        for (int i = 0; i < wiring.lines.size(); i++) {
+            if (wiring.lines.get(i).part() == gone) {
+                open.clear(i);
+            }
+        }
+        return fed(gone, open);
+    }
+
+    /**
+     * Parts that suffice to feed these: with any other part gone, they are still fed.
+     *
+     * @param needs what is fed in the outcome
+     */
+    BitSet partsBehind(Collection<Integer> needs, Outcome outcome) {
+        return new Behind(wiring, this, outcome).all(needs);
+    }
+
+    private Outcome without(int gone, long[] stands) {
+        BitSet open = new BitSet();
+        for (int i = 0; i < wiring.lines.size(); i++) {
+            Line line = wiring.lines.get(i);
+            open.set(i, line.part() != gone && (line.stands() & stands[line.part()]) != 0);
+        }
+        Outcome outcome = fed(gone, open);
+        while (letGo(outcome)) {
+            outcome = fed(gone, open);
+        }
+        return outcome;
+    }
+
+    private boolean letGo(Outcome outcome) {
+        boolean changed = false;
+        for (int i = outcome.open.nextSetBit(0); i >= 0; i = outcome.open.nextSetBit(i + 1)) {
+            Line line = wiring.lines.get(i);
+            boolean unfed = line.need() != Wiring.NOTHING && !outcome.fed.get(line.need());
+            if (unfed
+                    || (line.kind() == Kind.GENERATOR_BESIDE_BATTERY
+                            && batteryOn(metal(line, outcome), outcome) == NONE)) {
+                outcome.open.clear(i);
+                changed = true;
+            }
+        }
+        return changed;
+    }
+
+    private Outcome fed(int gone, BitSet open) {
+        BitSet fed = new BitSet();
+        List<Spread> spreads = new ArrayList<>();
+        for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
+            Line line = wiring.lines.get(i);
+            if (line.kind().isSource()) {
+                Spread spread =
+                        new Spread(
+                                i,
+                                flood(line.to(), leaving, gone, open),
+                                flood(line.from(), arriving, gone, open));
+                spreads.add(spread);
+                mark(spread, gone, fed);
+            }
+        }
+        return new Outcome(gone, open, fed, spreads);
+    }
+
+    private void mark(Spread spread, int gone, BitSet fed) {
+        for (int n = 0; n < wiring.needs.size(); n++) {
+            Need need = wiring.needs.get(n);
+            if (need.part() != gone && spread.feeds(need)) {
+                fed.set(n);
+            }
+        }
+    }
+
+    private int[] flood(int start, int[][] links, int gone, BitSet open) {
+        int[] via = new int[nets];
+        Arrays.fill(via, UNREACHED);
+        if (isGone(start, gone)) {
+            return via;
+        }
+        int[] queue = new int[nets];
+        queue[0] = start;
+        via[start] = START;
+        int found = 1;
+        for (int i = 0; i < found; i++) {
+            for (int link : links[queue[i]]) {
+                int net = otherEnd(link, queue[i]);
+                if (open.get(link) && via[net] == UNREACHED && !isGone(net, gone)) {
+                    via[net] = link;
+                    queue[found++] = net;
+                }
+            }
+        }
+        return via;
+    }
+
+    private boolean isGone(int net, int gone) {
+        return gone != NONE && wiring.barsOn(net).contains(gone);
+    }
+
+    /** The net at the other end of a line. */
+    int otherEnd(int link, int net) {
+        Line line = wiring.lines.get(link);
+        return line.from() == net ? line.to() : line.from();
+    }
+
+    /** The nets on the same metal as a generator's output. */
+    int[] metal(Line generator, Outcome outcome) {
+        BitSet metal = new BitSet();
+        outcome.open.stream()
+                .filter(i -> wiring.lines.get(i).kind() == Kind.METAL)
+                .forEach(metal::set);
+        return flood(generator.to(), leaving, outcome.gone, metal);
+    }
+
+    /** A battery whose plus is on this metal, or {@link #NONE}. */
+    int batteryOn(int[] metal, Outcome outcome) {
+        return outcome.open.stream()
+                .filter(i -> wiring.lines.get(i).kind() == Kind.CELL)
+                .filter(i -> metal[wiring.lines.get(i).to()] != UNREACHED)
+                .findFirst()
+                .orElse(NONE);
+    }
+
+    private long[] anywhere() {
+        long[] masks = new long[wiring.stands.length];
+        Arrays.fill(masks, PartGraph.ANY_STAND);
+        return masks;
+    }
+
+    private static int[][] arrays(List<List<Integer>> lists) {
+        return lists.stream()
+                .map(list -> list.stream().mapToInt(i -> i).toArray())
+                .toArray(int[][]::new);
+    }
+}

@@ -1,0 +1,116 @@
+package stillturning.bench;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import stillturning.element.Capacity;
+import stillturning.element.Cell.OpenCircuit;
+import stillturning.element.Channel;
+import stillturning.element.Conversion;
+import stillturning.element.Demand;
+import stillturning.element.Generator.Regulation;
+import stillturning.element.Management;
+import stillturning.element.OutputBySpeed;
+import stillturning.element.RestVoltage;
+import stillturning.element.TimeCurrentCurve;
+import stillturning.element.Tolerance;
+import stillturning.parts.Alternator;
+import stillturning.parts.Battery;
+import stillturning.parts.Contactor;
+import stillturning.parts.DcConverter;
+import stillturning.parts.Fuse;
+import stillturning.parts.Load;
+import stillturning.parts.OvervoltageGuard;
+import stillturning.parts.ProtectorCurves;
+import stillturning.parts.SolidStateController;
+
+/** Parts to put on a {@link Bench}; every value is invented unless a source is named. */
+public final class Shelf {
+
+    /** Cell management that never acts. */
+    public static final Management LENIENT = new Management(0.1, 100, 10_000, 1);
+
+    private Shelf() {}
+
+    /** A lead-acid battery without Peukert's loss. */
+    public static Battery lead(String id, double ampHours, double ohms, double charge) {
+        return new Battery(
+                Bench.tag(id),
+                new OpenCircuit(RestVoltage.LEAD_ACID, 1),
+                6,
+                new Capacity(ampHours * 3600, 20, 1),
+                ohms,
+                charge,
+                Optional.empty());
+    }
+
+    /** Four LiFePO4 cells with a management system. */
+    public static Battery lithium(String id, double ampHours, double charge, Management limits) {
+        return new Battery(
+                Bench.tag(id),
+                new OpenCircuit(RestVoltage.LITHIUM_IRON_PHOSPHATE, 1),
+                4,
+                new Capacity(ampHours * 3600, 1, 1),
+                0.010,
+                charge,
+                Optional.of(limits));
+    }
+
+    /** An alternator that gives nothing at 20 turns a second and all from 60 on. */
+    public static Alternator alternator(
+            String id, double setVolts, double amps, boolean needsBattery) {
+        return new Alternator(
+                Bench.tag(id),
+                new Regulation(setVolts, 0.005),
+                new OutputBySpeed(
+                        List.of(new OutputBySpeed.Point(20, 0), new OutputBySpeed.Point(60, amps))),
+                4,
+                needsBattery);
+    }
+
+    public static Fuse fuse(String id, double amps) {
+        return fuse(id, amps, ProtectorCurves.BLADE_FUSE);
+    }
+
+    public static Fuse fuse(String id, double amps, TimeCurrentCurve curve) {
+        return new Fuse(Bench.tag(id), amps, 0.004, curve);
+    }
+
+    /** A contactor that pulls in at 8 V and lets go at 3 V, both after some time. */
+    public static Contactor contactor(String id, double seconds) {
+        return new Contactor(Bench.tag(id), new Contactor.Winding(12, 8, 3, seconds), 0.0005);
+    }
+
+    public static OvervoltageGuard guard(String id, double volts, double seconds) {
+        return new OvervoltageGuard(Bench.tag(id), volts, seconds, 0.001);
+    }
+
+    /** A converter to 12 V that stops below 8 V and starts again at 10 V. */
+    public static DcConverter converter(String id, double limitAmps) {
+        return new DcConverter(
+                Bench.tag(id),
+                new DcConverter.Rating(12, 0.01, limitAmps),
+                0.9,
+                new Conversion.Input(0.5, 8, 10));
+    }
+
+    /** A controller whose logic works from 6 V and needs a tenth of a second to come back. */
+    public static SolidStateController controller(
+            String id, int channels, double ratedAmps, boolean closedByDefault) {
+        SolidStateController.Output output =
+                new SolidStateController.Output(
+                        new Channel.Switching(0.004, ratedAmps * 20),
+                        new Channel.Trip(ratedAmps, ProtectorCurves.ELECTRONIC_TRIP, 10),
+                        closedByDefault);
+        return new SolidStateController(
+                Bench.tag(id),
+                IntStream.range(0, channels).mapToObj(n -> output).toList(),
+                new Demand(Demand.Kind.CONSTANT_POWER, 0.2, 12),
+                new Tolerance(6, 7, 0.005, 0.1, 40, 1));
+    }
+
+    /** A load with two supply inputs {@code a} and {@code b}, combined by diodes inside. */
+    public static Load twoInputs(String id, Demand.Kind kind, double amps) {
+        return new Load(Bench.tag(id), new Demand(kind, amps, 12), Bench.HARDY, List.of("a", "b"));
+    }
+}

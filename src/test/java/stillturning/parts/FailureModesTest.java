@@ -1,0 +1,184 @@
+package stillturning.parts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import stillturning.bench.Bench;
+import stillturning.bench.Shelf;
+import stillturning.element.Conversion;
+import stillturning.element.Demand;
+import stillturning.element.Element;
+import stillturning.element.Guard;
+
+class FailureModesTest {
+
+    private static final Wire WIRE =
+            new Wire(Bench.tag("wire"), Cable.awg("18").orElseThrow(), 1, 0.02);
+
+    static List<Part> everyKind() {
+        return List.of(
+                Shelf.alternator("alternator", 14.2, 45, false),
+                Shelf.lead("battery", 20, 0.01, 1),
+                Shelf.lithium("lithium", 10, 1, Shelf.LENIENT),
+                new Breaker(Bench.tag("breaker"), 5, 0.02, ProtectorCurves.THERMAL_BREAKER),
+                new Bus(Bench.tag("bus"), List.of("feed", "tie"), 1e-4),
+                new Connector(Bench.tag("connector"), 3, 0.002),
+                Shelf.contactor("contactor", 0.015),
+                Shelf.converter("converter", 10),
+                new Diode(Bench.tag("diode"), 1e-5, 0.0275, 0.002),
+                Shelf.fuse("fuse", 5),
+                new GroundPoint(Bench.tag("ground"), true, 1e-4),
+                new GroundPoint(Bench.tag("block"), false, 1e-4),
+                Shelf.twoInputs("computer", Demand.Kind.CONSTANT_POWER, 1.2),
+                new Load(
+                        Bench.tag("pump"),
+                        new Demand(Demand.Kind.CONSTANT_POWER, 5, 12),
+                        Bench.HARDY,
+                        List.of("plus")),
+                Shelf.guard("guard", 16, 0.05),
+                Shelf.controller("controller", 2, 10, true),
+                new Switch(Bench.tag("switch"), 2, Switch.Throw.SINGLE, 0.005),
+                new Switch(Bench.tag("selector"), 1, Switch.Throw.DOUBLE, 0.005),
+                WIRE);
+    }
+
+    @Test
+    void theListNamesEveryKindOfPart() {
+        Set<Class<?>> kinds =
+                everyKind().stream().map(Object::getClass).collect(Collectors.toSet());
+        assertEquals(Set.of(Part.class.getPermittedSubclasses()), kinds);
+    }
+
+    /** What the design asks of each kind's catalogue. */
+    @Test
+    void everyKindHasTheFailureModesThatTheTradeKnows() {
+        Map<String, Set<String>> asked =
+                Map.ofEntries(
+                        Map.entry(
+                                "battery",
+                                Set.of("disconnects itself", "one cell shorted", "capacity lost")),
+                        Map.entry(
+                                "alternator",
+                                Set.of(
+                                        "no output",
+                                        "part output",
+                                        "over-voltage",
+                                        "field open",
+                                        "output short")),
+                        Map.entry("bus", Set.of("short to ground", "feed open", "tie open")),
+                        Map.entry("wire", Set.of("open", "chafed to ground")),
+                        Map.entry(
+                                "connector",
+                                Set.of("comes apart", "pin 1 open", "pin 1 high resistance")),
+                        Map.entry(
+                                "fuse",
+                                Set.of("opens for no reason", "does not open when it should")),
+                        Map.entry(
+                                "breaker",
+                                Set.of("opens for no reason", "does not open when it should")),
+                        Map.entry(
+                                "switch", Set.of("stuck open", "stuck closed", "short to ground")),
+                        Map.entry("contactor", Set.of("drops out", "welded")),
+                        Map.entry("diode", Set.of("open", "shorted")),
+                        Map.entry(
+                                "controller",
+                                Set.of(
+                                        "logic dead",
+                                        "command path lost",
+                                        "channel 1 off",
+                                        "channel 1 stuck on",
+                                        "channel 1 trips for no reason")),
+                        Map.entry("ground", Set.of("open", "high resistance")),
+                        Map.entry("converter", Set.of("no output", "over-voltage")),
+                        Map.entry("computer", Set.of("stops working", "input a short")),
+                        Map.entry("pump", Set.of("stops working", "input short")));
+        for (Part part : everyKind()) {
+            Set<String> names =
+                    part.failureModes().stream().map(FailureMode::name).collect(Collectors.toSet());
+            Set<String> missing = new TreeSet<>(asked.getOrDefault(part.id(), Set.of()));
+            missing.removeAll(names);
+            assertTrue(missing.isEmpty(), part.id() + " lacks " + missing);
+            assertEquals(part.failureModes().size(), names.size(), part.id() + ": twice one name");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyKind")
+    void aFailureInjectedTwiceIsTheFailureOnce(Part part) {
+        for (FailureMode mode : part.failureModes()) {
+            List<Element> once = mode.on(part.elements());
+            assertEquals(once, mode.on(once), part.id() + ": " + mode.name());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyKind")
+    void everyFailureChangesSomethingAndLeavesNamesUnique(Part part) {
+        for (FailureMode mode : part.failureModes()) {
+            List<Element> after = mode.on(part.elements());
+            assertTrue(!after.equals(part.elements()), part.id() + ": " + mode.name());
+            assertEquals(
+                    after.size(), after.stream().map(Element::name).distinct().count(), part.id());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyKind")
+    void whatIsOpenStaysOpenWhenTheSameThingFailsAgainInAnotherWay(Part part) {
+        for (FailureMode opened : part.failureModes()) {
+            Set<String> gone = names(part.elements());
+            gone.removeAll(names(opened.on(part.elements())));
+            for (FailureMode other : part.failureModes()) {
+                Set<String> left = names(other.on(opened.on(part.elements())));
+                left.retainAll(gone);
+                assertTrue(left.isEmpty(), part.id() + ": " + opened.name() + ", " + other.name());
+            }
+        }
+    }
+
+    @Test
+    void bothInputsOfALoadCanBeShortedTogether() {
+        Load computer = Shelf.twoInputs("computer", Demand.Kind.CONSTANT_POWER, 1.2);
+        List<Element> after = computer.elements();
+        for (FailureMode mode : computer.failureModes()) {
+            after = mode.name().endsWith(" short") ? mode.on(after) : after;
+        }
+        assertEquals(computer.elements().size() + 2, after.size());
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyKind")
+    void elementsOnlyTouchTerminalsHiddenNetsAndTheStructure(Part part) {
+        Set<String> known = new HashSet<>(part.terminals());
+        known.addAll(Set.of(Element.STRUCTURE, "inside", "chafe"));
+        assertTrue(known.contains(part.entry()) && known.contains(part.exit()));
+        for (FailureMode mode : part.failureModes()) {
+            mode.on(part.elements()).forEach(e -> assertKnown(known, e));
+        }
+        part.elements().forEach(e -> assertKnown(known, e));
+    }
+
+    private static void assertKnown(Set<String> known, Element element) {
+        assertTrue(known.contains(element.from()), element.name() + " at " + element.from());
+        assertTrue(known.contains(element.to()), element.name() + " at " + element.to());
+        if (element instanceof Conversion conversion) {
+            assertTrue(known.contains(conversion.output().plus()));
+            assertTrue(known.contains(conversion.output().minus()));
+        } else if (element instanceof Guard guard) {
+            assertTrue(known.contains(guard.sense()) && known.contains(guard.senseReturn()));
+        }
+    }
+
+    private static Set<String> names(List<Element> elements) {
+        return elements.stream().map(Element::name).collect(Collectors.toCollection(HashSet::new));
+    }
+}
