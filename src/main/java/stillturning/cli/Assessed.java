@@ -5,6 +5,7 @@ import stillturning.assess.Assessment;
 import stillturning.assess.Assessment.Unassessed;
 import stillturning.model.Study;
 import stillturning.ranking.RankingResult;
+import stillturning.ranking.Standing;
 import stillturning.report.Cautions;
 import stillturning.report.Reasons;
 import stillturning.report.TerminalTables;
@@ -32,6 +33,7 @@ record Assessed(Assessment assessment) {
     /** Title, what cannot be computed, requirements, ranking and reasons. */
     void comparison(Output out) {
         heading(out);
+        assessment.ranking().ifPresent(ranking -> answer(ranking, out));
         if (!assessment.study().goals().requirements().isEmpty()) {
             out.section("Hard requirements")
                     .lines(TerminalTables.requirements(assessment, out.paint()));
@@ -65,13 +67,25 @@ record Assessed(Assessment assessment) {
                 .lines(TerminalTables.rankingNotes(assessment));
         out.section("Why");
         Reasons reasons = new Reasons(assessment, ranking);
-        ranking.standings()
-                .forEach(s -> out.line(Paragraph.of(why(s.rank(), s.name()), reasons.of(s.name()))));
+        for (Standing standing : ranking.standings()) {
+            out.line("  " + standing.rank() + "  " + title(standing))
+                    .line(Paragraph.of("     ", reasons.of(standing.name())));
+        }
     }
 
-    private String why(int rank, String candidate) {
-        String title =
-                assessment.of(candidate).map(a -> a.candidate().title()).orElse(candidate);
-        return "  " + rank + "  " + title + ": ";
+    private void answer(RankingResult ranking, Output out) {
+        Standing leader = ranking.leader();
+        String met =
+                leader.missedGates().isEmpty()
+                        ? "; it meets every hard requirement."
+                        : "; no candidate meets every hard requirement.";
+        out.line("").line(Paragraph.of("", "First in the ranking: " + title(leader) + met));
+    }
+
+    private String title(Standing standing) {
+        return assessment
+                .of(standing.name())
+                .map(a -> a.candidate().title())
+                .orElse(standing.name());
     }
 }

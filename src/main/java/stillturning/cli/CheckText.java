@@ -110,29 +110,35 @@ final class CheckText {
         List<Assumption> all = check.read().assumptions();
         out.section("Where the " + all.size() + " values come from");
         for (Origin origin : Origin.values()) {
-            long count = all.stream().filter(a -> a.origin() == origin).count();
-            out.line(String.format(Locale.ROOT, "  %5d  %s", count, words(origin)));
+            List<Assumption> of = all.stream().filter(a -> a.origin() == origin).toList();
+            out.line(String.format(Locale.ROOT, "  %5d  %s", of.size(), words(origin, of)));
         }
-        List<Assumption> guesses = all.stream().filter(a -> a.origin() == Origin.GUESSED).toList();
+        guesses(all.stream().filter(a -> a.origin() == Origin.GUESSED).toList());
+    }
+
+    private void guesses(List<Assumption> guesses) {
         TextTable table =
                 new TextTable(
                         List.of(
                                 Column.words("guessed in", 32),
                                 Column.words("at", 40),
                                 Column.words("value", 24)));
-        guesses.forEach(
-                g ->
-                        table.row(
-                                List.of(
-                                        new Cell(g.file()),
-                                        new Cell(g.path()),
-                                        new Cell(g.text()))));
+        String above = "";
+        for (Assumption guess : guesses) {
+            String file = guess.file().equals(above) ? "" : guess.file();
+            table.row(List.of(new Cell(file), new Cell(guess.path()), new Cell(guess.text())));
+            above = guess.file();
+        }
         if (!guesses.isEmpty()) {
             out.line("").lines(table.lines(out.paint()));
         }
     }
 
-    private static String words(Origin origin) {
+    private static String words(Origin origin, List<Assumption> of) {
+        if (origin == Origin.CATALOGUE) {
+            long guesses = of.stream().filter(Assumption::isGuess).count();
+            return origin.words() + " (" + guesses + " of them guesses)";
+        }
         return origin == Origin.STATED ? "stated without a source" : origin.words();
     }
 
@@ -141,10 +147,10 @@ final class CheckText {
         for (Expanded line : lines) {
             out.line("  " + line.path());
             for (Expanded.Made made : line.parts()) {
-                out.line(
-                        Paragraph.of(
-                                "    " + made.id() + " (" + made.kind() + "): ",
-                                String.join(", ", made.values())));
+                out.line("    " + made.id() + " (" + made.kind() + ")");
+                if (!made.values().isEmpty()) {
+                    out.line(Paragraph.of("      ", String.join(", ", made.values())));
+                }
             }
         }
     }

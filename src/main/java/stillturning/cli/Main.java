@@ -89,6 +89,7 @@ public final class Main {
                 .setErr(around.err())
                 .setUsageHelpWidth(WIDTH)
                 .setCaseInsensitiveEnumValuesAllowed(true)
+                .setAbbreviatedOptionsAllowed(true)
                 .setColorScheme(
                         CommandLine.Help.defaultColorScheme(
                                 around.colour() ? Ansi.ON : Ansi.OFF))

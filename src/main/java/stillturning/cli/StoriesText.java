@@ -3,6 +3,7 @@ package stillturning.cli;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stillturning.assess.Outcome;
@@ -24,7 +25,7 @@ import stillturning.timeline.Story;
 /** Stories for a person: in full for one candidate, side by side and in short for several. */
 final class StoriesText {
 
-    private static final int MOST_EVENTS = 6;
+    private static final int MOST_EVENTS = 8;
 
     private static final Set<Kind> TELLING =
             EnumSet.of(
@@ -123,10 +124,8 @@ final class StoriesText {
         for (Told told : stories.told()) {
             if (!shown.contains(told.candidate().id())) {
                 shown.add(told.candidate().id());
-                out.line(
-                        Paragraph.of(
-                                "  " + told.candidate().title() + ": ",
-                                inShort(told.verdict().planned())));
+                out.line("  " + told.candidate().title());
+                inShort(told.verdict().planned());
             }
         }
         String without =
@@ -136,21 +135,19 @@ final class StoriesText {
         }
     }
 
-    private static String inShort(Story story) {
-        List<String> events =
-                story.happenings().stream()
-                        .filter(h -> TELLING.contains(h.kind()))
-                        .map(StoriesText::event)
-                        .toList();
-        String told = events.stream().limit(MOST_EVENTS).collect(Collectors.joining("; "));
-        return events.size() > MOST_EVENTS ? told + "; and so on" : told;
+    private void inShort(Story story) {
+        List<Happening> events =
+                story.happenings().stream().filter(h -> TELLING.contains(h.kind())).toList();
+        events.stream().limit(MOST_EVENTS).forEach(this::event);
+        if (events.size() > MOST_EVENTS) {
+            out.line(String.format(Locale.ROOT, "  %14s  and so on", "..."));
+        }
     }
 
-    private static String event(Happening happening) {
-        String words =
-                happening.kind() == Kind.FAILURE
-                        ? happening.words()
-                        : happening.part() + " " + happening.words();
-        return Formats.duration(happening.seconds()) + " " + words;
+    private void event(Happening happening) {
+        boolean itself = happening.kind() == Kind.FAILURE;
+        String words = (itself ? "" : happening.part() + " ") + happening.words();
+        String time = happening.seconds() == 0 ? "0 ms" : Formats.duration(happening.seconds());
+        out.line(Paragraph.of(String.format(Locale.ROOT, "  %14s  ", time), words));
     }
 }
