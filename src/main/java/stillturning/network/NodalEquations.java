@@ -343,20 +343,21 @@ final class NodalEquations {
     }
 
     /**
-     * Whether a better point may exist: a load lives below its floor without being simply dead, or
-     * a channel is at its limit.
+     * Which branches make a better point thinkable: loads that live below their floor without being
+     * simply dead, channels at their limit. One number a set, 0 for none.
      */
-    boolean doubtful(double[] volts) {
+    long doubts(double[] volts) {
+        long set = 0;
         for (int c = 0; c < curves; c++) {
             int b = curved[c];
             double across = volts[from[b]] - volts[to[b]];
             double floor = curvedLaw[c].floorVolts();
             boolean sagged = across < floor && across > DEAD * floor;
             if (sagged || (curvedLaw[c] instanceof LimitedConductor && slope(c, volts) < 1e-6)) {
-                return true;
+                set = 31 * set + b + 1;
             }
         }
-        return false;
+        return set;
     }
 
     int branches() {

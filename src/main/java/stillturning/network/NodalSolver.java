@@ -10,6 +10,7 @@ public final class NodalSolver {
     private final Newton newton;
     private boolean changed = true;
     private boolean warm;
+    private long knownDoubts;
 
     /**
      * A solver, cold.
@@ -60,6 +61,7 @@ public final class NodalSolver {
         }
         changed = true;
         warm = true;
+        knownDoubts = 0;
     }
 
     /**
@@ -72,11 +74,17 @@ public final class NodalSolver {
         if (!changed) {
             return;
         }
-        newton.begin(equations.refresh());
+        boolean newLaws = equations.refresh();
+        newton.begin(newLaws);
         boolean found = warm && newton.converge();
-        if (!found || equations.doubtful(newton.volts())) {
+        long doubts = equations.doubts(newton.volts());
+        // while a source merely drifts, a point once held against the cold one stays the answer
+        boolean known = !newLaws && doubts == knownDoubts;
+        if (!found || (doubts != 0 && !known)) {
             found = fromNothing();
+            doubts = equations.doubts(newton.volts());
         }
+        knownDoubts = doubts;
         warm = found;
         changed = !found;
         if (!found) {

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class RankingPropertiesTest {
-    private static final int ROUNDS = 20;
+    private static final int ROUNDS = 8;
 
     private record Sample(List<Criterion> criteria, List<Alternative> alternatives) {
         static Sample of(SplittableRandom random) {

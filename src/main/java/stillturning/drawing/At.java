@@ -1,0 +1,8 @@
+package stillturning.drawing;
+
+/** A point (drawing units; y grows downwards). */
+record At(double x, double y) {
+    At movedBy(double dx, double dy) {
+        return new At(x + dx, y + dy);
+    }
+}

@@ -1,0 +1,141 @@
+package stillturning.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** One panel: frame, axes, thresholds and series within one window of time. */
+final class PanelPainter {
+    static final double AXIS_HEIGHT = 34;
+    private static final Pen GRID = Pen.line(0.5, "#d4d4d4");
+    private static final Pen FRAME = Pen.line(1, "#000000");
+    private static final Pen LIMIT = Pen.line(0.9, "#767676").dashed(List.of(3.0, 2.0));
+    private static final Pen SHADE = Pen.solid("#ececec");
+
+    private final Plot plot;
+    private final Window window;
+    private final ValueScale scale;
+    private final Box box;
+    private final List<Mark> marks = new ArrayList<>();
+
+    PanelPainter(Plot plot, Window window, ValueScale scale, Box box) {
+        this.plot = plot;
+        this.window = window;
+        this.scale = scale;
+        this.box = box;
+    }
+
+    /** A shade over the part that the panel to the left shows enlarged. */
+    List<Mark> enlarged(Window shorter) {
+        double width = Math.max(2, window.share(shorter.to()) * box.width());
+        return List.of(
+                new Outline(new At(box.x(), box.y()))
+                        .rectangle(0, 0, width, box.height())
+                        .with(SHADE));
+    }
+
+    List<Mark> marks(boolean first, boolean several) {
+        paintValueAxis(first);
+        paintTimeAxis(several);
+        for (Threshold threshold : plot.thresholds()) {
+            double y = y(threshold.value());
+            marks.add(outline().segment(box.x(), y, box.right(), y).with(LIMIT));
+        }
+        for (int i = 0; i < plot.series().size(); i++) {
+            paintSeries(i);
+        }
+        marks.add(outline().rectangle(box.x(), box.y(), box.width(), box.height()).with(FRAME));
+        return marks;
+    }
+
+    private static Outline outline() {
+        return new Outline(new At(0, 0));
+    }
+
+    private double x(double seconds) {
+        return box.x() + window.share(seconds) * box.width();
+    }
+
+    private double y(double value) {
+        return box.bottom() - scale.share(value) * box.height();
+    }
+
+    private void paintValueAxis(boolean labelled) {
+        for (double value : scale.ticks().values()) {
+            double y = y(value);
+            marks.add(outline().segment(box.x(), y, box.right(), y).with(GRID));
+            if (labelled) {
+                text(Ticks.text(value), box.x() - 6, y + 4, Mark.Anchor.END);
+            }
+        }
+    }
+
+    private void paintTimeAxis(boolean several) {
+        TimeUnit unit = TimeUnit.forSpan(window.to() - window.from());
+        int most = (int) Math.max(2, box.width() / 34);
+        Ticks ticks = Ticks.within(window.from() / unit.seconds, window.to() / unit.seconds, most);
+        for (double tick : ticks.values()) {
+            double x = x(tick * unit.seconds);
+            marks.add(outline().segment(x, box.y(), x, box.bottom()).with(GRID));
+            marks.add(outline().segment(x, box.bottom(), x, box.bottom() + 4).with(FRAME));
+            text(Ticks.text(tick), x, box.bottom() + 15, Mark.Anchor.MIDDLE);
+        }
+        boolean whole = window.to() == plot.untilSeconds();
+        String span = Ticks.text(window.to() / unit.seconds) + " " + unit.sign;
+        String words =
+                several ? (whole ? "whole story, " : "first ") + span : "time (" + unit.sign + ")";
+        text(words, box.x() + box.width() / 2, box.bottom() + 28, Mark.Anchor.MIDDLE);
+    }
+
+    private void text(String words, double x, double y, Mark.Anchor anchor) {
+        marks.add(new Mark.Text(words, x, y, anchor, PlotPainter.PLAIN));
+    }
+
+    private void paintSeries(int index) {
+        List<At> points = new ArrayList<>();
+        for (Series.Sample sample : clipped(plot.series().get(index).samples())) {
+            points.add(new At(x(sample.seconds()), y(sample.value())));
+        }
+        if (points.size() < 2) {
+            return;
+        }
+        Outline line = outline();
+        boolean first = true;
+        for (At point : Polyline.simplified(points, 0.25)) {
+            line = first ? line.move(point.x(), point.y()) : line.line(point.x(), point.y());
+            first = false;
+        }
+        marks.add(
+                new Mark.Part(
+                        "series " + index + " until " + Ticks.text(window.to()),
+                        plot.series().get(index).name(),
+                        List.of(line.with(SeriesPens.of(index)))));
+    }
+
+    /** The samples within the window, and where the line crosses its edges. */
+    private List<Series.Sample> clipped(List<Series.Sample> samples) {
+        List<Series.Sample> inside = new ArrayList<>();
+        for (int i = 0; i < samples.size(); i++) {
+            Series.Sample sample = samples.get(i);
+            if (i > 0) {
+                crossing(samples.get(i - 1), sample, window.from(), inside);
+                crossing(samples.get(i - 1), sample, window.to(), inside);
+            }
+            if (window.holds(sample.seconds())) {
+                inside.add(sample);
+            }
+        }
+        return inside;
+    }
+
+    private static void crossing(
+            Series.Sample a, Series.Sample b, double edge, List<Series.Sample> inside) {
+        if (a.seconds() < edge && edge < b.seconds()) {
+            inside.add(between(a, b, edge));
+        }
+    }
+
+    private static Series.Sample between(Series.Sample a, Series.Sample b, double seconds) {
+        double share = (seconds - a.seconds()) / (b.seconds() - a.seconds());
+        return new Series.Sample(seconds, a.value() + share * (b.value() - a.value()));
+    }
+}
