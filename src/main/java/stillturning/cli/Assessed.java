@@ -15,7 +15,8 @@ record Assessed(Assessment assessment) {
 
     /** Assesses a study, telling how far it is where somebody waits. */
     static Assessed of(Study study, Surroundings around) {
-        try (Progress progress = Progress.over(study.candidates().size(), "candidates assessed", around)) {
+        try (Progress progress =
+                Progress.over(study.candidates().size(), "candidates assessed", around)) {
             return new Assessed(Assess.of(study, progress));
         }
     }

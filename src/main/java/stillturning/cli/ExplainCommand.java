@@ -66,8 +66,7 @@ final class ExplainCommand implements Callable<Integer> {
     }
 
     private static Sources sources(ReadStudy read) {
-        List<SourceNote> notes =
-                read.assumptions().stream().map(ExplainCommand::note).toList();
+        List<SourceNote> notes = read.assumptions().stream().map(ExplainCommand::note).toList();
         return new Sources(read.fingerprint(), notes);
     }
 

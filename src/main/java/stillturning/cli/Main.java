@@ -29,7 +29,8 @@ public final class Main {
         // newer Java hands out a console even where there is no terminal, unless told not to
         System.setProperty("jdk.console", "java.base");
         Optional<Console> console = Optional.ofNullable(System.console());
-        Charset charset = console.map(Console::charset).map(Main::wide).orElse(StandardCharsets.UTF_8);
+        Charset charset =
+                console.map(Console::charset).map(Main::wide).orElse(StandardCharsets.UTF_8);
         PrintWriter out = writer(FileDescriptor.out, charset);
         PrintWriter err = writer(FileDescriptor.err, charset);
         int code = run(out, err, System.in, console.isPresent(), args);
@@ -91,8 +92,7 @@ public final class Main {
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setAbbreviatedOptionsAllowed(true)
                 .setColorScheme(
-                        CommandLine.Help.defaultColorScheme(
-                                around.colour() ? Ansi.ON : Ansi.OFF))
+                        CommandLine.Help.defaultColorScheme(around.colour() ? Ansi.ON : Ansi.OFF))
                 .setParameterExceptionHandler((e, words) -> misused(e, around))
                 .setExecutionExceptionHandler((e, line, parsed) -> told(e, program, around));
     }

@@ -43,10 +43,7 @@ final class NewCommand implements Callable<Integer> {
     @Option(names = "--batteries", paramLabel = "1|2", description = "How many batteries.")
     private Optional<String> batteries = Optional.empty();
 
-    @Option(
-            names = "--charging-sources",
-            paramLabel = "1|2",
-            description = "How many alternators.")
+    @Option(names = "--charging-sources", paramLabel = "1|2", description = "How many alternators.")
     private Optional<String> alternators = Optional.empty();
 
     @Option(names = "--computers", paramLabel = "1|2", description = "How many engine computers.")
@@ -121,7 +118,11 @@ final class NewCommand implements Callable<Integer> {
         Counts counts =
                 new Counts(
                         number("batteries", batteries, "How many batteries?", TWO_OR_ONE),
-                        number("charging-sources", alternators, "How many alternators?", ONE_OR_TWO),
+                        number(
+                                "charging-sources",
+                                alternators,
+                                "How many alternators?",
+                                ONE_OR_TWO),
                         number("computers", computers, "How many engine computers?", TWO_OR_ONE),
                         number("pumps", pumps, "How many fuel pumps?", TWO_OR_ONE));
         String protecting =
@@ -163,7 +164,9 @@ final class NewCommand implements Callable<Integer> {
                                                     + "\" is none of: "
                                                     + String.join(", ", choices)));
         }
-        return asks() ? new Questions(around.out(), around.in()).choose(question, choices) : choices.get(0);
+        return asks()
+                ? new Questions(around.out(), around.in()).choose(question, choices)
+                : choices.get(0);
     }
 
     private boolean asks() {

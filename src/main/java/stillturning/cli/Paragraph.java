@@ -12,7 +12,7 @@ final class Paragraph {
         StringBuilder lines = new StringBuilder(lead);
         int column = lead.length();
         boolean fresh = true;
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : text.strip().split("\\s+", -1)) {
             int needed = (fresh ? 0 : 1) + word.length();
             if (!fresh && column + needed > WIDTH) {
                 lines.append('\n').append(" ".repeat(lead.length()));

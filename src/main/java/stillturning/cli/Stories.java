@@ -58,7 +58,8 @@ record Stories(Study study, Pilot pilot, boolean compared, List<Told> told, List
             }
         }
         if (told.isEmpty()) {
-            throw new Refusal(untold.get(0).candidate + " cannot be computed: " + untold.get(0).reason);
+            throw new Refusal(
+                    untold.get(0).candidate + " cannot be computed: " + untold.get(0).reason);
         }
         return new Stories(study, pilot, study.candidates().size() > 1, told, untold);
     }
@@ -68,8 +69,7 @@ record Stories(Study study, Pilot pilot, boolean compared, List<Told> told, List
         try {
             return Optional.of(new Told(candidate, Assess.one(study, candidate, failure, pilot)));
         } catch (UntoldStory e) {
-            untold.add(
-                    new Untold(candidate.id(), failure.name(), String.valueOf(e.getMessage())));
+            untold.add(new Untold(candidate.id(), failure.name(), String.valueOf(e.getMessage())));
             return Optional.empty();
         }
     }

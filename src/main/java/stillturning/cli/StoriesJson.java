@@ -11,11 +11,7 @@ import tools.jackson.databind.JsonNode;
  * tells it with the pilot as planned and with one who does nothing.
  */
 record StoriesJson(
-        int schemaVersion,
-        String caution,
-        String study,
-        List<Entry> stories,
-        List<Untold> untold) {
+        int schemaVersion, String caution, String study, List<Entry> stories, List<Untold> untold) {
 
     /** A story of a candidate. */
     record Entry(String candidate, JsonNode story) {}

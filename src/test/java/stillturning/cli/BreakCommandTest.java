@@ -70,10 +70,7 @@ class BreakCommandTest {
                         .map(line -> line.substring(10).strip())
                         .toList();
         assertEquals(5, outcomes.size(), ran.out());
-        List<String> worstFirst =
-                Arrays.stream(Outcome.values())
-                        .map(Outcome::words)
-                        .toList();
+        List<String> worstFirst = Arrays.stream(Outcome.values()).map(Outcome::words).toList();
         List<Integer> ranks = outcomes.stream().map(worstFirst::indexOf).toList();
         assertEquals(ranks.stream().sorted().toList(), ranks);
     }
@@ -111,8 +108,7 @@ class BreakCommandTest {
 
     @Test
     void aPilotWhoDoesNothingIsToldInFullToo() {
-        Ran ran =
-                breaking("--candidate", "one-bus", "--failure", "charging", "--pilot", "never");
+        Ran ran = breaking("--candidate", "one-bus", "--failure", "charging", "--pilot", "never");
         assertTrue(ran.out().contains("charging lost, pilot never"), ran.out());
         assertTrue(ran.out().contains("  outcome:"), ran.out());
     }
@@ -124,8 +120,11 @@ class BreakCommandTest {
         assertTrue(
                 ran.err()
                         .startsWith(
-                                "stillturning: \"ground\" may mean any of these; say more:\n"
-                                        + "  panel-ground\n  engine-ground\n"),
+                                """
+                                stillturning: "ground" may mean any of these; say more:
+                                  panel-ground
+                                  engine-ground
+                                """),
                 ran.err());
         assertEquals("", ran.out());
     }

@@ -87,8 +87,7 @@ class DecideCommandTest {
         Ran ran =
                 Session.in(here)
                         .run("decide", Session.ARCHITECTURES.resolve("sandpiper").toString());
-        boolean met =
-                ran.out().replaceAll("\\s+", " ").contains("it meets every hard requirement");
+        boolean met = ran.out().replaceAll("\\s+", " ").contains("it meets every hard requirement");
         assertEquals(met ? ExitCode.FINE : ExitCode.REQUIREMENT_MISSED, ran.code(), ran.err());
         assertTrue(ran.out().contains("\n  6  "), ran.out());
     }

@@ -27,11 +27,12 @@ class ProgressTest {
 
     @Test
     void slowWorkIsShownInPlaceAndWipedAway() throws InterruptedException {
-        try (Progress progress = Progress.over(6, "candidates assessed", around(true), Duration.ZERO)) {
+        try (Progress progress =
+                Progress.over(6, "candidates assessed", around(true), Duration.ZERO)) {
             progress.accept("first");
             waitFor("\r1 of 6 candidates assessed");
         }
-        assertTrue(err.toString().endsWith("\r" + " ".repeat(27) + "\r"), err.toString());
+        assertTrue(err.toString().endsWith("\r" + " ".repeat(26) + "\r"), err.toString());
     }
 
     private void waitFor(String text) throws InterruptedException {
@@ -43,7 +44,8 @@ class ProgressTest {
 
     @Test
     void quickWorkShowsNothing() {
-        try (Progress progress = Progress.over(6, "candidates assessed", around(true), Duration.ofHours(1))) {
+        try (Progress progress =
+                Progress.over(6, "candidates assessed", around(true), Duration.ofHours(1))) {
             progress.accept("first");
         }
         assertEquals("", err.toString());
@@ -51,7 +53,8 @@ class ProgressTest {
 
     @Test
     void nothingIsShownWhereNobodySits() throws InterruptedException {
-        try (Progress progress = Progress.over(6, "candidates assessed", around(false), Duration.ZERO)) {
+        try (Progress progress =
+                Progress.over(6, "candidates assessed", around(false), Duration.ZERO)) {
             progress.accept("first");
             Thread.sleep(50);
         }
