@@ -1,0 +1,164 @@
+package stillturning.report;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Assessment;
+import stillturning.model.LoadNeed;
+import stillturning.model.Study;
+import stillturning.quantity.Formats;
+import stillturning.report.page.Page;
+import stillturning.report.page.Page.Answer;
+import stillturning.report.page.Page.Fact;
+import stillturning.report.page.Page.Foot;
+import stillturning.report.page.Page.Head;
+import stillturning.report.page.Page.Link;
+import stillturning.report.page.Page.Met;
+import stillturning.report.page.Page.RequirementRow;
+
+/** An assessment as one HTML file that needs nothing beside it and no script. */
+public final class HtmlPage {
+
+    private final Assessment assessment;
+    private final Study study;
+    private final List<Appraisal> appraisals;
+    private final Sources sources;
+
+    private HtmlPage(Assessment assessment, Sources sources) {
+        this.assessment = assessment;
+        this.study = assessment.study();
+        this.appraisals = InOrder.of(assessment);
+        this.sources = sources;
+    }
+
+    /** The page; the same assessment and sources, the same text. */
+    public static String of(Assessment assessment, Sources sources) {
+        StringOutput output = new StringOutput();
+        TemplateEngine.createPrecompiled(ContentType.Html)
+                .render("page.jte", new HtmlPage(assessment, sources).page(), output);
+        return output.toString();
+    }
+
+    private Page page() {
+        StoryChapters stories = StoryChapters.of(study, appraisals);
+        return new Page(
+                head(),
+                answer(),
+                ComparisonSection.of(assessment),
+                CandidateSheets.of(study, appraisals, stories),
+                MatrixSection.of(appraisals, stories),
+                stories.chapters(),
+                Departures.of(study, appraisals),
+                foot());
+    }
+
+    private Head head() {
+        Study.Goals goals = study.goals();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(
+                new Fact(
+                        "The question",
+                        "After each failure: is the propeller still turning, for how long, and what"
+                                + " must the pilot do about it?"));
+        facts.add(new Fact("The engine needs", study.aircraft().engine().logic().inWords()));
+        facts.add(
+                new Fact(
+                        "It stops when that is missing for",
+                        Telling.time(study.aircraft().engine().toleratedSeconds())));
+        facts.add(new Fact("Failures happen in", goals.failurePhase().name()));
+        facts.add(
+                new Fact(
+                        "Long enough to get down",
+                        Formats.duration(goals.enoughSeconds())
+                                + "; an engine that runs on for less counts as lost"));
+        facts.add(new Fact("Loads on in " + goals.failurePhase().name(), loadSum()));
+        facts.add(
+                new Fact(
+                        "Candidates",
+                        study.candidates().size()
+                                + ", with "
+                                + appraisals.stream().mapToInt(a -> a.singles().size()).sum()
+                                + " single failures told one by one"));
+        return new Head(
+                study.heading().title(),
+                study.heading().about(),
+                facts,
+                Cautions.inFull(study.heading().invented()));
+    }
+
+    private String loadSum() {
+        String phase = study.goals().failurePhase().name();
+        List<LoadNeed> running =
+                study.aircraft().loads().stream().filter(l -> l.averageAmps(phase) > 0).toList();
+        double amps = running.stream().mapToDouble(l -> l.averageAmps(phase)).sum();
+        return running.size() + ", together " + Formats.fixed(amps, 1) + " A on average";
+    }
+
+    private Answer answer() {
+        List<Link> links = links(appraisals);
+        if (assessment.ranking().isEmpty()) {
+            return new Answer("No candidate could be computed.", "", links, List.of());
+        }
+        String leader = assessment.ranking().get().leader().name();
+        String title = assessment.of(leader).map(a -> a.candidate().title()).orElse(leader);
+        long missed =
+                assessment.of(leader).stream()
+                        .flatMap(a -> a.met().stream())
+                        .filter(m -> !m.met())
+                        .count();
+        String lead =
+                missed == 0
+                        ? "\u201C" + title + "\u201D comes first and meets every requirement."
+                        : "No candidate meets every requirement; \u201C"
+                                + title
+                                + "\u201D comes nearest and misses "
+                                + missed
+                                + ".";
+        String why = new Reasons(assessment, assessment.ranking().get()).of(leader);
+        return new Answer(lead, why, links, requirements());
+    }
+
+    /** Each candidate's title with a link to its sheet. */
+    static List<Link> links(List<Appraisal> appraisals) {
+        List<Link> links = new ArrayList<>();
+        for (int i = 0; i < appraisals.size(); i++) {
+            links.add(new Link(appraisals.get(i).candidate().title(), anchor(i)));
+        }
+        return links;
+    }
+
+    static String anchor(int candidate) {
+        return "candidate-" + (candidate + 1);
+    }
+
+    private List<RequirementRow> requirements() {
+        List<RequirementRow> rows = new ArrayList<>();
+        for (int i = 0; i < study.goals().requirements().size(); i++) {
+            int row = i;
+            List<Met> cells =
+                    appraisals.stream()
+                            .map(a -> a.met().get(row))
+                            .map(m -> new Met(m.met(), m.reason()))
+                            .toList();
+            rows.add(new RequirementRow(study.goals().requirements().get(i).inWords(), cells));
+        }
+        return rows;
+    }
+
+    private Foot foot() {
+        Optional<String> baseline = study.goals().baseline().flatMap(this::titleOf);
+        return new Foot(
+                baseline.orElse(""),
+                Assumptions.of(sources),
+                Cautions.inFull(study.heading().invented()),
+                sources.fingerprint());
+    }
+
+    private Optional<String> titleOf(String candidate) {
+        return study.candidate(candidate).map(c -> c.title());
+    }
+}

@@ -1,0 +1,61 @@
+package stillturning.report;
+
+import stillturning.assess.Outcome;
+import stillturning.report.Paint.Ink;
+
+/** An outcome in the few letters that a table has room for; the sign tells it without colour. */
+enum OutcomeMark {
+    LOST(Outcome.ENGINE_LOST, "\u2716", "engine lost", "LOST", Ink.ALARM),
+    STOPS(Outcome.STOPS_UNTIL_PILOT_ACTS, "\u25A0", "stops, pilot", "STOPS", Ink.ALARM),
+    ACT(Outcome.STOPS_UNLESS_PILOT_ACTS, "\u25B2", "act in time", "ACT", Ink.WARNING),
+    DIPS(Outcome.INTERRUPTED, "\u2248", "interrupted", "DIPS", Ink.WARNING),
+    SPARE(Outcome.REDUNDANCY_LOST, "\u25CB", "spare lost", "spare", Ink.PLAIN),
+    LOADS(Outcome.LOADS_LOST, "\u2212", "loads lost", "loads", Ink.FAINT),
+    NONE(Outcome.NO_EFFECT, "\u00B7", "no effect", "none", Ink.FAINT);
+
+    /** Stands where a candidate has no such part. */
+    static final String ABSENT = "";
+
+    private final Outcome outcome;
+    private final String sign;
+    private final String word;
+    private final String code;
+    private final Ink ink;
+
+    OutcomeMark(Outcome outcome, String sign, String word, String code, Ink ink) {
+        this.outcome = outcome;
+        this.sign = sign;
+        this.word = word;
+        this.code = code;
+        this.ink = ink;
+    }
+
+    static OutcomeMark of(Outcome outcome) {
+        for (OutcomeMark mark : values()) {
+            if (mark.outcome == outcome) {
+                return mark;
+            }
+        }
+        throw new IllegalArgumentException("no mark for " + outcome);
+    }
+
+    Outcome outcome() {
+        return outcome;
+    }
+
+    String sign() {
+        return sign;
+    }
+
+    String word() {
+        return word;
+    }
+
+    String code() {
+        return code;
+    }
+
+    Ink ink() {
+        return ink;
+    }
+}

@@ -1,0 +1,39 @@
+package stillturning.report;
+
+import java.util.List;
+import stillturning.assess.Assessment;
+import stillturning.quantity.Formats;
+import stillturning.ranking.RankingResult;
+import stillturning.ranking.WeightChange;
+
+/** How firmly the leader stands. */
+final class Robust {
+    private Robust() {}
+
+    /** The changes of one weight that unseat the leader, smallest first, or that there is none. */
+    static List<String> unseating(Assessment assessment, RankingResult ranking) {
+        if (ranking.unseatedBy().isEmpty()) {
+            return List.of("No change of a single weight takes the first place from the leader.");
+        }
+        return ranking.unseatedBy().stream().map(c -> unseating(assessment, c)).toList();
+    }
+
+    private static String unseating(Assessment assessment, WeightChange change) {
+        String title =
+                assessment
+                        .of(change.newLeader())
+                        .map(a -> a.candidate().title())
+                        .orElse(change.newLeader());
+        return "If the weight of \""
+                + change.criterion()
+                + "\" "
+                + (change.to() > change.from() ? "rises" : "falls")
+                + " from "
+                + Formats.percent(change.from())
+                + " to "
+                + Formats.percent(change.to())
+                + ", \""
+                + title
+                + "\" draws level.";
+    }
+}

@@ -1,0 +1,133 @@
+package stillturning.report;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Outcome;
+import stillturning.assess.Verdict;
+import stillturning.model.Study;
+import stillturning.parts.Bus;
+import stillturning.report.page.Page.EventRow;
+import stillturning.report.page.Page.Fact;
+import stillturning.report.page.Page.StoryChapter;
+import stillturning.report.page.Page.StorySheet;
+import stillturning.timeline.Happening;
+
+/**
+ * The stories worth telling: of each candidate the operating cases, shorted buses, and whatever
+ * reaches the engine. Failures that take the same course share a story.
+ */
+final class StoryChapters {
+
+    /** Endurances are alike if they fall into the same of so many steps for a factor of e. */
+    private static final double STEPS = 5;
+
+    private final Set<String> engineLoads;
+    private final List<StoryChapter> chapters = new ArrayList<>();
+    private final Map<Key, String> anchors = new HashMap<>();
+
+    private record Key(int candidate, String failure) {}
+
+    private StoryChapters(Study study) {
+        engineLoads = Set.copyOf(study.aircraft().engine().logic().loads());
+    }
+
+    static StoryChapters of(Study study, List<Appraisal> appraisals) {
+        StoryChapters stories = new StoryChapters(study);
+        for (int i = 0; i < appraisals.size(); i++) {
+            stories.add(i, appraisals.get(i));
+        }
+        return stories;
+    }
+
+    List<StoryChapter> chapters() {
+        return List.copyOf(chapters);
+    }
+
+    /** Where a failure's story stands, if it is told. */
+    Optional<String> anchor(int candidate, String failure) {
+        return Optional.ofNullable(anchors.get(new Key(candidate, failure)));
+    }
+
+    private void add(int candidate, Appraisal appraisal) {
+        Map<String, List<Verdict>> courses = new LinkedHashMap<>();
+        FailureRows.all(appraisal)
+                .filter(v -> told(appraisal, v))
+                .forEach(v -> courses.computeIfAbsent(course(v), c -> new ArrayList<>()).add(v));
+        List<StorySheet> sheets = new ArrayList<>();
+        for (List<Verdict> alike : courses.values()) {
+            String anchor = "story-" + (candidate + 1) + "-" + (sheets.size() + 1);
+            alike.forEach(v -> anchors.put(new Key(candidate, v.failure().name()), anchor));
+            sheets.add(sheet(anchor, alike));
+        }
+        chapters.add(
+                new StoryChapter(
+                        appraisal.candidate().title(), "stories-" + (candidate + 1), sheets));
+    }
+
+    private static boolean told(Appraisal appraisal, Verdict verdict) {
+        boolean reachesEngine = verdict.outcome().compareTo(Outcome.INTERRUPTED) <= 0;
+        return reachesEngine || FailureRows.operatingCase(verdict) || shortsBus(appraisal, verdict);
+    }
+
+    private static boolean shortsBus(Appraisal appraisal, Verdict verdict) {
+        return verdict.failure().hits().stream()
+                .anyMatch(
+                        hit ->
+                                hit.mode().name().contains("short")
+                                        && appraisal
+                                                .candidate()
+                                                .part(hit.part())
+                                                .filter(Bus.class::isInstance)
+                                                .isPresent());
+    }
+
+    /** What happens to what, whatever the numbers and the order within an instant. */
+    private static String course(Verdict verdict) {
+        String events =
+                verdict.planned().happenings().stream()
+                        .filter(h -> h.kind() != Happening.Kind.FAILURE)
+                        .map(h -> h.kind() + " " + h.part())
+                        .sorted()
+                        .collect(Collectors.joining("\n"));
+        double seconds = verdict.planned().engine().endurance().seconds();
+        long size = Double.isInfinite(seconds) ? -1 : Math.round(STEPS * Math.log1p(seconds));
+        return verdict.outcome() + "\n" + size + "\n" + events;
+    }
+
+    private StorySheet sheet(String anchor, List<Verdict> alike) {
+        Verdict first = alike.get(0);
+        return new StorySheet(
+                anchor,
+                first.failure().name(),
+                MatrixSection.mark(first.outcome()),
+                alike.stream().skip(1).map(v -> v.failure().name()).toList(),
+                Telling.of(first.planned()).stream().map(StoryChapters::row).toList(),
+                plots(anchor, first),
+                Ending.of(first).stream().map(f -> new Fact(f.label(), f.value())).toList());
+    }
+
+    private List<String> plots(String anchor, Verdict verdict) {
+        String id = anchor.replace("story", "p");
+        List<String> plots = new ArrayList<>();
+        plots.add(StoryPlots.voltages(id, verdict.planned(), engineLoads));
+        if (FailureRows.operatingCase(verdict)) {
+            StoryPlots.charges(id, verdict.planned()).ifPresent(plots::add);
+        }
+        return plots;
+    }
+
+    private static EventRow row(Telling.Line line) {
+        return new EventRow(
+                String.valueOf(line.number()),
+                line.time(),
+                line.event(),
+                line.because() > 0 ? String.valueOf(line.because()) : "");
+    }
+}

@@ -1,0 +1,36 @@
+package stillturning.report.json;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import stillturning.timeline.Endurance;
+
+/** Numbers and names as JSON has them. */
+final class JsonNumbers {
+    private static final MathContext DIGITS = new MathContext(6);
+
+    private JsonNumbers() {}
+
+    /** A number to six digits; null where JSON has none. */
+    static @Nullable Double number(double value) {
+        return Double.isFinite(value)
+                ? Double.valueOf(new BigDecimal(value).round(DIGITS).doubleValue())
+                : null;
+    }
+
+    /** Seconds that the engine runs for; null where nothing ends it. */
+    static @Nullable Double seconds(Endurance endurance) {
+        return number(endurance.seconds());
+    }
+
+    /** Whether the electrical system ends it. */
+    static boolean limited(Endurance endurance) {
+        return !(endurance instanceof Endurance.NotLimited);
+    }
+
+    /** A constant's name in lower case with hyphens. */
+    static String kebab(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,51 @@
+package stillturning.report.json;
+
+import stillturning.assess.Assessment;
+import stillturning.assess.Verdict;
+import tools.jackson.core.util.DefaultIndenter;
+import tools.jackson.core.util.DefaultPrettyPrinter;
+import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Results as JSON, for other programs. SI units stand in the names of the fields; a time that
+ * nothing limits is {@code null} and the field beside it says so; numbers carry six digits. The
+ * schemas are the resources {@code decide.schema.json}, {@code story.schema.json} and {@code
+ * matrix.schema.json} in {@code /stillturning/report}.
+ */
+public final class JsonReport {
+
+    /** Raised whenever a field changes its meaning or goes away. */
+    public static final int SCHEMA_VERSION = 1;
+
+    private JsonReport() {}
+
+    /** The ranked comparison. */
+    public static String decide(Assessment assessment) {
+        return text(DecideJson.of(assessment));
+    }
+
+    /** One failure of one candidate. */
+    public static String story(Verdict verdict) {
+        return text(StoryJson.of(verdict));
+    }
+
+    /** Every failure of every candidate. */
+    public static String matrix(Assessment assessment) {
+        return text(MatrixJson.of(assessment));
+    }
+
+    private static String text(Object shape) {
+        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter printer =
+                new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
+        JsonMapper mapper =
+                JsonMapper.builder()
+                        .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+                        .enable(SerializationFeature.INDENT_OUTPUT)
+                        .defaultPrettyPrinter(printer)
+                        .build();
+        return mapper.writeValueAsString(shape) + "\n";
+    }
+}

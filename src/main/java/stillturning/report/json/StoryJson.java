@@ -1,0 +1,124 @@
+package stillturning.report.json;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import stillturning.assess.Verdict;
+import stillturning.report.Cautions;
+import stillturning.timeline.Endurance;
+import stillturning.timeline.Happening;
+import stillturning.timeline.Story;
+import stillturning.timeline.Trace;
+
+/** The shape of a verdict in JSON. */
+record StoryJson(
+        int schemaVersion,
+        String caution,
+        String failure,
+        String outcome,
+        @Nullable Double actBySeconds,
+        Losses losses,
+        Told pilotAsPlanned,
+        Told pilotDoesNothing) {
+
+    /** What no longer works. */
+    record Losses(List<String> engineLoads, List<String> otherLoads, List<Feed> feeds) {}
+
+    /** A source that no longer reaches an input. */
+    record Feed(String source, String load, String input) {}
+
+    /** One story. */
+    record Told(
+            Engine engine,
+            List<Event> events,
+            List<String> workingLoads,
+            List<Values> traces,
+            @Nullable Double endSeconds) {}
+
+    /** What became of the engine. */
+    record Engine(
+            @Nullable Double enduranceSeconds,
+            boolean enduranceLimited,
+            boolean enduranceIsAtLeast,
+            @Nullable Double longestInterruptionSeconds,
+            int stops,
+            boolean runningAtEnd) {}
+
+    /** One event; the cause is the place of another in the list, counted from 0. */
+    record Event(
+            @Nullable Double seconds,
+            String kind,
+            String part,
+            String words,
+            @Nullable Integer cause) {}
+
+    /** A quantity over time. */
+    record Values(
+            String name,
+            String unit,
+            List<@Nullable Double> seconds,
+            List<@Nullable Double> values) {}
+
+    static StoryJson of(Verdict verdict) {
+        return new StoryJson(
+                JsonReport.SCHEMA_VERSION,
+                Cautions.SHORT,
+                verdict.failure().name(),
+                JsonNumbers.kebab(verdict.outcome()),
+                verdict.actBySeconds().map(JsonNumbers::number).orElse(null),
+                losses(verdict.losses()),
+                told(verdict.planned()),
+                told(verdict.unaided()));
+    }
+
+    private static Losses losses(Verdict.Losses losses) {
+        return new Losses(
+                losses.engineLoads(),
+                losses.otherLoads(),
+                losses.feeds().stream()
+                        .map(f -> new Feed(f.source(), f.load(), f.input()))
+                        .toList());
+    }
+
+    private static Told told(Story story) {
+        return new Told(
+                engine(story.engine()),
+                story.happenings().stream().map(StoryJson::event).toList(),
+                story.aftermath().working().stream().sorted().toList(),
+                story.traces().stream().map(StoryJson::values).toList(),
+                JsonNumbers.number(story.endSeconds()));
+    }
+
+    private static Engine engine(Story.EngineFate fate) {
+        return new Engine(
+                JsonNumbers.seconds(fate.endurance()),
+                JsonNumbers.limited(fate.endurance()),
+                fate.endurance() instanceof Endurance.AtLeast,
+                JsonNumbers.number(fate.longestInterruptionSeconds()),
+                fate.stops(),
+                fate.runningAtEnd());
+    }
+
+    private static Event event(Happening happening) {
+        return new Event(
+                JsonNumbers.number(happening.seconds()),
+                JsonNumbers.kebab(happening.kind()),
+                happening.part(),
+                happening.words(),
+                happening.cause() < 0 ? null : Integer.valueOf(happening.cause()));
+    }
+
+    private static Values values(Trace trace) {
+        return new Values(
+                trace.name(),
+                trace.unit(),
+                numbers(trace.points().stream().map(Trace.Point::seconds).toList()),
+                numbers(trace.points().stream().map(Trace.Point::value).toList()));
+    }
+
+    private static List<@Nullable Double> numbers(List<Double> values) {
+        List<@Nullable Double> numbers = new ArrayList<>();
+        values.forEach(value -> numbers.add(JsonNumbers.number(value)));
+        return numbers;
+    }
+}

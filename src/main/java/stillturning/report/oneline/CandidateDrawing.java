@@ -1,0 +1,285 @@
+package stillturning.report.oneline;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import stillturning.drawing.Diagram;
+import stillturning.drawing.Glyph;
+import stillturning.drawing.Line;
+import stillturning.drawing.Port;
+import stillturning.drawing.Side;
+import stillturning.drawing.Symbol;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.parts.GroundPoint;
+import stillturning.parts.Wire;
+import stillturning.quantity.Formats;
+import stillturning.report.oneline.Piece.Pin;
+
+/** A candidate as a one-line diagram: sources left, loads right, wires as lines. */
+public final class CandidateDrawing {
+
+    private static final String BUS_IN = "in";
+    private static final String BUS_OUT = "out";
+
+    private final Candidate candidate;
+    private final Metal metal;
+    private final List<Symbol> symbols = new ArrayList<>();
+    private final List<Line> lines = new ArrayList<>();
+    private final Map<Integer, List<End>> endsByNet = new TreeMap<>();
+    private final Set<Wire> atSymbol = new HashSet<>();
+    private final Set<String> buses = new HashSet<>();
+
+    /** A port of a symbol; the side is empty on a bus, which takes lines on both. */
+    private record End(String symbol, String port, boolean bus, Side side) {}
+
+    private CandidateDrawing(Candidate candidate) {
+        this.candidate = candidate;
+        metal = new Metal(candidate);
+    }
+
+    /**
+     * The one-line diagram of a candidate. A symbol has its part's id, followed by a pin, contact
+     * or coil where one part takes several symbols; returns are ground signs that carry the name of
+     * the ground point; loads that the engine needs carry a mark.
+     */
+    public static Diagram of(Candidate candidate, Study study) {
+        CandidateDrawing drawing = new CandidateDrawing(candidate);
+        Pieces.of(candidate, study, drawing.metal).stream()
+                .map(drawing::withWire)
+                .forEach(drawing::add);
+        drawing.joinNets();
+        drawing.drawWires();
+        return drawing.inRows(
+                new Diagram(
+                        "drawing-" + candidate.id().replaceAll("[^A-Za-z0-9]", "-"),
+                        candidate.title(),
+                        drawing.symbols,
+                        drawing.lines));
+    }
+
+    /** A ground point and what its stud is bolted or wired to. */
+    public record Grounding(String ground, String leadsTo) {}
+
+    /** How the ground points hang together. */
+    public static List<Grounding> grounds(Candidate candidate) {
+        Metal metal = new Metal(candidate);
+        return candidate
+                .all(GroundPoint.class)
+                .map(point -> new Grounding(point.tag().label(), leadsTo(candidate, metal, point)))
+                .toList();
+    }
+
+    private static String leadsTo(Candidate candidate, Metal metal, GroundPoint point) {
+        if (point.onStructure()) {
+            return "on the structure";
+        }
+        int lead = metal.net(point, "lead");
+        List<String> found =
+                candidate
+                        .all(Wire.class)
+                        .filter(w -> metal.net(w, "a") == lead || metal.net(w, "b") == lead)
+                        .map(w -> wireTo(candidate, metal, w, lead))
+                        .toList();
+        return found.isEmpty() ? "insulated" : "insulated, by " + String.join(" and ", found);
+    }
+
+    private static String wireTo(Candidate candidate, Metal metal, Wire wire, int from) {
+        int to = metal.net(wire, "a") == from ? metal.net(wire, "b") : metal.net(wire, "a");
+        String other =
+                candidate
+                        .all(GroundPoint.class)
+                        .filter(p -> metal.net(p, "stud") == to)
+                        .map(p -> p.tag().label())
+                        .findFirst()
+                        .orElse("a source");
+        return label(wire, ", ") + " to " + other;
+    }
+
+    private void add(Piece piece) {
+        boolean bus = piece.glyph() == Glyph.BUS;
+        List<Port> ports = new ArrayList<>();
+        if (bus) {
+            buses.add(piece.id());
+            ports.add(new Port(BUS_IN, Side.WEST));
+            ports.add(new Port(BUS_OUT, Side.EAST));
+        }
+        List<Pin> pins = piece.pins();
+        for (Pin pin : pins) {
+            Side side = pin.side().orElseGet(() -> side(pins, pin));
+            if (!bus) {
+                ports.add(new Port(pin.port(), side, pin.label()));
+            }
+            if (metal.ground(pin.net())) {
+                addGround(piece, pin, side);
+            } else {
+                endsByNet
+                        .computeIfAbsent(pin.net(), n -> new ArrayList<>())
+                        .add(new End(piece.id(), pin.port(), bus, side));
+            }
+        }
+        symbols.add(new Symbol(piece.id(), piece.glyph(), piece.label(), piece.detail(), ports));
+    }
+
+    /** Current goes from west to east; where it stands still, so does the order of terminals. */
+    private Side side(List<Pin> pins, Pin pin) {
+        Pin other = pins.get(0).equals(pin) ? pins.get(pins.size() > 1 ? 1 : 0) : pins.get(0);
+        int order = Double.compare(metal.potential(pin.net()), metal.potential(other.net()));
+        boolean first = pins.get(0).equals(pin);
+        return order > 0 || (order == 0 && first) ? Side.WEST : Side.EAST;
+    }
+
+    private void addGround(Piece piece, Pin pin, Side side) {
+        String id = piece.id() + "-" + pin.port() + "-ground";
+        symbols.add(
+                new Symbol(
+                        id,
+                        Glyph.EARTH,
+                        groundName(pin.net()),
+                        "",
+                        List.of(new Port("in", opposite(side)))));
+        lines.add(new Line(piece.id(), pin.port(), id, "in", ""));
+    }
+
+    /** The sign says that it is a ground; its name need not repeat the word. */
+    private String groundName(int net) {
+        String name = metal.groundName(net);
+        String bare = name.replaceAll("(?i)[ -]*\\bground\\b", "").strip();
+        return bare.isEmpty() ? name : bare;
+    }
+
+    private static Side opposite(Side side) {
+        return switch (side) {
+            case WEST -> Side.EAST;
+            case EAST -> Side.WEST;
+            case NORTH -> Side.SOUTH;
+            case SOUTH -> Side.NORTH;
+        };
+    }
+
+    private void joinNets() {
+        endsByNet.forEach(
+                (net, ends) -> {
+                    End hub = hub(net, ends);
+                    ends.stream().filter(e -> !e.equals(hub)).forEach(e -> draw(hub, e, ""));
+                });
+    }
+
+    /** Wires between nets that are no grounds; two in a row meet at a joint. */
+    private void drawWires() {
+        for (Wire wire : candidate.all(Wire.class).toList()) {
+            int a = metal.net(wire, "a");
+            int b = metal.net(wire, "b");
+            if (!metal.ground(a) && !metal.ground(b)) {
+                boolean forward = metal.potential(a) >= metal.potential(b);
+                String label = atSymbol.contains(wire) ? "" : label(wire, " \u00B7 ");
+                draw(hubOf(forward ? a : b), hubOf(forward ? b : a), label);
+            }
+        }
+    }
+
+    private End hubOf(int net) {
+        List<End> ends = endsByNet.computeIfAbsent(net, this::splice);
+        return hub(net, ends);
+    }
+
+    private List<End> splice(int net) {
+        String id = "splice-" + net;
+        symbols.add(
+                new Symbol(
+                        id,
+                        Glyph.BUS,
+                        "",
+                        "",
+                        List.of(new Port(BUS_IN, Side.WEST), new Port(BUS_OUT, Side.EAST))));
+        return new ArrayList<>(List.of(new End(id, BUS_IN, true, Side.WEST)));
+    }
+
+    /** The end from which the others of a net are drawn: a bus, else one that gives current. */
+    private static End hub(int net, List<End> ends) {
+        return ends.stream()
+                .min(Comparator.comparingInt(e -> e.bus() ? 0 : e.side() == Side.EAST ? 1 : 2))
+                .orElseThrow(() -> new IllegalStateException("net " + net + " has no ends"));
+    }
+
+    private void draw(End one, End other, String label) {
+        boolean forward = gives(one) || (!gives(other) && (takes(other) || !takes(one)));
+        End from = forward ? one : other;
+        End to = forward ? other : one;
+        lines.add(
+                new Line(
+                        from.symbol(),
+                        from.bus() ? BUS_OUT : from.port(),
+                        to.symbol(),
+                        to.bus() ? BUS_IN : to.port(),
+                        label));
+    }
+
+    private static boolean gives(End end) {
+        return !end.bus() && end.side() == Side.EAST;
+    }
+
+    private static boolean takes(End end) {
+        return !end.bus() && end.side() != Side.EAST;
+    }
+
+    private static String label(Wire wire, String between) {
+        return "AWG " + wire.cable().awg() + between + Formats.fixed(wire.metres(), 1) + " m";
+    }
+
+    /** Words at a symbol take less room than words at a line, so it names a wire of its own. */
+    private Piece withWire(Piece piece) {
+        List<Pin> able =
+                switch (piece.glyph()) {
+                    case FUSE, BREAKER_CLOSED, BREAKER_OPEN, SWITCH_CLOSED, SWITCH_OPEN, DIODE ->
+                            List.of(piece.pins().get(1), piece.pins().get(0));
+                    case LOAD -> piece.pins().stream().filter(Piece.Pin::unlabelledInput).toList();
+                    default -> List.of();
+                };
+        for (Pin pin : able) {
+            Optional<Wire> wire = metal.onlyWireAt(pin.net());
+            if (wire.isPresent() && atSymbol.add(wire.get())) {
+                String words = label(wire.get(), ", ");
+                return piece.detailed(
+                        piece.detail().isEmpty() ? words : piece.detail() + ", " + words);
+            }
+        }
+        return piece;
+    }
+
+    /** Puts rows in the order of their loads, so that the drawing keeps to it where it can. */
+    private Diagram inRows(Diagram diagram) {
+        Map<String, Integer> rows = new HashMap<>();
+        List<Symbol> all = diagram.symbols();
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).glyph() == Glyph.LOAD) {
+                rows.put(all.get(i).id(), i);
+            }
+        }
+        boolean changed = true;
+        while (changed) {
+            changed = false;
+            for (Line line : diagram.lines()) {
+                Integer to = rows.get(line.toSymbol());
+                Integer from = rows.get(line.fromSymbol());
+                if (to != null
+                        && !buses.contains(line.fromSymbol())
+                        && (from == null || from > to)) {
+                    rows.put(line.fromSymbol(), to);
+                    changed = true;
+                }
+            }
+        }
+        List<Symbol> symbolRows = new ArrayList<>(all);
+        symbolRows.sort(Comparator.comparingInt(s -> rows.getOrDefault(s.id(), -1)));
+        List<Line> lineRows = new ArrayList<>(diagram.lines());
+        lineRows.sort(Comparator.comparingInt(l -> rows.getOrDefault(l.toSymbol(), -1)));
+        return new Diagram(diagram.id(), diagram.title(), symbolRows, lineRows);
+    }
+}

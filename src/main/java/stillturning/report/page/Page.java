@@ -1,0 +1,243 @@
+package stillturning.report.page;
+
+import java.util.List;
+
+/** The whole page, from top to bottom. */
+public record Page(
+        Head head,
+        Answer answer,
+        Comparison comparison,
+        List<CandidateSheet> candidates,
+        Matrix matrix,
+        List<StoryChapter> chapters,
+        List<Departure> departures,
+        Foot foot) {
+
+    /** A labelled fact. */
+    public record Fact(String label, String value) {}
+
+    /** A link inside the page; empty for none. */
+    public record Link(String words, String anchor) {}
+
+    /** Title, what it is about, and what must be known before reading on. */
+    public record Head(String title, String about, List<Fact> facts, List<String> cautions) {
+        public Head {
+            facts = List.copyOf(facts);
+            cautions = List.copyOf(cautions);
+        }
+    }
+
+    /** The answer first. */
+    public record Answer(
+            String lead, String why, List<Link> candidates, List<RequirementRow> requirements) {
+        public Answer {
+            candidates = List.copyOf(candidates);
+            requirements = List.copyOf(requirements);
+        }
+    }
+
+    /** One hard requirement across the candidates. */
+    public record RequirementRow(String requirement, List<Met> cells) {
+        public RequirementRow {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /** Whether one candidate meets one requirement, and why. */
+    public record Met(boolean met, String reason) {}
+
+    /** The ranking with everything that it rests on. */
+    public record Comparison(
+            List<CriterionHead> criteria,
+            List<RankRow> rows,
+            List<Fact> reasons,
+            Shares shares,
+            List<String> unseating,
+            List<Fact> unassessed) {
+        public Comparison {
+            criteria = List.copyOf(criteria);
+            rows = List.copyOf(rows);
+            reasons = List.copyOf(reasons);
+            unseating = List.copyOf(unseating);
+            unassessed = List.copyOf(unassessed);
+        }
+    }
+
+    /** A criterion's name and weight. */
+    public record CriterionHead(String name, String weight) {}
+
+    /** One candidate in the ranking. */
+    public record RankRow(
+            String rank, Link candidate, String points, List<Share> shares, String marks) {
+        public RankRow {
+            shares = List.copyOf(shares);
+        }
+    }
+
+    /**
+     * A value, and what it adds.
+     *
+     * @param fill share of the criterion's weight that is reached, in per cent
+     */
+    public record Share(String value, String points, String fill) {}
+
+    /** How often each candidate takes each rank. */
+    public record Shares(List<String> ranks, List<ShareRow> rows, String note) {
+        public Shares {
+            ranks = List.copyOf(ranks);
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /** One candidate's shares, and whose weights put it first. */
+    public record ShareRow(String candidate, List<String> shares, String favouredBy) {
+        public ShareRow {
+            shares = List.copyOf(shares);
+        }
+    }
+
+    /**
+     * One candidate on its own.
+     *
+     * @param drawing as SVG text
+     */
+    public record CandidateSheet(
+            String anchor,
+            String title,
+            String about,
+            String drawing,
+            List<Fact> grounds,
+            List<Fact> burdens,
+            Counts counts,
+            List<Fact> flight,
+            List<OutcomeList> outcomes) {
+        public CandidateSheet {
+            grounds = List.copyOf(grounds);
+            burdens = List.copyOf(burdens);
+            flight = List.copyOf(flight);
+            outcomes = List.copyOf(outcomes);
+        }
+    }
+
+    /** Counts and their stated sum. */
+    public record Counts(List<Fact> items, String sum) {
+        public Counts {
+            items = List.copyOf(items);
+        }
+    }
+
+    /**
+     * Single failures of one outcome.
+     *
+     * @param mild whether paper need not name them one by one
+     */
+    public record OutcomeList(
+            Mark mark, String words, int count, boolean mild, List<Link> failures) {
+        public OutcomeList {
+            failures = List.copyOf(failures);
+        }
+    }
+
+    /** An outcome as sign, word and style class. */
+    public record Mark(String sign, String word, String style) {}
+
+    /** Failure by candidate, in parts from grave to mild. */
+    public record Matrix(List<Link> candidates, List<Fact> legend, List<MatrixPart> parts) {
+        public Matrix {
+            candidates = List.copyOf(candidates);
+            legend = List.copyOf(legend);
+            parts = List.copyOf(parts);
+        }
+    }
+
+    /** Some of the rows under one heading. */
+    public record MatrixPart(String heading, boolean open, List<MatrixGroup> groups) {
+        public MatrixPart {
+            groups = List.copyOf(groups);
+        }
+    }
+
+    /** Rows of one kind of part. */
+    public record MatrixGroup(String kind, List<MatrixRow> rows) {
+        public MatrixGroup {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /** One failure; cells in the candidates' order. */
+    public record MatrixRow(String failure, List<MatrixCell> cells) {
+        public MatrixRow {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /** What the failure does; everything empty where the candidate has no such part. */
+    public record MatrixCell(Mark mark, String endurance, String anchor) {}
+
+    /** Stories of one candidate. */
+    public record StoryChapter(String title, String anchor, List<StorySheet> stories) {
+        public StoryChapter {
+            stories = List.copyOf(stories);
+        }
+    }
+
+    /**
+     * One story.
+     *
+     * @param alike further failures that take the same course
+     * @param plots as SVG text
+     */
+    public record StorySheet(
+            String anchor,
+            String failure,
+            Mark mark,
+            List<String> alike,
+            List<EventRow> events,
+            List<String> plots,
+            List<Fact> ending) {
+        public StorySheet {
+            alike = List.copyOf(alike);
+            events = List.copyOf(events);
+            plots = List.copyOf(plots);
+            ending = List.copyOf(ending);
+        }
+    }
+
+    /** One event; the cause is the number of another, empty for none. */
+    public record EventRow(String number, String time, String event, String because) {}
+
+    /** How a candidate departs from the baseline. */
+    public record Departure(String candidate, List<Fact> differences) {
+        public Departure {
+            differences = List.copyOf(differences);
+        }
+    }
+
+    /** Where values come from, what to mind, and which files were read. */
+    public record Foot(
+            String baseline,
+            List<AssumptionGroup> assumptions,
+            List<String> cautions,
+            String fingerprint) {
+        public Foot {
+            assumptions = List.copyOf(assumptions);
+            cautions = List.copyOf(cautions);
+        }
+    }
+
+    /** Values of one origin. */
+    public record AssumptionGroup(String origin, boolean open, List<AssumptionRow> rows) {
+        public AssumptionGroup {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /** One value. */
+    public record AssumptionRow(String file, String path, String text, String note) {}
+
+    public Page {
+        candidates = List.copyOf(candidates);
+        chapters = List.copyOf(chapters);
+        departures = List.copyOf(departures);
+    }
+}
