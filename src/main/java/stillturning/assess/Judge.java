@@ -50,7 +50,7 @@ final class Judge {
             return Outcome.ENGINE_LOST;
         }
         if (lost(unaided)) {
-            return stoppedAndCameBack(planned)
+            return planned.engine().stoppedAndCameBack()
                     ? Outcome.STOPS_UNTIL_PILOT_ACTS
                     : Outcome.STOPS_UNLESS_PILOT_ACTS;
         }
@@ -80,12 +80,8 @@ final class Judge {
     }
 
     private static boolean interrupted(Story story) {
-        return stoppedAndCameBack(story) || story.engine().longestInterruptionSeconds() > 0;
-    }
-
-    private static boolean stoppedAndCameBack(Story story) {
-        int stopsForGood = story.engine().runningAtEnd() ? 0 : 1;
-        return story.engine().stops() > stopsForGood;
+        return story.engine().stoppedAndCameBack()
+                || story.engine().longestInterruptionSeconds() > 0;
     }
 
     private Losses losses(Story story) {

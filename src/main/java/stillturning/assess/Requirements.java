@@ -53,8 +53,7 @@ final class Requirements {
             return met(requirement, false, "it has no master-off positions to try");
         }
         Verdict drill = masterOff.get();
-        boolean runs =
-                drill.planned().engine().stops() == 0 && drill.outcome() != Outcome.ENGINE_LOST;
+        boolean runs = drill.outcome().compareTo(Outcome.STOPS_UNTIL_PILOT_ACTS) > 0;
         return met(
                 requirement,
                 runs,
@@ -80,8 +79,7 @@ final class Requirements {
     private static boolean interrupts(Verdict verdict, double seconds) {
         return verdict.planned().engine().longestInterruptionSeconds() >= seconds
                 || verdict.outcome().compareTo(Outcome.STOPS_UNTIL_PILOT_ACTS) <= 0
-                || (verdict.outcome() == Outcome.INTERRUPTED
-                        && verdict.planned().engine().stops() > 0);
+                || verdict.planned().engine().stoppedAndCameBack();
     }
 
     private static RequirementMet met(Requirement requirement, boolean met, String reason) {

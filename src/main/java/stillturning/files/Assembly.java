@@ -1,13 +1,16 @@
 package stillturning.files;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.stream.IntStream;
+import stillturning.files.Report.Spot;
+import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.Price;
 import stillturning.files.entry.Values;
@@ -32,8 +35,10 @@ final class Assembly {
     private final Report report;
     private final Ledger ledger;
     private final Map<String, Part> parts = new LinkedHashMap<>();
-    private final Map<String, Spot> spots = new HashMap<>();
+    private final Map<String, Spot> spots = new LinkedHashMap<>();
+    private final Set<String> brokenRuns = new HashSet<>();
     private final List<Joined> joins = new ArrayList<>();
+    private final Set<Terminal> joined = new HashSet<>();
 
     Assembly(Catalogue catalogue, double nominalVolts, Report report, Ledger ledger) {
         this.catalogue = catalogue;
@@ -57,11 +62,24 @@ final class Assembly {
 
     /** Whether a part of this name was asked for, made or not. */
     boolean knows(String id) {
-        return spots.containsKey(id);
+        return spots.containsKey(id)
+                || IntStream.range(0, id.length())
+                        .filter(i -> id.charAt(i) == '-')
+                        .anyMatch(i -> brokenRuns.contains(id.substring(0, i)));
+    }
+
+    /** Whether every run could be built. */
+    boolean isComplete() {
+        return brokenRuns.isEmpty();
+    }
+
+    /** Remembers a run that could not be built, so that nobody misses its parts. */
+    void breakRun(String prefix) {
+        brokenRuns.add(prefix);
     }
 
     Set<String> names() {
-        return new TreeSet<>(spots.keySet());
+        return Collections.unmodifiableSet(spots.keySet());
     }
 
     /** The line that asked for a part. */
@@ -69,8 +87,15 @@ final class Assembly {
         return spots.getOrDefault(id, Spot.atKey("parts"));
     }
 
+    /** Whether anything is joined to a terminal so far. */
+    boolean isJoined(Terminal terminal) {
+        return joined.contains(terminal);
+    }
+
     void join(Terminal one, Terminal other, Spot spot) {
         joins.add(new Joined(new Join(one, other), spot));
+        joined.add(one);
+        joined.add(other);
     }
 
     /** Takes a part that is made already. */
@@ -99,7 +124,7 @@ final class Assembly {
             String kind = Catalogue.kindOf(entry);
             report.unknown(
                     spot,
-                    kind + " class in the catalogue",
+                    kind + " class",
                     entry.ofClass().orElse(""),
                     catalogue.classesOf(kind).keySet());
         }
@@ -132,8 +157,8 @@ final class Assembly {
         }
     }
 
-    /** What a part was made of, for showing. */
-    static Expanded.Made shown(String id, PartEntry entry) {
+    /** The values that a part was made of, for showing. */
+    static List<String> valuesOf(PartEntry entry) {
         List<String> values = new ArrayList<>();
         Values.mapped(
                 entry,
@@ -151,6 +176,6 @@ final class Assembly {
                         return value;
                     }
                 });
-        return new Expanded.Made(id, Catalogue.kindOf(entry), values);
+        return values;
     }
 }

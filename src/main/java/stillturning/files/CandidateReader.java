@@ -1,13 +1,17 @@
 package stillturning.files;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import stillturning.files.Report.Spot;
 import stillturning.files.entry.CandidateEntry;
+import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
 import stillturning.model.Candidate;
 import stillturning.model.Cockpit;
 import stillturning.model.Join;
 import stillturning.model.LoadNeed;
+import stillturning.model.Terminal;
 import stillturning.parts.Load;
 import stillturning.parts.Tag;
 import stillturning.yaml.Places;
@@ -54,8 +58,9 @@ final class CandidateReader {
                         new RunBuilder.Site(assembly, terminals, placement, frame, report, ledger));
         expanded = runs.build();
         WiringChecks wiring = new WiringChecks(assembly, report);
-        boolean wired = report.isClean();
-        wiring.checkFeeds(frame, runs.fed(), candidate.leavesOut());
+        boolean wired = report.isClean() && assembly.isComplete();
+        Map<Terminal, Spot> fed = wiring.fedInputs(runs.fed());
+        wiring.checkFeeds(frame, fed, candidate.leavesOut());
         Cockpit cockpit = new CockpitReader(candidate, assembly, frame, report).read();
         Candidate read =
                 new Candidate(
@@ -67,7 +72,7 @@ final class CandidateReader {
                         cockpit);
         if (wired) {
             wiring.check();
-            new MetalPaths(read, assembly, report).check(runs.fed(), frame.aircraft().loads());
+            new MetalPaths(read, assembly, report).check(fed);
         }
         return Optional.of(read).filter(c -> report.isClean());
     }
@@ -113,12 +118,12 @@ final class CandidateReader {
 
     private void addPart(String part, PartEntry entry) {
         Spot spot = Spot.atKey(Assembly.pathOf(part));
-        Names.refusePoint(part, spot, report);
+        report.refusePoint(spot, part);
         if (!assembly.claim(part, spot)) {
             return;
         }
         entry.price().ifPresent(p -> currency(part, p.currency()));
-        Optional<PartEntry> complete = assembly.complete(part, entry, spot);
+        Optional<PartEntry> complete = assembly.complete(part, entry, classSpot(part, entry));
         Optional<String> zone = placement.zoneOf(part);
         if (zone.isEmpty()) {
             report.problem(
@@ -133,6 +138,13 @@ final class CandidateReader {
         if (complete.isPresent() && zone.isPresent()) {
             assembly.make(part, complete.get(), zone.get(), placement.studsOf(part));
         }
+    }
+
+    private static Spot classSpot(String part, PartEntry entry) {
+        String path = Assembly.pathOf(part);
+        return entry.ofClass().isPresent()
+                ? new Spot(Places.under(path, "class"), 0)
+                : Spot.atKey(path);
     }
 
     private void currency(String part, String code) {

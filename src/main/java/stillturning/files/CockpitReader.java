@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import stillturning.files.Report.Spot;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.CandidateEntry.CueEntry;
 import stillturning.files.entry.CandidateEntry.ProcedureEntry;
@@ -74,7 +75,7 @@ final class CockpitReader {
         if (choices == null && !broken) {
             report.unknown(Spot.atKey(path), "lever", lever, levers.keySet());
         } else if (choices != null && !choices.contains(position)) {
-            report.unknown(new Spot(path, 0), "position of this lever called", position, choices);
+            report.unknown(new Spot(path, 0), "position", position, choices);
         }
     }
 

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import stillturning.files.Frame.Zones;
+import stillturning.files.Report.Spot;
 import stillturning.files.entry.NeedsText;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.StudyEntry.RequirementsEntry;

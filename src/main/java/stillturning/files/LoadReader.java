@@ -8,7 +8,9 @@ import java.util.OptionalInt;
 import java.util.Set;
 import stillturning.element.Demand;
 import stillturning.element.Tolerance;
+import stillturning.files.Report.Spot;
 import stillturning.files.entry.LoadEntry;
+import stillturning.files.entry.Names;
 import stillturning.files.entry.StudyEntry;
 import stillturning.model.LoadNeed;
 import stillturning.yaml.Given;
@@ -37,7 +39,7 @@ final class LoadReader {
 
     private Optional<LoadNeed> load(String id, LoadEntry entry) {
         String path = Places.under("loads", id);
-        Names.refusePoint(id, Spot.atKey(path), report);
+        report.refusePoint(Spot.atKey(path), id);
         if (!study.zones().containsKey(entry.zone())) {
             report.unknown(
                     new Spot(Places.under(path, "zone"), 0),

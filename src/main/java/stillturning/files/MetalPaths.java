@@ -4,18 +4,20 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import stillturning.element.Cell;
 import stillturning.element.Contact;
 import stillturning.element.Control;
 import stillturning.element.Conversion;
 import stillturning.element.Element;
 import stillturning.element.Generator;
+import stillturning.files.Report.Spot;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
-import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
 import stillturning.parts.GroundPoint;
 
@@ -79,7 +81,7 @@ final class MetalPaths {
      *
      * @param fed each fed input with the place of its feed
      */
-    void check(Map<Terminal, Spot> fed, List<LoadNeed> loads) {
+    void check(Map<Terminal, Spot> fed) {
         BitSet plus = new BitSet();
         BitSet minus = new BitSet();
         for (Placed placed : circuit.placed()) {
@@ -96,7 +98,7 @@ final class MetalPaths {
             return;
         }
         feeds(fed, reach(plus, onward, false));
-        returns(fed, loads, reach(minus, backward, false));
+        returns(fed, reach(minus, backward, false));
         grounds();
         shorts();
     }
@@ -113,22 +115,18 @@ final class MetalPaths {
                 });
     }
 
-    private void returns(Map<Terminal, Spot> fed, List<LoadNeed> loads, BitSet back) {
-        for (LoadNeed load : loads) {
-            Terminal minus = new Terminal(load.id(), "minus");
-            if (assembly.part(load.id()).isPresent() && !back.get(netOf(minus))) {
-                Spot spot =
-                        load.inputs().stream()
-                                .map(i -> fed.get(new Terminal(load.id(), i)))
-                                .filter(s -> s != null)
-                                .findFirst()
-                                .orElse(Spot.atKey("feeds"));
-                report.problem(
-                        spot,
-                        "no way leads back from " + minus + " to any source",
-                        "link the ground at which it returns to a battery's minus");
-            }
-        }
+    private void returns(Map<Terminal, Spot> fed, BitSet back) {
+        Set<String> told = new HashSet<>();
+        fed.forEach(
+                (input, spot) -> {
+                    Terminal minus = new Terminal(input.part(), "minus");
+                    if (!back.get(netOf(minus)) && told.add(input.part())) {
+                        report.problem(
+                                spot,
+                                "no way leads back from " + minus + " to any source",
+                                "link the ground at which it returns to a battery's minus");
+                    }
+                });
     }
 
     private void grounds() {

@@ -18,6 +18,7 @@ import stillturning.element.TimeCurrentCurve;
 import stillturning.element.Tolerance;
 import stillturning.files.entry.CatalogueEntry.CableEntry;
 import stillturning.files.entry.ChannelText;
+import stillturning.files.entry.Names;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.PartEntry.AlternatorEntry;
 import stillturning.files.entry.PartEntry.BatteryEntry;

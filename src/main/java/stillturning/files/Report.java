@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
+import stillturning.files.entry.Names;
 import stillturning.yaml.Places;
 import stillturning.yaml.Problem;
 import stillturning.yaml.Spelling;
@@ -13,6 +14,25 @@ final class Report {
 
     private static final int MOST = 200;
     private static final int MOST_NAMES = 12;
+
+    /**
+     * Where a message belongs.
+     *
+     * @param path path in the document
+     * @param offset index of a char in the text there; {@link #KEY} for its key
+     */
+    record Spot(String path, int offset) {
+
+        private static final int KEY = -1;
+
+        static Spot atKey(String path) {
+            return new Spot(path, KEY);
+        }
+
+        boolean isKey() {
+            return offset == KEY;
+        }
+    }
 
     private final Places places;
     private final List<Problem> problems = new ArrayList<>();
@@ -46,15 +66,27 @@ final class Report {
 
     /** Tells that nothing of this name is known. */
     void unknown(Spot spot, String what, String name, Collection<String> known) {
-        if (problems.size() >= MOST) {
-            return;
+        String right = problems.size() < MOST ? choice(name, known) : "";
+        problem(spot, "there is no " + what + " \"" + name + "\"", right);
+    }
+
+    private static String choice(String name, Collection<String> known) {
+        if (known.isEmpty()) {
+            return "there is none to choose from";
         }
-        String meant = Spelling.didYouMean(name, known);
         String some = known.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
         String all = known.size() > MOST_NAMES ? some + ", ..." : some;
-        String right =
-                known.isEmpty() ? "there is none to choose from" : meant + "write one of " + all;
-        problem(spot, "there is no " + what + " \"" + name + "\"", right);
+        return Spelling.didYouMean(name, known) + "write one of " + all;
+    }
+
+    /** Tells that a name has a point in it, which stands between a part and its terminal. */
+    void refusePoint(Spot spot, String name) {
+        if (!Names.isPlain(name)) {
+            problem(
+                    spot,
+                    "\"" + name + "\" cannot be a name, since a point leads to a terminal",
+                    "use lower case letters, digits and hyphens");
+        }
     }
 
     /** Says something that is worth a second look. */

@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stillturning.files.Frame.Zones;
+import stillturning.files.Report.Spot;
 import stillturning.files.Terminals.Way;
+import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.PartEntry.BreakerEntry;
 import stillturning.files.entry.PartEntry.FuseEntry;
@@ -61,6 +64,18 @@ final class RunBuilder {
             Optional<Double> backMetres,
             Optional<WireGauge> gauge) {}
 
+    /**
+     * Something that lies in a run.
+     *
+     * @param item what it is made from, if the run makes it
+     */
+    record Stop(Terminal in, Terminal out, String zone, Optional<Item> item) {
+
+        String id() {
+            return in.part();
+        }
+    }
+
     private final Site site;
     private final Line line;
     private final Use use;
@@ -83,14 +98,21 @@ final class RunBuilder {
 
     /** Builds the run; absent after at least one problem was told. */
     Optional<Result> build() {
+        Optional<Result> result = built();
+        if (result.isEmpty()) {
+            site.assembly.breakRun(line.prefix);
+        }
+        return result;
+    }
+
+    private Optional<Result> built() {
         Optional<List<Stop>> found = stops();
         if (found.isEmpty() || !claim(found.get())) {
             return Optional.empty();
         }
         List<Stop> stops = found.get();
-        completeProtectors(stops);
         RunGauges gauges = new RunGauges(site, line, use, stops, entries);
-        if (!measureWires(stops) || !gauges.choose()) {
+        if (!completeProtectors(stops) || !measureWires(stops) || !gauges.choose()) {
             return Optional.empty();
         }
         gauges.remarkThinWires();
@@ -163,14 +185,17 @@ final class RunBuilder {
         return free;
     }
 
-    private void completeProtectors(List<Stop> stops) {
+    private boolean completeProtectors(List<Stop> stops) {
+        boolean all = true;
         for (Stop stop : stops) {
             if (stop.item().isPresent() && stop.item().get() instanceof NewProtector protector) {
-                site.assembly
-                        .complete(stop.id(), entry(protector), line.spot(protector))
-                        .ifPresent(e -> entries.put(stop.id(), e));
+                Optional<PartEntry> complete =
+                        site.assembly.complete(stop.id(), entry(protector), line.spot(protector));
+                complete.ifPresent(e -> entries.put(stop.id(), e));
+                all &= complete.isPresent();
             }
         }
+        return all;
     }
 
     private static PartEntry entry(NewProtector protector) {
@@ -213,6 +238,17 @@ final class RunBuilder {
         return true;
     }
 
+    private static Expanded.Made shown(Stop stop, PartEntry entry) {
+        List<String> values = new ArrayList<>();
+        if (stop.item().orElseThrow() instanceof NewWire wire) {
+            String gauge = ((WireEntry) entry).gauge().orElseThrow().name();
+            String source = wire.gauge().isPresent() ? "" : " (automatic)";
+            values.add("gauge " + gauge + source);
+        }
+        values.addAll(Assembly.valuesOf(entry));
+        return new Expanded.Made(stop.id(), Catalogue.kindOf(entry), values);
+    }
+
     static WireEntry wire(Optional<WireGauge> gauge, Given length) {
         return new WireEntry(
                 Optional.empty(),
@@ -239,8 +275,9 @@ final class RunBuilder {
             return Optional.empty();
         }
         Optional<Double> metres = site.frame.zones().metres(wire.zone(), end.get());
-        if (metres.isEmpty()
-                && site.frame.zones().names().containsAll(List.of(wire.zone(), end.get()))) {
+        Zones zones = site.frame.zones();
+        boolean both = zones.names().containsAll(List.of(wire.zone(), end.get()));
+        if (metres.isEmpty() && both && zones.isSound()) {
             site.report.problem(
                     line.spot(wire.item().orElseThrow()),
                     "no distance leads from zone "
@@ -264,7 +301,7 @@ final class RunBuilder {
             PartEntry entry = entries.get(stop.id());
             if (stop.item().isPresent() && entry != null) {
                 site.assembly.make(stop.id(), entry, stop.zone(), List.of());
-                made.add(Assembly.shown(stop.id(), entry));
+                made.add(shown(stop, entry));
             }
             if (!before.equals(stop.in())) {
                 site.assembly.join(before, stop.in(), at);

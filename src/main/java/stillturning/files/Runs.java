@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.files.Report.Spot;
 import stillturning.files.RunBuilder.Line;
 import stillturning.files.RunBuilder.Result;
 import stillturning.files.RunBuilder.Site;
@@ -32,13 +33,13 @@ final class Runs {
         }
 
         String prefix() {
-            return key.replace('.', '-');
+            return Runs.prefix(key);
         }
     }
 
     private final CandidateEntry candidate;
     private final Site site;
-    private final List<Expanded> expanded = new ArrayList<>();
+    private final Map<String, List<Expanded.Made>> expanded = new LinkedHashMap<>();
     private final Map<Terminal, Spot> fed = new LinkedHashMap<>();
 
     Runs(CandidateEntry candidate, Site site) {
@@ -57,7 +58,13 @@ final class Runs {
         Map<LoadNeed, List<Feed>> feeds = new LinkedHashMap<>();
         candidate.feeds().forEach((key, run) -> sortIn(feeds, key, run));
         feeds.forEach(this::feeds);
-        return expanded;
+        return expanded.entrySet().stream()
+                .map(e -> new Expanded(e.getKey(), e.getValue()))
+                .toList();
+    }
+
+    private void show(String path, Result result) {
+        expanded.computeIfAbsent(path, p -> new ArrayList<>()).addAll(result.made());
     }
 
     private void sortIn(Map<LoadNeed, List<Feed>> feeds, String key, RunText run) {
@@ -65,6 +72,8 @@ final class Runs {
         Optional<Feed> feed = load.flatMap(l -> feedOf(key, run, l));
         if (load.isPresent() && feed.isPresent()) {
             feeds.computeIfAbsent(load.get(), l -> new ArrayList<>()).add(feed.get());
+        } else {
+            site.assembly().breakRun(prefix(key));
         }
     }
 
@@ -85,17 +94,22 @@ final class Runs {
                             "write from "
                                     + run.from().part()
                                     + " to and the part that it leads to");
+            site.assembly().breakRun(prefix(key));
             return;
         }
         Optional<Terminal> from = site.terminals().exit(run.from(), path);
         Optional<Terminal> to = site.terminals().entry(run.to().get(), path);
         if (from.isPresent() && to.isPresent()) {
             Use use = new Use("wire", Optional.empty(), Optional.empty(), Optional.empty());
-            Line line = new Line(path, key.replace('.', '-'), from.get(), to.get(), run.items());
-            new RunBuilder(site, line, use)
-                    .build()
-                    .ifPresent(r -> expanded.add(new Expanded(path, r.made())));
+            Line line = new Line(path, prefix(key), from.get(), to.get(), run.items());
+            new RunBuilder(site, line, use).build().ifPresent(r -> show(path, r));
+        } else {
+            site.assembly().breakRun(prefix(key));
         }
+    }
+
+    private static String prefix(String key) {
+        return key.replace('.', '-');
     }
 
     private Optional<LoadNeed> loadOf(String key) {
@@ -151,12 +165,7 @@ final class Runs {
 
     private void feeds(LoadNeed load, List<Feed> feeds) {
         Terminal minus = new Terminal(load.id(), MINUS);
-        boolean wired =
-                site.assembly().joins().stream()
-                        .anyMatch(
-                                j ->
-                                        j.join().one().equals(minus)
-                                                || j.join().other().equals(minus));
+        boolean wired = site.assembly().isJoined(minus);
         Optional<Terminal> ground = wired ? Optional.empty() : ground(load, feeds);
         Optional<Double> back = wired ? Optional.of(0.0) : ground.flatMap(g -> metres(load, g));
         List<WireGauge> gauges = new ArrayList<>();
@@ -178,6 +187,7 @@ final class Runs {
     private Optional<Result> feed(LoadNeed load, Feed feed, double back) {
         Optional<Terminal> from = site.terminals().exit(feed.run.from(), feed.path());
         if (from.isEmpty()) {
+            site.assembly().breakRun(feed.prefix());
             return Optional.empty();
         }
         Terminal to = new Terminal(load.id(), feed.input);
@@ -189,7 +199,7 @@ final class Runs {
                         Optional.of(back),
                         Optional.empty());
         Optional<Result> result = new RunBuilder(site, line, use).build();
-        result.ifPresent(r -> expanded.add(new Expanded(feed.path(), r.made())));
+        result.ifPresent(r -> show(feed.path(), r));
         return result;
     }
 
@@ -198,9 +208,7 @@ final class Runs {
         NewWire wire = new NewWire(Optional.empty(), Optional.empty(), 0);
         Line line = new Line(feed.path(), load.id(), minus, ground, List.of(wire));
         Use use = new Use("return", Optional.of(load.demand().amps()), Optional.empty(), thickest);
-        new RunBuilder(site, line, use)
-                .build()
-                .ifPresent(r -> expanded.add(new Expanded(feed.path(), r.made())));
+        new RunBuilder(site, line, use).build().ifPresent(r -> show(feed.path(), r));
     }
 
     private Optional<Double> metres(LoadNeed load, Terminal ground) {
@@ -210,13 +218,16 @@ final class Runs {
 
     /** Ground point at which a load's return lands; absent after a problem was told. */
     private Optional<Terminal> ground(LoadNeed load, List<Feed> feeds) {
-        for (Feed feed : feeds) {
-            if (feed.run.back().isPresent()) {
-                return landing(feed.run.back().get(), feed.path());
-            }
+        List<Feed> backs = feeds.stream().filter(f -> f.run.back().isPresent()).toList();
+        if (!backs.isEmpty()) {
+            refuseSeveral(backs);
+            return landing(backs.get(0).run.back().orElseThrow(), backs.get(0).path());
         }
         String path = Places.under("returns", load.zone());
         String named = candidate.returns().get(load.zone());
+        if (named == null && !site.frame().zones().names().contains(load.zone())) {
+            return Optional.empty();
+        }
         if (named == null) {
             site.report()
                     .problem(
@@ -234,6 +245,16 @@ final class Runs {
                         point < 0 ? Optional.empty() : Optional.of(named.substring(point + 1)),
                         0),
                 path);
+    }
+
+    private void refuseSeveral(List<Feed> backs) {
+        for (Feed feed : backs.subList(1, backs.size())) {
+            site.report()
+                    .problem(
+                            new Spot(feed.path(), feed.run.back().orElseThrow().offset()),
+                            "a load has one return, and " + backs.get(0).path() + " says where",
+                            "take one of the two out");
+        }
     }
 
     private Optional<Terminal> landing(Anchor anchor, String path) {

@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import stillturning.files.entry.Names;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import stillturning.files.StudyFolder.File;
 import stillturning.files.entry.CandidateEntry;
@@ -21,97 +22,129 @@ import stillturning.yaml.Binder;
 import stillturning.yaml.Bound;
 import stillturning.yaml.Problem;
 
-/** Reads a study's folder, every mistake in every file at once. */
+/**
+ * Reads a study's folder, every mistake in every file at once. Opened once, it makes the study as
+ * often as one likes, each time with one value changed.
+ */
 public final class StudyReader {
+
+    /** A file and the entry in it. */
+    private record Written<T>(File file, Bound<T> bound) {}
 
     private final StudyFolder folder;
     private final String id;
-    private final Variation variation;
-    private final Binder binder = Notation.binder();
-    private final List<Problem> problems = new ArrayList<>();
-    private final List<Remark> remarks = new ArrayList<>();
-    private final List<Assumption> assumptions = new ArrayList<>();
-    private final Map<String, List<Expanded>> expanded = new LinkedHashMap<>();
+    private final Optional<Written<StudyEntry>> study;
+    private final List<Written<CandidateEntry>> candidates;
 
-    private StudyReader(Path folder, Variation variation) {
+    private StudyReader(Path folder) {
+        Binder binder = Notation.binder();
         this.folder = StudyFolder.read(folder);
         this.id = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
-        this.variation = variation;
+        this.study =
+                this.folder
+                        .study()
+                        .map(f -> new Written<>(f, binder.bind(f.document(), StudyEntry.class)));
+        this.candidates =
+                this.folder.candidates().stream()
+                        .map(f -> new Written<>(f, binder.bind(f.document(), CandidateEntry.class)))
+                        .toList();
+    }
+
+    /** Reads the files of a folder; what is wrong with them shows when the study is made. */
+    public static StudyReader open(Path folder) {
+        return new StudyReader(folder);
     }
 
     /** The study in a folder, or everything that is wrong with it. */
     public static ReadStudy read(Path folder) {
-        return read(folder, Variation.NONE);
+        return open(folder).study(Variation.NONE);
     }
 
     /** The study in a folder with one value changed, or everything that is wrong with it. */
     public static ReadStudy read(Path folder, Variation variation) {
-        return new StudyReader(folder, variation).read();
+        return open(folder).study(variation);
     }
 
-    private ReadStudy read() {
-        problems.addAll(folder.problems());
-        remarks.addAll(folder.remarks());
-        Optional<Frame> frame = folder.study().flatMap(this::frame);
-        List<Candidate> candidates = new ArrayList<>();
-        for (File file : folder.candidates()) {
-            candidate(file, frame).ifPresent(candidates::add);
+    /** The study of the opened folder with one value changed, or everything that is wrong. */
+    public ReadStudy study(Variation variation) {
+        return new Making(variation).study();
+    }
+
+    /** One making of the study. */
+    private final class Making {
+        private final Variation variation;
+        private final List<Problem> problems = new ArrayList<>(folder.problems());
+        private final List<Remark> remarks = new ArrayList<>(folder.remarks());
+        private final List<Assumption> assumptions = new ArrayList<>();
+        private final Map<String, List<Expanded>> expanded = new LinkedHashMap<>();
+
+        Making(Variation variation) {
+            this.variation = variation;
         }
-        Collections.sort(problems);
-        remarks.sort(
-                Comparator.comparing((Remark r) -> r.file().toString())
-                        .thenComparingInt(Remark::line)
-                        .thenComparingInt(Remark::column));
-        return new ReadStudy(
-                frame.filter(f -> problems.isEmpty()).map(f -> study(f, candidates)),
-                problems,
-                remarks,
-                assumptions,
-                expanded,
-                folder.fingerprint());
-    }
 
-    private Study study(Frame frame, List<Candidate> candidates) {
-        return new Study(id, frame.heading(), frame.aircraft(), frame.goals(), candidates);
-    }
-
-    private Optional<Frame> frame(File file) {
-        Bound<StudyEntry> bound = binder.bind(file.document(), StudyEntry.class);
-        problems.addAll(bound.problems());
-        if (bound.value().isEmpty()) {
-            return Optional.empty();
+        ReadStudy study() {
+            Optional<Frame> frame = study.flatMap(this::frame);
+            List<Candidate> made =
+                    candidates.stream().flatMap(c -> candidate(c, frame).stream()).toList();
+            Collections.sort(problems);
+            remarks.sort(
+                    Comparator.comparing((Remark r) -> r.file().toString())
+                            .thenComparingInt(Remark::line)
+                            .thenComparingInt(Remark::column));
+            return new ReadStudy(
+                    frame.filter(f -> problems.isEmpty()).map(f -> study(f, made)),
+                    problems,
+                    remarks,
+                    assumptions,
+                    expanded,
+                    folder.fingerprint());
         }
-        Ledger ledger = new Ledger(file.name(), variation);
-        StudyEntry entry = Values.mapped(bound.value().get(), "", ledger);
-        Report report = new Report(bound.places());
-        Set<String> names =
-                folder.candidates().stream()
-                        .map(File::id)
-                        .collect(Collectors.toCollection(java.util.TreeSet::new));
-        Optional<Frame> frame = new FrameReader(entry, report).read(names);
-        take(report, ledger);
-        return frame;
-    }
 
-    private Optional<Candidate> candidate(File file, Optional<Frame> frame) {
-        Bound<CandidateEntry> bound = binder.bind(file.document(), CandidateEntry.class);
-        problems.addAll(bound.problems());
-        if (bound.value().isEmpty() || frame.isEmpty()) {
-            return Optional.empty();
+        private Study study(Frame frame, List<Candidate> made) {
+            return new Study(id, frame.heading(), frame.aircraft(), frame.goals(), made);
         }
-        Report report = new Report(bound.places());
-        Ledger ledger = new Ledger(file.name(), variation);
-        CandidateReader reader =
-                new CandidateReader(file.id(), bound.value().get(), frame.get(), report, ledger);
-        Optional<Candidate> candidate = reader.read();
-        expanded.put(file.id(), reader.expanded());
-        take(report, ledger);
-        return candidate;
-    }
 
-    private void take(Report report, Ledger ledger) {
-        problems.addAll(report.problems());
-        remarks.addAll(report.remarks());
-        assumptions.addAll(ledger.assumptions());
+        private Optional<Frame> frame(Written<StudyEntry> written) {
+            problems.addAll(written.bound.problems());
+            if (written.bound.value().isEmpty()) {
+                return Optional.empty();
+            }
+            Ledger ledger = new Ledger(written.file.name(), variation);
+            Report report = new Report(written.bound.places());
+            StudyEntry entry = Values.mapped(written.bound.value().get(), "", ledger);
+            Optional<Frame> frame = new FrameReader(entry, report).read(names());
+            take(report, ledger);
+            return frame;
+        }
+
+        private Set<String> names() {
+            return candidates.stream()
+                    .map(c -> c.file.id())
+                    .collect(Collectors.toCollection(TreeSet::new));
+        }
+
+        private Optional<Candidate> candidate(
+                Written<CandidateEntry> written, Optional<Frame> frame) {
+            problems.addAll(written.bound.problems());
+            if (written.bound.value().isEmpty() || frame.isEmpty()) {
+                return Optional.empty();
+            }
+            Ledger ledger = new Ledger(written.file.name(), variation);
+            Report report = new Report(written.bound.places());
+            String name = written.file.id();
+            CandidateReader reader =
+                    new CandidateReader(
+                            name, written.bound.value().get(), frame.get(), report, ledger);
+            Optional<Candidate> candidate = reader.read();
+            expanded.put(name, reader.expanded());
+            take(report, ledger);
+            return candidate;
+        }
+
+        private void take(Report report, Ledger ledger) {
+            problems.addAll(report.problems());
+            remarks.addAll(report.remarks());
+            assumptions.addAll(ledger.assumptions());
+        }
     }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stillturning.files.Report.Spot;
 import stillturning.files.entry.RunText.Anchor;
 import stillturning.model.Terminal;
 import stillturning.parts.Alternator;

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.files.Assembly.Joined;
+import stillturning.files.Report.Spot;
 import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
 import stillturning.parts.GroundPoint;
@@ -31,11 +32,8 @@ final class WiringChecks {
         Set<String> used = new HashSet<>();
         joined.keySet().forEach(t -> used.add(t.part()));
         for (Part part : assembly.parts()) {
-            if (part instanceof Load) {
-                continue;
-            }
             if (!used.contains(part.id())) {
-                report.remark(assembly.spotOf(part.id()), "nothing is joined to this part");
+                unused(part);
             } else {
                 dangling(part, joined.keySet());
             }
@@ -46,6 +44,12 @@ final class WiringChecks {
                     Spot.atKey("parts"),
                     "no ground point is on the structure",
                     "write on-structure: yes at the ground that is bolted to the aircraft's metal");
+        }
+    }
+
+    private void unused(Part part) {
+        if (!(part instanceof Load)) { // one that nothing feeds is told of elsewhere
+            report.remark(assembly.spotOf(part.id()), "nothing is joined to this part");
         }
     }
 
@@ -72,27 +76,24 @@ final class WiringChecks {
             Terminal terminal = new Terminal(part.id(), name);
             if (!joined.contains(terminal) && !part.mayDangle(name)) {
                 report.problem(
-                        assembly.spotOf(part.id()),
+                        part instanceof Load ? Spot.atKey("links") : assembly.spotOf(part.id()),
                         "nothing is joined to " + terminal,
                         "add a link to it");
             }
         }
     }
 
-    /** Tells loads that nothing feeds, and remarks on those with fewer feeds than inputs. */
-    void checkFeeds(Frame frame, Map<Terminal, Spot> fed, List<String> leavesOut) {
-        Map<String, Integer> counts = new HashMap<>();
-        fed.keySet().forEach(t -> counts.merge(t.part(), 1, Integer::sum));
-        assembly.joins().stream()
-                .flatMap(j -> List.of(j.join().one(), j.join().other()).stream())
-                .distinct()
-                .filter(t -> isInput(t) && !fed.containsKey(t))
-                .forEach(t -> counts.merge(t.part(), 1, Integer::sum));
-        for (LoadNeed load : frame.aircraft().loads()) {
-            if (!leavesOut.contains(load.id())) {
-                countFeeds(load, counts.getOrDefault(load.id(), 0), fed);
+    /** Every load input that a feed or a link leads to, with the place of that line. */
+    Map<Terminal, Spot> fedInputs(Map<Terminal, Spot> feeds) {
+        Map<Terminal, Spot> fed = new LinkedHashMap<>(feeds);
+        for (Joined joined : assembly.joins()) {
+            for (Terminal end : List.of(joined.join().one(), joined.join().other())) {
+                if (isInput(end)) {
+                    fed.putIfAbsent(end, joined.spot());
+                }
             }
         }
+        return fed;
     }
 
     private boolean isInput(Terminal terminal) {
@@ -100,6 +101,17 @@ final class WiringChecks {
         return part.isPresent()
                 && part.get() instanceof Load load
                 && load.inputs().contains(terminal.name());
+    }
+
+    /** Tells loads that nothing feeds, and remarks on those with fewer feeds than inputs. */
+    void checkFeeds(Frame frame, Map<Terminal, Spot> fed, List<String> leavesOut) {
+        Map<String, Integer> counts = new HashMap<>();
+        fed.keySet().forEach(t -> counts.merge(t.part(), 1, Integer::sum));
+        for (LoadNeed load : frame.aircraft().loads()) {
+            if (!leavesOut.contains(load.id())) {
+                countFeeds(load, counts.getOrDefault(load.id(), 0), fed);
+            }
+        }
     }
 
     private void countFeeds(LoadNeed load, int count, Map<Terminal, Spot> fed) {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jgrapht.Graph;
-import org.jgrapht.alg.flow.EdmondsKarpMFImpl;
+import org.jgrapht.alg.flow.PushRelabelMFImpl;
 import org.jgrapht.graph.DefaultDirectedWeightedGraph;
 import org.jgrapht.graph.DefaultWeightedEdge;
 
@@ -50,7 +50,7 @@ final class Flow {
 
     /** A maximum flow between two vertices that do not meet without a part between them. */
     Found between(int from, int to) {
-        EdmondsKarpMFImpl<Integer, DefaultWeightedEdge> flow = new EdmondsKarpMFImpl<>(split);
+        PushRelabelMFImpl<Integer, DefaultWeightedEdge> flow = new PushRelabelMFImpl<>(split);
         double value = flow.calculateMaximumFlow(exit(from), entry(to));
         List<int[]> ways = new ArrayList<>();
         Map<DefaultWeightedEdge, Double> left = flow.getFlowMap();

@@ -31,6 +31,10 @@ final class PartGraph {
         boolean movesWith(int part) {
             return stands != ANY_STAND && parts[0] == part;
         }
+
+        boolean allows(int part, long stand) {
+            return !movesWith(part) || (stands & stand) != 0;
+        }
     }
 
     /** Collects vertices and arcs. */
@@ -149,10 +153,13 @@ final class PartGraph {
         if (torn.isEmpty()) {
             return shortest;
         }
-        for (long stand : standsOf(torn.getAsInt())) {
-            Optional<int[]> found = wayAround(from, to, closedAt(torn.getAsInt(), stand, closed));
-            if (found.isPresent()) {
-                return found;
+        int part = torn.getAsInt();
+        for (long stand : standsOf(part)) {
+            if (vertices.get(from).allows(part, stand) && vertices.get(to).allows(part, stand)) {
+                Optional<int[]> found = wayAround(from, to, closedAt(part, stand, closed));
+                if (found.isPresent()) {
+                    return found;
+                }
             }
         }
         return Optional.empty();
@@ -217,8 +224,7 @@ final class PartGraph {
     private BitSet closedAt(int part, long stand, BitSet closed) {
         BitSet more = (BitSet) closed.clone();
         for (int v = 0; v < size(); v++) {
-            Vertex vertex = vertices.get(v);
-            if (vertex.movesWith(part) && (vertex.stands & stand) == 0) {
+            if (!vertices.get(v).allows(part, stand)) {
                 more.set(v);
             }
         }

@@ -72,7 +72,7 @@ final class Sayings {
             reasons.add(feeds(feed));
         }
         if (!back.isEmpty()) {
-            reasons.add("the return of " + names(back));
+            reasons.add((back.size() == 1 ? "the return of " : "the returns of ") + names(back));
         }
         if (!parted.isEmpty()) {
             reasons.add("without it no source has both a way to " + names(parted) + " and back");
@@ -100,11 +100,11 @@ final class Sayings {
                         .sorted()
                         .map(wiring::id)
                         .toList();
-        return (let.size() == 1 ? let.get(0) + " lets" : list(let) + " let")
-                + " go without it, and "
+        return list(let)
+                + (let.size() == 1 ? " depends on it, and " : " depend on it, and ")
                 + names(lost)
-                + (lost.size() == 1 ? " needs " : " need ")
-                + (let.size() == 1 ? "that" : "those");
+                + " on "
+                + (let.size() == 1 ? let.get(0) : "them");
     }
 
     private static String sentence(

@@ -9,8 +9,9 @@ import java.util.Set;
 /**
  * Independent ways and smallest cuts of a part graph.
  *
- * <p>A flow settles almost every case. It cannot see that two pins are one connector, nor that a
- * lever stands in one place only; where its ways share a part so, an exhaustive search decides.
+ * <p>A part that every way passes settles it; else a flow does, almost always. A flow cannot see
+ * that two pins are one connector, nor that a lever stands in one place only; where its ways share
+ * a part so, an exhaustive search decides.
  */
 final class Separator {
 
@@ -30,26 +31,25 @@ final class Separator {
         if (graph.way(from, to, graph.allParts()).isPresent()) {
             return Separation.ONE_JOINT;
         }
+        List<Integer> shared = shared(from, to, way.get());
+        if (!shared.isEmpty()) {
+            List<List<Integer>> only = List.of(graph.partsOn(way.get()));
+            return new Separation(only, shared.subList(0, 1), shared, true);
+        }
         Flow.Found found = flow.between(from, to);
         List<Integer> cut = List.copyOf(found.cut());
-        if (areIndependent(found.ways())) {
-            List<List<Integer>> ways = found.ways().stream().map(graph::partsOn).toList();
-            List<Integer> shared = ways.size() == 1 ? shared(from, to, way.get()) : List.of();
-            return new Separation(ways, cut, shared, true);
-        }
-        return searched(from, to, way.get(), cut);
+        return areIndependent(found.ways())
+                ? new Separation(
+                        found.ways().stream().map(graph::partsOn).toList(), cut, shared, true)
+                : searched(from, to, way.get(), cut);
     }
 
     private Separation searched(int from, int to, int[] way, List<Integer> knownCut) {
-        List<Integer> shared = shared(from, to, way);
-        if (!shared.isEmpty()) {
-            return new Separation(
-                    List.of(graph.partsOn(way)), List.of(shared.get(0)), shared, true);
-        }
         WaySearch search = new WaySearch(graph, from, to);
         List<Integer> cut = search.fewestParts(knownCut);
         List<List<Integer>> ways = search.mostWays(way, cut.size());
-        return new Separation(ways, cut, shared, search.finished() || ways.size() == cut.size());
+        boolean proven = search.finished() || ways.size() == cut.size();
+        return new Separation(ways, cut, List.of(), proven);
     }
 
     /** Parts that every way passes: no other can be, than those on any one way. */

@@ -1,7 +1,6 @@
 package stillturning.structure;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -54,13 +53,13 @@ public final class Structure {
     }
 
     private StructureFindings findings() {
-        boolean supplied = survival.canHold(Survival.NONE, this::runs);
+        Optional<Outcome> running = survival.enough(Survival.NONE, this::runs);
         return new StructureFindings(
                 independentLoops(wiring.circuit),
-                supplied,
+                running.isPresent(),
                 unsupplied(),
                 loadWays(),
-                supplied ? singlePoints() : List.of());
+                running.map(this::singlePoints).orElse(List.of()));
     }
 
     private boolean runs(Outcome outcome) {
@@ -84,15 +83,15 @@ public final class Structure {
     }
 
     private boolean isSupplied(LoadEnds load) {
-        return survival.canHold(Survival.NONE, outcome -> outcome.fed().get(load.need()));
+        return survival.enough(Survival.NONE, now -> now.fed().get(load.need())).isPresent();
     }
 
-    /** Only what feeds the engine now can be missed: the rest is not tried. */
-    private List<SinglePoint> singlePoints() {
-        List<Integer> needs = loads.stream().map(LoadEnds::need).filter(intact.fed()::get).toList();
-        BitSet behind = survival.partsBehind(needs, intact);
-        return behind.stream()
-                .filter(part -> !survival.canHold(part, this::runs))
+    /** Only what feeds the running engine can be missed: no other part is tried. */
+    private List<SinglePoint> singlePoints(Outcome running) {
+        List<Integer> needs =
+                loads.stream().map(LoadEnds::need).filter(running.fed()::get).toList();
+        return survival.partsBehind(needs, running).stream()
+                .filter(part -> survival.enough(part, this::runs).isEmpty())
                 .mapToObj(part -> new SinglePoint(wiring.id(part), sayings.reason(part, intact)))
                 .toList();
     }
@@ -104,22 +103,23 @@ public final class Structure {
     }
 
     private LoadWays waysOf(LoadEnds load, WayGraph graph, Separator separator) {
+        Separation feed = separator.between(graph.plus(), graph.work(load));
+        Separation back = separator.between(graph.back(load), graph.minus());
         List<InputWays> inputs = new ArrayList<>();
         for (int i = 0; i < load.inputs().size(); i++) {
             String name = load.inputs().get(i).name();
-            Separation feed = separator.between(graph.plus(), graph.input(load, i));
-            inputs.add(
-                    new InputWays(
-                            name,
-                            sayings.ways(feed, "a source", "input " + name + " of " + load.id())));
+            Separation one =
+                    load.inputs().size() == 1
+                            ? feed
+                            : separator.between(graph.plus(), graph.input(load, i));
+            String to = "input " + name + " of " + load.id();
+            inputs.add(new InputWays(name, sayings.ways(one, "a source", to)));
         }
         return new LoadWays(
                 load.id(),
-                sayings.ways(
-                        separator.between(graph.plus(), graph.work(load)), "a source", load.id()),
+                sayings.ways(feed, "a source", load.id()),
                 inputs,
-                sayings.ways(
-                        separator.between(graph.back(load), graph.minus()), load.id(), "a source"));
+                sayings.ways(back, load.id(), "a source"));
     }
 
     private static int independentLoops(Circuit circuit) {

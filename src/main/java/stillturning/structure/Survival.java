@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import stillturning.structure.Wiring.Kind;
 import stillturning.structure.Wiring.Line;
@@ -84,21 +85,20 @@ final class Survival {
         return without(gone, anywhere());
     }
 
-    /** Whether, without a part, some stand of all levers makes something hold. */
-    boolean canHold(int gone, Predicate<Outcome> holds) {
-        if (!holds.test(without(gone))) {
-            return false;
-        }
+    /** What holds without a part where the levers stand so that it is enough, if they can. */
+    Optional<Outcome> enough(int gone, Predicate<Outcome> isEnough) {
+        Outcome best = without(gone);
         Stands stands = new Stands(wiring.stands);
-        if (stands.areOne()) {
-            return true;
+        if (!isEnough.test(best) || stands.areOne()) {
+            return Optional.of(best).filter(isEnough);
         }
         do {
-            if (holds.test(without(gone, stands.masks()))) {
-                return true;
+            Outcome outcome = without(gone, stands.masks());
+            if (isEnough.test(outcome)) {
+                return Optional.of(outcome);
             }
         } while (stands.advance());
-        return false;
+        return Optional.empty();
     }
 
     /** What would still be fed without a part if nothing that it held let go. */
@@ -113,7 +113,8 @@ final class Survival {
     }
 
     /**
-     * Parts that suffice to feed these: with any other part gone, they are still fed.
+     * Parts that suffice to feed these: with any other part gone, they are still fed at the same
+     * stand of the levers.
      *
      * @param needs what is fed in the outcome
      */
@@ -179,7 +180,8 @@ final class Survival {
     private int[] flood(int start, int[][] links, int gone, BitSet open) {
         int[] via = new int[nets];
         Arrays.fill(via, UNREACHED);
-        if (isGone(start, gone)) {
+        int dead = gone == NONE ? Wiring.NO_NET : wiring.barNet(gone);
+        if (start == dead) {
             return via;
         }
         int[] queue = new int[nets];
@@ -189,17 +191,13 @@ final class Survival {
         for (int i = 0; i < found; i++) {
             for (int link : links[queue[i]]) {
                 int net = otherEnd(link, queue[i]);
-                if (open.get(link) && via[net] == UNREACHED && !isGone(net, gone)) {
+                if (open.get(link) && via[net] == UNREACHED && net != dead) {
                     via[net] = link;
                     queue[found++] = net;
                 }
             }
         }
         return via;
-    }
-
-    private boolean isGone(int net, int gone) {
-        return gone != NONE && wiring.barsOn(net).contains(gone);
     }
 
     /** The net at the other end of a line. */

@@ -32,9 +32,9 @@ final class WaySearch {
         return tries < PATIENCE;
     }
 
-    /** The fewest parts that separate the ends; the known cut if none is smaller. */
+    /** The fewest parts that separate the ends, at least two; the known cut if none is smaller. */
     List<Integer> fewestParts(List<Integer> knownCut) {
-        for (int size = 1; size < knownCut.size(); size++) {
+        for (int size = 2; size < knownCut.size(); size++) {
             List<Integer> cut = new ArrayList<>();
             if (separates(size, new BitSet(), cut)) {
                 return List.copyOf(cut);

@@ -1,6 +1,7 @@
 package stillturning.structure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,9 @@ final class Wiring {
 
     /** Stands for {@code Line.need} where nothing has to be fed. */
     static final int NOTHING = -1;
+
+    /** Stands for a net where there is none. */
+    static final int NO_NET = -1;
 
     /** What a line is. */
     enum Kind {
@@ -64,6 +68,7 @@ final class Wiring {
 
     private final Levers levers;
     private final Map<Integer, List<Integer>> barsOn = new HashMap<>();
+    private final int[] barNets;
     private final Map<String, Integer> partIndex = new HashMap<>();
     private final Map<String, Integer> needIndex = new HashMap<>();
     private final List<List<Set<String>>> closedAt = new ArrayList<>();
@@ -73,13 +78,15 @@ final class Wiring {
         parts = candidate.parts();
         levers = new Levers(candidate.cockpit());
         stands = new int[parts.size()];
+        barNets = new int[parts.size()];
+        Arrays.fill(barNets, NO_NET);
         for (int i = 0; i < parts.size(); i++) {
             partIndex.put(parts.get(i).id(), i);
             closedAt.add(levers.stands(parts.get(i)));
             stands[i] = Math.max(1, closedAt.get(i).size());
             if (parts.get(i) instanceof Bus bus) {
-                int bar = circuit.net(bus.id(), bus.exit());
-                barsOn.computeIfAbsent(bar, net -> new ArrayList<>()).add(i);
+                barNets[i] = circuit.net(bus.id(), bus.exit());
+                barsOn.computeIfAbsent(barNets[i], net -> new ArrayList<>()).add(i);
             }
         }
         circuit.placed().forEach(this::addNeed);
@@ -96,6 +103,11 @@ final class Wiring {
     OptionalInt need(String part, String element) {
         Integer index = needIndex.get(part + "/" + element);
         return index == null ? OptionalInt.empty() : OptionalInt.of(index);
+    }
+
+    /** The net that goes with a part: a bus's bar; {@link #NO_NET} for any other. */
+    int barNet(int part) {
+        return barNets[part];
     }
 
     /** Buses whose bar a net is. */

@@ -13,6 +13,9 @@ final class Advance {
     /** Events are found to this (s). */
     private static final double SECONDS = 1e-9;
 
+    /** Share of a step on either side of an event over which its margin is taken as straight. */
+    private static final double NEAR = 1e-4;
+
     private final Integrator integrator;
     private final DoubleSupplier lowestMargin;
     private final double longestStepSeconds;
@@ -51,11 +54,50 @@ final class Advance {
         return step;
     }
 
+    /** A way to look at a time from the start of the step. */
+    private interface Look {
+        void at(double seconds) throws NoOperatingPoint;
+    }
+
     /**
-     * Length of the step (s) just past the first event: regula falsi (Illinois rule), one bisection
-     * in three, and trials just beside an end of the bracket once the event is known to be there.
+     * Length of the step (s) just past the first event. Cheap looks inside the step find where it
+     * must be; one correction by full trials then puts it there. Where that fails, full trials find
+     * it alone.
      */
     private double firstEvent(double step, double marginThere) throws NoOperatingPoint {
+        integrator.keep(step);
+        double near = justPast(integrator::glance, step, marginThere);
+        double fall = fallAround(near, step);
+        integrator.attempt(near);
+        double past = near + lowestMargin.getAsDouble() / fall + SECONDS / 2;
+        if (fall > 0 && past > 0 && past < step) {
+            integrator.attempt(past);
+            double margin = lowestMargin.getAsDouble();
+            if (margin < 0 && margin >= -2 * SECONDS * fall) {
+                return past;
+            }
+        }
+        integrator.attempt(step);
+        double after = justPast(integrator::attempt, step, lowestMargin.getAsDouble());
+        integrator.attempt(after);
+        return after;
+    }
+
+    /** How fast the margin falls around a time (1/s), by two looks. */
+    private double fallAround(double time, double step) throws NoOperatingPoint {
+        double before = Math.max(0, time - NEAR * step);
+        double after = Math.min(step, time + NEAR * step);
+        integrator.glance(before);
+        double marginBefore = lowestMargin.getAsDouble();
+        integrator.glance(after);
+        return (marginBefore - lowestMargin.getAsDouble()) / (after - before);
+    }
+
+    /**
+     * Time just past the first event (s): regula falsi (Illinois rule), one bisection in three, and
+     * trials just beside an end of the bracket once the event is known to be there.
+     */
+    private double justPast(Look look, double step, double marginThere) throws NoOperatingPoint {
         double before = 0;
         double after = step;
         double marginAfter = marginThere;
@@ -65,7 +107,7 @@ final class Advance {
         for (int n = 1; after - before > SECONDS; n++) {
             double share = n % 3 == 0 ? 0.5 : marginBefore / (marginBefore - marginAfter);
             double trial = within(before, before + (after - before) * share, after);
-            integrator.attempt(trial);
+            look.at(trial);
             double margin = lowestMargin.getAsDouble();
             if (margin < 0) {
                 after = trial;
@@ -79,7 +121,6 @@ final class Advance {
                 sideKept = -1;
             }
         }
-        integrator.attempt(after);
         return after;
     }
 

@@ -23,6 +23,7 @@ final class CoilDevice implements Placing {
     private final boolean movesContacts;
     private State state = State.PULLED;
     private double deadline = NO_DEADLINE;
+    private int ledBy = -1;
     private boolean resting;
 
     CoilDevice(Placed placed, Coil coil, int branch, boolean movesContacts, Situation now) {
@@ -64,6 +65,7 @@ final class CoilDevice implements Placing {
 
     @Override
     public void cross() {
+        ledBy = now.journal.cause();
         switch (state) {
             case PULLED -> enter(State.LETTING_GO, now.seconds + coil.dropOutSeconds());
             case LETTING_GO -> enter(State.PULLED, NO_DEADLINE);
@@ -87,7 +89,8 @@ final class CoilDevice implements Placing {
                     placed.part(),
                     letsGo
                             ? "drops out: " + Say.volts(volts()) + " left at its coil"
-                            : "pulls in: " + Say.volts(volts()) + " at its coil");
+                            : "pulls in: " + Say.volts(volts()) + " at its coil",
+                    ledBy);
         }
     }
 

@@ -19,6 +19,9 @@ final class Crew {
     /** An alternator that gives less than this is out (A). Common practice, no source. */
     private static final double OUT_AMPS = 0.5;
 
+    /** What a voltage is about: the network as a whole. */
+    private static final String NOBODY = "";
+
     private final Plant plant;
     private final Situation now;
     private final Circuit circuit;
@@ -92,27 +95,36 @@ final class Crew {
         if (sign instanceof Cue.LowVolts low) {
             int net = net(low.at());
             return new Sensing(
-                    () -> now.voltsBetween(net, 0) - low.volts(),
+                    () -> now.volts(net) - low.volts(),
                     low.seconds(),
-                    low.at().part() + " is below " + Say.volts(low.volts()));
+                    low.at().part() + " is below " + Say.volts(low.volts()),
+                    NOBODY);
         } else if (sign instanceof Cue.HighVolts high) {
             int net = net(high.at());
             return new Sensing(
-                    () -> high.volts() - now.voltsBetween(net, 0),
+                    () -> high.volts() - now.volts(net),
                     high.seconds(),
-                    high.at().part() + " is above " + Say.volts(high.volts()));
+                    high.at().part() + " is above " + Say.volts(high.volts()),
+                    NOBODY);
         } else if (sign instanceof Cue.AlternatorOut out) {
             List<GeneratorDevice> generators = generators(out.alternator());
             return new Sensing(
-                    () -> amps(generators) - OUT_AMPS, 0, out.alternator() + " delivers nothing");
+                    () -> amps(generators) - OUT_AMPS,
+                    0,
+                    out.alternator() + " delivers nothing",
+                    out.alternator());
         } else if (sign instanceof Cue.LoadStops stops) {
             return new Sensing(
                     () -> works(stops.load()) ? Device.NOT_NOW : Device.NOW,
                     0,
-                    stops.load() + " has stopped");
+                    stops.load() + " has stopped",
+                    stops.load());
         }
         return new Sensing(
-                () -> engine.stopped() ? Device.NOW : Device.NOT_NOW, 0, "the engine has stopped");
+                () -> engine.stopped() ? Device.NOW : Device.NOT_NOW,
+                0,
+                "the engine has stopped",
+                "engine");
     }
 
     private int net(Terminal terminal) {

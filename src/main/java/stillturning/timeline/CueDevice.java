@@ -1,5 +1,6 @@
 package stillturning.timeline;
 
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleSupplier;
 import stillturning.model.Cue;
@@ -19,6 +20,7 @@ final class CueDevice implements Device {
     private final Situation now;
     private State state = State.DARK;
     private double deadline = NO_DEADLINE;
+    private int ledBy = -1;
 
     /**
      * What a cue watches.
@@ -26,8 +28,9 @@ final class CueDevice implements Device {
      * @param margin at or above 0 while there is nothing to show
      * @param delaySeconds how long there must be something to show (s)
      * @param words what the pilot notices
+     * @param subject part that it is about
      */
-    record Sensing(DoubleSupplier margin, double delaySeconds, String words) {}
+    record Sensing(DoubleSupplier margin, double delaySeconds, String words, String subject) {}
 
     /**
      * @param seen whether whatever shows it works
@@ -63,6 +66,7 @@ final class CueDevice implements Device {
     @Override
     public void cross() {
         if (state == State.DARK) {
+            ledBy = now.journal.latestOf(List.of(sensing.subject));
             state = State.ABOUT_TO;
             deadline = now.seconds + sensing.delaySeconds;
         } else {
@@ -84,7 +88,7 @@ final class CueDevice implements Device {
             return;
         }
         state = State.SHOWS;
-        now.log(Happening.Kind.CUE, cue.name(), sensing.words);
+        now.log(Happening.Kind.CUE, cue.name(), sensing.words, ledBy);
     }
 
     @Override

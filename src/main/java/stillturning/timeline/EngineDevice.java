@@ -2,6 +2,7 @@ package stillturning.timeline;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The engine: runs while its needs are met, falters, stops, and starts again if turned. */
 final class EngineDevice implements Device {
@@ -14,21 +15,22 @@ final class EngineDevice implements Device {
     }
 
     private static final String NAME = "engine";
+    private static final Set<String> ITSELF = Set.of(NAME);
 
     private final Map<String, SupplyDevice> loads;
     private final Situation now;
+    private final Set<String> needs;
     private State state = State.RUNS;
     private double deadline = NO_DEADLINE;
     private double falteredAt;
     private double longestInterruption;
     private double stoppedAt = NO_DEADLINE;
-    private double firstStop = NO_DEADLINE;
-    private boolean resting;
     private int stops;
 
     EngineDevice(Map<String, SupplyDevice> loads, Situation now) {
         this.loads = loads;
         this.now = now;
+        this.needs = Set.copyOf(now.aircraft.engine().logic().loads());
     }
 
     boolean stopped() {
@@ -53,9 +55,6 @@ final class EngineDevice implements Device {
 
     @Override
     public double margin() {
-        if (resting) {
-            return NOTHING_TO_WATCH;
-        }
         boolean met = met();
         return switch (state) {
             case RUNS -> met ? NOT_NOW : NOW;
@@ -71,7 +70,11 @@ final class EngineDevice implements Device {
             case RUNS -> {
                 falteredAt = now.seconds;
                 enter(State.FALTERS, now.seconds + now.aircraft.engine().toleratedSeconds());
-                now.log(Happening.Kind.ENGINE_INTERRUPTED, NAME, "falters: " + missing());
+                now.log(
+                        Happening.Kind.ENGINE_INTERRUPTED,
+                        NAME,
+                        "falters: " + missing(),
+                        ledBy(needs));
             }
             case FALTERS -> {
                 double interrupted = now.seconds - falteredAt;
@@ -80,7 +83,8 @@ final class EngineDevice implements Device {
                 now.log(
                         Happening.Kind.ENGINE_RECOVERS,
                         NAME,
-                        "runs on after " + Math.round(interrupted * 1000) + " ms");
+                        "runs on after " + Math.round(interrupted * 1000) + " ms",
+                        ledBy(needs));
             }
             case STOPPED ->
                     enter(State.STARTS, now.seconds + now.aircraft.engine().restartSeconds());
@@ -96,46 +100,32 @@ final class EngineDevice implements Device {
     @Override
     public void expire() {
         if (state == State.FALTERS) {
-            stop();
+            stops++;
+            stoppedAt = now.seconds;
+            now.engineRuns = false;
+            enter(State.STOPPED, NO_DEADLINE);
+            now.log(Happening.Kind.ENGINE_STOPS, NAME, "stops", ledBy(ITSELF));
         } else {
             now.engineRuns = true;
             stoppedAt = NO_DEADLINE;
             enter(State.RUNS, NO_DEADLINE);
-            now.log(Happening.Kind.ENGINE_RESTARTS, NAME, "runs again, turned by the propeller");
+            now.log(
+                    Happening.Kind.ENGINE_RESTARTS,
+                    NAME,
+                    "runs again, turned by the propeller",
+                    ledBy(needs));
         }
-    }
-
-    private void stop() {
-        stops++;
-        stoppedAt = now.seconds;
-        firstStop = Math.min(firstStop, stoppedAt);
-        now.engineRuns = false;
-        enter(State.STOPPED, NO_DEADLINE);
-        now.log(Happening.Kind.ENGINE_STOPS, NAME, "stops");
     }
 
     @Override
     public void adopt(Device healthy) {
         if (healthy instanceof EngineDevice then) {
             state = then.state;
-            resting = then.resting;
         }
     }
 
-    @Override
-    public int sway() {
-        return 1;
-    }
-
-    /** An engine that stops and starts without end is of no use from its first stop on. */
-    @Override
-    public void giveUp() {
-        if (!stopped()) {
-            stop();
-        }
-        resting = true;
-        stoppedAt = firstStop;
-        enter(State.STOPPED, NO_DEADLINE);
+    private int ledBy(Set<String> parts) {
+        return now.journal.latestOf(parts);
     }
 
     private boolean met() {

@@ -18,6 +18,7 @@ final class GuardDevice implements Placing {
     private final BranchLaw closed;
     private boolean open;
     private double deadline = NO_DEADLINE;
+    private int ledBy = -1;
 
     GuardDevice(Placed placed, Guard guard, int branch, int sense, int senseReturn, Situation now) {
         this.placed = placed;
@@ -50,6 +51,7 @@ final class GuardDevice implements Placing {
 
     @Override
     public void cross() {
+        ledBy = now.journal.cause();
         deadline = deadline == NO_DEADLINE ? now.seconds + guard.tripSeconds() : NO_DEADLINE;
     }
 
@@ -65,7 +67,8 @@ final class GuardDevice implements Placing {
         now.log(
                 Happening.Kind.PROTECTOR_OPENS,
                 placed.part(),
-                "opens: " + Say.volts(volts()) + " exceeds " + Say.volts(guard.tripVolts()));
+                "opens: " + Say.volts(volts()) + " exceeds " + Say.volts(guard.tripVolts()),
+                ledBy);
     }
 
     @Override

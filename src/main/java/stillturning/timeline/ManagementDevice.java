@@ -9,6 +9,7 @@ final class ManagementDevice implements Device {
     private final Management limits;
     private final Situation now;
     private double deadline = NO_DEADLINE;
+    private int ledBy = -1;
 
     ManagementDevice(CellDevice cell, Management limits, Situation now) {
         this.cell = cell;
@@ -27,6 +28,7 @@ final class ManagementDevice implements Device {
 
     @Override
     public void cross() {
+        ledBy = now.journal.cause();
         deadline = deadline == NO_DEADLINE ? now.seconds + limits.seconds() : NO_DEADLINE;
     }
 
@@ -48,7 +50,8 @@ final class ManagementDevice implements Device {
         now.log(
                 Happening.Kind.BATTERY_DISCONNECTS,
                 cell.placed().part(),
-                "disconnects itself: " + why);
+                "disconnects itself: " + why,
+                ledBy);
         cell.disconnect();
         deadline = NO_DEADLINE;
     }

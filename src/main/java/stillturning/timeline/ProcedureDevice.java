@@ -69,7 +69,11 @@ final class ProcedureDevice implements Device {
             now.shed.addAll(procedure.sheds());
             words.add("sheds " + String.join(", ", procedure.sheds()));
         }
-        now.log(Happening.Kind.PILOT, procedure.name(), String.join("; ", words));
+        now.log(
+                Happening.Kind.PILOT,
+                procedure.name(),
+                String.join("; ", words),
+                now.journal.latestOf(procedure.when()));
     }
 
     /** A cue that showed in normal flight tells nothing new; the others still do. */

@@ -23,7 +23,7 @@ final class Recorder {
                 .forEach(
                         bus -> {
                             int net = plant.circuit().net(bus.id(), "bar");
-                            watch(bus.id(), "V", () -> now.voltsBetween(net, 0));
+                            watch(bus.id(), "V", () -> now.volts(net));
                         });
         plant.all(CellDevice.class)
                 .forEach(cell -> watch(cell.placed().part(), "%", () -> 100 * cell.value()));

@@ -68,8 +68,7 @@ final class Run {
                 .forEach(
                         bus ->
                                 busVolts.put(
-                                        bus.id(),
-                                        now.solver.volts(plant.circuit().net(bus.id(), "bar"))));
+                                        bus.id(), now.volts(plant.circuit().net(bus.id(), "bar"))));
         Map<String, Double> sourceAmps = new LinkedHashMap<>();
         plant.all(CellDevice.class)
                 .forEach(c -> sourceAmps.put(c.placed().part(), c.dischargeAmps()));

@@ -32,8 +32,16 @@ final class Situation {
         this.journal = journal;
     }
 
+    /** Voltage between nets (V); 0 where one floats and the other does not, as a meter shows. */
     double voltsBetween(int from, int to) {
-        return solver.volts(from) - solver.volts(to);
+        return solver.floating(from) == solver.floating(to)
+                ? solver.volts(from) - solver.volts(to)
+                : 0;
+    }
+
+    /** Voltage of a net against the structure (V). */
+    double volts(int net) {
+        return voltsBetween(net, 0);
     }
 
     double amps(int branch) {
@@ -52,7 +60,13 @@ final class Situation {
         return new UntoldStory("at " + seconds + " s: " + why.getMessage(), why);
     }
 
+    /** Something that the present voltages and currents lead to. */
     void log(Happening.Kind kind, String part, String words) {
-        journal.write(seconds, kind, part, words);
+        log(kind, part, words, journal.cause());
+    }
+
+    /** Something that an earlier event led to, by its index in the story. */
+    void log(Happening.Kind kind, String part, String words, int ledBy) {
+        journal.write(seconds, kind, part, words, ledBy);
     }
 }

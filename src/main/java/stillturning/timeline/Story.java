@@ -40,7 +40,13 @@ public record Story(
             Endurance endurance,
             double longestInterruptionSeconds,
             int stops,
-            boolean runningAtEnd) {}
+            boolean runningAtEnd) {
+
+        /** Whether it stopped and ran again. */
+        public boolean stoppedAndCameBack() {
+            return stops > (runningAtEnd ? 0 : 1);
+        }
+    }
 
     /**
      * What works once the quick events are over and before batteries run down.

@@ -31,6 +31,7 @@ final class SupplyDevice implements Placing {
     private final boolean inPhase;
     private State state = State.WORKS;
     private double deadline = NO_DEADLINE;
+    private int ledBy = -1;
     private boolean destroyed;
 
     /**
@@ -121,6 +122,7 @@ final class SupplyDevice implements Placing {
 
     @Override
     public void cross() {
+        ledBy = now.journal.cause();
         switch (state) {
             case WORKS -> enter(State.STARVES, now.seconds + tolerance.rideThroughSeconds());
             case STARVES -> enter(State.WORKS, NO_DEADLINE);
@@ -141,7 +143,8 @@ final class SupplyDevice implements Placing {
         now.log(
                 starved ? Happening.Kind.LOAD_STOPS : Happening.Kind.LOAD_RESTARTS,
                 placed.part(),
-                starved ? stopped() : "works again at " + Say.volts(volts()));
+                starved ? stopped() : "works again at " + Say.volts(volts()),
+                ledBy);
     }
 
     @Override

@@ -9,6 +9,7 @@ final class WithstandDevice implements Device {
     private final Tolerance tolerance;
     private final Situation now;
     private double deadline = NO_DEADLINE;
+    private int ledBy = -1;
 
     WithstandDevice(SupplyDevice supply, Tolerance tolerance, Situation now) {
         this.supply = supply;
@@ -27,6 +28,7 @@ final class WithstandDevice implements Device {
 
     @Override
     public void cross() {
+        ledBy = now.journal.cause();
         deadline =
                 deadline == NO_DEADLINE ? now.seconds + tolerance.withstandSeconds() : NO_DEADLINE;
     }
@@ -44,7 +46,8 @@ final class WithstandDevice implements Device {
                 "is lost: "
                         + Say.volts(supply.volts())
                         + " exceeds its "
-                        + Say.volts(tolerance.withstandVolts()));
+                        + Say.volts(tolerance.withstandVolts()),
+                ledBy);
         supply.destroy();
         deadline = NO_DEADLINE;
     }

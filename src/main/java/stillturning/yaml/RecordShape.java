@@ -46,7 +46,7 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
             return Optional.of(Optional.empty());
         }
         if (field.defaultText().isPresent()) {
-            return Optional.of(field.defaultValue());
+            return Optional.of(shapes.defaultOf(field));
         }
         String example = field.key() + ": " + field.shape().example();
         binding.report(

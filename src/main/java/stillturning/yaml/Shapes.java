@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +27,7 @@ final class Shapes {
     private final Map<Class<?>, Notation> forms;
     private final Map<Class<?>, List<FieldShape>> fields = new HashMap<>();
     private final Map<Class<?>, Constructor<?>> constructors = new HashMap<>();
+    private final IdentityHashMap<FieldShape, Object> defaults = new IdentityHashMap<>();
 
     Shapes(Map<Class<?>, Notation> forms) {
         this.forms = forms;
@@ -44,6 +46,11 @@ final class Shapes {
             fields.put(type, known);
         }
         return known;
+    }
+
+    /** What a field holds where it is not written; the same value each time. */
+    Object defaultOf(FieldShape field) {
+        return defaults.computeIfAbsent(field, FieldShape::defaultValue);
     }
 
     /**

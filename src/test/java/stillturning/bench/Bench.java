@@ -190,7 +190,16 @@ public final class Bench {
 
     public Bench procedure(
             String name, String cue, double seconds, Map<String, String> moves, String... sheds) {
-        procedures.add(new Procedure(name, List.of(cue), seconds, moves, List.of(sheds)));
+        return procedure(name, List.of(cue), seconds, moves, sheds);
+    }
+
+    public Bench procedure(
+            String name,
+            List<String> cues,
+            double seconds,
+            Map<String, String> moves,
+            String... sheds) {
+        procedures.add(new Procedure(name, cues, seconds, moves, List.of(sheds)));
         return this;
     }
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -138,9 +139,7 @@ class PublishedGraphsTest {
                         .boxed()
                         .collect(
                                 Collectors.groupingBy(
-                                        Integer::bitCount,
-                                        java.util.TreeMap::new,
-                                        Collectors.counting()));
+                                        Integer::bitCount, TreeMap::new, Collectors.counting()));
         assertEquals(expected, bySize.toString());
         assertEquals(bySize.firstKey(), least);
     }

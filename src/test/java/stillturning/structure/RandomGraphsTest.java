@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RandomGraphsTest {
 
     private static final int PARTS = 7;
-    private static final int VERTICES = 11;
+    private static final int VERTICES = 12;
 
     static IntStream seeds() {
         return IntStream.range(0, 600);
@@ -74,6 +74,33 @@ class RandomGraphsTest {
         assertTrue(found.proven());
     }
 
+    @Test
+    void aWayThatStartsOnALeverKeepsTheLeverWhereItStands() {
+        PartGraph.Builder builder = new PartGraph.Builder();
+        int up = builder.vertexAt(1, 0);
+        int down = builder.vertexAt(2, 0);
+        int to = builder.vertex();
+        builder.arc(up, down);
+        builder.arc(down, to);
+        PartGraph graph = builder.build();
+        assertTrue(graph.way(up, to, new BitSet()).isEmpty());
+        assertTrue(graph.way(down, to, new BitSet()).isPresent());
+    }
+
+    /** Otherwise the comparison above would leave the search untouched. */
+    @Test
+    void theRandomGraphsNeedTheSearchAndBreakMengersEquality() {
+        int several = 0;
+        int unequal = 0;
+        for (int seed : seeds().toArray()) {
+            PartGraph graph = randomGraph(new SplittableRandom(seed));
+            Separation found = new Separator(graph).between(0, 1);
+            several += found.cut().size() > 1 ? 1 : 0;
+            unequal += found.ways().size() < found.cut().size() ? 1 : 0;
+        }
+        assertTrue(several > 100 && unequal > 2, several + " " + unequal);
+    }
+
     private static PartGraph randomGraph(SplittableRandom random) {
         PartGraph.Builder builder = new PartGraph.Builder();
         builder.vertex();
@@ -93,7 +120,7 @@ class RandomGraphsTest {
                 builder.vertex(part);
             }
         }
-        int arcs = 14 + random.nextInt(24);
+        int arcs = 16 + random.nextInt(24);
         for (int i = 0; i < arcs; i++) {
             int one = random.nextInt(VERTICES);
             int other = random.nextInt(VERTICES);

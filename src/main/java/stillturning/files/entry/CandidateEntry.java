@@ -43,7 +43,12 @@ public record CandidateEntry(
     /** Something that the pilot can notice. */
     @Words("Something that the pilot can notice.")
     @Discriminator("watches")
-    public sealed interface CueEntry {
+    public sealed interface CueEntry
+            permits CueEntry.LowVoltage,
+                    CueEntry.HighVoltage,
+                    CueEntry.AlternatorOut,
+                    CueEntry.LoadStops,
+                    CueEntry.EngineStops {
 
         /** Load that must work for the pilot to see it; a lamp of its own if not written. */
         Optional<String> shownBy();

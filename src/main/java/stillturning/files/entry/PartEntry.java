@@ -17,7 +17,21 @@ import stillturning.yaml.Words;
  */
 @Words("A part; what is left out comes from the catalogue's class.")
 @Discriminator("is")
-public sealed interface PartEntry {
+public sealed interface PartEntry
+        permits PartEntry.BatteryEntry,
+                PartEntry.AlternatorEntry,
+                PartEntry.BusEntry,
+                PartEntry.FuseEntry,
+                PartEntry.BreakerEntry,
+                PartEntry.SwitchEntry,
+                PartEntry.ContactorEntry,
+                PartEntry.DiodeEntry,
+                PartEntry.GroundEntry,
+                PartEntry.ConnectorEntry,
+                PartEntry.ConverterEntry,
+                PartEntry.GuardEntry,
+                PartEntry.ControllerEntry,
+                PartEntry.WireEntry {
 
     /** What a person calls it. */
     Optional<String> label();

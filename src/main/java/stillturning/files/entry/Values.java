@@ -1,7 +1,7 @@
 package stillturning.files.entry;
 
 import java.lang.reflect.Constructor;
-import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,6 +24,51 @@ public final class Values {
 
         /** What becomes of a price. */
         Price price(String path, Price value);
+    }
+
+    /** One component of a record and its key in the files. */
+    private record Field(String key, Method accessor) {
+        Object of(Object entry) {
+            try {
+                return accessor.invoke(entry);
+            } catch (ReflectiveOperationException impossible) {
+                throw new IllegalStateException("component " + accessor, impossible);
+            }
+        }
+    }
+
+    /** How a record type is taken apart and put together. */
+    private record Layout(List<Field> fields, Constructor<?> constructor) {
+        Object make(Object[] values) {
+            try {
+                return constructor.newInstance(values);
+            } catch (ReflectiveOperationException impossible) {
+                throw new IllegalStateException("record " + constructor, impossible);
+            }
+        }
+    }
+
+    private static final ClassValue<Layout> LAYOUTS =
+            new ClassValue<>() {
+                @Override
+                protected Layout computeValue(Class<?> type) {
+                    RecordComponent[] components = type.getRecordComponents();
+                    return new Layout(
+                            Arrays.stream(components)
+                                    .map(c -> new Field(Binder.keyOf(c), c.getAccessor()))
+                                    .toList(),
+                            constructor(type, components));
+                }
+            };
+
+    private static Constructor<?> constructor(Class<?> type, RecordComponent[] components) {
+        Class<?>[] types =
+                Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+        try {
+            return type.getDeclaredConstructor(types);
+        } catch (NoSuchMethodException impossible) {
+            throw new IllegalStateException("record " + type, impossible);
+        }
     }
 
     private Values() {}
@@ -49,21 +94,21 @@ public final class Values {
         if (entry.getClass() != from.getClass()) {
             throw new IllegalArgumentException(entry.getClass() + " is no " + from.getClass());
         }
-        RecordComponent[] components = entry.getClass().getRecordComponents();
-        Object[] values = new Object[components.length];
+        Layout layout = LAYOUTS.get(entry.getClass());
+        Object[] values = new Object[layout.fields.size()];
         for (int i = 0; i < values.length; i++) {
-            Object own = read(components[i], entry);
+            Object own = layout.fields.get(i).of(entry);
             boolean open = own instanceof Optional<?> optional && optional.isEmpty();
-            values[i] = open ? read(components[i], from) : own;
+            values[i] = open ? layout.fields.get(i).of(from) : own;
         }
-        return (PartEntry) make(entry.getClass(), values);
+        return (PartEntry) layout.make(values);
     }
 
     /** Keys of what neither the person nor the catalogue has said of a part. */
     public static List<String> open(PartEntry entry) {
-        return Arrays.stream(entry.getClass().getRecordComponents())
-                .filter(c -> read(c, entry) instanceof Optional<?> value && value.isEmpty())
-                .map(Binder::keyOf)
+        return LAYOUTS.get(entry.getClass()).fields.stream()
+                .filter(f -> f.of(entry) instanceof Optional<?> value && value.isEmpty())
+                .map(Field::key)
                 .toList();
     }
 
@@ -94,41 +139,16 @@ public final class Values {
     }
 
     private static boolean isEntry(Object value) {
-        return value.getClass().isRecord() && value.getClass().getPackage() == thisPackage();
-    }
-
-    private static Package thisPackage() {
-        return Values.class.getPackage();
+        return value.getClass().isRecord()
+                && value.getClass().getPackage() == Values.class.getPackage();
     }
 
     private static Object record(Object entry, String path, Change change) {
+        Layout layout = LAYOUTS.get(entry.getClass());
         Object[] values =
-                Arrays.stream(entry.getClass().getRecordComponents())
-                        .map(c -> map(read(c, entry), Places.under(path, Binder.keyOf(c)), change))
+                layout.fields.stream()
+                        .map(f -> map(f.of(entry), Places.under(path, f.key), change))
                         .toArray();
-        return make(entry.getClass(), values);
-    }
-
-    private static Object read(RecordComponent component, Object entry) {
-        try {
-            return component.getAccessor().invoke(entry);
-        } catch (ReflectiveOperationException impossible) {
-            throw new IllegalStateException("component " + component, impossible);
-        }
-    }
-
-    private static Object make(Class<?> type, Object[] values) {
-        Class<?>[] types =
-                Arrays.stream(type.getRecordComponents())
-                        .map(RecordComponent::getType)
-                        .toArray(Class<?>[]::new);
-        try {
-            Constructor<?> constructor = type.getDeclaredConstructor(types);
-            return constructor.newInstance(values);
-        } catch (InvocationTargetException refused) {
-            throw new IllegalStateException("record " + type, refused.getCause());
-        } catch (ReflectiveOperationException impossible) {
-            throw new IllegalStateException("record " + type, impossible);
-        }
+        return layout.make(values);
     }
 }

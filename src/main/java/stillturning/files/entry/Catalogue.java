@@ -1,4 +1,4 @@
-package stillturning.files;
+package stillturning.files.entry;
 
 import static java.util.Objects.requireNonNull;
 
@@ -9,12 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.files.entry.CatalogueEntry;
 import stillturning.files.entry.CatalogueEntry.CableEntry;
-import stillturning.files.entry.Notation;
-import stillturning.files.entry.PartEntry;
-import stillturning.files.entry.Price;
-import stillturning.files.entry.Values;
 import stillturning.yaml.Bound;
 import stillturning.yaml.Called;
 import stillturning.yaml.Given;
@@ -23,9 +18,9 @@ import stillturning.yaml.Source;
 import stillturning.yaml.YamlDocument;
 
 /** The generic classes of parts that ship with the program. */
-final class Catalogue {
+public final class Catalogue {
 
-    private static final String FILE = "catalogue.yaml";
+    private static final String FILE = "/stillturning/files/catalogue.yaml";
 
     private static final Catalogue SHIPPED = load();
 
@@ -35,7 +30,8 @@ final class Catalogue {
         this.entry = entry;
     }
 
-    static Catalogue shipped() {
+    /** The catalogue of this program. */
+    public static Catalogue shipped() {
         return SHIPPED;
     }
 
@@ -58,21 +54,22 @@ final class Catalogue {
     }
 
     /** The word by which a part's kind goes in the files. */
-    static String kindOf(PartEntry part) {
+    public static String kindOf(PartEntry part) {
         return part.getClass().getAnnotation(Called.class).value();
     }
 
     /** Classes of a kind, the usual one first. */
-    Map<String, PartEntry> classesOf(String kind) {
+    public Map<String, PartEntry> classesOf(String kind) {
         return requireNonNull(entry.classes().get(kind), kind);
     }
 
-    CableEntry cable() {
+    /** What a wire costs beside its copper and insulation. */
+    public CableEntry cable() {
         return entry.cable();
     }
 
     /** The part with everything that it leaves open; absent if there is no such class. */
-    Optional<PartEntry> completed(PartEntry part) {
+    public Optional<PartEntry> completed(PartEntry part) {
         String kind = kindOf(part);
         Map<String, PartEntry> classes = classesOf(kind);
         String name = part.ofClass().orElseGet(() -> classes.keySet().iterator().next());

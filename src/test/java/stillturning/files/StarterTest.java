@@ -1,0 +1,108 @@
+package stillturning.files;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import stillturning.files.Starter.Answers;
+import stillturning.files.Starter.Counts;
+import stillturning.files.Starter.Nominal;
+import stillturning.files.Starter.Protection;
+import stillturning.model.Study;
+import stillturning.parts.Alternator;
+import stillturning.parts.Battery;
+
+class StarterTest {
+
+    @TempDir Path folder;
+
+    static List<Answers> everyAnswer() {
+        List<Answers> all = new ArrayList<>();
+        for (int bits = 0; bits < 64; bits++) {
+            Counts counts =
+                    new Counts(
+                            1 + (bits & 1),
+                            1 + (bits >> 1 & 1),
+                            1 + (bits >> 2 & 1),
+                            1 + (bits >> 3 & 1));
+            all.add(
+                    new Answers(
+                            "Bob's: #1 @14V@ \"new\"",
+                            counts,
+                            (bits & 16) == 0 ? Protection.BREAKERS : Protection.SOLID_STATE,
+                            (bits & 32) == 0
+                                    ? Nominal.FOURTEEN_VOLTS
+                                    : Nominal.TWENTY_EIGHT_VOLTS));
+        }
+        return all;
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyAnswer")
+    void whateverIsAnsweredTheNewStudyReadsWithoutAProblem(Answers answers) {
+        assertEquals(List.of(), Starter.write(folder.resolve("new"), answers));
+        ReadStudy read = StudyReader.read(folder.resolve("new"));
+        assertEquals("", SampleStudy.told(read));
+        Study study = read.study().orElseThrow();
+        assertEquals(answers.name(), study.heading().title());
+        assertEquals(3, study.candidates().size());
+        var largest = study.candidate("two-engine-buses").orElseThrow();
+        assertEquals(answers.counts().batteries(), largest.all(Battery.class).count());
+        assertEquals(answers.counts().alternators(), largest.all(Alternator.class).count());
+        double cruiseWatts =
+                study.aircraft().loads().stream()
+                        .mapToDouble(l -> l.averageAmps("cruise") * study.aircraft().nominalVolts())
+                        .sum();
+        // 1.2 + 2.5 + 3.5 + 5.5 A for the engine and 10.5 A for the pilot at 14 V, twice the
+        // computer or the pump where there are two
+        double amps =
+                23.2
+                        + (answers.counts().computers() - 1) * 1.2
+                        + (answers.counts().pumps() - 1) * 5.5;
+        assertEquals(amps * 14, cruiseWatts, 1e-9);
+    }
+
+    @Test
+    void everyStartingPointReadsWithoutAProblem() {
+        Starter.startingPoints()
+                .forEach(
+                        (name, answers) -> {
+                            Path at = folder.resolve(name);
+                            assertEquals(List.of(), Starter.write(at, answers));
+                            assertEquals("", SampleStudy.told(StudyReader.read(at)));
+                        });
+    }
+
+    @Test
+    void nothingIsEverOverwritten() throws IOException {
+        Path file = Files.writeString(folder.resolve("notes.txt"), "mine");
+        Answers answers = everyAnswer().get(0);
+        assertEquals(1, Starter.write(folder, answers).size());
+        assertEquals("the folder is not empty", Starter.write(folder, answers).get(0).wrong());
+        assertTrue(Starter.write(file, answers).get(0).wrong().contains("cannot be written"));
+        try (var all = Files.list(folder)) {
+            assertEquals(List.of(file), all.toList());
+        }
+    }
+
+    @Test
+    void answersThatAreNoneAreRefused() {
+        assertThrows(IllegalArgumentException.class, () -> new Counts(0, 1, 1, 1));
+        assertThrows(IllegalArgumentException.class, () -> new Counts(1, 1, 1, 3));
+        Counts one = new Counts(1, 1, 1, 1);
+        for (String name : List.of("", "  ", "two\nlines", "x".repeat(81))) {
+            assertThrows(
+                    IllegalArgumentException.class,
+                    () -> new Answers(name, one, Protection.BREAKERS, Nominal.FOURTEEN_VOLTS));
+        }
+    }
+}

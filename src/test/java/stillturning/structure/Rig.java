@@ -1,0 +1,214 @@
+package stillturning.structure;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stillturning.element.Capacity;
+import stillturning.element.Cell.OpenCircuit;
+import stillturning.element.Channel.Switching;
+import stillturning.element.Channel.Trip;
+import stillturning.element.Conversion;
+import stillturning.element.Demand;
+import stillturning.element.Generator.Regulation;
+import stillturning.element.OutputBySpeed;
+import stillturning.element.RestVoltage;
+import stillturning.element.Tolerance;
+import stillturning.model.Candidate;
+import stillturning.model.Cockpit;
+import stillturning.model.Engine;
+import stillturning.model.EngineLogic;
+import stillturning.model.Join;
+import stillturning.model.Phase;
+import stillturning.model.Procedure;
+import stillturning.model.Study;
+import stillturning.model.Terminal;
+import stillturning.parts.Alternator;
+import stillturning.parts.Battery;
+import stillturning.parts.Breaker;
+import stillturning.parts.Bus;
+import stillturning.parts.Cable;
+import stillturning.parts.Connector;
+import stillturning.parts.Contactor;
+import stillturning.parts.DcConverter;
+import stillturning.parts.Diode;
+import stillturning.parts.GroundPoint;
+import stillturning.parts.Load;
+import stillturning.parts.Part;
+import stillturning.parts.ProtectorCurves;
+import stillturning.parts.SolidStateController;
+import stillturning.parts.SolidStateController.Output;
+import stillturning.parts.Switch;
+import stillturning.parts.Tag;
+import stillturning.parts.Wire;
+
+/** Wires up invented candidates of which only the shape counts. */
+final class Rig {
+
+    private static final Demand DEMAND = new Demand(Demand.Kind.CONSTANT_CURRENT, 1, 12);
+    private static final Tolerance TOLERANCE = new Tolerance(6, 6.5, 0.02, 0.5, 40, 1);
+
+    private final List<Part> parts = new ArrayList<>();
+    private final List<Join> joins = new ArrayList<>();
+    private final Map<String, String> flight = new LinkedHashMap<>();
+    private final List<Procedure> procedures = new ArrayList<>();
+    private EngineLogic logic = new EngineLogic.One("nothing");
+
+    private static Tag tag(String id) {
+        return new Tag(id, id, "rig", Tag.Burden.NONE);
+    }
+
+    Rig battery(String id) {
+        return add(
+                new Battery(
+                        tag(id),
+                        new OpenCircuit(RestVoltage.LEAD_ACID, 1),
+                        6,
+                        new Capacity(72_000, 20, 1),
+                        0.01,
+                        1,
+                        Optional.empty()));
+    }
+
+    Rig alternator(String id, boolean needsBattery) {
+        OutputBySpeed output =
+                new OutputBySpeed(
+                        List.of(new OutputBySpeed.Point(20, 0), new OutputBySpeed.Point(60, 40)));
+        return add(new Alternator(tag(id), new Regulation(14.2, 0.005), output, 4, needsBattery));
+    }
+
+    Rig bus(String id, String... studs) {
+        return add(new Bus(tag(id), List.of(studs), 1e-4));
+    }
+
+    Rig breaker(String id) {
+        return add(new Breaker(tag(id), 10, 0.01, ProtectorCurves.THERMAL_BREAKER));
+    }
+
+    Rig wire(String id) {
+        return add(new Wire(tag(id), Cable.SIZES.get(4), 1, 0.01));
+    }
+
+    Rig diode(String id) {
+        return add(new Diode(tag(id), 1e-5, 0.0275, 0.002));
+    }
+
+    Rig connector(String id, int pins) {
+        return add(new Connector(tag(id), pins, 1e-3));
+    }
+
+    Rig contactor(String id) {
+        return add(new Contactor(tag(id), new Contactor.Winding(12, 8, 3, 0.015), 5e-4));
+    }
+
+    Rig converter(String id) {
+        return add(
+                new DcConverter(
+                        tag(id),
+                        new DcConverter.Rating(12, 0.01, 5),
+                        0.9,
+                        new Conversion.Input(0.1, 8, 9)));
+    }
+
+    Rig controller(String id, boolean... closedByDefault) {
+        List<Output> outputs = new ArrayList<>();
+        for (boolean closed : closedByDefault) {
+            outputs.add(
+                    new Output(
+                            new Switching(0.01, 100),
+                            new Trip(10, ProtectorCurves.ELECTRONIC_TRIP, 1),
+                            closed));
+        }
+        return add(new SolidStateController(tag(id), outputs, DEMAND, TOLERANCE));
+    }
+
+    Rig ground(String id) {
+        return add(new GroundPoint(tag(id), true, 1e-4));
+    }
+
+    Rig lever(String id, Switch.Throw throwing, int poles, String position) {
+        flight.put(id, position);
+        return add(new Switch(tag(id), poles, throwing, 0.005));
+    }
+
+    Rig load(String id, String... inputs) {
+        return add(new Load(tag(id), DEMAND, TOLERANCE, List.of(inputs)));
+    }
+
+    Rig flight(String lever, String position) {
+        flight.put(lever, position);
+        return this;
+    }
+
+    Rig procedure(String name, Map<String, String> moves) {
+        procedures.add(new Procedure(name, List.of(), 5, moves, List.of()));
+        return this;
+    }
+
+    Rig allOf(String... loads) {
+        logic = EngineLogic.allOf(ones(loads));
+        return this;
+    }
+
+    Rig anyOf(String... loads) {
+        logic = EngineLogic.anyOf(ones(loads));
+        return this;
+    }
+
+    Rig needs(EngineLogic needed) {
+        logic = needed;
+        return this;
+    }
+
+    /** Joins terminals, each written {@code part.name}, in one net. */
+    Rig join(String... terminals) {
+        List<Terminal> all = Arrays.stream(terminals).map(Rig::terminal).toList();
+        all.stream().skip(1).forEach(other -> joins.add(new Join(all.get(0), other)));
+        return this;
+    }
+
+    Candidate candidate() {
+        return new Candidate(
+                "rig",
+                "Rig",
+                "",
+                parts,
+                joins,
+                new Cockpit(flight, Map.of(), List.of(), procedures));
+    }
+
+    Study.Aircraft aircraft() {
+        Phase cruise = new Phase("cruise", 3600, 60);
+        return new Study.Aircraft(
+                12, List.of(), new Engine(logic, 0.3, 2, true, 30), List.of(cruise));
+    }
+
+    StructureFindings findings() {
+        return Structure.of(aircraft(), candidate());
+    }
+
+    private Rig add(Part part) {
+        parts.add(part);
+        return this;
+    }
+
+    private static List<EngineLogic> ones(String... loads) {
+        return Arrays.stream(loads).<EngineLogic>map(EngineLogic.One::new).toList();
+    }
+
+    private static Terminal terminal(String text) {
+        int dot = text.indexOf('.');
+        return new Terminal(text.substring(0, dot), text.substring(dot + 1));
+    }
+
+    /** Where a test needs a set of names in a fixed order. */
+    static Set<String> singlePoints(StructureFindings findings) {
+        Set<String> parts = new LinkedHashSet<>();
+        findings.singlePoints().forEach(point -> parts.add(point.part()));
+        return parts;
+    }
+}
