@@ -27,6 +27,8 @@ import stillturning.ranking.Scale;
 import stillturning.ranking.Sense;
 import stillturning.structure.Structure;
 import stillturning.structure.StructureFindings;
+import stillturning.timeline.Normal;
+import stillturning.timeline.Pilot;
 import stillturning.timeline.Timeline;
 import stillturning.timeline.UntoldStory;
 
@@ -67,13 +69,32 @@ public final class Assess {
     }
 
     /**
-     * One failure of one candidate.
+     * One failure of one candidate, the pilot doing as planned.
      *
      * @throws UntoldStory if a state on the way cannot be computed
      */
     public static Verdict one(Study study, Candidate candidate, Failure failure)
             throws UntoldStory {
-        return new Judge(study, new Timeline(study, candidate)).judge(failure);
+        return one(study, candidate, failure, Pilot.PLANNED);
+    }
+
+    /**
+     * One failure of one candidate, judged by what becomes of it with this pilot.
+     *
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public static Verdict one(Study study, Candidate candidate, Failure failure, Pilot pilot)
+            throws UntoldStory {
+        return new Judge(study, new Timeline(study, candidate)).judge(failure, pilot);
+    }
+
+    /**
+     * A candidate with nothing wrong.
+     *
+     * @throws UntoldStory if it has no steady state
+     */
+    public static Normal normal(Study study, Candidate candidate) throws UntoldStory {
+        return new Timeline(study, candidate).normal();
     }
 
     /** All charging sources of a candidate failing together. */

@@ -29,7 +29,11 @@ final class Judge {
     }
 
     Verdict judge(Failure failure) throws UntoldStory {
-        Story planned = timeline.tell(failure, Pilot.PLANNED);
+        return judge(failure, Pilot.PLANNED);
+    }
+
+    Verdict judge(Failure failure, Pilot pilot) throws UntoldStory {
+        Story planned = timeline.tell(failure, pilot);
         Story unaided =
                 planned.aftermath().actedPilot() ? timeline.tell(failure, Pilot.NEVER) : planned;
         Losses losses = losses(planned);

@@ -37,7 +37,7 @@ record GaugeShape(boolean withOrigin) implements Shape {
 
     @Override
     public Map<String, Object> schema(SchemaDefinitions definitions) {
-        String origin = withOrigin ? OriginText.pattern() : "";
+        String origin = withOrigin ? Source.pattern() : "";
         return Json.object(
                 "type", "string", "pattern", "^(" + WireGauge.PATTERN + ")" + origin + "$");
     }

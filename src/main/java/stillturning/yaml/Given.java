@@ -16,15 +16,16 @@ public record Given(Quantity quantity, Origin origin, String note) {
 
     /** The text that reads back as this value. */
     public String written() {
-        return OriginText.written(quantity.written(), origin, note);
+        return new Source(origin, note).after(quantity.written());
     }
 
     /** Reads one from a text; absent after a fault was told. */
     public static Optional<Given> read(String text, Dimension wanted, TextForm.Faults faults) {
-        OriginText parts = OriginText.read(text, faults);
+        int open = text.indexOf('(');
+        Optional<Source> source = Source.read(text, open, faults);
         try {
-            Quantity quantity = Quantity.parse(parts.value(), wanted);
-            return parts.origin().map(origin -> new Given(quantity, origin, parts.note()));
+            Quantity quantity = Quantity.parse(Source.valueBefore(open, text), wanted);
+            return source.map(from -> new Given(quantity, from.origin(), from.note()));
         } catch (MalformedQuantity malformed) {
             faults.at(0, malformed);
             return Optional.empty();

@@ -13,15 +13,16 @@ public record GivenGauge(WireGauge gauge, Origin origin, String note) {
 
     /** The text that reads back as this value. */
     public String written() {
-        return OriginText.written(gauge.name(), origin, note);
+        return new Source(origin, note).after(gauge.name());
     }
 
     /** Reads one from a text; absent after a fault was told. */
     public static Optional<GivenGauge> read(String text, TextForm.Faults faults) {
-        OriginText parts = OriginText.read(text, faults);
+        int open = text.indexOf('(');
+        Optional<Source> source = Source.read(text, open, faults);
         try {
-            WireGauge gauge = WireGauge.parse(parts.value());
-            return parts.origin().map(origin -> new GivenGauge(gauge, origin, parts.note()));
+            WireGauge gauge = WireGauge.parse(Source.valueBefore(open, text));
+            return source.map(from -> new GivenGauge(gauge, from.origin(), from.note()));
         } catch (MalformedQuantity malformed) {
             faults.at(0, malformed);
             return Optional.empty();

@@ -90,8 +90,7 @@ record MeasuredShape(
 
     @Override
     public Map<String, Object> schema(SchemaDefinitions definitions) {
-        String pattern =
-                withOrigin ? dimension.pattern() + OriginText.pattern() : dimension.pattern();
+        String pattern = withOrigin ? dimension.pattern() + Source.pattern() : dimension.pattern();
         return Json.object("type", "string", "pattern", "^" + pattern + "$");
     }
 }

@@ -37,7 +37,8 @@ public record Source(Origin origin, String note) {
             faults.at(
                     open,
                     "the bracket is not closed at the end",
-                    "write " + text.substring(0, open) + "(" + Origin.GUESSED.words() + ")");
+                    // inside braces a comma ends the text unless it is quoted
+                    "close it; inside { } or [ ] put a text with a comma in quotes");
             return Optional.empty();
         }
         String[] parts = SEPARATOR.split(text.substring(open + 1, text.length() - 1), 2);
@@ -58,5 +59,15 @@ public record Source(Origin origin, String note) {
                             + ", then a comma and a note if you like");
         }
         return origin;
+    }
+
+    /** The text before the bracket. */
+    static String valueBefore(int open, String text) {
+        return open < 0 ? text : text.substring(0, open).stripTrailing();
+    }
+
+    /** Regular expression for the brackets or nothing, without anchors. */
+    static String pattern() {
+        return "(\\( *(" + String.join("|", Origin.choices()) + "|guessed) *([,:].*)?\\))?";
     }
 }

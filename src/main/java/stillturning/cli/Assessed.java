@@ -1,0 +1,92 @@
+package stillturning.cli;
+
+import stillturning.assess.Assess;
+import stillturning.assess.Assessment;
+import stillturning.assess.Assessment.Unassessed;
+import stillturning.model.Study;
+import stillturning.ranking.RankingResult;
+import stillturning.ranking.Standing;
+import stillturning.report.Cautions;
+import stillturning.report.Reasons;
+import stillturning.report.TerminalTables;
+
+/** A whole study assessed, and the ranked comparison as text. */
+record Assessed(Assessment assessment) {
+
+    /** Assesses a study, telling how far it is where somebody waits. */
+    static Assessed of(Study study, Surroundings around) {
+        try (Progress progress =
+                Progress.over(study.candidates().size(), "candidates assessed", around)) {
+            return new Assessed(Assess.of(study, progress));
+        }
+    }
+
+    /** Whether the first in the ranking misses a hard requirement, or nothing could be ranked. */
+    int exitCode() {
+        boolean leaderMeetsAll =
+                assessment
+                        .ranking()
+                        .map(ranking -> ranking.leader().missedGates().isEmpty())
+                        .orElse(false);
+        return leaderMeetsAll ? ExitCode.FINE : ExitCode.REQUIREMENT_MISSED;
+    }
+
+    /** Title, what cannot be computed, requirements, ranking and reasons. */
+    void comparison(Output out) {
+        heading(out);
+        assessment.ranking().ifPresent(ranking -> answer(ranking, out));
+        if (!assessment.study().goals().requirements().isEmpty()) {
+            out.section("Hard requirements")
+                    .lines(TerminalTables.requirements(assessment, out.paint()));
+        }
+        assessment.ranking().ifPresent(ranking -> ranked(ranking, out));
+    }
+
+    /** Title, and every candidate that cannot be computed. */
+    void heading(Output out) {
+        Study study = assessment.study();
+        out.line(Paragraph.of("", study.heading().title()));
+        if (!study.heading().about().isBlank()) {
+            out.line(Paragraph.of("", study.heading().about()));
+        }
+        if (study.heading().invented()) {
+            out.line(Cautions.inFull(true).get(0));
+        }
+        for (Unassessed unassessed : assessment.unassessed()) {
+            out.line(
+                    Paragraph.of(
+                            "",
+                            unassessed.candidate()
+                                    + " could not be computed and is left out: "
+                                    + unassessed.reason()));
+        }
+    }
+
+    private void ranked(RankingResult ranking, Output out) {
+        out.section("Ranking")
+                .lines(TerminalTables.ranking(assessment, out.paint()))
+                .lines(TerminalTables.rankingNotes(assessment));
+        out.section("Why");
+        Reasons reasons = new Reasons(assessment, ranking);
+        for (Standing standing : ranking.standings()) {
+            out.line("  " + standing.rank() + "  " + title(standing))
+                    .line(Paragraph.of("     ", reasons.of(standing.name())));
+        }
+    }
+
+    private void answer(RankingResult ranking, Output out) {
+        Standing leader = ranking.leader();
+        String met =
+                leader.missedGates().isEmpty()
+                        ? "; it meets every hard requirement."
+                        : "; no candidate meets every hard requirement.";
+        out.line("").line(Paragraph.of("", "First in the ranking: " + title(leader) + met));
+    }
+
+    private String title(Standing standing) {
+        return assessment
+                .of(standing.name())
+                .map(a -> a.candidate().title())
+                .orElse(standing.name());
+    }
+}

@@ -1,0 +1,28 @@
+package stillturning.cli;
+
+import java.util.concurrent.Callable;
+import picocli.AutoComplete;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Prints the script with which a shell completes commands and options. */
+@Command(
+        name = "completion",
+        description = "Print a completion script for bash or zsh.",
+        footer = "  source <(stillturning completion)")
+final class CompletionCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+    @Spec private CommandSpec spec = CommandSpec.create();
+
+    CompletionCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        around.out().print(AutoComplete.bash(spec.root().name(), spec.root().commandLine()));
+        return ExitCode.FINE;
+    }
+}

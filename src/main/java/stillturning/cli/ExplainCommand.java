@@ -1,0 +1,76 @@
+package stillturning.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import stillturning.files.Assumption;
+import stillturning.files.ReadStudy;
+import stillturning.report.HtmlPage;
+import stillturning.report.JsonReport;
+import stillturning.report.Sources;
+import stillturning.report.Sources.SourceNote;
+
+/** Writes down the comparison with everything behind it. */
+@Command(
+        name = "explain",
+        description =
+                "Write the whole comparison into one HTML file for the talk with a counsellor:"
+                        + " drawings, requirements, every failure, stories, assumptions.",
+        footer = {
+            "  stillturning explain sandpiper",
+            "  stillturning explain sandpiper --html talk/sandpiper.html"
+        })
+final class ExplainCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+    @Mixin private StudyArgument asked = new StudyArgument();
+
+    @Option(
+            names = "--html",
+            paramLabel = "FILE",
+            description = "File to write; STUDY.html in this folder if not given.")
+    private Optional<String> html = Optional.empty();
+
+    @Option(
+            names = "--force",
+            description = "Replace the file even if this program did not write it.")
+    private boolean force;
+
+    ExplainCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        FoundStudy found = FoundStudy.sound(asked.study, around);
+        Path path = around.path(html.orElse(found.study().id() + ".html"));
+        PageFile file = new PageFile(path, around.shown(path));
+        if (!force) {
+            file.mustBeOurs();
+        }
+        Assessed assessed = Assessed.of(found.study(), around);
+        file.write(HtmlPage.of(assessed.assessment(), sources(found.read())));
+        Output out = new Output(around);
+        if (asked.json) {
+            out.raw(JsonReport.decide(assessed.assessment()));
+        } else {
+            assessed.comparison(out);
+            out.line("").line("Written: " + file.shown());
+            out.caution();
+        }
+        return assessed.exitCode();
+    }
+
+    private static Sources sources(ReadStudy read) {
+        List<SourceNote> notes = read.assumptions().stream().map(ExplainCommand::note).toList();
+        return new Sources(read.fingerprint(), notes);
+    }
+
+    private static SourceNote note(Assumption a) {
+        return new SourceNote(a.file(), a.path(), a.text(), a.origin().words(), a.note());
+    }
+}

@@ -1,0 +1,135 @@
+package stillturning.cli;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stillturning.assess.Assess;
+import stillturning.cli.LooseNames.Name;
+import stillturning.cli.LooseNames.Named;
+import stillturning.failure.Failure;
+import stillturning.failure.FailureCatalogue;
+import stillturning.model.Candidate;
+import stillturning.parts.FailureMode;
+import stillturning.parts.Part;
+
+/**
+ * What "main bus short" means: the failures of one part, in the candidates that have it. A part's
+ * name alone means all its failure modes.
+ */
+final class FailureNames {
+
+    private static final int NAMED = 12;
+
+    private final List<Candidate> candidates;
+
+    FailureNames(Collection<Candidate> candidates) {
+        this.candidates = List.copyOf(candidates);
+    }
+
+    /** A part or operating case, and the failures of it that are meant; all of them if empty. */
+    private record Meant(String part, String failure) {
+        static final String ANY = "";
+
+        String words() {
+            return failure.equals(ANY) ? part : failure;
+        }
+    }
+
+    /**
+     * The failures meant, by the id of each candidate that has any.
+     *
+     * @throws Refusal if nothing or more than one part fits
+     */
+    Map<String, List<Failure>> find(String said) {
+        List<Named<Meant>> names = names();
+        List<Meant> best = LooseNames.best(said, names);
+        List<String> parts = best.stream().map(Meant::part).distinct().toList();
+        if (parts.isEmpty()) {
+            throw new Refusal(unknown(said, LooseNames.nearest(said, names)));
+        }
+        if (parts.size() > 1) {
+            throw new Refusal(ambiguous(said, best));
+        }
+        Set<String> wanted = best.stream().map(Meant::failure).collect(Collectors.toSet());
+        Map<String, List<Failure>> found = new LinkedHashMap<>();
+        for (Candidate candidate : candidates) {
+            List<Failure> failures =
+                    failures(candidate, parts.get(0)).stream()
+                            .filter(f -> wanted.contains(Meant.ANY) || wanted.contains(f.name()))
+                            .toList();
+            if (!failures.isEmpty()) {
+                found.put(candidate.id(), failures);
+            }
+        }
+        return found;
+    }
+
+    private static String unknown(String said, List<Meant> nearest) {
+        String start = "nothing here fails by the name \"" + said + "\"";
+        return nearest.isEmpty()
+                ? start + "; name a part, or leave --failure out to see them all"
+                : start + "; nearest:" + listed(nearest.stream().map(Meant::part));
+    }
+
+    private static String ambiguous(String said, List<Meant> best) {
+        return "\""
+                + said
+                + "\" may mean any of these; say more:"
+                + listed(best.stream().map(Meant::words));
+    }
+
+    private static String listed(Stream<String> names) {
+        List<String> all = names.distinct().toList();
+        String shown = all.stream().limit(NAMED).map(w -> "\n  " + w).collect(Collectors.joining());
+        return all.size() > NAMED ? shown + "\n  and " + (all.size() - NAMED) + " more" : shown;
+    }
+
+    private static List<Failure> failures(Candidate candidate, String part) {
+        if (part.equals(Assess.CHARGING_LOST)) {
+            return List.of(Assess.chargingLost(candidate));
+        }
+        if (part.equals(FailureCatalogue.MASTER_OFF)) {
+            return FailureCatalogue.operatingCasesOf(candidate);
+        }
+        return FailureCatalogue.singlesOf(candidate).stream()
+                .filter(failure -> failure.hits().get(0).part().equals(part))
+                .toList();
+    }
+
+    private List<Named<Meant>> names() {
+        Map<Meant, Set<Name>> names = new LinkedHashMap<>();
+        for (Candidate candidate : candidates) {
+            candidate.parts().forEach(part -> add(names, part));
+        }
+        List<Named<Meant>> all = new ArrayList<>();
+        all.add(named(Assess.CHARGING_LOST, "charging lost", "no charging"));
+        if (candidates.stream().anyMatch(c -> !c.cockpit().masterOff().isEmpty())) {
+            all.add(named(FailureCatalogue.MASTER_OFF, "master off", FailureCatalogue.MASTER_OFF));
+        }
+        names.forEach((meant, called) -> all.add(new Named<>(meant, List.copyOf(called))));
+        return all;
+    }
+
+    private static Named<Meant> named(String operatingCase, String... names) {
+        return new Named<>(
+                new Meant(operatingCase, Meant.ANY), Stream.of(names).map(Name::of).toList());
+    }
+
+    private static void add(Map<Meant, Set<Name>> names, Part part) {
+        for (String called : List.of(part.id(), part.tag().label())) {
+            names.computeIfAbsent(new Meant(part.id(), Meant.ANY), m -> new LinkedHashSet<>())
+                    .add(Name.of(called));
+            for (FailureMode mode : part.failureModes()) {
+                String failure = Failure.of(new Candidate.Hit(part.id(), mode)).name();
+                names.computeIfAbsent(new Meant(part.id(), failure), m -> new LinkedHashSet<>())
+                        .add(new Name(called, mode.name()));
+            }
+        }
+    }
+}

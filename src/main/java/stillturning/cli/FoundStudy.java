@@ -1,0 +1,53 @@
+package stillturning.cli;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import stillturning.files.ReadStudy;
+import stillturning.files.StudyReader;
+import stillturning.model.Study;
+
+/** The study that a command is about, without a problem. */
+record FoundStudy(Study study, ReadStudy read) {
+
+    /** The folder in which studies usually stand. */
+    static final String ARCHITECTURES = "architectures";
+
+    /**
+     * The study of this name.
+     *
+     * @throws Refusal with all its problems, if there are any
+     */
+    static FoundStudy sound(String written, Surroundings around) {
+        ReadStudy read = read(written, around);
+        return read.study()
+                .map(study -> new FoundStudy(study, read))
+                .orElseThrow(
+                        () ->
+                                new Refusal(
+                                        ProblemText.counted(read.problems())
+                                                + " in the study; nothing was assessed\n"
+                                                + ProblemText.of(read.problems())));
+    }
+
+    /** What reading the study of this name brings, problems included. */
+    static ReadStudy read(String written, Surroundings around) {
+        return StudyReader.read(folder(written, around));
+    }
+
+    /**
+     * The folder as written, or the one of that name among the architectures.
+     *
+     * @throws Refusal if it can be no path
+     */
+    static Path folder(String written, Surroundings around) {
+        try {
+            Path folder = around.path(written);
+            Path usual = around.path(ARCHITECTURES).resolve(written);
+            boolean bareName = Path.of(written).getNameCount() == 1;
+            return bareName && !Files.exists(folder) && Files.isDirectory(usual) ? usual : folder;
+        } catch (InvalidPathException e) {
+            throw new Refusal("that can be no folder's name: " + e.getReason());
+        }
+    }
+}

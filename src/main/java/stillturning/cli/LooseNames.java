@@ -1,0 +1,203 @@
+package stillturning.cli;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import stillturning.yaml.Spelling;
+
+/**
+ * Finds what somebody means by a few words: in any case and order, with or without hyphens, cut
+ * short or with a slip of the pen.
+ */
+final class LooseNames {
+
+    /**
+     * A name, and what of it may stay unsaid.
+     *
+     * @param head names the thing
+     * @param tail narrows it; may be empty
+     */
+    record Name(String head, String tail) {
+        static Name of(String head) {
+            return new Name(head, "");
+        }
+    }
+
+    /** A thing and everything that it is called. */
+    record Named<T>(T thing, List<Name> names) {
+        Named {
+            names = List.copyOf(names);
+        }
+    }
+
+    /** Words that say nothing about which. */
+    private static final Set<String> FILLERS =
+            Set.of(
+                    "the", "of", "in", "at", "to", "is", "and", "fails", "fail", "failed",
+                    "failure");
+
+    private static final Pattern BETWEEN_WORDS =
+            Pattern.compile("[^\\p{L}\\p{N}]+|(?<=\\p{L})(?=\\p{N})|(?<=\\p{N})(?=\\p{L})");
+
+    private static final int SHORTEST_PREFIX = 2;
+    private static final int SHORTEST_WITH_SLIP = 4;
+    private static final int MOST_GLUED = 4;
+
+    private LooseNames() {}
+
+    /**
+     * How well words fit a name, best first.
+     *
+     * @param slips words that are misspelt
+     * @param prefixes words that are cut short
+     * @param headLeft words of the head that were not said
+     * @param tailLeft 0 if all of the tail was said, else 1
+     */
+    private record Fit(int slips, int prefixes, int headLeft, int tailLeft)
+            implements Comparable<Fit> {
+        private static final Comparator<Fit> ORDER =
+                Comparator.comparingInt(Fit::slips)
+                        .thenComparingInt(Fit::prefixes)
+                        .thenComparingInt(Fit::headLeft)
+                        .thenComparingInt(Fit::tailLeft);
+
+        @Override
+        public int compareTo(Fit other) {
+            return ORDER.compare(this, other);
+        }
+    }
+
+    private record Fitting<T>(T thing, Fit fit) {}
+
+    /** All things that the words fit best, in their order; empty if they fit none. */
+    static <T> List<T> best(String said, List<Named<T>> among) {
+        List<String> words = words(said);
+        if (words.isEmpty()) {
+            return List.of();
+        }
+        List<Fitting<T>> fitting =
+                among.stream().flatMap(named -> fitting(words, named).stream()).toList();
+        Optional<Fit> best = fitting.stream().map(Fitting::fit).min(Comparator.naturalOrder());
+        return fitting.stream()
+                .filter(f -> f.fit.equals(best.orElseThrow()))
+                .map(Fitting::thing)
+                .toList();
+    }
+
+    /** Things that share most words with what was said, best first. */
+    static <T> List<T> nearest(String said, List<Named<T>> among) {
+        List<String> words = words(said);
+        return among.stream()
+                .filter(named -> shared(words, named) > 0)
+                .sorted(Comparator.comparingInt((Named<T> named) -> -shared(words, named)))
+                .map(Named::thing)
+                .toList();
+    }
+
+    private static <T> Optional<Fitting<T>> fitting(List<String> said, Named<T> named) {
+        return named.names.stream()
+                .flatMap(name -> fit(said, name).stream())
+                .min(Comparator.naturalOrder())
+                .map(fit -> new Fitting<>(named.thing, fit));
+    }
+
+    private static Optional<Fit> fit(List<String> said, Name name) {
+        Matching matching = new Matching(said, name);
+        return matching.complete() ? Optional.of(matching.fit()) : Optional.empty();
+    }
+
+    private static <T> int shared(List<String> said, Named<T> named) {
+        return named.names.stream()
+                .mapToInt(name -> said.size() - new Matching(said, name).unmatched.size())
+                .max()
+                .orElse(0);
+    }
+
+    /** Lower-case words of a text, fillers left out; all of them if there are only fillers. */
+    private static List<String> words(String text) {
+        List<String> all =
+                Stream.of(BETWEEN_WORDS.split(text.toLowerCase(Locale.ROOT)))
+                        .filter(word -> !word.isEmpty())
+                        .toList();
+        List<String> telling = all.stream().filter(word -> !FILLERS.contains(word)).toList();
+        return telling.isEmpty() ? all : telling;
+    }
+
+    /** Words said, laid against those of one name: whole words first, then cut, then misspelt. */
+    private static final class Matching {
+        private final List<String> head;
+        private final List<String> tail;
+        private final List<String> unmatched;
+        private int slips;
+        private int prefixes;
+
+        Matching(List<String> said, Name name) {
+            head = new ArrayList<>(words(name.head));
+            tail = new ArrayList<>(words(name.tail));
+            unmatched = new ArrayList<>(said);
+            unmatched.removeIf(word -> takeRun(head, word) || takeRun(tail, word));
+            head.removeIf(word -> takeRun(unmatched, word));
+            tail.removeIf(word -> takeRun(unmatched, word));
+            unmatched.removeIf(word -> takeCut(head, word) || takeCut(tail, word));
+            unmatched.removeIf(word -> takeMisspelt(head, word) || takeMisspelt(tail, word));
+        }
+
+        boolean complete() {
+            return unmatched.isEmpty();
+        }
+
+        Fit fit() {
+            return new Fit(slips, prefixes, head.size(), tail.isEmpty() ? 0 : 1);
+        }
+
+        /** Takes one word, or neighbours that make the whole when written as one. */
+        private static boolean takeRun(List<String> words, String whole) {
+            for (int length = 1; length <= Math.min(MOST_GLUED, words.size()); length++) {
+                for (int from = 0; from + length <= words.size(); from++) {
+                    List<String> run = words.subList(from, from + length);
+                    if (String.join("", run).equals(whole)) {
+                        run.clear();
+                        return true;
+                    }
+                }
+            }
+            return false;
+        }
+
+        private boolean takeCut(List<String> words, String said) {
+            boolean taken =
+                    said.length() >= SHORTEST_PREFIX
+                            && !isNumber(said)
+                            && takeFirst(words, word -> word.startsWith(said));
+            prefixes += taken ? 1 : 0;
+            return taken;
+        }
+
+        private boolean takeMisspelt(List<String> words, String said) {
+            boolean taken =
+                    said.length() >= SHORTEST_WITH_SLIP
+                            && !isNumber(said)
+                            && takeFirst(
+                                    words,
+                                    word -> Spelling.nearest(said, List.of(word)).isPresent());
+            slips += taken ? 1 : 0;
+            return taken;
+        }
+
+        private static boolean takeFirst(List<String> words, Predicate<String> fits) {
+            Optional<String> first = words.stream().filter(fits).findFirst();
+            first.ifPresent(words::remove);
+            return first.isPresent();
+        }
+
+        private static boolean isNumber(String word) {
+            return Character.isDigit(word.charAt(0));
+        }
+    }
+}

@@ -1,0 +1,125 @@
+package stillturning.cli;
+
+import java.io.BufferedReader;
+import java.io.Console;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Starts the program. */
+public final class Main {
+
+    private static final int WIDTH = 100;
+
+    private Main() {}
+
+    /** Runs one command on the process's own streams and ends the process with its exit code. */
+    public static void main(String... args) {
+        // newer Java hands out a console even where there is no terminal, unless told not to
+        System.setProperty("jdk.console", "java.base");
+        Optional<Console> console = Optional.ofNullable(System.console());
+        Charset charset =
+                console.map(Console::charset).map(Main::wide).orElse(StandardCharsets.UTF_8);
+        PrintWriter out = writer(FileDescriptor.out, charset);
+        PrintWriter err = writer(FileDescriptor.err, charset);
+        int code = run(out, err, System.in, console.isPresent(), args);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    // plain ASCII is what a machine says that was never told; its terminal knows better
+    private static Charset wide(Charset said) {
+        return said.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : said;
+    }
+
+    private static PrintWriter writer(FileDescriptor where, Charset charset) {
+        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(where), charset), false);
+    }
+
+    /**
+     * Runs one command in the current folder.
+     *
+     * @param terminal whether a person sits in front of it: then there are questions, progress and,
+     *     unless the environment has NO_COLOR, colours
+     * @return the exit code: 0 fine, 1 a hard requirement is missed, 2 bad input, 3 internal
+     */
+    public static int run(
+            PrintWriter out, PrintWriter err, InputStream in, boolean terminal, String... args) {
+        String noColour = Optional.ofNullable(System.getenv("NO_COLOR")).orElse("");
+        BufferedReader answers =
+                new BufferedReader(new InputStreamReader(in, Charset.defaultCharset()));
+        return run(
+                new Surroundings(
+                        out, err, answers, terminal, terminal && noColour.isEmpty(), Path.of("")),
+                args);
+    }
+
+    static int run(Surroundings around, String... args) {
+        Stillturning program = new Stillturning();
+        try {
+            return commandLine(program, around).execute(args);
+        } catch (Throwable thrown) {
+            return told(thrown, program, around);
+        } finally {
+            around.out().flush();
+            around.err().flush();
+        }
+    }
+
+    private static CommandLine commandLine(Stillturning program, Surroundings around) {
+        return new CommandLine(program)
+                .addSubcommand(new NewCommand(around))
+                .addSubcommand(new CheckCommand(around))
+                .addSubcommand(new DecideCommand(around))
+                .addSubcommand(new BreakCommand(around))
+                .addSubcommand(new ExplainCommand(around))
+                .addSubcommand(new CompletionCommand(around))
+                .setOut(around.out())
+                .setErr(around.err())
+                .setUsageHelpWidth(WIDTH)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setAbbreviatedOptionsAllowed(true)
+                .setColorScheme(
+                        CommandLine.Help.defaultColorScheme(around.colour() ? Ansi.ON : Ansi.OFF))
+                .setParameterExceptionHandler((e, words) -> misused(e, around))
+                .setExecutionExceptionHandler((e, line, parsed) -> told(e, program, around));
+    }
+
+    private static int misused(ParameterException e, Surroundings around) {
+        around.err().println("stillturning: " + e.getMessage());
+        UnmatchedArgumentException.printSuggestions(e, around.err());
+        String name = e.getCommandLine().getCommandSpec().qualifiedName();
+        around.err().println("'" + name + " --help' tells how it is used.");
+        return ExitCode.BAD_INPUT;
+    }
+
+    /** Every error ends here. */
+    private static int told(Throwable thrown, Stillturning program, Surroundings around) {
+        if (program.stacktrace) {
+            thrown.printStackTrace(around.err());
+        }
+        if (thrown instanceof Refusal) {
+            around.err().println("stillturning: " + thrown.getMessage());
+            return ExitCode.BAD_INPUT;
+        }
+        around.err()
+                .println(
+                        "stillturning: internal error: "
+                                + thrown.toString().lines().findFirst().orElse("")
+                                + "; this is a fault of the program: please report it with the"
+                                + " command, the study's folder and what --stacktrace adds");
+        return ExitCode.INTERNAL;
+    }
+}

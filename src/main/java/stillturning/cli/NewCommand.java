@@ -1,0 +1,178 @@
+package stillturning.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import stillturning.files.Starter;
+import stillturning.files.Starter.Answers;
+import stillturning.files.Starter.Counts;
+import stillturning.files.Starter.Nominal;
+import stillturning.files.Starter.Protection;
+import stillturning.yaml.Problem;
+
+/** Makes a new study from a few answers. */
+@Command(
+        name = "new",
+        description =
+                "Make a new study with two or three candidates to start from. At a terminal it asks"
+                        + " what it needs to know; with any option it does not ask, and takes the"
+                        + " first choice for what is not given. It never writes into a folder that"
+                        + " has something in it.",
+        footer = {
+            "  stillturning new robin",
+            "  stillturning new robin --batteries 1 --protection solid-state"
+        })
+final class NewCommand implements Callable<Integer> {
+
+    private static final String BREAKERS = "breakers";
+    private static final String SOLID_STATE = "solid-state";
+    private static final List<String> TWO_OR_ONE = List.of("2", "1");
+    private static final List<String> ONE_OR_TWO = List.of("1", "2");
+    private static final List<String> PROTECTIONS = List.of(BREAKERS, SOLID_STATE);
+    private static final List<String> VOLTAGES = List.of("14 V", "28 V");
+
+    private final Surroundings around;
+    @Mixin private StudyArgument asked = new StudyArgument();
+
+    @Option(names = "--batteries", paramLabel = "1|2", description = "How many batteries.")
+    private Optional<String> batteries = Optional.empty();
+
+    @Option(names = "--charging-sources", paramLabel = "1|2", description = "How many alternators.")
+    private Optional<String> alternators = Optional.empty();
+
+    @Option(names = "--computers", paramLabel = "1|2", description = "How many engine computers.")
+    private Optional<String> computers = Optional.empty();
+
+    @Option(names = "--pumps", paramLabel = "1|2", description = "How many fuel pumps.")
+    private Optional<String> pumps = Optional.empty();
+
+    @Option(
+            names = "--protection",
+            paramLabel = "breakers|solid-state",
+            description = "What protects and switches the loads.")
+    private Optional<String> protection = Optional.empty();
+
+    @Option(
+            names = "--nominal",
+            paramLabel = "VOLTS",
+            description = "14 V or 28 V: the voltage while charging.")
+    private Optional<String> nominal = Optional.empty();
+
+    NewCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        Path folder = folder();
+        Answers answers = answers(title(folder));
+        List<Problem> problems = Starter.write(folder, answers);
+        if (!problems.isEmpty()) {
+            throw new Refusal(
+                    around.shown(folder)
+                            + ": "
+                            + problems.get(0).wrong()
+                            + "; "
+                            + problems.get(0).right());
+        }
+        List<String> files = List.copyOf(Starter.files(answers).keySet());
+        if (asked.json) {
+            around.out().print(Json.text(new Written(around.shown(folder), files)));
+        } else {
+            tell(folder, files);
+        }
+        return ExitCode.FINE;
+    }
+
+    /** What was written, as JSON. */
+    record Written(String folder, List<String> files) {}
+
+    private void tell(Path folder, List<String> files) {
+        new Output(around)
+                .line("Written to " + around.shown(folder) + ": " + String.join(", ", files))
+                .line(
+                        "Its values are guesses to start from, not your aircraft's: put yours in"
+                                + " their place, then")
+                .line("  stillturning check " + asked.study)
+                .line("  stillturning decide " + asked.study);
+    }
+
+    private Path folder() {
+        Path usual = around.path(FoundStudy.ARCHITECTURES);
+        Path folder = FoundStudy.folder(asked.study, around);
+        boolean bareName = Path.of(asked.study).getNameCount() == 1;
+        return bareName && Files.isDirectory(usual) ? usual.resolve(asked.study) : folder;
+    }
+
+    private static String title(Path folder) {
+        return String.valueOf(folder.toAbsolutePath().normalize().getFileName());
+    }
+
+    private Answers answers(String title) {
+        Counts counts =
+                new Counts(
+                        number("batteries", batteries, "How many batteries?", TWO_OR_ONE),
+                        number(
+                                "charging-sources",
+                                alternators,
+                                "How many alternators?",
+                                ONE_OR_TWO),
+                        number("computers", computers, "How many engine computers?", TWO_OR_ONE),
+                        number("pumps", pumps, "How many fuel pumps?", TWO_OR_ONE));
+        String protecting =
+                choose(
+                        "protection",
+                        protection,
+                        "What protects and switches the loads?",
+                        PROTECTIONS);
+        String volts = choose("nominal", nominal, "Voltage while charging?", VOLTAGES);
+        try {
+            return new Answers(
+                    title,
+                    counts,
+                    protecting.equals(SOLID_STATE) ? Protection.SOLID_STATE : Protection.BREAKERS,
+                    volts.equals(VOLTAGES.get(0))
+                            ? Nominal.FOURTEEN_VOLTS
+                            : Nominal.TWENTY_EIGHT_VOLTS);
+        } catch (IllegalArgumentException e) {
+            throw new Refusal(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private int number(
+            String option, Optional<String> given, String question, List<String> choices) {
+        return Integer.parseInt(choose(option, given, question, choices));
+    }
+
+    private String choose(
+            String option, Optional<String> given, String question, List<String> choices) {
+        if (given.isPresent()) {
+            return Questions.chosen(given.get(), choices)
+                    .orElseThrow(
+                            () ->
+                                    new Refusal(
+                                            "--"
+                                                    + option
+                                                    + " \""
+                                                    + given.get()
+                                                    + "\" is none of: "
+                                                    + String.join(", ", choices)));
+        }
+        return asks()
+                ? new Questions(around.out(), around.in()).choose(question, choices)
+                : choices.get(0);
+    }
+
+    private boolean asks() {
+        return around.terminal()
+                && !asked.json
+                && Stream.of(batteries, alternators, computers, pumps, protection, nominal)
+                        .allMatch(Optional::isEmpty);
+    }
+}

@@ -1,0 +1,47 @@
+package stillturning.cli;
+
+import java.util.List;
+import stillturning.report.Cautions;
+import stillturning.report.Paint;
+import stillturning.report.Paint.Ink;
+
+/** Results written to the screen, section by section. */
+final class Output {
+
+    private final Surroundings around;
+    private final Paint paint;
+
+    Output(Surroundings around) {
+        this.around = around;
+        this.paint = around.colour() ? Paint.ANSI : Paint.NONE;
+    }
+
+    Paint paint() {
+        return paint;
+    }
+
+    Output line(String line) {
+        around.out().print(line + "\n");
+        return this;
+    }
+
+    Output lines(List<String> lines) {
+        lines.forEach(this::line);
+        return this;
+    }
+
+    /** A heading, an empty line above it. */
+    Output section(String heading) {
+        return line("").line(paint.on(heading, Ink.STRONG));
+    }
+
+    /** What stands under everything that may end up in an aircraft. */
+    Output caution() {
+        return line("").line(Paragraph.of("", Cautions.SHORT));
+    }
+
+    /** A text as it is. */
+    void raw(String text) {
+        around.out().print(text);
+    }
+}

@@ -1,0 +1,34 @@
+package stillturning.cli;
+
+import java.util.List;
+import stillturning.cli.Stories.Untold;
+import stillturning.report.Cautions;
+import stillturning.report.JsonReport;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * Stories for other programs: each {@code story} is a document of {@code story.schema.json}, which
+ * tells it with the pilot as planned and with one who does nothing.
+ */
+record StoriesJson(
+        int schemaVersion, String caution, String study, List<Entry> stories, List<Untold> untold) {
+
+    /** A story of a candidate. */
+    record Entry(String candidate, JsonNode story) {}
+
+    static String of(Stories stories) {
+        return Json.text(
+                new StoriesJson(
+                        JsonReport.SCHEMA_VERSION,
+                        Cautions.SHORT,
+                        stories.study().id(),
+                        stories.told().stream()
+                                .map(
+                                        t ->
+                                                new Entry(
+                                                        t.candidate().id(),
+                                                        Json.tree(JsonReport.story(t.verdict()))))
+                                .toList(),
+                        stories.untold()));
+    }
+}

@@ -1,0 +1,153 @@
+package stillturning.cli;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stillturning.assess.Outcome;
+import stillturning.assess.Verdict;
+import stillturning.cli.Stories.Told;
+import stillturning.model.Candidate;
+import stillturning.quantity.Formats;
+import stillturning.report.Paint.Ink;
+import stillturning.report.Shown;
+import stillturning.report.StoryText;
+import stillturning.report.TextTable;
+import stillturning.report.TextTable.Cell;
+import stillturning.report.TextTable.Column;
+import stillturning.timeline.Happening;
+import stillturning.timeline.Happening.Kind;
+import stillturning.timeline.Pilot;
+import stillturning.timeline.Story;
+
+/** Stories for a person: in full for one candidate, side by side and in short for several. */
+final class StoriesText {
+
+    private static final int MOST_EVENTS = 8;
+
+    private static final Set<Kind> TELLING =
+            EnumSet.of(
+                    Kind.FAILURE,
+                    Kind.PROTECTOR_OPENS,
+                    Kind.BATTERY_EMPTY,
+                    Kind.BATTERY_DISCONNECTS,
+                    Kind.SOURCE_STOPS,
+                    Kind.PILOT,
+                    Kind.ENGINE_INTERRUPTED,
+                    Kind.ENGINE_RECOVERS,
+                    Kind.ENGINE_STOPS,
+                    Kind.ENGINE_RESTARTS,
+                    Kind.CHATTER);
+
+    private final Stories stories;
+    private final Output out;
+
+    StoriesText(Stories stories, Output out) {
+        this.stories = stories;
+        this.out = out;
+    }
+
+    void tell() {
+        if (stories.compared()) {
+            out.line("Pilot " + stories.pilot().words()).line("").lines(table());
+            shortStories();
+        } else {
+            fullStories();
+        }
+        stories.untold()
+                .forEach(
+                        u ->
+                                out.line("")
+                                        .line(
+                                                Paragraph.of(
+                                                        "",
+                                                        u.candidate()
+                                                                + ", "
+                                                                + u.failure()
+                                                                + ": cannot be computed: "
+                                                                + u.reason())));
+        out.caution();
+    }
+
+    private void fullStories() {
+        for (Told told : stories.told()) {
+            out.section(told.candidate().title());
+            if (stories.pilot() == Pilot.PLANNED) {
+                out.lines(StoryText.of(told.verdict()));
+            } else {
+                out.line("  outcome:  " + told.verdict().outcome().words())
+                        .lines(StoryText.of(told.verdict().planned()));
+            }
+        }
+    }
+
+    private List<String> table() {
+        TextTable table =
+                new TextTable(
+                        List.of(
+                                Column.words("candidate", 30),
+                                Column.words("failure", 28),
+                                Column.words("outcome", 26),
+                                Column.numbers("engine runs", 12),
+                                Column.numbers("pilot acts by", 8)));
+        String above = "";
+        for (Told told : stories.told()) {
+            String title = told.candidate().title();
+            table.row(row(title.equals(above) ? "" : title, told.verdict()));
+            above = title;
+        }
+        return table.lines(out.paint());
+    }
+
+    private static List<Cell> row(String title, Verdict verdict) {
+        return List.of(
+                new Cell(title, Ink.STRONG),
+                new Cell(verdict.failure().name()),
+                new Cell(verdict.outcome().words(), ink(verdict.outcome())),
+                new Cell(Shown.endurance(verdict.planned().engine().endurance())),
+                new Cell(verdict.actBySeconds().map(Formats::duration).orElse("-")));
+    }
+
+    private static Ink ink(Outcome outcome) {
+        if (outcome.compareTo(Outcome.STOPS_UNTIL_PILOT_ACTS) <= 0) {
+            return Ink.ALARM;
+        }
+        return outcome.compareTo(Outcome.INTERRUPTED) <= 0 ? Ink.WARNING : Ink.PLAIN;
+    }
+
+    /** The worst of each candidate. */
+    private void shortStories() {
+        out.section("The worst of each in short");
+        List<String> shown = new ArrayList<>();
+        for (Told told : stories.told()) {
+            if (!shown.contains(told.candidate().id())) {
+                shown.add(told.candidate().id());
+                out.line("  " + told.candidate().title());
+                inShort(told.verdict().planned());
+            }
+        }
+        String without =
+                stories.without().stream().map(Candidate::title).collect(Collectors.joining("; "));
+        if (!without.isEmpty()) {
+            out.line(Paragraph.of("  ", "Without such a part: " + without));
+        }
+    }
+
+    private void inShort(Story story) {
+        List<Happening> events =
+                story.happenings().stream().filter(h -> TELLING.contains(h.kind())).toList();
+        events.stream().limit(MOST_EVENTS).forEach(this::event);
+        if (events.size() > MOST_EVENTS) {
+            out.line(String.format(Locale.ROOT, "  %14s  and so on", "..."));
+        }
+    }
+
+    private void event(Happening happening) {
+        boolean itself = happening.kind() == Kind.FAILURE;
+        String words = (itself ? "" : happening.part() + " ") + happening.words();
+        String time = happening.seconds() == 0 ? "0 ms" : Formats.duration(happening.seconds());
+        out.line(Paragraph.of(String.format(Locale.ROOT, "  %14s  ", time), words));
+    }
+}

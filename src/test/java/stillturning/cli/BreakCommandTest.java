@@ -1,0 +1,198 @@
+package stillturning.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.assess.Outcome;
+import stillturning.cli.Session.Ran;
+import stillturning.report.Cautions;
+import tools.jackson.databind.JsonNode;
+
+class BreakCommandTest {
+
+    @TempDir private Path here = Path.of("");
+
+    @BeforeEach
+    void aSmallStudy() {
+        Session.in(here).copyOfFirstSteps("small");
+    }
+
+    private Ran breaking(String... options) {
+        List<String> words = new ArrayList<>(List.of("break", "small"));
+        words.addAll(List.of(options));
+        return Session.in(here).run(words.toArray(new String[0]));
+    }
+
+    @Test
+    void withoutAFailureEveryCandidateMeetsEveryFailure() {
+        Ran ran = breaking();
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+        assertTrue(ran.out().contains("main-bus: short to ground"), ran.out());
+        assertTrue(ran.out().contains("(2)     One bus\n"), ran.out());
+        assertTrue(ran.out().contains("LOST    engine lost"), ran.out());
+        assertTrue(ran.out().contains("further failures do nothing worse than"), ran.out());
+        assertCautioned(ran);
+    }
+
+    @Test
+    void allFailuresAreListedWhenAskedFor() {
+        Ran ran = breaking("--all");
+        assertTrue(ran.out().contains("lights-wire: open"), ran.out());
+        assertFalse(ran.out().contains("further failures"), ran.out());
+    }
+
+    @Test
+    void aCandidateAndAFailureTellAStory() {
+        Ran ran = breaking("--candidate", "one-bus", "--failure", "main bus short");
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+        List<String> lines = ran.lines();
+        assertEquals("One bus", lines.get(1));
+        assertEquals("main-bus: short to ground", lines.get(2));
+        assertTrue(ran.out().contains("engine lost"), ran.out());
+        assertTrue(ran.out().contains("battery-lead-fuse opens"), ran.out());
+        assertCautioned(ran);
+    }
+
+    @Test
+    void aPartsNameTellsAllItsFailuresWorstFirst() {
+        Ran ran = breaking("--candidate", "one bus", "--failure", "alternator");
+        List<String> outcomes =
+                ran.lines().stream()
+                        .filter(line -> line.startsWith("  outcome:"))
+                        .map(line -> line.substring(10).strip())
+                        .toList();
+        assertEquals(5, outcomes.size(), ran.out());
+        List<String> worstFirst = Arrays.stream(Outcome.values()).map(Outcome::words).toList();
+        List<Integer> ranks = outcomes.stream().map(worstFirst::indexOf).toList();
+        assertEquals(ranks.stream().sorted().toList(), ranks);
+    }
+
+    @Test
+    void aCandidateMayBeNamedByItsTitleOrAPartOfIt() {
+        Ran byTitle = breaking("--candidate", "second feeds", "--failure", "radio open wire");
+        assertEquals("One bus, second feeds from the battery", byTitle.lines().get(1));
+        Ran byId = breaking("--candidate", "bus and batery", "--failure", "wire radio open");
+        assertEquals(byTitle.out(), byId.out());
+    }
+
+    @Test
+    void aFailureWithoutACandidateIsComparedInAll() {
+        Ran ran = breaking("--failure", "main bus short");
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+        assertTrue(ran.out().startsWith("Pilot as planned\n"), ran.out());
+        assertTrue(
+                ran.out().matches("(?s).*\nOne bus +main-bus: short to ground +engine lost .*"),
+                ran.out());
+        assertTrue(ran.out().contains("\n  One bus, second feeds from the battery\n"), ran.out());
+        assertCautioned(ran);
+    }
+
+    @Test
+    void theThreeKindsOfPilotAreTold() {
+        String planned = breaking("--failure", "charging lost").out();
+        String late = breaking("--failure", "charging lost", "--pilot", "late").out();
+        String never = breaking("--failure", "no charging", "--pilot", "NEVER").out();
+        assertTrue(planned.contains("sheds lights"), planned);
+        assertTrue(late.startsWith("Pilot late\n") && late.contains("sheds lights"), late);
+        assertTrue(never.startsWith("Pilot never\n"), never);
+        assertFalse(never.contains("sheds lights"), never);
+    }
+
+    @Test
+    void aPilotWhoDoesNothingIsToldInFullToo() {
+        Ran ran = breaking("--candidate", "one-bus", "--failure", "charging", "--pilot", "never");
+        assertTrue(ran.out().contains("charging lost, pilot never"), ran.out());
+        assertTrue(ran.out().contains("  outcome:"), ran.out());
+    }
+
+    @Test
+    void whatFitsSeveralPartsIsAskedBack() {
+        Ran ran = breaking("--failure", "ground");
+        assertEquals(ExitCode.BAD_INPUT, ran.code());
+        assertTrue(
+                ran.err()
+                        .startsWith(
+                                """
+                                stillturning: "ground" may mean any of these; say more:
+                                  panel-ground
+                                  engine-ground
+                                """),
+                ran.err());
+        assertEquals("", ran.out());
+    }
+
+    @Test
+    void whatIsNotThereIsAnsweredWithTheNearest() {
+        Ran ran = breaking("--failure", "engine bus");
+        assertEquals(ExitCode.BAD_INPUT, ran.code());
+        assertTrue(ran.err().contains("nearest:\n"), ran.err());
+        Ran nobody = breaking("--candidate", "three batteries");
+        assertEquals(ExitCode.BAD_INPUT, nobody.code());
+        assertTrue(nobody.err().contains("\n  one-bus (One bus)"), nobody.err());
+    }
+
+    @Test
+    void aDrillThatNoCandidateHasIsNotKnown() {
+        Ran ran = breaking("--failure", "master off");
+        assertEquals(ExitCode.BAD_INPUT, ran.code());
+        assertTrue(ran.err().contains("nothing here fails by the name \"master off\""), ran.err());
+    }
+
+    @Test
+    void aPilotWithoutAFailureIsRefused() {
+        Ran ran = breaking("--pilot", "late");
+        assertEquals(ExitCode.BAD_INPUT, ran.code());
+        assertTrue(ran.err().contains("--pilot needs --failure"), ran.err());
+    }
+
+    @Test
+    void jsonHoldsAStoryForEveryCandidate() {
+        JsonNode json = Json.tree(breaking("--failure", "main bus short", "--json").out());
+        assertEquals(2, json.get("stories").size());
+        assertEquals("one-bus", json.get("stories").get(1).get("candidate").asString());
+        JsonNode story = json.get("stories").get(1).get("story");
+        assertEquals("engine-lost", story.get("outcome").asString());
+        assertEquals(0, json.get("untold").size());
+        assertEquals(Cautions.SHORT, json.get("caution").asString());
+        Ran late = breaking("--failure", "main bus short", "--json", "--pilot", "late");
+        assertEquals(ExitCode.BAD_INPUT, late.code());
+    }
+
+    @Test
+    void jsonHoldsTheMatrix() {
+        JsonNode json = Json.tree(breaking("--json").out());
+        assertEquals(2, json.get("candidates").size());
+        assertTrue(json.get("failures").size() > 50, json.toString());
+    }
+
+    @Test
+    void theSameStudyGivesTheSameBytes() {
+        assertEquals(breaking().out(), breaking().out());
+        assertEquals(
+                breaking("--failure", "alternator").out(),
+                breaking("--failure", "alternator").out());
+    }
+
+    @Test
+    void theDemoStudyTellsOfItsMainBusAndOfTheMaster() {
+        String sandpiper = Session.ARCHITECTURES.resolve("sandpiper").toString();
+        Ran bus = Session.in(here).run("break", sandpiper, "--failure", "main bus short");
+        assertEquals(ExitCode.FINE, bus.code(), bus.err());
+        assertTrue(bus.lines().stream().allMatch(line -> line.length() <= 120), bus.out());
+        Ran master = Session.in(here).run("break", sandpiper, "--failure", "master off");
+        assertEquals(ExitCode.FINE, master.code(), master.err());
+        assertTrue(master.out().contains("master off in flight"), master.out());
+    }
+
+    private static void assertCautioned(Ran ran) {
+        assertTrue(ran.out().replaceAll("\\s+", " ").endsWith(Cautions.SHORT + " "), ran.out());
+    }
+}
