@@ -34,10 +34,11 @@ public final class TerminalTables {
         List<Weight> weights = assessment.study().goals().weights();
         List<Column> columns = new ArrayList<>();
         columns.add(Column.numbers("rank", 4));
-        columns.add(Column.words("candidate", TITLE));
+        columns.add(Column.words("candidate", 30));
         columns.add(Column.numbers("points", 6));
-        weights.forEach(w -> columns.add(Column.numbers(shortName(w.criterion()), 12)));
-        columns.add(Column.words("mark", 10));
+        weights.forEach(w -> columns.add(Column.numbers(shortName(w.criterion()), 10)));
+        columns.add(Column.numbers("missed", 6));
+        columns.add(Column.words("", 1));
         TextTable table = new TextTable(columns);
         String currency = assessment.study().heading().currency();
         for (Appraisal appraisal : InOrder.of(assessment)) {
@@ -51,7 +52,6 @@ public final class TerminalTables {
     private static List<Cell> rankingRow(
             Appraisal appraisal, RankingResult ranking, List<Weight> weights, String currency) {
         Standing standing = ranking.standing(appraisal.candidate().id());
-        boolean misses = !standing.missedGates().isEmpty();
         List<Cell> cells = new ArrayList<>();
         cells.add(new Cell(String.valueOf(standing.rank())));
         cells.add(
@@ -64,10 +64,9 @@ public final class TerminalTables {
                     appraisal.measures().values().getOrDefault(weight.criterion(), Double.NaN);
             cells.add(new Cell(Shown.value(weight.criterion(), value, currency)));
         }
-        String mark =
-                (misses ? "misses " + standing.missedGates().size() : "")
-                        + (standing.efficient() ? misses ? ", *" : "*" : "");
-        cells.add(new Cell(mark, misses ? Ink.WARNING : Ink.GOOD));
+        int missed = standing.missedGates().size();
+        cells.add(new Cell(String.valueOf(missed), missed > 0 ? Ink.WARNING : Ink.GOOD));
+        cells.add(new Cell(standing.efficient() ? "*" : ""));
         return cells;
     }
 
@@ -78,9 +77,8 @@ public final class TerminalTables {
     /** What the marks in the ranking mean, and how the order holds under other weights. */
     public static List<String> rankingNotes(Assessment assessment) {
         List<String> lines = new ArrayList<>();
-        lines.add(
-                "*         no other candidate is at least as good in everything and better in one");
-        lines.add("misses n  misses n hard requirements; never ranked above one that misses fewer");
+        lines.add("*       no other candidate is at least as good in everything and better in one");
+        lines.add("missed  hard requirements missed; never ranked above one that misses fewer");
         assessment.ranking().ifPresent(r -> addShares(assessment, r, lines));
         return List.copyOf(lines);
     }

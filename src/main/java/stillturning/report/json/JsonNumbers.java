@@ -10,10 +10,16 @@ import stillturning.timeline.Endurance;
 final class JsonNumbers {
     private static final MathContext DIGITS = new MathContext(6);
 
+    /** Far below anything that is volts, seconds, kilograms or a share here. */
+    private static final double NOISE = 1e-9;
+
     private JsonNumbers() {}
 
-    /** A number to six digits; null where JSON has none. */
+    /** A number to six digits, noise of the solver as 0; null where JSON has none. */
     static @Nullable Double number(double value) {
+        if (Math.abs(value) < NOISE) {
+            return 0.0;
+        }
         return Double.isFinite(value)
                 ? Double.valueOf(new BigDecimal(value).round(DIGITS).doubleValue())
                 : null;
