@@ -41,11 +41,11 @@ public record Candidate(
 
     /** The candidate's nets and elements, nothing wrong. */
     public Circuit circuit() {
-        return Circuit.of(this, List.of());
+        return Circuit.of(this);
     }
 
     /** The candidate's nets and elements after these failures. */
     public Circuit circuit(List<Hit> hits) {
-        return Circuit.of(this, hits);
+        return circuit().failed(this, hits);
     }
 }

@@ -31,33 +31,50 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
         netOf = Ordered.copyOf(netOf);
     }
 
+    /** Joins a candidate's terminals into nets and places its elements, nothing wrong. */
+    static Circuit of(Candidate candidate) {
+        Builder builder = new Builder(candidate.joins());
+        for (Part part : candidate.parts()) {
+            part.terminals().forEach(name -> builder.net(part.id(), name));
+        }
+        for (Part part : candidate.parts()) {
+            part.elements().forEach(element -> builder.place(part.id(), element));
+        }
+        return builder.build();
+    }
+
     /**
-     * Joins a candidate's terminals into nets and places its elements, altered by the hits. Nets of
-     * the intact candidate have the same numbers in every failed one.
+     * This intact circuit after failures. Its nets keep their numbers; those that only a fault has
+     * come last.
      *
+     * @param candidate the candidate whose circuit this is
      * @throws IllegalArgumentException if a hit names a part that the candidate has not
      */
-    static Circuit of(Candidate candidate, List<Hit> hits) {
+    public Circuit failed(Candidate candidate, List<Hit> hits) {
         for (Hit hit : hits) {
             if (candidate.part(hit.part()).isEmpty()) {
                 throw new IllegalArgumentException(
                         "candidate " + candidate.id() + " has no part " + hit.part());
             }
         }
-        Builder builder = new Builder(candidate.joins());
+        Builder builder = new Builder(this);
+        int next = 0;
         for (Part part : candidate.parts()) {
-            part.terminals().forEach(name -> builder.net(part.id(), name));
-        }
-        for (Part part : candidate.parts()) {
-            part.elements().forEach(element -> builder.foresee(part.id(), element));
-        }
-        for (Part part : candidate.parts()) {
-            elements(part, hits).forEach(element -> builder.place(part.id(), element));
+            int end = next;
+            while (end < placed.size() && placed.get(end).part.equals(part.id())) {
+                end++;
+            }
+            if (hits.stream().noneMatch(hit -> hit.part().equals(part.id()))) {
+                builder.placed.addAll(placed.subList(next, end));
+            } else {
+                altered(part, hits).forEach(element -> builder.place(part.id(), element));
+            }
+            next = end;
         }
         return builder.build();
     }
 
-    private static List<Element> elements(Part part, List<Hit> hits) {
+    private static List<Element> altered(Part part, List<Hit> hits) {
         List<Element> elements = part.elements();
         for (Hit hit : hits) {
             if (hit.part().equals(part.id())) {
@@ -102,20 +119,23 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
             }
         }
 
+        Builder(Circuit intact) {
+            netOf.putAll(intact.netOf);
+            nets = intact.nets;
+        }
+
         int net(String part, String name) {
             if (name.equals(Element.STRUCTURE)) {
                 return 0;
             }
             Terminal terminal = new Terminal(part, name);
+            Integer known = netOf.get(terminal);
+            if (known != null) {
+                return known;
+            }
             int net = numbers.computeIfAbsent(leader(terminal), t -> nets++);
             netOf.put(terminal, net);
             return net;
-        }
-
-        /** Numbers hidden nets before faults add theirs, so that a net keeps its number. */
-        void foresee(String part, Element element) {
-            net(part, element.from());
-            net(part, element.to());
         }
 
         void place(String part, Element element) {

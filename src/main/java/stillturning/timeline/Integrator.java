@@ -64,14 +64,6 @@ final class Integrator {
         }
     }
 
-    /** Goes back to the start. */
-    void rewind() throws NoOperatingPoint {
-        for (int i = 0; i < count; i++) {
-            states[i].value(start[i]);
-        }
-        network.solve();
-    }
-
     /**
      * Tries a step from the start.
      *

@@ -1,8 +1,6 @@
 package stillturning.timeline;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -87,45 +85,51 @@ final class Reach {
         return joined[net];
     }
 
-    private boolean findBattery(Set<Integer> nets) {
+    private boolean findBattery(boolean[] nets) {
         return layout.seats.stream()
                 .anyMatch(
                         seat ->
                                 seat.placed().element() instanceof Cell
-                                        && nets.contains(seat.placed().from())
+                                        && nets[seat.placed().from()]
                                         && now.solver.law(seat.branch()).conducts());
     }
 
     private void addFeedsOf(Placed source, Set<Feed> feeds) {
-        if (from(source.from(), Through.ONE_WAY).contains(0)) {
+        if (from(source.from(), Through.ONE_WAY)[0]) {
             return;
         }
-        Set<Integer> out = from(source.from(), Through.CLOSABLE);
-        Set<Integer> back = from(source.to(), Through.STRUCTURE);
+        boolean[] out = from(source.from(), Through.CLOSABLE);
+        boolean[] back = from(source.to(), Through.STRUCTURE);
         for (LoadNeed load : now.aircraft.loads()) {
-            int minus = circuit.find(load.id(), "minus").orElse(-1);
-            if (!back.contains(minus)) {
-                continue;
-            }
-            for (String input : load.inputs()) {
-                if (out.contains(circuit.find(load.id(), input).orElse(-1))) {
-                    feeds.add(new Feed(source.part(), load.id(), input));
+            if (reached(back, load.id(), "minus")) {
+                for (String input : load.inputs()) {
+                    if (reached(out, load.id(), input)) {
+                        feeds.add(new Feed(source.part(), load.id(), input));
+                    }
                 }
             }
         }
     }
 
-    private Set<Integer> from(int start, Through through) {
-        Set<Integer> seen = new HashSet<>(Set.of(start));
-        Deque<Integer> open = new ArrayDeque<>(List.of(start));
-        while (!open.isEmpty()) {
-            int net = open.remove();
+    private boolean reached(boolean[] nets, String part, String terminal) {
+        return circuit.find(part, terminal).map(net -> nets[net]).orElse(false);
+    }
+
+    private boolean[] from(int start, Through through) {
+        boolean[] seen = new boolean[circuit.nets()];
+        int[] found = new int[circuit.nets()];
+        found[0] = start;
+        seen[start] = true;
+        int count = 1;
+        for (int next = 0; next < count; next++) {
+            int net = found[next];
             if (net == 0 && through != Through.STRUCTURE) {
                 continue;
             }
             for (Way way : ways.get(net)) {
-                if (passes(way, through) && seen.add(way.to())) {
-                    open.add(way.to());
+                if (!seen[way.to()] && passes(way, through)) {
+                    seen[way.to()] = true;
+                    found[count++] = way.to();
                 }
             }
         }

@@ -3,6 +3,7 @@ package stillturning.timeline;
 import java.util.Optional;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
+import stillturning.model.Circuit;
 import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.timeline.Run.Scene;
@@ -20,6 +21,7 @@ public final class Timeline {
     private final Phase phase;
     private final double longestStepSeconds;
     private final Candidate candidate;
+    private final Circuit intact;
     private final Run healthy;
     private final Normal normal;
 
@@ -38,8 +40,8 @@ public final class Timeline {
         this.longestStepSeconds = longestStepSeconds;
         this.phase = study.goals().failurePhase();
         this.candidate = candidate;
-        this.healthy =
-                new Run(candidate, candidate.circuit(), Optional.empty(), scene(Pilot.NEVER));
+        this.intact = candidate.circuit();
+        this.healthy = new Run(candidate, intact, Optional.empty(), scene(Pilot.NEVER));
         this.normal = healthy.comeToRest();
     }
 
@@ -72,7 +74,7 @@ public final class Timeline {
         Run run =
                 new Run(
                         candidate,
-                        candidate.circuit(failure.hits()),
+                        intact.failed(candidate, failure.hits()),
                         Optional.of(healthy.topology()),
                         scene(pilot));
         run.resume(healthy);

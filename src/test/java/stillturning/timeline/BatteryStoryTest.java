@@ -115,10 +115,13 @@ class BatteryStoryTest {
     void theStoryGoesOnUntilChargingHasBroughtALoadBack() throws UntoldStory {
         // 6 A into 40 Ah: the bus stands at the battery's rest voltage and 0.3 V, and reaches the
         // radio's 12.2 V when the battery rests at 11.9 V
-        Story story =
+        Bench bench =
                 overloaded(40, 0.004, new Tolerance(9, 12.2, 0.02, 0.5, 40, 1))
-                        .timeline()
-                        .tell(NOTHING, Pilot.PLANNED);
+                        .part(Shelf.alternator("own-alternator", 14.2, 20, false))
+                        .join("own-alternator", "case", "ground", "stud")
+                        .join("own-alternator", "output", "own-bus", "bar")
+                        .join("own-alternator", "field", "own-bus", "bar");
+        Story story = bench.timeline().tell(NOTHING, Pilot.PLANNED);
         double shed = Telling.when(story, Happening.Kind.PILOT, "shed");
         double charge = 0.10 * (11.9 - 10.5) / (11.95 - 10.5);
         double expected = shed + charge * 40 * 3600 / 6 + 0.5;

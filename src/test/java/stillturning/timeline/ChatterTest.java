@@ -1,6 +1,7 @@
 package stillturning.timeline;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
@@ -15,7 +16,11 @@ import stillturning.element.Tolerance;
 import stillturning.failure.Failure;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
+import stillturning.model.Study;
 import stillturning.model.Terminal;
+import stillturning.network.BranchLaw;
+import stillturning.network.NodalSolver;
+import stillturning.network.Topology;
 import stillturning.parts.Load;
 
 /** Contacts and converters that undo what they do: one of them is named, nothing loops. */
@@ -130,5 +135,78 @@ class ChatterTest {
         assertEquals(1, Telling.count(story, Happening.Kind.CHATTER));
         assertEquals("controller", story.of(Happening.Kind.CHATTER).get(0).part());
         assertTrue(story.aftermath().working().contains("computer"));
+    }
+
+    /** A device that only counts what is done to it. */
+    private static final class Flipper implements Device {
+        private final int sway;
+        private boolean gaveUp;
+
+        Flipper(int sway) {
+            this.sway = sway;
+        }
+
+        @Override
+        public double margin() {
+            return NOT_NOW;
+        }
+
+        @Override
+        public void cross() {}
+
+        @Override
+        public void adopt(Device healthy) {}
+
+        @Override
+        public int sway() {
+            return sway;
+        }
+
+        @Override
+        public void giveUp() {
+            gaveUp = true;
+        }
+    }
+
+    private static Chatter chatter(Flipper... devices) {
+        Study study = bench().study();
+        NodalSolver solver =
+                new NodalSolver(
+                        Topology.of(1, new int[0], new int[0]),
+                        new int[0],
+                        new int[0],
+                        new BranchLaw[0]);
+        Situation now =
+                new Situation(
+                        solver, study.aircraft(), study.goals().failurePhase(), new Journal());
+        return new Chatter(new String[] {"radio/work", "relay/coil", "idle/coil"}, devices, now);
+    }
+
+    private static void flip(Chatter chatter, int device, int times) {
+        for (int n = 0; n < times; n++) {
+            chatter.flipped(device);
+        }
+    }
+
+    @Test
+    void theLoadThatFlipsMostOnlySuffersFromTheRelayThatFlipsLess() throws UntoldStory {
+        Flipper radio = new Flipper(0);
+        Flipper relay = new Flipper(3);
+        Flipper idle = new Flipper(4);
+        Chatter chatter = chatter(radio, relay, idle);
+        flip(chatter, 2, 1);
+        flip(chatter, 1, 15);
+        flip(chatter, 0, 21);
+        chatter.calm();
+        assertTrue(relay.gaveUp);
+        assertTrue(!radio.gaveUp && !idle.gaveUp);
+    }
+
+    @Test
+    void whatFlipsWithoutAnythingThatCouldMakeItIsRefusedByName() {
+        Chatter chatter = chatter(new Flipper(0), new Flipper(4), new Flipper(0));
+        flip(chatter, 0, 21);
+        UntoldStory refusal = assertThrows(UntoldStory.class, chatter::calm);
+        assertTrue(String.valueOf(refusal.getMessage()).contains("radio/work"));
     }
 }
