@@ -11,8 +11,8 @@ import stillturning.assess.Outcome;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.report.JsonReport;
 import stillturning.report.TerminalTables;
+import stillturning.report.json.JsonReport;
 import stillturning.timeline.Pilot;
 
 /** Makes things fail and tells what follows. */

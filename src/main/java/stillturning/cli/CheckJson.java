@@ -9,7 +9,7 @@ import stillturning.files.Assumption;
 import stillturning.files.Expanded;
 import stillturning.files.Remark;
 import stillturning.report.Cautions;
-import stillturning.report.JsonReport;
+import stillturning.report.json.JsonReport;
 import stillturning.timeline.Normal;
 import stillturning.yaml.Problem;
 

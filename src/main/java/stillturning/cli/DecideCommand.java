@@ -3,7 +3,7 @@ package stillturning.cli;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import stillturning.report.JsonReport;
+import stillturning.report.json.JsonReport;
 
 /** Compares and ranks the candidates of a study. */
 @Command(

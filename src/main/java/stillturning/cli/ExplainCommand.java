@@ -10,9 +10,9 @@ import picocli.CommandLine.Option;
 import stillturning.files.Assumption;
 import stillturning.files.ReadStudy;
 import stillturning.report.HtmlPage;
-import stillturning.report.JsonReport;
 import stillturning.report.Sources;
 import stillturning.report.Sources.SourceNote;
+import stillturning.report.json.JsonReport;
 
 /** Writes down the comparison with everything behind it. */
 @Command(

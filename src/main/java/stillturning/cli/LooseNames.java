@@ -45,7 +45,9 @@ final class LooseNames {
     private static final Pattern BETWEEN_WORDS =
             Pattern.compile("[^\\p{L}\\p{N}]+|(?<=\\p{L})(?=\\p{N})|(?<=\\p{N})(?=\\p{L})");
 
-    private static final int SHORTEST_PREFIX = 2;
+    // a lone letter may begin a word of the head; of the tail it would mean too many
+    private static final int SHORTEST_OF_HEAD = 1;
+    private static final int SHORTEST_OF_TAIL = 2;
     private static final int SHORTEST_WITH_SLIP = 4;
     private static final int MOST_GLUED = 4;
 
@@ -144,7 +146,10 @@ final class LooseNames {
             unmatched.removeIf(word -> takeRun(head, word) || takeRun(tail, word));
             head.removeIf(word -> takeRun(unmatched, word));
             tail.removeIf(word -> takeRun(unmatched, word));
-            unmatched.removeIf(word -> takeCut(head, word) || takeCut(tail, word));
+            unmatched.removeIf(
+                    word ->
+                            takeCut(head, word, SHORTEST_OF_HEAD)
+                                    || takeCut(tail, word, SHORTEST_OF_TAIL));
             unmatched.removeIf(word -> takeMisspelt(head, word) || takeMisspelt(tail, word));
         }
 
@@ -170,9 +175,9 @@ final class LooseNames {
             return false;
         }
 
-        private boolean takeCut(List<String> words, String said) {
+        private boolean takeCut(List<String> words, String said, int shortest) {
             boolean taken =
-                    said.length() >= SHORTEST_PREFIX
+                    said.length() >= shortest
                             && !isNumber(said)
                             && takeFirst(words, word -> word.startsWith(said));
             prefixes += taken ? 1 : 0;

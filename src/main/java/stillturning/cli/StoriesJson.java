@@ -3,7 +3,7 @@ package stillturning.cli;
 import java.util.List;
 import stillturning.cli.Stories.Untold;
 import stillturning.report.Cautions;
-import stillturning.report.JsonReport;
+import stillturning.report.json.JsonReport;
 import tools.jackson.databind.JsonNode;
 
 /**

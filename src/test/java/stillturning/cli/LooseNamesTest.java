@@ -66,6 +66,8 @@ class LooseNamesTest {
         "pump 10, pump-10",
         "fly back diode, flyback-diode",
         "alt, alternator",
+        "radio b, radio-breaker",
+        "e bus, engine-bus",
         "alternater, alternator",
         "radio wire fails, radio-wire"
     })
@@ -96,7 +98,7 @@ class LooseNamesTest {
                 "computer c",
                 "main bus main bus",
                 "pump 2",
-                "x",
+                "z",
                 "\u0000",
                 "gearbox"
             })
@@ -127,6 +129,14 @@ class LooseNamesTest {
         assertEquals(List.of("short"), LooseNames.best("main bus short", names));
         assertEquals(List.of("short"), LooseNames.best("short of the main bus to ground", names));
         assertEquals(List.of("stud"), LooseNames.best("main bus feed 1 open", names));
+    }
+
+    @Test
+    void aLoneLetterDoesNotBeginAWordOfTheTail() {
+        List<Named<String>> names =
+                List.of(new Named<>("wire", List.of(new Name("computer-wire", "chafed"))));
+        assertEquals(List.of(), LooseNames.best("computer c", names));
+        assertEquals(List.of("wire"), LooseNames.best("computer ch", names));
     }
 
     @Test
