@@ -37,9 +37,6 @@ final class Integrator {
     private final Stateful[] states;
     private final double[] start;
     private final double[][] slopes;
-    private final double[] end;
-    private final double[] endSlope;
-    private double whole;
     private int count;
 
     /**
@@ -50,8 +47,6 @@ final class Integrator {
         this.states = new Stateful[most];
         this.start = new double[most];
         this.slopes = new double[STAGES][most];
-        this.end = new double[most];
-        this.endSlope = new double[most];
     }
 
     /** Makes the present values and slopes of these states the start of the next trials. */
@@ -85,33 +80,6 @@ final class Integrator {
             }
         }
         return error(seconds);
-    }
-
-    /** Keeps the step just tried, so that {@link #glance} can look inside it. */
-    void keep(double seconds) {
-        whole = seconds;
-        for (int i = 0; i < count; i++) {
-            end[i] = states[i].value();
-            endSlope[i] = slopes[STAGES - 1][i];
-        }
-    }
-
-    /**
-     * Looks at a time inside the kept step by the cubic through its ends and their slopes: close,
-     * at the price of one solution.
-     *
-     * @param seconds time from the start (s)
-     */
-    void glance(double seconds) throws NoOperatingPoint {
-        double share = seconds / whole;
-        double rest = 1 - share;
-        for (int i = 0; i < count; i++) {
-            double straight = start[i] + share * (end[i] - start[i]);
-            double first = whole * slopes[0][i] - (end[i] - start[i]);
-            double last = (end[i] - start[i]) - whole * endSlope[i];
-            states[i].value(straight + share * rest * (rest * first + share * last));
-        }
-        network.solve();
     }
 
     private double error(double seconds) {
