@@ -14,6 +14,7 @@ import stillturning.files.Starter.Answers;
 import stillturning.files.Starter.Counts;
 import stillturning.files.Starter.Nominal;
 import stillturning.files.Starter.Protection;
+import stillturning.report.json.JsonReport;
 import stillturning.yaml.Problem;
 
 /** Makes a new study from a few answers. */
@@ -83,7 +84,13 @@ final class NewCommand implements Callable<Integer> {
         }
         List<String> files = List.copyOf(Starter.files(answers).keySet());
         if (asked.json) {
-            around.out().print(Json.text(new Written(around.shown(folder), files)));
+            around.out()
+                    .print(
+                            Json.text(
+                                    new Written(
+                                            JsonReport.SCHEMA_VERSION,
+                                            around.shown(folder),
+                                            files)));
         } else {
             tell(folder, files);
         }
@@ -91,7 +98,7 @@ final class NewCommand implements Callable<Integer> {
     }
 
     /** What was written, as JSON. */
-    record Written(String folder, List<String> files) {}
+    record Written(int schemaVersion, String folder, List<String> files) {}
 
     private void tell(Path folder, List<String> files) {
         new Output(around)

@@ -1,0 +1,87 @@
+package stillturning.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** What {@code --json} prints keeps to the schemas that are published with the program. */
+class JsonSchemasTest {
+
+    @TempDir private Path here;
+
+    @Test
+    void checksKeepToTheirSchema() {
+        assertEquals(List.of(), faults("cli/check", run("check", "first-steps", "--json")));
+        assertEquals(
+                List.of(),
+                faults("cli/check", run("check", "first-steps", "--expanded", "--json")));
+    }
+
+    @Test
+    void checksOfABrokenStudyKeepToItToo() {
+        Session.in(here).copyOfFirstSteps("broken").resolve("study.yaml").toFile().delete();
+        assertEquals(List.of(), faults("cli/check", run("check", "broken", "--json")));
+    }
+
+    @Test
+    void storiesAndEachStoryInThemKeepToTheirSchemas() {
+        String stories = run("break", "first-steps", "--failure", "main bus", "--json");
+        assertEquals(List.of(), faults("cli/stories", stories));
+        JsonNode told = JsonMapper.builder().build().readTree(stories).get("stories");
+        // a short and two feed studs, in each of two candidates
+        assertEquals(6, told.size());
+        for (JsonNode one : told) {
+            assertEquals(List.of(), faults("report/story", one.get("story").toString()));
+        }
+    }
+
+    @Test
+    void decisionsExplanationsAndMatricesKeepToTheirs() {
+        assertEquals(List.of(), faults("report/decide", run("decide", "first-steps", "--json")));
+        assertEquals(List.of(), faults("report/decide", run("explain", "first-steps", "--json")));
+        assertEquals(List.of(), faults("report/matrix", run("break", "first-steps", "--json")));
+    }
+
+    @Test
+    void newStudiesKeepToTheirs() {
+        assertEquals(
+                List.of(), faults("cli/new", run("new", "mine", "--batteries", "2", "--json")));
+    }
+
+    private String run(String... words) {
+        Session session = Session.in(here);
+        if (words[1].equals("first-steps") && !here.resolve("first-steps").toFile().exists()) {
+            session.copyOfFirstSteps("first-steps");
+        }
+        return session.run(words).out();
+    }
+
+    private static List<String> faults(String schema, String json) {
+        String path = "/stillturning/" + schema + ".schema.json";
+        try (InputStream in =
+                Objects.requireNonNull(JsonSchemasTest.class.getResourceAsStream(path), path)) {
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(text)
+                    .validate(json, InputFormat.JSON)
+                    .stream()
+                    .map(Object::toString)
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
