@@ -1,0 +1,85 @@
+package stillturning.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The results kept in {@code reports} are what the program makes of Sandpiper today. No proof that
+ * they are right: a call for somebody to look when they change. Renew them with {@code mvn -q test
+ * -Dtest=FrozenReportsTest -Dreports.renew=true}, and read the difference.
+ */
+class FrozenReportsTest {
+
+    private static final Path REPORTS = Path.of("reports").toAbsolutePath();
+    private static final boolean RENEW = Boolean.getBoolean("reports.renew");
+
+    @TempDir private Path here;
+
+    /** A file and the words of the command whose output it keeps. */
+    record Kept(String file, List<String> words) {}
+
+    static List<Kept> kept() {
+        return List.of(
+                new Kept("sandpiper-decide.txt", List.of("decide")),
+                new Kept("sandpiper-break.txt", List.of("break")),
+                new Kept("sandpiper-main-bus.txt", List.of("break", "--failure", "main bus")),
+                new Kept(
+                        "sandpiper-charging-lost.txt",
+                        List.of("break", "--failure", "charging lost")));
+    }
+
+    @ParameterizedTest
+    @MethodSource("kept")
+    void textsAreWhatTheProgramPrintsToday(Kept kept) throws IOException {
+        String[] words =
+                Stream.concat(
+                                Stream.of(kept.words().get(0), study()),
+                                kept.words().stream().skip(1))
+                        .toArray(String[]::new);
+        hold(kept.file(), Session.in(here).run(words).out());
+    }
+
+    @Test
+    void thePageIsWhatTheProgramWritesToday() throws IOException {
+        Path page = here.resolve("sandpiper.html");
+        Session.in(here).run("explain", study(), "--html", page.toString());
+        hold("sandpiper.html", Files.readString(page));
+    }
+
+    private static String study() {
+        return Session.ARCHITECTURES.resolve("sandpiper").toString();
+    }
+
+    private static void hold(String file, String today) throws IOException {
+        Path kept = REPORTS.resolve(file);
+        if (RENEW) {
+            Files.writeString(kept, today);
+        }
+        String then = Files.readString(kept);
+        if (!then.equals(today)) {
+            assertEquals(firstDifference(then, today), firstDifference(today, then), file);
+        }
+    }
+
+    /** The first line in which two texts differ, so that a failure can be read. */
+    private static String firstDifference(String text, String other) {
+        List<String> lines = text.lines().toList();
+        List<String> others = other.lines().toList();
+        int line = 0;
+        while (line < Math.min(lines.size(), others.size())
+                && lines.get(line).equals(others.get(line))) {
+            line++;
+        }
+        String found = line < lines.size() ? lines.get(line) : "";
+        return "line " + (line + 1) + ": " + found.substring(0, Math.min(400, found.length()));
+    }
+}
