@@ -41,8 +41,27 @@ public record Appraisal(
      *
      * @param requirement in words
      * @param reason why it is missed, or by what it is met
+     * @param culprits failures by which it is missed, if it is missed by failures
      */
-    public record RequirementMet(String requirement, boolean met, String reason) {}
+    public record RequirementMet(
+            String requirement, boolean met, String reason, List<String> culprits) {
+
+        private static final int NAMED = 3;
+
+        public RequirementMet {
+            culprits = List.copyOf(culprits);
+        }
+
+        /** The reason with the first of the culprits. */
+        public String reasonInFull() {
+            if (culprits.isEmpty()) {
+                return reason;
+            }
+            String named = String.join("; ", culprits.subList(0, Math.min(NAMED, culprits.size())));
+            int left = culprits.size() - NAMED;
+            return reason + ": " + named + (left > 0 ? "; and " + left + " more" : "");
+        }
+    }
 
     public Appraisal {
         singles = List.copyOf(singles);

@@ -117,10 +117,10 @@ public final class HtmlPage {
                         .count();
         String lead =
                 missed == 0
-                        ? "\u201C" + title + "\u201D comes first and meets every requirement."
-                        : "No candidate meets every requirement; \u201C"
+                        ? "\"" + title + "\" comes first and meets every requirement."
+                        : "No candidate meets every requirement; \""
                                 + title
-                                + "\u201D comes nearest and misses "
+                                + "\" comes nearest and misses "
                                 + missed
                                 + ".";
         String why = new Reasons(assessment, assessment.ranking().get()).of(leader);
@@ -147,7 +147,7 @@ public final class HtmlPage {
             List<Met> cells =
                     appraisals.stream()
                             .map(a -> a.met().get(row))
-                            .map(m -> new Met(m.met(), m.reason()))
+                            .map(m -> new Met(m.met(), m.reasonInFull()))
                             .toList();
             rows.add(new RequirementRow(study.goals().requirements().get(i).inWords(), cells));
         }

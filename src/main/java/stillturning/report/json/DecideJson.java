@@ -160,7 +160,7 @@ record DecideJson(
                 appraisal.candidate().title(),
                 place(standing, ranking, reason),
                 appraisal.met().stream()
-                        .map(m -> new Gate(m.requirement(), m.met(), m.reason()))
+                        .map(m -> new Gate(m.requirement(), m.met(), m.reasonInFull()))
                         .toList(),
                 standing.contributions().stream().map(DecideJson::value).toList(),
                 outcomes(appraisal),
