@@ -55,7 +55,8 @@ class ArchitectureTest {
                                             "failure",
                                             "timeline",
                                             "structure",
-                                            "ranking")),
+                                            "ranking",
+                                            "quantity")),
                             Map.entry(
                                     "files",
                                     Set.of("element", "parts", "model", "quantity", "yaml")),

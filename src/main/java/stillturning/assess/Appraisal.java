@@ -6,12 +6,11 @@ import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
 import stillturning.structure.StructureFindings;
-import stillturning.timeline.Normal;
 
 /**
  * Everything that was found out about one candidate.
  *
- * @param normal the candidate with nothing wrong
+ * @param flight the candidate with nothing wrong
  * @param singles verdict on every single failure, in the candidate's order
  * @param masterOff verdict on the drill that takes all power off the airframe, if there is one
  * @param chargingLost verdict on all charging sources failing
@@ -20,7 +19,7 @@ import stillturning.timeline.Normal;
  */
 public record Appraisal(
         Candidate candidate,
-        Normal normal,
+        Undisturbed flight,
         List<Verdict> singles,
         Optional<Verdict> masterOff,
         Verdict chargingLost,
@@ -41,8 +40,27 @@ public record Appraisal(
      *
      * @param requirement in words
      * @param reason why it is missed, or by what it is met
+     * @param culprits failures by which it is missed, if it is missed by failures
      */
-    public record RequirementMet(String requirement, boolean met, String reason) {}
+    public record RequirementMet(
+            String requirement, boolean met, String reason, List<String> culprits) {
+
+        private static final int NAMED = 3;
+
+        public RequirementMet {
+            culprits = List.copyOf(culprits);
+        }
+
+        /** The reason with the first of the culprits. */
+        public String reasonInFull() {
+            if (culprits.isEmpty()) {
+                return reason;
+            }
+            String named = String.join("; ", culprits.subList(0, Math.min(NAMED, culprits.size())));
+            int left = culprits.size() - NAMED;
+            return reason + ": " + named + (left > 0 ? "; and " + left + " more" : "");
+        }
+    }
 
     public Appraisal {
         singles = List.copyOf(singles);

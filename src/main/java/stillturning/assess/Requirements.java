@@ -6,11 +6,10 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.model.Requirement;
+import stillturning.quantity.Formats;
 
 /** Holds a candidate's verdicts against the hard requirements. */
 final class Requirements {
-
-    private static final int NAMED = 3;
 
     private final List<Verdict> singles;
     private final Optional<Verdict> masterOff;
@@ -36,9 +35,9 @@ final class Requirements {
             return met(
                     requirement,
                     seconds >= endurance.seconds(),
-                    "it runs on for " + Minutes.inWords(seconds));
+                    "it runs on for " + inWords(seconds));
         } else if (requirement instanceof Requirement.InterruptionBelow below) {
-            return noneOf(requirement, v -> interrupts(v, below.seconds()), "longer or for good");
+            return noneOf(requirement, v -> interrupts(v, below.seconds()), "do, or stop it");
         } else if (requirement instanceof Requirement.WeightAtMost weight) {
             return met(
                     requirement,
@@ -59,7 +58,7 @@ final class Requirements {
                 runs,
                 runs
                         ? "it runs on for "
-                                + Minutes.inWords(drill.planned().engine().endurance().seconds())
+                                + inWords(drill.planned().engine().endurance().seconds())
                         : "the drill stops it");
     }
 
@@ -68,12 +67,14 @@ final class Requirements {
         if (names.isEmpty()) {
             return met(requirement, true, "none of " + singles.size() + " does");
         }
-        String shown = String.join("; ", names.subList(0, Math.min(NAMED, names.size())));
-        String more = names.size() > NAMED ? "; and " + (names.size() - NAMED) + " more" : "";
-        return met(
-                requirement,
-                false,
-                names.size() + " of " + singles.size() + " " + words + ": " + shown + more);
+        String reason = names.size() + " of " + singles.size() + " " + words;
+        return new RequirementMet(requirement.inWords(), false, reason, names);
+    }
+
+    private static String inWords(double seconds) {
+        return Double.isInfinite(seconds)
+                ? "as long as the rest of the aircraft"
+                : Formats.lasting(seconds);
     }
 
     private static boolean interrupts(Verdict verdict, double seconds) {
@@ -83,6 +84,6 @@ final class Requirements {
     }
 
     private static RequirementMet met(Requirement requirement, boolean met, String reason) {
-        return new RequirementMet(requirement.inWords(), met, reason);
+        return new RequirementMet(requirement.inWords(), met, reason, List.of());
     }
 }

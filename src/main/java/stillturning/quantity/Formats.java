@@ -104,6 +104,31 @@ public final class Formats {
         return minutes < 60 ? minutes + " min" : two(minutes, 60, "h", "min");
     }
 
+    /**
+     * How long something lasts (s), in the words of {@link #duration} but never more than it does:
+     * 2153 s are {@code 35 min}.
+     */
+    public static String lasting(double seconds) {
+        if (!Double.isFinite(seconds) || seconds < 0) {
+            return duration(seconds);
+        }
+        BigDecimal step = new BigDecimal(shownStep(seconds));
+        // by way of the shortest decimal text, so that 0.3 s stay 300 ms
+        BigDecimal steps = new BigDecimal(Double.toString(seconds)).divideToIntegralValue(step);
+        return duration(steps.multiply(step).doubleValue());
+    }
+
+    /** The last digit that a duration shows (s). */
+    private static String shownStep(double seconds) {
+        if (seconds < 1) {
+            return seconds < 0.01 ? "0.0001" : "0.001";
+        }
+        if (seconds < 600) {
+            return seconds < 10 ? "0.1" : "1";
+        }
+        return "60";
+    }
+
     private static String two(long total, long ratio, String large, String small) {
         String whole = total / ratio + " " + large;
         return total % ratio == 0 ? whole : whole + " " + total % ratio + " " + small;

@@ -19,6 +19,9 @@ final class Ending {
     /** One fact. */
     record Fact(String label, String value) {}
 
+    private static final String BEFORE_PILOT = "before the pilot acts";
+    private static final String AT_FIRST = "after the first events";
+
     private Ending() {}
 
     static List<Fact> of(Verdict verdict) {
@@ -26,12 +29,14 @@ final class Ending {
         facts.add(new Fact("outcome", verdict.outcome().words()));
         facts.addAll(pilot(verdict.planned()));
         verdict.actBySeconds()
-                .ifPresent(by -> facts.add(new Fact(actBy(verdict.outcome()), Telling.time(by))));
+                .ifPresent(
+                        by -> facts.add(new Fact(actBy(verdict.outcome()), Formats.lasting(by))));
         List<String> dark = new ArrayList<>(verdict.losses().engineLoads());
         dark.addAll(verdict.losses().otherLoads());
-        facts.add(new Fact("dark after the first events", listed(dark)));
+        String when = verdict.planned().aftermath().actedPilot() ? BEFORE_PILOT : AT_FIRST;
+        facts.add(new Fact("dark " + when, listed(dark)));
         if (!verdict.losses().feeds().isEmpty()) {
-            facts.add(new Fact("feeds lost", feeds(verdict.losses().feeds())));
+            facts.add(new Fact("feeds lost " + when, feeds(verdict.losses().feeds())));
         }
         facts.add(new Fact("engine runs, pilot as planned", endurance(verdict.planned())));
         facts.add(new Fact("engine runs, pilot does nothing", endurance(verdict.unaided())));

@@ -106,7 +106,7 @@ public final class HtmlPage {
     private Answer answer() {
         List<Link> links = links(appraisals);
         if (assessment.ranking().isEmpty()) {
-            return new Answer("No candidate could be computed.", "", links, List.of());
+            return new Answer("No candidate could be computed.", "", links, List.of(), List.of());
         }
         String leader = assessment.ranking().get().leader().name();
         String title = assessment.of(leader).map(a -> a.candidate().title()).orElse(leader);
@@ -117,14 +117,25 @@ public final class HtmlPage {
                         .count();
         String lead =
                 missed == 0
-                        ? "\u201C" + title + "\u201D comes first and meets every requirement."
-                        : "No candidate meets every requirement; \u201C"
+                        ? "\"" + title + "\" comes first and meets every requirement."
+                        : "No candidate meets every requirement; \""
                                 + title
-                                + "\u201D comes nearest and misses "
+                                + "\" comes nearest and misses "
                                 + missed
                                 + ".";
         String why = new Reasons(assessment, assessment.ranking().get()).of(leader);
-        return new Answer(lead, why, links, requirements());
+        return new Answer(lead, why, links, requirements(), unwell());
+    }
+
+    private List<Fact> unwell() {
+        return appraisals.stream()
+                .filter(a -> a.flight().unwell())
+                .map(
+                        a ->
+                                new Fact(
+                                        a.candidate().title(),
+                                        String.join("; ", NothingWrong.findings(a.flight()))))
+                .toList();
     }
 
     /** Each candidate's title with a link to its sheet. */
@@ -147,7 +158,7 @@ public final class HtmlPage {
             List<Met> cells =
                     appraisals.stream()
                             .map(a -> a.met().get(row))
-                            .map(m -> new Met(m.met(), m.reason()))
+                            .map(m -> new Met(m.met(), m.reasonInFull()))
                             .toList();
             rows.add(new RequirementRow(study.goals().requirements().get(i).inWords(), cells));
         }

@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.model.CriterionName;
 import stillturning.quantity.Formats;
 import stillturning.ranking.Comparison;
 import stillturning.ranking.Difference;
-import stillturning.ranking.GateVerdict;
 import stillturning.ranking.RankingResult;
 import stillturning.ranking.Standing;
 
@@ -39,63 +37,95 @@ public final class Reasons {
 
     private String whyFirst(Standing standing) {
         List<String> clauses = new ArrayList<>();
-        clauses.add(
-                standing.missedGates().isEmpty()
-                        ? "meets every requirement"
-                        : "misses " + gates(standing.missedGates()) + ", but the others miss more");
+        clauses.add(requirements(standing));
         ranking.whyFirst()
                 .filter(comparison -> comparison.candidate().equals(standing.name()))
                 .ifPresent(comparison -> clauses.addAll(beside(comparison)));
         return String.join("; ", clauses);
     }
 
+    /** What a first one misses, held against what the others miss. */
+    private String requirements(Standing first) {
+        int missed = first.missedGates().size();
+        boolean alone = ranking.standings().size() == 1;
+        String own = missed == 0 ? "meets every requirement" : misses(first);
+        List<Standing> level =
+                ranking.standings().stream()
+                        .filter(s -> !s.equals(first) && s.missedGates().size() == missed)
+                        .toList();
+        if (alone || level.isEmpty()) {
+            String only = missed == 0 ? ", as the only one" : "; every other misses more";
+            return alone ? own : own + only;
+        }
+        boolean tied = level.stream().anyMatch(s -> s.rank() == first.rank());
+        return own
+                + (missed == 0 ? ", as " : ", as many as ")
+                + (level.size() == 1
+                        ? titles(List.of(level.get(0).name()))
+                        : level.size() + " others")
+                + (level.size() == 1 ? " does" : " do")
+                + (tied ? ", and has no fewer points" : ", and has more points");
+    }
+
     private String whyNot(Standing standing) {
         Comparison comparison = ranking.compare(standing.name(), ranking.leader().name());
         List<String> clauses = new ArrayList<>();
         if (!standing.missedGates().isEmpty()) {
-            clauses.add("misses " + gates(standing.missedGates()));
+            clauses.add(misses(standing));
         }
         clauses.addAll(beside(comparison));
         if (!standing.dominatedBy().isEmpty()) {
             clauses.add("no better in anything than " + titles(standing.dominatedBy()));
         }
-        return String.join("; ", clauses);
+        return clauses.isEmpty()
+                ? "behind " + titles(List.of(comparison.reference())) + " by less than figures show"
+                : String.join("; ", clauses);
     }
 
     private List<String> beside(Comparison comparison) {
         List<String> clauses = new ArrayList<>();
-        String other = title(comparison.reference());
-        if (!comparison.better().isEmpty()) {
-            clauses.add("ahead of \"" + other + "\" in " + differences(comparison.better()));
+        String other = titles(List.of(comparison.reference()));
+        String better = differences(comparison.better());
+        String worse = differences(comparison.worse());
+        if (!better.isEmpty()) {
+            clauses.add("ahead of " + other + " in " + better);
         }
-        if (!comparison.worse().isEmpty()) {
-            clauses.add("behind \"" + other + "\" in " + differences(comparison.worse()));
+        if (!worse.isEmpty()) {
+            clauses.add("behind " + (better.isEmpty() ? other : "it") + " in " + worse);
         }
         return clauses;
     }
 
-    private static String gates(List<GateVerdict> missed) {
-        return missed.stream()
-                .map(g -> "\"" + g.gate() + "\" (" + g.reason() + ")")
-                .collect(Collectors.joining(" and "));
+    private static String misses(Standing standing) {
+        List<String> gates =
+                standing.missedGates().stream()
+                        .map(g -> "\"" + g.gate() + "\" (" + g.reason() + ")")
+                        .toList();
+        return "misses " + listed(gates, "and");
     }
 
+    /** The largest differences; those that a reader could not tell apart are left out. */
     private String differences(List<Difference> differences) {
-        return differences.stream()
-                .limit(NAMED)
-                .map(
-                        d ->
-                                d.criterion()
-                                        + " ("
-                                        + value(d.criterion(), d.value())
-                                        + " against "
-                                        + value(d.criterion(), d.referenceValue())
-                                        + ")")
-                .collect(Collectors.joining(", "));
+        List<String> named =
+                differences.stream()
+                        .filter(d -> !value(d, d.value()).equals(value(d, d.referenceValue())))
+                        .limit(NAMED)
+                        .map(this::difference)
+                        .toList();
+        return listed(named, "and");
     }
 
-    private String value(String criterion, double value) {
-        return criterion(criterion)
+    private String difference(Difference d) {
+        return d.criterion()
+                + " ("
+                + value(d, d.value())
+                + " against "
+                + value(d, d.referenceValue())
+                + ")";
+    }
+
+    private String value(Difference difference, double value) {
+        return criterion(difference.criterion())
                 .map(name -> Shown.value(name, value, currency()))
                 .orElse(Formats.significant(value, 3));
     }
@@ -114,9 +144,14 @@ public final class Reasons {
     }
 
     private String titles(List<String> candidates) {
-        return candidates.stream()
-                .map(c -> "\"" + title(c) + "\"")
-                .collect(Collectors.joining(" or "));
+        return listed(candidates.stream().map(c -> "\"" + title(c) + "\"").toList(), "or");
+    }
+
+    private static String listed(List<String> items, String last) {
+        int end = items.size() - 1;
+        return end < 1
+                ? String.join("", items)
+                : String.join(", ", items.subList(0, end)) + " " + last + " " + items.get(end);
     }
 
     private String title(String candidate) {

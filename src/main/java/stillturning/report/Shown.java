@@ -22,11 +22,11 @@ public final class Shown {
     /** How long the engine runs. */
     public static String endurance(Endurance endurance) {
         return endurance instanceof Endurance.AtLeast atLeast
-                ? "over " + Formats.duration(atLeast.seconds())
+                ? "over " + Formats.lasting(atLeast.seconds())
                 : seconds(endurance.seconds());
     }
 
     private static String seconds(double seconds) {
-        return Double.isInfinite(seconds) ? "not limited" : Formats.duration(seconds);
+        return Double.isInfinite(seconds) ? "not limited" : Formats.lasting(seconds);
     }
 }

@@ -122,7 +122,7 @@ public final class TerminalTables {
                                         met.met() ? "met" : "MISSED",
                                         met.met() ? Ink.GOOD : Ink.ALARM),
                                 new Cell(met.requirement()),
-                                new Cell(met.reason())));
+                                new Cell(met.reasonInFull())));
                 title = "";
             }
         }

@@ -48,6 +48,26 @@ class FormatsTest {
         assertEquals(text, Formats.duration(seconds));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "0.0041999, 4.1 ms",
+        "0.3, 300 ms",
+        "0.9996, 999 ms",
+        "9.96, 9.9 s",
+        "59.7, 59 s",
+        "599.6, 9 min 59 s",
+        "1799.999, 29 min",
+        "1800, 30 min",
+        "2153.4, 35 min",
+        "3599, 59 min",
+        "4379, 1 h 12 min",
+        "43200, 12 h",
+        "Infinity, Infinity s"
+    })
+    void whatLastsIsNeverWrittenLongerThanItDoes(double seconds, String text) {
+        assertEquals(text, Formats.lasting(seconds));
+    }
+
     @Test
     void lengthsAndMassesFollowTheReadersSystem() {
         // 3 ft = 0.9144 m and 4.6 lb = 2.0865 kg by the exact definitions of 1959 (from memory)

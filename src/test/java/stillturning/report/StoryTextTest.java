@@ -50,6 +50,7 @@ class StoryTextTest {
                         "outcome:",
                         "pilot sees:",
                         "he acts, from:",
+                        "dark before the pilot acts:",
                         "engine runs, pilot as planned:",
                         "engine runs, pilot does nothing:",
                         "bus voltages, lowest to highest:");
@@ -59,6 +60,17 @@ class StoryTextTest {
             assertTrue(found >= at, words + " is missing or out of order in\n" + text);
             at = found;
         }
+    }
+
+    @Test
+    void whatIsDarkIsNotSaidToPrecedeAPilotWhoHasNothingToDo() {
+        Verdict quiet =
+                ENGINE_BUS.singles().stream()
+                        .filter(v -> !v.planned().aftermath().actedPilot())
+                        .findFirst()
+                        .orElseThrow();
+        String text = String.join("\n", StoryText.of(quiet));
+        assertTrue(text.contains("dark after the first events:"), text);
     }
 
     @Test
