@@ -125,7 +125,7 @@ class HtmlPageTest {
                 new Assessment(
                         ASSESSMENT.study(), unwell, ASSESSMENT.unassessed(), ASSESSMENT.ranking());
         String page = HtmlPage.of(assessment, ReportSamples.sources());
-        String found = byId(parsed(page), "unwell").getTextContent();
+        String found = byId(parsed(page), "answer").getTextContent();
         assertTrue(found.contains(NothingWrong.MEANING), found);
         assertTrue(found.contains("keeps the engine running for"), found);
         assertTrue(found.contains("more events"), found);
