@@ -6,12 +6,11 @@ import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
 import stillturning.structure.StructureFindings;
-import stillturning.timeline.Normal;
 
 /**
  * Everything that was found out about one candidate.
  *
- * @param normal the candidate with nothing wrong
+ * @param flight the candidate with nothing wrong
  * @param singles verdict on every single failure, in the candidate's order
  * @param masterOff verdict on the drill that takes all power off the airframe, if there is one
  * @param chargingLost verdict on all charging sources failing
@@ -20,7 +19,7 @@ import stillturning.timeline.Normal;
  */
 public record Appraisal(
         Candidate candidate,
-        Normal normal,
+        Undisturbed flight,
         List<Verdict> singles,
         Optional<Verdict> masterOff,
         Verdict chargingLost,

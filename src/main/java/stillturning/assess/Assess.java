@@ -27,7 +27,6 @@ import stillturning.ranking.Scale;
 import stillturning.ranking.Sense;
 import stillturning.structure.Structure;
 import stillturning.structure.StructureFindings;
-import stillturning.timeline.Normal;
 import stillturning.timeline.Pilot;
 import stillturning.timeline.Timeline;
 import stillturning.timeline.UntoldStory;
@@ -91,10 +90,10 @@ public final class Assess {
     /**
      * A candidate with nothing wrong.
      *
-     * @throws UntoldStory if it has no steady state
+     * @throws UntoldStory if it has no steady state, or what becomes of it cannot be computed
      */
-    public static Normal normal(Study study, Candidate candidate) throws UntoldStory {
-        return new Timeline(study, candidate).normal();
+    public static Undisturbed undisturbed(Study study, Candidate candidate) throws UntoldStory {
+        return Undisturbed.of(new Timeline(study, candidate));
     }
 
     /** All charging sources of a candidate failing together. */
@@ -145,7 +144,7 @@ public final class Assess {
                         burdens, complexity, values(singles, chargingLost, burdens, complexity));
         return new Appraisal(
                 candidate,
-                timeline.normal(),
+                Undisturbed.of(timeline),
                 singles,
                 masterOff,
                 chargingLost,

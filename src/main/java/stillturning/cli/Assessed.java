@@ -1,5 +1,7 @@
 package stillturning.cli;
 
+import java.util.List;
+import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.Assessment.Unassessed;
@@ -7,6 +9,7 @@ import stillturning.model.Study;
 import stillturning.ranking.RankingResult;
 import stillturning.ranking.Standing;
 import stillturning.report.Cautions;
+import stillturning.report.NothingWrong;
 import stillturning.report.Reasons;
 import stillturning.report.TerminalTables;
 
@@ -52,6 +55,7 @@ record Assessed(Assessment assessment) {
         if (study.heading().invented()) {
             out.line(Cautions.inFull(true).get(0));
         }
+        unwell(out);
         for (Unassessed unassessed : assessment.unassessed()) {
             out.line(
                     Paragraph.of(
@@ -59,6 +63,16 @@ record Assessed(Assessment assessment) {
                             unassessed.candidate()
                                     + " could not be computed and is left out: "
                                     + unassessed.reason()));
+        }
+    }
+
+    private void unwell(Output out) {
+        List<Appraisal> unwell =
+                assessment.appraisals().stream().filter(a -> a.flight().unwell()).toList();
+        if (!unwell.isEmpty()) {
+            out.section("Unwell with nothing wrong").line(Paragraph.of("", NothingWrong.MEANING));
+            unwell.forEach(
+                    a -> out.findings(a.candidate().title(), NothingWrong.findings(a.flight())));
         }
     }
 

@@ -2,8 +2,10 @@ package stillturning.cli;
 
 import java.util.List;
 import java.util.Optional;
+import stillturning.assess.Undisturbed;
 import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
+import stillturning.report.NothingWrong;
 import stillturning.timeline.Normal;
 
 /**
@@ -16,21 +18,33 @@ record Check(ReadStudy read, List<Flying> flying) {
     /**
      * A candidate with nothing wrong.
      *
-     * @param normal absent if it cannot be computed
+     * @param flight absent if it cannot be computed
      * @param reason why it cannot
      */
-    record Flying(Candidate candidate, Optional<Normal> normal, String reason) {
+    record Flying(Candidate candidate, Optional<Undisturbed> flight, String reason) {
 
-        static Flying found(Candidate candidate, Normal normal) {
-            return new Flying(candidate, Optional.of(normal), "");
+        static Flying found(Candidate candidate, Undisturbed flight) {
+            return new Flying(candidate, Optional.of(flight), "");
         }
 
         static Flying untold(Candidate candidate, String reason) {
             return new Flying(candidate, Optional.empty(), reason);
         }
 
+        Optional<Normal> normal() {
+            return flight.map(Undisturbed::normal);
+        }
+
+        List<String> findings() {
+            return flight.map(NothingWrong::findings).orElse(List.of());
+        }
+
         boolean engineRuns() {
-            return normal.map(Normal::engineRuns).orElse(false);
+            return normal().map(Normal::engineRuns).orElse(false);
+        }
+
+        boolean engineRunsOn() {
+            return flight.map(Undisturbed::engineRunsOn).orElse(false);
         }
     }
 
@@ -42,7 +56,7 @@ record Check(ReadStudy read, List<Flying> flying) {
         if (read.study().isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
-        return flying.stream().allMatch(Flying::engineRuns)
+        return flying.stream().allMatch(Flying::engineRunsOn)
                 ? ExitCode.FINE
                 : ExitCode.REQUIREMENT_MISSED;
     }

@@ -62,7 +62,7 @@ final class CheckCommand implements Callable<Integer> {
 
     private static Flying flying(Study study, Candidate candidate) {
         try {
-            return Flying.found(candidate, Assess.normal(study, candidate));
+            return Flying.found(candidate, Assess.undisturbed(study, candidate));
         } catch (UntoldStory e) {
             return Flying.untold(candidate, String.valueOf(e.getMessage()));
         }

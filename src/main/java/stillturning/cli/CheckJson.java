@@ -33,6 +33,7 @@ record CheckJson(
             Map<String, Double> busVolts,
             Map<String, Double> sourceAmps,
             List<String> cuesShowing,
+            List<String> withNothingWrong,
             String reason) {}
 
     /** A value and where it comes from. */
@@ -69,6 +70,7 @@ record CheckJson(
                 flying.normal().map(Normal::busVolts).map(TreeMap::new).orElseGet(TreeMap::new),
                 flying.normal().map(Normal::sourceAmps).map(TreeMap::new).orElseGet(TreeMap::new),
                 flying.normal().map(Normal::cuesShowing).orElse(List.of()),
+                flying.findings(),
                 flying.reason());
     }
 

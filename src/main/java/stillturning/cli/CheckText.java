@@ -11,6 +11,7 @@ import stillturning.files.Expanded;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
+import stillturning.report.NothingWrong;
 import stillturning.report.Paint.Ink;
 import stillturning.report.TextTable;
 import stillturning.report.TextTable.Cell;
@@ -78,6 +79,15 @@ final class CheckText {
         check.flying().stream()
                 .filter(flying -> flying.normal().isEmpty())
                 .forEach(f -> out.line(Paragraph.of("", f.candidate().id() + ": " + f.reason())));
+        unwell();
+    }
+
+    private void unwell() {
+        List<Flying> unwell = check.flying().stream().filter(f -> !f.findings().isEmpty()).toList();
+        if (!unwell.isEmpty()) {
+            out.section("Unwell with nothing wrong").line(Paragraph.of("", NothingWrong.MEANING));
+            unwell.forEach(f -> out.findings(f.candidate().title(), f.findings()));
+        }
     }
 
     private static List<Cell> row(Flying flying) {

@@ -35,6 +35,13 @@ final class Output {
         return line("").line(paint.on(heading, Ink.STRONG));
     }
 
+    /** What was found about one thing, line by line below its title. */
+    Output findings(String title, List<String> lines) {
+        line(Paragraph.of("  ", title));
+        lines.forEach(line -> line(Paragraph.of("    ", line)));
+        return this;
+    }
+
     /** What stands under everything that may end up in an aircraft. */
     Output caution() {
         return line("").line(Paragraph.of("", Cautions.SHORT));

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Burdens;
 import stillturning.assess.Outcome;
+import stillturning.assess.Undisturbed;
 import stillturning.assess.Verdict;
 import stillturning.drawing.Diagram;
 import stillturning.drawing.OneLine;
@@ -55,7 +56,7 @@ final class CandidateSheets {
                                 .map(e -> new Fact(e.getKey(), String.valueOf(e.getValue())))
                                 .toList(),
                         String.valueOf(appraisal.measures().complexity().index())),
-                flight(appraisal.normal()),
+                flight(appraisal.flight()),
                 outcomes(number, appraisal));
     }
 
@@ -91,7 +92,8 @@ final class CandidateSheets {
         return Formats.mass(kilograms, UnitSystem.METRIC);
     }
 
-    private List<Fact> flight(Normal normal) {
+    private List<Fact> flight(Undisturbed flight) {
+        Normal normal = flight.normal();
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("engine", normal.engineRuns() ? "runs" : "does not run"));
         facts.add(
@@ -112,6 +114,11 @@ final class CandidateSheets {
                         normal.cuesShowing().isEmpty()
                                 ? "none"
                                 : String.join(", ", normal.cuesShowing())));
+        List<String> findings = NothingWrong.findings(flight);
+        facts.add(
+                new Fact(
+                        "happens although nothing fails",
+                        findings.isEmpty() ? "nothing" : String.join("; ", findings)));
         return facts;
     }
 

@@ -106,7 +106,7 @@ public final class HtmlPage {
     private Answer answer() {
         List<Link> links = links(appraisals);
         if (assessment.ranking().isEmpty()) {
-            return new Answer("No candidate could be computed.", "", links, List.of());
+            return new Answer("No candidate could be computed.", "", links, List.of(), List.of());
         }
         String leader = assessment.ranking().get().leader().name();
         String title = assessment.of(leader).map(a -> a.candidate().title()).orElse(leader);
@@ -124,7 +124,18 @@ public final class HtmlPage {
                                 + missed
                                 + ".";
         String why = new Reasons(assessment, assessment.ranking().get()).of(leader);
-        return new Answer(lead, why, links, requirements());
+        return new Answer(lead, why, links, requirements(), unwell());
+    }
+
+    private List<Fact> unwell() {
+        return appraisals.stream()
+                .filter(a -> a.flight().unwell())
+                .map(
+                        a ->
+                                new Fact(
+                                        a.candidate().title(),
+                                        String.join("; ", NothingWrong.findings(a.flight()))))
+                .toList();
     }
 
     /** Each candidate's title with a link to its sheet. */

@@ -79,6 +79,30 @@ class CheckCommandTest {
     }
 
     @Test
+    void whatHappensWithNothingWrongIsAFinding() {
+        Path folder = Session.in(here).copyOfFirstSteps("small");
+        Session.change(folder.resolve("one-bus.yaml"), "bus, breaker 5 A", "bus, breaker 1 A");
+        Ran ran = check("small");
+        assertEquals(ExitCode.FINE, ran.code());
+        String finding = "Unwell with nothing wrong\nThis happens although nothing fails";
+        assertTrue(ran.out().contains(finding), ran.out());
+        assertTrue(ran.out().matches("(?s).*\n  One bus\n    after [^\n]*-breaker.*"), ran.out());
+        Ran decided = Session.in(here).run("decide", "small");
+        assertTrue(decided.out().contains(finding), decided.out());
+        JsonNode json = Json.tree(check("small", "--json").out());
+        assertTrue(json.get("normalFlight").get(1).get("withNothingWrong").size() > 0);
+    }
+
+    @Test
+    void anEngineThatRunsDryWithNothingWrongIsAnExitCode() {
+        Path folder = Session.in(here).copyOfFirstSteps("small");
+        Session.change(folder.resolve("one-bus.yaml"), "rating: 30 A", "rating: 8 A");
+        Ran ran = check("small");
+        assertEquals(ExitCode.REQUIREMENT_MISSED, ran.code());
+        assertTrue(ran.out().contains("keeps the engine running for"), ran.out());
+    }
+
+    @Test
     void expandedShowsThePartsOfEveryLine() {
         Session.in(here).copyOfFirstSteps("small");
         String out = check("small", "--expanded").out();

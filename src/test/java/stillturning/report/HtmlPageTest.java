@@ -22,6 +22,7 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.Outcome;
+import stillturning.assess.Undisturbed;
 import stillturning.assess.Verdict;
 import stillturning.report.Sources.SourceNote;
 
@@ -113,6 +114,34 @@ class HtmlPageTest {
         String shown = hostile.replace('\u0007', '\uFFFD');
         assertEquals(shown, elements(document, "h1").get(0).getTextContent());
         assertTrue(document.getDocumentElement().getTextContent().contains("alert('x')"));
+    }
+
+    @Test
+    void aCandidateThatIsUnwellWithNothingWrongIsNamedBesideTheAnswer() throws Exception {
+        assertFalse(PAGE.contains(NothingWrong.MEANING));
+        List<Appraisal> unwell =
+                ASSESSMENT.appraisals().stream().map(HtmlPageTest::losingCharge).toList();
+        Assessment assessment =
+                new Assessment(
+                        ASSESSMENT.study(), unwell, ASSESSMENT.unassessed(), ASSESSMENT.ranking());
+        String page = HtmlPage.of(assessment, ReportSamples.sources());
+        String found = byId(parsed(page), "answer").getTextContent();
+        assertTrue(found.contains(NothingWrong.MEANING), found);
+        assertTrue(found.contains("keeps the engine running for"), found);
+        assertTrue(found.contains("more events"), found);
+    }
+
+    /** As if what follows from lost charging happened by itself. */
+    private static Appraisal losingCharge(Appraisal a) {
+        return new Appraisal(
+                a.candidate(),
+                new Undisturbed(a.flight().normal(), a.chargingLost().unaided()),
+                a.singles(),
+                a.masterOff(),
+                a.chargingLost(),
+                a.structure(),
+                a.measures(),
+                a.met());
     }
 
     @Test

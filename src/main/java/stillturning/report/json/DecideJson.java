@@ -18,6 +18,7 @@ import stillturning.ranking.Sense;
 import stillturning.ranking.Standing;
 import stillturning.report.Cautions;
 import stillturning.report.InOrder;
+import stillturning.report.NothingWrong;
 import stillturning.report.Reasons;
 
 /** The shape of a ranked comparison in JSON. */
@@ -56,6 +57,7 @@ record DecideJson(
             String id,
             String title,
             Place place,
+            List<String> withNothingWrong,
             List<Gate> requirements,
             List<Value> values,
             Map<String, Integer> singleFailures,
@@ -159,6 +161,7 @@ record DecideJson(
                 id,
                 appraisal.candidate().title(),
                 place(standing, ranking, reason),
+                NothingWrong.findings(appraisal.flight()),
                 appraisal.met().stream()
                         .map(m -> new Gate(m.requirement(), m.met(), m.reasonInFull()))
                         .toList(),

@@ -27,10 +27,19 @@ public record Page(
         }
     }
 
-    /** The answer first. */
+    /**
+     * The answer first.
+     *
+     * @param unwell candidates to which something happens although nothing fails
+     */
     public record Answer(
-            String lead, String why, List<Link> candidates, List<RequirementRow> requirements) {
+            String lead,
+            String why,
+            List<Link> candidates,
+            List<RequirementRow> requirements,
+            List<Fact> unwell) {
         public Answer {
+            unwell = List.copyOf(unwell);
             candidates = List.copyOf(candidates);
             requirements = List.copyOf(requirements);
         }

@@ -1,0 +1,48 @@
+package stillturning.assess;
+
+import java.util.List;
+import java.util.Map;
+import stillturning.failure.Failure;
+import stillturning.timeline.Endurance;
+import stillturning.timeline.Happening;
+import stillturning.timeline.Normal;
+import stillturning.timeline.Pilot;
+import stillturning.timeline.Story;
+import stillturning.timeline.Timeline;
+import stillturning.timeline.UntoldStory;
+
+/**
+ * A candidate with nothing wrong.
+ *
+ * @param normal how it flies
+ * @param course what becomes of it although nothing fails and nobody acts
+ */
+public record Undisturbed(Normal normal, Story course) {
+
+    private static final Failure NOTHING = Failure.levers("nothing fails", Map.of());
+
+    static Undisturbed of(Timeline timeline) throws UntoldStory {
+        try {
+            return new Undisturbed(timeline.normal(), timeline.tell(NOTHING, Pilot.NEVER));
+        } catch (UntoldStory e) {
+            throw e.of(NOTHING.name());
+        }
+    }
+
+    /** Whether something happens, although nothing fails: every failure would seem to cause it. */
+    public boolean unwell() {
+        return !happenings().isEmpty();
+    }
+
+    /** What happens although nothing fails, in order of time. */
+    public List<Happening> happenings() {
+        return course.happenings().stream()
+                .filter(h -> h.kind() != Happening.Kind.FAILURE)
+                .toList();
+    }
+
+    /** Whether the engine runs, and the electrical system would let it run on. */
+    public boolean engineRunsOn() {
+        return normal.engineRuns() && !(course.engine().endurance() instanceof Endurance.Lasts);
+    }
+}
