@@ -41,6 +41,11 @@ final class Doubting {
                                     return changes;
                                 })
                         .toList();
+        return sorted(doubts, trials);
+    }
+
+    /** Trials come in pairs, less and more, in the order of the doubts. */
+    private static Guesses sorted(List<Doubt> doubts, List<Optional<List<Change>>> trials) {
         List<Weighty> matter = new ArrayList<>();
         List<Guess> indifferent = new ArrayList<>();
         List<Untried> untried = new ArrayList<>();
