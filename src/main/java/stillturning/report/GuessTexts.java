@@ -144,18 +144,11 @@ public final class GuessTexts {
             return NOTHING;
         }
         List<String> texts = new ArrayList<>();
-        Map<String, List<String>> verdicts = new LinkedHashMap<>();
         for (Change change : changes) {
             if (change instanceof Change.Leader leader) {
                 texts.add(title(leader.candidate()) + " is first");
             } else if (change instanceof Change.Unwell unwell) {
                 texts.add(title(unwell.candidate()) + " is unwell with nothing wrong");
-            } else if (change instanceof Change.Requirement turned) {
-                verdicts.computeIfAbsent(turned.candidate(), c -> new ArrayList<>())
-                        .add(
-                                (turned.met() ? "meets \"" : "misses \"")
-                                        + turned.requirement()
-                                        + "\"");
             } else if (change instanceof Change.Uncomputed uncomputed) {
                 texts.add(
                         title(uncomputed.candidate())
@@ -163,7 +156,8 @@ public final class GuessTexts {
                                 + uncomputed.reason());
             }
         }
-        texts.addAll(verdicts(verdicts));
+        texts.addAll(verdicts(changes, false));
+        texts.addAll(verdicts(changes, true));
         changes.stream()
                 .filter(Change.Endurance.class::isInstance)
                 .map(Change.Endurance.class::cast)
@@ -171,22 +165,32 @@ public final class GuessTexts {
         return String.join("; ", texts);
     }
 
-    /** Candidates with the same verdicts share a clause. */
-    private List<String> verdicts(Map<String, List<String>> byCandidate) {
-        Map<List<String>, List<String>> candidates = new LinkedHashMap<>();
-        byCandidate.forEach(
-                (candidate, verdicts) ->
+    /** Candidates that turn on the same requirements share a clause. */
+    private List<String> verdicts(List<Change> changes, boolean met) {
+        Map<String, List<String>> requirements = new LinkedHashMap<>();
+        for (Change change : changes) {
+            if (change instanceof Change.Requirement turned && turned.met() == met) {
+                requirements
+                        .computeIfAbsent(title(turned.candidate()), c -> new ArrayList<>())
+                        .add("\"" + turned.requirement() + "\"");
+            }
+        }
+        Map<String, List<String>> candidates = new LinkedHashMap<>();
+        requirements.forEach(
+                (candidate, turned) ->
                         candidates
-                                .computeIfAbsent(verdicts, v -> new ArrayList<>())
-                                .add(title(candidate)));
-        return candidates.entrySet().stream()
-                .map(
-                        e ->
-                                (e.getValue().size() > 1 ? "each of " : "")
-                                        + String.join(", ", e.getValue())
-                                        + " "
-                                        + String.join(", ", e.getKey()))
-                .toList();
+                                .computeIfAbsent(
+                                        String.join(" and ", turned), r -> new ArrayList<>())
+                                .add(candidate));
+        List<String> clauses = new ArrayList<>();
+        candidates.forEach(
+                (turned, who) ->
+                        clauses.add(
+                                (who.size() > 1 ? "each of " : "")
+                                        + String.join(", ", who)
+                                        + (met ? " meets " : " misses ")
+                                        + turned));
+        return clauses;
     }
 
     private static String endurance(Change.Endurance change) {
