@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import stillturning.assess.Appraisal.Measures;
 import stillturning.assess.Appraisal.RequirementMet;
@@ -50,10 +51,47 @@ public final class Assess {
      * @param progress told the name of each candidate when it is done, from any thread
      */
     public static Assessment of(Study study, Consumer<String> progress) {
-        List<Result> results =
-                study.candidates().parallelStream()
-                        .map(candidate -> appraise(study, candidate, progress))
-                        .toList();
+        return assessment(study, candidate -> appraise(study, candidate, progress));
+    }
+
+    /**
+     * Tries each guess a fifth too low and too high, and says which of them change the leader, a
+     * requirement's verdict or the leader's endurance. The result does not depend on the number of
+     * threads.
+     *
+     * @param basis the study as it is
+     * @param progress told the name of a guess after each of its two trials, from any thread
+     */
+    public static Guesses guesses(Assessment basis, List<Doubt> doubts, Consumer<String> progress) {
+        return new Doubting(basis).all(doubts, progress);
+    }
+
+    /** Assesses a study that was changed; what the change does not reach is taken from before. */
+    static Assessment again(Study changed, Assessment before) {
+        boolean surroundings =
+                changed.aircraft().equals(before.study().aircraft())
+                        && asked(changed.goals()).equals(asked(before.study().goals()));
+        return assessment(
+                changed,
+                candidate ->
+                        before.of(candidate.id())
+                                .filter(a -> surroundings && a.candidate().equals(candidate))
+                                .map(a -> new Result(Optional.of(a), Optional.empty()))
+                                .orElseGet(() -> appraise(changed, candidate, done -> {})));
+    }
+
+    /** Goals as far as they reach into an appraisal. */
+    private static Study.Goals asked(Study.Goals goals) {
+        return new Study.Goals(
+                goals.failurePhase(),
+                goals.enoughSeconds(),
+                goals.requirements(),
+                List.of(),
+                Optional.empty());
+    }
+
+    private static Assessment assessment(Study study, Function<Candidate, Result> appraising) {
+        List<Result> results = study.candidates().parallelStream().map(appraising).toList();
         List<Appraisal> appraisals = new ArrayList<>();
         List<Unassessed> unassessed = new ArrayList<>();
         for (Result result : results) {

@@ -5,10 +5,12 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.Assessment.Unassessed;
+import stillturning.assess.Guesses;
 import stillturning.model.Study;
 import stillturning.ranking.RankingResult;
 import stillturning.ranking.Standing;
 import stillturning.report.Cautions;
+import stillturning.report.GuessTexts;
 import stillturning.report.NothingWrong;
 import stillturning.report.Reasons;
 import stillturning.report.TerminalTables;
@@ -43,6 +45,15 @@ record Assessed(Assessment assessment) {
                     .lines(TerminalTables.requirements(assessment, out.paint()));
         }
         assessment.ranking().ifPresent(ranking -> ranked(ranking, out));
+    }
+
+    /** Which guesses matter, and how many do not. */
+    void guesses(Guesses guesses, Output out) {
+        GuessTexts texts = new GuessTexts(assessment, guesses);
+        out.section("Which guesses matter")
+                .line(Paragraph.of("", texts.method()))
+                .lines(texts.table(out.paint()));
+        texts.rest().forEach(line -> out.line(Paragraph.of("", line)));
     }
 
     /** Title, and every candidate that cannot be computed. */

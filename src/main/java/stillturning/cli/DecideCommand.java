@@ -1,8 +1,10 @@
 package stillturning.cli;
 
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import stillturning.assess.Guesses;
 import stillturning.report.json.JsonReport;
 
 /** Compares and ranks the candidates of a study. */
@@ -13,12 +15,14 @@ import stillturning.report.json.JsonReport;
                         + " reasons and with how firmly the first one stands.",
         footer = {
             "  stillturning decide sandpiper",
+            "  stillturning decide sandpiper --guesses",
             "  stillturning decide architectures/sandpiper --json > ranking.json"
         })
 final class DecideCommand implements Callable<Integer> {
 
     private final Surroundings around;
     @Mixin private StudyArgument asked = new StudyArgument();
+    @Mixin private GuessOptions guesses = new GuessOptions();
 
     DecideCommand(Surroundings around) {
         this.around = around;
@@ -28,11 +32,13 @@ final class DecideCommand implements Callable<Integer> {
     public Integer call() {
         FoundStudy found = FoundStudy.sound(asked.study, around);
         Assessed assessed = Assessed.of(found.study(), around);
+        Optional<Guesses> tried = guesses.tried(found, assessed.assessment(), around);
         Output out = new Output(around);
         if (asked.json) {
-            out.raw(JsonReport.decide(assessed.assessment()));
+            out.raw(JsonReport.decide(assessed.assessment(), tried));
         } else {
             assessed.comparison(out);
+            tried.ifPresent(t -> assessed.guesses(t, out));
             out.caution();
         }
         return assessed.exitCode();

@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.assess.Guesses;
 import stillturning.files.Assumption;
 import stillturning.files.ReadStudy;
 import stillturning.report.HtmlPage;
@@ -22,12 +23,14 @@ import stillturning.report.json.JsonReport;
                         + " drawings, requirements, every failure, stories, assumptions.",
         footer = {
             "  stillturning explain sandpiper",
+            "  stillturning explain sandpiper --guesses",
             "  stillturning explain sandpiper --html talk/sandpiper.html"
         })
 final class ExplainCommand implements Callable<Integer> {
 
     private final Surroundings around;
     @Mixin private StudyArgument asked = new StudyArgument();
+    @Mixin private GuessOptions guesses = new GuessOptions();
 
     @Option(
             names = "--html",
@@ -53,12 +56,14 @@ final class ExplainCommand implements Callable<Integer> {
             file.mustBeOurs();
         }
         Assessed assessed = Assessed.of(found.study(), around);
-        file.write(HtmlPage.of(assessed.assessment(), sources(found.read())));
+        Optional<Guesses> tried = guesses.tried(found, assessed.assessment(), around);
+        file.write(HtmlPage.of(assessed.assessment(), sources(found.read()), tried));
         Output out = new Output(around);
         if (asked.json) {
-            out.raw(JsonReport.decide(assessed.assessment()));
+            out.raw(JsonReport.decide(assessed.assessment(), tried));
         } else {
             assessed.comparison(out);
+            tried.ifPresent(t -> assessed.guesses(t, out));
             out.line("").line("Written: " + file.shown());
             out.caution();
         }

@@ -5,10 +5,15 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
+import stillturning.files.Variation;
 import stillturning.model.Study;
 
-/** The study that a command is about, without a problem. */
-record FoundStudy(Study study, ReadStudy read) {
+/**
+ * The study that a command is about, without a problem.
+ *
+ * @param reader makes it again with one value changed
+ */
+record FoundStudy(Study study, ReadStudy read, StudyReader reader) {
 
     /** The folder in which studies usually stand. */
     static final String ARCHITECTURES = "architectures";
@@ -19,9 +24,10 @@ record FoundStudy(Study study, ReadStudy read) {
      * @throws Refusal with all its problems, if there are any
      */
     static FoundStudy sound(String written, Surroundings around) {
-        ReadStudy read = read(written, around);
+        StudyReader reader = StudyReader.open(folder(written, around));
+        ReadStudy read = reader.study(Variation.NONE);
         return read.study()
-                .map(study -> new FoundStudy(study, read))
+                .map(study -> new FoundStudy(study, read, reader))
                 .orElseThrow(
                         () ->
                                 new Refusal(

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
+import stillturning.assess.Guesses;
 import stillturning.model.LoadNeed;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
@@ -16,6 +17,8 @@ import stillturning.report.page.Page;
 import stillturning.report.page.Page.Answer;
 import stillturning.report.page.Page.Fact;
 import stillturning.report.page.Page.Foot;
+import stillturning.report.page.Page.GuessRow;
+import stillturning.report.page.Page.GuessSection;
 import stillturning.report.page.Page.Head;
 import stillturning.report.page.Page.Link;
 import stillturning.report.page.Page.Met;
@@ -32,19 +35,25 @@ public final class HtmlPage {
     private final Study study;
     private final List<Appraisal> appraisals;
     private final Sources sources;
+    private final Optional<GuessTexts> guesses;
 
-    private HtmlPage(Assessment assessment, Sources sources) {
+    private HtmlPage(Assessment assessment, Sources sources, Optional<Guesses> guesses) {
         this.assessment = assessment;
         this.study = assessment.study();
         this.appraisals = InOrder.of(assessment);
         this.sources = sources;
+        this.guesses = guesses.map(g -> new GuessTexts(assessment, g));
     }
 
-    /** The page; the same assessment and sources, the same text. */
-    public static String of(Assessment assessment, Sources sources) {
+    /**
+     * The page; the same assessment, sources and guesses, the same text.
+     *
+     * @param guesses what trying the guesses brought, if they were tried
+     */
+    public static String of(Assessment assessment, Sources sources, Optional<Guesses> guesses) {
         StringOutput output = new StringOutput();
         TemplateEngine.createPrecompiled(ContentType.Html)
-                .render("page.jte", new HtmlPage(assessment, sources).page(), output);
+                .render("page.jte", new HtmlPage(assessment, sources, guesses).page(), output);
         return UNPRINTABLE.matcher(output.toString()).replaceAll("\uFFFD");
     }
 
@@ -169,9 +178,28 @@ public final class HtmlPage {
         Optional<String> baseline = study.goals().baseline().flatMap(this::titleOf);
         return new Foot(
                 baseline.orElse(""),
+                guesses.map(HtmlPage::guesses),
                 Assumptions.of(sources),
                 Cautions.inFull(study.heading().invented()),
                 sources.fingerprint());
+    }
+
+    private static GuessSection guesses(GuessTexts texts) {
+        return new GuessSection(
+                texts.method(),
+                texts.lower(),
+                texts.higher(),
+                texts.rows().stream()
+                        .map(
+                                r ->
+                                        new GuessRow(
+                                                r.source(),
+                                                r.name(),
+                                                r.value(),
+                                                r.ifLess(),
+                                                r.ifMore()))
+                        .toList(),
+                texts.rest());
     }
 
     private Optional<String> titleOf(String candidate) {

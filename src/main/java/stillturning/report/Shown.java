@@ -26,7 +26,7 @@ public final class Shown {
                 : seconds(endurance.seconds());
     }
 
-    private static String seconds(double seconds) {
+    static String seconds(double seconds) {
         return Double.isInfinite(seconds) ? "not limited" : Formats.lasting(seconds);
     }
 }

@@ -59,6 +59,27 @@ class DecideCommandTest {
     }
 
     @Test
+    void guessesAreTriedOnlyWhenAskedAndThoseThatMatterAreNamed() {
+        Session.in(here).copyOfFirstSteps("small");
+        String without = Session.in(here).run("decide", "small").out();
+        assertFalse(without.contains("Which guesses matter"), without);
+        Ran ran = Session.in(here).run("decide", "small", "--guesses");
+        String out = ran.out();
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+        assertTrue(out.indexOf("\nWhy\n") < out.indexOf("\nWhich guesses matter\n"), out);
+        assertTrue(out.contains("\nparts.battery.capacity,"), out);
+        assertTrue(out.matches("(?s).*The other \\d+ guesses change none of this.*"), out);
+        assertTrue(ran.lines().stream().allMatch(line -> line.length() <= 120), out);
+        JsonNode json =
+                Json.tree(Session.in(here).run("decide", "small", "--guesses", "--json").out());
+        assertTrue(json.get("guesses").get("matter").size() > 0);
+        Session.in(here).run("explain", "small", "--guesses");
+        String page = Session.text(here.resolve("small.html"));
+        assertTrue(page.contains("<section id=\"guesses\">"), "the page has no such section");
+        assertTrue(page.contains("href=\"#guesses\""), "nothing leads there");
+    }
+
+    @Test
     void colourIsOnlyForThoseWhoSeeIt() {
         Session.in(here).copyOfFirstSteps("small");
         String plain = Session.in(here).run("decide", "small").out();

@@ -66,10 +66,19 @@ record Session(Path here, boolean terminal, boolean colour) {
         }
     }
 
+    /** What stands in a file. */
+    static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** Changes a text that stands in a file. */
     static void change(Path file, String from, String to) {
         try {
-            String text = Files.readString(file);
+            String text = text(file);
             if (!text.contains(from)) {
                 throw new AssertionError(file + " does not say " + from);
             }

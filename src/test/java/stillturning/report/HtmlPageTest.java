@@ -29,7 +29,8 @@ import stillturning.report.Sources.SourceNote;
 class HtmlPageTest {
 
     private static final Assessment ASSESSMENT = ReportSamples.assessment();
-    private static final String PAGE = HtmlPage.of(ASSESSMENT, ReportSamples.sources());
+    private static final String PAGE =
+            HtmlPage.of(ASSESSMENT, ReportSamples.sources(), Optional.empty());
 
     @Test
     void isWellFormed() throws Exception {
@@ -38,7 +39,9 @@ class HtmlPageTest {
 
     @Test
     void theSameAssessmentGivesTheSameBytes() {
-        assertEquals(PAGE, HtmlPage.of(ReportSamples.assessment(), ReportSamples.sources()));
+        assertEquals(
+                PAGE,
+                HtmlPage.of(ReportSamples.assessment(), ReportSamples.sources(), Optional.empty()));
     }
 
     @Test
@@ -108,7 +111,7 @@ class HtmlPageTest {
         Sources sources =
                 new Sources(
                         hostile, List.of(new SourceNote(hostile, hostile, hostile, hostile, "")));
-        String page = HtmlPage.of(assessment, sources);
+        String page = HtmlPage.of(assessment, sources, Optional.empty());
         Document document = parsed(page);
         assertEquals(List.of(), elements(document, "script"));
         String shown = hostile.replace('\u0007', '\uFFFD');
@@ -124,7 +127,7 @@ class HtmlPageTest {
         Assessment assessment =
                 new Assessment(
                         ASSESSMENT.study(), unwell, ASSESSMENT.unassessed(), ASSESSMENT.ranking());
-        String page = HtmlPage.of(assessment, ReportSamples.sources());
+        String page = HtmlPage.of(assessment, ReportSamples.sources(), Optional.empty());
         String found = byId(parsed(page), "answer").getTextContent();
         assertTrue(found.contains(NothingWrong.MEANING), found);
         assertTrue(found.contains("keeps the engine running for"), found);
@@ -224,7 +227,7 @@ class HtmlPageTest {
                         List.of(),
                         List.of(new Assessment.Unassessed("one-bus", "no state at main-bus")),
                         Optional.empty());
-        Document page = parsed(HtmlPage.of(none, ReportSamples.sources()));
+        Document page = parsed(HtmlPage.of(none, ReportSamples.sources(), Optional.empty()));
         String text = page.getDocumentElement().getTextContent().toLowerCase(Locale.ROOT);
         assertTrue(text.contains("no candidate could be computed"));
         assertTrue(text.contains("no state at main-bus"));

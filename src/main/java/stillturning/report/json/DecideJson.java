@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.Complexity;
+import stillturning.assess.Guesses;
 import stillturning.assess.Outcome;
 import stillturning.model.CriterionName;
 import stillturning.ranking.AppliedScale;
@@ -30,7 +31,8 @@ record DecideJson(
         boolean someCandidateMeetsAll,
         List<Criterion> criteria,
         List<CandidateResult> candidates,
-        Robustness robustness) {
+        Robustness robustness,
+        @Nullable GuessesJson guesses) {
 
     /** What stands above the study. */
     record StudyHead(
@@ -102,7 +104,7 @@ record DecideJson(
             @Nullable Double toWeight,
             String newLeader) {}
 
-    static DecideJson of(Assessment assessment) {
+    static DecideJson of(Assessment assessment, Optional<Guesses> guesses) {
         Optional<RankingResult> ranking = assessment.ranking();
         return new DecideJson(
                 JsonReport.SCHEMA_VERSION,
@@ -113,7 +115,8 @@ record DecideJson(
                 ranking.map(r -> r.scales().stream().map(DecideJson::criterion).toList())
                         .orElse(List.of()),
                 ranking.map(r -> candidates(assessment, r)).orElse(List.of()),
-                ranking.map(DecideJson::robustness).orElse(new Robustness(0, null, List.of())));
+                ranking.map(DecideJson::robustness).orElse(new Robustness(0, null, List.of())),
+                guesses.map(GuessesJson::of).orElse(null));
     }
 
     private static StudyHead head(Assessment assessment) {

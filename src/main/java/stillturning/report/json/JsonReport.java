@@ -1,6 +1,8 @@
 package stillturning.report.json;
 
+import java.util.Optional;
 import stillturning.assess.Assessment;
+import stillturning.assess.Guesses;
 import stillturning.assess.Verdict;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
@@ -21,9 +23,9 @@ public final class JsonReport {
 
     private JsonReport() {}
 
-    /** The ranked comparison. */
-    public static String decide(Assessment assessment) {
-        return text(DecideJson.of(assessment));
+    /** The ranked comparison, with what trying the guesses brought if they were tried. */
+    public static String decide(Assessment assessment, Optional<Guesses> guesses) {
+        return text(DecideJson.of(assessment, guesses));
     }
 
     /** One failure of one candidate. */

@@ -1,6 +1,7 @@
 package stillturning.report.page;
 
 import java.util.List;
+import java.util.Optional;
 
 /** The whole page, from top to bottom. */
 public record Page(
@@ -222,9 +223,10 @@ public record Page(
         }
     }
 
-    /** Where values come from, what to mind, and which files were read. */
+    /** Which guesses matter, where values come from, what to mind, and which files were read. */
     public record Foot(
             String baseline,
+            Optional<GuessSection> guesses,
             List<AssumptionGroup> assumptions,
             List<String> cautions,
             String fingerprint) {
@@ -233,6 +235,18 @@ public record Page(
             cautions = List.copyOf(cautions);
         }
     }
+
+    /** Which guesses matter. */
+    public record GuessSection(
+            String method, String lower, String higher, List<GuessRow> rows, List<String> rest) {
+        public GuessSection {
+            rows = List.copyOf(rows);
+            rest = List.copyOf(rest);
+        }
+    }
+
+    /** A guess that matters, and what another value does. */
+    public record GuessRow(String file, String path, String value, String ifLess, String ifMore) {}
 
     /** Values of one origin. */
     public record AssumptionGroup(String origin, boolean open, List<AssumptionRow> rows) {

@@ -15,6 +15,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
+import stillturning.assess.Guess;
+import stillturning.assess.Guesses;
+import stillturning.assess.Guesses.Change;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
 import stillturning.report.ReportSamples;
@@ -27,7 +30,31 @@ class JsonReportTest {
 
     @Test
     void decisionsKeepToTheirSchema() throws Exception {
-        assertEquals(List.of(), faults("decide", JsonReport.decide(ASSESSMENT)));
+        assertEquals(List.of(), faults("decide", JsonReport.decide(ASSESSMENT, Optional.empty())));
+    }
+
+    @Test
+    void triedGuessesKeepToTheSchemaToo() throws Exception {
+        Guess guess = new Guess("study.yaml", "loads.pump.draws", "5 A");
+        List<Change> every =
+                List.of(
+                        new Change.Leader("one-bus"),
+                        new Change.Requirement("one-bus", "r", true),
+                        new Change.Endurance("one-bus", 1800, Double.POSITIVE_INFINITY),
+                        new Change.Uncomputed("one-bus", "why"),
+                        new Change.Unwell("one-bus"));
+        Guesses guesses =
+                new Guesses(
+                        Guesses.SHARE,
+                        List.of(new Guesses.Weighty(guess, every, List.of())),
+                        List.of(guess),
+                        List.of(new Guesses.Untried(guess, 1.2)));
+        String json = JsonReport.decide(ASSESSMENT, Optional.of(guesses));
+        assertEquals(List.of(), faults("decide", json));
+        JsonNode lower = read(json).get("guesses").get("matter").get(0).get("ifLower");
+        assertEquals("leader", lower.get(0).get("what").asString());
+        assertTrue(lower.get(2).get("toSeconds").isNull());
+        assertTrue(read(JsonReport.decide(ASSESSMENT, Optional.empty())).get("guesses").isNull());
     }
 
     @Test
@@ -38,7 +65,7 @@ class JsonReportTest {
                         List.of(),
                         List.of(new Assessment.Unassessed("one-bus", "why")),
                         Optional.empty());
-        assertEquals(List.of(), faults("decide", JsonReport.decide(none)));
+        assertEquals(List.of(), faults("decide", JsonReport.decide(none, Optional.empty())));
     }
 
     @Test
@@ -79,7 +106,7 @@ class JsonReportTest {
 
     @Test
     void countsAndPlacesAreThoseOfTheAssessment() {
-        JsonNode decision = read(JsonReport.decide(ASSESSMENT));
+        JsonNode decision = read(JsonReport.decide(ASSESSMENT, Optional.empty()));
         JsonNode first = decision.get("candidates").get(0);
         assertEquals(decision.get("leader").asString(), first.get("id").asString());
         Appraisal leader = ASSESSMENT.of(first.get("id").asString()).orElseThrow();
@@ -95,8 +122,8 @@ class JsonReportTest {
 
     @Test
     void theSameAssessmentGivesTheSameText() {
-        String text = JsonReport.decide(ASSESSMENT);
-        assertEquals(text, JsonReport.decide(ReportSamples.assessment()));
+        String text = JsonReport.decide(ASSESSMENT, Optional.empty());
+        assertEquals(text, JsonReport.decide(ReportSamples.assessment(), Optional.empty()));
         assertFalse(text.contains("\r"));
     }
 

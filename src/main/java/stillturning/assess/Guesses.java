@@ -1,0 +1,58 @@
+package stillturning.assess;
+
+import java.util.List;
+
+/**
+ * Which guesses matter: each was tried too low and too high, all else as it is.
+ *
+ * @param share how far each was changed, as a fraction of its value
+ * @param matter those that change something, gravest first
+ * @param indifferent those that change nothing that is watched
+ * @param untried those that were not tried one way, because the value cannot be that
+ */
+public record Guesses(
+        double share, List<Weighty> matter, List<Guess> indifferent, List<Untried> untried) {
+
+    /** How far a guess is changed (fraction of its value). */
+    public static final double SHARE = 0.2;
+
+    /** Endurance that changes by less than this fraction is not called changed. */
+    public static final double ENDURANCE_MATTERS = 0.1;
+
+    /** What changes if the guess is too high, and if it is too low. */
+    public record Weighty(Guess guess, List<Change> ifLess, List<Change> ifMore) {
+        public Weighty {
+            ifLess = List.copyOf(ifLess);
+            ifMore = List.copyOf(ifMore);
+        }
+    }
+
+    /** A guess that was not changed to this multiple. */
+    public record Untried(Guess guess, double factor) {}
+
+    /** Something that another value changes. */
+    public sealed interface Change {
+
+        /** Another candidate takes the first place. */
+        record Leader(String candidate) implements Change {}
+
+        /** A candidate meets a hard requirement that it missed, or the reverse. */
+        record Requirement(String candidate, String requirement, boolean met) implements Change {}
+
+        /** Something happens to a candidate although nothing fails. */
+        record Unwell(String candidate) implements Change {}
+
+        /** The leader's endurance without charging, before and after (s). */
+        record Endurance(String candidate, double fromSeconds, double toSeconds)
+                implements Change {}
+
+        /** A candidate can no longer be computed. */
+        record Uncomputed(String candidate, String reason) implements Change {}
+    }
+
+    public Guesses {
+        matter = List.copyOf(matter);
+        indifferent = List.copyOf(indifferent);
+        untried = List.copyOf(untried);
+    }
+}

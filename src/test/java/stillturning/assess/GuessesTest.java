@@ -1,0 +1,193 @@
+package stillturning.assess;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import org.junit.jupiter.api.Test;
+import stillturning.assess.Guesses.Change;
+import stillturning.bench.Bench;
+import stillturning.bench.Shelf;
+import stillturning.element.Demand.Kind;
+import stillturning.model.Candidate;
+import stillturning.model.CriterionName;
+import stillturning.model.EngineLogic;
+import stillturning.model.Requirement;
+import stillturning.model.Study;
+
+/** Two candidates alike but for their batteries; what matters can be worked out by hand. */
+class GuessesTest {
+
+    private static final Requirement HALF_AN_HOUR = new Requirement.EnduranceWithoutCharging(1800);
+
+    private static Bench bench(double ampHours, double breakerAmps, double computerAmps) {
+        return new Bench()
+                .part(Shelf.lead("battery", ampHours, 0.02, 1))
+                .join("battery", "minus", "ground", "stud")
+                .part(Shelf.alternator("alternator", 14.2, 45, false))
+                .join("alternator", "case", "ground", "stud")
+                .bus("bus")
+                .breaker("breaker", breakerAmps)
+                .join("battery", "plus", "bus", "bar")
+                .join("alternator", "output", "bus", "bar")
+                .join("alternator", "field", "bus", "bar")
+                .load("computer", Kind.CONSTANT_CURRENT, computerAmps, Bench.HARDY)
+                .join("bus", "bar", "breaker", "in")
+                .join("breaker", "out", "computer", "plus")
+                .engine(new EngineLogic.One("computer"), true)
+                .enough(600);
+    }
+
+    private static Study study(Bench large, Bench small) {
+        Study study = large.study();
+        Study.Goals goals = study.goals();
+        return new Study(
+                "two",
+                study.heading(),
+                study.aircraft(),
+                new Study.Goals(
+                        goals.failurePhase(),
+                        goals.enoughSeconds(),
+                        List.of(HALF_AN_HOUR),
+                        List.of(new Study.Weight(CriterionName.ENDURANCE, 1)),
+                        Optional.empty()),
+                List.of(named("large", large), named("small", small)));
+    }
+
+    private static Candidate named(String id, Bench bench) {
+        Candidate c = bench.candidate();
+        return new Candidate(id, id, "", c.parts(), c.joins(), c.cockpit());
+    }
+
+    // the field of 4 ohm still takes 3 A: 13 A from 8 Ah are 37 minutes, from 7 Ah 32
+    private static final Assessment BASIS = Assess.of(study(bench(8, 30, 10), bench(7, 30, 10)));
+
+    private static final Doubt LARGE_BATTERY =
+            new Doubt(
+                    new Guess("large", "battery", "8 Ah"),
+                    f -> Optional.of(study(bench(8 * f, 30, 10), bench(7, 30, 10))));
+    private static final Doubt SMALL_BATTERY =
+            new Doubt(
+                    new Guess("small", "battery", "7 Ah"),
+                    f -> Optional.of(study(bench(8, 30, 10), bench(7 * f, 30, 10))));
+    private static final Doubt LARGE_BREAKER =
+            new Doubt(
+                    new Guess("large", "breaker", "30 A"),
+                    f -> Optional.of(study(bench(8, 30 * f, 10), bench(7, 30, 10))));
+    private static final Doubt COMPUTER =
+            new Doubt(
+                    new Guess("study", "computer", "10 A"),
+                    f ->
+                            f > 1
+                                    ? Optional.empty()
+                                    : Optional.of(
+                                            study(bench(8, 30, 10 * f), bench(7, 30, 10 * f))));
+
+    private static Guesses tried(Doubt... doubts) {
+        return Assess.guesses(BASIS, List.of(doubts), done -> {});
+    }
+
+    @Test
+    void aGuessThatUnseatsTheLeaderSaysWhoIsFirstThen() {
+        Guesses.Weighty battery = tried(LARGE_BATTERY).matter().get(0);
+        // 6.4 Ah are 29.5 minutes: less than half an hour, and a fifth less than before
+        assertEquals(new Change.Leader("small"), battery.ifLess().get(0));
+        assertEquals(
+                new Change.Requirement("large", HALF_AN_HOUR.inWords(), false),
+                battery.ifLess().get(1));
+        Change.Endurance endurance = (Change.Endurance) battery.ifLess().get(2);
+        assertEquals(0.8, endurance.toSeconds() / endurance.fromSeconds(), 0.01);
+        assertEquals(1, battery.ifMore().size());
+        assertTrue(battery.ifMore().get(0) instanceof Change.Endurance);
+    }
+
+    @Test
+    void aGuessInAnotherCandidateCanUnseatTheLeaderToo() {
+        Guesses.Weighty battery = tried(SMALL_BATTERY).matter().get(0);
+        assertEquals(List.of(new Change.Leader("small")), battery.ifMore());
+        assertEquals(
+                List.of(new Change.Requirement("small", HALF_AN_HOUR.inWords(), false)),
+                battery.ifLess());
+    }
+
+    @Test
+    void aGuessThatChangesNothingIsCountedAsSuch() {
+        Guesses guesses = tried(LARGE_BREAKER);
+        assertEquals(List.of(), guesses.matter());
+        assertEquals(List.of(LARGE_BREAKER.guess()), guesses.indifferent());
+        assertEquals(List.of(), guesses.untried());
+    }
+
+    @Test
+    void aBreakerThatThenOpensByItselfMakesItsCandidateUnwell() {
+        Doubt small =
+                new Doubt(
+                        new Guess("large", "breaker", "6 A"),
+                        f -> Optional.of(study(bench(8, f < 1 ? 5 : 30, 10), bench(7, 30, 10))));
+        List<Change> changes = tried(small).matter().get(0).ifLess();
+        assertTrue(changes.contains(new Change.Unwell("large")), changes.toString());
+    }
+
+    @Test
+    void aValueThatCannotBeIsNotTriedThatWay() {
+        Guesses guesses = tried(COMPUTER);
+        assertEquals(
+                List.of(new Guesses.Untried(COMPUTER.guess(), 1 + Guesses.SHARE)),
+                guesses.untried());
+        // 11 A instead of 13 A
+        Change.Endurance longer = (Change.Endurance) guesses.matter().get(0).ifLess().get(0);
+        assertEquals(13.0 / 11, longer.toSeconds() / longer.fromSeconds(), 0.01);
+    }
+
+    @Test
+    void theGravestComesFirst() {
+        List<Guess> order =
+                tried(LARGE_BREAKER, COMPUTER, SMALL_BATTERY, LARGE_BATTERY).matter().stream()
+                        .map(Guesses.Weighty::guess)
+                        .toList();
+        // both batteries change leader and verdict, the leader's own also its time; the computer
+        // changes only that
+        assertEquals(
+                List.of(LARGE_BATTERY.guess(), SMALL_BATTERY.guess(), COMPUTER.guess()), order);
+    }
+
+    @Test
+    void theResultDoesNotDependOnTheNumberOfThreads() throws Exception {
+        Doubt[] doubts = {LARGE_BREAKER, COMPUTER, SMALL_BATTERY, LARGE_BATTERY};
+        List<Guesses> found = new ArrayList<>();
+        for (int threads : new int[] {1, 4}) {
+            ForkJoinPool pool = new ForkJoinPool(threads);
+            try {
+                found.add(pool.submit(() -> tried(doubts)).get());
+            } finally {
+                pool.shutdown();
+            }
+        }
+        assertEquals(found.get(0), found.get(1));
+    }
+
+    @Test
+    void progressIsToldOfBothTrialsOfEachGuess() {
+        List<String> told = Collections.synchronizedList(new ArrayList<>());
+        Guesses unused = Assess.guesses(BASIS, List.of(LARGE_BATTERY, COMPUTER), told::add);
+        assertEquals(4, told.size());
+        assertEquals(2, Collections.frequency(told, "battery"));
+        assertEquals(1, unused.untried().size());
+    }
+
+    @Test
+    void onlyCandidatesThatTheChangeReachesAreAssessedAgain() {
+        Study changed = SMALL_BATTERY.times().apply(0.8).orElseThrow();
+        Assessment again = Assess.again(changed, BASIS);
+        assertSame(BASIS.of("large").orElseThrow(), again.of("large").orElseThrow());
+        Assessment all = Assess.again(COMPUTER.times().apply(0.8).orElseThrow(), BASIS);
+        assertNotSame(BASIS.of("large").orElseThrow(), all.of("large").orElseThrow());
+        assertEquals(Assess.of(changed).ranking(), again.ranking());
+    }
+}
