@@ -10,7 +10,8 @@ public final class NodalSolver {
     private final Newton newton;
     private boolean changed = true;
     private boolean warm;
-    private long knownDoubts;
+    private final long[] knownDoubts = new long[8];
+    private int known;
 
     /**
      * A solver, cold.
@@ -61,7 +62,7 @@ public final class NodalSolver {
         }
         changed = true;
         warm = true;
-        knownDoubts = 0;
+        known = 0;
     }
 
     /**
@@ -77,19 +78,27 @@ public final class NodalSolver {
         boolean newLaws = equations.refresh();
         newton.begin(newLaws);
         boolean found = warm && newton.converge();
-        long doubts = equations.doubts(newton.volts());
-        // while a source merely drifts, a point once held against the cold one stays the answer
-        boolean known = !newLaws && doubts == knownDoubts;
-        if (!found || (doubts != 0 && !known)) {
-            found = fromNothing();
-            doubts = equations.doubts(newton.volts());
+        if (newLaws) {
+            known = 0;
         }
-        knownDoubts = doubts;
+        if (!found || !isKnown(equations.doubts(newton.volts()))) {
+            found = fromNothing();
+            knownDoubts[known++ % knownDoubts.length] = equations.doubts(newton.volts());
+        }
         warm = found;
         changed = !found;
         if (!found) {
             throw equations.failure(newton.excess());
         }
+    }
+
+    /** While sources merely drift, what was once held against the cold answer stays as good. */
+    private boolean isKnown(long doubts) {
+        boolean found = doubts == 0;
+        for (int i = 0; i < Math.min(known, knownDoubts.length); i++) {
+            found |= knownDoubts[i] == doubts;
+        }
+        return found;
     }
 
     private boolean fromNothing() {

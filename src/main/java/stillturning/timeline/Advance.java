@@ -8,14 +8,28 @@ import stillturning.network.NoOperatingPoint;
 final class Advance {
 
     /** Charge or heat may be wrong by this much a step. */
-    private static final double TOLERANCE = 1e-9;
+    private static final double TOLERANCE = 3e-10;
 
     /** Events are found to this (s). */
     private static final double SECONDS = 1e-9;
 
+    /** Where an event is likely, to this part of the step. */
+    private static final double ROUGHLY = 0.01;
+
+    /** A step may be this many times as long as the last. */
+    private static final double MOST_GROWTH = 10;
+
     private final Integrator integrator;
     private final DoubleSupplier lowestMargin;
     private final double longestStepSeconds;
+
+    /** What served last, or would have served; steps longer than it are likely to fail (s). */
+    private double servedSeconds = Double.POSITIVE_INFINITY;
+
+    /** Goes to a time after the start (s) and leaves the network solved there. */
+    private interface Look {
+        void at(double seconds) throws NoOperatingPoint;
+    }
 
     /**
      * @param lowestMargin of all devices, where the last trial left them
@@ -33,17 +47,41 @@ final class Advance {
     double from(double seconds, double limit, List<Stateful> moving) throws NoOperatingPoint {
         double marginHere = Math.max(0, lowestMargin.getAsDouble());
         integrator.begin(moving);
-        double step = Math.min(limit - seconds, Math.min(longestStepSeconds, guess(moving)));
-        double error = integrator.attempt(step);
-        while (error > TOLERANCE && step > SECONDS) {
-            step *= Math.max(0.1, 0.9 * Math.pow(TOLERANCE / error, 0.2));
-            error = integrator.attempt(step);
-        }
+        double serves = Math.min(longestStepSeconds, servedSeconds);
+        double step = Math.min(limit - seconds, Math.min(serves, guess(moving)));
+        double bend = integrator.glance(step);
         double margin = lowestMargin.getAsDouble();
-        if (margin < 0) {
-            step = firstEvent(marginHere, step, margin);
+        if (margin >= 0 && bend <= TOLERANCE) {
+            integrator.straighten(step);
+            servedSeconds = Math.max(servedSeconds, MOST_GROWTH * step);
+        } else {
+            double likely =
+                    margin >= 0
+                            ? step
+                            : firstEvent(integrator::glance, marginHere, step, ROUGHLY * step);
+            step = bentStep(marginHere, likely);
         }
         return limit - seconds - step < SECONDS / 10 ? limit : seconds + step;
+    }
+
+    /** Length of a step (s) of at most this length, just past the first event. */
+    private double bentStep(double marginHere, double most) throws NoOperatingPoint {
+        double step = most;
+        double error = integrator.attempt(step);
+        while (error > TOLERANCE && step > SECONDS) {
+            step *= scale(error);
+            servedSeconds = step;
+            error = integrator.attempt(step);
+        }
+        servedSeconds = Math.max(servedSeconds, step * scale(error));
+        return lowestMargin.getAsDouble() < 0
+                ? firstEvent(integrator::look, marginHere, step, SECONDS)
+                : step;
+    }
+
+    /** What to multiply a step of this error by. */
+    private static double scale(double error) {
+        return Math.max(0.1, Math.min(MOST_GROWTH, 0.9 * Math.pow(TOLERANCE / error, 0.2)));
     }
 
     /** A step in which the first state comes to the end of its way, and a little beyond. */
@@ -56,24 +94,27 @@ final class Advance {
     }
 
     /**
-     * Length of the step (s) just past the first event, by the secant through the last two trials
+     * Length of the step (s) just past the first event, by the secant through the last two looks
      * where that stays in the bracket and serves, else by bisection.
+     *
+     * @param step to where the last look went, with an event on the way (s)
+     * @param seconds how far past the event the step may end (s)
      */
-    private double firstEvent(double marginHere, double step, double marginThere)
+    private double firstEvent(Look look, double marginHere, double step, double seconds)
             throws NoOperatingPoint {
         double before = 0;
         double after = step;
         double last = 0;
         double lastMargin = marginHere;
         double trial = step;
-        double margin = marginThere;
+        double margin = lowestMargin.getAsDouble();
         double wide = step;
-        for (int n = 1; after - before > SECONDS; n++) {
+        for (int n = 1; after - before > seconds; n++) {
             double perSecond = (margin - lastMargin) / (trial - last);
-            if (trial == after && perSecond < 0 && margin > perSecond * SECONDS) {
+            if (trial == after && perSecond < 0 && margin > perSecond * seconds) {
                 return after;
             }
-            double next = trial - margin / perSecond + 0.3 * SECONDS;
+            double next = trial - margin / perSecond + 0.3 * seconds;
             boolean serves = next > before && next < after && (n % 4 > 0 || after - before < wide);
             if (n % 4 == 0) {
                 wide = (after - before) / 2;
@@ -81,7 +122,7 @@ final class Advance {
             last = trial;
             lastMargin = margin;
             trial = serves ? next : before + (after - before) / 2;
-            integrator.attempt(trial);
+            look.at(trial);
             margin = lowestMargin.getAsDouble();
             if (margin < 0) {
                 after = trial;
@@ -90,7 +131,7 @@ final class Advance {
             }
         }
         if (trial != after) {
-            integrator.attempt(after);
+            look.at(after);
         }
         return after;
     }

@@ -5,10 +5,12 @@ import stillturning.network.NoOperatingPoint;
 
 /**
  * Carries charges and heats forward by the embedded Runge–Kutta pair of Dormand and Prince, order
- * 5(4). A trial leaves the network solved at the trial time.
+ * 5(4), or along its tangent where that is as good. A trial leaves the network solved at the trial
+ * time.
  *
- * @see "J. R. Dormand, P. J. Prince, J. Comp. Appl. Math. 6 (1980) 19-26; coefficients from memory,
- *     held by a test of their order"
+ * @see "J. R. Dormand, P. J. Prince, J. Comp. Appl. Math. 6 (1980) 19-26, the way between the ends
+ *     of a step by L. F. Shampine, Math. Comp. 46 (1986) 135-150; coefficients from memory, held by
+ *     a test of their order"
  */
 final class Integrator {
 
@@ -26,6 +28,17 @@ final class Integrator {
         71.0 / 57600, 0, -71.0 / 16695, 71.0 / 1920, -17253.0 / 339200, 22.0 / 525, -1.0 / 40
     };
 
+    /** What the way between the ends of a step adds to the cubic through both ends and slopes. */
+    private static final double[] BETWEEN = {
+        -12715105075.0 / 11282082432.0,
+        0,
+        87487479700.0 / 32700410799.0,
+        -10690763975.0 / 1880347072.0,
+        701980252875.0 / 199316789632.0,
+        -1453857185.0 / 822651844.0,
+        69997945.0 / 29380423.0
+    };
+
     private static final int STAGES = 7;
 
     /** Solves the network for the present values. */
@@ -36,7 +49,9 @@ final class Integrator {
     private final Network network;
     private final Stateful[] states;
     private final double[] start;
+    private final double[] end;
     private final double[][] slopes;
+    private double length;
     private int count;
 
     /**
@@ -46,6 +61,7 @@ final class Integrator {
         this.network = network;
         this.states = new Stateful[most];
         this.start = new double[most];
+        this.end = new double[most];
         this.slopes = new double[STAGES][most];
     }
 
@@ -57,6 +73,50 @@ final class Integrator {
             start[i] = states[i].value();
             slopes[0][i] = states[i].perSecond();
         }
+    }
+
+    /**
+     * Goes straight on from the start, with the slopes there.
+     *
+     * @param seconds length of the step (s)
+     * @return how far the way of any state bends off
+     */
+    double glance(double seconds) throws NoOperatingPoint {
+        for (int i = 0; i < count; i++) {
+            states[i].value(start[i] + seconds * slopes[0][i]);
+        }
+        network.solve();
+        double bend = 0;
+        for (int i = 0; i < count; i++) {
+            slopes[1][i] = states[i].perSecond();
+            bend = Math.max(bend, Math.abs(slopes[1][i] - slopes[0][i]) * seconds / 2);
+        }
+        return bend;
+    }
+
+    /** Ends the step just glanced at by the mean of the slopes at its ends. */
+    void straighten(double seconds) throws NoOperatingPoint {
+        for (int i = 0; i < count; i++) {
+            states[i].value(start[i] + seconds * (slopes[0][i] + slopes[1][i]) / 2);
+        }
+        network.solve();
+    }
+
+    /**
+     * Goes to a point of the step tried last.
+     *
+     * @param seconds from its start, not beyond its end (s)
+     */
+    void look(double seconds) throws NoOperatingPoint {
+        double t = seconds / length;
+        for (int i = 0; i < count; i++) {
+            double across = end[i] - start[i];
+            double ahead = length * slopes[0][i] - across;
+            double behind = across - length * slopes[STAGES - 1][i];
+            double bow = ahead + t * (behind - ahead + (1 - t) * length * sum(BETWEEN, i));
+            states[i].value(start[i] + t * (across + (1 - t) * bow));
+        }
+        network.solve();
     }
 
     /**
@@ -72,25 +132,27 @@ final class Integrator {
                 for (int k = 0; k < stage; k++) {
                     slope += A[stage][k] * slopes[k][i];
                 }
-                states[i].value(start[i] + seconds * slope);
+                end[i] = start[i] + seconds * slope;
+                states[i].value(end[i]);
             }
             network.solve();
             for (int i = 0; i < count; i++) {
                 slopes[stage][i] = states[i].perSecond();
             }
         }
-        return error(seconds);
-    }
-
-    private double error(double seconds) {
+        length = seconds;
         double worst = 0;
         for (int i = 0; i < count; i++) {
-            double error = 0;
-            for (int k = 0; k < STAGES; k++) {
-                error += ERROR[k] * slopes[k][i];
-            }
-            worst = Math.max(worst, Math.abs(error * seconds));
+            worst = Math.max(worst, Math.abs(seconds * sum(ERROR, i)));
         }
         return worst;
+    }
+
+    private double sum(double[] weights, int state) {
+        double sum = 0;
+        for (int stage = 0; stage < STAGES; stage++) {
+            sum += weights[stage] * slopes[stage][state];
+        }
+        return sum;
     }
 }

@@ -99,4 +99,46 @@ class IntegratorTest {
         integrator.attempt(0.1);
         assertEquals(Math.exp(-0.1), quantity.value(), 1e-9);
     }
+
+    private static double errorHalfway(double seconds) throws NoOperatingPoint {
+        Quantity quantity = new Quantity(1, y -> -y * y);
+        Integrator integrator = new Integrator(1, () -> {});
+        integrator.begin(List.of(quantity));
+        integrator.attempt(seconds);
+        integrator.look(0.4 * seconds);
+        return Math.abs(quantity.value() - 1 / (1 + 0.4 * seconds));
+    }
+
+    /** An error of order 4 between the ends shrinks by 2 to the fifth when the step is halved. */
+    @Test
+    void theWayBetweenTheEndsOfAStepIsOfTheFourthOrder() throws NoOperatingPoint {
+        for (double seconds = 0.2; seconds > 0.02; seconds /= 2) {
+            double shrinks = errorHalfway(seconds) / errorHalfway(seconds / 2);
+            assertEquals(5, Math.log(shrinks) / Math.log(2), 0.4, "at " + seconds);
+        }
+    }
+
+    @Test
+    void aLookAtTheEndsOfAStepFindsItsEnds() throws NoOperatingPoint {
+        Quantity quantity = new Quantity(1, y -> -y);
+        Integrator integrator = new Integrator(1, () -> {});
+        integrator.begin(List.of(quantity));
+        integrator.attempt(0.3);
+        double end = quantity.value();
+        integrator.look(0);
+        assertEquals(1, quantity.value(), 1e-15);
+        integrator.look(0.3);
+        assertEquals(end, quantity.value(), 1e-15);
+    }
+
+    @Test
+    void aGlanceSaysHowFarTheWayBendsOffItsTangent() throws NoOperatingPoint {
+        Quantity quantity = new Quantity(1, y -> -y);
+        Integrator integrator = new Integrator(1, () -> {});
+        integrator.begin(List.of(quantity));
+        assertEquals(1e-4 / 2, integrator.glance(1e-2), 1e-15);
+        assertEquals(0.99, quantity.value(), 1e-15);
+        integrator.straighten(1e-2);
+        assertEquals(Math.exp(-1e-2), quantity.value(), 2e-7);
+    }
 }
