@@ -14,11 +14,11 @@ import stillturning.failure.FailureCatalogue;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.timeline.Happening;
-import stillturning.timeline.Pilot;
-import stillturning.timeline.Story;
+import stillturning.story.Happening;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
 import stillturning.timeline.Timeline;
-import stillturning.timeline.UntoldStory;
 
 /**
  * Results of the demo study worked out by hand, with a pencil's accuracy. The values are the

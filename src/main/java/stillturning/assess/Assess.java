@@ -26,11 +26,11 @@ import stillturning.ranking.Ranking;
 import stillturning.ranking.RankingResult;
 import stillturning.ranking.Scale;
 import stillturning.ranking.Sense;
+import stillturning.story.Pilot;
+import stillturning.story.UntoldStory;
 import stillturning.structure.Structure;
 import stillturning.structure.StructureFindings;
-import stillturning.timeline.Pilot;
 import stillturning.timeline.Timeline;
-import stillturning.timeline.UntoldStory;
 
 /** Assesses studies: tells every failure of every candidate, judges, weighs and ranks. */
 public final class Assess {

@@ -7,13 +7,13 @@ import java.util.Set;
 import stillturning.assess.Verdict.Losses;
 import stillturning.failure.Failure;
 import stillturning.model.Study;
-import stillturning.timeline.Endurance;
-import stillturning.timeline.Normal;
-import stillturning.timeline.Pilot;
-import stillturning.timeline.Story;
-import stillturning.timeline.Story.Feed;
+import stillturning.story.Endurance;
+import stillturning.story.Normal;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
+import stillturning.story.Story.Feed;
+import stillturning.story.UntoldStory;
 import stillturning.timeline.Timeline;
-import stillturning.timeline.UntoldStory;
 
 /** Tells a failure's story, with and without the pilot, and says what came of it. */
 final class Judge {

@@ -3,13 +3,13 @@ package stillturning.assess;
 import java.util.List;
 import java.util.Map;
 import stillturning.failure.Failure;
-import stillturning.timeline.Endurance;
-import stillturning.timeline.Happening;
-import stillturning.timeline.Normal;
-import stillturning.timeline.Pilot;
-import stillturning.timeline.Story;
+import stillturning.story.Endurance;
+import stillturning.story.Happening;
+import stillturning.story.Normal;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
 import stillturning.timeline.Timeline;
-import stillturning.timeline.UntoldStory;
 
 /**
  * A candidate with nothing wrong.

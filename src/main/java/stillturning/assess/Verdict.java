@@ -3,8 +3,8 @@ package stillturning.assess;
 import java.util.List;
 import java.util.Optional;
 import stillturning.failure.Failure;
-import stillturning.timeline.Story;
-import stillturning.timeline.Story.Feed;
+import stillturning.story.Story;
+import stillturning.story.Story.Feed;
 
 /**
  * What one failure does to one candidate.

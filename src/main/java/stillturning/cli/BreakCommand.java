@@ -13,7 +13,7 @@ import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.report.TerminalTables;
 import stillturning.report.json.JsonReport;
-import stillturning.timeline.Pilot;
+import stillturning.story.Pilot;
 
 /** Makes things fail and tells what follows. */
 @Command(

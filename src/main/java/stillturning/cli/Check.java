@@ -6,7 +6,7 @@ import stillturning.assess.Undisturbed;
 import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
 import stillturning.report.NothingWrong;
-import stillturning.timeline.Normal;
+import stillturning.story.Normal;
 
 /**
  * What is known about a study before anything fails.

@@ -11,7 +11,7 @@ import stillturning.cli.Check.Flying;
 import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.timeline.UntoldStory;
+import stillturning.story.UntoldStory;
 
 /** Reads a study and says what is wrong with it. */
 @Command(

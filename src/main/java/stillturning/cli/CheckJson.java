@@ -10,7 +10,7 @@ import stillturning.files.Expanded;
 import stillturning.files.Remark;
 import stillturning.report.Cautions;
 import stillturning.report.json.JsonReport;
-import stillturning.timeline.Normal;
+import stillturning.story.Normal;
 import stillturning.yaml.Problem;
 
 /** A check for other programs. */

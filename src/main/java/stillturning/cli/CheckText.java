@@ -16,7 +16,7 @@ import stillturning.report.Paint.Ink;
 import stillturning.report.TextTable;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
-import stillturning.timeline.Normal;
+import stillturning.story.Normal;
 import stillturning.yaml.Origin;
 
 /** A check for a person. */

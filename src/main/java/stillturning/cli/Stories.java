@@ -10,8 +10,8 @@ import stillturning.assess.Verdict;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.timeline.Pilot;
-import stillturning.timeline.UntoldStory;
+import stillturning.story.Pilot;
+import stillturning.story.UntoldStory;
 
 /**
  * Failures of some candidates told and judged, in the order of the candidates, the worst of each

@@ -17,10 +17,10 @@ import stillturning.report.StoryText;
 import stillturning.report.TextTable;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
-import stillturning.timeline.Happening;
-import stillturning.timeline.Happening.Kind;
-import stillturning.timeline.Pilot;
-import stillturning.timeline.Story;
+import stillturning.story.Happening;
+import stillturning.story.Happening.Kind;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
 
 /** Stories for a person: in full for one candidate, side by side and in short for several. */
 final class StoriesText {

@@ -18,6 +18,7 @@ import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
+import stillturning.model.Zone;
 import stillturning.yaml.Places;
 
 /** Makes a study's frame of what is written, and tells what does not fit together. */
@@ -62,12 +63,25 @@ final class FrameReader {
         List<Phase> phases = phases();
         Optional<Phase> failures = failurePhase(phases);
         List<LoadNeed> loads = new LoadReader(study, report).read();
-        Study.Aircraft aircraft = new Study.Aircraft(study.nominal().si(), loads, engine(), phases);
-        return failures.map(f -> new Frame(heading(), aircraft, goals(f), zones(), study.loads()));
+        Study.Aircraft aircraft =
+                new Study.Aircraft(study.nominal().si(), loads, engine(), phases, zones());
+        return failures.map(
+                f -> new Frame(heading(), aircraft, goals(f), new Zones(study), study.loads()));
     }
 
-    private Zones zones() {
-        return new Zones(study);
+    private List<Zone> zones() {
+        List<Zone> zones = new ArrayList<>();
+        study.zones()
+                .forEach(
+                        (name, entry) ->
+                                zones.add(
+                                        new Zone(
+                                                name,
+                                                entry.label().orElse(name),
+                                                entry.side(),
+                                                Set.copyOf(entry.hazards()),
+                                                entry.temperature().quantity().si())));
+        return zones;
     }
 
     private Study.Heading heading() {

@@ -21,12 +21,31 @@ public record Study(
      */
     public record Heading(String title, String about, boolean invented, String currency) {}
 
-    /** Nominal bus voltage (V), the loads, the engine, and the flight. */
+    /** Nominal bus voltage (V), the loads, the engine, the flight, and the places. */
     public record Aircraft(
-            double nominalVolts, List<LoadNeed> loads, Engine engine, List<Phase> phases) {
+            double nominalVolts,
+            List<LoadNeed> loads,
+            Engine engine,
+            List<Phase> phases,
+            List<Zone> zones) {
         public Aircraft {
             loads = List.copyOf(loads);
             phases = List.copyOf(phases);
+            zones = List.copyOf(zones);
+        }
+
+        /** Temperature in a zone (°C); the usual one where the study has no such zone. */
+        public double celsius(String zone) {
+            return zones.stream()
+                    .filter(z -> z.name().equals(zone))
+                    .mapToDouble(Zone::celsius)
+                    .findFirst()
+                    .orElse(Zone.USUAL_CELSIUS);
+        }
+
+        /** The phase of this name, if there is one. */
+        public Optional<Phase> phase(String name) {
+            return phases.stream().filter(p -> p.name().equals(name)).findFirst();
         }
 
         /** The load of this id, if there is one. */

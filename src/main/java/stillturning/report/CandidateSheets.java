@@ -20,7 +20,7 @@ import stillturning.report.page.Page.Counts;
 import stillturning.report.page.Page.Fact;
 import stillturning.report.page.Page.Link;
 import stillturning.report.page.Page.OutcomeList;
-import stillturning.timeline.Normal;
+import stillturning.story.Normal;
 
 /** Each candidate on its own. */
 final class CandidateSheets {

@@ -8,10 +8,10 @@ import java.util.stream.Collectors;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
 import stillturning.quantity.Formats;
-import stillturning.timeline.Happening;
-import stillturning.timeline.Story;
-import stillturning.timeline.Story.Feed;
-import stillturning.timeline.Trace;
+import stillturning.story.Happening;
+import stillturning.story.Story;
+import stillturning.story.Story.Feed;
+import stillturning.story.Trace;
 
 /** What came of a failure, as labelled facts in a fixed order. */
 final class Ending {

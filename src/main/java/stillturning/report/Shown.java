@@ -3,7 +3,7 @@ package stillturning.report;
 import stillturning.model.CriterionName;
 import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
-import stillturning.timeline.Endurance;
+import stillturning.story.Endurance;
 
 /** Results as a person reads them. */
 public final class Shown {

@@ -17,7 +17,7 @@ import stillturning.report.page.Page.EventRow;
 import stillturning.report.page.Page.Fact;
 import stillturning.report.page.Page.StoryChapter;
 import stillturning.report.page.Page.StorySheet;
-import stillturning.timeline.Happening;
+import stillturning.story.Happening;
 
 /**
  * The stories worth telling: of each candidate the operating cases, shorted buses, and whatever

@@ -14,10 +14,10 @@ import stillturning.drawing.StateRow;
 import stillturning.drawing.StateRow.Fill;
 import stillturning.drawing.StateRow.Span;
 import stillturning.drawing.TimePlot;
-import stillturning.timeline.Happening;
-import stillturning.timeline.Happening.Kind;
-import stillturning.timeline.Story;
-import stillturning.timeline.Trace;
+import stillturning.story.Happening;
+import stillturning.story.Happening.Kind;
+import stillturning.story.Story;
+import stillturning.story.Trace;
 
 /** A story's voltages, charges and states over time, as SVG. */
 final class StoryPlots {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Verdict;
-import stillturning.timeline.Story;
+import stillturning.story.Story;
 
 /** Stories as lines of plain text, in order of time. */
 public final class StoryText {

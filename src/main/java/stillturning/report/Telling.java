@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import stillturning.quantity.Formats;
-import stillturning.timeline.Happening;
-import stillturning.timeline.Happening.Kind;
-import stillturning.timeline.Story;
+import stillturning.story.Happening;
+import stillturning.story.Happening.Kind;
+import stillturning.story.Story;
 
 /** A story's events as numbered lines; loads that stop or come back together share one. */
 final class Telling {

@@ -2,6 +2,7 @@ package stillturning.timeline;
 
 import java.util.List;
 import java.util.function.DoubleSupplier;
+import stillturning.device.Stateful;
 import stillturning.network.NoOperatingPoint;
 
 /** Steps through time while nothing but charges and heats changes, up to the first event. */

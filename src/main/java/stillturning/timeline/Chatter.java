@@ -1,6 +1,10 @@
 package stillturning.timeline;
 
 import java.util.Arrays;
+import stillturning.device.Device;
+import stillturning.device.Situation;
+import stillturning.story.Happening;
+import stillturning.story.UntoldStory;
 
 /** Finds devices that flip without end, and the one to blame. */
 final class Chatter {

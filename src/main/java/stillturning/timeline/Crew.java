@@ -6,11 +6,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import stillturning.device.Device;
+import stillturning.device.GeneratorDevice;
+import stillturning.device.Plant;
+import stillturning.device.Say;
+import stillturning.device.Situation;
+import stillturning.device.SupplyDevice;
 import stillturning.model.Circuit;
 import stillturning.model.Cockpit;
 import stillturning.model.Cue;
 import stillturning.model.Procedure;
 import stillturning.model.Terminal;
+import stillturning.story.Pilot;
 import stillturning.timeline.CueDevice.Sensing;
 
 /** Engine, cues and procedures of a run. */

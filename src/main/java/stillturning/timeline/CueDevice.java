@@ -3,7 +3,10 @@ package stillturning.timeline;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleSupplier;
+import stillturning.device.Device;
+import stillturning.device.Situation;
 import stillturning.model.Cue;
+import stillturning.story.Happening;
 
 /** Something that a pilot may notice: stays dark, is about to show, shows. */
 final class CueDevice implements Device {

@@ -3,6 +3,10 @@ package stillturning.timeline;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import stillturning.device.Device;
+import stillturning.device.Situation;
+import stillturning.device.SupplyDevice;
+import stillturning.story.Happening;
 
 /** The engine: runs while its needs are met, falters, stops, and starts again if turned. */
 final class EngineDevice implements Device {

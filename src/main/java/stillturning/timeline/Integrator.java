@@ -1,6 +1,7 @@
 package stillturning.timeline;
 
 import java.util.List;
+import stillturning.device.Stateful;
 import stillturning.network.NoOperatingPoint;
 
 /**

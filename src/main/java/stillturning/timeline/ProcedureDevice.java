@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import stillturning.device.Device;
+import stillturning.device.Situation;
 import stillturning.model.Procedure;
+import stillturning.story.Happening;
+import stillturning.story.Pilot;
 
 /** A pilot who carries out one procedure, once, some time after one of its cues. */
 final class ProcedureDevice implements Device {

@@ -5,8 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleSupplier;
+import stillturning.device.CellDevice;
+import stillturning.device.Plant;
+import stillturning.device.Situation;
 import stillturning.model.Candidate;
 import stillturning.parts.Bus;
+import stillturning.story.Trace;
 
 /** Samples bus voltages and battery charges before and after each event. */
 final class Recorder {

@@ -1,12 +1,19 @@
 package stillturning.timeline;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import stillturning.device.CellDevice;
+import stillturning.device.GeneratorDevice;
+import stillturning.device.Journal;
+import stillturning.device.Layout;
+import stillturning.device.Plant;
+import stillturning.device.Situation;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
@@ -17,14 +24,21 @@ import stillturning.network.NodalSolver;
 import stillturning.network.Open;
 import stillturning.network.Topology;
 import stillturning.parts.Bus;
-import stillturning.timeline.Story.Aftermath;
-import stillturning.timeline.Story.EngineFate;
+import stillturning.story.Endurance;
+import stillturning.story.Happening;
+import stillturning.story.Moment;
+import stillturning.story.Normal;
+import stillturning.story.Setting;
+import stillturning.story.Story;
+import stillturning.story.Story.Aftermath;
+import stillturning.story.Story.EngineFate;
+import stillturning.story.UntoldStory;
 
 /** One candidate in one condition, wired up and ready to play. */
 final class Run {
 
     private final Candidate candidate;
-    private final Pilot pilot;
+    private final Scene scene;
     private final Layout layout;
     private final Situation now;
     private final Plant plant;
@@ -35,15 +49,22 @@ final class Run {
 
     Run(Candidate candidate, Circuit circuit, Optional<Topology> known, Scene scene) {
         this.candidate = candidate;
-        this.pilot = scene.pilot;
+        this.scene = scene;
         this.layout = new Layout(circuit, known);
         BranchLaw[] laws = new BranchLaw[layout.from.length];
         Arrays.fill(laws, new Open());
         NodalSolver solver = new NodalSolver(layout.topology, layout.from, layout.to, laws);
-        this.now = new Situation(solver, scene.aircraft, scene.phase, journal);
+        this.now =
+                new Situation(
+                        solver,
+                        scene.aircraft,
+                        scene.phase,
+                        scene.setting,
+                        zones(candidate),
+                        journal);
         now.levers.putAll(candidate.cockpit().flight());
         this.plant = new Plant(circuit, layout, now);
-        this.crew = new Crew(plant, candidate.cockpit(), scene.pilot, now);
+        this.crew = new Crew(plant, candidate.cockpit(), scene.setting.pilot(), now);
         this.recorder = new Recorder(candidate, plant, now);
         this.simulation = new Simulation(plant, crew, now, scene.longestStepSeconds);
     }
@@ -51,9 +72,21 @@ final class Run {
     /**
      * What does not depend on the candidate.
      *
+     * @param phase that of the moment
      * @param longestStepSeconds charges and heats are carried no further than this at once (s)
      */
-    record Scene(Aircraft aircraft, Phase phase, Pilot pilot, double longestStepSeconds) {}
+    record Scene(
+            Aircraft aircraft,
+            Phase phase,
+            Moment moment,
+            Setting setting,
+            double longestStepSeconds) {}
+
+    private static Map<String, String> zones(Candidate candidate) {
+        Map<String, String> zones = new HashMap<>();
+        candidate.parts().forEach(part -> zones.put(part.id(), part.tag().zone()));
+        return zones;
+    }
 
     Topology topology() {
         return layout.topology;
@@ -76,7 +109,7 @@ final class Run {
         return new Normal(
                 !crew.engine().faltering() && !crew.engine().stopped(),
                 working(),
-                plant.reach().feeds(),
+                plant.feeds(),
                 crew.showing(),
                 busVolts,
                 sourceAmps);
@@ -120,7 +153,8 @@ final class Run {
         Aftermath after = aftermath.orElseGet(this::aftermath);
         return new Story(
                 failure,
-                pilot,
+                scene.moment,
+                scene.setting,
                 journal.happenings(),
                 fate(horizonSeconds),
                 new Aftermath(after.working(), after.feeds(), crew.acted()),
@@ -131,7 +165,7 @@ final class Run {
     private Aftermath aftermath() {
         Set<String> working = new HashSet<>(working());
         working.addAll(now.shed);
-        return new Aftermath(working, plant.reach().feeds(), crew.acted());
+        return new Aftermath(working, plant.feeds(), crew.acted());
     }
 
     private EngineFate fate(double horizonSeconds) {

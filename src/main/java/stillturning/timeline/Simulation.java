@@ -4,7 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import stillturning.device.CellDevice;
+import stillturning.device.Device;
+import stillturning.device.Placing;
+import stillturning.device.Plant;
+import stillturning.device.Situation;
+import stillturning.device.Stateful;
 import stillturning.network.NoOperatingPoint;
+import stillturning.story.UntoldStory;
 
 /**
  * Jumps from event to event: settles everything that happens at one instant, then carries charges
@@ -35,22 +42,10 @@ final class Simulation {
         devices = byName.values().toArray(Device[]::new);
         placings = plant.all(Placing.class).toArray(Placing[]::new);
         cells = plant.all(CellDevice.class).toArray(CellDevice[]::new);
-        heats = heats(plant);
+        heats = plant.heats().toArray(Stateful[]::new);
         chatter = new Chatter(byName.keySet().toArray(String[]::new), devices, now);
         Integrator integrator = new Integrator(cells.length + heats.length, this::solveCells);
         advance = new Advance(integrator, this::lowestMargin, longestStepSeconds);
-    }
-
-    private static Stateful[] heats(Plant plant) {
-        List<Stateful> heats = new ArrayList<>();
-        for (Device device : plant.devices().values()) {
-            if (device instanceof ProtectorDevice protector) {
-                heats.add(protector.heat());
-            } else if (device instanceof ChannelDevice channel) {
-                heats.add(channel.heat());
-            }
-        }
-        return heats.toArray(Stateful[]::new);
     }
 
     Map<String, Device> devices() {

@@ -6,6 +6,12 @@ import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Phase;
 import stillturning.model.Study;
+import stillturning.story.Moment;
+import stillturning.story.Normal;
+import stillturning.story.Pilot;
+import stillturning.story.Setting;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
 import stillturning.timeline.Run.Scene;
 
 /**
@@ -41,7 +47,8 @@ public final class Timeline {
         this.phase = study.goals().failurePhase();
         this.candidate = candidate;
         this.intact = candidate.circuit();
-        this.healthy = new Run(candidate, intact, Optional.empty(), scene(Pilot.NEVER));
+        this.healthy =
+                new Run(candidate, intact, Optional.empty(), scene(Setting.with(Pilot.NEVER)));
         this.normal = healthy.comeToRest();
     }
 
@@ -66,22 +73,32 @@ public final class Timeline {
      * @throws UntoldStory if a state on the way cannot be computed
      */
     public Story tell(Failure failure, Pilot pilot) throws UntoldStory {
-        return tell(failure, pilot, HORIZON_SECONDS);
+        return tell(failure, Setting.with(pilot));
+    }
+
+    /**
+     * What follows from a failure in this setting.
+     *
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public Story tell(Failure failure, Setting setting) throws UntoldStory {
+        return tell(failure, setting, HORIZON_SECONDS);
     }
 
     /** The same, cut at another horizon (s). */
-    Story tell(Failure failure, Pilot pilot, double horizonSeconds) throws UntoldStory {
+    Story tell(Failure failure, Setting setting, double horizonSeconds) throws UntoldStory {
         Run run =
                 new Run(
                         candidate,
                         intact.failed(candidate, failure.hits()),
                         Optional.of(healthy.topology()),
-                        scene(pilot));
+                        scene(setting));
         run.resume(healthy);
         return run.tell(failure, horizonSeconds);
     }
 
-    private Scene scene(Pilot pilot) {
-        return new Scene(study.aircraft(), phase, pilot, longestStepSeconds);
+    private Scene scene(Setting setting) {
+        return new Scene(
+                study.aircraft(), phase, Moment.heldIn(phase.name()), setting, longestStepSeconds);
     }
 }

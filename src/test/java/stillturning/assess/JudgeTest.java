@@ -13,7 +13,7 @@ import stillturning.element.Tolerance;
 import stillturning.model.Cue;
 import stillturning.model.Engine;
 import stillturning.model.EngineLogic;
-import stillturning.timeline.UntoldStory;
+import stillturning.story.UntoldStory;
 
 /** One hand-made candidate for each rung of the ladder. */
 class JudgeTest {

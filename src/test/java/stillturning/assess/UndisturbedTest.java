@@ -9,8 +9,8 @@ import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.element.Demand.Kind;
 import stillturning.model.EngineLogic;
-import stillturning.timeline.Happening;
-import stillturning.timeline.UntoldStory;
+import stillturning.story.Happening;
+import stillturning.story.UntoldStory;
 
 /** Candidates with nothing wrong, and what becomes of them by themselves. */
 class UndisturbedTest {

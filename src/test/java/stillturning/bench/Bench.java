@@ -41,8 +41,8 @@ import stillturning.parts.ProtectorCurves;
 import stillturning.parts.Switch;
 import stillturning.parts.Tag;
 import stillturning.parts.Wire;
+import stillturning.story.UntoldStory;
 import stillturning.timeline.Timeline;
-import stillturning.timeline.UntoldStory;
 
 /** A workbench on which a test wires up a small aircraft by hand. */
 public final class Bench {
@@ -223,7 +223,7 @@ public final class Bench {
         return new Study(
                 "bench",
                 new Study.Heading("Bench", "", true, "EUR"),
-                new Study.Aircraft(12, needs, engine, List.of(cruise)),
+                new Study.Aircraft(12, needs, engine, List.of(cruise), List.of()),
                 new Study.Goals(cruise, enoughSeconds, List.of(), List.of(), Optional.empty()),
                 List.of(candidate()));
     }

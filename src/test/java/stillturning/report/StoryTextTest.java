@@ -13,11 +13,13 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
 import stillturning.failure.Failure;
-import stillturning.timeline.Endurance;
-import stillturning.timeline.Happening;
-import stillturning.timeline.Happening.Kind;
-import stillturning.timeline.Pilot;
-import stillturning.timeline.Story;
+import stillturning.story.Endurance;
+import stillturning.story.Happening;
+import stillturning.story.Happening.Kind;
+import stillturning.story.Moment;
+import stillturning.story.Pilot;
+import stillturning.story.Setting;
+import stillturning.story.Story;
 
 class StoryTextTest {
 
@@ -130,7 +132,8 @@ class StoryTextTest {
     private static Story story(Happening... happenings) {
         return new Story(
                 Failure.levers("test", Map.of()),
-                Pilot.NEVER,
+                Moment.heldIn("cruise"),
+                Setting.with(Pilot.NEVER),
                 List.of(happenings),
                 new Story.EngineFate(new Endurance.Lasts(90), 0, 1, false),
                 new Story.Aftermath(Set.of(), Set.of(), false),

@@ -184,7 +184,7 @@ final class Rig {
     Study.Aircraft aircraft() {
         Phase cruise = new Phase("cruise", 3600, 60);
         return new Study.Aircraft(
-                12, List.of(), new Engine(logic, 0.3, 2, true, 30), List.of(cruise));
+                12, List.of(), new Engine(logic, 0.3, 2, true, 30), List.of(cruise), List.of());
     }
 
     StructureFindings findings() {

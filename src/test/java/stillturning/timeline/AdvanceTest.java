@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import stillturning.device.Stateful;
 import stillturning.network.NoOperatingPoint;
 
 /** Steps through a change whose exact way is known. */

@@ -19,8 +19,13 @@ import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
 import stillturning.parts.Battery;
-import stillturning.timeline.Endurance.AtLeast;
-import stillturning.timeline.Endurance.NotLimited;
+import stillturning.story.Endurance.AtLeast;
+import stillturning.story.Endurance.NotLimited;
+import stillturning.story.Happening;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
+import stillturning.story.Trace;
+import stillturning.story.UntoldStory;
 
 /** Batteries that disconnect, run empty, fill again, share. */
 class BatteryStoryTest {

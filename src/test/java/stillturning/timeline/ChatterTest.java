@@ -10,6 +10,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
+import stillturning.device.Device;
+import stillturning.device.Journal;
+import stillturning.device.Situation;
 import stillturning.element.Demand;
 import stillturning.element.Demand.Kind;
 import stillturning.element.Tolerance;
@@ -22,6 +25,11 @@ import stillturning.network.BranchLaw;
 import stillturning.network.NodalSolver;
 import stillturning.network.Topology;
 import stillturning.parts.Load;
+import stillturning.story.Happening;
+import stillturning.story.Pilot;
+import stillturning.story.Setting;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
 
 /** Contacts and converters that undo what they do: one of them is named, nothing loops. */
 class ChatterTest {
@@ -178,7 +186,12 @@ class ChatterTest {
                         new BranchLaw[0]);
         Situation now =
                 new Situation(
-                        solver, study.aircraft(), study.goals().failurePhase(), new Journal());
+                        solver,
+                        study.aircraft(),
+                        study.goals().failurePhase(),
+                        Setting.with(Pilot.NEVER),
+                        Map.of(),
+                        new Journal());
         return new Chatter(new String[] {"radio/work", "relay/coil", "idle/coil"}, devices, now);
     }
 

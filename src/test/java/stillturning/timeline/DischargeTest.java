@@ -8,8 +8,11 @@ import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.element.Demand;
 import stillturning.model.EngineLogic;
-import stillturning.timeline.Endurance.Lasts;
-import stillturning.timeline.Endurance.NotLimited;
+import stillturning.story.Endurance.Lasts;
+import stillturning.story.Endurance.NotLimited;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
 
 /** Endurance against closed forms. */
 class DischargeTest {

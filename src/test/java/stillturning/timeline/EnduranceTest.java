@@ -18,8 +18,13 @@ import stillturning.element.RestVoltage;
 import stillturning.failure.Failure;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
-import stillturning.timeline.Endurance.Lasts;
-import stillturning.timeline.Trace.Point;
+import stillturning.story.Endurance.Lasts;
+import stillturning.story.Pilot;
+import stillturning.story.Setting;
+import stillturning.story.Story;
+import stillturning.story.Trace;
+import stillturning.story.Trace.Point;
+import stillturning.story.UntoldStory;
 
 /** Endurance against worked examples and closed forms. */
 class EnduranceTest {
@@ -172,7 +177,8 @@ class EnduranceTest {
                         .engine(new EngineLogic.One("computer"), false)
                         .join("computer", "plus", "bus", "bar");
         Timeline timeline = new Timeline(bench.study(), bench.candidate(), 5);
-        Story story = timeline.tell(Failure.levers("nothing", Map.of()), Pilot.NEVER, 1800);
+        Story story =
+                timeline.tell(Failure.levers("nothing", Map.of()), Setting.with(Pilot.NEVER), 1800);
         Trace charge = Telling.trace(story, "battery");
         Trace volts = Telling.trace(story, "bus");
         double gone = 0;

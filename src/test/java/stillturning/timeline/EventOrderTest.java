@@ -15,8 +15,13 @@ import stillturning.failure.Failure;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
-import stillturning.timeline.Endurance.AtLeast;
-import stillturning.timeline.Endurance.Lasts;
+import stillturning.story.Endurance.AtLeast;
+import stillturning.story.Endurance.Lasts;
+import stillturning.story.Happening;
+import stillturning.story.Pilot;
+import stillturning.story.Setting;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
 
 /** The situations in which event-driven simulations go wrong, one by one. */
 class EventOrderTest {
@@ -91,7 +96,9 @@ class EventOrderTest {
                         .join("clock", "plus", "bus", "bar")
                         .cue("dark", new Cue.LoadStops("computer"))
                         .procedure("other feed", "dark", 0.1, Map.of("switch", "on"));
-        Story story = bench.timeline().tell(bench.failure("bus: feed open"), Pilot.PLANNED, 10);
+        Story story =
+                bench.timeline()
+                        .tell(bench.failure("bus: feed open"), Setting.with(Pilot.PLANNED), 10);
         assertEquals(List.of("computer", "clock"), parts(story, Happening.Kind.LOAD_STOPS));
         assertEquals(0.6, Telling.when(story, Happening.Kind.LOAD_RESTARTS, "clock"), 1e-9);
     }
@@ -144,9 +151,9 @@ class EventOrderTest {
     void anEventExactlyAtTheHorizonStillHappens() throws UntoldStory {
         Bench bench = battery();
         Failure open = bench.failure("bus: feed open");
-        Story at = bench.timeline().tell(open, Pilot.NEVER, 0.3);
+        Story at = bench.timeline().tell(open, Setting.with(Pilot.NEVER), 0.3);
         assertEquals(0.3, assertInstanceOf(Lasts.class, at.engine().endurance()).seconds());
-        Story before = bench.timeline().tell(open, Pilot.NEVER, 0.3 - 1e-6);
+        Story before = bench.timeline().tell(open, Setting.with(Pilot.NEVER), 0.3 - 1e-6);
         assertEquals(
                 0.3 - 1e-6, assertInstanceOf(AtLeast.class, before.engine().endurance()).seconds());
         assertEquals(before.endSeconds(), before.engine().endurance().seconds());
@@ -155,7 +162,7 @@ class EventOrderTest {
     @Test
     void aBatteryThatIsEmptyExactlyAtTheHorizonIsSaidToBe() throws UntoldStory {
         // 10 Ah at 10 A: an hour, found to a thousandth of a millionth of a second
-        Story story = battery().timeline().tell(NOTHING, Pilot.NEVER, 3600 + 1e-8);
+        Story story = battery().timeline().tell(NOTHING, Setting.with(Pilot.NEVER), 3600 + 1e-8);
         assertEquals(3600, Telling.when(story, Happening.Kind.BATTERY_EMPTY, "battery"), 2e-9);
     }
 

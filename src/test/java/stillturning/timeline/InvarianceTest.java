@@ -28,6 +28,10 @@ import stillturning.model.Terminal;
 import stillturning.parts.Breaker;
 import stillturning.parts.Part;
 import stillturning.parts.ProtectorCurves;
+import stillturning.story.Happening;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
 
 /** What must not change a story: order of parts, names, step size, other stories. */
 class InvarianceTest {

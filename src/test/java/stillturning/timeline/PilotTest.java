@@ -17,6 +17,10 @@ import stillturning.model.Candidate.Hit;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
+import stillturning.story.Happening;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
 
 /** What the pilot sees, and what he does about it and when. */
 class PilotTest {

@@ -20,7 +20,11 @@ import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.parts.Part;
 import stillturning.parts.ProtectorCurves;
-import stillturning.timeline.Endurance.AtLeast;
+import stillturning.story.Endurance.AtLeast;
+import stillturning.story.Happening;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
 
 /** Races between protectors, and what the rest of the aircraft notices of them. */
 class ProtectionTest {

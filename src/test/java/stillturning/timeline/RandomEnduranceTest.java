@@ -19,6 +19,9 @@ import stillturning.failure.Failure;
 import stillturning.model.EngineLogic;
 import stillturning.parts.Battery;
 import stillturning.parts.Load;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
 
 /**
  * Endurance in random systems of batteries, diodes, wires and loads that nothing sheds or trips.

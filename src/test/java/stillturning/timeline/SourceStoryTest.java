@@ -20,9 +20,13 @@ import stillturning.model.Engine;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
 import stillturning.parts.Load;
-import stillturning.timeline.Endurance.AtLeast;
-import stillturning.timeline.Endurance.Lasts;
-import stillturning.timeline.Endurance.NotLimited;
+import stillturning.story.Endurance.AtLeast;
+import stillturning.story.Endurance.Lasts;
+import stillturning.story.Endurance.NotLimited;
+import stillturning.story.Happening;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
 
 /** Alternators, converters, the engine that turns them, and too much of a good thing. */
 class SourceStoryTest {

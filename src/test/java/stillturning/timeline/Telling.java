@@ -4,8 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import stillturning.bench.Bench;
-import stillturning.timeline.Happening.Kind;
-import stillturning.timeline.Trace.Point;
+import stillturning.story.Happening;
+import stillturning.story.Happening.Kind;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
+import stillturning.story.Trace;
+import stillturning.story.Trace.Point;
+import stillturning.story.UntoldStory;
 
 /** What tests of stories say again and again. */
 final class Telling {

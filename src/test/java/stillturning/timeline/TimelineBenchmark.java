@@ -18,6 +18,10 @@ import stillturning.failure.Failure;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
+import stillturning.story.Normal;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
 
 /** How fast stories are told on an aircraft of about a hundred parts. */
 @State(Scope.Benchmark)

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.model.CriterionName;
+import stillturning.model.Zone;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.Bounds;
@@ -24,7 +25,7 @@ public record StudyEntry(
                 String currency,
         @Words("Voltage at which loads are stated.") @Unit(value = Dimension.VOLTAGE, above = "0 V")
                 Quantity nominal,
-        @Words("Places where parts sit.") Map<String, Zone> zones,
+        @Words("Places where parts sit.") Map<String, ZoneEntry> zones,
         @Words("Length of wire between zones that are next to each other.") @Default("[]")
                 List<Distance> distances,
         @Words("Everything that needs electricity.") Map<String, LoadEntry> loads,
@@ -43,29 +44,19 @@ public record StudyEntry(
 
     /** A place in the aircraft. */
     @Words("A place in the aircraft.")
-    public record Zone(
+    public record ZoneEntry(
             @Words("What a person calls it.") Optional<String> label,
-            @Words("Which side of the firewall.") @Default("cold") Side side,
+            @Words("Which side of the firewall.") @Default("cold") Zone.Side side,
             @Words("What can happen there: heat, water, chafe, impact.") @Default("[]")
-                    List<Hazard> hazards,
+                    List<Zone.Hazard> hazards,
             @Words("Usual length of a wire that stays inside the zone.")
                     @Default("0.5 m")
                     @Unit(value = Dimension.LENGTH, above = "0 m")
-                    Given across) {}
-
-    /** Which side of the firewall. */
-    public enum Side {
-        COLD,
-        HOT
-    }
-
-    /** What can happen in a zone. */
-    public enum Hazard {
-        HEAT,
-        WATER,
-        CHAFE,
-        IMPACT
-    }
+                    Given across,
+            @Words("Temperature there, of the air and of what does not warm itself.")
+                    @Default("25 °C")
+                    @Unit(value = Dimension.TEMPERATURE, above = "-60 °C", most = "200 °C")
+                    Given temperature) {}
 
     /** Length of wire between two zones. */
     @Words("Length of wire between two zones.")

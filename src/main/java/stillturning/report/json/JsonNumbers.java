@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import stillturning.timeline.Endurance;
+import stillturning.story.Endurance;
 
 /** Numbers and names as JSON has them. */
 final class JsonNumbers {

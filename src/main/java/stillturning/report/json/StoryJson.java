@@ -5,10 +5,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import stillturning.assess.Verdict;
 import stillturning.report.Cautions;
-import stillturning.timeline.Endurance;
-import stillturning.timeline.Happening;
-import stillturning.timeline.Story;
-import stillturning.timeline.Trace;
+import stillturning.story.Endurance;
+import stillturning.story.Happening;
+import stillturning.story.Story;
+import stillturning.story.Trace;
 
 /** The shape of a verdict in JSON. */
 record StoryJson(

@@ -1,0 +1,94 @@
+package stillturning.device;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import stillturning.model.Phase;
+import stillturning.model.Study.Aircraft;
+import stillturning.network.NoOperatingPoint;
+import stillturning.network.NodalSolver;
+import stillturning.story.Happening;
+import stillturning.story.Setting;
+import stillturning.story.UntoldStory;
+
+/** What is true at this instant of one run, shared by its devices. */
+public final class Situation {
+
+    public final NodalSolver solver;
+    public final Aircraft aircraft;
+    public final Map<String, String> levers = new HashMap<>();
+    public final Set<String> shed = new HashSet<>();
+    public final Set<String> movable = new HashSet<>();
+    public final Journal journal;
+    public final Setting setting;
+    public Phase phase;
+    public double seconds;
+    public boolean engineRuns = true;
+
+    private final Map<String, String> zoneOf;
+
+    /** Counts how often the laws of the branches have been laid down. */
+    public int layings;
+
+    /**
+     * @param zoneOf zone by part
+     */
+    public Situation(
+            NodalSolver solver,
+            Aircraft aircraft,
+            Phase phase,
+            Setting setting,
+            Map<String, String> zoneOf,
+            Journal journal) {
+        this.solver = solver;
+        this.aircraft = aircraft;
+        this.phase = phase;
+        this.setting = setting;
+        this.zoneOf = zoneOf;
+        this.journal = journal;
+    }
+
+    /** Voltage between nets (V); 0 where one floats and the other does not, as a meter shows. */
+    public double voltsBetween(int from, int to) {
+        return solver.floating(from) == solver.floating(to)
+                ? solver.volts(from) - solver.volts(to)
+                : 0;
+    }
+
+    /** Voltage of a net against the structure (V). */
+    public double volts(int net) {
+        return voltsBetween(net, 0);
+    }
+
+    public double amps(int branch) {
+        return solver.amps(branch);
+    }
+
+    /** Alternator speed (revolutions per second). */
+    public double revsPerSecond() {
+        if (engineRuns) {
+            return phase.alternatorRevsPerSecond();
+        }
+        return aircraft.engine().windmills() ? aircraft.engine().windmillRevsPerSecond() : 0;
+    }
+
+    /** Temperature around a part (°C). */
+    public double celsius(String part) {
+        return aircraft.celsius(zoneOf.getOrDefault(part, ""));
+    }
+
+    public UntoldStory untold(NoOperatingPoint why) {
+        return new UntoldStory("at " + seconds + " s: " + why.getMessage(), why);
+    }
+
+    /** Something that the present voltages and currents lead to. */
+    public void log(Happening.Kind kind, String part, String words) {
+        log(kind, part, words, journal.cause());
+    }
+
+    /** Something that an earlier event led to, by its index in the story. */
+    public void log(Happening.Kind kind, String part, String words, int ledBy) {
+        journal.write(seconds, kind, part, words, ledBy);
+    }
+}

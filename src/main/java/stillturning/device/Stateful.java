@@ -1,0 +1,20 @@
+package stillturning.device;
+
+/** A quantity that grows or shrinks between events: a charge, a heat. */
+public interface Stateful {
+
+    /** Present value. */
+    double value();
+
+    /** Sets the value for a trial. */
+    void value(double value);
+
+    /** Change a second at the present operating point; 0 while nothing moves it. */
+    double perSecond();
+
+    /** How far it may still go the way it moves before something becomes of it; above 0. */
+    double way();
+
+    /** Whether its coming to an end is a matter of moments (heat) or of minutes (charge). */
+    boolean quick();
+}

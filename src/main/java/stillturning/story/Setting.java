@@ -1,0 +1,71 @@
+package stillturning.story;
+
+import java.util.Optional;
+import stillturning.element.Tripping;
+
+/**
+ * What is supposed beside the failure itself.
+ *
+ * @param pilot how the pilot keeps to the procedures
+ * @param shedding which loads are switched off on the way
+ * @param propeller what turns a stopped engine
+ * @param blocks where loads that run now and then put their running time
+ * @param race where in their tolerance the protectors are
+ */
+public record Setting(
+        Pilot pilot, Shedding shedding, Propeller propeller, Blocks blocks, Race race) {
+
+    /** Which loads are switched off on the way. */
+    public enum Shedding {
+        /** Those that the procedures and the automatics name. */
+        AS_WRITTEN,
+        /** None, whatever the procedures say. */
+        NONE,
+        /** All but those that the engine's logic names, at once: the best that can be had. */
+        BEST
+    }
+
+    /** What turns a stopped engine. */
+    public enum Propeller {
+        /** The air, if the study says so. */
+        AS_STATED,
+        /** Nothing: it stands still, and wants the starter. */
+        STANDS
+    }
+
+    /**
+     * Where loads that run for a share of the time put it: spread evenly, or in one block at full
+     * current.
+     *
+     * @param fromSeconds when the block begins (s after the failure); infinite for spread evenly
+     */
+    public record Blocks(double fromSeconds) {
+        public static final Blocks EVEN = new Blocks(Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Where in their tolerance bands the protectors are.
+     *
+     * @param edge where all of them are
+     * @param slowest the one part that is at the slow edge all the same
+     */
+    public record Race(Tripping edge, Optional<String> slowest) {
+        public static final Race TYPICAL = new Race(Tripping.TYPICAL, Optional.empty());
+
+        /** One part as slow as its band allows, everybody else as fast. */
+        public static Race against(String slowest) {
+            return new Race(Tripping.FAST, Optional.of(slowest));
+        }
+
+        /** Where in its band a part is. */
+        public Tripping edgeOf(String part) {
+            return slowest.filter(part::equals).isPresent() ? Tripping.SLOW : edge;
+        }
+    }
+
+    /** A pilot of this kind, everything else as written and typical. */
+    public static Setting with(Pilot pilot) {
+        return new Setting(
+                pilot, Shedding.AS_WRITTEN, Propeller.AS_STATED, Blocks.EVEN, Race.TYPICAL);
+    }
+}

@@ -1,0 +1,78 @@
+package stillturning.story;
+
+import java.util.List;
+import java.util.Set;
+import stillturning.failure.Failure;
+
+/**
+ * Everything that follows from one failure in one candidate, in one setting.
+ *
+ * @param happenings events in order of time
+ * @param engine what became of the engine
+ * @param aftermath what still works once the quick events are over
+ * @param traces voltages of the buses and charges of the batteries
+ * @param endSeconds when the telling stops (s)
+ */
+public record Story(
+        Failure failure,
+        Moment moment,
+        Setting setting,
+        List<Happening> happenings,
+        EngineFate engine,
+        Aftermath aftermath,
+        List<Trace> traces,
+        double endSeconds) {
+
+    public Story {
+        happenings = List.copyOf(happenings);
+        traces = List.copyOf(traces);
+    }
+
+    /**
+     * What became of the engine.
+     *
+     * @param endurance how long it can run
+     * @param longestInterruptionSeconds longest time that its needs were not met without stopping
+     *     it (s), 0 for none
+     * @param stops how often it stopped
+     * @param runningAtEnd whether it runs when the telling stops
+     */
+    public record EngineFate(
+            Endurance endurance,
+            double longestInterruptionSeconds,
+            int stops,
+            boolean runningAtEnd) {
+
+        /** Whether it stopped and ran again. */
+        public boolean stoppedAndCameBack() {
+            return stops > (runningAtEnd ? 0 : 1);
+        }
+    }
+
+    /**
+     * What works once the quick events are over and before batteries run down.
+     *
+     * @param working loads that work, or that the pilot has switched off
+     * @param feeds which source can reach which input of a load
+     * @param actedPilot whether a procedure was carried out
+     */
+    public record Aftermath(Set<String> working, Set<Feed> feeds, boolean actedPilot) {
+        public Aftermath {
+            working = Set.copyOf(working);
+            feeds = Set.copyOf(feeds);
+        }
+    }
+
+    /** A source that can reach an input of a load. */
+    public record Feed(String source, String load, String input) {}
+
+    /** The pilot of the setting. */
+    public Pilot pilot() {
+        return setting.pilot();
+    }
+
+    /** Events of one kind. */
+    public List<Happening> of(Happening.Kind kind) {
+        return happenings.stream().filter(h -> h.kind() == kind).toList();
+    }
+}
