@@ -27,6 +27,8 @@ import stillturning.story.Pilot;
             "  stillturning break sandpiper --failure \"main bus short\"",
             "  stillturning break sandpiper --candidate split --failure alternator",
             "  stillturning break sandpiper --failure \"charging lost\" --pilot never",
+            "  stillturning break sandpiper --candidate split --failure \"main bus short\""
+                    + " --plot bus.png",
             "  stillturning break sandpiper --failure \"master off\""
         })
 final class BreakCommand implements Callable<Integer> {
@@ -55,6 +57,15 @@ final class BreakCommand implements Callable<Integer> {
     private Optional<Pilot> pilot = Optional.empty();
 
     @Option(
+            names = "--plot",
+            paramLabel = "FILE.svg|FILE.png",
+            description =
+                    "With --failure: draw the story into this file, replacing it; several stories"
+                            + " into FILE-1, FILE-2 and so on. The numbers in the picture are those"
+                            + " of the events as printed.")
+    private Optional<String> plot = Optional.empty();
+
+    @Option(
             names = "--all",
             description = "Without --failure: list also failures that leave the engine running.")
     private boolean all;
@@ -65,6 +76,7 @@ final class BreakCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        refuseWhatNeedsAFailure();
         Study whole = FoundStudy.sound(asked.study, around).study();
         Study study = candidate.map(c -> only(whole, CandidateNames.find(whole, c))).orElse(whole);
         if (failure.isPresent()) {
@@ -75,15 +87,21 @@ final class BreakCommand implements Callable<Integer> {
         return ExitCode.FINE;
     }
 
+    private void refuseWhatNeedsAFailure() {
+        if (failure.isEmpty() && pilot.isPresent()) {
+            throw new Refusal("--pilot needs --failure");
+        }
+        if (failure.isEmpty() && plot.isPresent()) {
+            throw new Refusal("--plot needs --failure: it draws what follows from one");
+        }
+    }
+
     private static Study only(Study study, Candidate candidate) {
         return new Study(
                 study.id(), study.heading(), study.aircraft(), study.goals(), List.of(candidate));
     }
 
     private void matrix(Study study) {
-        if (pilot.isPresent()) {
-            throw new Refusal("--pilot needs --failure");
-        }
         Assessed assessed = Assessed.of(study, around);
         Output out = new Output(around);
         if (asked.json) {
@@ -103,13 +121,15 @@ final class BreakCommand implements Callable<Integer> {
                     "--json tells both of the pilot as planned and of one who does nothing;"
                             + " leave --pilot out");
         }
+        Optional<PlotFiles> files = plot.map(written -> PlotFiles.named(written, around));
         Map<String, List<Failure>> found = new FailureNames(study.candidates()).find(said);
         Stories stories = Stories.of(study, found, pilot.orElse(Pilot.PLANNED), around);
+        List<String> drawn = files.map(f -> f.write(stories.told())).orElse(List.of());
         Output out = new Output(around);
         if (asked.json) {
             out.raw(StoriesJson.of(stories));
         } else {
-            new StoriesText(stories, out).tell();
+            new StoriesText(stories, out).tell(drawn);
         }
     }
 }

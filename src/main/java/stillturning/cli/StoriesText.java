@@ -49,9 +49,16 @@ final class StoriesText {
         this.out = out;
     }
 
-    void tell() {
+    /**
+     * Tells them: several candidates' in short, unless pictures show their numbered events.
+     *
+     * @param drawn what was drawn into which file
+     */
+    void tell(List<String> drawn) {
         if (stories.compared()) {
             out.line("Pilot " + stories.pilot().words()).line("").lines(table());
+        }
+        if (stories.compared() && drawn.isEmpty()) {
             shortStories();
         } else {
             fullStories();
@@ -68,6 +75,9 @@ final class StoriesText {
                                                                 + u.failure()
                                                                 + ": cannot be computed: "
                                                                 + u.reason())));
+        if (!drawn.isEmpty()) {
+            out.line("").lines(drawn);
+        }
         out.caution();
     }
 

@@ -58,7 +58,7 @@ public final class HtmlPage {
     }
 
     private Page page() {
-        StoryChapters stories = StoryChapters.of(study, appraisals);
+        StoryChapters stories = StoryChapters.of(appraisals);
         return new Page(
                 head(),
                 answer(),

@@ -11,6 +11,7 @@ import stillturning.failure.Failure;
  * @param engine what became of the engine
  * @param aftermath what still works once the quick events are over
  * @param traces voltages of the buses and charges of the batteries
+ * @param bars what the engine and each load of its logic were doing, the engine first
  * @param endSeconds when the telling stops (s)
  */
 public record Story(
@@ -21,11 +22,13 @@ public record Story(
         EngineFate engine,
         Aftermath aftermath,
         List<Trace> traces,
+        List<Bar> bars,
         double endSeconds) {
 
     public Story {
         happenings = List.copyOf(happenings);
         traces = List.copyOf(traces);
+        bars = List.copyOf(bars);
     }
 
     /**

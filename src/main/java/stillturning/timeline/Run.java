@@ -65,7 +65,7 @@ final class Run {
         now.levers.putAll(candidate.cockpit().flight());
         this.plant = new Plant(circuit, layout, now);
         this.crew = new Crew(plant, candidate.cockpit(), scene.setting.pilot(), now);
-        this.recorder = new Recorder(candidate, plant, now);
+        this.recorder = new Recorder(candidate, plant, crew.engine(), now);
         this.simulation = new Simulation(plant, crew, now, scene.longestStepSeconds);
     }
 
@@ -159,6 +159,7 @@ final class Run {
                 fate(horizonSeconds),
                 new Aftermath(after.working(), after.feeds(), crew.acted()),
                 recorder.traces(),
+                recorder.bars(),
                 now.seconds);
     }
 

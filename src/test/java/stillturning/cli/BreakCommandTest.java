@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -190,6 +194,77 @@ class BreakCommandTest {
         Ran master = Session.in(here).run("break", sandpiper, "--failure", "master off");
         assertEquals(ExitCode.FINE, master.code(), master.err());
         assertTrue(master.out().contains("master off in flight"), master.out());
+    }
+
+    @Test
+    void aStoryIsDrawnIntoTheFileNamedAndReplacesWhatWasThere() throws Exception {
+        Files.writeString(here.resolve("bus.png"), "an older picture");
+        Ran ran =
+                breaking(
+                        "--candidate",
+                        "one-bus",
+                        "--failure",
+                        "main bus short",
+                        "--plot",
+                        "bus.png");
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+        assertTrue(ran.out().contains("\nDrawn: bus.png\n"), ran.out());
+        BufferedImage image = ImageIO.read(here.resolve("bus.png").toFile());
+        assertEquals(1920, image.getWidth());
+        try (Stream<Path> files = Files.list(here)) {
+            assertEquals(
+                    List.of("bus.png", "small"),
+                    files.map(f -> "" + f.getFileName()).sorted().toList());
+        }
+    }
+
+    @Test
+    void thePictureNumbersItsEventsAsTheyArePrinted() {
+        Ran ran =
+                breaking(
+                        "--candidate",
+                        "one-bus",
+                        "--failure",
+                        "main bus short",
+                        "--plot",
+                        "bus.SVG");
+        String svg = Session.text(here.resolve("bus.SVG"));
+        assertTrue(svg.contains("One bus: main-bus: short to ground, pilot as planned"), svg);
+        assertTrue(svg.contains(">engine</text>") && svg.contains(">falters, starved</text>"), svg);
+        int last = 0;
+        while (ran.out().matches("(?s).*\\d m?s +" + (last + 1) + "  .*")) {
+            last++;
+        }
+        assertTrue(last > 3 && svg.matches("(?s).*[>–]" + last + "</text>.*"), last + "\n" + svg);
+        assertFalse(svg.matches("(?s).*[>–]" + (last + 1) + "</text>.*"), svg);
+    }
+
+    @Test
+    void severalStoriesAreDrawnIntoNumberedFiles() {
+        Ran ran = breaking("--failure", "main bus short", "--plot", "bus.svg");
+        assertTrue(
+                ran.out().contains("Drawn: bus-1.svg  (bus-and-battery, main-bus: short"),
+                ran.out());
+        assertTrue(ran.out().contains("Drawn: bus-2.svg  (one-bus, main-bus: short"), ran.out());
+        assertTrue(ran.out().matches("(?s).*\n +0 ms +1  main-bus: short to ground.*"), ran.out());
+        assertTrue(Session.text(here.resolve("bus-2.svg")).contains("One bus: main-bus"));
+        assertFalse(Files.exists(here.resolve("bus.svg")));
+    }
+
+    @Test
+    void aPictureThatCannotBeWrittenIsRefusedBeforeAnythingIsComputed() throws Exception {
+        Files.createDirectory(here.resolve("folder.png"));
+        for (List<String> refused :
+                List.of(
+                        List.of("bus.pdf", "ends in .svg or .png"),
+                        List.of("nowhere/bus.svg", "there is no folder"),
+                        List.of("folder.png", "is a folder"))) {
+            Ran ran = breaking("--failure", "main bus", "--plot", refused.get(0));
+            assertEquals(ExitCode.BAD_INPUT, ran.code());
+            assertTrue(ran.err().contains(refused.get(1)), ran.err());
+            assertEquals("", ran.out());
+        }
+        assertTrue(breaking("--plot", "bus.svg").err().contains("--plot needs --failure"));
     }
 
     private static void assertCautioned(Ran ran) {

@@ -195,7 +195,7 @@ public record Page(
      * One story.
      *
      * @param alike further failures that take the same course
-     * @param plots as SVG text
+     * @param plot as SVG text
      */
     public record StorySheet(
             String anchor,
@@ -203,12 +203,11 @@ public record Page(
             Mark mark,
             List<String> alike,
             List<EventRow> events,
-            List<String> plots,
+            String plot,
             List<Fact> ending) {
         public StorySheet {
             alike = List.copyOf(alike);
             events = List.copyOf(events);
-            plots = List.copyOf(plots);
             ending = List.copyOf(ending);
         }
     }
