@@ -87,7 +87,8 @@ public final class Assess {
                 goals.enoughSeconds(),
                 goals.requirements(),
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 
     private static Assessment assessment(Study study, Function<Candidate, Result> appraising) {
@@ -123,6 +124,26 @@ public final class Assess {
     public static Verdict one(Study study, Candidate candidate, Failure failure, Pilot pilot)
             throws UntoldStory {
         return new Judge(study, new Timeline(study, candidate)).judge(failure, pilot);
+    }
+
+    /**
+     * What a study's cases do to a candidate.
+     *
+     * @param meant the failures that each case means there, in the study's order
+     */
+    public static CandidateCases cases(
+            Study study, Candidate candidate, Map<String, List<Failure>> meant) {
+        try {
+            Judge judge = new Judge(study, new Timeline(study, candidate));
+            return CandidateCases.of(candidate, meant, judge::judge);
+        } catch (UntoldStory e) {
+            return CandidateCases.of(
+                    candidate,
+                    meant,
+                    failure -> {
+                        throw e;
+                    });
+        }
     }
 
     /**

@@ -34,15 +34,17 @@ final class Judge {
 
     Verdict judge(Failure failure, Pilot pilot) throws UntoldStory {
         Story planned = timeline.tell(failure, pilot);
-        Story unaided =
-                planned.aftermath().actedPilot() ? timeline.tell(failure, Pilot.NEVER) : planned;
+        boolean acted = planned.aftermath().actedPilot();
+        Story late = acted ? timeline.tell(failure, Pilot.LATE) : planned;
+        Story unaided = acted ? timeline.tell(failure, Pilot.NEVER) : planned;
         Losses losses = losses(planned);
         Outcome outcome = outcome(planned, unaided, losses);
         Optional<Double> actBy =
                 outcome.needsPilot()
                         ? Optional.of(unaided.engine().endurance().seconds())
                         : Optional.empty();
-        return new Verdict(failure, outcome, planned, unaided, losses, engineOwn(failure), actBy);
+        return new Verdict(
+                failure, outcome, planned, late, unaided, losses, engineOwn(failure), actBy);
     }
 
     private Outcome outcome(Story planned, Story unaided, Losses losses) {

@@ -3,6 +3,7 @@ package stillturning.assess;
 import java.util.List;
 import java.util.Optional;
 import stillturning.failure.Failure;
+import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.Story.Feed;
 
@@ -10,6 +11,7 @@ import stillturning.story.Story.Feed;
  * What one failure does to one candidate.
  *
  * @param planned the story with a pilot who keeps to the procedures
+ * @param late the story with one who takes three times as long
  * @param unaided the story with one who does nothing; the same where there is nothing to do
  * @param losses what no longer works although nobody switched it off
  * @param engineOwn whether it is the loss of something that the engine cannot do without, however
@@ -21,6 +23,7 @@ public record Verdict(
         Failure failure,
         Outcome outcome,
         Story planned,
+        Story late,
         Story unaided,
         Losses losses,
         boolean engineOwn,
@@ -39,6 +42,15 @@ public record Verdict(
             otherLoads = List.copyOf(otherLoads);
             feeds = List.copyOf(feeds);
         }
+    }
+
+    /** The story with a pilot of this kind. */
+    public Story by(Pilot pilot) {
+        return switch (pilot) {
+            case PLANNED -> planned;
+            case LATE -> late;
+            case NEVER -> unaided;
+        };
     }
 
     /** Whether what the pilot does ends an engine that would have run on without him. */

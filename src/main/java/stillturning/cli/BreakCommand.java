@@ -1,5 +1,6 @@
 package stillturning.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -7,10 +8,13 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.assess.Assess;
+import stillturning.assess.CandidateCases;
 import stillturning.assess.Outcome;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.report.CaseTexts;
 import stillturning.report.TerminalTables;
 import stillturning.report.json.JsonReport;
 import stillturning.story.Pilot;
@@ -29,7 +33,8 @@ import stillturning.story.Pilot;
             "  stillturning break sandpiper --failure \"charging lost\" --pilot never",
             "  stillturning break sandpiper --candidate split --failure \"main bus short\""
                     + " --plot bus.png",
-            "  stillturning break sandpiper --failure \"master off\""
+            "  stillturning break sandpiper --failure \"master off\"",
+            "  stillturning break sandpiper --cases"
         })
 final class BreakCommand implements Callable<Integer> {
 
@@ -53,7 +58,8 @@ final class BreakCommand implements Callable<Integer> {
             paramLabel = "planned|late|never",
             description =
                     "With --failure: the pilot keeps to the procedures (planned, if not given),"
-                            + " takes three times as long (late), or does nothing (never).")
+                            + " takes three times as long (late), or does nothing (never)."
+                            + " --json tells of all three.")
     private Optional<Pilot> pilot = Optional.empty();
 
     @Option(
@@ -64,6 +70,13 @@ final class BreakCommand implements Callable<Integer> {
                             + " into FILE-1, FILE-2 and so on. The numbers in the picture are those"
                             + " of the events as printed.")
     private Optional<String> plot = Optional.empty();
+
+    @Option(
+            names = "--cases",
+            description =
+                    "Only the cases that the study names, for each candidate: what they do, how"
+                            + " long the engine runs with each kind of pilot, by when he must act.")
+    private boolean cases;
 
     @Option(
             names = "--all",
@@ -79,7 +92,9 @@ final class BreakCommand implements Callable<Integer> {
         refuseWhatNeedsAFailure();
         Study whole = FoundStudy.sound(asked.study, around).study();
         Study study = candidate.map(c -> only(whole, CandidateNames.find(whole, c))).orElse(whole);
-        if (failure.isPresent()) {
+        if (cases) {
+            cases(study);
+        } else if (failure.isPresent()) {
             tell(study, failure.get());
         } else {
             matrix(study);
@@ -88,6 +103,9 @@ final class BreakCommand implements Callable<Integer> {
     }
 
     private void refuseWhatNeedsAFailure() {
+        if (cases && (failure.isPresent() || all)) {
+            throw new Refusal("--cases tells the study's own cases; leave --failure and --all out");
+        }
         if (failure.isEmpty() && pilot.isPresent()) {
             throw new Refusal("--pilot needs --failure");
         }
@@ -115,16 +133,42 @@ final class BreakCommand implements Callable<Integer> {
                 .caution();
     }
 
-    private void tell(Study study, String said) {
-        if (asked.json && pilot.isPresent()) {
+    private void cases(Study study) {
+        if (study.goals().cases().isEmpty()) {
             throw new Refusal(
-                    "--json tells both of the pilot as planned and of one who does nothing;"
-                            + " leave --pilot out");
+                    "the study names no cases; write them into its study.yaml, such as"
+                            + " cases: [charging lost, main bus short]");
         }
+        List<CandidateCases> told = new ArrayList<>();
+        try (Progress progress =
+                Progress.over(study.candidates().size(), "candidates told", around)) {
+            for (Candidate candidate : study.candidates()) {
+                told.add(Assess.cases(study, candidate, CaseNames.in(candidate, study)));
+                progress.accept(candidate.id());
+            }
+        }
+        Output out = new Output(around);
+        if (asked.json) {
+            out.raw(JsonReport.cases(study, told));
+        } else {
+            tell(told, out);
+        }
+    }
+
+    private static void tell(List<CandidateCases> told, Output out) {
+        told.forEach(
+                of -> out.section(of.candidate().title()).lines(CaseTexts.table(of, out.paint())));
+        out.section("What each case means");
+        CaseTexts.meanings(told).forEach(line -> out.line(Paragraph.of("  ", line)));
+        out.caution();
+    }
+
+    private void tell(Study study, String said) {
         Optional<PlotFiles> files = plot.map(written -> PlotFiles.named(written, around));
         Map<String, List<Failure>> found = new FailureNames(study.candidates()).find(said);
-        Stories stories = Stories.of(study, found, pilot.orElse(Pilot.PLANNED), around);
-        List<String> drawn = files.map(f -> f.write(stories.told())).orElse(List.of());
+        Pilot flown = pilot.orElse(Pilot.PLANNED);
+        Stories stories = Stories.of(study, found, asked.json ? Pilot.PLANNED : flown, around);
+        List<String> drawn = files.map(f -> f.write(stories.told(), flown)).orElse(List.of());
         Output out = new Output(around);
         if (asked.json) {
             out.raw(StoriesJson.of(stories));

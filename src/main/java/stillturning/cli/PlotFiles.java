@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import stillturning.cli.Stories.Told;
 import stillturning.report.StoryPlot;
+import stillturning.story.Pilot;
 import stillturning.story.Story;
 
 /**
@@ -68,16 +69,16 @@ final class PlotFiles {
     }
 
     /**
-     * Draws each story; what each file shows, in their order.
+     * Draws each story with a pilot of this kind; what each file shows, in their order.
      *
      * @throws Refusal if a file cannot be written
      */
-    List<String> write(List<Told> told) {
+    List<String> write(List<Told> told, Pilot pilot) {
         List<String> written = new ArrayList<>();
         for (int i = 0; i < told.size(); i++) {
             Path file = told.size() == 1 ? path : numbered(i + 1);
             Told one = told.get(i);
-            replace(file, drawn(one));
+            replace(file, drawn(one, pilot));
             String what =
                     told.size() == 1
                             ? ""
@@ -97,8 +98,8 @@ final class PlotFiles {
         return path.resolveSibling(stem + "-" + number + "." + ending);
     }
 
-    private byte[] drawn(Told told) {
-        Story story = told.verdict().planned();
+    private byte[] drawn(Told told, Pilot pilot) {
+        Story story = told.verdict().by(pilot);
         String title =
                 told.candidate().title()
                         + ": "

@@ -224,7 +224,8 @@ public final class Bench {
                 "bench",
                 new Study.Heading("Bench", "", true, "EUR"),
                 new Study.Aircraft(12, needs, engine, List.of(cruise), List.of()),
-                new Study.Goals(cruise, enoughSeconds, List.of(), List.of(), Optional.empty()),
+                new Study.Goals(
+                        cruise, enoughSeconds, List.of(), List.of(), Optional.empty(), List.of()),
                 List.of(candidate()));
     }
 

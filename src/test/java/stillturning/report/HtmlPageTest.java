@@ -30,7 +30,7 @@ class HtmlPageTest {
 
     private static final Assessment ASSESSMENT = ReportSamples.assessment();
     private static final String PAGE =
-            HtmlPage.of(ASSESSMENT, ReportSamples.sources(), Optional.empty());
+            HtmlPage.of(ASSESSMENT, ReportSamples.sources(), Optional.empty(), List.of());
 
     @Test
     void isWellFormed() throws Exception {
@@ -41,7 +41,11 @@ class HtmlPageTest {
     void theSameAssessmentGivesTheSameBytes() {
         assertEquals(
                 PAGE,
-                HtmlPage.of(ReportSamples.assessment(), ReportSamples.sources(), Optional.empty()));
+                HtmlPage.of(
+                        ReportSamples.assessment(),
+                        ReportSamples.sources(),
+                        Optional.empty(),
+                        List.of()));
     }
 
     @Test
@@ -111,7 +115,7 @@ class HtmlPageTest {
         Sources sources =
                 new Sources(
                         hostile, List.of(new SourceNote(hostile, hostile, hostile, hostile, "")));
-        String page = HtmlPage.of(assessment, sources, Optional.empty());
+        String page = HtmlPage.of(assessment, sources, Optional.empty(), List.of());
         Document document = parsed(page);
         assertEquals(List.of(), elements(document, "script"));
         String shown = hostile.replace('\u0007', '\uFFFD');
@@ -127,7 +131,7 @@ class HtmlPageTest {
         Assessment assessment =
                 new Assessment(
                         ASSESSMENT.study(), unwell, ASSESSMENT.unassessed(), ASSESSMENT.ranking());
-        String page = HtmlPage.of(assessment, ReportSamples.sources(), Optional.empty());
+        String page = HtmlPage.of(assessment, ReportSamples.sources(), Optional.empty(), List.of());
         String found = byId(parsed(page), "answer").getTextContent();
         assertTrue(found.contains(NothingWrong.MEANING), found);
         assertTrue(found.contains("keeps the engine running for"), found);
@@ -227,7 +231,8 @@ class HtmlPageTest {
                         List.of(),
                         List.of(new Assessment.Unassessed("one-bus", "no state at main-bus")),
                         Optional.empty());
-        Document page = parsed(HtmlPage.of(none, ReportSamples.sources(), Optional.empty()));
+        Document page =
+                parsed(HtmlPage.of(none, ReportSamples.sources(), Optional.empty(), List.of()));
         String text = page.getDocumentElement().getTextContent().toLowerCase(Locale.ROOT);
         assertTrue(text.contains("no candidate could be computed"));
         assertTrue(text.contains("no state at main-bus"));

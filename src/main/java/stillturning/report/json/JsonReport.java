@@ -1,9 +1,12 @@
 package stillturning.report.json;
 
+import java.util.List;
 import java.util.Optional;
 import stillturning.assess.Assessment;
+import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
 import stillturning.assess.Verdict;
+import stillturning.model.Study;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.MapperFeature;
@@ -13,8 +16,8 @@ import tools.jackson.databind.json.JsonMapper;
 /**
  * Results as JSON, for other programs. SI units stand in the names of the fields; a time that
  * nothing limits is {@code null} and the field beside it says so; numbers carry six digits. The
- * schemas are the resources {@code decide.schema.json}, {@code story.schema.json} and {@code
- * matrix.schema.json} in {@code /stillturning/report}.
+ * schemas are the resources {@code decide.schema.json}, {@code story.schema.json}, {@code
+ * cases.schema.json} and {@code matrix.schema.json} in {@code /stillturning/report}.
  */
 public final class JsonReport {
 
@@ -31,6 +34,11 @@ public final class JsonReport {
     /** One failure of one candidate. */
     public static String story(Verdict verdict) {
         return text(StoryJson.of(verdict));
+    }
+
+    /** What the study's own cases do to each candidate. */
+    public static String cases(Study study, List<CandidateCases> cases) {
+        return text(CasesJson.of(study, cases));
     }
 
     /** Every failure of every candidate. */

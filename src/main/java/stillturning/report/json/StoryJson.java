@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import stillturning.assess.Verdict;
 import stillturning.report.Cautions;
+import stillturning.story.Bar;
 import stillturning.story.Endurance;
 import stillturning.story.Happening;
 import stillturning.story.Story;
@@ -19,6 +20,7 @@ record StoryJson(
         @Nullable Double actBySeconds,
         Losses losses,
         Told pilotAsPlanned,
+        Told pilotLate,
         Told pilotDoesNothing) {
 
     /** What no longer works. */
@@ -33,6 +35,7 @@ record StoryJson(
             List<Event> events,
             List<String> workingLoads,
             List<Values> traces,
+            List<Doings> bars,
             @Nullable Double endSeconds) {}
 
     /** What became of the engine. */
@@ -52,6 +55,12 @@ record StoryJson(
             String words,
             @Nullable Integer cause) {}
 
+    /** What something was doing. */
+    record Doings(String name, List<Doing> spans) {}
+
+    /** One state from a time to another. */
+    record Doing(@Nullable Double fromSeconds, @Nullable Double toSeconds, String doing) {}
+
     /** A quantity over time. */
     record Values(
             String name,
@@ -68,6 +77,7 @@ record StoryJson(
                 verdict.actBySeconds().map(JsonNumbers::number).orElse(null),
                 losses(verdict.losses()),
                 told(verdict.planned()),
+                told(verdict.late()),
                 told(verdict.unaided()));
     }
 
@@ -86,6 +96,7 @@ record StoryJson(
                 story.happenings().stream().map(StoryJson::event).toList(),
                 story.aftermath().working().stream().sorted().toList(),
                 story.traces().stream().map(StoryJson::values).toList(),
+                story.bars().stream().map(StoryJson::doings).toList(),
                 JsonNumbers.number(story.endSeconds()));
     }
 
@@ -106,6 +117,19 @@ record StoryJson(
                 happening.part(),
                 happening.words(),
                 happening.cause() < 0 ? null : Integer.valueOf(happening.cause()));
+    }
+
+    private static Doings doings(Bar bar) {
+        return new Doings(
+                bar.name(),
+                bar.spans().stream()
+                        .map(
+                                span ->
+                                        new Doing(
+                                                JsonNumbers.number(span.fromSeconds()),
+                                                JsonNumbers.number(span.toSeconds()),
+                                                JsonNumbers.kebab(span.doing())))
+                        .toList());
     }
 
     private static Values values(Trace trace) {

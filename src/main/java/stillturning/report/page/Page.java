@@ -7,6 +7,7 @@ import java.util.Optional;
 public record Page(
         Head head,
         Answer answer,
+        Optional<Cases> cases,
         Comparison comparison,
         List<CandidateSheet> candidates,
         Matrix matrix,
@@ -55,6 +56,33 @@ public record Page(
 
     /** Whether one candidate meets one requirement, and why. */
     public record Met(boolean met, String reason) {}
+
+    /**
+     * What happens in the study's own cases.
+     *
+     * @param meanings what each case means in which candidate
+     */
+    public record Cases(List<Link> candidates, List<CaseRow> rows, List<Fact> meanings) {
+        public Cases {
+            candidates = List.copyOf(candidates);
+            rows = List.copyOf(rows);
+            meanings = List.copyOf(meanings);
+        }
+    }
+
+    /** One case; cells in the candidates' order. */
+    public record CaseRow(String said, List<CaseCell> cells) {
+        public CaseRow {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /** What the case does to one candidate; the anchor of its story, empty for none. */
+    public record CaseCell(Mark mark, List<Fact> facts, String anchor) {
+        public CaseCell {
+            facts = List.copyOf(facts);
+        }
+    }
 
     /** The ranking with everything that it rests on. */
     public record Comparison(
