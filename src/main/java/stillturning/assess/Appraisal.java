@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
+import stillturning.story.Start;
 import stillturning.structure.StructureFindings;
 
 /**
@@ -14,8 +15,7 @@ import stillturning.structure.StructureFindings;
  *
  * @param flight the candidate with nothing wrong
  * @param singles verdict on every single failure, in the candidate's order
- * @param masterOff verdict on the drill that takes all power off the airframe, if there is one
- * @param chargingLost verdict on all charging sources failing
+ * @param cases what is looked at beside the single failures
  * @param structure the structural second opinion
  * @param met each hard requirement, met or not, with the reason
  */
@@ -23,11 +23,41 @@ public record Appraisal(
         Candidate candidate,
         Undisturbed flight,
         List<Verdict> singles,
-        Optional<Verdict> masterOff,
-        Verdict chargingLost,
+        Cases cases,
         StructureFindings structure,
         Measures measures,
         List<RequirementMet> met) {
+
+    /**
+     * What is looked at beside the single failures.
+     *
+     * @param masterOff the drill that takes all power off the airframe, if there is one
+     * @param chargingLost all charging sources failing
+     * @param lasting how long the engine then runs, by what is switched off
+     * @param leftSwitches each switch of normal flight left in another position
+     * @param starts the engine started on the ground; none where the study has no starter
+     */
+    public record Cases(
+            Optional<Verdict> masterOff,
+            Verdict chargingLost,
+            Lasting lasting,
+            List<LeftSwitch> leftSwitches,
+            List<Start> starts) {
+        public Cases {
+            leftSwitches = List.copyOf(leftSwitches);
+            starts = List.copyOf(starts);
+        }
+    }
+
+    /** The drill that takes all power off the airframe, if there is one. */
+    public Optional<Verdict> masterOff() {
+        return cases.masterOff;
+    }
+
+    /** All charging sources failing. */
+    public Verdict chargingLost() {
+        return cases.chargingLost;
+    }
 
     /** Weight, cost, complexity, and the value by criterion. */
     public record Measures(
@@ -75,8 +105,8 @@ public record Appraisal(
      * @throws IllegalArgumentException if it is no single failure and no operating case of it
      */
     public Verdict verdictOn(Failure failure) {
-        Stream<Verdict> cases = Stream.concat(Stream.of(chargingLost), masterOff.stream());
-        return Stream.concat(cases, singles.stream())
+        Stream<Verdict> operating = Stream.concat(Stream.of(chargingLost()), masterOff().stream());
+        return Stream.concat(operating, singles.stream())
                 .filter(v -> v.failure().name().equals(failure.name()))
                 .findFirst()
                 .orElseThrow(

@@ -17,7 +17,7 @@ import stillturning.story.UntoldStory;
 public record CandidateCases(Candidate candidate, List<Case> cases) {
 
     private static final Comparator<Verdict> WORST_FIRST =
-            Comparator.comparing(Verdict::outcome)
+            Comparator.comparing((Verdict v) -> v.outcome())
                     .thenComparing(v -> v.planned().engine().endurance().seconds());
 
     /**

@@ -99,7 +99,7 @@ final class PlotFiles {
     }
 
     private byte[] drawn(Told told, Pilot pilot) {
-        Story story = told.verdict().by(pilot);
+        Story story = told.verdict().with(pilot);
         String title =
                 told.candidate().title()
                         + ": "
