@@ -43,11 +43,7 @@ final class Judge {
     }
 
     Verdict judge(Failure failure) throws UntoldStory {
-        return judge(failure, Pilot.PLANNED);
-    }
-
-    Verdict judge(Failure failure, Pilot pilot) throws UntoldStory {
-        Stories stories = tell(failure, pilot);
+        Stories stories = tell(failure);
         Map<Pilot, Outcome> outcomes = new EnumMap<>(Pilot.class);
         for (Pilot kind : Pilot.values()) {
             Story story =
@@ -67,13 +63,15 @@ final class Judge {
                 failure, outcomes, stories, losses(stories.planned()), engineOwn(failure), actBy);
     }
 
-    private Stories tell(Failure failure, Pilot pilot) throws UntoldStory {
-        Story planned = timeline.tell(failure, pilot);
+    private Stories tell(Failure failure) throws UntoldStory {
+        Story planned = timeline.tell(failure, Pilot.PLANNED);
         boolean acts = planned.aftermath().actedPilot();
         Optional<Story> standing =
                 planned.engine().stops() > 0 && study.aircraft().engine().windmills()
                         ? Optional.of(
-                                timeline.tell(failure, Setting.with(pilot).with(Propeller.STANDS)))
+                                timeline.tell(
+                                        failure,
+                                        Setting.with(Pilot.PLANNED).with(Propeller.STANDS)))
                         : Optional.empty();
         return new Stories(
                 planned,

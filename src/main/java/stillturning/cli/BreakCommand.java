@@ -17,6 +17,7 @@ import stillturning.model.Study;
 import stillturning.report.CaseTexts;
 import stillturning.report.TerminalTables;
 import stillturning.report.json.JsonReport;
+import stillturning.story.Moment;
 import stillturning.story.Pilot;
 
 /** Makes things fail and tells what follows. */
@@ -34,6 +35,8 @@ import stillturning.story.Pilot;
             "  stillturning break sandpiper --candidate split --failure \"main bus short\""
                     + " --plot bus.png",
             "  stillturning break sandpiper --failure \"master off\"",
+            "  stillturning break sandpiper --failure alternator --in climb",
+            "  stillturning break sandpiper --failure \"charging lost\" --every-phase",
             "  stillturning break sandpiper --cases"
         })
 final class BreakCommand implements Callable<Integer> {
@@ -72,6 +75,19 @@ final class BreakCommand implements Callable<Integer> {
     private Optional<String> plot = Optional.empty();
 
     @Option(
+            names = "--in",
+            paramLabel = "PHASE",
+            description =
+                    "With --failure: let it come as this phase of the flight begins, and fly the"
+                            + " rest of the flight.")
+    private Optional<String> phase = Optional.empty();
+
+    @Option(
+            names = "--every-phase",
+            description = "With --failure: let it come at every moment of the flight, as a table.")
+    private boolean everyPhase;
+
+    @Option(
             names = "--cases",
             description =
                     "Only the cases that the study names, for each candidate: what they do, how"
@@ -89,7 +105,7 @@ final class BreakCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        refuseWhatNeedsAFailure();
+        refuseWhatContradicts();
         Study whole = FoundStudy.sound(asked.study, around).study();
         Study study = candidate.map(c -> only(whole, CandidateNames.find(whole, c))).orElse(whole);
         if (cases) {
@@ -102,15 +118,24 @@ final class BreakCommand implements Callable<Integer> {
         return ExitCode.FINE;
     }
 
-    private void refuseWhatNeedsAFailure() {
+    private void refuseWhatContradicts() {
         if (cases && (failure.isPresent() || all)) {
             throw new Refusal("--cases tells the study's own cases; leave --failure and --all out");
         }
-        if (failure.isEmpty() && pilot.isPresent()) {
-            throw new Refusal("--pilot needs --failure");
+        needsFailure("--pilot", pilot.isPresent());
+        needsFailure("--plot", plot.isPresent());
+        needsFailure("--in", phase.isPresent());
+        needsFailure("--every-phase", everyPhase);
+        if (everyPhase && (phase.isPresent() || plot.isPresent() || pilot.isPresent())) {
+            throw new Refusal(
+                    "--every-phase is a table over all phases and pilots; leave --in, --pilot and"
+                            + " --plot out");
         }
-        if (failure.isEmpty() && plot.isPresent()) {
-            throw new Refusal("--plot needs --failure: it draws what follows from one");
+    }
+
+    private void needsFailure(String option, boolean given) {
+        if (given && failure.isEmpty()) {
+            throw new Refusal(option + " needs --failure");
         }
     }
 
@@ -166,14 +191,30 @@ final class BreakCommand implements Callable<Integer> {
     private void tell(Study study, String said) {
         Optional<PlotFiles> files = plot.map(written -> PlotFiles.named(written, around));
         Map<String, List<Failure>> found = new FailureNames(study.candidates()).find(said);
-        Pilot flown = pilot.orElse(Pilot.PLANNED);
-        Stories stories = Stories.of(study, found, asked.json ? Pilot.PLANNED : flown, around);
-        List<String> drawn = files.map(f -> f.write(stories.told(), flown)).orElse(List.of());
+        if (everyPhase) {
+            everyPhase(study, found);
+            return;
+        }
+        Moment moment =
+                phase.map(named -> PhaseNames.find(study, named))
+                        .orElse(Moment.heldIn(study.goals().failurePhase().name()));
+        Stories stories = Stories.of(study, found, moment, pilot.orElse(Pilot.PLANNED), around);
+        List<String> drawn = files.map(f -> f.write(stories)).orElse(List.of());
         Output out = new Output(around);
         if (asked.json) {
             out.raw(StoriesJson.of(stories));
         } else {
             new StoriesText(stories, out).tell(drawn);
+        }
+    }
+
+    private void everyPhase(Study study, Map<String, List<Failure>> failures) {
+        Phases phases = Phases.of(study, failures, around);
+        Output out = new Output(around);
+        if (asked.json) {
+            out.raw(JsonReport.phases(study, phases.told(), phases.untold()));
+        } else {
+            phases.tell(out);
         }
     }
 }

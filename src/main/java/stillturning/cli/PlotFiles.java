@@ -69,16 +69,17 @@ final class PlotFiles {
     }
 
     /**
-     * Draws each story with a pilot of this kind; what each file shows, in their order.
+     * Draws each story; what each file shows, in their order.
      *
      * @throws Refusal if a file cannot be written
      */
-    List<String> write(List<Told> told, Pilot pilot) {
+    List<String> write(Stories stories) {
+        List<Told> told = stories.told();
         List<String> written = new ArrayList<>();
         for (int i = 0; i < told.size(); i++) {
             Path file = told.size() == 1 ? path : numbered(i + 1);
             Told one = told.get(i);
-            replace(file, drawn(one, pilot));
+            replace(file, drawn(one, stories.pilot()));
             String what =
                     told.size() == 1
                             ? ""

@@ -7,7 +7,6 @@ import stillturning.assess.CandidateCases.Case;
 import stillturning.assess.Verdict;
 import stillturning.model.Study;
 import stillturning.report.Cautions;
-import stillturning.story.Story;
 
 /** The shape of what the study's own cases do, in JSON. */
 record CasesJson(
@@ -38,9 +37,6 @@ record CasesJson(
             Lasting pilotDoesNothing,
             @Nullable Double actBySeconds) {}
 
-    /** How long the engine runs. */
-    record Lasting(@Nullable Double enduranceSeconds, boolean enduranceLimited) {}
-
     static CasesJson of(Study study, List<CandidateCases> all) {
         return new CasesJson(
                 JsonReport.SCHEMA_VERSION,
@@ -69,15 +65,9 @@ record CasesJson(
                 verdict.failure().name(),
                 JsonNumbers.kebab(verdict.outcome()),
                 JsonNumbers.number(verdict.planned().engine().longestInterruptionSeconds()),
-                lasting(verdict.planned()),
-                lasting(verdict.late()),
-                lasting(verdict.unaided()),
+                Lasting.of(verdict.planned().engine().endurance()),
+                Lasting.of(verdict.late().engine().endurance()),
+                Lasting.of(verdict.unaided().engine().endurance()),
                 verdict.actBySeconds().map(JsonNumbers::number).orElse(null));
-    }
-
-    private static Lasting lasting(Story story) {
-        return new Lasting(
-                JsonNumbers.seconds(story.engine().endurance()),
-                JsonNumbers.limited(story.engine().endurance()));
     }
 }

@@ -8,6 +8,7 @@ import stillturning.report.Cautions;
 import stillturning.story.Bar;
 import stillturning.story.Endurance;
 import stillturning.story.Happening;
+import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.Trace;
 
@@ -17,11 +18,14 @@ record StoryJson(
         String caution,
         String failure,
         String outcome,
+        String outcomePilotLate,
+        String outcomePilotDoesNothing,
         @Nullable Double actBySeconds,
         Losses losses,
         Told pilotAsPlanned,
         Told pilotLate,
-        Told pilotDoesNothing) {
+        Told pilotDoesNothing,
+        @Nullable Told propellerStands) {
 
     /** What no longer works. */
     record Losses(List<String> engineLoads, List<String> otherLoads, List<Feed> feeds) {}
@@ -74,11 +78,14 @@ record StoryJson(
                 Cautions.SHORT,
                 verdict.failure().name(),
                 JsonNumbers.kebab(verdict.outcome()),
+                JsonNumbers.kebab(verdict.outcome(Pilot.LATE)),
+                JsonNumbers.kebab(verdict.outcome(Pilot.NEVER)),
                 verdict.actBySeconds().map(JsonNumbers::number).orElse(null),
                 losses(verdict.losses()),
                 told(verdict.planned()),
                 told(verdict.late()),
-                told(verdict.unaided()));
+                told(verdict.unaided()),
+                verdict.stories().standing().map(StoryJson::told).orElse(null));
     }
 
     private static Losses losses(Verdict.Losses losses) {
