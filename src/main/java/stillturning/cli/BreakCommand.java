@@ -8,17 +8,24 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
+import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
+import stillturning.assess.Elsewhere;
 import stillturning.assess.Outcome;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.report.Beside;
 import stillturning.report.CaseTexts;
+import stillturning.report.ElsewhereTable;
+import stillturning.report.InOrder;
 import stillturning.report.TerminalTables;
 import stillturning.report.json.JsonReport;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
+import stillturning.story.UntoldStory;
 
 /** Makes things fail and tells what follows. */
 @Command(
@@ -84,7 +91,9 @@ final class BreakCommand implements Callable<Integer> {
 
     @Option(
             names = "--every-phase",
-            description = "With --failure: let it come at every moment of the flight, as a table.")
+            description =
+                    "With --failure: let it come at every moment of the flight, as a table. Without:"
+                            + " every failure that does worse elsewhere in the flight.")
     private boolean everyPhase;
 
     @Option(
@@ -112,6 +121,8 @@ final class BreakCommand implements Callable<Integer> {
             cases(study);
         } else if (failure.isPresent()) {
             tell(study, failure.get());
+        } else if (everyPhase) {
+            elsewhere(study);
         } else {
             matrix(study);
         }
@@ -125,7 +136,11 @@ final class BreakCommand implements Callable<Integer> {
         needsFailure("--pilot", pilot.isPresent());
         needsFailure("--plot", plot.isPresent());
         needsFailure("--in", phase.isPresent());
-        needsFailure("--every-phase", everyPhase);
+        if (everyPhase && failure.isEmpty() && (asked.json || cases)) {
+            throw new Refusal(
+                    "without --failure, --every-phase is a list of every failure that does worse"
+                            + " elsewhere; leave --json and --cases out");
+        }
         if (everyPhase && (phase.isPresent() || plot.isPresent() || pilot.isPresent())) {
             throw new Refusal(
                     "--every-phase is a table over all phases and pilots; leave --in, --pilot and"
@@ -154,7 +169,42 @@ final class BreakCommand implements Callable<Integer> {
         assessed.heading(out);
         Outcome mildest = all ? Outcome.NO_EFFECT : Outcome.INTERRUPTED;
         out.section("What every failure does, the pilot as planned")
-                .lines(TerminalTables.matrix(assessed.assessment(), mildest, out.paint()))
+                .lines(TerminalTables.matrix(assessed.assessment(), mildest, out.paint()));
+        beside(assessed.assessment(), out);
+        out.caution();
+    }
+
+    private void beside(Assessment assessment, Output out) {
+        List<Appraisal> appraisals = InOrder.of(assessment);
+        List<String> left = Beside.leftSwitches(appraisals, all, out.paint());
+        if (!left.isEmpty()) {
+            out.section("One switch left wrong before flight").lines(left);
+        }
+        List<String> starts = Beside.starts(appraisals, out.paint());
+        if (!starts.isEmpty()) {
+            out.section("Starting the engine on the ground").lines(starts);
+        }
+    }
+
+    private List<Elsewhere> elsewhere(Assessment assessment) {
+        int moments = Assess.moments(assessment.study()).size() * assessment.appraisals().size();
+        try (Progress progress = Progress.over(moments, "moments tried", around)) {
+            return Assess.elsewhere(assessment, progress);
+        } catch (UntoldStory e) {
+            throw new Refusal("not every moment can be computed: " + e.getMessage());
+        }
+    }
+
+    private void elsewhere(Study study) {
+        Assessed assessed = Assessed.of(study, around);
+        List<Elsewhere> worse = elsewhere(assessed.assessment());
+        Output out = new Output(around);
+        ElsewhereTable table = new ElsewhereTable(assessed.assessment(), worse);
+        assessed.heading(out);
+        out.section("At every moment of the flight")
+                .line(Paragraph.of("", table.method()))
+                .line("")
+                .lines(table.lines(all ? Outcome.NO_EFFECT : Outcome.INTERRUPTED, out.paint()))
                 .caution();
     }
 

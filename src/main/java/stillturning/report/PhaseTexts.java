@@ -10,7 +10,6 @@ import stillturning.quantity.Formats;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
 import stillturning.story.Moment;
-import stillturning.story.Moment.Batteries;
 
 /** One failure at every moment of the flight, as text. */
 public final class PhaseTexts {
@@ -18,7 +17,7 @@ public final class PhaseTexts {
     /** How the tables are to be read; stands once above them. */
     public static final String READING =
             "The failure comes as a phase begins; the rest of the flight is flown as the study has"
-                    + " it. How long the engine runs, by pilot; \"until landing\" is long enough.";
+                    + " it. How long the engine runs, by pilot; \"to the landing\" is long enough.";
 
     private PhaseTexts() {}
 
@@ -42,19 +41,13 @@ public final class PhaseTexts {
         Verdict verdict = one.verdict();
         OutcomeMark mark = OutcomeMark.of(verdict.outcome());
         return List.of(
-                new Cell(name(one.moment())),
+                new Cell(ElsewhereTable.when(one.moment())),
                 new Cell(Formats.duration(secondsLeft(study, one.moment()))),
                 new Cell(mark.word(), mark.ink()),
                 new Cell(Ending.endurance(verdict.planned())),
                 new Cell(Ending.endurance(verdict.late())),
                 new Cell(Ending.endurance(verdict.unaided())),
                 new Cell(verdict.actBySeconds().map(Formats::lasting).orElse("-")));
-    }
-
-    private static String name(Moment moment) {
-        return moment.batteries() == Batteries.TIRED
-                ? moment.phase() + ", after a hard start"
-                : moment.phase();
     }
 
     /** Time from the beginning of the moment's phase to the landing (s). */

@@ -25,7 +25,7 @@ public final class Shown {
             return "over " + Formats.lasting(atLeast.seconds());
         }
         return endurance instanceof Endurance.Landed
-                ? "until landing"
+                ? "to the landing"
                 : seconds(endurance.seconds());
     }
 

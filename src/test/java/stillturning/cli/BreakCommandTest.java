@@ -93,7 +93,9 @@ class BreakCommandTest {
         assertEquals(ExitCode.FINE, ran.code(), ran.err());
         assertTrue(ran.out().startsWith("Pilot as planned; "), ran.out());
         assertTrue(
-                ran.out().matches("(?s).*\nOne bus +main-bus: short to +engine lost +1.0 s +1.0 s +1.0 s .*"),
+                ran.out()
+                        .matches(
+                                "(?s).*\nOne bus +main-bus: short to +engine lost +1.0 s +1.0 s +1.0 s .*"),
                 ran.out());
         assertTrue(ran.out().contains("\n  One bus, second feeds from the battery\n"), ran.out());
         assertCautioned(ran);
@@ -267,6 +269,83 @@ class BreakCommandTest {
             assertEquals("", ran.out());
         }
         assertTrue(breaking("--plot", "bus.svg").err().contains("--plot needs --failure"));
+    }
+
+    private void name(String cases) {
+        Path study = here.resolve("small").resolve("study.yaml");
+        Session.change(study, "\nfailures-in:", "\ncases: " + cases + "\nfailures-in:");
+    }
+
+    @Test
+    void theStudysCasesAreToldForEachCandidateWithEveryPilot() {
+        name("[charging lost, main bus short, ground open]");
+        Ran ran = breaking("--cases", "--candidate", "one-bus");
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+        assertTrue(
+                ran.out().matches("(?s).*\nmain bus short +engine lost +- +1.0 s +1.0 s +1.0 s.*"),
+                ran.out());
+        assertTrue(ran.out().contains("ground open: the worst of 2, "), ran.out());
+        assertTrue(ran.lines().stream().allMatch(line -> line.length() <= 100), ran.out());
+        assertCautioned(ran);
+    }
+
+    @Test
+    void aCaseThatNoCandidateHasIsAMistakeWithItsPlaceForEveryCommand() {
+        name("[charging lost, third battery explodes]");
+        for (List<String> words : List.of(List.of("check", "small"), List.of("break", "small"))) {
+            Ran ran = Session.in(here).run(words.toArray(new String[0]));
+            assertEquals(ExitCode.BAD_INPUT, ran.code());
+            String told = ran.out() + ran.err();
+            assertTrue(told.matches("(?s).*study.yaml:\\d+:24: cases\\[1\\].*"), told);
+            assertTrue(told.contains("by the name \"third battery explodes\""), told);
+        }
+    }
+
+    @Test
+    void casesThatAreNotThereAreAskedFor() {
+        Ran ran = breaking("--cases");
+        assertEquals(ExitCode.BAD_INPUT, ran.code());
+        assertTrue(ran.err().contains("cases: ["), ran.err());
+        assertEquals(ExitCode.BAD_INPUT, breaking("--cases", "--failure", "main bus").code());
+    }
+
+    @Test
+    void aFailureMayComeInAnyPhase() {
+        String sandpiper = Session.ARCHITECTURES.resolve("sandpiper").toString();
+        List<String> asked = List.of("break", sandpiper, "--failure", "charging lost");
+        List<String> climb = new ArrayList<>(asked);
+        climb.addAll(List.of("--in", "climb"));
+        Ran ran = Session.in(here).run(climb.toArray(new String[0]));
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+        assertTrue(ran.out().contains("the failure comes as climb begins"), ran.out());
+        climb.set(5, "swim");
+        Ran none = Session.in(here).run(climb.toArray(new String[0]));
+        assertEquals(ExitCode.BAD_INPUT, none.code());
+        assertTrue(none.err().contains("write one of taxi, take-off, climb"), none.err());
+    }
+
+    @Test
+    void aFailureIsFlownFromEveryMoment() {
+        String sandpiper = Session.ARCHITECTURES.resolve("sandpiper").toString();
+        Ran ran =
+                Session.in(here)
+                        .run(
+                                "break",
+                                sandpiper,
+                                "--candidate",
+                                "split",
+                                "--failure",
+                                "charging lost",
+                                "--every-phase");
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+        // the phases of the study from approach to take-off: 10, 100, 108 and 109 minutes
+        assertTrue(ran.out().matches("(?s).*\napproach +10 min .*to the landing.*"), ran.out());
+        assertTrue(ran.out().matches("(?s).*\ncruise +1 h 40 min .*"), ran.out());
+        assertTrue(ran.out().matches("(?s).*\nclimb +1 h 48 min .*"), ran.out());
+        assertTrue(ran.out().matches("(?s).*\ntake-off +1 h 49 min .*"), ran.out());
+        assertEquals(
+                ExitCode.BAD_INPUT,
+                breaking("--failure", "main bus", "--every-phase", "--in", "x").code());
     }
 
     private static void assertCautioned(Ran ran) {

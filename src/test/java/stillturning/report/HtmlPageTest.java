@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -21,6 +22,7 @@ import org.xml.sax.InputSource;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
+import stillturning.assess.CandidateCases;
 import stillturning.assess.Outcome;
 import stillturning.assess.Undisturbed;
 import stillturning.assess.Verdict;
@@ -31,6 +33,28 @@ class HtmlPageTest {
     private static final Assessment ASSESSMENT = ReportSamples.assessment();
     private static final String PAGE =
             HtmlPage.of(ASSESSMENT, ReportSamples.sources(), Optional.empty(), List.of());
+
+    @Test
+    void theStudysCasesStandNearTheTopWithEveryPilot() throws Exception {
+        List<CandidateCases> cases =
+                InOrder.of(ASSESSMENT).stream()
+                        .map(
+                                a ->
+                                        CandidateCases.of(
+                                                a,
+                                                Map.of(
+                                                        "no charging",
+                                                        List.of(a.chargingLost().failure()))))
+                        .toList();
+        String page = HtmlPage.of(ASSESSMENT, ReportSamples.sources(), Optional.empty(), cases);
+        parsed(page);
+        int at = page.indexOf("What happens when ...</h2>");
+        assertTrue(at > page.indexOf("id=\"answer\"") && at < page.indexOf("id=\"ranking\""));
+        String section = page.substring(at, page.indexOf("id=\"ranking\""));
+        assertTrue(section.contains("no charging") && section.contains("as planned"), section);
+        assertTrue(section.contains("<small>late "), section);
+        assertTrue(section.contains("charging lost"), section);
+    }
 
     @Test
     void isWellFormed() throws Exception {

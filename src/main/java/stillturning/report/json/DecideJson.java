@@ -63,7 +63,19 @@ record DecideJson(
             List<Gate> requirements,
             List<Value> values,
             Map<String, Integer> singleFailures,
+            Beside beside,
             Burden burden) {}
+
+    /** What is looked at beside the single failures. */
+    record Beside(Shedding chargingLost, List<SwitchLeft> leftSwitches, List<Started> starts) {
+
+        static Beside of(Appraisal.Cases cases) {
+            return new Beside(
+                    Shedding.of(cases.lasting()),
+                    cases.leftSwitches().stream().map(SwitchLeft::of).toList(),
+                    cases.starts().stream().map(Started::of).toList());
+        }
+    }
 
     /** Where it stands. */
     record Place(
@@ -170,6 +182,7 @@ record DecideJson(
                         .toList(),
                 standing.contributions().stream().map(DecideJson::value).toList(),
                 outcomes(appraisal),
+                Beside.of(appraisal.cases()),
                 burden(appraisal));
     }
 

@@ -138,6 +138,7 @@ public record Page(
      * One candidate on its own.
      *
      * @param drawing as SVG text
+     * @param beside what is looked at beside the failures
      */
     public record CandidateSheet(
             String anchor,
@@ -148,12 +149,21 @@ public record Page(
             List<Fact> burdens,
             Counts counts,
             List<Fact> flight,
+            List<FactGroup> beside,
             List<OutcomeList> outcomes) {
         public CandidateSheet {
+            beside = List.copyOf(beside);
             grounds = List.copyOf(grounds);
             burdens = List.copyOf(burdens);
             flight = List.copyOf(flight);
             outcomes = List.copyOf(outcomes);
+        }
+    }
+
+    /** Facts under a heading. */
+    public record FactGroup(String heading, List<Fact> facts) {
+        public FactGroup {
+            facts = List.copyOf(facts);
         }
     }
 
