@@ -10,6 +10,7 @@ import stillturning.model.Study;
 import stillturning.story.Endurance;
 import stillturning.story.Normal;
 import stillturning.story.Pilot;
+import stillturning.story.Setting;
 import stillturning.story.Story;
 import stillturning.story.Story.Feed;
 import stillturning.story.UntoldStory;
@@ -33,16 +34,48 @@ final class Judge {
     }
 
     Verdict judge(Failure failure, Pilot pilot) throws UntoldStory {
-        Story planned = timeline.tell(failure, pilot);
+        Setting typical = Setting.with(pilot);
+        Verdict verdict = judge(failure, typical);
+        return verdict.within(
+                Tolerances.of(verdict.planned(), race -> judge(failure, raced(typical, race))));
+    }
+
+    private static Setting raced(Setting setting, Setting.Race race) {
+        return new Setting(
+                setting.pilot(), setting.shedding(), setting.propeller(), setting.blocks(), race);
+    }
+
+    private static Setting unaided(Setting setting) {
+        return new Setting(
+                Pilot.NEVER,
+                setting.shedding(),
+                setting.propeller(),
+                setting.blocks(),
+                setting.race());
+    }
+
+    /** What comes of a failure in one setting, and only there. */
+    private Verdict judge(Failure failure, Setting setting) throws UntoldStory {
+        Story planned = timeline.tell(failure, setting);
         Story unaided =
-                planned.aftermath().actedPilot() ? timeline.tell(failure, Pilot.NEVER) : planned;
+                planned.aftermath().actedPilot()
+                        ? timeline.tell(failure, unaided(setting))
+                        : planned;
         Losses losses = losses(planned);
         Outcome outcome = outcome(planned, unaided, losses);
         Optional<Double> actBy =
                 outcome.needsPilot()
                         ? Optional.of(unaided.engine().endurance().seconds())
                         : Optional.empty();
-        return new Verdict(failure, outcome, planned, unaided, losses, engineOwn(failure), actBy);
+        return new Verdict(
+                failure,
+                outcome,
+                planned,
+                unaided,
+                losses,
+                engineOwn(failure),
+                actBy,
+                Optional.empty());
     }
 
     private Outcome outcome(Story planned, Story unaided, Losses losses) {

@@ -16,6 +16,7 @@ import stillturning.story.Story.Feed;
  *     well it is supplied: the same in every candidate, and held against none
  * @param actBySeconds when the engine stops if the pilot does nothing (s); empty if it does not
  *     depend on him
+ * @param inBand the worst that the tolerance of the protectors leaves open, if anything
  */
 public record Verdict(
         Failure failure,
@@ -24,7 +25,8 @@ public record Verdict(
         Story unaided,
         Losses losses,
         boolean engineOwn,
-        Optional<Double> actBySeconds) {
+        Optional<Double> actBySeconds,
+        Optional<InBand> inBand) {
 
     /**
      * What is lost once the quick events are over.
@@ -39,6 +41,17 @@ public record Verdict(
             otherLoads = List.copyOf(otherLoads);
             feeds = List.copyOf(feeds);
         }
+    }
+
+    /** The same, with what the tolerance of the protectors leaves open. */
+    Verdict within(Optional<InBand> band) {
+        return new Verdict(
+                failure, outcome, planned, unaided, losses, engineOwn, actBySeconds, band);
+    }
+
+    /** Whether something worse may come of it, within the tolerance of the protectors. */
+    public boolean mayBeWorse() {
+        return inBand.filter(band -> band.then().outcome().compareTo(outcome) < 0).isPresent();
     }
 
     /** Whether what the pilot does ends an engine that would have run on without him. */

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import stillturning.story.Contest;
 import stillturning.story.Happening;
 import stillturning.story.Happening.Kind;
 
@@ -22,6 +23,7 @@ public final class Journal {
                             Kind.ENGINE_RECOVERS));
 
     private final List<Happening> happenings = new ArrayList<>();
+    private final List<Contest> contests = new ArrayList<>();
     private int latestMove = -1;
     private int cause = -1;
 
@@ -54,5 +56,14 @@ public final class Journal {
 
     public List<Happening> happenings() {
         return List.copyOf(happenings);
+    }
+
+    void write(Contest contest) {
+        contests.add(contest);
+    }
+
+    /** What gave way by too much current, and what might have instead, in order of time. */
+    public List<Contest> contests() {
+        return List.copyOf(contests);
     }
 }

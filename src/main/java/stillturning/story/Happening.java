@@ -14,6 +14,8 @@ public record Happening(double seconds, Kind kind, String part, String words, in
     public enum Kind {
         FAILURE,
         PROTECTOR_OPENS,
+        WIRE_OVERHEATS,
+        WIRE_MELTS,
         CONTACTS_CLOSE,
         CONTACTS_OPEN,
         LOAD_STOPS,
