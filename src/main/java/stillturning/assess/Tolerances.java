@@ -50,8 +50,12 @@ final class Tolerances {
             throws UntoldStory {
         Verdict then = again.judge(Race.against(contest.winner()));
         List<Happening> gaveWay = givingWay(then.planned()).toList();
+        // what gives way after the winner all the same has lost this race
         Optional<Happening> instead =
-                gaveWay.stream().filter(h -> !expected.contains(h.part())).findFirst();
+                gaveWay.stream()
+                        .takeWhile(h -> !h.part().equals(contest.winner()))
+                        .filter(h -> !expected.contains(h.part()))
+                        .findFirst();
         boolean opened = gaveWay.stream().anyMatch(h -> h.part().equals(contest.winner()));
         if (instead.isEmpty() && (opened || Double.isFinite(contest.slowSeconds()))) {
             return Optional.empty();

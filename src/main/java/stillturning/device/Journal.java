@@ -17,6 +17,7 @@ public final class Journal {
             Set.copyOf(
                     EnumSet.of(
                             Kind.LOAD_STOPS,
+                            Kind.WIRE_OVERHEATS,
                             Kind.LOAD_RESTARTS,
                             Kind.CUE,
                             Kind.ENGINE_INTERRUPTED,
