@@ -136,9 +136,9 @@ final class Heat implements Stateful {
         return counts || load > 1 ? 0 : load * load;
     }
 
-    /** In balance with what flows in another run. */
+    /** In balance with what flows in another run, where it may stand elsewhere in its band. */
     void adopt(Heat healthy) {
-        heat = healthy.restAt(healthy.load());
+        heat = restAt(Math.abs(healthy.now.amps(healthy.branch)) * perAmp);
         rest = heat;
         sinceSeconds = now.seconds;
     }

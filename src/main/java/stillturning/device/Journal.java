@@ -55,6 +55,14 @@ public final class Journal {
         return cause;
     }
 
+    /** Forgets everything, as what came before the story. */
+    public void startAnew() {
+        happenings.clear();
+        contests.clear();
+        latestMove = -1;
+        cause = -1;
+    }
+
     public List<Happening> happenings() {
         return List.copyOf(happenings);
     }

@@ -6,12 +6,10 @@ import stillturning.network.BranchLaw;
 import stillturning.network.Open;
 import stillturning.network.Resistive;
 import stillturning.story.Happening;
+import stillturning.story.Setting;
 
 /** A fuse or breaker: closed until its heat is up or a hand pulls it. */
 final class ProtectorDevice implements Placing {
-
-    /** Lever position of a pulled breaker. */
-    private static final String PULLED = "pulled";
 
     /** Lever position of a breaker that has opened by itself, until a hand moves it again. */
     private static final String TRIPPED = "tripped";
@@ -83,6 +81,6 @@ final class ProtectorDevice implements Placing {
 
     private boolean open() {
         String position = now.levers.get(placed.part());
-        return blown || PULLED.equals(position) || TRIPPED.equals(position);
+        return blown || Setting.PULLED.equals(position) || TRIPPED.equals(position);
     }
 }

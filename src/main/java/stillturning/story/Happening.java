@@ -27,10 +27,14 @@ public record Happening(double seconds, Kind kind, String part, String words, in
         SOURCE_STOPS,
         CUE,
         PILOT,
+        AUTOMATIC,
         ENGINE_INTERRUPTED,
         ENGINE_RECOVERS,
         ENGINE_STOPS,
         ENGINE_RESTARTS,
-        CHATTER
+        CHATTER,
+        PHASE,
+        CRANKING,
+        CRANKING_FAILS
     }
 }

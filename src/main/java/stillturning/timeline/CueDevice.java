@@ -53,6 +53,11 @@ final class CueDevice implements Device {
         return state == State.SHOWS;
     }
 
+    /** Whether what it shows is still so. */
+    boolean persists() {
+        return sensing.margin.getAsDouble() < 0;
+    }
+
     @Override
     public double margin() {
         if (!seen.getAsBoolean()) {
@@ -102,7 +107,7 @@ final class CueDevice implements Device {
     }
 
     @Override
-    public boolean belongsToPilot() {
+    public boolean isSlow() {
         return true;
     }
 }
