@@ -31,6 +31,8 @@ final class StoriesText {
             EnumSet.of(
                     Kind.FAILURE,
                     Kind.PROTECTOR_OPENS,
+                    Kind.WIRE_OVERHEATS,
+                    Kind.WIRE_MELTS,
                     Kind.BATTERY_EMPTY,
                     Kind.BATTERY_DISCONNECTS,
                     Kind.SOURCE_STOPS,
