@@ -35,7 +35,7 @@ final class Tolerances {
         Set<String> expected = givingWay(typical).map(Happening::part).collect(Collectors.toSet());
         Optional<InBand> worst = Optional.empty();
         for (Contest contest : typical.contests()) {
-            if (open(contest, expected)) {
+            if (open(contest, expected) || together(typical, contest.winner())) {
                 worst = worse(worst, inBand(contest, expected, again));
             }
         }
@@ -46,17 +46,29 @@ final class Tolerances {
         return Double.isInfinite(contest.slowSeconds()) || !expected.containsAll(contest.rivals());
     }
 
+    /** Whether the winner typically has company: the bands tell apart what the curves do not. */
+    private static boolean together(Story typical, String winner) {
+        return givingWay(typical)
+                .filter(h -> h.part().equals(winner))
+                .anyMatch(
+                        h ->
+                                givingWay(typical)
+                                        .anyMatch(
+                                                other ->
+                                                        !other.part().equals(winner)
+                                                                && other.seconds() == h.seconds()));
+    }
+
     private static Optional<InBand> inBand(Contest contest, Set<String> expected, Again again)
             throws UntoldStory {
         Verdict then = again.judge(Race.against(contest.winner()));
         List<Happening> gaveWay = givingWay(then.planned()).toList();
         // what gives way after the winner all the same has lost this race
-        Optional<Happening> instead =
-                gaveWay.stream()
-                        .takeWhile(h -> !h.part().equals(contest.winner()))
-                        .filter(h -> !expected.contains(h.part()))
-                        .findFirst();
+        List<Happening> before =
+                gaveWay.stream().takeWhile(h -> !h.part().equals(contest.winner())).toList();
         boolean opened = gaveWay.stream().anyMatch(h -> h.part().equals(contest.winner()));
+        Optional<Happening> instead =
+                before.stream().filter(h -> !opened || !expected.contains(h.part())).findFirst();
         if (instead.isEmpty() && (opened || Double.isFinite(contest.slowSeconds()))) {
             return Optional.empty();
         }
