@@ -1,6 +1,7 @@
 package stillturning.assess;
 
 import java.util.List;
+import java.util.Optional;
 import stillturning.story.Normal;
 
 /**
@@ -11,7 +12,7 @@ import stillturning.story.Normal;
  * @param position where it stands
  * @param atRest the aircraft with the engine about to run
  * @param cues what the pilot can see before the flight and would not with the switch right
- * @param verdict what comes of it in flight
+ * @param verdict what comes of it in flight; empty if the engine does not even run on the ground
  */
 public record LeftSwitch(
         String lever,
@@ -19,7 +20,7 @@ public record LeftSwitch(
         String position,
         Normal atRest,
         List<String> cues,
-        Verdict verdict) {
+        Optional<Verdict> verdict) {
 
     public LeftSwitch {
         cues = List.copyOf(cues);

@@ -94,9 +94,8 @@ final class Trials {
                     timeline.normal().cuesShowing().stream()
                             .filter(cue -> !right.cuesShowing().contains(cue))
                             .toList();
-            Verdict verdict =
-                    new Judge(study, timeline, right)
-                            .judge(Failure.levers(misplaced.name(), Map.of()));
+            Judge judge = new Judge(study, timeline, right);
+            Failure nothingElse = Failure.levers(misplaced.name(), Map.of());
             left.add(
                     new LeftSwitch(
                             misplaced.lever(),
@@ -104,7 +103,9 @@ final class Trials {
                             misplaced.position(),
                             timeline.normal(),
                             cues,
-                            verdict));
+                            timeline.normal().engineRuns()
+                                    ? Optional.of(judge.judge(nothingElse))
+                                    : Optional.empty()));
         }
         return left;
     }

@@ -8,7 +8,7 @@ import stillturning.device.Situation;
 import stillturning.model.Cue;
 import stillturning.story.Happening;
 
-/** Something that a pilot may notice: stays dark, is about to show, shows. */
+/** Something that a pilot may notice: stays dark, is about to show, shows, goes out again. */
 final class CueDevice implements Device {
 
     private enum State {
@@ -66,8 +66,7 @@ final class CueDevice implements Device {
         double margin = sensing.margin.getAsDouble();
         return switch (state) {
             case DARK -> margin;
-            case ABOUT_TO -> -margin;
-            case SHOWS -> NOTHING_TO_WATCH;
+            case ABOUT_TO, SHOWS -> -margin;
         };
     }
 

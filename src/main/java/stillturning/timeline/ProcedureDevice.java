@@ -13,7 +13,7 @@ import stillturning.story.Happening;
 import stillturning.story.Pilot;
 import stillturning.story.Setting.Shedding;
 
-/** One procedure, carried out once, some time after one of its cues. */
+/** One procedure, carried out once, some time after one of its cues, if one is still there then. */
 final class ProcedureDevice implements Device {
 
     private final Procedure procedure;
@@ -83,6 +83,10 @@ final class ProcedureDevice implements Device {
         if (automatic() && !works.getAsBoolean()) {
             return;
         }
+        if (!done && !stillCalledFor()) {
+            begun = false;
+            return;
+        }
         List<String> words = new ArrayList<>();
         if (!done) {
             move(words);
@@ -125,12 +129,17 @@ final class ProcedureDevice implements Device {
                 words.add("sheds " + String.join(", ", toShed));
             }
             toShed.clear();
-        } else if (!toShed.isEmpty() && cues.stream().anyMatch(CueDevice::persists)) {
+        } else if (!toShed.isEmpty() && stillCalledFor()) {
             String next = toShed.remove(0);
             now.shed.add(next);
             words.add("sheds " + next);
             deadline = toShed.isEmpty() ? NO_DEADLINE : now.seconds + each;
         }
+    }
+
+    /** A warning that has gone out by the time of the response calls for nothing. */
+    private boolean stillCalledFor() {
+        return cues.stream().anyMatch(cue -> cue.persists() && !known.contains(cue));
     }
 
     private boolean automatic() {
