@@ -17,6 +17,7 @@ public final class Journal {
                     EnumSet.of(
                             Kind.LOAD_STOPS,
                             Kind.LOAD_RESTARTS,
+                            Kind.BATTERIES_EQUALISE,
                             Kind.CUE,
                             Kind.ENGINE_INTERRUPTED,
                             Kind.ENGINE_RECOVERS));

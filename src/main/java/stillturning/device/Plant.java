@@ -91,6 +91,8 @@ public final class Plant {
                 heats.add(protector.heat());
             } else if (device instanceof ChannelDevice channel) {
                 heats.add(channel.heat());
+            } else if (device instanceof CellDevice cell) {
+                cell.warmth().ifPresent(heats::add);
             }
         }
         return heats;
@@ -154,6 +156,9 @@ public final class Plant {
         CellDevice device = new CellDevice(seat.placed(), cell, seat.branch(), now);
         List<Device> made = new ArrayList<>(List.of(device));
         cell.management().ifPresent(m -> made.add(new ManagementDevice(device, m, now)));
+        made.add(
+                new EqualisingDevice(
+                        device, () -> all(CellDevice.class).toList(), reach::reaches, now));
         return made;
     }
 

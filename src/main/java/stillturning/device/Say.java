@@ -13,4 +13,12 @@ public final class Say {
     public static String amps(double amps) {
         return String.format(Locale.ROOT, amps < 10 ? "%.1f A" : "%.0f A", amps);
     }
+
+    public static String celsius(double celsius) {
+        return String.format(Locale.ROOT, "%.0f °C", celsius);
+    }
+
+    public static String milliseconds(double seconds) {
+        return String.format(Locale.ROOT, "%.0f ms", seconds * 1000);
+    }
 }

@@ -10,6 +10,7 @@ import stillturning.device.Placing;
 import stillturning.device.Plant;
 import stillturning.device.Situation;
 import stillturning.device.Stateful;
+import stillturning.device.Warmth;
 import stillturning.network.NoOperatingPoint;
 import stillturning.story.UntoldStory;
 
@@ -22,7 +23,11 @@ import stillturning.story.UntoldStory;
  */
 final class Simulation {
 
-    /** A charge that moves slower than this a second stands still: full to empty in 30 years. */
+    /**
+     * A charge that moves slower than this a second stands still: full to empty in 30 years; and a
+     * battery whose temperature moves by less than 0.1 mK a second, within 0.4 K of where it
+     * settles.
+     */
     private static final double STANDSTILL = 1e-9;
 
     private final Situation now;
@@ -73,8 +78,9 @@ final class Simulation {
         boolean filling = true;
         boolean draining = true;
         for (Stateful state : moving) {
-            filling &= !state.quick() && state.perSecond() > 0;
-            draining &= !state.quick() && state.perSecond() < 0;
+            boolean warms = state instanceof Warmth;
+            filling &= warms || (!state.quick() && state.perSecond() > 0);
+            draining &= !warms && !state.quick() && state.perSecond() < 0;
         }
         return (filling && nothingHappensOnTheWayToFull()) || (engineStopped && draining);
     }
@@ -94,19 +100,37 @@ final class Simulation {
         return true;
     }
 
-    /** Charging moves every voltage one way, so what has not happened at its end never does. */
+    /**
+     * Charging moves every voltage one way, and its losses only fall, so what has not happened at
+     * its end, with every battery as cold or as warm as it may yet become, never does.
+     */
     private boolean nothingHappensOnTheWayToFull() throws UntoldStory {
         double[] charges = new double[cells.length];
+        double[] rises = new double[cells.length];
+        double[] settled = new double[cells.length];
         for (int i = 0; i < cells.length; i++) {
             charges[i] = cells[i].value();
-            if (cells[i].perSecond() > 0) {
-                cells[i].charge(1);
-            }
+            rises[i] = cells[i].warmth().map(Warmth::value).orElse(0.0);
+            settled[i] = cells[i].warmth().map(Warmth::settled).orElse(0.0);
         }
-        resolve();
-        boolean nothing = lowestMargin() >= 0;
+        boolean[] fills = new boolean[cells.length];
         for (int i = 0; i < cells.length; i++) {
+            fills[i] = cells[i].perSecond() > 0;
+        }
+        boolean nothing = true;
+        for (boolean warmest : new boolean[] {false, true}) {
+            for (int i = 0; i < cells.length; i++) {
+                cells[i].charge(fills[i] ? 1 : charges[i]);
+                double rise = warmest ? Math.max(rises[i], settled[i]) : 0;
+                cells[i].warmth().ifPresent(warmth -> warmth.value(rise));
+            }
+            resolve();
+            nothing &= lowestMargin() >= 0;
+        }
+        for (int i = 0; i < cells.length; i++) {
+            double rise = rises[i];
             cells[i].charge(charges[i]);
+            cells[i].warmth().ifPresent(warmth -> warmth.value(rise));
         }
         resolve();
         return nothing;
@@ -169,7 +193,7 @@ final class Simulation {
             }
         }
         for (Stateful heat : heats) {
-            if (heat.quick()) {
+            if (heat.quick() || Math.abs(heat.perSecond()) > STANDSTILL) {
                 moving.add(heat);
             }
         }

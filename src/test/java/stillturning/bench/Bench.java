@@ -92,7 +92,8 @@ public final class Bench {
                                         new OutputBySpeed.Point(20, 0),
                                         new OutputBySpeed.Point(60, amps))),
                         4,
-                        false));
+                        0,
+                        Shelf.STEADY));
         return join(id, "case", "ground", "stud");
     }
 
