@@ -1,6 +1,7 @@
 package stillturning.timeline;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -105,35 +106,43 @@ final class Simulation {
      * its end, with every battery as cold or as warm as it may yet become, never does.
      */
     private boolean nothingHappensOnTheWayToFull() throws UntoldStory {
-        double[] charges = new double[cells.length];
-        double[] rises = new double[cells.length];
-        double[] settled = new double[cells.length];
-        for (int i = 0; i < cells.length; i++) {
-            charges[i] = cells[i].value();
-            rises[i] = cells[i].warmth().map(Warmth::value).orElse(0.0);
-            settled[i] = cells[i].warmth().map(Warmth::settled).orElse(0.0);
-        }
-        boolean[] fills = new boolean[cells.length];
-        for (int i = 0; i < cells.length; i++) {
-            fills[i] = cells[i].perSecond() > 0;
-        }
+        List<Outlook> outlooks = Arrays.stream(cells).map(Outlook::of).toList();
         boolean nothing = true;
-        for (boolean warmest : new boolean[] {false, true}) {
-            for (int i = 0; i < cells.length; i++) {
-                cells[i].charge(fills[i] ? 1 : charges[i]);
-                double rise = warmest ? Math.max(rises[i], settled[i]) : 0;
-                cells[i].warmth().ifPresent(warmth -> warmth.value(rise));
-            }
+        for (boolean warm : new boolean[] {false, true}) {
+            outlooks.forEach(outlook -> outlook.end(warm));
             resolve();
             nothing &= lowestMargin() >= 0;
         }
-        for (int i = 0; i < cells.length; i++) {
-            double rise = rises[i];
-            cells[i].charge(charges[i]);
-            cells[i].warmth().ifPresent(warmth -> warmth.value(rise));
-        }
+        outlooks.forEach(Outlook::back);
         resolve();
         return nothing;
+    }
+
+    /** A battery's charge and warmth as they are, and how they may yet end. */
+    private record Outlook(
+            CellDevice cell, double charge, boolean fills, double rise, double settled) {
+
+        static Outlook of(CellDevice cell) {
+            return new Outlook(
+                    cell,
+                    cell.value(),
+                    cell.perSecond() > 0,
+                    cell.warmth().map(Warmth::value).orElse(0.0),
+                    cell.warmth().map(Warmth::settled).orElse(0.0));
+        }
+
+        void end(boolean warm) {
+            put(fills ? 1 : charge, warm ? Math.max(rise, settled) : 0);
+        }
+
+        void back() {
+            put(charge, rise);
+        }
+
+        private void put(double fraction, double above) {
+            cell.charge(fraction);
+            cell.warmth().ifPresent(warmth -> warmth.value(above));
+        }
     }
 
     /** Earliest deadline (s). */

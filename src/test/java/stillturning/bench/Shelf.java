@@ -82,14 +82,20 @@ public final class Shelf {
     /** An alternator that gives nothing at 20 turns a second and all from 60 on. */
     public static Alternator alternator(
             String id, double setVolts, double amps, boolean needsBattery) {
+        return alternator(id, setVolts, amps, 0, needsBattery ? GIVES_UP : STEADY);
+    }
+
+    /** The same, with what its field and the loss of its battery do to it. */
+    public static Alternator alternator(
+            String id, double setVolts, double amps, double fullFieldVolts, Alone alone) {
         return new Alternator(
                 Bench.tag(id),
                 new Regulation(setVolts, 0.005),
                 new OutputBySpeed(
                         List.of(new OutputBySpeed.Point(20, 0), new OutputBySpeed.Point(60, amps))),
                 4,
-                0,
-                needsBattery ? GIVES_UP : STEADY);
+                fullFieldVolts,
+                alone);
     }
 
     public static Fuse fuse(String id, double amps) {

@@ -226,4 +226,29 @@ class EnduranceTest {
         double seconds = seconds(Telling.unaided(bench, "alternator: field open"));
         assertEquals(0.8 * 7200 + AFTER_EMPTY, seconds, 1e-3);
     }
+
+    /** Capacity factors of lead-acid at its table points, from memory, unverified. */
+    @ParameterizedTest
+    @CsvSource({"-20, 0.55", "0, 0.80", "12.5, 0.90", "25, 1", "40, 1.05"})
+    void aColdBatteryLastsAsMuchLessAsItsCapacityShrinks(double celsius, double share)
+            throws UntoldStory {
+        Bench bench = batteryAlone(Kind.CONSTANT_CURRENT, 10, 20, 1).celsius(celsius);
+        assertEquals(share * 7200 + AFTER_EMPTY, seconds(nothingFails(bench)), 1e-3);
+    }
+
+    /** Half the capacity and twice the resistance: the resistance does not matter to a current. */
+    @Test
+    void anOldBatteryLastsItsShare() throws UntoldStory {
+        Bench bench =
+                new Bench()
+                        .part(Shelf.lead("battery", 20, OHMS, 1).aged(0.5))
+                        .join("battery", "minus", "ground", "stud")
+                        .load("computer", Kind.CONSTANT_CURRENT, 10, Bench.HARDY)
+                        .join("computer", "plus", "battery", "plus")
+                        .bus("bus")
+                        .join("battery", "plus", "bus", "bar")
+                        .engine(new EngineLogic.One("computer"), false);
+        assertEquals(12.65 - 10 * 2 * OHMS, bench.timeline().normal().busVolts().getOrDefault("bus", 0.0), 1e-6);
+        assertEquals(3600 + AFTER_EMPTY, seconds(nothingFails(bench)), 1e-3);
+    }
 }
