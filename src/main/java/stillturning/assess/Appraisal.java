@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
+import stillturning.story.Start;
 import stillturning.structure.StructureFindings;
 
 /**
@@ -12,8 +13,7 @@ import stillturning.structure.StructureFindings;
  *
  * @param flight the candidate with nothing wrong
  * @param singles verdict on every single failure, in the candidate's order
- * @param masterOff verdict on the drill that takes all power off the airframe, if there is one
- * @param chargingLost verdict on all charging sources failing
+ * @param cases what is looked at beside the single failures
  * @param structure the structural second opinion
  * @param met each hard requirement, met or not, with the reason
  */
@@ -21,11 +21,41 @@ public record Appraisal(
         Candidate candidate,
         Undisturbed flight,
         List<Verdict> singles,
-        Optional<Verdict> masterOff,
-        Verdict chargingLost,
+        Cases cases,
         StructureFindings structure,
         Measures measures,
         List<RequirementMet> met) {
+
+    /**
+     * What is looked at beside the single failures.
+     *
+     * @param masterOff the drill that takes all power off the airframe, if there is one
+     * @param chargingLost all charging sources failing
+     * @param lasting how long the engine then runs, by what is switched off
+     * @param leftSwitches each switch of normal flight left in another position
+     * @param starts the engine started on the ground; none where the study has no starter
+     */
+    public record Cases(
+            Optional<Verdict> masterOff,
+            Verdict chargingLost,
+            Lasting lasting,
+            List<LeftSwitch> leftSwitches,
+            List<Start> starts) {
+        public Cases {
+            leftSwitches = List.copyOf(leftSwitches);
+            starts = List.copyOf(starts);
+        }
+    }
+
+    /** The drill that takes all power off the airframe, if there is one. */
+    public Optional<Verdict> masterOff() {
+        return cases.masterOff;
+    }
+
+    /** All charging sources failing. */
+    public Verdict chargingLost() {
+        return cases.chargingLost;
+    }
 
     /** Weight, cost, complexity, and the value by criterion. */
     public record Measures(

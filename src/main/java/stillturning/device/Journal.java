@@ -53,6 +53,13 @@ public final class Journal {
         return cause;
     }
 
+    /** Forgets everything, as what came before the story. */
+    public void startAnew() {
+        happenings.clear();
+        latestMove = -1;
+        cause = -1;
+    }
+
     public List<Happening> happenings() {
         return List.copyOf(happenings);
     }

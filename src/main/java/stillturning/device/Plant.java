@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import stillturning.device.Layout.Seat;
 import stillturning.element.Cell;
@@ -83,6 +84,13 @@ public final class Plant {
         return reach.feeds();
     }
 
+    /** Whether a load, or every piece of electronics inside a part, works. */
+    public BooleanSupplier running(String part) {
+        List<SupplyDevice> inside =
+                supplies.values().stream().filter(s -> s.part().equals(part)).toList();
+        return () -> !inside.isEmpty() && inside.stream().allMatch(SupplyDevice::works);
+    }
+
     /** What grows warm, in the order of the parts. */
     public List<Stateful> heats() {
         List<Stateful> heats = new ArrayList<>();
@@ -114,7 +122,10 @@ public final class Plant {
             return conversion(seat, conversion);
         } else if (element instanceof Consumer consumer) {
             SupplyDevice supply = supplyOf(placed);
-            return List.of(supply, new WithstandDevice(supply, consumer.tolerance(), now));
+            Device withstand = new WithstandDevice(supply, consumer.tolerance(), now);
+            return supply.duty() < 1 && !now.setting.blocks().even()
+                    ? List.of(supply, withstand, new BlockDevice(supply, now.setting.blocks()))
+                    : List.of(supply, withstand);
         }
         return List.of(single(seat, element));
     }

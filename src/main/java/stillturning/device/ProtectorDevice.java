@@ -6,12 +6,10 @@ import stillturning.network.BranchLaw;
 import stillturning.network.Open;
 import stillturning.network.Resistive;
 import stillturning.story.Happening;
+import stillturning.story.Setting;
 
 /** A fuse or breaker: closed until its heat is up or a hand pulls it. */
 final class ProtectorDevice implements Placing {
-
-    /** Lever position of a pulled breaker. */
-    static final String PULLED = "pulled";
 
     private final Placed placed;
     private final int branch;
@@ -46,7 +44,7 @@ final class ProtectorDevice implements Placing {
 
     @Override
     public BranchLaw law() {
-        return open || PULLED.equals(now.levers.get(placed.part())) ? new Open() : closed;
+        return open || Setting.PULLED.equals(now.levers.get(placed.part())) ? new Open() : closed;
     }
 
     @Override

@@ -10,6 +10,7 @@ import stillturning.network.NoOperatingPoint;
 import stillturning.network.NodalSolver;
 import stillturning.story.Happening;
 import stillturning.story.Setting;
+import stillturning.story.Setting.Propeller;
 import stillturning.story.UntoldStory;
 
 /** What is true at this instant of one run, shared by its devices. */
@@ -25,6 +26,13 @@ public final class Situation {
     public Phase phase;
     public double seconds;
     public boolean engineRuns = true;
+    public boolean cranking;
+
+    /** Counts the phases that have begun since the failure. */
+    public int phasesFlown;
+
+    /** Counts what the pilot has done. */
+    public int moves;
 
     private final Map<String, String> zoneOf;
 
@@ -70,7 +78,12 @@ public final class Situation {
         if (engineRuns) {
             return phase.alternatorRevsPerSecond();
         }
-        return aircraft.engine().windmills() ? aircraft.engine().windmillRevsPerSecond() : 0;
+        return windmills() ? aircraft.engine().windmillRevsPerSecond() : 0;
+    }
+
+    /** Whether the air turns a stopped engine. */
+    public boolean windmills() {
+        return aircraft.engine().windmills() && setting.propeller() == Propeller.AS_STATED;
     }
 
     /** Temperature around a part (°C). */

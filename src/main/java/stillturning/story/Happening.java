@@ -35,10 +35,14 @@ public record Happening(double seconds, Kind kind, String part, String words, in
         LOAD_DUMP,
         CUE,
         PILOT,
+        AUTOMATIC,
         ENGINE_INTERRUPTED,
         ENGINE_RECOVERS,
         ENGINE_STOPS,
         ENGINE_RESTARTS,
-        CHATTER
+        CHATTER,
+        PHASE,
+        CRANKING,
+        CRANKING_FAILS
     }
 }

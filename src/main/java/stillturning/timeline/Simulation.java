@@ -94,7 +94,7 @@ final class Simulation {
             }
         }
         for (Device device : devices) {
-            if (!device.belongsToPilot() && device.deadline() < Device.NO_DEADLINE) {
+            if (!device.isSlow() && device.deadline() < Device.NO_DEADLINE) {
                 return false;
             }
         }

@@ -22,6 +22,7 @@ import stillturning.parts.Battery;
 import stillturning.story.Endurance.AtLeast;
 import stillturning.story.Endurance.NotLimited;
 import stillturning.story.Happening;
+import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.Trace;
@@ -159,7 +160,8 @@ class BatteryStoryTest {
                         .closedSwitch("tie", "off")
                         .join("half", "plus", "tie", "in")
                         .join("tie", "out", "bus", "bar");
-        Timeline timeline = new Timeline(bench.study(), bench.candidate(), 60);
+        Timeline timeline =
+                new Timeline(bench.study(), bench.candidate(), Moment.heldIn("cruise"), 60);
         Story story = timeline.tell(Failure.levers("tied", Map.of("tie", "on")), Pilot.NEVER);
         Trace full = Telling.trace(story, "full");
         Trace half = Telling.trace(story, "half");

@@ -18,6 +18,7 @@ import stillturning.failure.Failure;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.story.Endurance.Lasts;
+import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
@@ -171,7 +172,8 @@ class EnduranceTest {
                         .load("computer", kind, 8, Bench.HARDY)
                         .engine(new EngineLogic.One("computer"), false)
                         .join("computer", "plus", "bus", "bar");
-        Timeline timeline = new Timeline(bench.study(), bench.candidate(), 5);
+        Timeline timeline =
+                new Timeline(bench.study(), bench.candidate(), Moment.heldIn("cruise"), 5);
         Story story =
                 timeline.tell(Failure.levers("nothing", Map.of()), Setting.with(Pilot.NEVER), 1800);
         Trace charge = Telling.trace(story, "battery");

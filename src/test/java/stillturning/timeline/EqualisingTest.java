@@ -12,6 +12,7 @@ import stillturning.failure.Failure;
 import stillturning.model.EngineLogic;
 import stillturning.parts.Battery;
 import stillturning.story.Happening;
+import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.Trace.Point;
@@ -49,7 +50,7 @@ class EqualisingTest {
                 pair(
                         Shelf.lithium("fuller", 20, 0.68, Shelf.LENIENT),
                         Shelf.lithium("emptier", 20, 0.42, Shelf.LENIENT));
-        Timeline timeline = new Timeline(bench.study(), bench.candidate(), 120);
+        Timeline timeline = new Timeline(bench.study(), bench.candidate(), Moment.heldIn("cruise"), 120);
         Story story = timeline.tell(TIED, Pilot.NEVER);
         double slope = (13.3 - 13.2) / (0.70 - 0.40);
         double rate = 2 * slope / (0.025 * 20 * 3600);
