@@ -120,8 +120,7 @@ class SourcesTest {
         assertEquals(
                 Action.DISCONNECTS, read(OvervoltageGuard.class, "guard", plain).trip().action());
         String crowbar = "guard: {is: overvoltage-guard, class: crowbar, zone: panel}";
-        assertEquals(
-                Action.SHORTS, read(OvervoltageGuard.class, "guard", crowbar).trip().action());
+        assertEquals(Action.SHORTS, read(OvervoltageGuard.class, "guard", crowbar).trip().action());
         String acts = "guard: {is: overvoltage-guard, acts: shorts, zone: panel}";
         assertEquals(Action.SHORTS, read(OvervoltageGuard.class, "guard", acts).trip().action());
     }

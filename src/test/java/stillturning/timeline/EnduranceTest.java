@@ -250,7 +250,10 @@ class EnduranceTest {
                         .bus("bus")
                         .join("battery", "plus", "bus", "bar")
                         .engine(new EngineLogic.One("computer"), false);
-        assertEquals(12.65 - 10 * 2 * OHMS, bench.timeline().normal().busVolts().getOrDefault("bus", 0.0), 1e-6);
+        assertEquals(
+                12.65 - 10 * 2 * OHMS,
+                bench.timeline().normal().busVolts().getOrDefault("bus", 0.0),
+                1e-6);
         assertEquals(3600 + AFTER_EMPTY, seconds(nothingFails(bench)), 1e-3);
     }
 }

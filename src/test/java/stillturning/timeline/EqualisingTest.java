@@ -50,7 +50,8 @@ class EqualisingTest {
                 pair(
                         Shelf.lithium("fuller", 20, 0.68, Shelf.LENIENT),
                         Shelf.lithium("emptier", 20, 0.42, Shelf.LENIENT));
-        Timeline timeline = new Timeline(bench.study(), bench.candidate(), Moment.heldIn("cruise"), 120);
+        Timeline timeline =
+                new Timeline(bench.study(), bench.candidate(), Moment.heldIn("cruise"), 120);
         Story story = timeline.tell(TIED, Pilot.NEVER);
         double slope = (13.3 - 13.2) / (0.70 - 0.40);
         double rate = 2 * slope / (0.025 * 20 * 3600);
