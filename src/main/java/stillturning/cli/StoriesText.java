@@ -35,6 +35,7 @@ final class StoriesText {
                     Kind.BATTERY_EMPTY,
                     Kind.BATTERY_DISCONNECTS,
                     Kind.BATTERY_RECONNECTS,
+                    Kind.BATTERY_GASSES,
                     Kind.BATTERIES_EQUALISE,
                     Kind.SOURCE_STOPS,
                     Kind.SOURCE_UNSTEADY,

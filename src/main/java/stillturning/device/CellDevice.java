@@ -136,6 +136,11 @@ public final class CellDevice implements Placing, Stateful {
                 cell.overVolts() / cell.capacity().oneHourAmps());
     }
 
+    /** Charging current that becomes gas (A). */
+    double gassingAmps() {
+        return disconnected ? 0 : storage.gassingAmps(volts());
+    }
+
     /** What its resistances turn into heat, charging or discharging (W). */
     private double lostWatts() {
         return disconnected ? 0 : (volts() - storage.volts()) * now.amps(branch);
@@ -248,7 +253,7 @@ public final class CellDevice implements Placing, Stateful {
         if (amps >= 0) {
             return -capacity().usedPerSecond(amps);
         }
-        double stored = Math.max(0, -amps - storage.gassingAmps(volts()));
+        double stored = Math.max(0, -amps - gassingAmps());
         return charge >= 1 ? 0 : stored / capacity().coulombs();
     }
 

@@ -18,6 +18,7 @@ public final class Journal {
                             Kind.LOAD_STOPS,
                             Kind.LOAD_RESTARTS,
                             Kind.BATTERIES_EQUALISE,
+                            Kind.BATTERY_GASSES,
                             Kind.CUE,
                             Kind.ENGINE_INTERRUPTED,
                             Kind.ENGINE_RECOVERS));

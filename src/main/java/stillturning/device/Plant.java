@@ -101,6 +101,8 @@ public final class Plant {
                 heats.add(channel.heat());
             } else if (device instanceof CellDevice cell) {
                 cell.warmth().ifPresent(heats::add);
+            } else if (device instanceof OverchargeDevice overcharge) {
+                heats.add(overcharge);
             }
         }
         return heats;
@@ -167,6 +169,7 @@ public final class Plant {
         CellDevice device = new CellDevice(seat.placed(), cell, seat.branch(), now);
         List<Device> made = new ArrayList<>(List.of(device));
         cell.management().ifPresent(m -> made.add(new ManagementDevice(device, m, now)));
+        made.add(new OverchargeDevice(device, now));
         made.add(
                 new EqualisingDevice(
                         device, () -> all(CellDevice.class).toList(), reach::reaches, now));

@@ -24,6 +24,8 @@ public record Happening(double seconds, Kind kind, String part, String words, in
         BATTERY_EMPTY,
         BATTERY_DISCONNECTS,
         BATTERY_RECONNECTS,
+        /** It is overcharged, and will not bear that for ever. */
+        BATTERY_GASSES,
         CHARGING_BLOCKED,
         CHARGING_ALLOWED,
         /** One battery pours into another faster than in an hour. */

@@ -79,9 +79,9 @@ final class Simulation {
         boolean filling = true;
         boolean draining = true;
         for (Stateful state : moving) {
-            boolean warms = state instanceof Warmth;
-            filling &= warms || (!state.quick() && state.perSecond() > 0);
-            draining &= !warms && !state.quick() && state.perSecond() < 0;
+            boolean charge = state instanceof CellDevice;
+            filling &= state instanceof Warmth || (charge && state.perSecond() > 0);
+            draining &= charge && state.perSecond() < 0;
         }
         return (filling && nothingHappensOnTheWayToFull()) || (engineStopped && draining);
     }
