@@ -19,6 +19,8 @@ public final class Journal {
                             Kind.LOAD_STOPS,
                             Kind.WIRE_OVERHEATS,
                             Kind.LOAD_RESTARTS,
+                            Kind.BATTERIES_EQUALISE,
+                            Kind.BATTERY_GASSES,
                             Kind.CUE,
                             Kind.ENGINE_INTERRUPTED,
                             Kind.ENGINE_RECOVERS));

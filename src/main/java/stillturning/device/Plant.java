@@ -102,6 +102,10 @@ public final class Plant {
             } else if (device instanceof WireDevice wire) {
                 heats.add(wire.insulation());
                 heats.add(wire.copper());
+            } else if (device instanceof CellDevice cell) {
+                cell.warmth().ifPresent(heats::add);
+            } else if (device instanceof OverchargeDevice overcharge) {
+                heats.add(overcharge);
             }
         }
         return heats;
@@ -178,6 +182,10 @@ public final class Plant {
         CellDevice device = new CellDevice(seat.placed(), cell, seat.branch(), now);
         List<Device> made = new ArrayList<>(List.of(device));
         cell.management().ifPresent(m -> made.add(new ManagementDevice(device, m, now)));
+        made.add(new OverchargeDevice(device, now));
+        made.add(
+                new EqualisingDevice(
+                        device, () -> all(CellDevice.class).toList(), reach::reaches, now));
         return made;
     }
 

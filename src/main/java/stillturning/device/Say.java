@@ -22,4 +22,12 @@ public final class Say {
         int places = Math.max(1, 1 - (int) Math.floor(Math.log10(number * 1.005)));
         return String.format(Locale.ROOT, "%." + places + "f", number);
     }
+
+    public static String celsius(double celsius) {
+        return String.format(Locale.ROOT, "%.0f °C", celsius);
+    }
+
+    public static String milliseconds(double seconds) {
+        return String.format(Locale.ROOT, "%.0f ms", seconds * 1000);
+    }
 }
