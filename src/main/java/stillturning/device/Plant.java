@@ -99,6 +99,13 @@ public final class Plant {
                 heats.add(protector.heat());
             } else if (device instanceof ChannelDevice channel) {
                 heats.add(channel.heat());
+            } else if (device instanceof WireDevice wire) {
+                heats.add(wire.insulation());
+                heats.add(wire.copper());
+            } else if (device instanceof CellDevice cell) {
+                cell.warmth().ifPresent(heats::add);
+            } else if (device instanceof OverchargeDevice overcharge) {
+                heats.add(overcharge);
             }
         }
         return heats;
@@ -132,7 +139,7 @@ public final class Plant {
         Placed placed = seat.placed();
         int branch = seat.branch();
         if (element instanceof Conductor conductor) {
-            return new MetalDevice(branch, new Resistive(conductor.ohms()));
+            return metal(seat, conductor);
         } else if (element instanceof Rectifier diode) {
             return new MetalDevice(
                     branch,
@@ -161,10 +168,24 @@ public final class Plant {
         return coil;
     }
 
+    private Device metal(Seat seat, Conductor conductor) {
+        return conductor
+                .heating()
+                .<Device>map(
+                        heating ->
+                                new WireDevice(
+                                        seat.placed(), conductor, heating, seat.branch(), now))
+                .orElseGet(() -> new MetalDevice(seat.branch(), new Resistive(conductor.ohms())));
+    }
+
     private List<Device> cell(Seat seat, Cell cell) {
         CellDevice device = new CellDevice(seat.placed(), cell, seat.branch(), now);
         List<Device> made = new ArrayList<>(List.of(device));
         cell.management().ifPresent(m -> made.add(new ManagementDevice(device, m, now)));
+        made.add(new OverchargeDevice(device, now));
+        made.add(
+                new EqualisingDevice(
+                        device, () -> all(CellDevice.class).toList(), reach::reaches, now));
         return made;
     }
 

@@ -59,7 +59,8 @@ final class CandidateSheets {
                         String.valueOf(appraisal.measures().complexity().index())),
                 flight(appraisal.flight()),
                 beside(appraisal),
-                outcomes(number, appraisal));
+                outcomes(number, appraisal),
+                Tolerance.table(appraisal.selectivity()));
     }
 
     /** The drawing's names start with the candidate's number, so that two drawings never clash. */

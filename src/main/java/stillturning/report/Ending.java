@@ -56,6 +56,13 @@ final class Ending {
             facts.add(new Fact("note", "the procedure ends an engine that would have run on"));
         }
         facts.addAll(restart(verdict));
+        verdict.inBand()
+                .ifPresent(
+                        band ->
+                                facts.add(
+                                        new Fact(
+                                                Tolerance.LABEL,
+                                                Tolerance.inWords(verdict, band))));
         addInterruption(story, facts);
         facts.addAll(volts(story));
         return List.copyOf(facts);

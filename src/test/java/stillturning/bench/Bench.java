@@ -27,6 +27,7 @@ import stillturning.model.Phase;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
 import stillturning.model.Terminal;
+import stillturning.model.Zone;
 import stillturning.parts.Alternator;
 import stillturning.parts.Battery;
 import stillturning.parts.Breaker;
@@ -59,6 +60,7 @@ public final class Bench {
     private Engine engine = new Engine(new EngineLogic.One("engine-needs"), 0.3, 2, true, 30);
     private List<Phase> phases = List.of(new Phase("cruise", 3600, 60));
     private double enoughSeconds = 1800;
+    private double celsius = Zone.USUAL_CELSIUS;
     private Map<String, String> masterOff = Map.of();
 
     /** An empty bench with one ground on the structure, called {@code ground}. */
@@ -93,7 +95,8 @@ public final class Bench {
                                         new OutputBySpeed.Point(20, 0),
                                         new OutputBySpeed.Point(60, amps))),
                         4,
-                        false));
+                        0,
+                        Shelf.STEADY));
         return join(id, "case", "ground", "stud");
     }
 
@@ -203,6 +206,12 @@ public final class Bench {
         return this;
     }
 
+    /** Temperature of the whole bench (°C). */
+    public Bench celsius(double everywhere) {
+        celsius = everywhere;
+        return this;
+    }
+
     /** How long an engine must run on after a failure not to count as lost. */
     public Bench enough(double seconds) {
         enoughSeconds = seconds;
@@ -251,10 +260,11 @@ public final class Bench {
     public Study study() {
         Phase cruise =
                 phases.stream().filter(p -> p.name().equals("cruise")).findFirst().orElseThrow();
+        Zone zone = new Zone("bench", "bench", Zone.Side.COLD, Set.of(), celsius);
         return new Study(
                 "bench",
                 new Study.Heading("Bench", "", true, "EUR"),
-                new Study.Aircraft(12, needs, engine, phases, List.of()),
+                new Study.Aircraft(12, needs, engine, phases, List.of(zone)),
                 new Study.Goals(
                         cruise, enoughSeconds, List.of(), List.of(), Optional.empty(), List.of()),
                 List.of(candidate()));

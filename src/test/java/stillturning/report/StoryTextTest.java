@@ -145,6 +145,7 @@ class StoryTextTest {
                 new Story.Aftermath(Set.of(), Set.of(), false),
                 List.of(),
                 List.of(),
+                List.of(),
                 100);
     }
 }

@@ -64,6 +64,7 @@ record DecideJson(
             List<Value> values,
             Map<String, Integer> singleFailures,
             Beside beside,
+            List<InBandJson.Pair> unselectivePairs,
             Burden burden) {}
 
     /** What is looked at beside the single failures. */
@@ -183,6 +184,7 @@ record DecideJson(
                 standing.contributions().stream().map(DecideJson::value).toList(),
                 outcomes(appraisal),
                 Beside.of(appraisal.cases()),
+                InBandJson.pairs(appraisal.selectivity()),
                 burden(appraisal));
     }
 

@@ -150,7 +150,8 @@ public record Page(
             Counts counts,
             List<Fact> flight,
             List<FactGroup> beside,
-            List<OutcomeList> outcomes) {
+            List<OutcomeList> outcomes,
+            PairTable pairs) {
         public CandidateSheet {
             beside = List.copyOf(beside);
             grounds = List.copyOf(grounds);
@@ -164,6 +165,20 @@ public record Page(
     public record FactGroup(String heading, List<Fact> facts) {
         public FactGroup {
             facts = List.copyOf(facts);
+        }
+    }
+
+    /** Protectors of which the wrong one may open first. */
+    public record PairTable(String meaning, List<PairRow> rows) {
+        public PairTable {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /** One pair, and the worst that may come of it. */
+    public record PairRow(List<String> cells) {
+        public PairRow {
+            cells = List.copyOf(cells);
         }
     }
 
