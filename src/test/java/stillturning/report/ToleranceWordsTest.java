@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.Assess;
 import stillturning.assess.Outcome;
@@ -18,6 +19,7 @@ import stillturning.element.Demand.Kind;
 import stillturning.failure.Failure;
 import stillturning.model.EngineLogic;
 import stillturning.report.json.JsonReport;
+import stillturning.story.Pilot;
 import stillturning.story.UntoldStory;
 
 /** What the protectors' tolerance leaves open, as people and programs read it. */
@@ -51,7 +53,9 @@ class ToleranceWordsTest {
     @Test
     void aStoryNamesWhoMayBeFirstAndWhatThen() throws UntoldStory {
         Verdict verdict = verdict(bench().failure("stub: short to ground"));
-        String text = String.join(" ", StoryText.of(verdict)).replaceAll(" +", " ");
+        String text =
+                String.join(" ", StoryText.of(verdict, Pilot.PLANNED, Optional.empty()))
+                        .replaceAll(" +", " ");
         assertTrue(text.contains("upstream may be first, after"), text);
         assertTrue(text.contains("where downstream takes up to"), text);
         assertTrue(text.contains("then: engine lost"), text);
@@ -60,7 +64,9 @@ class ToleranceWordsTest {
     @Test
     void aStorySaysThatAProtectorMayNeverOpen() throws UntoldStory {
         Verdict verdict = verdict(Failure.levers("heater on", Map.of("switch", "on")));
-        String text = String.join(" ", StoryText.of(verdict)).replaceAll(" +", " ");
+        String text =
+                String.join(" ", StoryText.of(verdict, Pilot.PLANNED, Optional.empty()))
+                        .replaceAll(" +", " ");
         assertTrue(text.contains("downstream may never open"), text);
     }
 
