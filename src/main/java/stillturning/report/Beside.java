@@ -85,12 +85,12 @@ public final class Beside {
         TextTable table =
                 new TextTable(
                         List.of(
-                                Column.words("candidate", 30),
-                                Column.words("batteries", 20),
-                                Column.words("engine", 14),
+                                Column.words("candidate", 24),
+                                Column.words("batteries", 21),
+                                Column.words("engine", 16),
                                 Column.numbers("starter", 8),
-                                Column.words("lowest voltage, engine's loads", 18),
-                                Column.words("stop meanwhile", 18)));
+                                Column.words("lowest voltage", 15),
+                                Column.words("stop", 12)));
         int told = 0;
         for (Appraisal appraisal : appraisals) {
             String title = appraisal.candidate().title();

@@ -124,7 +124,7 @@ final class Ending {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("if nothing is switched off", runs(lasting.sheddingNothing())));
         facts.add(new Fact("as the procedures have it", runs(lasting.asWritten())));
-        facts.add(new Fact("if all that the engine can spare is off", runs(lasting.best())));
+        facts.add(new Fact("if all the engine can spare is off", runs(lasting.best())));
         lasting.worstPlaced()
                 .ifPresent(
                         worst ->
