@@ -70,7 +70,8 @@ public record Appraisal(
      *
      * @param requirement in words
      * @param reason why it is missed, or by what it is met
-     * @param culprits failures by which it is missed, if it is missed by failures
+     * @param culprits failures by which it is missed, or by which it may be within the tolerance of
+     *     the protectors although it is met
      */
     public record RequirementMet(
             String requirement, boolean met, String reason, List<String> culprits) {
@@ -100,6 +101,11 @@ public record Appraisal(
     /** Single failures of one outcome, those of the engine's own parts left out. */
     public List<Verdict> with(Outcome outcome) {
         return singles.stream().filter(v -> v.outcome() == outcome && !v.engineOwn()).toList();
+    }
+
+    /** Pairs of which the wrong one may give way first, the engine's own parts' failures too. */
+    public Selectivity selectivity() {
+        return Selectivity.of(singles);
     }
 
     /** Failures of what the engine cannot do without, the same in every candidate. */

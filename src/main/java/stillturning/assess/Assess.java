@@ -146,6 +146,19 @@ public final class Assess {
         return new Trials(study, candidate).byPhase(failure);
     }
 
+    /**
+     * Single failures that do worse at another moment of the flight than where the study tries
+     * them, by candidate, worst first. The result does not depend on the number of threads.
+     *
+     * @param basis the study assessed
+     * @param progress told the name of a candidate after each of its moments, from any thread
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public static List<Elsewhere> elsewhere(Assessment basis, Consumer<String> progress)
+            throws UntoldStory {
+        return new EveryPhase(basis).all(progress);
+    }
+
     /** Every moment at which {@link #byPhase} tries a failure, in the order of the flight. */
     public static List<Moment> moments(Study study) {
         return Trials.moments(study);

@@ -47,7 +47,15 @@ final class Judge {
     }
 
     Verdict judge(Failure failure, Pilot pilot) throws UntoldStory {
-        Stories stories = tell(failure, pilot);
+        Setting typical = Setting.with(pilot);
+        Verdict verdict = judge(failure, typical);
+        return verdict.within(
+                Tolerances.of(verdict.planned(), race -> judge(failure, typical.with(race))));
+    }
+
+    /** What comes of a failure in one setting, and only there. */
+    private Verdict judge(Failure failure, Setting setting) throws UntoldStory {
+        Stories stories = tell(failure, setting);
         Map<Pilot, Outcome> outcomes = new EnumMap<>(Pilot.class);
         for (Pilot kind : Pilot.values()) {
             Story story =
@@ -64,22 +72,32 @@ final class Judge {
                         ? Optional.of(stories.unaided().engine().endurance().seconds())
                         : Optional.empty();
         return new Verdict(
-                failure, outcomes, stories, losses(stories.planned()), engineOwn(failure), actBy);
+                failure,
+                outcomes,
+                stories,
+                losses(stories.planned()),
+                engineOwn(failure),
+                actBy,
+                Optional.empty());
     }
 
-    private Stories tell(Failure failure, Pilot pilot) throws UntoldStory {
-        Story planned = timeline.tell(failure, pilot);
+    private Stories tell(Failure failure, Setting setting) throws UntoldStory {
+        Story planned = timeline.tell(failure, setting);
         boolean acts = planned.aftermath().actedPilot();
         Optional<Story> standing =
                 planned.engine().stops() > 0 && study.aircraft().engine().windmills()
-                        ? Optional.of(
-                                timeline.tell(failure, Setting.with(pilot).with(Propeller.STANDS)))
+                        ? Optional.of(timeline.tell(failure, setting.with(Propeller.STANDS)))
                         : Optional.empty();
         return new Stories(
                 planned,
-                acts ? timeline.tell(failure, Pilot.LATE) : planned,
-                acts ? timeline.tell(failure, Pilot.NEVER) : planned,
+                acts ? timeline.tell(failure, flownBy(Pilot.LATE, setting)) : planned,
+                acts ? timeline.tell(failure, flownBy(Pilot.NEVER, setting)) : planned,
                 standing);
+    }
+
+    private static Setting flownBy(Pilot pilot, Setting setting) {
+        return new Setting(
+                pilot, setting.shedding(), setting.propeller(), setting.blocks(), setting.race());
     }
 
     private Outcome outcome(Story planned, Story unaided, Losses losses) {

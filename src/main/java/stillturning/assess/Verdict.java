@@ -20,6 +20,7 @@ import stillturning.story.Story.Feed;
  *     well it is supplied: the same in every candidate, and held against none
  * @param actBySeconds when the engine stops if the pilot does nothing (s); empty if it does not
  *     depend on him
+ * @param inBand the worst that the tolerance of the protectors leaves open, if anything
  */
 public record Verdict(
         Failure failure,
@@ -27,7 +28,8 @@ public record Verdict(
         Stories stories,
         Losses losses,
         boolean engineOwn,
-        Optional<Double> actBySeconds) {
+        Optional<Double> actBySeconds,
+        Optional<InBand> inBand) {
 
     /**
      * What happens; the same story where there is nothing for a pilot to do.
@@ -94,6 +96,16 @@ public record Verdict(
             case LATE -> late();
             case NEVER -> unaided();
         };
+    }
+
+    /** The same, with what the tolerance of the protectors leaves open. */
+    Verdict within(Optional<InBand> band) {
+        return new Verdict(failure, outcomes, stories, losses, engineOwn, actBySeconds, band);
+    }
+
+    /** Whether something worse may come of it, within the tolerance of the protectors. */
+    public boolean mayBeWorse() {
+        return inBand.filter(band -> band.then().outcome().compareTo(outcome()) < 0).isPresent();
     }
 
     /** Whether what the pilot does ends an engine that would have run on without him. */

@@ -32,6 +32,8 @@ final class StoriesText {
                     Kind.FAILURE,
                     Kind.PROTECTOR_OPENS,
                     Kind.GUARD_SHORTS,
+                    Kind.WIRE_OVERHEATS,
+                    Kind.WIRE_MELTS,
                     Kind.BATTERY_EMPTY,
                     Kind.BATTERY_DISCONNECTS,
                     Kind.BATTERY_RECONNECTS,

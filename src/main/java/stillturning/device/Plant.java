@@ -103,6 +103,9 @@ public final class Plant {
                 cell.warmth().ifPresent(heats::add);
             } else if (device instanceof OverchargeDevice overcharge) {
                 heats.add(overcharge);
+            } else if (device instanceof WireDevice wire) {
+                heats.add(wire.insulation());
+                heats.add(wire.copper());
             }
         }
         return heats;
@@ -136,7 +139,7 @@ public final class Plant {
         Placed placed = seat.placed();
         int branch = seat.branch();
         if (element instanceof Conductor conductor) {
-            return new MetalDevice(branch, new Resistive(conductor.ohms()));
+            return metal(seat, conductor);
         } else if (element instanceof Rectifier diode) {
             return new MetalDevice(
                     branch,
@@ -163,6 +166,16 @@ public final class Plant {
             throw new IllegalStateException("no device for " + placed.name());
         }
         return coil;
+    }
+
+    private Device metal(Seat seat, Conductor conductor) {
+        return conductor
+                .heating()
+                .<Device>map(
+                        heating ->
+                                new WireDevice(
+                                        seat.placed(), conductor, heating, seat.branch(), now))
+                .orElseGet(() -> new MetalDevice(seat.branch(), new Resistive(conductor.ohms())));
     }
 
     private List<Device> cell(Seat seat, Cell cell) {

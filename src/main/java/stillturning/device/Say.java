@@ -21,4 +21,13 @@ public final class Say {
     public static String milliseconds(double seconds) {
         return String.format(Locale.ROOT, "%.0f ms", seconds * 1000);
     }
+
+    /** A bare number above 0, to two figures or to the whole. */
+    static String figures(double number) {
+        if (number >= 9.95) {
+            return String.format(Locale.ROOT, "%.0f", number);
+        }
+        int places = Math.max(1, 1 - (int) Math.floor(Math.log10(number * 1.005)));
+        return String.format(Locale.ROOT, "%." + places + "f", number);
+    }
 }

@@ -1,7 +1,9 @@
 package stillturning.device;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import stillturning.model.Phase;
@@ -33,6 +35,9 @@ public final class Situation {
 
     /** Counts what the pilot has done. */
     public int moves;
+
+    /** Everything that can give way by too much current. */
+    final List<Racer> racers = new ArrayList<>();
 
     private final Map<String, String> zoneOf;
 
@@ -89,6 +94,15 @@ public final class Situation {
     /** Temperature around a part (°C). */
     public double celsius(String part) {
         return aircraft.celsius(zoneOf.getOrDefault(part, ""));
+    }
+
+    /**
+     * Something gives way by too much current, while others may be about to.
+     *
+     * @param slowSeconds how long the slowest of its kind would take (s)
+     */
+    void opens(String winner, double slowSeconds) {
+        journal.write(Race.wonBy(winner, slowSeconds, racers));
     }
 
     public UntoldStory untold(NoOperatingPoint why) {

@@ -16,6 +16,8 @@ public record Happening(double seconds, Kind kind, String part, String words, in
         PROTECTOR_OPENS,
         /** An over-voltage guard joins its feed to ground. */
         GUARD_SHORTS,
+        WIRE_OVERHEATS,
+        WIRE_MELTS,
         CONTACTS_CLOSE,
         CONTACTS_OPEN,
         LOAD_STOPS,

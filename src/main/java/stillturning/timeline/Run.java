@@ -113,8 +113,7 @@ final class Run {
                 .devices()
                 .forEach(
                         (name, device) ->
-                                Optional.ofNullable(healthy.simulation.devices().get(name))
-                                        .ifPresent(device::adopt));
+                                healthy.simulation.likeness(name).ifPresent(device::adopt));
         double[] volts = new double[layout.topology.nets()];
         for (int net = 0; net < volts.length; net++) {
             // nets that only a fault has come last
@@ -153,6 +152,7 @@ final class Run {
                 journal.happenings(),
                 fate(horizonSeconds),
                 new Aftermath(after.working(), after.feeds(), crew.acted()),
+                journal.contests(),
                 recorder.traces(),
                 now.seconds);
     }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import stillturning.device.CellDevice;
 import stillturning.device.Device;
 import stillturning.device.Placing;
@@ -41,6 +42,9 @@ final class Simulation {
     private final Chatter chatter;
     private final Advance advance;
 
+    /** Whether something has happened since heats were told; what comes first always counts. */
+    private boolean eventful = true;
+
     Simulation(Plant plant, Crew crew, Situation now, double longestStepSeconds) {
         this.now = now;
         byName.putAll(plant.devices());
@@ -56,6 +60,18 @@ final class Simulation {
 
     Map<String, Device> devices() {
         return byName;
+    }
+
+    /** The device of this name; for what only a fault has, the first of the same part. */
+    Optional<Device> likeness(String name) {
+        String part = name.substring(0, name.indexOf('/') + 1);
+        return Optional.ofNullable(byName.get(name))
+                .or(
+                        () ->
+                                byName.entrySet().stream()
+                                        .filter(e -> !part.isEmpty() && e.getKey().startsWith(part))
+                                        .map(Map.Entry::getValue)
+                                        .findFirst());
     }
 
     /** Lets delays run out with charges and heats standing still, as before a flight. */
@@ -128,7 +144,7 @@ final class Simulation {
                     cell.value(),
                     cell.perSecond() > 0,
                     cell.warmth().map(Warmth::value).orElse(0.0),
-                    cell.warmth().map(Warmth::settled).orElse(0.0));
+                    cell.warmth().map(Warmth::equilibrium).orElse(0.0));
         }
 
         void end(boolean warm) {
@@ -166,8 +182,20 @@ final class Simulation {
             solve();
             boolean crossed = cross();
             changed = expire() || crossed;
+            eventful |= changed;
         }
+        tellHeats();
         findMoving();
+    }
+
+    /** What cools goes on with the current after an event, wherever steps between events end. */
+    private void tellHeats() {
+        if (eventful) {
+            for (Stateful heat : heats) {
+                heat.settled();
+            }
+            eventful = false;
+        }
     }
 
     private boolean cross() throws UntoldStory {

@@ -138,6 +138,7 @@ class StoryTextTest {
                 new Story.EngineFate(new Endurance.Lasts(90), 0, 1, false),
                 new Story.Aftermath(Set.of(), Set.of(), false),
                 List.of(),
+                List.of(),
                 100);
     }
 }
