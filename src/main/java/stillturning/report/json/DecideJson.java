@@ -63,8 +63,8 @@ record DecideJson(
             List<Gate> requirements,
             List<Value> values,
             Map<String, Integer> singleFailures,
-            Beside beside,
             List<InBandJson.Pair> unselectivePairs,
+            Beside beside,
             Burden burden) {}
 
     /** What is looked at beside the single failures. */
@@ -183,8 +183,8 @@ record DecideJson(
                         .toList(),
                 standing.contributions().stream().map(DecideJson::value).toList(),
                 outcomes(appraisal),
-                Beside.of(appraisal.cases()),
                 InBandJson.pairs(appraisal.selectivity()),
+                Beside.of(appraisal.cases()),
                 burden(appraisal));
     }
 

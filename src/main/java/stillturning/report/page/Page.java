@@ -161,13 +161,6 @@ public record Page(
         }
     }
 
-    /** Facts under a heading. */
-    public record FactGroup(String heading, List<Fact> facts) {
-        public FactGroup {
-            facts = List.copyOf(facts);
-        }
-    }
-
     /** Protectors of which the wrong one may open first. */
     public record PairTable(String meaning, List<PairRow> rows) {
         public PairTable {
@@ -179,6 +172,13 @@ public record Page(
     public record PairRow(List<String> cells) {
         public PairRow {
             cells = List.copyOf(cells);
+        }
+    }
+
+    /** Facts under a heading. */
+    public record FactGroup(String heading, List<Fact> facts) {
+        public FactGroup {
+            facts = List.copyOf(facts);
         }
     }
 
