@@ -3,6 +3,8 @@ package stillturning.assess;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
 import stillturning.story.Start;
@@ -96,6 +98,22 @@ public record Appraisal(
     public Appraisal {
         singles = List.copyOf(singles);
         met = List.copyOf(met);
+    }
+
+    /**
+     * The verdict on one of the candidate's failures.
+     *
+     * @throws IllegalArgumentException if it is no single failure and no operating case of it
+     */
+    public Verdict verdictOn(Failure failure) {
+        Stream<Verdict> operating = Stream.concat(Stream.of(chargingLost()), masterOff().stream());
+        return Stream.concat(operating, singles.stream())
+                .filter(v -> v.failure().name().equals(failure.name()))
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                new IllegalArgumentException(
+                                        candidate.id() + " was not asked about " + failure.name()));
     }
 
     /** Single failures of one outcome, those of the engine's own parts left out. */

@@ -28,7 +28,6 @@ import stillturning.ranking.RankingResult;
 import stillturning.ranking.Scale;
 import stillturning.ranking.Sense;
 import stillturning.story.Moment;
-import stillturning.story.Pilot;
 import stillturning.story.UntoldStory;
 import stillturning.structure.Structure;
 import stillturning.structure.StructureFindings;
@@ -89,7 +88,8 @@ public final class Assess {
                 goals.enoughSeconds(),
                 goals.requirements(),
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 
     private static Assessment assessment(Study study, Function<Candidate, Result> appraising) {
@@ -108,23 +108,44 @@ public final class Assess {
     }
 
     /**
-     * One failure of one candidate, the pilot doing as planned.
+     * One failure of one candidate in the phase in which the study's failures happen.
      *
      * @throws UntoldStory if a state on the way cannot be computed
      */
     public static Verdict one(Study study, Candidate candidate, Failure failure)
             throws UntoldStory {
-        return one(study, candidate, failure, Pilot.PLANNED);
+        return one(study, candidate, failure, Moment.heldIn(study.goals().failurePhase().name()));
     }
 
     /**
-     * One failure of one candidate, judged by what becomes of it with this pilot.
+     * One failure of one candidate at a moment of the flight.
      *
      * @throws UntoldStory if a state on the way cannot be computed
+     * @throws IllegalArgumentException if the study has no such phase
      */
-    public static Verdict one(Study study, Candidate candidate, Failure failure, Pilot pilot)
+    public static Verdict one(Study study, Candidate candidate, Failure failure, Moment moment)
             throws UntoldStory {
-        return new Judge(study, new Timeline(study, candidate)).judge(failure, pilot);
+        return new Judge(study, new Timeline(study, candidate, moment)).judge(failure);
+    }
+
+    /**
+     * What a study's cases do to a candidate.
+     *
+     * @param meant the failures that each case means there, in the study's order
+     */
+    public static CandidateCases cases(
+            Study study, Candidate candidate, Map<String, List<Failure>> meant) {
+        try {
+            Judge judge = new Judge(study, new Timeline(study, candidate));
+            return CandidateCases.of(candidate, meant, judge::judge);
+        } catch (UntoldStory e) {
+            return CandidateCases.of(
+                    candidate,
+                    meant,
+                    failure -> {
+                        throw e;
+                    });
+        }
     }
 
     /**

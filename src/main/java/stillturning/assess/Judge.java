@@ -43,11 +43,7 @@ final class Judge {
     }
 
     Verdict judge(Failure failure) throws UntoldStory {
-        return judge(failure, Pilot.PLANNED);
-    }
-
-    Verdict judge(Failure failure, Pilot pilot) throws UntoldStory {
-        Setting typical = Setting.with(pilot);
+        Setting typical = Setting.with(Pilot.PLANNED);
         Verdict verdict = judge(failure, typical);
         return verdict.within(
                 Tolerances.of(verdict.planned(), race -> judge(failure, typical.with(race))));

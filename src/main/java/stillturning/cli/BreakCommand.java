@@ -1,5 +1,6 @@
 package stillturning.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -7,13 +8,24 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Assess;
+import stillturning.assess.Assessment;
+import stillturning.assess.CandidateCases;
+import stillturning.assess.Elsewhere;
 import stillturning.assess.Outcome;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.report.Beside;
+import stillturning.report.CaseTexts;
+import stillturning.report.ElsewhereTable;
+import stillturning.report.InOrder;
 import stillturning.report.TerminalTables;
 import stillturning.report.json.JsonReport;
+import stillturning.story.Moment;
 import stillturning.story.Pilot;
+import stillturning.story.UntoldStory;
 
 /** Makes things fail and tells what follows. */
 @Command(
@@ -27,7 +39,12 @@ import stillturning.story.Pilot;
             "  stillturning break sandpiper --failure \"main bus short\"",
             "  stillturning break sandpiper --candidate split --failure alternator",
             "  stillturning break sandpiper --failure \"charging lost\" --pilot never",
-            "  stillturning break sandpiper --failure \"master off\""
+            "  stillturning break sandpiper --candidate split --failure \"main bus short\""
+                    + " --plot bus.png",
+            "  stillturning break sandpiper --failure \"master off\"",
+            "  stillturning break sandpiper --failure alternator --in climb",
+            "  stillturning break sandpiper --failure \"charging lost\" --every-phase",
+            "  stillturning break sandpiper --cases"
         })
 final class BreakCommand implements Callable<Integer> {
 
@@ -51,8 +68,40 @@ final class BreakCommand implements Callable<Integer> {
             paramLabel = "planned|late|never",
             description =
                     "With --failure: the pilot keeps to the procedures (planned, if not given),"
-                            + " takes three times as long (late), or does nothing (never).")
+                            + " takes three times as long (late), or does nothing (never)."
+                            + " --json tells of all three.")
     private Optional<Pilot> pilot = Optional.empty();
+
+    @Option(
+            names = "--plot",
+            paramLabel = "FILE.svg|FILE.png",
+            description =
+                    "With --failure: draw the story into this file, replacing it; several stories"
+                            + " into FILE-1, FILE-2 and so on. The numbers in the picture are those"
+                            + " of the events as printed.")
+    private Optional<String> plot = Optional.empty();
+
+    @Option(
+            names = "--in",
+            paramLabel = "PHASE",
+            description =
+                    "With --failure: let it come as this phase of the flight begins, and fly the"
+                            + " rest of the flight.")
+    private Optional<String> phase = Optional.empty();
+
+    @Option(
+            names = "--every-phase",
+            description =
+                    "With --failure: let it come at every moment of the flight, as a table. Without:"
+                            + " every failure that does worse elsewhere in the flight.")
+    private boolean everyPhase;
+
+    @Option(
+            names = "--cases",
+            description =
+                    "Only the cases that the study names, for each candidate: what they do, how"
+                            + " long the engine runs with each kind of pilot, by when he must act.")
+    private boolean cases;
 
     @Option(
             names = "--all",
@@ -65,14 +114,44 @@ final class BreakCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        refuseWhatContradicts();
         Study whole = FoundStudy.sound(asked.study, around).study();
         Study study = candidate.map(c -> only(whole, CandidateNames.find(whole, c))).orElse(whole);
-        if (failure.isPresent()) {
+        if (cases) {
+            cases(study);
+        } else if (failure.isPresent()) {
             tell(study, failure.get());
+        } else if (everyPhase) {
+            elsewhere(study);
         } else {
             matrix(study);
         }
         return ExitCode.FINE;
+    }
+
+    private void refuseWhatContradicts() {
+        if (cases && (failure.isPresent() || all)) {
+            throw new Refusal("--cases tells the study's own cases; leave --failure and --all out");
+        }
+        needsFailure("--pilot", pilot.isPresent());
+        needsFailure("--plot", plot.isPresent());
+        needsFailure("--in", phase.isPresent());
+        if (everyPhase && failure.isEmpty() && (asked.json || cases)) {
+            throw new Refusal(
+                    "without --failure, --every-phase is a list of every failure that does worse"
+                            + " elsewhere; leave --json and --cases out");
+        }
+        if (everyPhase && (phase.isPresent() || plot.isPresent() || pilot.isPresent())) {
+            throw new Refusal(
+                    "--every-phase is a table over all phases and pilots; leave --in, --pilot and"
+                            + " --plot out");
+        }
+    }
+
+    private void needsFailure(String option, boolean given) {
+        if (given && failure.isEmpty()) {
+            throw new Refusal(option + " needs --failure");
+        }
     }
 
     private static Study only(Study study, Candidate candidate) {
@@ -81,9 +160,6 @@ final class BreakCommand implements Callable<Integer> {
     }
 
     private void matrix(Study study) {
-        if (pilot.isPresent()) {
-            throw new Refusal("--pilot needs --failure");
-        }
         Assessed assessed = Assessed.of(study, around);
         Output out = new Output(around);
         if (asked.json) {
@@ -93,23 +169,102 @@ final class BreakCommand implements Callable<Integer> {
         assessed.heading(out);
         Outcome mildest = all ? Outcome.NO_EFFECT : Outcome.INTERRUPTED;
         out.section("What every failure does, the pilot as planned")
-                .lines(TerminalTables.matrix(assessed.assessment(), mildest, out.paint()))
+                .lines(TerminalTables.matrix(assessed.assessment(), mildest, out.paint()));
+        beside(assessed.assessment(), out);
+        out.caution();
+    }
+
+    private void beside(Assessment assessment, Output out) {
+        List<Appraisal> appraisals = InOrder.of(assessment);
+        List<String> left = Beside.leftSwitches(appraisals, all, out.paint());
+        if (!left.isEmpty()) {
+            out.section("One switch left wrong before flight").lines(left);
+        }
+        List<String> starts = Beside.starts(appraisals, out.paint());
+        if (!starts.isEmpty()) {
+            out.section("Starting the engine on the ground").lines(starts);
+        }
+    }
+
+    private List<Elsewhere> elsewhere(Assessment assessment) {
+        int moments = Assess.moments(assessment.study()).size() * assessment.appraisals().size();
+        try (Progress progress = Progress.over(moments, "moments tried", around)) {
+            return Assess.elsewhere(assessment, progress);
+        } catch (UntoldStory e) {
+            throw new Refusal("not every moment can be computed: " + e.getMessage());
+        }
+    }
+
+    private void elsewhere(Study study) {
+        Assessed assessed = Assessed.of(study, around);
+        List<Elsewhere> worse = elsewhere(assessed.assessment());
+        Output out = new Output(around);
+        ElsewhereTable table = new ElsewhereTable(assessed.assessment(), worse);
+        assessed.heading(out);
+        out.section("At every moment of the flight")
+                .line(Paragraph.of("", table.method()))
+                .line("")
+                .lines(table.lines(all ? Outcome.NO_EFFECT : Outcome.INTERRUPTED, out.paint()))
                 .caution();
     }
 
-    private void tell(Study study, String said) {
-        if (asked.json && pilot.isPresent()) {
+    private void cases(Study study) {
+        if (study.goals().cases().isEmpty()) {
             throw new Refusal(
-                    "--json tells both of the pilot as planned and of one who does nothing;"
-                            + " leave --pilot out");
+                    "the study names no cases; write them into its study.yaml, such as"
+                            + " cases: [charging lost, main bus short]");
         }
+        List<CandidateCases> told = new ArrayList<>();
+        try (Progress progress =
+                Progress.over(study.candidates().size(), "candidates told", around)) {
+            for (Candidate candidate : study.candidates()) {
+                told.add(Assess.cases(study, candidate, CaseNames.in(candidate, study)));
+                progress.accept(candidate.id());
+            }
+        }
+        Output out = new Output(around);
+        if (asked.json) {
+            out.raw(JsonReport.cases(study, told));
+        } else {
+            tell(told, out);
+        }
+    }
+
+    private static void tell(List<CandidateCases> told, Output out) {
+        told.forEach(
+                of -> out.section(of.candidate().title()).lines(CaseTexts.table(of, out.paint())));
+        out.section("What each case means");
+        CaseTexts.meanings(told).forEach(line -> out.line(Paragraph.of("  ", line)));
+        out.caution();
+    }
+
+    private void tell(Study study, String said) {
+        Optional<PlotFiles> files = plot.map(written -> PlotFiles.named(written, around));
         Map<String, List<Failure>> found = new FailureNames(study.candidates()).find(said);
-        Stories stories = Stories.of(study, found, pilot.orElse(Pilot.PLANNED), around);
+        if (everyPhase) {
+            everyPhase(study, found);
+            return;
+        }
+        Moment moment =
+                phase.map(named -> PhaseNames.find(study, named))
+                        .orElse(Moment.heldIn(study.goals().failurePhase().name()));
+        Stories stories = Stories.of(study, found, moment, pilot.orElse(Pilot.PLANNED), around);
+        List<String> drawn = files.map(f -> f.write(stories)).orElse(List.of());
         Output out = new Output(around);
         if (asked.json) {
             out.raw(StoriesJson.of(stories));
         } else {
-            new StoriesText(stories, out).tell();
+            new StoriesText(stories, out).tell(drawn);
+        }
+    }
+
+    private void everyPhase(Study study, Map<String, List<Failure>> failures) {
+        Phases phases = Phases.of(study, failures, around);
+        Output out = new Output(around);
+        if (asked.json) {
+            out.raw(JsonReport.phases(study, phases.told(), phases.untold()));
+        } else {
+            phases.tell(out);
         }
     }
 }

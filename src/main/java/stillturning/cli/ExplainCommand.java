@@ -7,10 +7,13 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.assess.Assessment;
+import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
 import stillturning.files.Assumption;
 import stillturning.files.ReadStudy;
 import stillturning.report.HtmlPage;
+import stillturning.report.InOrder;
 import stillturning.report.Sources;
 import stillturning.report.Sources.SourceNote;
 import stillturning.report.json.JsonReport;
@@ -57,7 +60,12 @@ final class ExplainCommand implements Callable<Integer> {
         }
         Assessed assessed = Assessed.of(found.study(), around);
         Optional<Guesses> tried = guesses.tried(found, assessed.assessment(), around);
-        file.write(HtmlPage.of(assessed.assessment(), sources(found.read()), tried));
+        file.write(
+                HtmlPage.of(
+                        assessed.assessment(),
+                        sources(found.read()),
+                        tried,
+                        cases(assessed.assessment())));
         Output out = new Output(around);
         if (asked.json) {
             out.raw(JsonReport.decide(assessed.assessment(), tried));
@@ -68,6 +76,16 @@ final class ExplainCommand implements Callable<Integer> {
             out.caution();
         }
         return assessed.exitCode();
+    }
+
+    private static List<CandidateCases> cases(Assessment assessment) {
+        return InOrder.of(assessment).stream()
+                .map(
+                        appraisal ->
+                                CandidateCases.of(
+                                        appraisal,
+                                        CaseNames.in(appraisal.candidate(), assessment.study())))
+                .toList();
     }
 
     private static Sources sources(ReadStudy read) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -25,6 +26,13 @@ import stillturning.parts.Part;
 final class FailureNames {
 
     private static final int NAMED = 12;
+    private static final int NEAREST = 5;
+
+    /** What people call a part's way to fail beside its name. */
+    private static final Map<String, String> ALSO_CALLED =
+            Map.of(
+                    "chafed to ground", "short to ground",
+                    "disconnects itself", "management disconnects");
 
     private final List<Candidate> candidates;
 
@@ -35,6 +43,10 @@ final class FailureNames {
     /** A part or operating case, and the failures of it that are meant; all of them if empty. */
     private record Meant(String part, String failure) {
         static final String ANY = "";
+
+        boolean holds(Failure of) {
+            return failure.equals(ANY) || failure.equals(of.name());
+        }
 
         String words() {
             return failure.equals(ANY) ? part : failure;
@@ -68,6 +80,30 @@ final class FailureNames {
             }
         }
         return found;
+    }
+
+    /** Every failure that the words fit best, whatever parts they are of; empty if none. */
+    List<Failure> all(String said) {
+        List<Meant> best = LooseNames.best(said, names());
+        return candidates.stream()
+                .flatMap(
+                        candidate ->
+                                best.stream()
+                                        .flatMap(
+                                                meant ->
+                                                        failures(candidate, meant.part()).stream()
+                                                                .filter(meant::holds)))
+                .distinct()
+                .toList();
+    }
+
+    /** Parts and operating cases that share most words with what was said, best first. */
+    List<String> nearest(String said) {
+        return LooseNames.nearest(said, names()).stream()
+                .map(Meant::words)
+                .distinct()
+                .limit(NEAREST)
+                .toList();
     }
 
     private static String unknown(String said, List<Meant> nearest) {
@@ -121,6 +157,13 @@ final class FailureNames {
                 new Meant(operatingCase, Meant.ANY), Stream.of(names).map(Name::of).toList());
     }
 
+    private static List<Name> names(String called, FailureMode mode) {
+        Name name = new Name(called, mode.name());
+        return Optional.ofNullable(ALSO_CALLED.get(mode.name()))
+                .map(also -> List.of(name, new Name(called, also)))
+                .orElse(List.of(name));
+    }
+
     private static void add(Map<Meant, Set<Name>> names, Part part) {
         for (String called : List.of(part.id(), part.tag().label())) {
             names.computeIfAbsent(new Meant(part.id(), Meant.ANY), m -> new LinkedHashSet<>())
@@ -128,7 +171,7 @@ final class FailureNames {
             for (FailureMode mode : part.failureModes()) {
                 String failure = Failure.of(new Candidate.Hit(part.id(), mode)).name();
                 names.computeIfAbsent(new Meant(part.id(), failure), m -> new LinkedHashSet<>())
-                        .add(new Name(called, mode.name()));
+                        .addAll(names(called, mode));
             }
         }
     }

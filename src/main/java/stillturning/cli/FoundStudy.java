@@ -25,7 +25,7 @@ record FoundStudy(Study study, ReadStudy read, StudyReader reader) {
      */
     static FoundStudy sound(String written, Surroundings around) {
         StudyReader reader = StudyReader.open(folder(written, around));
-        ReadStudy read = reader.study(Variation.NONE);
+        ReadStudy read = CaseNames.checked(reader.study(Variation.NONE), reader);
         return read.study()
                 .map(study -> new FoundStudy(study, read, reader))
                 .orElseThrow(
@@ -38,7 +38,8 @@ record FoundStudy(Study study, ReadStudy read, StudyReader reader) {
 
     /** What reading the study of this name brings, problems included. */
     static ReadStudy read(String written, Surroundings around) {
-        return StudyReader.read(folder(written, around));
+        StudyReader reader = StudyReader.open(folder(written, around));
+        return CaseNames.checked(reader.study(Variation.NONE), reader);
     }
 
     /**

@@ -39,7 +39,7 @@ final class LooseNames {
     /** Words that say nothing about which. */
     private static final Set<String> FILLERS =
             Set.of(
-                    "the", "of", "in", "at", "to", "is", "and", "fails", "fail", "failed",
+                    "the", "of", "in", "at", "to", "is", "and", "s", "fails", "fail", "failed",
                     "failure");
 
     private static final Pattern BETWEEN_WORDS =

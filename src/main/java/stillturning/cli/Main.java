@@ -28,6 +28,8 @@ public final class Main {
     public static void main(String... args) {
         // newer Java hands out a console even where there is no terminal, unless told not to
         System.setProperty("jdk.console", "java.base");
+        // pictures are drawn without a screen, and none is looked for
+        System.setProperty("java.awt.headless", "true");
         Optional<Console> console = Optional.ofNullable(System.console());
         Charset charset =
                 console.map(Console::charset).map(Main::wide).orElse(StandardCharsets.UTF_8);

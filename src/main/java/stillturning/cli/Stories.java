@@ -6,10 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.assess.Assess;
+import stillturning.assess.Lasting;
 import stillturning.assess.Verdict;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.story.Endurance;
+import stillturning.story.Moment;
+import stillturning.story.Moment.Span;
 import stillturning.story.Pilot;
 import stillturning.story.UntoldStory;
 
@@ -17,9 +21,17 @@ import stillturning.story.UntoldStory;
  * Failures of some candidates told and judged, in the order of the candidates, the worst of each
  * first.
  *
+ * @param moment when in the flight they happen
+ * @param pilot whose stories are told in full
  * @param compared whether several candidates were asked for
  */
-record Stories(Study study, Pilot pilot, boolean compared, List<Told> told, List<Untold> untold) {
+record Stories(
+        Study study,
+        Moment moment,
+        Pilot pilot,
+        boolean compared,
+        List<Told> told,
+        List<Untold> untold) {
 
     /** A failure of a candidate, and what came of it. */
     record Told(Candidate candidate, Verdict verdict) {}
@@ -27,9 +39,10 @@ record Stories(Study study, Pilot pilot, boolean compared, List<Told> told, List
     /** A failure of a candidate that could not be computed. */
     record Untold(String candidate, String failure, String reason) {}
 
-    private static final Comparator<Told> WORST_FIRST =
-            Comparator.comparing((Told t) -> t.verdict.outcome())
-                    .thenComparing(t -> t.verdict.planned().engine().endurance().seconds());
+    private static Comparator<Told> worstFirst(Pilot pilot) {
+        return Comparator.comparing((Told t) -> t.verdict.outcome(pilot))
+                .thenComparing(t -> t.verdict.with(pilot).engine().endurance().seconds());
+    }
 
     Stories {
         told = List.copyOf(told);
@@ -42,7 +55,11 @@ record Stories(Study study, Pilot pilot, boolean compared, List<Told> told, List
      * @throws Refusal if none of them can be computed
      */
     static Stories of(
-            Study study, Map<String, List<Failure>> failures, Pilot pilot, Surroundings around) {
+            Study study,
+            Map<String, List<Failure>> failures,
+            Moment moment,
+            Pilot pilot,
+            Surroundings around) {
         List<Told> told = new ArrayList<>();
         List<Untold> untold = new ArrayList<>();
         int total = failures.values().stream().mapToInt(List::size).sum();
@@ -50,10 +67,10 @@ record Stories(Study study, Pilot pilot, boolean compared, List<Told> told, List
             for (Candidate candidate : study.candidates()) {
                 List<Told> own = new ArrayList<>();
                 for (Failure failure : failures.getOrDefault(candidate.id(), List.of())) {
-                    tell(study, candidate, failure, pilot, untold).ifPresent(own::add);
+                    tell(study, candidate, failure, moment, untold).ifPresent(own::add);
                     progress.accept(failure.name());
                 }
-                own.sort(WORST_FIRST);
+                own.sort(worstFirst(pilot));
                 told.addAll(own);
             }
         }
@@ -61,15 +78,28 @@ record Stories(Study study, Pilot pilot, boolean compared, List<Told> told, List
             throw new Refusal(
                     untold.get(0).candidate + " cannot be computed: " + untold.get(0).reason);
         }
-        return new Stories(study, pilot, study.candidates().size() > 1, told, untold);
+        return new Stories(study, moment, pilot, study.candidates().size() > 1, told, untold);
     }
 
     private static Optional<Told> tell(
-            Study study, Candidate candidate, Failure failure, Pilot pilot, List<Untold> untold) {
+            Study study, Candidate candidate, Failure failure, Moment moment, List<Untold> untold) {
         try {
-            return Optional.of(new Told(candidate, Assess.one(study, candidate, failure, pilot)));
+            return Optional.of(new Told(candidate, Assess.one(study, candidate, failure, moment)));
         } catch (UntoldStory e) {
             untold.add(new Untold(candidate.id(), failure.name(), String.valueOf(e.getMessage())));
+            return Optional.empty();
+        }
+    }
+
+    /** What switching loads off is worth, where electricity ends the engine after this failure. */
+    Optional<Lasting> lasting(Told of) {
+        boolean ends = of.verdict.planned().engine().endurance() instanceof Endurance.Lasts;
+        if (!ends || moment.span() == Span.FLOWN) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Assess.lasting(study, of.candidate, of.verdict.failure()));
+        } catch (UntoldStory e) {
             return Optional.empty();
         }
     }

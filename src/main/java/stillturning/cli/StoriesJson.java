@@ -4,14 +4,21 @@ import java.util.List;
 import stillturning.cli.Stories.Untold;
 import stillturning.report.Cautions;
 import stillturning.report.json.JsonReport;
+import stillturning.story.Moment.Span;
 import tools.jackson.databind.JsonNode;
 
 /**
  * Stories for other programs: each {@code story} is a document of {@code story.schema.json}, which
- * tells it with the pilot as planned and with one who does nothing.
+ * tells it with every kind of pilot.
  */
 record StoriesJson(
-        int schemaVersion, String caution, String study, List<Entry> stories, List<Untold> untold) {
+        int schemaVersion,
+        String caution,
+        String study,
+        String phase,
+        boolean flown,
+        List<Entry> stories,
+        List<Untold> untold) {
 
     /** A story of a candidate. */
     record Entry(String candidate, JsonNode story) {}
@@ -22,6 +29,8 @@ record StoriesJson(
                         JsonReport.SCHEMA_VERSION,
                         Cautions.SHORT,
                         stories.study().id(),
+                        stories.moment().phase(),
+                        stories.moment().span() == Span.FLOWN,
                         stories.told().stream()
                                 .map(
                                         t ->

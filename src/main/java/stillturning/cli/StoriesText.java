@@ -19,7 +19,7 @@ import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
 import stillturning.story.Happening;
 import stillturning.story.Happening.Kind;
-import stillturning.story.Pilot;
+import stillturning.story.Moment.Span;
 import stillturning.story.Story;
 
 /** Stories for a person: in full for one candidate, side by side and in short for several. */
@@ -31,9 +31,9 @@ final class StoriesText {
             EnumSet.of(
                     Kind.FAILURE,
                     Kind.PROTECTOR_OPENS,
-                    Kind.GUARD_SHORTS,
                     Kind.WIRE_OVERHEATS,
                     Kind.WIRE_MELTS,
+                    Kind.GUARD_SHORTS,
                     Kind.BATTERY_EMPTY,
                     Kind.BATTERY_DISCONNECTS,
                     Kind.BATTERY_RECONNECTS,
@@ -57,9 +57,16 @@ final class StoriesText {
         this.out = out;
     }
 
-    void tell() {
+    /**
+     * Tells them: several candidates' in short, unless pictures show their numbered events.
+     *
+     * @param drawn what was drawn into which file
+     */
+    void tell(List<String> drawn) {
         if (stories.compared()) {
-            out.line("Pilot " + stories.pilot().words()).line("").lines(table());
+            out.line(Paragraph.of("", introduction())).line("").lines(table());
+        }
+        if (stories.compared() && drawn.isEmpty()) {
             shortStories();
         } else {
             fullStories();
@@ -76,18 +83,32 @@ final class StoriesText {
                                                                 + u.failure()
                                                                 + ": cannot be computed: "
                                                                 + u.reason())));
+        if (!drawn.isEmpty()) {
+            out.line("").lines(drawn);
+        }
         out.caution();
     }
 
+    private String introduction() {
+        String flown =
+                stories.moment().span() == Span.FLOWN
+                        ? "the failure comes as "
+                                + stories.moment().phase()
+                                + " begins, and the rest"
+                                + " of the flight is flown"
+                        : "the failure comes in " + stories.moment().phase() + ", which then lasts";
+        return "Pilot "
+                + stories.pilot().words()
+                + "; "
+                + flown
+                + ". How long the engine runs, by pilot:";
+    }
+
     private void fullStories() {
+        out.line("").line(Paragraph.of("", StoryText.READING));
         for (Told told : stories.told()) {
-            out.section(told.candidate().title());
-            if (stories.pilot() == Pilot.PLANNED) {
-                out.lines(StoryText.of(told.verdict()));
-            } else {
-                out.line("  outcome:  " + told.verdict().outcome().words())
-                        .lines(StoryText.of(told.verdict().planned()));
-            }
+            out.section(told.candidate().title())
+                    .lines(StoryText.of(told.verdict(), stories.pilot(), stories.lasting(told)));
         }
     }
 
@@ -95,11 +116,13 @@ final class StoriesText {
         TextTable table =
                 new TextTable(
                         List.of(
-                                Column.words("candidate", 30),
-                                Column.words("failure", 28),
-                                Column.words("outcome", 26),
-                                Column.numbers("engine runs", 12),
-                                Column.numbers("pilot acts by", 8)));
+                                Column.words("candidate", 24),
+                                Column.words("failure", 22),
+                                Column.words("outcome", 20),
+                                Column.numbers("pilot as planned", 8),
+                                Column.numbers("pilot late", 8),
+                                Column.numbers("pilot never", 8),
+                                Column.numbers("acts by", 7)));
         String above = "";
         for (Told told : stories.told()) {
             String title = told.candidate().title();
@@ -109,12 +132,15 @@ final class StoriesText {
         return table.lines(out.paint());
     }
 
-    private static List<Cell> row(String title, Verdict verdict) {
+    private List<Cell> row(String title, Verdict verdict) {
+        Outcome outcome = verdict.outcome(stories.pilot());
         return List.of(
                 new Cell(title, Ink.STRONG),
                 new Cell(verdict.failure().name()),
-                new Cell(verdict.outcome().words(), ink(verdict.outcome())),
+                new Cell(outcome.words(), ink(outcome)),
                 new Cell(Shown.endurance(verdict.planned().engine().endurance())),
+                new Cell(Shown.endurance(verdict.late().engine().endurance())),
+                new Cell(Shown.endurance(verdict.unaided().engine().endurance())),
                 new Cell(verdict.actBySeconds().map(Formats::duration).orElse("-")));
     }
 
@@ -133,7 +159,7 @@ final class StoriesText {
             if (!shown.contains(told.candidate().id())) {
                 shown.add(told.candidate().id());
                 out.line("  " + told.candidate().title());
-                inShort(told.verdict().planned());
+                inShort(told.verdict().with(stories.pilot()));
             }
         }
         String without =

@@ -99,13 +99,13 @@ public final class Plant {
                 heats.add(protector.heat());
             } else if (device instanceof ChannelDevice channel) {
                 heats.add(channel.heat());
+            } else if (device instanceof WireDevice wire) {
+                heats.add(wire.insulation());
+                heats.add(wire.copper());
             } else if (device instanceof CellDevice cell) {
                 cell.warmth().ifPresent(heats::add);
             } else if (device instanceof OverchargeDevice overcharge) {
                 heats.add(overcharge);
-            } else if (device instanceof WireDevice wire) {
-                heats.add(wire.insulation());
-                heats.add(wire.copper());
             }
         }
         return heats;

@@ -82,6 +82,11 @@ public final class SupplyDevice implements Placing {
         return wanted() && !destroyed && (state == State.WORKS || state == State.STARVES);
     }
 
+    /** Whether it works on with less than its minimum voltage. */
+    public boolean starves() {
+        return works() && state == State.STARVES;
+    }
+
     /** Whether the pilot has switched it off. */
     public boolean shed() {
         return now.shed.contains(placed.part());

@@ -38,7 +38,7 @@ public final class Warmth implements Stateful {
     }
 
     /** Where it would settle if it went on losing what it loses now. */
-    public double equilibrium() {
+    public double restingRise() {
         return watts.getAsDouble() / joulesPerKelvin * COOLING_SECONDS / UNIT_KELVIN;
     }
 
@@ -54,7 +54,7 @@ public final class Warmth implements Stateful {
 
     @Override
     public double perSecond() {
-        return (equilibrium() - rise) / COOLING_SECONDS;
+        return (restingRise() - rise) / COOLING_SECONDS;
     }
 
     @Override

@@ -11,36 +11,52 @@ final class PanelPainter {
     private static final Pen LIMIT = Pen.line(0.9, "#767676").dashed(List.of(3.0, 2.0));
     private static final Pen SHADE = Pen.solid("#ececec");
 
-    private final Plot plot;
+    private final Graph graph;
+    private final int firstSeries;
     private final Window window;
     private final ValueScale scale;
     private final Box box;
     private final List<Mark> marks = new ArrayList<>();
 
-    PanelPainter(Plot plot, Window window, ValueScale scale, Box box) {
-        this.plot = plot;
+    /**
+     * @param firstSeries number of the graph's first series among all of the plot
+     */
+    PanelPainter(Graph graph, int firstSeries, Window window, Box box) {
+        this.graph = graph;
+        this.firstSeries = firstSeries;
         this.window = window;
-        this.scale = scale;
+        this.scale = ValueScale.of(graph);
         this.box = box;
     }
 
-    /** A shade over the part that the panel to the left shows enlarged. */
-    List<Mark> enlarged(Window shorter) {
-        double width = Math.max(2, window.share(shorter.to()) * box.width());
-        return List.of(
-                new Outline(new At(box.x(), box.y()))
-                        .rectangle(0, 0, width, box.height())
-                        .with(SHADE));
+    /** Shades over what other panels show enlarged. */
+    List<Mark> enlarged(List<Window> others) {
+        return others.stream().filter(window::holds).map(this::shade).toList();
     }
 
-    List<Mark> marks(boolean first, boolean several) {
+    private Mark shade(Window shorter) {
+        double from = Math.max(0, window.share(shorter.from())) * box.width();
+        double width = Math.max(2, window.share(shorter.to()) * box.width() - from);
+        double start = Math.min(from, box.width() - width);
+        return new Outline(new At(box.x(), box.y()))
+                .rectangle(start, 0, width, box.height())
+                .with(SHADE);
+    }
+
+    /**
+     * The panel.
+     *
+     * @param first whether it stands at the left, where values are written
+     * @param time words below the axis of time; empty where no times are written
+     */
+    List<Mark> marks(boolean first, String time) {
         paintValueAxis(first);
-        paintTimeAxis(several);
-        for (Threshold threshold : plot.thresholds()) {
+        paintTimeAxis(time);
+        for (Threshold threshold : graph.thresholds()) {
             double y = y(threshold.value());
             marks.add(outline().segment(box.x(), y, box.right(), y).with(LIMIT));
         }
-        for (int i = 0; i < plot.series().size(); i++) {
+        for (int i = 0; i < graph.series().size(); i++) {
             paintSeries(i);
         }
         marks.add(outline().rectangle(box.x(), box.y(), box.width(), box.height()).with(FRAME));
@@ -69,21 +85,26 @@ final class PanelPainter {
         }
     }
 
-    private void paintTimeAxis(boolean several) {
-        TimeUnit unit = TimeUnit.forSpan(window.to() - window.from());
-        int most = (int) Math.max(2, box.width() / 34);
-        Ticks ticks = Ticks.within(window.from() / unit.seconds, window.to() / unit.seconds, most);
+    private void paintTimeAxis(String words) {
+        TimeUnit unit = window.unit();
+        int most = (int) Math.max(2, box.width() / 32);
+        double from = window.origin();
+        Ticks ticks =
+                Ticks.within(
+                        (window.from() - from) / unit.seconds,
+                        (window.to() - from) / unit.seconds,
+                        most);
         for (double tick : ticks.values()) {
-            double x = x(tick * unit.seconds);
+            double x = x(from + tick * unit.seconds);
             marks.add(outline().segment(x, box.y(), x, box.bottom()).with(GRID));
-            marks.add(outline().segment(x, box.bottom(), x, box.bottom() + 4).with(FRAME));
-            text(Ticks.text(tick), x, box.bottom() + 15, Mark.Anchor.MIDDLE);
+            if (!words.isEmpty()) {
+                marks.add(outline().segment(x, box.bottom(), x, box.bottom() + 4).with(FRAME));
+                text(Ticks.text(tick), x, box.bottom() + 15, Mark.Anchor.MIDDLE);
+            }
         }
-        boolean whole = window.to() == plot.untilSeconds();
-        String span = Ticks.text(window.to() / unit.seconds) + " " + unit.sign;
-        String words =
-                several ? (whole ? "whole story, " : "first ") + span : "time (" + unit.sign + ")";
-        text(words, box.x() + box.width() / 2, box.bottom() + 28, Mark.Anchor.MIDDLE);
+        if (!words.isEmpty()) {
+            text(words, box.x() + box.width() / 2, box.bottom() + 28, Mark.Anchor.MIDDLE);
+        }
     }
 
     private void text(String words, double x, double y, Mark.Anchor anchor) {
@@ -92,7 +113,7 @@ final class PanelPainter {
 
     private void paintSeries(int index) {
         List<At> points = new ArrayList<>();
-        for (Series.Sample sample : clipped(plot.series().get(index).samples())) {
+        for (Series.Sample sample : clipped(graph.series().get(index).samples())) {
             points.add(new At(x(sample.seconds()), y(sample.value())));
         }
         if (points.size() < 2) {
@@ -106,9 +127,14 @@ final class PanelPainter {
         }
         marks.add(
                 new Mark.Part(
-                        "series " + index + " until " + Ticks.text(window.to()),
-                        plot.series().get(index).name(),
-                        List.of(line.with(SeriesPens.of(index)))));
+                        "series "
+                                + (firstSeries + index)
+                                + " from "
+                                + Ticks.text(window.from())
+                                + " until "
+                                + Ticks.text(window.to()),
+                        graph.series().get(index).name(),
+                        List.of(line.with(SeriesPens.of(firstSeries + index)))));
     }
 
     /** The samples within the window, and where the line crosses its edges. */

@@ -27,6 +27,15 @@ public record Picture(
         return new SvgWriter(this).text();
     }
 
+    /**
+     * The bytes of a PNG on white paper.
+     *
+     * @param sharpness pixels for each unit of the drawing, across and down
+     */
+    public byte[] toPng(int sharpness) {
+        return new PngWriter(this).bytes(sharpness);
+    }
+
     static void checkId(String id) {
         if (!id.matches("[A-Za-z][A-Za-z0-9-]*")) {
             throw new IllegalArgumentException(

@@ -3,9 +3,9 @@ package stillturning.drawing;
 /**
  * Plots of values over time.
  *
- * <p>A story whose events lie milliseconds and minutes apart is drawn in up to three panels side by
- * side, each with an axis of its own that begins at the start: the shorter ones enlarge the
- * beginning of the last, which holds the whole story.
+ * <p>A story whose events lie milliseconds and minutes apart is drawn in up to four panels side by
+ * side, each with an axis of its own: the last holds the whole story, the others enlarge its
+ * beginning and where else much happens at once; they lie as shades in the panels that hold them.
  */
 public final class TimePlot {
     private TimePlot() {}

@@ -24,4 +24,15 @@ enum TimeUnit {
         }
         return span <= 3 * 3600 ? MINUTES : HOURS;
     }
+
+    /** A time in the largest units that it has, to the last digit that is not 0. */
+    static String clock(double seconds) {
+        long minutes = (long) Math.floor(seconds / 60 + 1e-12);
+        double rest = seconds - 60 * minutes;
+        String text =
+                rest < 1e-9
+                        ? ""
+                        : rest < 1 ? Ticks.text(rest * 1e3) + " ms" : Ticks.text(rest) + " s";
+        return minutes == 0 ? text : (minutes + " min " + text).strip();
+    }
 }

@@ -6,14 +6,19 @@ import java.util.stream.Stream;
 /** The upright axis: from a round number below all values to one above. */
 record ValueScale(double low, double high, Ticks ticks) {
     private static final int MOST_TICKS = 8;
+    private static final int FEW_TICKS = 5;
 
-    static ValueScale of(Plot plot) {
+    static ValueScale of(Graph graph) {
+        if (graph.range() instanceof Graph.Fixed fixed) {
+            return new ValueScale(
+                    fixed.low(), fixed.high(), Ticks.within(fixed.low(), fixed.high(), FEW_TICKS));
+        }
         DoubleSummaryStatistics all =
                 Stream.concat(
-                                plot.series().stream()
+                                graph.series().stream()
                                         .flatMap(series -> series.samples().stream())
                                         .map(Series.Sample::value),
-                                plot.thresholds().stream().map(Threshold::value))
+                                graph.thresholds().stream().map(Threshold::value))
                         .mapToDouble(value -> value)
                         .summaryStatistics();
         double low = all.getCount() == 0 ? 0 : all.getMin();

@@ -1,18 +1,41 @@
 package stillturning.drawing;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.Stream;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** The stretch of time (s) that one panel shows. */
 record Window(double from, double to) {
-    /** What happens within this share of a panel from its start wants a panel of its own. */
-    private static final double TOO_EARLY = 0.05;
 
-    /** Room before the start, for samples from there, as a share of the time after it. */
-    private static final double LEAD_IN = 0.08;
+    /** Steps to which the ends of a stretch are rounded, for its length. */
+    private static final double ROUNDING = 20;
 
-    private static final int MOST_PANELS = 3;
+    /** Room on both sides of the events that a stretch is for, as a share of it. */
+    private static final double ROOM = 0.12;
+
+    /** From the start until something has happened. */
+    static Window until(double last, double earliest) {
+        double to = roundedUp(last * (1 + ROOM));
+        return new Window(Math.max(earliest, -0.08 * to), to);
+    }
+
+    /** Around what happens between two times. */
+    static Window around(double first, double last) {
+        double room = ROOM * (last - first);
+        double step = Ticks.step((last - first + 2 * room) / ROUNDING);
+        return new Window(
+                rounded(first - room, step, RoundingMode.FLOOR),
+                rounded(last + room, step, RoundingMode.CEILING));
+    }
+
+    private static double rounded(double seconds, double step, RoundingMode mode) {
+        BigDecimal exact = BigDecimal.valueOf(step);
+        return BigDecimal.valueOf(seconds).divide(exact, 0, mode).multiply(exact).doubleValue();
+    }
+
+    private static double roundedUp(double seconds) {
+        double step = Ticks.step(seconds / ROUNDING);
+        return rounded(seconds, step, RoundingMode.CEILING);
+    }
 
     double share(double seconds) {
         return (seconds - from) / (to - from);
@@ -22,54 +45,16 @@ record Window(double from, double to) {
         return seconds >= from && seconds <= to;
     }
 
-    /** The panels' windows, the shortest first, the whole story last. */
-    static List<Window> of(Plot plot) {
-        double from =
-                plot.series().stream()
-                        .flatMap(series -> series.samples().stream())
-                        .mapToDouble(Series.Sample::seconds)
-                        .reduce(0, Math::min);
-        List<Double> times = times(plot);
-        List<Window> windows = new ArrayList<>();
-        double to = plot.untilSeconds();
-        windows.add(until(to, from));
-        while (windows.size() < MOST_PANELS) {
-            double early = to * TOO_EARLY;
-            double last = times.stream().filter(t -> t < early).reduce(0.0, Math::max);
-            if (last == 0) {
-                break;
-            }
-            to = roundedUp(last * 1.15);
-            windows.add(0, until(to, from));
-        }
-        return List.copyOf(windows);
+    boolean holds(Window other) {
+        return other.from >= from && other.to <= to;
     }
 
-    private static Window until(double to, double earliest) {
-        return new Window(Math.max(earliest, -LEAD_IN * to), to);
+    TimeUnit unit() {
+        return TimeUnit.forSpan(to - from);
     }
 
-    /** The times at which something happens, and the end. */
-    private static List<Double> times(Plot plot) {
-        Stream<Double> events = plot.events().stream().map(EventMark::seconds);
-        Stream<Double> changes =
-                plot.states().stream()
-                        .flatMap(row -> row.spans().stream())
-                        .flatMap(span -> Stream.of(span.fromSeconds(), span.toSeconds()));
-        double end = plot.untilSeconds();
-        return Stream.concat(Stream.concat(events, changes), Stream.of(end))
-                .filter(seconds -> seconds > 0 && seconds <= end)
-                .distinct()
-                .sorted()
-                .toList();
-    }
-
-    private static double roundedUp(double seconds) {
-        double decade = Math.pow(10, Math.floor(Math.log10(seconds)));
-        return Stream.of(1.0, 1.2, 1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0)
-                .map(step -> step * decade)
-                .filter(rounded -> rounded >= seconds)
-                .findFirst()
-                .orElse(10 * decade);
+    /** The time that its axis counts from (s): the start of the story, if it shows that. */
+    double origin() {
+        return Math.max(0, from);
     }
 }

@@ -3,6 +3,7 @@ package stillturning.files;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -201,7 +202,26 @@ final class FrameReader {
 
     private Study.Goals goals(Phase failures) {
         return new Study.Goals(
-                failures, study.timeToLand().si(), requirements(), weights(), study.baseline());
+                failures,
+                study.timeToLand().si(),
+                requirements(),
+                weights(),
+                study.baseline(),
+                cases());
+    }
+
+    private List<String> cases() {
+        Set<String> names = new HashSet<>();
+        for (int i = 0; i < study.cases().size(); i++) {
+            String said = study.cases().get(i);
+            if (!names.add(said.strip().toLowerCase(Locale.ROOT))) {
+                report.problem(
+                        Places.item("cases", i),
+                        "the case \"" + said + "\" is already there",
+                        "take it out");
+            }
+        }
+        return study.cases();
     }
 
     private List<Requirement> requirements() {

@@ -1,5 +1,6 @@
 package stillturning.files;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,5 +31,14 @@ public record ReadStudy(
         remarks = List.copyOf(remarks);
         assumptions = List.copyOf(assumptions);
         expanded = Collections.unmodifiableMap(new LinkedHashMap<>(expanded));
+    }
+
+    /** The same with further mistakes, which somebody found who knows more than the files. */
+    public ReadStudy with(List<Problem> further) {
+        List<Problem> all = new ArrayList<>(problems);
+        all.addAll(further);
+        Collections.sort(all);
+        return new ReadStudy(
+                study.filter(s -> all.isEmpty()), all, remarks, assumptions, expanded, fingerprint);
     }
 }

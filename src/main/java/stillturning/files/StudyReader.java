@@ -70,6 +70,15 @@ public final class StudyReader {
         return new Making(variation).study();
     }
 
+    /**
+     * A mistake at a path in the study's own file, which is found by somebody who knows more than
+     * the files.
+     */
+    public Problem mistake(String path, String wrong, String right) {
+        return study.map(written -> written.bound.places().problem(path, wrong, right))
+                .orElseThrow(() -> new IllegalStateException("no study to be wrong at " + path));
+    }
+
     /** One making of the study. */
     private final class Making {
         private final Variation variation;

@@ -71,16 +71,19 @@ public record Study(
      *     down (s)
      * @param weights weight by criterion, in the study's order
      * @param baseline the candidate that others are departures from
+     * @param cases failures that every candidate is asked about first, as a person calls them
      */
     public record Goals(
             Phase failurePhase,
             double enoughSeconds,
             List<Requirement> requirements,
             List<Weight> weights,
-            Optional<String> baseline) {
+            Optional<String> baseline,
+            List<String> cases) {
         public Goals {
             requirements = List.copyOf(requirements);
             weights = List.copyOf(weights);
+            cases = List.copyOf(cases);
         }
     }
 

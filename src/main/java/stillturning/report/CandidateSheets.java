@@ -18,6 +18,7 @@ import stillturning.report.oneline.CandidateDrawing;
 import stillturning.report.page.Page.CandidateSheet;
 import stillturning.report.page.Page.Counts;
 import stillturning.report.page.Page.Fact;
+import stillturning.report.page.Page.FactGroup;
 import stillturning.report.page.Page.Link;
 import stillturning.report.page.Page.OutcomeList;
 import stillturning.story.Normal;
@@ -57,6 +58,7 @@ final class CandidateSheets {
                                 .toList(),
                         String.valueOf(appraisal.measures().complexity().index())),
                 flight(appraisal.flight()),
+                beside(appraisal),
                 outcomes(number, appraisal),
                 Tolerance.table(appraisal.selectivity()));
     }
@@ -121,6 +123,24 @@ final class CandidateSheets {
                         "happens although nothing fails",
                         findings.isEmpty() ? "nothing" : String.join("; ", findings)));
         return facts;
+    }
+
+    private static List<FactGroup> beside(Appraisal appraisal) {
+        List<FactGroup> groups =
+                List.of(
+                        group(
+                                "Charging lost: how long the engine runs",
+                                Ending.of(appraisal.cases().lasting())),
+                        group("Starting on the ground", Beside.starts(appraisal)),
+                        group(
+                                "One switch left wrong before flight",
+                                Beside.leftSwitches(appraisal)));
+        return groups.stream().filter(group -> !group.facts().isEmpty()).toList();
+    }
+
+    private static FactGroup group(String heading, List<Ending.Fact> facts) {
+        return new FactGroup(
+                heading, facts.stream().map(f -> new Fact(f.label(), f.value())).toList());
     }
 
     private static String amps(double amps) {

@@ -5,10 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import stillturning.assess.Lasting;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
 import stillturning.quantity.Formats;
+import stillturning.story.Endurance;
 import stillturning.story.Happening;
+import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.Story.Feed;
 import stillturning.story.Trace;
@@ -19,30 +22,40 @@ final class Ending {
     /** One fact. */
     record Fact(String label, String value) {}
 
+    private static final Map<Pilot, String> SAID =
+            Map.of(
+                    Pilot.PLANNED, "pilot as planned",
+                    Pilot.LATE, "pilot three times as slow",
+                    Pilot.NEVER, "pilot does nothing");
+
     private static final String BEFORE_PILOT = "before the pilot acts";
     private static final String AT_FIRST = "after the first events";
 
     private Ending() {}
 
     static List<Fact> of(Verdict verdict) {
+        return of(verdict, Pilot.PLANNED);
+    }
+
+    /** What comes of it with a pilot of this kind, and beside it with the others. */
+    static List<Fact> of(Verdict verdict, Pilot pilot) {
+        Story story = verdict.with(pilot);
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("outcome", verdict.outcome().words()));
-        facts.addAll(pilot(verdict.planned()));
+        facts.add(new Fact("outcome", verdict.outcome(pilot).words()));
+        facts.addAll(pilot(story));
         verdict.actBySeconds()
                 .ifPresent(
                         by -> facts.add(new Fact(actBy(verdict.outcome()), Formats.lasting(by))));
-        List<String> dark = new ArrayList<>(verdict.losses().engineLoads());
-        dark.addAll(verdict.losses().otherLoads());
-        String when = verdict.planned().aftermath().actedPilot() ? BEFORE_PILOT : AT_FIRST;
-        facts.add(new Fact("dark " + when, listed(dark)));
-        if (!verdict.losses().feeds().isEmpty()) {
-            facts.add(new Fact("feeds lost " + when, feeds(verdict.losses().feeds())));
+        if (pilot == Pilot.PLANNED) {
+            facts.addAll(losses(verdict));
         }
-        facts.add(new Fact("engine runs, pilot as planned", endurance(verdict.planned())));
-        facts.add(new Fact("engine runs, pilot does nothing", endurance(verdict.unaided())));
+        for (Pilot kind : Pilot.values()) {
+            facts.add(new Fact("engine runs, " + SAID.get(kind), endurance(verdict, kind)));
+        }
         if (verdict.procedureHarms()) {
             facts.add(new Fact("note", "the procedure ends an engine that would have run on"));
         }
+        facts.addAll(restart(verdict));
         verdict.inBand()
                 .ifPresent(
                         band ->
@@ -50,9 +63,54 @@ final class Ending {
                                         new Fact(
                                                 Tolerance.LABEL,
                                                 Tolerance.inWords(verdict, band))));
-        addInterruption(verdict.planned(), facts);
-        facts.addAll(volts(verdict.planned()));
+        addInterruption(story, facts);
+        facts.addAll(volts(story));
         return List.copyOf(facts);
+    }
+
+    private static List<Fact> losses(Verdict verdict) {
+        List<Fact> facts = new ArrayList<>();
+        List<String> dark = new ArrayList<>(verdict.losses().engineLoads());
+        dark.addAll(verdict.losses().otherLoads());
+        String when = verdict.planned().aftermath().actedPilot() ? BEFORE_PILOT : AT_FIRST;
+        facts.add(new Fact("dark " + when, listed(dark)));
+        if (!verdict.losses().feeds().isEmpty()) {
+            facts.add(new Fact("feeds lost " + when, feeds(verdict.losses().feeds())));
+        }
+        return facts;
+    }
+
+    /** With the outcome, where it is another than that of the pilot as planned. */
+    private static String endurance(Verdict verdict, Pilot pilot) {
+        Outcome outcome = verdict.outcome(pilot);
+        String runs = endurance(verdict.with(pilot));
+        return outcome == verdict.outcome() ? runs : runs + " (" + outcome.words() + ")";
+    }
+
+    /** Whether a stopped engine runs again, turned by the air or by the starter alone. */
+    private static List<Fact> restart(Verdict verdict) {
+        return verdict.stories()
+                .standing()
+                .map(
+                        standing ->
+                                List.of(
+                                        new Fact(
+                                                "restart, the air turning the propeller",
+                                                again(verdict.planned())),
+                                        new Fact(
+                                                "restart, the propeller standing still",
+                                                again(standing))))
+                .orElse(List.of());
+    }
+
+    private static String again(Story story) {
+        return story.of(Happening.Kind.ENGINE_RESTARTS).stream()
+                .findFirst()
+                .map(h -> "runs again after " + Telling.time(h.seconds()))
+                .orElse(
+                        story.of(Happening.Kind.CRANKING_FAILS).isEmpty()
+                                ? "does not run again"
+                                : "the starter is tried and does not start it");
     }
 
     private static String actBy(Outcome outcome) {
@@ -61,12 +119,26 @@ final class Ending {
                 : "he must act by";
     }
 
-    static List<Fact> of(Story story) {
-        List<Fact> facts = new ArrayList<>(pilot(story));
-        facts.add(new Fact("engine runs, pilot " + story.pilot().words(), endurance(story)));
-        addInterruption(story, facts);
-        facts.addAll(volts(story));
-        return List.copyOf(facts);
+    /** What switching loads off is worth. */
+    static List<Fact> of(Lasting lasting) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("if nothing is switched off", runs(lasting.sheddingNothing())));
+        facts.add(new Fact("as the procedures have it", runs(lasting.asWritten())));
+        facts.add(new Fact("if all the engine can spare is off", runs(lasting.best())));
+        lasting.worstPlaced()
+                .ifPresent(
+                        worst ->
+                                facts.add(
+                                        new Fact(
+                                                "short-time loads at the worst time",
+                                                runs(worst.endurance())
+                                                        + ", if they begin at "
+                                                        + Telling.time(worst.fromSeconds()))));
+        return facts;
+    }
+
+    private static String runs(Endurance endurance) {
+        return Shown.endurance(endurance);
     }
 
     static String endurance(Story story) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
+import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
 import stillturning.model.LoadNeed;
 import stillturning.model.Study;
@@ -36,8 +37,14 @@ public final class HtmlPage {
     private final List<Appraisal> appraisals;
     private final Sources sources;
     private final Optional<GuessTexts> guesses;
+    private final List<CandidateCases> cases;
 
-    private HtmlPage(Assessment assessment, Sources sources, Optional<Guesses> guesses) {
+    private HtmlPage(
+            Assessment assessment,
+            Sources sources,
+            Optional<Guesses> guesses,
+            List<CandidateCases> cases) {
+        this.cases = List.copyOf(cases);
         this.assessment = assessment;
         this.study = assessment.study();
         this.appraisals = InOrder.of(assessment);
@@ -46,22 +53,31 @@ public final class HtmlPage {
     }
 
     /**
-     * The page; the same assessment, sources and guesses, the same text.
+     * The page; the same assessment, sources, guesses and cases, the same text.
      *
      * @param guesses what trying the guesses brought, if they were tried
+     * @param cases what the study's own cases do to each candidate, in the order of the ranking
      */
-    public static String of(Assessment assessment, Sources sources, Optional<Guesses> guesses) {
+    public static String of(
+            Assessment assessment,
+            Sources sources,
+            Optional<Guesses> guesses,
+            List<CandidateCases> cases) {
         StringOutput output = new StringOutput();
         TemplateEngine.createPrecompiled(ContentType.Html)
-                .render("page.jte", new HtmlPage(assessment, sources, guesses).page(), output);
+                .render(
+                        "page.jte",
+                        new HtmlPage(assessment, sources, guesses, cases).page(),
+                        output);
         return UNPRINTABLE.matcher(output.toString()).replaceAll("\uFFFD");
     }
 
     private Page page() {
-        StoryChapters stories = StoryChapters.of(study, appraisals);
+        StoryChapters stories = StoryChapters.of(appraisals);
         return new Page(
                 head(),
                 answer(),
+                CaseSection.of(cases, appraisals, stories),
                 ComparisonSection.of(assessment),
                 CandidateSheets.of(study, appraisals, stories),
                 MatrixSection.of(appraisals, stories),

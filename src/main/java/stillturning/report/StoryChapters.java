@@ -6,12 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
-import stillturning.model.Study;
 import stillturning.parts.Bus;
 import stillturning.report.page.Page.EventRow;
 import stillturning.report.page.Page.Fact;
@@ -28,18 +26,13 @@ final class StoryChapters {
     /** Endurances are alike if they fall into the same of so many steps for a factor of e. */
     private static final double STEPS = 5;
 
-    private final Set<String> engineLoads;
     private final List<StoryChapter> chapters = new ArrayList<>();
     private final Map<Key, String> anchors = new HashMap<>();
 
     private record Key(int candidate, String failure) {}
 
-    private StoryChapters(Study study) {
-        engineLoads = Set.copyOf(study.aircraft().engine().logic().loads());
-    }
-
-    static StoryChapters of(Study study, List<Appraisal> appraisals) {
-        StoryChapters stories = new StoryChapters(study);
+    static StoryChapters of(List<Appraisal> appraisals) {
+        StoryChapters stories = new StoryChapters();
         for (int i = 0; i < appraisals.size(); i++) {
             stories.add(i, appraisals.get(i));
         }
@@ -109,18 +102,12 @@ final class StoryChapters {
                 MatrixSection.mark(first.outcome()),
                 alike.stream().skip(1).map(v -> v.failure().name()).toList(),
                 Telling.of(first.planned()).stream().map(StoryChapters::row).toList(),
-                plots(anchor, first),
+                StoryPlot.svg(anchor.replace("story", "p"), title(first), first.planned()),
                 Ending.of(first).stream().map(f -> new Fact(f.label(), f.value())).toList());
     }
 
-    private List<String> plots(String anchor, Verdict verdict) {
-        String id = anchor.replace("story", "p");
-        List<String> plots = new ArrayList<>();
-        plots.add(StoryPlots.voltages(id, verdict.planned(), engineLoads));
-        if (FailureRows.operatingCase(verdict)) {
-            StoryPlots.charges(id, verdict.planned()).ifPresent(plots::add);
-        }
-        return plots;
+    private static String title(Verdict verdict) {
+        return verdict.failure().name() + ", pilot " + verdict.planned().pilot().words();
     }
 
     private static EventRow row(Telling.Line line) {

@@ -1,9 +1,14 @@
 package stillturning.report;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
-import stillturning.assess.Appraisal;
+import java.util.Optional;
+import java.util.Set;
+import stillturning.assess.Lasting;
 import stillturning.assess.Verdict;
+import stillturning.story.Happening.Kind;
+import stillturning.story.Pilot;
 import stillturning.story.Story;
 
 /** Stories as lines of plain text, in order of time. */
@@ -12,31 +17,42 @@ public final class StoryText {
     private static final int WIDTH = 100;
     private static final int LABEL = 40;
 
+    /** Lines of a story that is told without leaving anything out. */
+    private static final int LONGEST = 48;
+
+    private static final int BEGINNING = 20;
+    private static final int END = 12;
+
+    private static final Set<Kind> ALWAYS =
+            EnumSet.of(
+                    Kind.PILOT,
+                    Kind.PROTECTOR_OPENS,
+                    Kind.BATTERY_EMPTY,
+                    Kind.BATTERY_DISCONNECTS,
+                    Kind.ENGINE_INTERRUPTED,
+                    Kind.ENGINE_STOPS,
+                    Kind.ENGINE_RESTARTS,
+                    Kind.PHASE,
+                    Kind.CHATTER);
+
+    /** How the lines are to be read; stands once above them. */
+    public static final String READING =
+            "Each event has a number; 7 <- 5 means that 7 happened because of 5. > marks what the"
+                    + " pilot does.";
+
     private StoryText() {}
 
-    /** What follows from a failure, with the pilot as planned, and what comes of it. */
-    public static List<String> of(Verdict verdict) {
+    /**
+     * What follows with a pilot of this kind, and what comes of it with every kind.
+     *
+     * @param lasting what switching loads off is worth, if that was asked
+     */
+    public static List<String> of(Verdict verdict, Pilot pilot, Optional<Lasting> lasting) {
         List<String> lines = new ArrayList<>();
-        lines.add(verdict.failure().name());
-        lines.addAll(events(verdict.planned()));
-        lines.addAll(facts(Ending.of(verdict)));
-        return List.copyOf(lines);
-    }
-
-    /** The same under the candidate's title. */
-    public static List<String> of(Appraisal appraisal, Verdict verdict) {
-        List<String> lines = new ArrayList<>();
-        lines.add(appraisal.candidate().title());
-        lines.addAll(of(verdict));
-        return List.copyOf(lines);
-    }
-
-    /** A story with any pilot, without a verdict on it. */
-    public static List<String> of(Story story) {
-        List<String> lines = new ArrayList<>();
-        lines.add(story.failure().name() + ", pilot " + story.pilot().words());
-        lines.addAll(events(story));
-        lines.addAll(facts(Ending.of(story)));
+        lines.add(verdict.failure().name() + ", pilot " + pilot.words());
+        lines.addAll(events(verdict.with(pilot)));
+        lines.addAll(facts(Ending.of(verdict, pilot)));
+        lasting.ifPresent(worth -> lines.addAll(facts(Ending.of(worth))));
         return List.copyOf(lines);
     }
 
@@ -45,13 +61,42 @@ public final class StoryText {
         int times = told.stream().mapToInt(l -> l.time().length()).max().orElse(0);
         int numbers = String.valueOf(told.size()).length();
         List<String> lines = new ArrayList<>();
+        int left = 0;
         for (Telling.Line line : told) {
-            String number = String.valueOf(line.number());
-            String head = "  " + right(line.time(), times) + "  " + right(number, numbers) + "  ";
-            String because = line.because() > 0 ? "  [because of " + line.because() + "]" : "";
-            lines.addAll(hung(head, line.event() + because));
+            if (folded(line, told.size())) {
+                left++;
+            } else {
+                addFold(left, lines);
+                left = 0;
+                String head = "  " + right(line.time(), times) + "  " + chain(line, numbers);
+                lines.addAll(
+                        hung(head + (line.kind() == Kind.PILOT ? " > " : "   "), line.event()));
+            }
         }
+        addFold(left, lines);
         return lines;
+    }
+
+    /** The event's number and that of its cause. */
+    private static String chain(Telling.Line line, int numbers) {
+        String number = right(String.valueOf(line.number()), numbers);
+        return line.because() > 0
+                ? number + " <- " + right(String.valueOf(line.because()), numbers)
+                : number + " ".repeat(4 + numbers);
+    }
+
+    /** Of a long story only what matters most is told between its beginning and its end. */
+    private static boolean folded(Telling.Line line, int of) {
+        return of > LONGEST
+                && line.number() > BEGINNING
+                && line.number() <= of - END
+                && !ALWAYS.contains(line.kind());
+    }
+
+    private static void addFold(int left, List<String> lines) {
+        if (left > 0) {
+            lines.add("  ... " + left + (left == 1 ? " event" : " events") + " left out here");
+        }
     }
 
     private static List<String> facts(List<Ending.Fact> facts) {

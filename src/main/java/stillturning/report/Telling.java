@@ -26,7 +26,7 @@ final class Telling {
      * @param seconds when (s)
      * @param because number of the line that led to it; 0 for none
      */
-    record Line(int number, double seconds, String time, String event, int because) {}
+    record Line(int number, double seconds, String time, Kind kind, String event, int because) {}
 
     private Telling() {}
 
@@ -47,6 +47,7 @@ final class Telling {
                             i + 1,
                             first.seconds(),
                             time(first.seconds(), before),
+                            first.kind(),
                             event(together),
                             numberOf.getOrDefault(first.cause(), 0)));
             before = first.seconds();
@@ -101,6 +102,7 @@ final class Telling {
             case FAILURE -> happening.words();
             case CUE -> "pilot can see " + happening.part() + ": " + happening.words();
             case PILOT -> "pilot, by " + happening.part() + ": " + happening.words();
+            case AUTOMATIC -> "by itself, " + happening.part() + ": " + happening.words();
             default -> happening.part() + " " + happening.words();
         };
     }

@@ -14,10 +14,10 @@ public record Happening(double seconds, Kind kind, String part, String words, in
     public enum Kind {
         FAILURE,
         PROTECTOR_OPENS,
-        /** An over-voltage guard joins its feed to ground. */
-        GUARD_SHORTS,
         WIRE_OVERHEATS,
         WIRE_MELTS,
+        /** An over-voltage guard joins its feed to ground. */
+        GUARD_SHORTS,
         CONTACTS_CLOSE,
         CONTACTS_OPEN,
         LOAD_STOPS,

@@ -12,6 +12,7 @@ import stillturning.failure.Failure;
  * @param aftermath what still works once the quick events are over
  * @param contests what gave way by too much current, and what might have instead
  * @param traces voltages of the buses and charges of the batteries
+ * @param bars what the engine and each load of its logic were doing, the engine first
  * @param endSeconds when the telling stops (s)
  */
 public record Story(
@@ -23,12 +24,14 @@ public record Story(
         Aftermath aftermath,
         List<Contest> contests,
         List<Trace> traces,
+        List<Bar> bars,
         double endSeconds) {
 
     public Story {
         happenings = List.copyOf(happenings);
         contests = List.copyOf(contests);
         traces = List.copyOf(traces);
+        bars = List.copyOf(bars);
     }
 
     /**

@@ -70,7 +70,7 @@ final class Run {
             double left = scene.aircraft().engine().starting().tiredCharge();
             plant.all(CellDevice.class).forEach(cell -> cell.charge(left * cell.value()));
         }
-        this.recorder = new Recorder(candidate, plant, now);
+        this.recorder = new Recorder(candidate, plant, crew.engine(), now);
         this.simulation = new Simulation(plant, crew, now, scene.longestStepSeconds());
     }
 
@@ -154,6 +154,7 @@ final class Run {
                 new Aftermath(after.working(), after.feeds(), crew.acted()),
                 journal.contests(),
                 recorder.traces(),
+                recorder.bars(),
                 now.seconds);
     }
 

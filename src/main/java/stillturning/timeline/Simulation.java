@@ -144,7 +144,7 @@ final class Simulation {
                     cell.value(),
                     cell.perSecond() > 0,
                     cell.warmth().map(Warmth::value).orElse(0.0),
-                    cell.warmth().map(Warmth::equilibrium).orElse(0.0));
+                    cell.warmth().map(Warmth::restingRise).orElse(0.0));
         }
 
         void end(boolean warm) {

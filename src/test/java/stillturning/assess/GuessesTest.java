@@ -56,7 +56,8 @@ class GuessesTest {
                         goals.enoughSeconds(),
                         List.of(HALF_AN_HOUR),
                         List.of(new Study.Weight(CriterionName.ENDURANCE, 1)),
-                        Optional.empty()),
+                        Optional.empty(),
+                        List.of()),
                 List.of(named("large", large), named("small", small)));
     }
 

@@ -90,7 +90,8 @@ class ToleranceTest {
                         study.goals().enoughSeconds(),
                         List.of(new Requirement.NoSingleFailureStopsEngine()),
                         List.of(new Study.Weight(CriterionName.WEIGHT, 1)),
-                        Optional.empty()),
+                        Optional.empty(),
+                        List.of()),
                 study.candidates());
     }
 

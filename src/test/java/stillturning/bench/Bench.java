@@ -265,7 +265,8 @@ public final class Bench {
                 "bench",
                 new Study.Heading("Bench", "", true, "EUR"),
                 new Study.Aircraft(12, needs, engine, phases, List.of(zone)),
-                new Study.Goals(cruise, enoughSeconds, List.of(), List.of(), Optional.empty()),
+                new Study.Goals(
+                        cruise, enoughSeconds, List.of(), List.of(), Optional.empty(), List.of()),
                 List.of(candidate()));
     }
 

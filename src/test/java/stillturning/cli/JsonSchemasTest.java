@@ -56,6 +56,36 @@ class JsonSchemasTest {
     }
 
     @Test
+    void casesPhasesAndWhatStandsBesideThemKeepToTheirs() {
+        String sandpiper = Session.ARCHITECTURES.resolve("sandpiper").toString();
+        String[] one = {"--candidate", "two alternators"};
+        Session session = Session.in(here);
+        assertEquals(
+                List.of(),
+                faults(
+                        "report/cases",
+                        session.run("break", sandpiper, "--cases", "--json", one[0], one[1])
+                                .out()));
+        assertEquals(
+                List.of(),
+                faults(
+                        "report/phases",
+                        session.run(
+                                        "break",
+                                        sandpiper,
+                                        "--failure",
+                                        "main bus short",
+                                        "--every-phase",
+                                        "--json",
+                                        one[0],
+                                        one[1])
+                                .out()));
+        assertEquals(
+                List.of(),
+                faults("report/decide", session.run("decide", sandpiper, "--json").out()));
+    }
+
+    @Test
     void newStudiesKeepToTheirs() {
         assertEquals(
                 List.of(), faults("cli/new", run("new", "mine", "--batteries", "2", "--json")));

@@ -39,9 +39,26 @@ final class ExamplePlots {
         return new Plot(
                 "short",
                 "Feed 1 chafed to ground, alternator lost",
-                "Voltage (V)",
                 3600,
-                List.of(new Series("main bus", main), new Series("engine bus", engine)),
+                List.of(
+                        new Graph(
+                                "Voltage (V)",
+                                List.of(
+                                        new Series("main bus", main),
+                                        new Series("engine bus", engine)),
+                                List.of(
+                                        new Threshold("computer resets, 6.5 V", 6.5),
+                                        new Threshold("low-voltage warning, 12.2 V", 12.2),
+                                        new Threshold("pump drops out, 9 V", 9)),
+                                new Graph.AsFound()),
+                        new Graph(
+                                "Charge (%)",
+                                List.of(
+                                        new Series(
+                                                "battery",
+                                                List.of(at(0, 95), at(3120, 2), at(3600, 2)))),
+                                List.of(),
+                                new Graph.Fixed(0, 100))),
                 List.of(
                         new EventMark(1, 0),
                         new EventMark(2, 0.004),
@@ -50,10 +67,6 @@ final class ExamplePlots {
                         new EventMark(5, 6),
                         new EventMark(6, 930),
                         new EventMark(7, 3120)),
-                List.of(
-                        new Threshold("computer resets, 6.5 V", 6.5),
-                        new Threshold("low-voltage warning, 12.2 V", 12.2),
-                        new Threshold("pump drops out, 9 V", 9)),
                 List.of(
                         new StateRow(
                                 "engine function",
@@ -83,11 +96,14 @@ final class ExamplePlots {
         return new Plot(
                 "over",
                 "Regulator runs away",
-                "Voltage (V)",
                 30,
-                List.of(new Series("main bus", volts)),
+                List.of(
+                        new Graph(
+                                "Voltage (V)",
+                                List.of(new Series("main bus", volts)),
+                                List.of(new Threshold("withstand, 18 V", 18)),
+                                new Graph.AsFound())),
                 List.of(new EventMark(1, 0), new EventMark(2, 3), new EventMark(3, 8)),
-                List.of(new Threshold("withstand, 18 V", 18)),
                 List.of());
     }
 }

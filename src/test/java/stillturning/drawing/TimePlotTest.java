@@ -5,11 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,8 +25,11 @@ class TimePlotTest {
     private static final Pattern POINT = Pattern.compile("[ML](-?[0-9.]+) (-?[0-9.]+)");
 
     private static Plot plot(double until, Series... series) {
-        return new Plot(
-                "p", "t", "Voltage (V)", until, List.of(series), List.of(), List.of(), List.of());
+        return new Plot("p", "t", until, List.of(volts(List.of(series))), List.of(), List.of());
+    }
+
+    private static Graph volts(List<Series> series, Threshold... thresholds) {
+        return new Graph("Voltage (V)", series, List.of(thresholds), new Graph.AsFound());
     }
 
     private static List<Double> heights(Document document, String series) {
@@ -53,7 +61,7 @@ class TimePlotTest {
         }
         Plot plot = plot(50, new Series("bus", samples));
         List<Double> heights = heights(XmlText.parsed(TimePlot.of(plot).toSvg()), "series 0");
-        ValueScale scale = ValueScale.of(plot);
+        ValueScale scale = ValueScale.of(plot.graphs().get(0));
         double lowest = heights.stream().mapToDouble(y -> y).max().orElseThrow();
         double highest = heights.stream().mapToDouble(y -> y).min().orElseThrow();
         double unit = (lowest - highest) / (scale.share(19) - scale.share(3));
@@ -62,24 +70,59 @@ class TimePlotTest {
         assertTrue(heights.size() < 12, () -> heights.size() + " points");
     }
 
+    private static Plot eventsAt(double until, double... seconds) {
+        List<EventMark> events = new ArrayList<>();
+        for (double at : seconds) {
+            events.add(new EventMark(events.size() + 1, at));
+        }
+        return new Plot("p", "t", until, List.of(volts(List.of())), events, List.of());
+    }
+
+    // computed here
     @Test
     void millisecondsAndAnHourGetPanelsOfTheirOwn() {
-        List<Window> windows = Window.of(ExamplePlots.shortThenDischarge());
+        List<Window> windows = Windows.of(ExamplePlots.shortThenDischarge());
         assertEquals(3, windows.size());
         assertEquals(0.1, windows.get(0).to(), 1e-9);
-        assertEquals(8, windows.get(1).to(), 1e-9);
+        assertEquals(7, windows.get(1).to(), 1e-9);
         assertEquals(3600, windows.get(2).to());
     }
 
     @Test
+    void whatHappensAtTheEndWithinASecondIsEnlargedToo() {
+        List<Window> windows = Windows.of(eventsAt(2400, 0, 20, 2046, 2046.005, 2046.03, 2047));
+        assertTrue(windows.stream().anyMatch(w -> w.origin() == 0 && w.to() < 100), "" + windows);
+        Window end = windows.get(1);
+        assertTrue(end.holds(2046) && end.holds(2046.03) && end.to() - end.from() < 1.5, "" + end);
+        assertEquals("34 min 6 s", TimeUnit.clock(2046));
+        assertEquals("34 min 272 ms", TimeUnit.clock(2040.272));
+        assertEquals("1 min", TimeUnit.clock(60));
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void enlargedStretchesLieInTheStoryAndTheWholeComesLast(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        double[] times = new double[random.nextInt(1, 60)];
+        for (int i = 1; i < times.length; i++) {
+            times[i] = Math.exp(random.nextDouble(-6, 8));
+        }
+        List<Window> windows = Windows.of(eventsAt(3600, times));
+        assertTrue(windows.size() <= 4, "" + windows);
+        Window whole = windows.get(windows.size() - 1);
+        assertEquals(new Window(0, 3600), whole);
+        windows.forEach(w -> assertTrue(whole.holds(w) && w.from() < w.to(), "" + w));
+    }
+
+    @Test
     void eventsWithinOneStretchShareOnePanel() {
-        assertEquals(1, Window.of(ExamplePlots.overVoltage()).size());
+        assertEquals(1, Windows.of(ExamplePlots.overVoltage()).size());
     }
 
     @Test
     void everyEventNumberIsWrittenOrCoveredByARange() {
         String svg = TimePlot.of(ExamplePlots.shortThenDischarge()).toSvg();
-        for (String words : List.of("1", "2", "3", "4", "5", "6", "7", "1–3", "1–5")) {
+        for (String words : List.of("1", "2", "3", "4", "5", "6", "7", "1–3")) {
             assertTrue(svg.contains(">" + words + "</text>"), words);
         }
     }
@@ -113,14 +156,14 @@ class TimePlotTest {
                 new Plot(
                         "p",
                         "",
-                        "",
                         10,
-                        List.of(),
-                        List.of(),
                         List.of(
-                                new Threshold("limit a", 12),
-                                new Threshold("limit b", 12.01),
-                                new Threshold("limit c", 0)),
+                                volts(
+                                        List.of(),
+                                        new Threshold("limit a", 12),
+                                        new Threshold("limit b", 12.01),
+                                        new Threshold("limit c", 0))),
+                        List.of(),
                         List.of());
         List<Double> lines =
                 XmlText.elements(XmlText.parsed(TimePlot.of(plot).toSvg()), "text").stream()
@@ -145,22 +188,60 @@ class TimePlotTest {
     }
 
     @Test
+    void aSecondGraphStandsBelowTheFirstOnTheSameAxisOfTime() throws Exception {
+        Document document = XmlText.parsed(TimePlot.of(ExamplePlots.shortThenDischarge()).toSvg());
+        double lowestVolts =
+                heights(document, "series 0").stream().mapToDouble(y -> y).max().orElseThrow();
+        List<Double> charge = heights(document, "series 2");
+        assertTrue(charge.stream().allMatch(y -> y > lowestVolts));
+        // 95 % and 2 % of an axis from 0 to 100 that is 84 high
+        double high = charge.stream().mapToDouble(y -> y).min().orElseThrow();
+        double low = charge.stream().mapToDouble(y -> y).max().orElseThrow();
+        assertEquals(0.93 * 84, low - high, 0.02);
+        long whole =
+                XmlText.elements(document, "text").stream()
+                        .filter(text -> text.getTextContent().startsWith("whole story"))
+                        .count();
+        assertEquals(1, whole);
+    }
+
+    @Test
+    void aPngHasTheSizeOfThePictureAndShowsIt() throws Exception {
+        Picture picture = TimePlot.of(ExamplePlots.shortThenDischarge());
+        BufferedImage image = ImageIO.read(new ByteArrayInputStream(picture.toPng(2)));
+        assertEquals(2 * picture.width(), image.getWidth());
+        assertEquals(2 * picture.height(), image.getHeight());
+        Set<Integer> colours = new HashSet<>();
+        for (int x = 0; x < image.getWidth(); x++) {
+            for (int y = 0; y < image.getHeight(); y++) {
+                colours.add(image.getRGB(x, y) & 0xffffff);
+            }
+        }
+        assertEquals(0xffffff, image.getRGB(0, 0) & 0xffffff);
+        // the first series, the second, and a bar of what stands still
+        assertTrue(colours.containsAll(Set.of(0x000000, 0x12508f, 0x333333)), "" + colours);
+    }
+
+    @Test
     void hostileTextsAndFlatLinesAreDrawn() throws Exception {
         String hostile = "<&\"\u0001" + "很长的名字".repeat(40);
         Plot plot =
                 new Plot(
                         "p",
                         hostile,
-                        hostile,
                         1e-4,
                         List.of(
-                                new Series(
+                                new Graph(
                                         hostile,
                                         List.of(
-                                                new Series.Sample(0, 12),
-                                                new Series.Sample(1e-4, 12)))),
+                                                new Series(
+                                                        hostile,
+                                                        List.of(
+                                                                new Series.Sample(0, 12),
+                                                                new Series.Sample(1e-4, 12)))),
+                                        List.of(new Threshold(hostile, 12)),
+                                        new Graph.AsFound())),
                         List.of(new EventMark(-3, 0)),
-                        List.of(new Threshold(hostile, 12)),
                         List.of(
                                 new StateRow(
                                         hostile,
@@ -182,6 +263,7 @@ class TimePlotTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new Series("s", List.of(new Series.Sample(1, 0), new Series.Sample(0, 0))));
+        assertThrows(IllegalArgumentException.class, () -> new Graph.Fixed(1, 1));
     }
 
     @ParameterizedTest(name = "seed {0}")

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -21,6 +22,7 @@ import org.xml.sax.InputSource;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
+import stillturning.assess.CandidateCases;
 import stillturning.assess.Outcome;
 import stillturning.assess.Undisturbed;
 import stillturning.assess.Verdict;
@@ -30,7 +32,29 @@ class HtmlPageTest {
 
     private static final Assessment ASSESSMENT = ReportSamples.assessment();
     private static final String PAGE =
-            HtmlPage.of(ASSESSMENT, ReportSamples.sources(), Optional.empty());
+            HtmlPage.of(ASSESSMENT, ReportSamples.sources(), Optional.empty(), List.of());
+
+    @Test
+    void theStudysCasesStandNearTheTopWithEveryPilot() throws Exception {
+        List<CandidateCases> cases =
+                InOrder.of(ASSESSMENT).stream()
+                        .map(
+                                a ->
+                                        CandidateCases.of(
+                                                a,
+                                                Map.of(
+                                                        "no charging",
+                                                        List.of(a.chargingLost().failure()))))
+                        .toList();
+        String page = HtmlPage.of(ASSESSMENT, ReportSamples.sources(), Optional.empty(), cases);
+        parsed(page);
+        int at = page.indexOf("What happens when ...</h2>");
+        assertTrue(at > page.indexOf("id=\"answer\"") && at < page.indexOf("id=\"ranking\""));
+        String section = page.substring(at, page.indexOf("id=\"ranking\""));
+        assertTrue(section.contains("no charging") && section.contains("as planned"), section);
+        assertTrue(section.contains("<small>late "), section);
+        assertTrue(section.contains("charging lost"), section);
+    }
 
     @Test
     void isWellFormed() throws Exception {
@@ -41,7 +65,11 @@ class HtmlPageTest {
     void theSameAssessmentGivesTheSameBytes() {
         assertEquals(
                 PAGE,
-                HtmlPage.of(ReportSamples.assessment(), ReportSamples.sources(), Optional.empty()));
+                HtmlPage.of(
+                        ReportSamples.assessment(),
+                        ReportSamples.sources(),
+                        Optional.empty(),
+                        List.of()));
     }
 
     @Test
@@ -111,7 +139,7 @@ class HtmlPageTest {
         Sources sources =
                 new Sources(
                         hostile, List.of(new SourceNote(hostile, hostile, hostile, hostile, "")));
-        String page = HtmlPage.of(assessment, sources, Optional.empty());
+        String page = HtmlPage.of(assessment, sources, Optional.empty(), List.of());
         Document document = parsed(page);
         assertEquals(List.of(), elements(document, "script"));
         String shown = hostile.replace('\u0007', '\uFFFD');
@@ -127,7 +155,7 @@ class HtmlPageTest {
         Assessment assessment =
                 new Assessment(
                         ASSESSMENT.study(), unwell, ASSESSMENT.unassessed(), ASSESSMENT.ranking());
-        String page = HtmlPage.of(assessment, ReportSamples.sources(), Optional.empty());
+        String page = HtmlPage.of(assessment, ReportSamples.sources(), Optional.empty(), List.of());
         String found = byId(parsed(page), "answer").getTextContent();
         assertTrue(found.contains(NothingWrong.MEANING), found);
         assertTrue(found.contains("keeps the engine running for"), found);
@@ -226,7 +254,8 @@ class HtmlPageTest {
                         List.of(),
                         List.of(new Assessment.Unassessed("one-bus", "no state at main-bus")),
                         Optional.empty());
-        Document page = parsed(HtmlPage.of(none, ReportSamples.sources(), Optional.empty()));
+        Document page =
+                parsed(HtmlPage.of(none, ReportSamples.sources(), Optional.empty(), List.of()));
         String text = page.getDocumentElement().getTextContent().toLowerCase(Locale.ROOT);
         assertTrue(text.contains("no candidate could be computed"));
         assertTrue(text.contains("no state at main-bus"));

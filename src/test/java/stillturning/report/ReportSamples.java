@@ -49,7 +49,8 @@ public final class ReportSamples {
                                 new Study.Weight(CriterionName.ENDURANCE, 2),
                                 new Study.Weight(CriterionName.WEIGHT, 2),
                                 new Study.Weight(CriterionName.COMPLEXITY, 1)),
-                        Optional.of("one-bus")),
+                        Optional.of("one-bus"),
+                        List.of("charging lost", "engine diode open")),
                 List.of(one, two));
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,24 +38,26 @@ class StoryTextTest {
     void tellsWhatHappensInOrderAndWhatComesOfIt() {
         Verdict verdict = diodeOpen();
         assertEquals(Outcome.STOPS_UNTIL_PILOT_ACTS, verdict.outcome());
-        List<String> lines = StoryText.of(ENGINE_BUS, verdict);
+        List<String> lines = StoryText.of(verdict, Pilot.PLANNED, Optional.empty());
         String text = String.join("\n", lines);
-        assertEquals("A bus for the engine", lines.get(0));
-        assertEquals("engine-diode: open", lines.get(1));
+        assertEquals("engine-diode: open, pilot as planned", lines.get(0));
         List<String> inOrder =
                 List.of(
-                        "0 ms  1  engine-diode: open",
-                        "coils, pump stop: no supply [because of 1]",
+                        "0 ms  1        engine-diode: open",
+                        "coils, pump stop: no supply",
                         "engine stops",
                         "pilot can see engine-quiet",
-                        "pilot, by standby-feed: engine-feed on",
+                        "> pilot, by standby-feed: engine-feed on",
                         "engine runs again",
                         "outcome:",
                         "pilot sees:",
                         "he acts, from:",
                         "dark before the pilot acts:",
                         "engine runs, pilot as planned:",
+                        "engine runs, pilot three times as slow:",
                         "engine runs, pilot does nothing:",
+                        "restart, the air turning the propeller:",
+                        "restart, the propeller standing still:",
                         "bus voltages, lowest to highest:");
         int at = 0;
         for (String words : inOrder) {
@@ -71,14 +74,14 @@ class StoryTextTest {
                         .filter(v -> !v.planned().aftermath().actedPilot())
                         .findFirst()
                         .orElseThrow();
-        String text = String.join("\n", StoryText.of(quiet));
+        String text = String.join("\n", StoryText.of(quiet, Pilot.PLANNED, Optional.empty()));
         assertTrue(text.contains("dark after the first events:"), text);
     }
 
     @Test
     void linesFitATerminal() {
         for (Verdict verdict : ENGINE_BUS.singles()) {
-            for (String line : StoryText.of(verdict)) {
+            for (String line : StoryText.of(verdict, Pilot.PLANNED, Optional.empty())) {
                 assertTrue(line.length() <= 100, line);
             }
         }
@@ -86,9 +89,12 @@ class StoryTextTest {
 
     @Test
     void everyStoryWithAnyPilotCanBeTold() {
-        List<String> lines = StoryText.of(diodeOpen().unaided());
-        assertEquals("engine-diode: open, pilot never", lines.get(0));
-        assertTrue(lines.stream().anyMatch(l -> l.contains("engine runs, pilot never:")));
+        for (Pilot pilot : Pilot.values()) {
+            List<String> lines = StoryText.of(diodeOpen(), pilot, Optional.empty());
+            assertEquals("engine-diode: open, pilot " + pilot.words(), lines.get(0));
+            boolean acts = lines.stream().anyMatch(l -> l.contains(" > pilot, by "));
+            assertEquals(pilot != Pilot.NEVER, acts, String.join("\n", lines));
+        }
     }
 
     // common practice, no published source: how people write times
@@ -137,6 +143,7 @@ class StoryTextTest {
                 List.of(happenings),
                 new Story.EngineFate(new Endurance.Lasts(90), 0, 1, false),
                 new Story.Aftermath(Set.of(), Set.of(), false),
+                List.of(),
                 List.of(),
                 List.of(),
                 100);

@@ -40,7 +40,10 @@ public record StudyEntry(
                 @Default("{}")
                 @Bounds(least = 0, most = 1000)
                 Map<String, Double> weights,
-        @Words("The candidate that the others are departures from.") Optional<String> baseline) {
+        @Words("The candidate that the others are departures from.") Optional<String> baseline,
+        @Words("Failures to be told first, as one would say them: \"main bus short\".")
+                @Default("[]")
+                List<String> cases) {
 
     /** A place in the aircraft. */
     @Words("A place in the aircraft.")

@@ -64,7 +64,19 @@ record DecideJson(
             List<Value> values,
             Map<String, Integer> singleFailures,
             List<InBandJson.Pair> unselectivePairs,
+            Beside beside,
             Burden burden) {}
+
+    /** What is looked at beside the single failures. */
+    record Beside(Shedding chargingLost, List<SwitchLeft> leftSwitches, List<Started> starts) {
+
+        static Beside of(Appraisal.Cases cases) {
+            return new Beside(
+                    Shedding.of(cases.lasting()),
+                    cases.leftSwitches().stream().map(SwitchLeft::of).toList(),
+                    cases.starts().stream().map(Started::of).toList());
+        }
+    }
 
     /** Where it stands. */
     record Place(
@@ -172,6 +184,7 @@ record DecideJson(
                 standing.contributions().stream().map(DecideJson::value).toList(),
                 outcomes(appraisal),
                 InBandJson.pairs(appraisal.selectivity()),
+                Beside.of(appraisal.cases()),
                 burden(appraisal));
     }
 

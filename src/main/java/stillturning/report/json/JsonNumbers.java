@@ -32,7 +32,8 @@ final class JsonNumbers {
 
     /** Whether the electrical system ends it. */
     static boolean limited(Endurance endurance) {
-        return !(endurance instanceof Endurance.NotLimited);
+        return !(endurance instanceof Endurance.NotLimited)
+                && !(endurance instanceof Endurance.Landed);
     }
 
     /** A constant's name in lower case with hyphens. */

@@ -1,9 +1,13 @@
 package stillturning.report.json;
 
+import java.util.List;
 import java.util.Optional;
 import stillturning.assess.Assessment;
+import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
+import stillturning.assess.PhaseVerdicts;
 import stillturning.assess.Verdict;
+import stillturning.model.Study;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.MapperFeature;
@@ -13,8 +17,9 @@ import tools.jackson.databind.json.JsonMapper;
 /**
  * Results as JSON, for other programs. SI units stand in the names of the fields; a time that
  * nothing limits is {@code null} and the field beside it says so; numbers carry six digits. The
- * schemas are the resources {@code decide.schema.json}, {@code story.schema.json} and {@code
- * matrix.schema.json} in {@code /stillturning/report}.
+ * schemas are the resources {@code decide.schema.json}, {@code story.schema.json}, {@code
+ * cases.schema.json}, {@code phases.schema.json} and {@code matrix.schema.json} in {@code
+ * /stillturning/report}.
  */
 public final class JsonReport {
 
@@ -31,6 +36,20 @@ public final class JsonReport {
     /** One failure of one candidate. */
     public static String story(Verdict verdict) {
         return text(StoryJson.of(verdict));
+    }
+
+    /** What the study's own cases do to each candidate. */
+    public static String cases(Study study, List<CandidateCases> cases) {
+        return text(CasesJson.of(study, cases));
+    }
+
+    /**
+     * Failures at every moment of the flight.
+     *
+     * @param untold failures that could not be computed, with the reason
+     */
+    public static String phases(Study study, List<PhaseVerdicts> told, List<String> untold) {
+        return text(PhasesJson.of(study, told, untold));
     }
 
     /** Every failure of every candidate. */

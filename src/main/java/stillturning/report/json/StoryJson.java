@@ -5,8 +5,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import stillturning.assess.Verdict;
 import stillturning.report.Cautions;
+import stillturning.story.Bar;
 import stillturning.story.Endurance;
 import stillturning.story.Happening;
+import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.Trace;
 
@@ -16,11 +18,15 @@ record StoryJson(
         String caution,
         String failure,
         String outcome,
+        String outcomePilotLate,
+        String outcomePilotDoesNothing,
         @Nullable Double actBySeconds,
         @Nullable InBandJson withinTolerance,
         Losses losses,
         Told pilotAsPlanned,
-        Told pilotDoesNothing) {
+        Told pilotLate,
+        Told pilotDoesNothing,
+        @Nullable Told propellerStands) {
 
     /** What no longer works. */
     record Losses(List<String> engineLoads, List<String> otherLoads, List<Feed> feeds) {}
@@ -34,6 +40,7 @@ record StoryJson(
             List<Event> events,
             List<String> workingLoads,
             List<Values> traces,
+            List<Doings> bars,
             @Nullable Double endSeconds) {}
 
     /** What became of the engine. */
@@ -53,6 +60,12 @@ record StoryJson(
             String words,
             @Nullable Integer cause) {}
 
+    /** What something was doing. */
+    record Doings(String name, List<Doing> spans) {}
+
+    /** One state from a time to another. */
+    record Doing(@Nullable Double fromSeconds, @Nullable Double toSeconds, String doing) {}
+
     /** A quantity over time. */
     record Values(
             String name,
@@ -66,11 +79,15 @@ record StoryJson(
                 Cautions.SHORT,
                 verdict.failure().name(),
                 JsonNumbers.kebab(verdict.outcome()),
+                JsonNumbers.kebab(verdict.outcome(Pilot.LATE)),
+                JsonNumbers.kebab(verdict.outcome(Pilot.NEVER)),
                 verdict.actBySeconds().map(JsonNumbers::number).orElse(null),
                 verdict.inBand().map(InBandJson::of).orElse(null),
                 losses(verdict.losses()),
                 told(verdict.planned()),
-                told(verdict.unaided()));
+                told(verdict.late()),
+                told(verdict.unaided()),
+                verdict.stories().standing().map(StoryJson::told).orElse(null));
     }
 
     private static Losses losses(Verdict.Losses losses) {
@@ -88,6 +105,7 @@ record StoryJson(
                 story.happenings().stream().map(StoryJson::event).toList(),
                 story.aftermath().working().stream().sorted().toList(),
                 story.traces().stream().map(StoryJson::values).toList(),
+                story.bars().stream().map(StoryJson::doings).toList(),
                 JsonNumbers.number(story.endSeconds()));
     }
 
@@ -108,6 +126,19 @@ record StoryJson(
                 happening.part(),
                 happening.words(),
                 happening.cause() < 0 ? null : Integer.valueOf(happening.cause()));
+    }
+
+    private static Doings doings(Bar bar) {
+        return new Doings(
+                bar.name(),
+                bar.spans().stream()
+                        .map(
+                                span ->
+                                        new Doing(
+                                                JsonNumbers.number(span.fromSeconds()),
+                                                JsonNumbers.number(span.toSeconds()),
+                                                JsonNumbers.kebab(span.doing())))
+                        .toList());
     }
 
     private static Values values(Trace trace) {

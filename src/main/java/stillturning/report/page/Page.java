@@ -7,6 +7,7 @@ import java.util.Optional;
 public record Page(
         Head head,
         Answer answer,
+        Optional<Cases> cases,
         Comparison comparison,
         List<CandidateSheet> candidates,
         Matrix matrix,
@@ -55,6 +56,33 @@ public record Page(
 
     /** Whether one candidate meets one requirement, and why. */
     public record Met(boolean met, String reason) {}
+
+    /**
+     * What happens in the study's own cases.
+     *
+     * @param meanings what each case means in which candidate
+     */
+    public record Cases(List<Link> candidates, List<CaseRow> rows, List<Fact> meanings) {
+        public Cases {
+            candidates = List.copyOf(candidates);
+            rows = List.copyOf(rows);
+            meanings = List.copyOf(meanings);
+        }
+    }
+
+    /** One case; cells in the candidates' order. */
+    public record CaseRow(String said, List<CaseCell> cells) {
+        public CaseRow {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /** What the case does to one candidate; the anchor of its story, empty for none. */
+    public record CaseCell(Mark mark, List<Fact> facts, String anchor) {
+        public CaseCell {
+            facts = List.copyOf(facts);
+        }
+    }
 
     /** The ranking with everything that it rests on. */
     public record Comparison(
@@ -110,6 +138,7 @@ public record Page(
      * One candidate on its own.
      *
      * @param drawing as SVG text
+     * @param beside what is looked at beside the failures
      */
     public record CandidateSheet(
             String anchor,
@@ -120,9 +149,11 @@ public record Page(
             List<Fact> burdens,
             Counts counts,
             List<Fact> flight,
+            List<FactGroup> beside,
             List<OutcomeList> outcomes,
             PairTable pairs) {
         public CandidateSheet {
+            beside = List.copyOf(beside);
             grounds = List.copyOf(grounds);
             burdens = List.copyOf(burdens);
             flight = List.copyOf(flight);
@@ -141,6 +172,13 @@ public record Page(
     public record PairRow(List<String> cells) {
         public PairRow {
             cells = List.copyOf(cells);
+        }
+    }
+
+    /** Facts under a heading. */
+    public record FactGroup(String heading, List<Fact> facts) {
+        public FactGroup {
+            facts = List.copyOf(facts);
         }
     }
 
@@ -210,7 +248,7 @@ public record Page(
      * One story.
      *
      * @param alike further failures that take the same course
-     * @param plots as SVG text
+     * @param plot as SVG text
      */
     public record StorySheet(
             String anchor,
@@ -218,12 +256,11 @@ public record Page(
             Mark mark,
             List<String> alike,
             List<EventRow> events,
-            List<String> plots,
+            String plot,
             List<Fact> ending) {
         public StorySheet {
             alike = List.copyOf(alike);
             events = List.copyOf(events);
-            plots = List.copyOf(plots);
             ending = List.copyOf(ending);
         }
     }

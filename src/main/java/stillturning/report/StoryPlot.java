@@ -1,0 +1,159 @@
+package stillturning.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import stillturning.drawing.EventMark;
+import stillturning.drawing.Graph;
+import stillturning.drawing.Picture;
+import stillturning.drawing.Plot;
+import stillturning.drawing.Series;
+import stillturning.drawing.Series.Sample;
+import stillturning.drawing.StateRow;
+import stillturning.drawing.StateRow.Fill;
+import stillturning.drawing.TimePlot;
+import stillturning.story.Bar;
+import stillturning.story.Bar.Doing;
+import stillturning.story.Happening;
+import stillturning.story.Happening.Kind;
+import stillturning.story.Story;
+import stillturning.story.Trace;
+
+/**
+ * One picture of one story: bus voltages, charges where they move, and below them what the engine
+ * and each of its loads were doing. The numbers above are those of the lines of {@link StoryText}.
+ */
+public final class StoryPlot {
+
+    /** Room after the last event, as a share of the time before it. */
+    private static final double TAIL = 1.15;
+
+    private static final double SHORTEST_SECONDS = 0.5;
+
+    /** A sample that lies this near to the straight line between others is left out. */
+    private static final double VOLTS = 0.03;
+
+    private static final double PERCENT = 0.3;
+
+    /** A charge that moves less than this is not worth a graph (%). */
+    private static final double VISIBLE_PERCENT = 1;
+
+    /** Pixels of a PNG for one of the drawing. */
+    private static final int SHARPNESS = 2;
+
+    private final Story story;
+    private final double until;
+
+    private StoryPlot(Story story) {
+        this.story = story;
+        double last = story.happenings().stream().mapToDouble(Happening::seconds).max().orElse(0);
+        double wanted = Math.max(SHORTEST_SECONDS, last * TAIL);
+        until =
+                roundedUp(
+                        story.endSeconds() > last ? Math.min(wanted, story.endSeconds()) : wanted);
+    }
+
+    /** To an end that an axis can be labelled with (s). */
+    private static double roundedUp(double seconds) {
+        double step = seconds < 1 ? 0.01 : seconds <= 180 ? 1 : seconds <= 3 * 3600 ? 60 : 360;
+        return Math.ceil(seconds / step - 1e-9) * step;
+    }
+
+    /**
+     * As SVG text.
+     *
+     * @param id prefix of the names inside the picture
+     */
+    public static String svg(String id, String title, Story story) {
+        return new StoryPlot(story).picture(id, title).toSvg();
+    }
+
+    /** As the bytes of a PNG, two pixels for each of the drawing. */
+    public static byte[] png(String title, Story story) {
+        return new StoryPlot(story).picture("story", title).toPng(SHARPNESS);
+    }
+
+    private Picture picture(String id, String title) {
+        List<EventMark> marks =
+                Telling.of(story).stream()
+                        .filter(line -> line.seconds() <= until)
+                        .map(line -> new EventMark(line.number(), line.seconds()))
+                        .toList();
+        List<StateRow> rows = story.bars().stream().map(this::row).toList();
+        return TimePlot.of(new Plot(id, title, until, graphs(), marks, rows));
+    }
+
+    private List<Graph> graphs() {
+        List<Graph> graphs = new ArrayList<>();
+        graphs.add(new Graph("Voltage (V)", series("V", VOLTS), List.of(), new Graph.AsFound()));
+        List<Series> charges = series("%", PERCENT);
+        if (charges.stream().anyMatch(StoryPlot::moves)) {
+            graphs.add(new Graph("Charge (%)", charges, List.of(), new Graph.Fixed(0, 100)));
+        }
+        return graphs;
+    }
+
+    private List<Series> series(String unit, double tolerance) {
+        return story.traces().stream()
+                .filter(t -> t.unit().equals(unit) && !t.points().isEmpty())
+                .map(t -> new Series(t.name(), samples(t, tolerance)))
+                .toList();
+    }
+
+    private List<Sample> samples(Trace trace, double tolerance) {
+        List<Sample> all =
+                trace.points().stream()
+                        .filter(p -> p.seconds() <= until * 1.02)
+                        .map(p -> new Sample(p.seconds(), p.value()))
+                        .toList();
+        return Thinning.of(all, tolerance);
+    }
+
+    private static boolean moves(Series series) {
+        double low = series.samples().stream().mapToDouble(Sample::value).min().orElse(0);
+        double high = series.samples().stream().mapToDouble(Sample::value).max().orElse(0);
+        return high - low >= VISIBLE_PERCENT;
+    }
+
+    /** The last state goes on to the end of the picture. */
+    private StateRow row(Bar bar) {
+        List<StateRow.Span> spans = new ArrayList<>();
+        for (int i = 0; i < bar.spans().size(); i++) {
+            Bar.Span span = bar.spans().get(i);
+            double to = i + 1 < bar.spans().size() ? Math.min(span.toSeconds(), until) : until;
+            if (span.fromSeconds() < to) {
+                Doing doing = switchedOff(bar, span) ? Doing.SWITCHED_OFF : span.doing();
+                spans.add(new StateRow.Span(span.fromSeconds(), to, doing.words(), fill(doing)));
+            }
+        }
+        return new StateRow(bar.name(), spans);
+    }
+
+    private static Fill fill(Doing doing) {
+        return switch (doing) {
+            case RUNS, WORKS -> Fill.LIGHT;
+            case FALTERS, STARVED -> Fill.HATCHED;
+            case STOPPED -> Fill.SOLID;
+            case SWITCHED_OFF -> Fill.EMPTY;
+        };
+    }
+
+    /** Whether a load stopped because somebody took its supply away on purpose. */
+    private boolean switchedOff(Bar bar, Bar.Span span) {
+        return span.doing() == Doing.STOPPED
+                && story.of(Kind.LOAD_STOPS).stream()
+                        .filter(h -> h.part().equals(bar.name()))
+                        .filter(h -> h.seconds() == span.fromSeconds())
+                        .flatMap(h -> cause(h))
+                        .anyMatch(this::onPurpose);
+    }
+
+    private Stream<Happening> cause(Happening of) {
+        return of.cause() < 0 ? Stream.empty() : Stream.of(story.happenings().get(of.cause()));
+    }
+
+    private boolean onPurpose(Happening happening) {
+        return happening.kind() == Kind.PILOT
+                || (happening.kind() == Kind.FAILURE && story.failure().hits().isEmpty());
+    }
+}
