@@ -110,11 +110,21 @@ final class CockpitReader {
     private Optional<Cue.Sign> sign(CueEntry entry, String path) {
         if (entry instanceof CueEntry.LowVoltage low) {
             return at(low.at(), path)
-                    .map(t -> new Cue.LowVolts(t, low.below().si(), low.lasting().si()));
+                    .map(
+                            t ->
+                                    new Cue.LowVolts(
+                                            t,
+                                            low.below().quantity().si(),
+                                            low.lasting().quantity().si()));
         }
         if (entry instanceof CueEntry.HighVoltage high) {
             return at(high.at(), path)
-                    .map(t -> new Cue.HighVolts(t, high.above().si(), high.lasting().si()));
+                    .map(
+                            t ->
+                                    new Cue.HighVolts(
+                                            t,
+                                            high.above().quantity().si(),
+                                            high.lasting().quantity().si()));
         }
         if (entry instanceof CueEntry.AlternatorOut out) {
             alternator(Places.under(path, "alternator"), out.alternator());
@@ -185,7 +195,8 @@ final class CockpitReader {
         for (int i = 0; i < entry.sheds().size(); i++) {
             sheds(Places.item(Places.under(path, "sheds"), i), entry.sheds().get(i));
         }
-        return new Procedure(name, entry.when(), entry.after().si(), entry.moves(), entry.sheds());
+        return new Procedure(
+                name, entry.when(), entry.after().quantity().si(), entry.moves(), entry.sheds());
     }
 
     private void sheds(String path, String id) {
