@@ -11,6 +11,7 @@ import stillturning.assess.Outcome;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.ranges.EnduranceRange;
 import stillturning.report.TerminalTables;
 import stillturning.report.json.JsonReport;
 import stillturning.story.Pilot;
@@ -27,7 +28,8 @@ import stillturning.story.Pilot;
             "  stillturning break sandpiper --failure \"main bus short\"",
             "  stillturning break sandpiper --candidate split --failure alternator",
             "  stillturning break sandpiper --failure \"charging lost\" --pilot never",
-            "  stillturning break sandpiper --failure \"master off\""
+            "  stillturning break sandpiper --failure \"master off\"",
+            "  stillturning break sandpiper --candidate split --failure \"charging lost\" --ranges"
         })
 final class BreakCommand implements Callable<Integer> {
 
@@ -54,6 +56,8 @@ final class BreakCommand implements Callable<Integer> {
                             + " takes three times as long (late), or does nothing (never).")
     private Optional<Pilot> pilot = Optional.empty();
 
+    @Mixin private RangeOptions ranges = new RangeOptions();
+
     @Option(
             names = "--all",
             description = "Without --failure: list also failures that leave the engine running.")
@@ -65,10 +69,15 @@ final class BreakCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Study whole = FoundStudy.sound(asked.study, around).study();
+        FoundStudy found = FoundStudy.sound(asked.study, around);
+        Study whole = found.study();
+        if (ranges.asked() && (candidate.isEmpty() || failure.isEmpty() || pilot.isPresent())) {
+            throw new Refusal(
+                    "--ranges needs --candidate and --failure, and tells of the pilot as planned");
+        }
         Study study = candidate.map(c -> only(whole, CandidateNames.find(whole, c))).orElse(whole);
         if (failure.isPresent()) {
-            tell(study, failure.get());
+            tell(found, study, failure.get());
         } else {
             matrix(study);
         }
@@ -97,7 +106,7 @@ final class BreakCommand implements Callable<Integer> {
                 .caution();
     }
 
-    private void tell(Study study, String said) {
+    private void tell(FoundStudy source, Study study, String said) {
         if (asked.json && pilot.isPresent()) {
             throw new Refusal(
                     "--json tells both of the pilot as planned and of one who does nothing;"
@@ -105,11 +114,23 @@ final class BreakCommand implements Callable<Integer> {
         }
         Map<String, List<Failure>> found = new FailureNames(study.candidates()).find(said);
         Stories stories = Stories.of(study, found, pilot.orElse(Pilot.PLANNED), around);
+        List<EnduranceRange> sure =
+                ranges.asked()
+                        ? stories.told().stream()
+                                .map(
+                                        t ->
+                                                ranges.of(
+                                                        source.reader(),
+                                                        t.candidate(),
+                                                        t.verdict(),
+                                                        around))
+                                .toList()
+                        : List.of();
         Output out = new Output(around);
         if (asked.json) {
-            out.raw(StoriesJson.of(stories));
+            out.raw(StoriesJson.of(stories, sure));
         } else {
-            new StoriesText(stories, out).tell();
+            new StoriesText(stories, sure, out).tell();
         }
     }
 }

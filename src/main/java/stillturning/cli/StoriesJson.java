@@ -1,22 +1,33 @@
 package stillturning.cli;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import stillturning.cli.Stories.Untold;
+import stillturning.ranges.EnduranceRange;
 import stillturning.report.Cautions;
 import stillturning.report.json.JsonReport;
 import tools.jackson.databind.JsonNode;
 
 /**
  * Stories for other programs: each {@code story} is a document of {@code story.schema.json}, which
- * tells it with the pilot as planned and with one who does nothing.
+ * tells it with the pilot as planned and with one who does nothing. Each of the {@code ranges}, if
+ * they were asked for, is a document of {@code range.schema.json}.
  */
 record StoriesJson(
-        int schemaVersion, String caution, String study, List<Entry> stories, List<Untold> untold) {
+        int schemaVersion,
+        String caution,
+        String study,
+        List<Entry> stories,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<JsonNode> ranges,
+        List<Untold> untold) {
 
     /** A story of a candidate. */
     record Entry(String candidate, JsonNode story) {}
 
-    static String of(Stories stories) {
+    /**
+     * @param ranges one a told story, or none
+     */
+    static String of(Stories stories, List<EnduranceRange> ranges) {
         return Json.text(
                 new StoriesJson(
                         JsonReport.SCHEMA_VERSION,
@@ -29,6 +40,7 @@ record StoriesJson(
                                                         t.candidate().id(),
                                                         Json.tree(JsonReport.story(t.verdict()))))
                                 .toList(),
+                        ranges.stream().map(r -> Json.tree(JsonReport.range(r))).toList(),
                         stories.untold()));
     }
 }

@@ -18,6 +18,7 @@ import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.Values;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.quantity.Dimension;
 import stillturning.yaml.Binder;
 import stillturning.yaml.Bound;
 import stillturning.yaml.Problem;
@@ -70,7 +71,27 @@ public final class StudyReader {
         return new Making(variation, candidates).study();
     }
 
-    /** The same with no other candidate than this, by its id. */
+    /**
+     * The ranges of all values that can reach what happens in a candidate: those of the study's
+     * file and of its own, without masses and failure rates.
+     */
+    public List<Range> rangesOf(String candidate) {
+        return only(candidate, Variation.NONE).ranges().stream()
+                .filter(r -> r.dimension() != Dimension.MASS && r.dimension() != Dimension.RATE)
+                .toList();
+    }
+
+    /**
+     * The study with one candidate, every value where it is asked for in its range.
+     *
+     * @param candidate id of the candidate
+     * @param at 0 for the low end to 1 for the high end, by range
+     */
+    public Drawn drawn(String candidate, List<Range> ranges, double[] at) {
+        return new Drawing(this, candidate, ranges, at).draw();
+    }
+
+    /** The same as {@link #study} with no other candidate than this, by its id. */
     ReadStudy only(String candidate, Variation variation) {
         return new Making(
                         variation,

@@ -12,23 +12,26 @@ import stillturning.yaml.Given;
  * project, published by nobody; who knows better writes a range.
  */
 enum UsualWidth {
-    MEASURED(0.02, 2),
-    DATA_SHEET(0.05, 3),
-    CATALOGUE(0.10, 5),
-    GUESS(0.20, 10);
+    MEASURED(0.02, 0.005, 2),
+    DATA_SHEET(0.05, 0.01, 3),
+    CATALOGUE(0.10, 0.02, 5),
+    GUESS(0.20, 0.05, 10);
 
     /** By what a thing is called or counted, and no measure of it. */
     private static final Set<String> NAMES = Set.of("nominal", "rated-over");
 
     private final double share;
+    private final double ofVoltage;
     private final double kelvins;
 
     /**
      * @param share of the value, to either side
+     * @param ofVoltage the same of a voltage: those of one system lie close together
      * @param kelvins of a temperature, to either side (K)
      */
-    UsualWidth(double share, double kelvins) {
+    UsualWidth(double share, double ofVoltage, double kelvins) {
         this.share = share;
+        this.ofVoltage = ofVoltage;
         this.kelvins = kelvins;
     }
 
@@ -60,9 +63,12 @@ enum UsualWidth {
     }
 
     private double half(Given given) {
-        return given.quantity().dimension() == Dimension.TEMPERATURE
-                ? kelvins
-                : share * Math.abs(given.quantity().si());
+        double si = Math.abs(given.quantity().si());
+        return switch (given.quantity().dimension()) {
+            case TEMPERATURE -> kelvins;
+            case VOLTAGE -> ofVoltage * si;
+            default -> share * si;
+        };
     }
 
     /** A share of a whole never exceeds the whole. */

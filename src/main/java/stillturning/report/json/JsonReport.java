@@ -4,6 +4,7 @@ import java.util.Optional;
 import stillturning.assess.Assessment;
 import stillturning.assess.Guesses;
 import stillturning.assess.Verdict;
+import stillturning.ranges.EnduranceRange;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.MapperFeature;
@@ -13,8 +14,8 @@ import tools.jackson.databind.json.JsonMapper;
 /**
  * Results as JSON, for other programs. SI units stand in the names of the fields; a time that
  * nothing limits is {@code null} and the field beside it says so; numbers carry six digits. The
- * schemas are the resources {@code decide.schema.json}, {@code story.schema.json} and {@code
- * matrix.schema.json} in {@code /stillturning/report}.
+ * schemas are the resources {@code decide.schema.json}, {@code story.schema.json}, {@code
+ * range.schema.json} and {@code matrix.schema.json} in {@code /stillturning/report}.
  */
 public final class JsonReport {
 
@@ -31,6 +32,11 @@ public final class JsonReport {
     /** One failure of one candidate. */
     public static String story(Verdict verdict) {
         return text(StoryJson.of(verdict));
+    }
+
+    /** How sure the endurance after one failure is. */
+    public static String range(EnduranceRange range) {
+        return text(RangeJson.of(range));
     }
 
     /** Every failure of every candidate. */
