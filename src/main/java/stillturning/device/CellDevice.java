@@ -177,6 +177,18 @@ public final class CellDevice implements Placing, Stateful {
         return charge >= 1 ? 0 : -amps / cell.capacity().coulombs();
     }
 
+    /** Energy that it stores each second (W), below 0 while it gives, by its voltage at rest. */
+    public double storingWatts() {
+        double volts = cell.openCircuit().voltsOn(piece, charge);
+        return volts * cell.capacity().coulombs() * perSecond();
+    }
+
+    /** Energy between a charge, on the present piece of the curve, and the present charge (J). */
+    public double joulesDownFrom(double before) {
+        double volts = cell.openCircuit().voltsOn(piece, (before + charge) / 2);
+        return volts * cell.capacity().coulombs() * (before - charge);
+    }
+
     @Override
     public boolean quick() {
         return false;

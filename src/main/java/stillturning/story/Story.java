@@ -11,6 +11,7 @@ import stillturning.failure.Failure;
  * @param engine what became of the engine
  * @param aftermath what still works once the quick events are over
  * @param traces voltages of the buses and charges of the batteries
+ * @param balance where the energy came from and where it went
  * @param endSeconds when the telling stops (s)
  */
 public record Story(
@@ -21,6 +22,7 @@ public record Story(
         EngineFate engine,
         Aftermath aftermath,
         List<Trace> traces,
+        Balance balance,
         double endSeconds) {
 
     public Story {

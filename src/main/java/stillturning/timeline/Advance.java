@@ -20,8 +20,12 @@ final class Advance {
     /** A step may be this many times as long as the last. */
     private static final double MOST_GROWTH = 10;
 
+    /** A dip of a margin is seen if it lasts for at least one of so many parts of a step. */
+    private static final int PARTS = 16;
+
     private final Integrator integrator;
     private final DoubleSupplier lowestMargin;
+    private final Dips dips;
     private final double longestStepSeconds;
 
     /** What served last, or would have served; steps longer than it are likely to fail (s). */
@@ -34,10 +38,16 @@ final class Advance {
 
     /**
      * @param lowestMargin of all devices, where the last trial left them
+     * @param dips reads along with the integrator
      */
-    Advance(Integrator integrator, DoubleSupplier lowestMargin, double longestStepSeconds) {
+    Advance(
+            Integrator integrator,
+            DoubleSupplier lowestMargin,
+            Dips dips,
+            double longestStepSeconds) {
         this.integrator = integrator;
         this.lowestMargin = lowestMargin;
+        this.dips = dips;
         this.longestStepSeconds = longestStepSeconds;
     }
 
@@ -52,7 +62,7 @@ final class Advance {
         double step = Math.min(limit - seconds, Math.min(serves, guess(moving)));
         double bend = integrator.glance(step);
         double margin = lowestMargin.getAsDouble();
-        if (margin >= 0 && bend <= TOLERANCE) {
+        if (margin >= 0 && bend <= TOLERANCE && nothingBetween(step)) {
             integrator.straighten(step);
             servedSeconds = Math.max(servedSeconds, MOST_GROWTH * step);
         } else {
@@ -75,9 +85,40 @@ final class Advance {
             error = integrator.attempt(step);
         }
         servedSeconds = Math.max(servedSeconds, step * scale(error));
-        return lowestMargin.getAsDouble() < 0
-                ? firstEvent(integrator::look, marginHere, step, SECONDS)
-                : step;
+        double end = dips.doubtful(Integrator.STAGES) ? firstFall(step) : step;
+        double reached =
+                lowestMargin.getAsDouble() < 0
+                        ? firstEvent(integrator::look, marginHere, end, SECONDS)
+                        : end;
+        integrator.take(reached);
+        return reached;
+    }
+
+    /** Whether all margins go straight from the start to the end of a step glanced at. */
+    private boolean nothingBetween(double step) throws NoOperatingPoint {
+        dips.read(1);
+        if (!dips.doubtful(2)) {
+            return true;
+        }
+        dips.read(2);
+        integrator.glance(step / 2);
+        dips.read(1);
+        boolean straight = lowestMargin.getAsDouble() >= 0 && dips.straight();
+        integrator.glance(step);
+        return straight;
+    }
+
+    /** Looks into a step part by part, up to the first with an event or to the end of it. */
+    private double firstFall(double step) throws NoOperatingPoint {
+        for (int part = 1; part < PARTS; part++) {
+            double seconds = step * part / PARTS;
+            integrator.look(seconds);
+            if (lowestMargin.getAsDouble() < 0) {
+                return seconds;
+            }
+        }
+        integrator.look(step);
+        return step;
     }
 
     /** What to multiply a step of this error by. */

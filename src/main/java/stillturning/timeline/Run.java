@@ -44,6 +44,7 @@ final class Run {
     private final Plant plant;
     private final Crew crew;
     private final Recorder recorder;
+    private final Meter meter;
     private final Simulation simulation;
     private final Journal journal = new Journal();
 
@@ -66,7 +67,8 @@ final class Run {
         this.plant = new Plant(circuit, layout, now);
         this.crew = new Crew(plant, candidate.cockpit(), scene.setting.pilot(), now);
         this.recorder = new Recorder(candidate, plant, now);
-        this.simulation = new Simulation(plant, crew, now, scene.longestStepSeconds);
+        this.meter = new Meter(plant, layout, now);
+        this.simulation = new Simulation(plant, crew, now, meter, scene.longestStepSeconds);
     }
 
     /**
@@ -159,6 +161,7 @@ final class Run {
                 fate(horizonSeconds),
                 new Aftermath(after.working(), after.feeds(), crew.acted()),
                 recorder.traces(),
+                meter.balance(),
                 now.seconds);
     }
 

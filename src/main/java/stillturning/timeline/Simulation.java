@@ -23,7 +23,7 @@ import stillturning.story.UntoldStory;
 final class Simulation {
 
     /** A charge that moves slower than this a second stands still: full to empty in 30 years. */
-    private static final double STANDSTILL = 1e-9;
+    static final double STANDSTILL = 1e-9;
 
     private final Situation now;
     private final Map<String, Device> byName = new LinkedHashMap<>();
@@ -33,9 +33,10 @@ final class Simulation {
     private final Stateful[] heats;
     private final List<Stateful> moving = new ArrayList<>();
     private final Chatter chatter;
+    private final Integrator integrator;
     private final Advance advance;
 
-    Simulation(Plant plant, Crew crew, Situation now, double longestStepSeconds) {
+    Simulation(Plant plant, Crew crew, Situation now, Meter meter, double longestStepSeconds) {
         this.now = now;
         byName.putAll(plant.devices());
         byName.putAll(crew.devices());
@@ -44,8 +45,25 @@ final class Simulation {
         cells = plant.all(CellDevice.class).toArray(CellDevice[]::new);
         heats = plant.heats().toArray(Stateful[]::new);
         chatter = new Chatter(byName.keySet().toArray(String[]::new), devices, now);
-        Integrator integrator = new Integrator(cells.length + heats.length, this::solveCells);
-        advance = new Advance(integrator, this::lowestMargin, longestStepSeconds);
+        Dips dips = new Dips(devices.length, Integrator.STAGES, this::readMargins);
+        integrator =
+                new Integrator(
+                        cells.length + heats.length, this::solveCells, new Followers(meter, dips));
+        advance = new Advance(integrator, this::lowestMargin, dips, longestStepSeconds);
+    }
+
+    /** Energy and margins are read at the same stages. */
+    private record Followers(Meter meter, Dips dips) implements Integrator.Follower {
+        @Override
+        public void read(int stage) {
+            meter.read(stage);
+            dips.read(stage);
+        }
+
+        @Override
+        public void taken(double seconds, double[] weights) {
+            meter.taken(seconds, weights);
+        }
     }
 
     Map<String, Device> devices() {
@@ -196,7 +214,12 @@ final class Simulation {
     void advance(double horizonSeconds) throws UntoldStory {
         double limit = Math.min(deadline(), horizonSeconds);
         try {
-            now.seconds = moving.isEmpty() ? limit : advance.from(now.seconds, limit, moving);
+            if (moving.isEmpty()) {
+                integrator.rest(limit - now.seconds);
+                now.seconds = limit;
+            } else {
+                now.seconds = advance.from(now.seconds, limit, moving);
+            }
         } catch (NoOperatingPoint e) {
             throw now.untold(e);
         }
@@ -215,5 +238,11 @@ final class Simulation {
             lowest = Math.min(lowest, device.margin());
         }
         return lowest;
+    }
+
+    private void readMargins(double[] into) {
+        for (int i = 0; i < devices.length; i++) {
+            into[i] = devices[i].margin();
+        }
     }
 }

@@ -47,8 +47,22 @@ class AdvanceTest {
     }
 
     private static Advance advance(Kinked charge, double eventAt) {
+        Dips dips = new Dips(1, Integrator.STAGES, into -> into[0] = charge.value() - eventAt);
+        Integrator.Follower reading =
+                new Integrator.Follower() {
+                    @Override
+                    public void read(int stage) {
+                        dips.read(stage);
+                    }
+
+                    @Override
+                    public void taken(double seconds, double[] weights) {}
+                };
         return new Advance(
-                new Integrator(1, () -> {}), () -> charge.value() - eventAt, Double.MAX_VALUE);
+                new Integrator(1, () -> {}, reading),
+                () -> charge.value() - eventAt,
+                dips,
+                Double.MAX_VALUE);
     }
 
     @Test
