@@ -59,7 +59,9 @@ public record EnduranceRange(
     public record Contributor(Input input, double share, boolean lengthens) {}
 
     public EnduranceRange {
-        outcomes = Collections.unmodifiableMap(new EnumMap<>(outcomes));
+        Map<Outcome, Integer> worstFirst = new EnumMap<>(Outcome.class);
+        worstFirst.putAll(outcomes);
+        outcomes = Collections.unmodifiableMap(worstFirst);
         contributors = List.copyOf(contributors);
         untold = List.copyOf(untold);
     }

@@ -45,6 +45,7 @@ final class Ending {
         }
         addInterruption(verdict.planned(), facts);
         facts.addAll(volts(verdict.planned()));
+        facts.add(new Fact("energy", BalanceText.of(verdict.planned().balance())));
         return List.copyOf(facts);
     }
 

@@ -49,7 +49,9 @@ public record Balance(Map<Account, Double> joules, List<Charge> charges, double 
     public record Charge(String part, double coulombs, double used) {}
 
     public Balance {
-        joules = Collections.unmodifiableMap(new EnumMap<>(joules));
+        Map<Account, Double> ordered = new EnumMap<>(Account.class);
+        ordered.putAll(joules);
+        joules = Collections.unmodifiableMap(ordered);
         charges = List.copyOf(charges);
     }
 

@@ -1,7 +1,6 @@
 package stillturning.timeline;
 
 import java.util.List;
-import java.util.function.DoubleSupplier;
 import stillturning.device.Stateful;
 import stillturning.network.NoOperatingPoint;
 
@@ -21,10 +20,9 @@ final class Advance {
     private static final double MOST_GROWTH = 10;
 
     /** A dip of a margin is seen if it lasts for at least one of so many parts of a step. */
-    private static final int PARTS = 16;
+    private static final int PARTS = 8;
 
     private final Integrator integrator;
-    private final DoubleSupplier lowestMargin;
     private final Dips dips;
     private final double longestStepSeconds;
 
@@ -37,16 +35,10 @@ final class Advance {
     }
 
     /**
-     * @param lowestMargin of all devices, where the last trial left them
      * @param dips reads along with the integrator
      */
-    Advance(
-            Integrator integrator,
-            DoubleSupplier lowestMargin,
-            Dips dips,
-            double longestStepSeconds) {
+    Advance(Integrator integrator, Dips dips, double longestStepSeconds) {
         this.integrator = integrator;
-        this.lowestMargin = lowestMargin;
         this.dips = dips;
         this.longestStepSeconds = longestStepSeconds;
     }
@@ -56,12 +48,12 @@ final class Advance {
      * event is due there. Returns the time reached (s).
      */
     double from(double seconds, double limit, List<Stateful> moving) throws NoOperatingPoint {
-        double marginHere = Math.max(0, lowestMargin.getAsDouble());
         integrator.begin(moving);
+        double marginHere = Math.max(0, dips.lowest());
         double serves = Math.min(longestStepSeconds, servedSeconds);
         double step = Math.min(limit - seconds, Math.min(serves, guess(moving)));
         double bend = integrator.glance(step);
-        double margin = lowestMargin.getAsDouble();
+        double margin = dips.lowest();
         if (margin >= 0 && bend <= TOLERANCE && nothingBetween(step)) {
             integrator.straighten(step);
             servedSeconds = Math.max(servedSeconds, MOST_GROWTH * step);
@@ -85,11 +77,9 @@ final class Advance {
             error = integrator.attempt(step);
         }
         servedSeconds = Math.max(servedSeconds, step * scale(error));
-        double end = dips.doubtful(Integrator.STAGES) ? firstFall(step) : step;
+        double end = dips.doubtful(Integrator.STAGES - 1) ? firstFall(step) : step;
         double reached =
-                lowestMargin.getAsDouble() < 0
-                        ? firstEvent(integrator::look, marginHere, end, SECONDS)
-                        : end;
+                dips.lowest() < 0 ? firstEvent(integrator::look, marginHere, end, SECONDS) : end;
         integrator.take(reached);
         return reached;
     }
@@ -103,7 +93,7 @@ final class Advance {
         dips.read(2);
         integrator.glance(step / 2);
         dips.read(1);
-        boolean straight = lowestMargin.getAsDouble() >= 0 && dips.straight();
+        boolean straight = dips.lowest() >= 0 && dips.straight();
         integrator.glance(step);
         return straight;
     }
@@ -113,7 +103,7 @@ final class Advance {
         for (int part = 1; part < PARTS; part++) {
             double seconds = step * part / PARTS;
             integrator.look(seconds);
-            if (lowestMargin.getAsDouble() < 0) {
+            if (dips.lowest() < 0) {
                 return seconds;
             }
         }
@@ -149,7 +139,7 @@ final class Advance {
         double last = 0;
         double lastMargin = marginHere;
         double trial = step;
-        double margin = lowestMargin.getAsDouble();
+        double margin = dips.lowest();
         double wide = step;
         for (int n = 1; after - before > seconds; n++) {
             double perSecond = (margin - lastMargin) / (trial - last);
@@ -165,7 +155,7 @@ final class Advance {
             lastMargin = margin;
             trial = serves ? next : before + (after - before) / 2;
             look.at(trial);
-            margin = lowestMargin.getAsDouble();
+            margin = dips.lowest();
             if (margin < 0) {
                 after = trial;
             } else {

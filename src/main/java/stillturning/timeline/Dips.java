@@ -1,5 +1,7 @@
 package stillturning.timeline;
 
+import stillturning.device.Device;
+
 /**
  * Tells whether a margin may have fallen below 0 and come back within one step, by readings on the
  * way: the start, the stages of the Runge–Kutta step, the end. A margin that stays farther from 0
@@ -8,35 +10,60 @@ package stillturning.timeline;
 final class Dips {
 
     /** A margin that only rose or only fell counts if it comes this near to 0, in its own way. */
-    private static final double NEAR = 1.0 / 8;
+    private static final double NEAR = 1.0 / 16;
 
     /** What margins differ by from solution to solution. */
     private static final double NOISE = 1e-9;
 
-    /** Reads the margins of all devices at the present operating point. */
-    interface Margins {
-        void read(double[] into);
-    }
-
-    private final Margins margins;
+    private final Device[] devices;
+    private final int[] moving;
     private final double[][] readings;
+    private int count;
 
     /**
      * @param most largest number of readings on one way
      */
-    Dips(int devices, int most, Margins margins) {
-        this.margins = margins;
-        this.readings = new double[most][devices];
+    Dips(Device[] devices, int most) {
+        this.devices = devices;
+        this.moving = new int[devices.length];
+        this.readings = new double[most][devices.length];
     }
 
-    /** Takes the reading of this number on the way. */
+    /**
+     * Takes the reading of this number on the way. That at the start, 0, also finds out which
+     * margins can move: between events, a yes or no stays what it is.
+     */
     void read(int place) {
-        margins.read(readings[place]);
+        if (place == 0) {
+            findMoving();
+        }
+        for (int i = 0; i < count; i++) {
+            readings[place][i] = devices[moving[i]].margin();
+        }
+    }
+
+    private void findMoving() {
+        count = 0;
+        for (int i = 0; i < devices.length; i++) {
+            double margin = devices[i].margin();
+            if (margin != Device.NOT_NOW && margin != Device.NOTHING_TO_WATCH) {
+                moving[count++] = i;
+            }
+        }
+    }
+
+    /** The lowest margin at the present operating point of those that can move. */
+    double lowest() {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < count; i++) {
+            lowest = Math.min(lowest, devices[moving[i]].margin());
+        }
+        return lowest;
     }
 
     /** Whether the first so many readings leave it open that something happened between them. */
     boolean doubtful(int places) {
-        for (int device = 0; device < readings[0].length; device++) {
+        for (int device = 0; device < count; device++) {
             if (doubtful(device, places)) {
                 return true;
             }
@@ -61,12 +88,13 @@ final class Dips {
         if (!(swing > NOISE) || (falls && readings[places - 1][device] < 0)) {
             return false;
         }
-        return lowest < (rises || falls ? NEAR : 1) * swing;
+        boolean oneWay = places > 2 && (rises || falls);
+        return lowest < (oneWay ? NEAR : 1) * swing;
     }
 
     /** Whether the second of three readings lies on the straight between its neighbours. */
     boolean straight() {
-        for (int device = 0; device < readings[0].length; device++) {
+        for (int device = 0; device < count; device++) {
             double ends = readings[0][device] + readings[2][device];
             double swing = Math.abs(readings[2][device] - readings[0][device]);
             if (Math.abs(2 * readings[1][device] - ends) > NEAR * swing + NOISE) {

@@ -42,8 +42,8 @@ final class Meter implements Integrator.Follower {
     private static final int ACCOUNTS = ORDER.size();
 
     private final Situation now;
-    private final Layout layout;
     private final int[] accountOf;
+    private final double[] branchWatts;
     private final CellDevice[] cells;
     private final double[][] watts = new double[Integrator.STAGES][ACCOUNTS];
     private final double[][] storing;
@@ -60,8 +60,8 @@ final class Meter implements Integrator.Follower {
 
     Meter(Plant plant, Layout layout, Situation now) {
         this.now = now;
-        this.layout = layout;
         this.accountOf = new int[layout.from.length];
+        this.branchWatts = new double[layout.from.length];
         for (Seat seat : layout.seats) {
             Element element = seat.placed().element();
             accountOf[seat.branch()] = ORDER.indexOf(account(element));
@@ -101,13 +101,9 @@ final class Meter implements Integrator.Follower {
     public void read(int stage) {
         double[] here = watts[stage];
         Arrays.fill(here, 0);
+        now.solver.watts(branchWatts);
         for (int branch = 0; branch < accountOf.length; branch++) {
-            double current = now.amps(branch);
-            if (current != 0) {
-                double volts = now.solver.volts(layout.from[branch]);
-                volts -= now.solver.volts(layout.to[branch]);
-                here[accountOf[branch]] += volts * current;
-            }
+            here[accountOf[branch]] += branchWatts[branch];
         }
         for (int i = 0; i < cells.length; i++) {
             amps[stage][i] = cells[i].dischargeAmps();

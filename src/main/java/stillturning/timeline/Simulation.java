@@ -45,11 +45,11 @@ final class Simulation {
         cells = plant.all(CellDevice.class).toArray(CellDevice[]::new);
         heats = plant.heats().toArray(Stateful[]::new);
         chatter = new Chatter(byName.keySet().toArray(String[]::new), devices, now);
-        Dips dips = new Dips(devices.length, Integrator.STAGES, this::readMargins);
+        Dips dips = new Dips(devices, Integrator.STAGES);
         integrator =
                 new Integrator(
                         cells.length + heats.length, this::solveCells, new Followers(meter, dips));
-        advance = new Advance(integrator, this::lowestMargin, dips, longestStepSeconds);
+        advance = new Advance(integrator, dips, longestStepSeconds);
     }
 
     /** Energy and margins are read at the same stages. */
@@ -57,7 +57,8 @@ final class Simulation {
         @Override
         public void read(int stage) {
             meter.read(stage);
-            dips.read(stage);
+            // the last stage but one only foretells the end, so that of the end takes its place
+            dips.read(Math.min(stage, Integrator.STAGES - 2));
         }
 
         @Override
@@ -238,11 +239,5 @@ final class Simulation {
             lowest = Math.min(lowest, device.margin());
         }
         return lowest;
-    }
-
-    private void readMargins(double[] into) {
-        for (int i = 0; i < devices.length; i++) {
-            into[i] = devices[i].margin();
-        }
     }
 }
