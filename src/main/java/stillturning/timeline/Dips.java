@@ -12,6 +12,9 @@ final class Dips {
     /** A margin that only rose or only fell counts if it comes this near to 0, in its own way. */
     private static final double NEAR = 1.0 / 16;
 
+    /** Where only both ends were read, it counts if it comes this near, in its own way. */
+    private static final double NEAR_ENDS = 4;
+
     /** What margins differ by from solution to solution. */
     private static final double NOISE = 1e-9;
 
@@ -88,8 +91,8 @@ final class Dips {
         if (!(swing > NOISE) || (falls && readings[places - 1][device] < 0)) {
             return false;
         }
-        boolean oneWay = places > 2 && (rises || falls);
-        return lowest < (oneWay ? NEAR : 1) * swing;
+        double near = places == 2 ? NEAR_ENDS : rises || falls ? NEAR : 1;
+        return lowest < near * swing;
     }
 
     /** Whether the second of three readings lies on the straight between its neighbours. */

@@ -32,6 +32,6 @@ class FlipCycleTest {
 
     @Test
     void aRoundAtOneInstantHasNoPeriod() {
-        assertEquals("breaker, all at one instant, 21 times", of(20, 0, 2));
+        assertEquals("lamp, all at one instant, 20 times", of(20, 0, 0));
     }
 }

@@ -40,7 +40,7 @@ class GivenTest {
 
     @ParameterizedTest
     @CsvSource({
-        "5 A ±1 V, 8, is a voltage",
+        "5 A ±1 V, 7, is a voltage",
         "5 A ±10, 7, has no unit",
         "5 A ±, 5, nothing is written",
         "5 V ±1 A, 2, is a voltage",
