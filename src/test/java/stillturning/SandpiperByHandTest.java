@@ -15,6 +15,7 @@ import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.story.Happening;
+import stillturning.story.Normal;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
@@ -36,34 +37,38 @@ class SandpiperByHandTest {
 
     @Test
     void inNormalFlightTheBatteryTakesInWhatItsChemistryAccepts() throws UntoldStory {
-        // 20 Ah at 85 % health and 95 % charge: 17 Ah; it takes in 17 A x (0.001 + 0.05)
-        double takenIn = -timeline("one-battery-main-bus").normal().sourceAmps().get("battery");
-        assertEquals(17 * 0.051, takenIn, 1e-3);
+        // 20 Ah at 85 % health and 95 % charge: 17 Ah; it accepts 17 A x (0.001 + 0.05), and as
+        // much
+        // again for every 2 V by which the bus exceeds its 12.61 V
+        Normal normal = timeline("one-battery-main-bus").normal();
+        double busVolts = normal.busVolts().get("main-bus");
+        double takenIn = -normal.sourceAmps().get("battery");
+        assertEquals(17 * 0.051 * (1 + (busVolts - 12.61) / 2), takenIn, 0.02 * takenIn);
     }
 
     @Test
-    void withChargingLostAndNobodyActingTheOneBatteryLastsEighteenMinutes() throws UntoldStory {
-        // charge left: 20 Ah x 0.85 x 0.95 = 16.15 Ah
-        // constant power in cruise 365 W; at about 11.7 V that is 31.2 A
-        // injectors 2.5 A at 14 V as resistances: 2.1 A; field 11.7 V / 4 ohm: 2.9 A; coil 0.7 A
-        double amps = 365 / 11.7 + 2.1 + 2.9 + 0.7;
-        // Peukert with k = 1.1 against the 20 h current of 17 Ah / 20 h = 0.85 A
-        double minutes = 16.15 / (amps * Math.pow(amps / 0.85, 0.1)) * 60;
+    void withChargingLostAndNobodyActingTheOneBatteryLastsSixteenMinutes() throws UntoldStory {
+        // charge left: 20 Ah x 0.85 x 0.95, at 15 °C in the nose x 0.92: 14.86 Ah
+        // constant power in cruise 365 W; at about 11.5 V that is 31.7 A
+        // injectors 2.5 A at 14 V as resistances: 2.1 A; field 11.5 V / 4 ohm: 2.9 A; coil 0.7 A
+        double amps = 365 / 11.5 + 2.1 + 2.9 + 0.7;
+        // Peukert with k = 1.1 against the 20 h current of 17 Ah x 0.92 / 20 h = 0.78 A
+        double minutes = 14.86 / (amps * Math.pow(amps / 0.78, 0.1)) * 60;
         Candidate candidate = candidate("one-battery-main-bus");
         Story story = tell(candidate, Assess.chargingLost(candidate), Pilot.NEVER);
         assertEquals(minutes, story.engine().endurance().seconds() / 60, 0.05 * minutes);
-        assertEquals(18, minutes, 0.3);
+        assertEquals(16, minutes, 0.3);
     }
 
     @Test
     void withTheMainBatteryGoneTheEngineBatteryCarriesOneLaneForHalfAnHour() throws UntoldStory {
         // the alternator gives up without a battery, so lane B's battery is all there is:
-        // 12 Ah x 0.90 x 0.95 = 10.26 Ah
+        // 12 Ah x 0.90 x 0.95, at 20 °C behind the seats x 0.96: 9.85 Ah
         // both computers 2.4 A, one set of coils 1.75 A, one pump 5.5 A at 14 V: 135 W,
         // at about 11.6 V 11.6 A; one set of injectors 1.25 A at 14 V as a resistance: 1.04 A
         double amps = (2.4 + 1.75 + 5.5) * 14 / 11.6 + 1.25 * 11.6 / 14;
-        // Peukert with k = 1.1 against 10.8 Ah / 20 h = 0.54 A
-        double minutes = 10.26 / (amps * Math.pow(amps / 0.54, 0.1)) * 60;
+        // Peukert with k = 1.1 against 10.8 Ah x 0.96 / 20 h = 0.52 A
+        double minutes = 9.85 / (amps * Math.pow(amps / 0.52, 0.1)) * 60;
         Candidate candidate = candidate("split-batteries");
         Story story =
                 tell(candidate, single(candidate, "main-battery: disconnects itself"), Pilot.NEVER);
@@ -83,9 +88,10 @@ class SandpiperByHandTest {
                         .orElseThrow();
         Matcher amps = Pattern.compile("(\\d+) A").matcher(opens.words());
         assertTrue(amps.find());
-        // battery 12.65 V behind 9 mohm, short 5 mohm, the rest contacts and cable: 14 to 17 mohm
+        // battery 12.6 V behind 8 mohm / 0.85 x 1.16 at 15 °C, short 5 mohm, the rest contacts and
+        // cable: 17 to 19.5 mohm
         double shortAmps = Double.parseDouble(amps.group(1));
-        assertTrue(shortAmps > 12.4 / 0.017 && shortAmps < 12.7 / 0.014, amps.group());
+        assertTrue(shortAmps > 12.4 / 0.0195 && shortAmps < 12.7 / 0.017, amps.group());
         // ISO 8820-3 type E at 600 %: 0.04 to 1 s (read in a second source), geometric mean 0.2 s;
         // above that the energy let through stays the same
         double multiple = shortAmps / 80;

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
+import stillturning.story.Start;
 import stillturning.structure.StructureFindings;
 
 /**
@@ -12,8 +13,7 @@ import stillturning.structure.StructureFindings;
  *
  * @param flight the candidate with nothing wrong
  * @param singles verdict on every single failure, in the candidate's order
- * @param masterOff verdict on the drill that takes all power off the airframe, if there is one
- * @param chargingLost verdict on all charging sources failing
+ * @param cases what is looked at beside the single failures
  * @param structure the structural second opinion
  * @param met each hard requirement, met or not, with the reason
  */
@@ -21,11 +21,41 @@ public record Appraisal(
         Candidate candidate,
         Undisturbed flight,
         List<Verdict> singles,
-        Optional<Verdict> masterOff,
-        Verdict chargingLost,
+        Cases cases,
         StructureFindings structure,
         Measures measures,
         List<RequirementMet> met) {
+
+    /**
+     * What is looked at beside the single failures.
+     *
+     * @param masterOff the drill that takes all power off the airframe, if there is one
+     * @param chargingLost all charging sources failing
+     * @param lasting how long the engine then runs, by what is switched off
+     * @param leftSwitches each switch of normal flight left in another position
+     * @param starts the engine started on the ground; none where the study has no starter
+     */
+    public record Cases(
+            Optional<Verdict> masterOff,
+            Verdict chargingLost,
+            Lasting lasting,
+            List<LeftSwitch> leftSwitches,
+            List<Start> starts) {
+        public Cases {
+            leftSwitches = List.copyOf(leftSwitches);
+            starts = List.copyOf(starts);
+        }
+    }
+
+    /** The drill that takes all power off the airframe, if there is one. */
+    public Optional<Verdict> masterOff() {
+        return cases.masterOff;
+    }
+
+    /** All charging sources failing. */
+    public Verdict chargingLost() {
+        return cases.chargingLost;
+    }
 
     /** Weight, cost, complexity, and the value by criterion. */
     public record Measures(
@@ -40,7 +70,8 @@ public record Appraisal(
      *
      * @param requirement in words
      * @param reason why it is missed, or by what it is met
-     * @param culprits failures by which it is missed, if it is missed by failures
+     * @param culprits failures by which it is missed, or by which it may be within the tolerance of
+     *     the protectors although it is met
      */
     public record RequirementMet(
             String requirement, boolean met, String reason, List<String> culprits) {
@@ -70,6 +101,11 @@ public record Appraisal(
     /** Single failures of one outcome, those of the engine's own parts left out. */
     public List<Verdict> with(Outcome outcome) {
         return singles.stream().filter(v -> v.outcome() == outcome && !v.engineOwn()).toList();
+    }
+
+    /** Pairs of which the wrong one may give way first, the engine's own parts' failures too. */
+    public Selectivity selectivity() {
+        return Selectivity.of(singles);
     }
 
     /** Failures of what the engine cannot do without, the same in every candidate. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import stillturning.assess.Appraisal.Cases;
 import stillturning.assess.Appraisal.Measures;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment.Unassessed;
@@ -26,6 +27,7 @@ import stillturning.ranking.Ranking;
 import stillturning.ranking.RankingResult;
 import stillturning.ranking.Scale;
 import stillturning.ranking.Sense;
+import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.UntoldStory;
 import stillturning.structure.Structure;
@@ -134,6 +136,44 @@ public final class Assess {
         return Undisturbed.of(new Timeline(study, candidate));
     }
 
+    /**
+     * One failure at every moment of the flight: just after a hard start, then phase by phase.
+     *
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public static List<PhaseVerdict> byPhase(Study study, Candidate candidate, Failure failure)
+            throws UntoldStory {
+        return new Trials(study, candidate).byPhase(failure);
+    }
+
+    /**
+     * Single failures that do worse at another moment of the flight than where the study tries
+     * them, by candidate, worst first. The result does not depend on the number of threads.
+     *
+     * @param basis the study assessed
+     * @param progress told the name of a candidate after each of its moments, from any thread
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public static List<Elsewhere> elsewhere(Assessment basis, Consumer<String> progress)
+            throws UntoldStory {
+        return new EveryPhase(basis).all(progress);
+    }
+
+    /** Every moment at which {@link #byPhase} tries a failure, in the order of the flight. */
+    public static List<Moment> moments(Study study) {
+        return Trials.moments(study);
+    }
+
+    /**
+     * How long the engine runs after one failure, by what is switched off.
+     *
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public static Lasting lasting(Study study, Candidate candidate, Failure failure)
+            throws UntoldStory {
+        return new Trials(study, candidate).lasting(failure);
+    }
+
     /** All charging sources of a candidate failing together. */
     public static Failure chargingLost(Candidate candidate) {
         List<Hit> hits =
@@ -171,6 +211,14 @@ public final class Assess {
         Optional<Verdict> masterOff =
                 judgeAll(judge, FailureCatalogue.operatingCasesOf(candidate)).stream().findFirst();
         Verdict chargingLost = judge.judge(chargingLost(candidate));
+        Trials trials = new Trials(study, candidate);
+        Cases cases =
+                new Cases(
+                        masterOff,
+                        chargingLost,
+                        trials.lasting(chargingLost.failure()),
+                        trials.leftSwitches(),
+                        trials.starts());
         StructureFindings structure = Structure.of(study.aircraft(), candidate);
         Burdens burdens = Burdens.of(candidate);
         Complexity complexity = Complexity.of(candidate, structure.independentLoops());
@@ -181,14 +229,7 @@ public final class Assess {
                 new Measures(
                         burdens, complexity, values(singles, chargingLost, burdens, complexity));
         return new Appraisal(
-                candidate,
-                Undisturbed.of(timeline),
-                singles,
-                masterOff,
-                chargingLost,
-                structure,
-                measures,
-                met);
+                candidate, Undisturbed.of(timeline), singles, cases, structure, measures, met);
     }
 
     /** Failures are told in parallel and put back in order; the first untold one is thrown. */

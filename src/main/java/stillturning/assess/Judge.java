@@ -1,15 +1,20 @@
 package stillturning.assess;
 
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.assess.Verdict.Losses;
+import stillturning.assess.Verdict.Stories;
 import stillturning.failure.Failure;
 import stillturning.model.Study;
 import stillturning.story.Endurance;
 import stillturning.story.Normal;
 import stillturning.story.Pilot;
+import stillturning.story.Setting;
+import stillturning.story.Setting.Propeller;
 import stillturning.story.Story;
 import stillturning.story.Story.Feed;
 import stillturning.story.UntoldStory;
@@ -20,11 +25,20 @@ final class Judge {
 
     private final Study study;
     private final Timeline timeline;
+    private final Normal normal;
     private final Set<String> engineLoads;
 
     Judge(Study study, Timeline timeline) {
+        this(study, timeline, timeline.normal());
+    }
+
+    /**
+     * @param normal what losses are counted against
+     */
+    Judge(Study study, Timeline timeline, Normal normal) {
         this.study = study;
         this.timeline = timeline;
+        this.normal = normal;
         this.engineLoads = Set.copyOf(study.aircraft().engine().logic().loads());
     }
 
@@ -33,16 +47,57 @@ final class Judge {
     }
 
     Verdict judge(Failure failure, Pilot pilot) throws UntoldStory {
-        Story planned = timeline.tell(failure, pilot);
-        Story unaided =
-                planned.aftermath().actedPilot() ? timeline.tell(failure, Pilot.NEVER) : planned;
-        Losses losses = losses(planned);
-        Outcome outcome = outcome(planned, unaided, losses);
+        Setting typical = Setting.with(pilot);
+        Verdict verdict = judge(failure, typical);
+        return verdict.within(
+                Tolerances.of(verdict.planned(), race -> judge(failure, typical.with(race))));
+    }
+
+    /** What comes of a failure in one setting, and only there. */
+    private Verdict judge(Failure failure, Setting setting) throws UntoldStory {
+        Stories stories = tell(failure, setting);
+        Map<Pilot, Outcome> outcomes = new EnumMap<>(Pilot.class);
+        for (Pilot kind : Pilot.values()) {
+            Story story =
+                    switch (kind) {
+                        case PLANNED -> stories.planned();
+                        case LATE -> stories.late();
+                        case NEVER -> stories.unaided();
+                    };
+            outcomes.put(kind, outcome(story, stories.unaided(), losses(story)));
+        }
         Optional<Double> actBy =
-                outcome.needsPilot()
-                        ? Optional.of(unaided.engine().endurance().seconds())
+                outcome(stories.planned(), stories.unaided(), losses(stories.planned()))
+                                .needsPilot()
+                        ? Optional.of(stories.unaided().engine().endurance().seconds())
                         : Optional.empty();
-        return new Verdict(failure, outcome, planned, unaided, losses, engineOwn(failure), actBy);
+        return new Verdict(
+                failure,
+                outcomes,
+                stories,
+                losses(stories.planned()),
+                engineOwn(failure),
+                actBy,
+                Optional.empty());
+    }
+
+    private Stories tell(Failure failure, Setting setting) throws UntoldStory {
+        Story planned = timeline.tell(failure, setting);
+        boolean acts = planned.aftermath().actedPilot();
+        Optional<Story> standing =
+                planned.engine().stops() > 0 && study.aircraft().engine().windmills()
+                        ? Optional.of(timeline.tell(failure, setting.with(Propeller.STANDS)))
+                        : Optional.empty();
+        return new Stories(
+                planned,
+                acts ? timeline.tell(failure, flownBy(Pilot.LATE, setting)) : planned,
+                acts ? timeline.tell(failure, flownBy(Pilot.NEVER, setting)) : planned,
+                standing);
+    }
+
+    private static Setting flownBy(Pilot pilot, Setting setting) {
+        return new Setting(
+                pilot, setting.shedding(), setting.propeller(), setting.blocks(), setting.race());
     }
 
     private Outcome outcome(Story planned, Story unaided, Losses losses) {
@@ -85,7 +140,6 @@ final class Judge {
     }
 
     private Losses losses(Story story) {
-        Normal normal = timeline.normal();
         List<String> dark =
                 study.aircraft().loads().stream()
                         .map(load -> load.id())

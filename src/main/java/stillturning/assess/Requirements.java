@@ -64,10 +64,20 @@ final class Requirements {
 
     private RequirementMet noneOf(Requirement requirement, Predicate<Verdict> bad, String words) {
         List<String> names = singles.stream().filter(bad).map(v -> v.failure().name()).toList();
+        List<String> doubtful =
+                singles.stream()
+                        .filter(bad.negate())
+                        .filter(v -> v.inBand().map(InBand::then).filter(bad).isPresent())
+                        .map(v -> v.failure().name())
+                        .toList();
+        String may = " may, within the tolerance of their protectors";
         if (names.isEmpty()) {
-            return met(requirement, true, "none of " + singles.size() + " does");
+            String doubt = doubtful.isEmpty() ? "" : "; " + doubtful.size() + may;
+            String reason = "none of " + singles.size() + " does" + doubt;
+            return new RequirementMet(requirement.inWords(), true, reason, doubtful);
         }
-        String reason = names.size() + " of " + singles.size() + " " + words;
+        String doubt = doubtful.isEmpty() ? "" : " (" + doubtful.size() + " more" + may + ")";
+        String reason = names.size() + " of " + singles.size() + " " + words + doubt;
         return new RequirementMet(requirement.inWords(), false, reason, names);
     }
 

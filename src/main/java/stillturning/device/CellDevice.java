@@ -1,7 +1,11 @@
 package stillturning.device;
 
 import java.util.Locale;
+import java.util.Optional;
+import stillturning.element.ByTemperature;
+import stillturning.element.Capacity;
 import stillturning.element.Cell;
+import stillturning.element.Management;
 import stillturning.element.RestVoltage;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
@@ -22,19 +26,34 @@ public final class CellDevice implements Placing, Stateful {
     private final Cell cell;
     private final int branch;
     private final Situation now;
+    private final double zoneCelsius;
+    private final Optional<Warmth> warmth;
     private double charge;
     private int piece;
     private boolean empty;
     private boolean resting;
     private boolean disconnected;
+    private boolean takesNoCharge;
+    private Storage storage;
+    private double capacityCelsius;
+    private Capacity capacity;
 
     public CellDevice(Placed placed, Cell cell, int branch, Situation now) {
         this.placed = placed;
         this.cell = cell;
         this.branch = branch;
         this.now = now;
+        this.zoneCelsius = now.celsius(placed.part());
+        this.warmth =
+                cell.management()
+                        .flatMap(Management::temperatures)
+                        .filter(watched -> cell.kilograms() > 0)
+                        .map(watched -> new Warmth(zoneCelsius, cell.kilograms(), this::lostWatts));
         this.charge = cell.chargeAtStart();
         this.piece = cell.openCircuit().curve().pieceAt(charge);
+        this.capacityCelsius = zoneCelsius;
+        this.capacity = cell.capacityAt(zoneCelsius);
+        this.storage = storage();
     }
 
     public Placed placed() {
@@ -49,8 +68,31 @@ public final class CellDevice implements Placing, Stateful {
         return disconnected;
     }
 
-    public void disconnect() {
+    void disconnect() {
         disconnected = true;
+    }
+
+    void reconnect() {
+        disconnected = false;
+    }
+
+    boolean takesNoCharge() {
+        return takesNoCharge;
+    }
+
+    /** Whether its management lets no charge in; it gives all the same. */
+    void takeNoCharge(boolean none) {
+        takesNoCharge = none;
+    }
+
+    /** Its temperature above that of its zone; followed only where a management watches it. */
+    public Optional<Warmth> warmth() {
+        return warmth;
+    }
+
+    /** Temperature (°C). */
+    double celsius() {
+        return warmth.map(Warmth::celsius).orElse(zoneCelsius);
     }
 
     public double volts() {
@@ -71,10 +113,46 @@ public final class CellDevice implements Placing, Stateful {
         if (disconnected) {
             return new Open();
         }
+        storage = storage();
+        return storage;
+    }
+
+    private Storage storage() {
+        double celsius = celsius();
         // a trial step may run far beyond an end of the curve
-        double volts = Math.max(0, cell.openCircuit().voltsOn(piece, charge));
-        return new Storage(
-                volts, cell.ohms(), cell.acceptAmps(charge), empty ? 0 : Double.POSITIVE_INFINITY);
+        double volts = Math.max(0, cell.openCircuit().voltsOn(piece, charge, celsius));
+        double ohms = Math.max(cell.ohms() / 10, cell.ohmsOn(piece, charge, celsius));
+        return new Storage(volts, ohms, intake(ohms), empty ? 0 : Double.POSITIVE_INFINITY);
+    }
+
+    private Storage.Intake intake(double ohms) {
+        if (takesNoCharge) {
+            return Storage.Intake.NONE;
+        }
+        double accept = cell.acceptAmps(charge);
+        return new Storage.Intake(
+                accept,
+                ohms + cell.overVolts() / accept,
+                cell.openCircuit().gassingVolts(),
+                cell.overVolts() / cell.capacity().oneHourAmps());
+    }
+
+    /** Charging current that becomes gas (A). */
+    double gassingAmps() {
+        return disconnected ? 0 : storage.gassingAmps(volts());
+    }
+
+    /** What its resistances turn into heat, charging or discharging (W). */
+    private double lostWatts() {
+        return disconnected ? 0 : (volts() - storage.volts()) * now.amps(branch);
+    }
+
+    private Capacity capacity() {
+        if (capacityCelsius != celsius()) {
+            capacityCelsius = celsius();
+            capacity = cell.capacityAt(capacityCelsius);
+        }
+        return capacity;
     }
 
     @Override
@@ -136,6 +214,8 @@ public final class CellDevice implements Placing, Stateful {
             empty = then.empty;
             resting = then.resting;
             disconnected = then.disconnected;
+            takesNoCharge = then.takesNoCharge;
+            then.warmth.ifPresent(warm -> warmth.ifPresent(own -> own.value(warm.value())));
         }
     }
 
@@ -172,21 +252,25 @@ public final class CellDevice implements Placing, Stateful {
             return 0;
         }
         if (amps >= 0) {
-            return -cell.capacity().usedPerSecond(amps);
+            return -capacity().usedPerSecond(amps);
         }
-        return charge >= 1 ? 0 : -amps / cell.capacity().coulombs();
+        double stored = Math.max(0, -amps - gassingAmps());
+        return charge >= 1 ? 0 : stored / capacity().coulombs();
     }
 
     /** Energy that it stores each second (W), below 0 while it gives, by its voltage at rest. */
     public double storingWatts() {
-        double volts = cell.openCircuit().voltsOn(piece, charge);
-        return volts * cell.capacity().coulombs() * perSecond();
+        return restVoltsAt(charge) * cell.capacity().coulombs() * perSecond();
     }
 
     /** Energy between a charge, on the present piece of the curve, and the present charge (J). */
     public double joulesDownFrom(double before) {
-        double volts = cell.openCircuit().voltsOn(piece, (before + charge) / 2);
-        return volts * cell.capacity().coulombs() * (before - charge);
+        return restVoltsAt((before + charge) / 2) * cell.capacity().coulombs() * (before - charge);
+    }
+
+    /** At one temperature, so that what is stored hangs on the charge alone. */
+    private double restVoltsAt(double fraction) {
+        return cell.openCircuit().voltsOn(piece, fraction, ByTemperature.REFERENCE_CELSIUS);
     }
 
     @Override

@@ -35,18 +35,11 @@ final class ChannelDevice implements Placing {
         this.lever = placed.part() + "." + channel.name().replace("channel ", "");
         this.closed =
                 new LimitedConductor(channel.switching().ohms(), channel.switching().limitAmps());
-        this.tripper =
-                new Tripper(
-                        channel.trip().ratedAmps(),
-                        channel.trip().curve(),
-                        channel.trip().coolingSeconds(),
-                        branch,
-                        now.setting.race().edgeOf(placed.part()),
-                        now);
+        this.tripper = new Tripper(placed.part(), channel.trip(), branch, now);
     }
 
     Stateful heat() {
-        return tripper;
+        return tripper.heat();
     }
 
     @Override
@@ -61,7 +54,7 @@ final class ChannelDevice implements Placing {
 
     @Override
     public double margin() {
-        return tripped ? NOTHING_TO_WATCH : tripper.margin();
+        return tripped ? NOTHING_TO_WATCH : tripper.heat().margin();
     }
 
     @Override
@@ -69,11 +62,10 @@ final class ChannelDevice implements Placing {
         double amps = Math.abs(now.amps(branch));
         if (tripper.crossed()) {
             tripped = true;
-            tripper.forget();
             now.log(
                     Happening.Kind.PROTECTOR_OPENS,
                     placed.part(),
-                    channel.name() + " trips at " + Say.amps(amps));
+                    channel.name() + " trips at " + Say.amps(amps) + tripper.doubt());
         }
     }
 
@@ -81,7 +73,7 @@ final class ChannelDevice implements Placing {
     public void adopt(Device healthy) {
         if (healthy instanceof ChannelDevice then) {
             tripped = then.tripped;
-            tripper.adopt(then.tripper);
+            tripper.heat().adopt(then.tripper.heat());
         }
     }
 

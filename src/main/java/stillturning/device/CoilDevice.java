@@ -119,7 +119,7 @@ final class CoilDevice implements Placing {
         deadline = until;
     }
 
-    private double volts() {
+    double volts() {
         return Math.abs(now.voltsBetween(placed.from(), placed.to()));
     }
 }

@@ -45,8 +45,8 @@ public interface Device {
     /** Comes to rest for good after flipping without end. Only asked of a device with sway. */
     default void giveUp() {}
 
-    /** Whether a deadline of this device belongs to the pilot, who is slow. */
-    default boolean belongsToPilot() {
+    /** Whether a deadline of this device is a matter of the flight or the pilot, who are slow. */
+    default boolean isSlow() {
         return false;
     }
 }

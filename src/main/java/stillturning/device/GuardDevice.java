@@ -1,13 +1,14 @@
 package stillturning.device;
 
 import stillturning.element.Guard;
+import stillturning.element.Guard.Action;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.Open;
 import stillturning.network.Resistive;
 import stillturning.story.Happening;
 
-/** Over-voltage protection that opens its contact for good. */
+/** Over-voltage protection that moves its contact for good. */
 final class GuardDevice implements Placing {
 
     private final Placed placed;
@@ -17,7 +18,7 @@ final class GuardDevice implements Placing {
     private final int senseReturn;
     private final Situation now;
     private final BranchLaw closed;
-    private boolean open;
+    private boolean acted;
     private double deadline = NO_DEADLINE;
     private int ledBy = -1;
 
@@ -38,22 +39,22 @@ final class GuardDevice implements Placing {
 
     @Override
     public BranchLaw law() {
-        return open ? new Open() : closed;
+        return acted == (guard.trip().action() == Action.SHORTS) ? closed : new Open();
     }
 
     @Override
     public double margin() {
-        if (open) {
+        if (acted) {
             return NOTHING_TO_WATCH;
         }
-        double spare = guard.tripVolts() - volts();
+        double spare = guard.trip().volts() - volts();
         return deadline == NO_DEADLINE ? spare : -spare;
     }
 
     @Override
     public void cross() {
         ledBy = now.journal.cause();
-        deadline = deadline == NO_DEADLINE ? now.seconds + guard.tripSeconds() : NO_DEADLINE;
+        deadline = deadline == NO_DEADLINE ? now.seconds + guard.trip().seconds() : NO_DEADLINE;
     }
 
     @Override
@@ -63,19 +64,23 @@ final class GuardDevice implements Placing {
 
     @Override
     public void expire() {
-        open = true;
+        acted = true;
         deadline = NO_DEADLINE;
+        boolean shorts = guard.trip().action() == Action.SHORTS;
         now.log(
-                Happening.Kind.PROTECTOR_OPENS,
+                shorts ? Happening.Kind.GUARD_SHORTS : Happening.Kind.PROTECTOR_OPENS,
                 placed.part(),
-                "opens: " + Say.volts(volts()) + " exceeds " + Say.volts(guard.tripVolts()),
+                (shorts ? "shorts its feed: " : "opens: ")
+                        + Say.volts(volts())
+                        + " exceeds "
+                        + Say.volts(guard.trip().volts()),
                 ledBy);
     }
 
     @Override
     public void adopt(Device healthy) {
         if (healthy instanceof GuardDevice then) {
-            open = then.open;
+            acted = then.acted;
         }
     }
 

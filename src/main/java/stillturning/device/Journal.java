@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import stillturning.story.Contest;
 import stillturning.story.Happening;
 import stillturning.story.Happening.Kind;
 
@@ -16,12 +17,16 @@ public final class Journal {
             Set.copyOf(
                     EnumSet.of(
                             Kind.LOAD_STOPS,
+                            Kind.WIRE_OVERHEATS,
                             Kind.LOAD_RESTARTS,
+                            Kind.BATTERIES_EQUALISE,
+                            Kind.BATTERY_GASSES,
                             Kind.CUE,
                             Kind.ENGINE_INTERRUPTED,
                             Kind.ENGINE_RECOVERS));
 
     private final List<Happening> happenings = new ArrayList<>();
+    private final List<Contest> contests = new ArrayList<>();
     private int latestMove = -1;
     private int cause = -1;
 
@@ -52,7 +57,24 @@ public final class Journal {
         return cause;
     }
 
+    /** Forgets everything, as what came before the story. */
+    public void startAnew() {
+        happenings.clear();
+        contests.clear();
+        latestMove = -1;
+        cause = -1;
+    }
+
     public List<Happening> happenings() {
         return List.copyOf(happenings);
+    }
+
+    void write(Contest contest) {
+        contests.add(contest);
+    }
+
+    /** What gave way by too much current, and what might have instead, in order of time. */
+    public List<Contest> contests() {
+        return List.copyOf(contests);
     }
 }

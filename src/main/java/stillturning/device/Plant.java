@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import stillturning.device.Layout.Seat;
 import stillturning.element.Cell;
@@ -83,6 +84,13 @@ public final class Plant {
         return reach.feeds();
     }
 
+    /** Whether a load, or every piece of electronics inside a part, works. */
+    public BooleanSupplier running(String part) {
+        List<SupplyDevice> inside =
+                supplies.values().stream().filter(s -> s.part().equals(part)).toList();
+        return () -> !inside.isEmpty() && inside.stream().allMatch(SupplyDevice::works);
+    }
+
     /** What grows warm, in the order of the parts. */
     public List<Stateful> heats() {
         List<Stateful> heats = new ArrayList<>();
@@ -91,6 +99,13 @@ public final class Plant {
                 heats.add(protector.heat());
             } else if (device instanceof ChannelDevice channel) {
                 heats.add(channel.heat());
+            } else if (device instanceof WireDevice wire) {
+                heats.add(wire.insulation());
+                heats.add(wire.copper());
+            } else if (device instanceof CellDevice cell) {
+                cell.warmth().ifPresent(heats::add);
+            } else if (device instanceof OverchargeDevice overcharge) {
+                heats.add(overcharge);
             }
         }
         return heats;
@@ -112,7 +127,10 @@ public final class Plant {
             return conversion(seat, conversion);
         } else if (element instanceof Consumer consumer) {
             SupplyDevice supply = supplyOf(placed);
-            return List.of(supply, new WithstandDevice(supply, consumer.tolerance(), now));
+            Device withstand = new WithstandDevice(supply, consumer.tolerance(), now);
+            return supply.duty() < 1 && !now.setting.blocks().even()
+                    ? List.of(supply, withstand, new BlockDevice(supply, now.setting.blocks()))
+                    : List.of(supply, withstand);
         }
         return List.of(single(seat, element));
     }
@@ -121,7 +139,7 @@ public final class Plant {
         Placed placed = seat.placed();
         int branch = seat.branch();
         if (element instanceof Conductor conductor) {
-            return new MetalDevice(branch, new Resistive(conductor.ohms()));
+            return metal(seat, conductor);
         } else if (element instanceof Rectifier diode) {
             return new MetalDevice(
                     branch,
@@ -150,10 +168,24 @@ public final class Plant {
         return coil;
     }
 
+    private Device metal(Seat seat, Conductor conductor) {
+        return conductor
+                .heating()
+                .<Device>map(
+                        heating ->
+                                new WireDevice(
+                                        seat.placed(), conductor, heating, seat.branch(), now))
+                .orElseGet(() -> new MetalDevice(seat.branch(), new Resistive(conductor.ohms())));
+    }
+
     private List<Device> cell(Seat seat, Cell cell) {
         CellDevice device = new CellDevice(seat.placed(), cell, seat.branch(), now);
         List<Device> made = new ArrayList<>(List.of(device));
         cell.management().ifPresent(m -> made.add(new ManagementDevice(device, m, now)));
+        made.add(new OverchargeDevice(device, now));
+        made.add(
+                new EqualisingDevice(
+                        device, () -> all(CellDevice.class).toList(), reach::reaches, now));
         return made;
     }
 

@@ -6,37 +6,33 @@ import stillturning.network.BranchLaw;
 import stillturning.network.Open;
 import stillturning.network.Resistive;
 import stillturning.story.Happening;
+import stillturning.story.Setting;
 
 /** A fuse or breaker: closed until its heat is up or a hand pulls it. */
 final class ProtectorDevice implements Placing {
 
-    /** Lever position of a pulled breaker. */
-    static final String PULLED = "pulled";
+    /** Lever position of a breaker that has opened by itself, until a hand moves it again. */
+    private static final String TRIPPED = "tripped";
 
     private final Placed placed;
     private final int branch;
     private final Situation now;
     private final Tripper tripper;
     private final BranchLaw closed;
-    private boolean open;
+    private final boolean resettable;
+    private boolean blown;
 
     ProtectorDevice(Placed placed, Protector protector, int branch, Situation now) {
         this.placed = placed;
         this.branch = branch;
         this.now = now;
         this.closed = new Resistive(protector.ohms());
-        this.tripper =
-                new Tripper(
-                        protector.ratedAmps(),
-                        protector.curve(),
-                        protector.coolingSeconds(),
-                        branch,
-                        now.setting.race().edgeOf(placed.part()),
-                        now);
+        this.resettable = protector.pullable();
+        this.tripper = new Tripper(placed.part(), protector.trip(), branch, now);
     }
 
     Stateful heat() {
-        return tripper;
+        return tripper.heat();
     }
 
     @Override
@@ -46,29 +42,45 @@ final class ProtectorDevice implements Placing {
 
     @Override
     public BranchLaw law() {
-        return open || PULLED.equals(now.levers.get(placed.part())) ? new Open() : closed;
+        return open() ? new Open() : closed;
     }
 
     @Override
     public double margin() {
-        return open ? NOTHING_TO_WATCH : tripper.margin();
+        return open() ? NOTHING_TO_WATCH : tripper.heat().margin();
     }
 
     @Override
     public void cross() {
         double amps = Math.abs(now.amps(branch));
         if (tripper.crossed()) {
-            open = true;
-            tripper.forget();
-            now.log(Happening.Kind.PROTECTOR_OPENS, placed.part(), "opens at " + Say.amps(amps));
+            trip();
+            now.log(
+                    Happening.Kind.PROTECTOR_OPENS,
+                    placed.part(),
+                    "opens at " + Say.amps(amps) + tripper.doubt());
         }
     }
 
     @Override
     public void adopt(Device healthy) {
         if (healthy instanceof ProtectorDevice then) {
-            open = then.open;
-            tripper.adopt(then.tripper);
+            blown = then.blown;
+            tripper.heat().adopt(then.tripper.heat());
         }
+    }
+
+    /** A breaker that trips moves its own lever, so that whoever moves it next resets it. */
+    private void trip() {
+        if (resettable) {
+            now.levers.put(placed.part(), TRIPPED);
+        } else {
+            blown = true;
+        }
+    }
+
+    private boolean open() {
+        String position = now.levers.get(placed.part());
+        return blown || Setting.PULLED.equals(position) || TRIPPED.equals(position);
     }
 }

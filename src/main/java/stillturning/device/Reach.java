@@ -14,6 +14,8 @@ import stillturning.element.Generator;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.LoadNeed;
+import stillturning.network.BranchLaw;
+import stillturning.network.Storage;
 import stillturning.story.Story.Feed;
 
 /** Which sources can reach which loads at this instant, and be reached back. */
@@ -76,7 +78,7 @@ final class Reach {
         return feeds;
     }
 
-    /** Whether a battery that is not disconnected sits on the same metal as this net. */
+    /** Whether a battery that gives and takes sits on the same metal as this net. */
     boolean batteryJoinedTo(int net) {
         if (askedAt[net] != now.layings) {
             askedAt[net] = now.layings;
@@ -85,13 +87,22 @@ final class Reach {
         return joined[net];
     }
 
+    /** Whether current can get from one net to another, forwards through diodes. */
+    boolean reaches(int from, int to) {
+        return from(from, Through.ONE_WAY)[to];
+    }
+
     private boolean findBattery(boolean[] nets) {
         return layout.seats.stream()
                 .anyMatch(
                         seat ->
                                 seat.placed().element() instanceof Cell
                                         && nets[seat.placed().from()]
-                                        && now.solver.law(seat.branch()).conducts());
+                                        && steadies(now.solver.law(seat.branch())));
+    }
+
+    private static boolean steadies(BranchLaw law) {
+        return law instanceof Storage storage && storage.intake().acceptAmps() > 0;
     }
 
     private void addFeedsOf(Placed source, Set<Feed> feeds) {

@@ -1,7 +1,9 @@
 package stillturning.device;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import stillturning.model.Phase;
@@ -10,6 +12,7 @@ import stillturning.network.NoOperatingPoint;
 import stillturning.network.NodalSolver;
 import stillturning.story.Happening;
 import stillturning.story.Setting;
+import stillturning.story.Setting.Propeller;
 import stillturning.story.UntoldStory;
 
 /** What is true at this instant of one run, shared by its devices. */
@@ -25,6 +28,16 @@ public final class Situation {
     public Phase phase;
     public double seconds;
     public boolean engineRuns = true;
+    public boolean cranking;
+
+    /** Counts the phases that have begun since the failure. */
+    public int phasesFlown;
+
+    /** Counts what the pilot has done. */
+    public int moves;
+
+    /** Everything that can give way by too much current. */
+    final List<Racer> racers = new ArrayList<>();
 
     private final Map<String, String> zoneOf;
 
@@ -70,12 +83,26 @@ public final class Situation {
         if (engineRuns) {
             return phase.alternatorRevsPerSecond();
         }
-        return aircraft.engine().windmills() ? aircraft.engine().windmillRevsPerSecond() : 0;
+        return windmills() ? aircraft.engine().windmillRevsPerSecond() : 0;
+    }
+
+    /** Whether the air turns a stopped engine. */
+    public boolean windmills() {
+        return aircraft.engine().windmills() && setting.propeller() == Propeller.AS_STATED;
     }
 
     /** Temperature around a part (°C). */
     public double celsius(String part) {
         return aircraft.celsius(zoneOf.getOrDefault(part, ""));
+    }
+
+    /**
+     * Something gives way by too much current, while others may be about to.
+     *
+     * @param slowSeconds how long the slowest of its kind would take (s)
+     */
+    void opens(String winner, double slowSeconds) {
+        journal.write(Race.wonBy(winner, slowSeconds, racers));
     }
 
     public UntoldStory untold(NoOperatingPoint why) {

@@ -15,6 +15,9 @@ public interface Stateful {
     /** How far it may still go the way it moves before something becomes of it; above 0. */
     double way();
 
+    /** An instant at which something happened is over; the network is solved as it goes on. */
+    default void settled() {}
+
     /** Whether its coming to an end is a matter of moments (heat) or of minutes (charge). */
     boolean quick();
 }

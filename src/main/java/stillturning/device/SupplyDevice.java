@@ -6,6 +6,7 @@ import stillturning.element.Demand;
 import stillturning.element.Tolerance;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.LoadNeed;
+import stillturning.model.Phase;
 import stillturning.network.BranchLaw;
 import stillturning.network.ConstantCurrent;
 import stillturning.network.ConstantPower;
@@ -29,7 +30,10 @@ public final class SupplyDevice implements Placing {
     private final int branch;
     private final Situation now;
     private final BranchLaw drawing;
-    private final boolean inPhase;
+    private final boolean cranks;
+    private int phaseSeen = -1;
+    private boolean inPhase;
+    private boolean paused;
     private State state = State.WORKS;
     private double deadline = NO_DEADLINE;
     private int ledBy = -1;
@@ -45,8 +49,10 @@ public final class SupplyDevice implements Placing {
         this.need = need;
         this.branch = branch;
         this.now = now;
-        this.inPhase = need.map(n -> n.use().phases().contains(now.phase.name())).orElse(true);
-        this.drawing = law(consumer.demand(), need.map(n -> n.use().duty()).orElse(1.0));
+        this.cranks =
+                need.isPresent()
+                        && now.aircraft.engine().starting().starter().equals(Optional.of(part()));
+        this.drawing = law(consumer.demand(), now.setting.blocks().even() ? duty() : 1);
     }
 
     private BranchLaw law(Demand demand, double duty) {
@@ -82,7 +88,30 @@ public final class SupplyDevice implements Placing {
     }
 
     public boolean wanted() {
-        return inPhase && !shed();
+        return !paused && (cranks ? now.cranking : inPhase()) && !shed();
+    }
+
+    /** Share of the time that it runs, 0 to 1. */
+    double duty() {
+        return need.map(n -> n.use().duty()).orElse(1.0);
+    }
+
+    /** Whether the study has it run in a phase. */
+    public boolean runsIn(Phase phase) {
+        return need.map(n -> n.use().phases().contains(phase.name())).orElse(true);
+    }
+
+    /** Switches it off or on between the blocks in which it runs. */
+    void pause(boolean off) {
+        paused = off;
+    }
+
+    private boolean inPhase() {
+        if (phaseSeen != now.phasesFlown) {
+            phaseSeen = now.phasesFlown;
+            inPhase = runsIn(now.phase);
+        }
+        return inPhase;
     }
 
     public double volts() {

@@ -1,102 +1,83 @@
 package stillturning.device;
 
+import stillturning.element.Channel.Trip;
 import stillturning.element.TimeCurrentCurve;
 import stillturning.element.Tripping;
 
 /**
- * Heat of a protector: 0 cold, 1 opens. Above what it carries for ever it heats at the rate of its
- * published curve, which is a cold protector's; below, it cools.
+ * What opens a protector: heat by its published curve at one edge of the band, in the temperature
+ * of its place.
  */
-final class Tripper implements Stateful {
+final class Tripper implements Racer {
 
-    /** Keeps a current exactly at the threshold from flipping the state to and fro. */
-    private static final double HYSTERESIS = 1e-6;
-
-    private final double ratedAmps;
+    private final String part;
     private final TimeCurrentCurve curve;
-    private final double coolingSeconds;
-    private final Situation now;
     private final int branch;
+    private final Situation now;
     private final Tripping edge;
-    private boolean heating;
-    private double heat;
-    private double cooledAtSeconds;
 
-    /**
-     * @param edge where in the curve's band it is
-     */
-    Tripper(
-            double ratedAmps,
-            TimeCurrentCurve curve,
-            double coolingSeconds,
-            int branch,
-            Tripping edge,
-            Situation now) {
-        this.ratedAmps = ratedAmps;
-        this.curve = curve;
-        this.coolingSeconds = coolingSeconds;
+    /** Rating that counts in this place (A). */
+    private final double amps;
+
+    private final Heat heat;
+
+    Tripper(String part, Trip trip, int branch, Situation now) {
+        this.part = part;
+        this.curve = trip.curve();
         this.branch = branch;
-        this.edge = edge;
         this.now = now;
+        this.edge = now.setting.race().edgeOf(part);
+        this.amps = trip.ratedAmps() * curve.derating().share(now.celsius(part));
+        this.heat =
+                new Heat(
+                        new Heat.Law(
+                                amps * curve.holdMultiple(edge),
+                                current -> curve.secondsToOpen(current / amps, edge),
+                                trip.coolingSeconds(),
+                                curve.memory()),
+                        branch,
+                        now);
+        now.racers.add(this);
     }
 
-    double margin() {
-        double load = load();
-        return heating ? Math.min(1 - heat, load - 1 + HYSTERESIS) : 1 - load;
-    }
-
-    /** The margin is used up. Returns whether the protector opens. */
-    boolean crossed() {
-        if (heating && heat >= 1) {
-            return true;
-        }
-        if (heating) {
-            cooledAtSeconds = now.seconds;
-        } else {
-            heat *= Math.exp(-(now.seconds - cooledAtSeconds) / coolingSeconds);
-        }
-        heating = !heating;
-        return false;
-    }
-
-    /** It has opened, and heats no more. */
-    void forget() {
-        heating = false;
-    }
-
-    void adopt(Tripper other) {
-        heat = other.heat;
-        heating = other.heating;
-        cooledAtSeconds = other.cooledAtSeconds;
-    }
-
-    @Override
-    public double value() {
+    Heat heat() {
         return heat;
     }
 
-    @Override
-    public void value(double value) {
-        heat = value;
+    /** The heat's margin is used up. Returns whether the protector opens. */
+    boolean crossed() {
+        if (!heat.crossed()) {
+            return false;
+        }
+        now.opens(part, time(Tripping.SLOW));
+        return true;
+    }
+
+    /** What is to be added where a slower one of the kind would not open. */
+    String doubt() {
+        return Double.isInfinite(time(Tripping.SLOW))
+                ? ", which a slow one of its kind may carry for ever"
+                : "";
     }
 
     @Override
-    public double perSecond() {
-        return heating ? 1 / curve.secondsToOpen(Math.abs(now.amps(branch)) / ratedAmps, edge) : 0;
+    public String part() {
+        return part;
     }
 
     @Override
-    public double way() {
-        return Math.max(0, 1 - heat);
+    public double seconds(Tripping other) {
+        return heat.heating() ? time(other) : Double.POSITIVE_INFINITY;
     }
 
-    @Override
-    public boolean quick() {
-        return heating;
-    }
-
-    /** Current against what is carried for ever. */
-    private double load() {
-        return Math.abs(now.amps(branch)) / (ratedAmps * curve.holdMultiple());
+    private double time(Tripping other) {
+        double multiple = Math.abs(now.amps(branch)) / amps;
+        double hold = curve.holdMultiple(other);
+        if (!(multiple > hold)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double warmer = curve.holdMultiple(edge) / hold;
+        double from = Math.min(1, heat.before() * warmer * warmer);
+        return heat.seconds(curve.secondsToOpen(multiple, other), multiple / hold, from);
     }
 }

@@ -25,6 +25,16 @@ public record Capacity(double coulombs, double ratedHours, double exponent) {
         return coulombs / (ratedHours * 3600);
     }
 
+    /** A larger or smaller battery of the same kind. */
+    public Capacity times(double factor) {
+        return new Capacity(coulombs * factor, ratedHours, exponent);
+    }
+
+    /** The current that would move all of its charge in one hour (A). */
+    public double oneHourAmps() {
+        return coulombs / 3600;
+    }
+
     /**
      * Charge used up each second by a discharge current. Below the rated current no bonus is given:
      * the rating is all that the maker promises.

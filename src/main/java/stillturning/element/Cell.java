@@ -5,8 +5,10 @@ import java.util.Optional;
 /**
  * A battery's chemistry between plus ({@code from}) and minus ({@code to}).
  *
- * @param ohms internal resistance (ohm)
+ * @param capacity at 25 °C
+ * @param ohms internal resistance full and at 25 °C (ohm)
  * @param chargeAtStart state of charge at the start of the flight, 0 to 1
+ * @param kilograms what has to grow warm (kg), 0 for not known
  */
 public record Cell(
         String name,
@@ -16,6 +18,7 @@ public record Cell(
         Capacity capacity,
         double ohms,
         double chargeAtStart,
+        double kilograms,
         Optional<Management> management)
         implements Element {
 
@@ -31,29 +34,44 @@ public record Cell(
             Require.positive("battery", "voltage factor", factor);
         }
 
-        /** Voltage (V) at a state of charge from 0 to 1. */
-        public double voltsAt(double charge) {
-            return factor * curve.voltsAt(charge);
+        /** Voltage (V) on one straight piece of the curve, at a temperature (°C). */
+        public double voltsOn(int piece, double charge, double celsius) {
+            double warm = curve.byTemperature().voltsAt(celsius);
+            return factor * (curve.voltsOn(piece, charge) + warm);
         }
 
-        /** Voltage (V) on one straight piece of the curve. */
-        public double voltsOn(int piece, double charge) {
-            return factor * curve.voltsOn(piece, charge);
+        /** Voltage (V) from which the battery gasses. */
+        public double gassingVolts() {
+            return factor * curve.acceptance().gassingVolts();
         }
     }
 
     public Cell {
         Require.positive(name, "internal resistance (ohm)", ohms);
         Require.fraction(name, "state of charge", chargeAtStart);
+        Require.notNegative(name, "weight (kg)", kilograms);
     }
 
-    /**
-     * Largest charging current that the chemistry takes in: the rated one-hour current while empty,
-     * falling with the charge that is missing, and a float current of a thousandth of it. Common
-     * practice, no published source.
-     */
+    /** Capacity at a temperature (°C). */
+    public Capacity capacityAt(double celsius) {
+        return capacity.times(openCircuit.curve().byTemperature().capacityAt(celsius));
+    }
+
+    /** Internal resistance (ohm) on one straight piece of the curve, at a temperature (°C). */
+    public double ohmsOn(int piece, double charge, double celsius) {
+        RestVoltage curve = openCircuit.curve();
+        return ohms
+                * curve.resistanceOn(piece, charge)
+                * curve.byTemperature().resistanceAt(celsius);
+    }
+
+    /** Charging current (A) up to which its resistance alone counts. */
     public double acceptAmps(double charge) {
-        double oneHourAmps = capacity.coulombs() / 3600;
-        return oneHourAmps * (0.001 + Math.max(0, 1 - charge));
+        return openCircuit.curve().acceptance().ampsAt(charge, capacity.oneHourAmps());
+    }
+
+    /** Over-potential (V) that drives as much current again. */
+    public double overVolts() {
+        return openCircuit.factor() * Acceptance.OVER_VOLTS;
     }
 }

@@ -1,7 +1,7 @@
 package stillturning.element;
 
 /**
- * Fuse or breaker: metal until its time–current curve says open, then a gap for good.
+ * Fuse or breaker: metal until its time–current curve says open, then a gap until it is reset.
  *
  * @param ratedAmps rating (A)
  * @param coolingSeconds time in which it forgets its heat (s)
@@ -22,6 +22,11 @@ public record Protector(
         Require.positive(name, "resistance (ohm)", ohms);
         Require.positive(name, "rating (A)", ratedAmps);
         Require.positive(name, "cooling time (s)", coolingSeconds);
+    }
+
+    /** What opens it. */
+    public Channel.Trip trip() {
+        return new Channel.Trip(ratedAmps, curve, coolingSeconds);
     }
 
     @Override

@@ -6,9 +6,25 @@ import java.util.List;
  * Published opening times of a protector: for multiples of its rating, the shortest and the longest
  * time. Between points the curve is straight on log-log paper; above the last point the energy let
  * through (current squared times time) stays that of the last point; at or below the first multiple
- * it never opens.
+ * it never opens. Times are those of a cold protector where the curve was published.
+ *
+ * @param derating what a warm place takes from the rating
  */
-public record TimeCurrentCurve(String source, List<Point> points) {
+public record TimeCurrentCurve(
+        String source, List<Point> points, Derating derating, Memory memory) {
+
+    /** What a protector keeps of the current before. */
+    public enum Memory {
+        /** Metal: warm from any current, in balance with a steady one. */
+        METAL,
+        /** A counter: counts up above what is carried for ever, and down at or below it. */
+        COUNTER
+    }
+
+    /**
+     * The slowest carries for ever what is less than the first published longest time's current.
+     */
+    private static final double JUST_BELOW = 1 - 1e-6;
 
     /**
      * @param multiple current as a multiple of the rating, above 0
@@ -49,6 +65,10 @@ public record TimeCurrentCurve(String source, List<Point> points) {
         if (points.size() < 2) {
             throw new IllegalArgumentException("curve " + source + ": needs at least two points");
         }
+        if (Double.isInfinite(points.get(points.size() - 1).slowSeconds)) {
+            throw new IllegalArgumentException(
+                    "curve " + source + ": no longest time at the highest current");
+        }
         for (int i = 1; i < points.size(); i++) {
             if (points.get(i).multiple <= points.get(i - 1).multiple) {
                 throw new IllegalArgumentException(
@@ -57,19 +77,31 @@ public record TimeCurrentCurve(String source, List<Point> points) {
         }
     }
 
-    /** Largest multiple of the rating that is carried for ever. */
+    /** Largest multiple of the rating that every one of them carries for ever. */
     public double holdMultiple() {
         return points.get(0).multiple;
+    }
+
+    /** Largest multiple of the rating that one at this edge of the band carries for ever. */
+    public double holdMultiple(Tripping edge) {
+        if (edge != Tripping.SLOW || Double.isFinite(points.get(0).slowSeconds)) {
+            return holdMultiple();
+        }
+        int first = 1;
+        while (Double.isInfinite(points.get(first).slowSeconds)) {
+            first++;
+        }
+        return JUST_BELOW * points.get(first).multiple;
     }
 
     /**
      * Time to open at a steady current, starting cold.
      *
      * @param multiple current as a multiple of the rating
-     * @return time to open (s); infinite at or below the first published multiple
+     * @return time to open (s); infinite where it is carried for ever
      */
     public double secondsToOpen(double multiple, Tripping edge) {
-        if (!(multiple > holdMultiple())) {
+        if (!(multiple > holdMultiple(edge))) {
             return Double.POSITIVE_INFINITY;
         }
         int last = points.size() - 1;
@@ -86,8 +118,6 @@ public record TimeCurrentCurve(String source, List<Point> points) {
         double share = Math.log(multiple / low.multiple) / Math.log(high.multiple / low.multiple);
         double logLow = low.logSeconds(edge);
         double logHigh = high.logSeconds(edge);
-        return Double.isInfinite(logLow)
-                ? Double.POSITIVE_INFINITY
-                : Math.exp(logLow + share * (logHigh - logLow));
+        return Math.exp(Double.isInfinite(logLow) ? logHigh : logLow + share * (logHigh - logLow));
     }
 }

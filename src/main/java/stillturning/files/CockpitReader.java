@@ -2,10 +2,13 @@ package stillturning.files;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
+import stillturning.element.Consumer;
 import stillturning.files.Report.Spot;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.CandidateEntry.CueEntry;
@@ -21,6 +24,7 @@ import stillturning.parts.Breaker;
 import stillturning.parts.Part;
 import stillturning.parts.SolidStateController;
 import stillturning.parts.Switch;
+import stillturning.quantity.Quantity;
 import stillturning.yaml.Places;
 
 /** Makes what the pilot can set, see and do, and tells what names nothing. */
@@ -195,8 +199,28 @@ final class CockpitReader {
         for (int i = 0; i < entry.sheds().size(); i++) {
             sheds(Places.item(Places.under(path, "sheds"), i), entry.sheds().get(i));
         }
+        entry.by().ifPresent(by -> automatic(Places.under(path, "by"), by));
         return new Procedure(
-                name, entry.when(), entry.after().quantity().si(), entry.moves(), entry.sheds());
+                name,
+                entry.when(),
+                entry.after().quantity().si(),
+                entry.moves(),
+                entry.sheds(),
+                new Procedure.Doing(entry.by(), entry.oneEach().map(Quantity::si).orElse(0.0)));
+    }
+
+    /** Only what has electronics inside can do something by itself. */
+    private void automatic(String path, String id) {
+        Set<String> able = new LinkedHashSet<>(frame.loadNames());
+        for (Part part : assembly.parts()) {
+            if (part.elements().stream().anyMatch(Consumer.class::isInstance)) {
+                able.add(part.id());
+            }
+        }
+        boolean broken = assembly.knows(id) && assembly.part(id).isEmpty();
+        if (!able.contains(id) && !broken) {
+            report.unknown(new Spot(path, 0), "part or load with electronics", id, able);
+        }
     }
 
     private void sheds(String path, String id) {

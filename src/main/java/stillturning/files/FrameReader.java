@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import stillturning.files.Frame.Zones;
 import stillturning.files.Report.Spot;
+import stillturning.files.entry.LoadEntry;
 import stillturning.files.entry.NeedsText;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.StudyEntry.RequirementsEntry;
@@ -129,7 +130,29 @@ final class FrameReader {
                 engine.tolerates().quantity().si(),
                 engine.restartsIn().quantity().si(),
                 engine.windmills(),
-                engine.windmilling().quantity().si() / SECONDS_PER_MINUTE);
+                engine.windmilling().quantity().si() / SECONDS_PER_MINUTE,
+                starting(engine));
+    }
+
+    private Engine.Starting starting(StudyEntry.EngineEntry engine) {
+        Optional<String> starter = engine.starter();
+        if (starter.isPresent()) {
+            LoadEntry load = study.loads().get(starter.get());
+            if (load == null) {
+                report.unknown(
+                        new Spot("engine.starter", 0),
+                        "load",
+                        starter.get(),
+                        study.loads().keySet());
+            } else if (load.phases().isEmpty()) {
+                report.problem(
+                        "engine.starter",
+                        "the starter \"" + starter.get() + "\" runs in every phase",
+                        "name the phase in which the engine is started: phases: [start]");
+            }
+        }
+        return new Engine.Starting(
+                starter, engine.tiredBattery().quantity().si(), engine.coldStart().quantity().si());
     }
 
     private void baseline(Set<String> candidates) {

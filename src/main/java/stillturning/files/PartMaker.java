@@ -10,8 +10,9 @@ import stillturning.element.Cell.OpenCircuit;
 import stillturning.element.Channel;
 import stillturning.element.Conversion;
 import stillturning.element.Demand;
+import stillturning.element.Generator.Alone;
 import stillturning.element.Generator.Regulation;
-import stillturning.element.Management;
+import stillturning.element.Guard;
 import stillturning.element.OutputBySpeed;
 import stillturning.element.RestVoltage;
 import stillturning.element.TimeCurrentCurve;
@@ -31,10 +32,10 @@ import stillturning.files.entry.PartEntry.ControllerEntry;
 import stillturning.files.entry.PartEntry.ConverterEntry;
 import stillturning.files.entry.PartEntry.Curve;
 import stillturning.files.entry.PartEntry.DiodeEntry;
+import stillturning.files.entry.PartEntry.Excitation;
 import stillturning.files.entry.PartEntry.FuseEntry;
 import stillturning.files.entry.PartEntry.GroundEntry;
 import stillturning.files.entry.PartEntry.GuardEntry;
-import stillturning.files.entry.PartEntry.ManagementEntry;
 import stillturning.files.entry.PartEntry.SwitchEntry;
 import stillturning.files.entry.PartEntry.Throws;
 import stillturning.files.entry.PartEntry.WireEntry;
@@ -151,8 +152,9 @@ final class PartMaker {
             return converter(tag, converter);
         }
         if (entry instanceof GuardEntry guard) {
-            return new OvervoltageGuard(
-                    tag, si(guard.trip()), si(guard.after()), si(guard.resistance()));
+            Guard.Trip trip =
+                    new Guard.Trip(si(guard.trip()), si(guard.after()), guard.acts().orElseThrow());
+            return new OvervoltageGuard(tag, trip, si(guard.resistance()));
         }
         if (entry instanceof ControllerEntry controller) {
             return controller(tag, controller);
@@ -212,25 +214,18 @@ final class PartMaker {
         int cells = lead ? LEAD_ACID_CELLS : LITHIUM_CELLS;
         Capacity capacity =
                 new Capacity(
-                        si(battery.capacity()) * si(battery.health()),
+                        si(battery.capacity()),
                         si(battery.ratedOver()) / SECONDS_PER_HOUR,
                         battery.peukert().orElseThrow());
         return new Battery(
-                tag,
-                new OpenCircuit(curve, blocks),
-                (int) (cells * blocks),
-                capacity,
-                si(battery.resistance()),
-                si(battery.charge()),
-                battery.management().map(PartMaker::management));
-    }
-
-    private static Management management(ManagementEntry management) {
-        return new Management(
-                management.underVoltage().quantity().si(),
-                management.overVoltage().quantity().si(),
-                management.overCurrent().quantity().si(),
-                management.after().quantity().si());
+                        tag,
+                        new OpenCircuit(curve, blocks),
+                        (int) (cells * blocks),
+                        capacity,
+                        si(battery.resistance()),
+                        si(battery.charge()),
+                        battery.management().map(m -> Managements.of(m, blocks)))
+                .aged(si(battery.health()));
     }
 
     private static Alternator alternator(Tag tag, AlternatorEntry alternator) {
@@ -243,12 +238,17 @@ final class PartMaker {
                                                 p.at().quantity().si() / SECONDS_PER_MINUTE,
                                                 p.share().quantity().si() * rated))
                         .toList();
+        boolean wound = alternator.excitation().orElseThrow() == Excitation.FIELD;
         return new Alternator(
                 tag,
                 new Regulation(si(alternator.setPoint()), si(alternator.droop())),
                 new OutputBySpeed(points),
                 si(alternator.fieldResistance()),
-                alternator.needsBattery().orElseThrow());
+                wound ? si(alternator.setPoint()) : 0,
+                new Alone(
+                        alternator.withoutBattery().orElseThrow(),
+                        si(alternator.dumpClamp()),
+                        si(alternator.dumpLasts())));
     }
 
     private static TimeCurrentCurve curve(Optional<Curve> curve) {

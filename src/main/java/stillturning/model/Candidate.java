@@ -1,6 +1,8 @@
 package stillturning.model;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.parts.FailureMode;
@@ -37,6 +39,30 @@ public record Candidate(
     /** All parts of one kind. */
     public <P extends Part> Stream<P> all(Class<P> kind) {
         return parts.stream().filter(kind::isInstance).map(kind::cast);
+    }
+
+    /** The same with levers standing elsewhere in normal flight. */
+    public Candidate with(Map<String, String> positions) {
+        Map<String, String> flight = new LinkedHashMap<>(cockpit.flight());
+        flight.putAll(positions);
+        return new Candidate(
+                id,
+                title,
+                about,
+                parts,
+                joins,
+                new Cockpit(flight, cockpit.masterOff(), cockpit.cues(), cockpit.procedures()));
+    }
+
+    /** The same with nobody who does anything. */
+    public Candidate withoutProcedures() {
+        return new Candidate(
+                id,
+                title,
+                about,
+                parts,
+                joins,
+                new Cockpit(cockpit.flight(), cockpit.masterOff(), cockpit.cues(), List.of()));
     }
 
     /** The candidate's nets and elements, nothing wrong. */

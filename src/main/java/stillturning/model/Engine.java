@@ -1,5 +1,7 @@
 package stillturning.model;
 
+import java.util.Optional;
+
 /**
  * What the engine asks of its electricity, and what becomes of it without.
  *
@@ -8,13 +10,52 @@ package stillturning.model;
  * @param restartSeconds time from needs met again to running, while something turns it (s)
  * @param windmills whether airspeed turns a stopped engine
  * @param windmillRevsPerSecond alternator speed then (revolutions per second)
+ * @param starting how it is started
  */
 public record Engine(
         EngineLogic logic,
         double toleratedSeconds,
         double restartSeconds,
         boolean windmills,
-        double windmillRevsPerSecond) {
+        double windmillRevsPerSecond,
+        Starting starting) {
+
+    /**
+     * How the engine is started.
+     *
+     * @param starter the load that cranks it, if the study has one
+     * @param tiredCharge share of its stated charge that a tired battery brings, 0 to 1
+     * @param coldCelsius temperature of a cold start (°C)
+     */
+    public record Starting(Optional<String> starter, double tiredCharge, double coldCelsius) {
+        /** Nothing cranks it. */
+        public static final Starting BY_HAND = new Starting(Optional.empty(), 1, 25);
+
+        public Starting {
+            if (!(tiredCharge > 0 && tiredCharge <= 1)) {
+                throw new IllegalArgumentException(
+                        "engine: a tired battery's charge "
+                                + tiredCharge
+                                + " is not above 0 and at most 1");
+            }
+        }
+    }
+
+    /** An engine that nothing cranks. */
+    public Engine(
+            EngineLogic logic,
+            double toleratedSeconds,
+            double restartSeconds,
+            boolean windmills,
+            double windmillRevsPerSecond) {
+        this(
+                logic,
+                toleratedSeconds,
+                restartSeconds,
+                windmills,
+                windmillRevsPerSecond,
+                Starting.BY_HAND);
+    }
 
     public Engine {
         if (!(toleratedSeconds >= 0 && restartSeconds >= 0 && windmillRevsPerSecond >= 0)) {

@@ -2,21 +2,52 @@ package stillturning.model;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
- * What the pilot does about a cue.
+ * What the pilot, or an automatic, does about a cue.
  *
  * @param when names of the cues, any of which starts it
  * @param responseSeconds time from the cue to the moves (s)
  * @param moves position by lever
  * @param sheds loads switched off at their own switches
+ * @param doing who does it, and how fast
  */
 public record Procedure(
         String name,
         List<String> when,
         double responseSeconds,
         Map<String, String> moves,
-        List<String> sheds) {
+        List<String> sheds,
+        Doing doing) {
+
+    /**
+     * Who does it, and how fast.
+     *
+     * @param automatic part or load that does it by itself while it works; empty for the pilot
+     * @param eachSeconds time from one load to the next, in the order of their ranks and only while
+     *     a cue lasts (s); 0 for all at once
+     */
+    public record Doing(Optional<String> automatic, double eachSeconds) {
+        public static final Doing BY_PILOT_AT_ONCE = new Doing(Optional.empty(), 0);
+
+        public Doing {
+            if (!(eachSeconds >= 0)) {
+                throw new IllegalArgumentException(
+                        "procedure: " + eachSeconds + " s from one load to the next is below 0");
+            }
+        }
+    }
+
+    /** Everything at once, by the pilot. */
+    public Procedure(
+            String name,
+            List<String> when,
+            double responseSeconds,
+            Map<String, String> moves,
+            List<String> sheds) {
+        this(name, when, responseSeconds, moves, sheds, Doing.BY_PILOT_AT_ONCE);
+    }
 
     public Procedure {
         when = List.copyOf(when);

@@ -43,6 +43,15 @@ public record Study(
                     .orElse(Zone.USUAL_CELSIUS);
         }
 
+        /** The same aircraft with one temperature everywhere (°C). */
+        public Aircraft at(double celsius) {
+            List<Zone> same =
+                    zones.stream()
+                            .map(z -> new Zone(z.name(), z.label(), z.side(), z.hazards(), celsius))
+                            .toList();
+            return new Aircraft(nominalVolts, loads, engine, phases, same);
+        }
+
         /** The phase of this name, if there is one. */
         public Optional<Phase> phase(String name) {
             return phases.stream().filter(p -> p.name().equals(name)).findFirst();

@@ -1,19 +1,47 @@
 package stillturning.network;
 
 /**
- * A battery, its plus terminal at {@code from}: its voltage behind its resistance, taking in and
- * giving out no more than its limits. Beyond a limit the current goes on rising by {@link
- * #LEAK_SIEMENS}.
+ * A battery, its plus terminal at {@code from}: its voltage behind its resistance, giving no more
+ * than its limit, and taking in by straight pieces that grow flatter and, where it gasses, steeper
+ * again. Beyond what it gives the current goes on rising by {@link #LEAK_SIEMENS}.
  *
  * @param volts open-circuit voltage (V), at least 0
  * @param ohms internal resistance (ohm), at least 1e-9
- * @param acceptAmps most that it takes in (A), at least 0
  * @param giveAmps most that it gives (A), at least 0; infinite for no limit but its resistance
  */
-public record Storage(double volts, double ohms, double acceptAmps, double giveAmps)
+public record Storage(double volts, double ohms, Intake intake, double giveAmps)
         implements BranchLaw {
     /** Slope where the ideal law is flat (S): 14 nA at 14 V. */
     public static final double LEAK_SIEMENS = 1e-9;
+
+    /**
+     * What charging meets: up to a current the internal resistance alone, beyond it a higher one;
+     * and beside both, from a voltage on, the path of the gas.
+     *
+     * @param acceptAmps current up to which only the internal resistance counts (A), at least 0
+     * @param beyondOhms resistance to what comes on top of that current (ohm), at least 1e-9
+     * @param gassingVolts voltage above which it gasses (V); infinite for never
+     * @param gassingOhms resistance of that path (ohm), at least 1e-9
+     */
+    public record Intake(
+            double acceptAmps, double beyondOhms, double gassingVolts, double gassingOhms) {
+        /** Takes in nothing but the leak. */
+        public static final Intake NONE =
+                new Intake(0, 1 / LEAK_SIEMENS, Double.POSITIVE_INFINITY, 1);
+
+        /**
+         * @throws IllegalArgumentException if a value is not a number or too small
+         */
+        public Intake {
+            Guard.notNegative("acceptAmps", acceptAmps);
+            Guard.ohms(beyondOhms);
+            Guard.ohms(gassingOhms);
+            if (!(gassingVolts >= 0)) {
+                throw new IllegalArgumentException(
+                        "gassingVolts " + gassingVolts + " is below 0 or no number");
+            }
+        }
+    }
 
     /**
      * @throws IllegalArgumentException if a value is not a number or too small
@@ -21,7 +49,6 @@ public record Storage(double volts, double ohms, double acceptAmps, double giveA
     public Storage {
         Guard.notNegative("volts", volts);
         Guard.ohms(ohms);
-        Guard.notNegative("acceptAmps", acceptAmps);
         if (!(giveAmps >= 0)) {
             throw new IllegalArgumentException(
                     "giveAmps " + giveAmps + " is below 0 or no number; 0 gives nothing");
@@ -31,16 +58,32 @@ public record Storage(double volts, double ohms, double acceptAmps, double giveA
     @Override
     public double ampsAt(double across) {
         double ideal = (across - volts) / ohms;
-        double bound = ideal > 0 ? acceptAmps : giveAmps;
-        double beyond = Math.abs(ideal) - bound;
-        return beyond <= 0 ? ideal : Math.copySign(bound + LEAK_SIEMENS * ohms * beyond, ideal);
+        if (ideal <= 0) {
+            double beyond = -ideal - giveAmps;
+            return beyond <= 0 ? ideal : -giveAmps - LEAK_SIEMENS * ohms * beyond;
+        }
+        double beyond = across - flatAboveVolts();
+        double accepted = beyond <= 0 ? ideal : intake.acceptAmps() + beyond / intake.beyondOhms();
+        return accepted + gassingAmps(across);
     }
 
     @Override
     public double siemensAt(double across, double amps) {
         double ideal = (across - volts) / ohms;
-        double bound = ideal > 0 ? acceptAmps : giveAmps;
-        return Math.abs(ideal) <= bound ? 1 / ohms : LEAK_SIEMENS;
+        if (ideal <= 0) {
+            return -ideal <= giveAmps ? 1 / ohms : LEAK_SIEMENS;
+        }
+        double accepting = across <= flatAboveVolts() ? 1 / ohms : 1 / intake.beyondOhms();
+        return across <= gassesFrom() ? accepting : accepting + 1 / intake.gassingOhms();
+    }
+
+    /** The part of the current at a voltage across it that becomes gas, not charge (A). */
+    public double gassingAmps(double across) {
+        return Math.max(0, across - gassesFrom()) / intake.gassingOhms();
+    }
+
+    private double gassesFrom() {
+        return Math.max(volts, intake.gassingVolts());
     }
 
     @Override
@@ -65,6 +108,6 @@ public record Storage(double volts, double ohms, double acceptAmps, double giveA
 
     @Override
     public double flatAboveVolts() {
-        return volts + ohms * acceptAmps;
+        return volts + ohms * intake.acceptAmps();
     }
 }

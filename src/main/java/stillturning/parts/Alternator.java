@@ -4,6 +4,7 @@ import java.util.List;
 import stillturning.element.Coil;
 import stillturning.element.Element;
 import stillturning.element.Generator;
+import stillturning.element.Generator.Alone;
 import stillturning.element.Generator.Regulation;
 import stillturning.element.OutputBySpeed;
 import stillturning.parts.Alteration.Put;
@@ -13,14 +14,17 @@ import stillturning.parts.Alteration.Put;
  * {@code case}.
  *
  * @param fieldOhms resistance of the field circuit (ohm)
- * @param needsBattery whether it gives up when no battery is joined to its output
+ * @param fullFieldVolts voltage at {@code field} from which it gives all of its output (V); 0 if
+ *     magnets make its field, and {@code field} only feeds its regulator
+ * @param alone how it fares without a battery
  */
 public record Alternator(
         Tag tag,
         Regulation regulation,
         OutputBySpeed output,
         double fieldOhms,
-        boolean needsBattery)
+        double fullFieldVolts,
+        Alone alone)
         implements Part {
 
     /** A regulator stuck at full field, against its set point. Common practice, no source. */
@@ -79,6 +83,6 @@ public record Alternator(
 
     private Generator generator(OutputBySpeed amps) {
         return new Generator(
-                "generator", "output", "case", regulation, amps, "field", needsBattery);
+                "generator", "output", "case", regulation, amps, "field", fullFieldVolts, alone);
     }
 }

@@ -13,7 +13,8 @@ import stillturning.parts.Alteration.Put;
  * A battery between {@code plus} and {@code minus}.
  *
  * @param cells cells in series
- * @param ohms internal resistance (ohm)
+ * @param capacity at 25 °C, with its age
+ * @param ohms internal resistance full and at 25 °C, with its age (ohm)
  * @param chargeAtStart state of charge at the start of the flight, 0 to 1
  */
 public record Battery(
@@ -38,20 +39,17 @@ public record Battery(
 
     @Override
     public List<Element> elements() {
-        return List.of(cell(openCircuit, capacity));
+        return List.of(cell(openCircuit));
     }
 
     @Override
     public List<FailureMode> failureModes() {
         double rest = (cells - 1.0) / cells;
         OpenCircuit shorted = new OpenCircuit(openCircuit.curve(), openCircuit.factor() * rest);
-        Capacity worn =
-                new Capacity(
-                        capacity.coulombs() * WORN_OUT, capacity.ratedHours(), capacity.exponent());
         return List.of(
                 FailureMode.of("disconnects itself", Faults.open("cell")),
-                FailureMode.of("one cell shorted", new Put(cell(shorted, capacity))),
-                FailureMode.of("capacity lost", new Put(cell(openCircuit, worn))));
+                FailureMode.of("one cell shorted", new Put(cell(shorted))),
+                FailureMode.of("capacity lost", new Put(aged(WORN_OUT).cell(openCircuit))));
     }
 
     @Override
@@ -69,7 +67,32 @@ public record Battery(
         return true;
     }
 
-    private Cell cell(OpenCircuit open, Capacity holding) {
-        return new Cell("cell", "plus", "minus", open, holding, ohms, chargeAtStart, management);
+    /**
+     * The same battery with a share of its capacity left, from above 0 to 1. Its resistance grows
+     * as its capacity shrinks: to have lost a fifth of either charge or power is the usual end of
+     * its life (from memory, unverified), and both are taken to go together.
+     */
+    public Battery aged(double health) {
+        return new Battery(
+                tag,
+                openCircuit,
+                cells,
+                capacity.times(health),
+                ohms / health,
+                chargeAtStart,
+                management);
+    }
+
+    private Cell cell(OpenCircuit open) {
+        return new Cell(
+                "cell",
+                "plus",
+                "minus",
+                open,
+                capacity,
+                ohms,
+                chargeAtStart,
+                tag.burden().kilograms(),
+                management);
     }
 }

@@ -1,19 +1,18 @@
 package stillturning.parts;
 
 import java.util.List;
+import stillturning.element.Conductor;
 import stillturning.element.Element;
 import stillturning.element.Guard;
+import stillturning.element.Guard.Action;
 
 /**
  * Over-voltage protection in a feed: {@code in} to {@code out}, measured from {@code in} to {@code
- * minus}; opens for good.
+ * minus}. One kind opens the feed, the other shorts its input to {@code minus}; both for good.
  *
- * @param tripVolts limit (V)
- * @param tripSeconds how long it must be exceeded (s)
- * @param ohms resistance while closed (ohm)
+ * @param ohms resistance of its way through, and of its short (ohm)
  */
-public record OvervoltageGuard(Tag tag, double tripVolts, double tripSeconds, double ohms)
-        implements Part {
+public record OvervoltageGuard(Tag tag, Guard.Trip trip, double ohms) implements Part {
 
     @Override
     public List<String> terminals() {
@@ -22,16 +21,25 @@ public record OvervoltageGuard(Tag tag, double tripVolts, double tripSeconds, do
 
     @Override
     public List<Element> elements() {
-        return List.of(
-                new Guard("guard", "in", "out", "in", "minus", ohms, tripVolts, tripSeconds));
+        return shorts()
+                ? List.of(
+                        new Conductor("way", "in", "out", ohms),
+                        new Guard("guard", "in", "minus", "in", "minus", ohms, trip))
+                : List.of(new Guard("guard", "in", "out", "in", "minus", ohms, trip));
     }
 
     @Override
     public List<FailureMode> failureModes() {
-        return List.of(
-                FailureMode.of("opens for no reason", Faults.open("guard")),
-                FailureMode.of(
-                        "does not open when it should", Faults.metalFor(elements().get(0), ohms)));
+        return shorts()
+                ? List.of(
+                        FailureMode.of("opens for no reason", Faults.open("way")),
+                        FailureMode.of("shorts for no reason", Faults.shortBetween("in", "minus")),
+                        FailureMode.of("does not short when it should", Faults.open("guard")))
+                : List.of(
+                        FailureMode.of("opens for no reason", Faults.open("guard")),
+                        FailureMode.of(
+                                "does not open when it should",
+                                Faults.metalFor(elements().get(0), ohms)));
     }
 
     @Override
@@ -47,5 +55,9 @@ public record OvervoltageGuard(Tag tag, double tripVolts, double tripSeconds, do
     @Override
     public boolean takesMany(String terminal) {
         return terminal.equals("minus");
+    }
+
+    private boolean shorts() {
+        return trip.action() == Action.SHORTS;
     }
 }

@@ -1,13 +1,38 @@
 package stillturning.parts;
 
 import java.util.List;
+import stillturning.element.Derating;
 import stillturning.element.TimeCurrentCurve;
+import stillturning.element.TimeCurrentCurve.Memory;
 import stillturning.element.TimeCurrentCurve.Point;
 
 /** Time–current curves of the protector classes, as published. */
 public final class ProtectorCurves {
 
     private static final double NEVER = Double.POSITIVE_INFINITY;
+
+    /** Blade fuses open where zinc melts, at 419.5 °C. From memory, unverified. */
+    private static final Derating ZINC =
+            new Derating.OpensAt("melting point of zinc, from memory, unverified", 419.5);
+
+    /** A bimetal without compensation; where it trips is a guess. */
+    private static final Derating BIMETAL =
+            new Derating.OpensAt("temperature at which a bimetal trips, a guess", 180);
+
+    /** The rating of 40 A holds up to 20 °C and where the curve was published. */
+    private static final Derating HIGH_CURRENT =
+            new Derating.Published(
+                    "ISO 8820-3 type E class sheet, 40 A, read in a second source",
+                    List.of(
+                            new Derating.Published.Point(Derating.PUBLISHED_CELSIUS, 1),
+                            new Derating.Published.Point(65, 34.0 / 40),
+                            new Derating.Published.Point(85, 30.0 / 40),
+                            new Derating.Published.Point(110, 25.0 / 40),
+                            new Derating.Published.Point(125, 22.0 / 40)));
+
+    /** Counts what it measures. Common practice, no published source. */
+    private static final Derating MEASURED =
+            new Derating.None("electronic trips measure the current; common practice");
 
     /** Medium blade fuse. */
     public static final TimeCurrentCurve BLADE_FUSE =
@@ -19,7 +44,9 @@ public final class ProtectorCurves {
                             new Point(1.60, 0.25, 50),
                             new Point(2.00, 0.15, 5),
                             new Point(3.50, 0.08, 0.5),
-                            new Point(6.00, 0.03, 0.1)));
+                            new Point(6.00, 0.03, 0.1)),
+                    ZINC,
+                    Memory.METAL);
 
     /** High-current blade and bolt-down fuse. */
     public static final TimeCurrentCurve HIGH_CURRENT_FUSE =
@@ -30,7 +57,9 @@ public final class ProtectorCurves {
                             new Point(1.35, 60, 1800),
                             new Point(2.00, 2, 50),
                             new Point(3.50, 0.2, 7),
-                            new Point(6.00, 0.04, 1)));
+                            new Point(6.00, 0.04, 1)),
+                    HIGH_CURRENT,
+                    Memory.METAL);
 
     /**
      * Thermal push-pull breaker. Carries 115 % for an hour (MIL-PRF-5809 family, from memory); must
@@ -46,11 +75,14 @@ public final class ProtectorCurves {
                             new Point(2.00, 0.38, 2.5),
                             new Point(4.00, 0.10, 0.54),
                             new Point(6.00, 0.05, 0.27),
-                            new Point(10.0, 0.02, 0.12)));
+                            new Point(10.0, 0.02, 0.12)),
+                    BIMETAL,
+                    Memory.METAL);
 
     /**
-     * Electronic trip: integrates the excess above 115 %, opens at once above 600 %. The thresholds
-     * were read in a data sheet of the class; the times between them are a guess.
+     * Electronic trip: integrates the excess above 115 %, opens at once above 600 %, counts down
+     * below. The thresholds were read in a data sheet of the class, the counting in a patent; the
+     * times between the thresholds are a guess.
      */
     public static final TimeCurrentCurve ELECTRONIC_TRIP =
             new TimeCurrentCurve(
@@ -61,7 +93,9 @@ public final class ProtectorCurves {
                             new Point(2.00, 0.8, 4),
                             new Point(4.00, 0.1, 0.5),
                             new Point(5.90, 0.03, 0.2),
-                            new Point(6.00, 2e-5, 5e-5)));
+                            new Point(6.00, 2e-5, 5e-5)),
+                    MEASURED,
+                    Memory.COUNTER);
 
     private ProtectorCurves() {}
 }

@@ -1,8 +1,10 @@
 package stillturning.parts;
 
 import java.util.List;
+import java.util.Optional;
 import stillturning.element.Conductor;
 import stillturning.element.Element;
+import stillturning.element.WireHeating;
 import stillturning.parts.Alteration.Added;
 import stillturning.parts.Alteration.Put;
 
@@ -23,7 +25,7 @@ public record Wire(Tag tag, Cable cable, double metres, double ohms) implements 
 
     @Override
     public List<Element> elements() {
-        return List.of(new Conductor("wire", "a", "b", ohms));
+        return List.of(copper("wire", "a", "b", ohms));
     }
 
     @Override
@@ -32,9 +34,18 @@ public record Wire(Tag tag, Cable cable, double metres, double ohms) implements 
                 FailureMode.of("open", Faults.open("wire")),
                 FailureMode.of(
                         "chafed to ground",
-                        new Put(new Conductor("wire", "a", "chafe", ohms / 2)),
-                        new Added(new Conductor("far end", "chafe", "b", ohms / 2)),
+                        new Put(copper("wire", "a", "chafe", ohms / 2)),
+                        new Added(copper("far end", "chafe", "b", ohms / 2)),
                         Faults.shortToStructure("chafe")));
+    }
+
+    private Conductor copper(String name, String from, String to, double ohms) {
+        return new Conductor(
+                name,
+                from,
+                to,
+                ohms,
+                Optional.of(new WireHeating(cable.circularMils(), cable.bundleAmps())));
     }
 
     @Override

@@ -57,7 +57,8 @@ final class CandidateSheets {
                                 .toList(),
                         String.valueOf(appraisal.measures().complexity().index())),
                 flight(appraisal.flight()),
-                outcomes(number, appraisal));
+                outcomes(number, appraisal),
+                Tolerance.table(appraisal.selectivity()));
     }
 
     /** The drawing's names start with the candidate's number, so that two drawings never clash. */

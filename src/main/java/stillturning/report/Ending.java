@@ -43,6 +43,13 @@ final class Ending {
         if (verdict.procedureHarms()) {
             facts.add(new Fact("note", "the procedure ends an engine that would have run on"));
         }
+        verdict.inBand()
+                .ifPresent(
+                        band ->
+                                facts.add(
+                                        new Fact(
+                                                Tolerance.LABEL,
+                                                Tolerance.inWords(verdict, band))));
         addInterruption(verdict.planned(), facts);
         facts.addAll(volts(verdict.planned()));
         facts.add(new Fact("energy", BalanceText.of(verdict.planned().balance())));

@@ -21,8 +21,11 @@ public final class Shown {
 
     /** How long the engine runs. */
     public static String endurance(Endurance endurance) {
-        return endurance instanceof Endurance.AtLeast atLeast
-                ? "over " + Formats.lasting(atLeast.seconds())
+        if (endurance instanceof Endurance.AtLeast atLeast) {
+            return "over " + Formats.lasting(atLeast.seconds());
+        }
+        return endurance instanceof Endurance.Landed
+                ? "to the landing"
                 : seconds(endurance.seconds());
     }
 

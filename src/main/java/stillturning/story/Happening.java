@@ -14,6 +14,10 @@ public record Happening(double seconds, Kind kind, String part, String words, in
     public enum Kind {
         FAILURE,
         PROTECTOR_OPENS,
+        WIRE_OVERHEATS,
+        WIRE_MELTS,
+        /** An over-voltage guard joins its feed to ground. */
+        GUARD_SHORTS,
         CONTACTS_CLOSE,
         CONTACTS_OPEN,
         LOAD_STOPS,
@@ -21,14 +25,28 @@ public record Happening(double seconds, Kind kind, String part, String words, in
         LOAD_DESTROYED,
         BATTERY_EMPTY,
         BATTERY_DISCONNECTS,
+        BATTERY_RECONNECTS,
+        /** It is overcharged, and will not bear that for ever. */
+        BATTERY_GASSES,
+        CHARGING_BLOCKED,
+        CHARGING_ALLOWED,
+        /** One battery pours into another faster than in an hour. */
+        BATTERIES_EQUALISE,
         SOURCE_STARTS,
         SOURCE_STOPS,
+        /** It goes on, but not so that anything can be relied on. */
+        SOURCE_UNSTEADY,
+        LOAD_DUMP,
         CUE,
         PILOT,
+        AUTOMATIC,
         ENGINE_INTERRUPTED,
         ENGINE_RECOVERS,
         ENGINE_STOPS,
         ENGINE_RESTARTS,
-        CHATTER
+        CHATTER,
+        PHASE,
+        CRANKING,
+        CRANKING_FAILS
     }
 }

@@ -15,6 +15,9 @@ import stillturning.element.Tripping;
 public record Setting(
         Pilot pilot, Shedding shedding, Propeller propeller, Blocks blocks, Race race) {
 
+    /** Lever position of a breaker that a hand has pulled. */
+    public static final String PULLED = "pulled";
+
     /** Which loads are switched off on the way. */
     public enum Shedding {
         /** Those that the procedures and the automatics name. */
@@ -38,9 +41,15 @@ public record Setting(
      * current.
      *
      * @param fromSeconds when the block begins (s after the failure); infinite for spread evenly
+     * @param ofSeconds time of which the block is a load's share (s)
      */
-    public record Blocks(double fromSeconds) {
-        public static final Blocks EVEN = new Blocks(Double.POSITIVE_INFINITY);
+    public record Blocks(double fromSeconds, double ofSeconds) {
+        public static final Blocks EVEN = new Blocks(Double.POSITIVE_INFINITY, 0);
+
+        /** Whether every load draws its average all the time. */
+        public boolean even() {
+            return Double.isInfinite(fromSeconds);
+        }
     }
 
     /**
@@ -61,6 +70,31 @@ public record Setting(
         public Tripping edgeOf(String part) {
             return slowest.filter(part::equals).isPresent() ? Tripping.SLOW : edge;
         }
+    }
+
+    /** Whether moving something to this position is shedding, and nothing is shed. */
+    public boolean keepsOn(String position) {
+        return shedding == Shedding.NONE && position.equals(PULLED);
+    }
+
+    /** The same with other shedding. */
+    public Setting with(Shedding other) {
+        return new Setting(pilot, other, propeller, blocks, race);
+    }
+
+    /** The same with another propeller. */
+    public Setting with(Propeller other) {
+        return new Setting(pilot, shedding, other, blocks, race);
+    }
+
+    /** The same with other blocks. */
+    public Setting with(Blocks other) {
+        return new Setting(pilot, shedding, propeller, other, race);
+    }
+
+    /** The same with another race. */
+    public Setting with(Race other) {
+        return new Setting(pilot, shedding, propeller, blocks, other);
     }
 
     /** A pilot of this kind, everything else as written and typical. */

@@ -10,6 +10,7 @@ import stillturning.failure.Failure;
  * @param happenings events in order of time
  * @param engine what became of the engine
  * @param aftermath what still works once the quick events are over
+ * @param contests what gave way by too much current, and what might have instead
  * @param traces voltages of the buses and charges of the batteries
  * @param balance where the energy came from and where it went
  * @param endSeconds when the telling stops (s)
@@ -21,12 +22,14 @@ public record Story(
         List<Happening> happenings,
         EngineFate engine,
         Aftermath aftermath,
+        List<Contest> contests,
         List<Trace> traces,
         Balance balance,
         double endSeconds) {
 
     public Story {
         happenings = List.copyOf(happenings);
+        contests = List.copyOf(contests);
         traces = List.copyOf(traces);
     }
 

@@ -15,9 +15,9 @@ import stillturning.device.SupplyDevice;
 import stillturning.model.Circuit;
 import stillturning.model.Cockpit;
 import stillturning.model.Cue;
+import stillturning.model.Phase;
 import stillturning.model.Procedure;
 import stillturning.model.Terminal;
-import stillturning.story.Pilot;
 import stillturning.timeline.CueDevice.Sensing;
 
 /** Engine, cues and procedures of a run. */
@@ -34,13 +34,19 @@ final class Crew {
     private final Circuit circuit;
     private final Map<String, Device> devices = new LinkedHashMap<>();
     private final EngineDevice engine;
+    private final Optional<FlightDevice> flight;
 
-    Crew(Plant plant, Cockpit cockpit, Pilot pilot, Situation now) {
+    /**
+     * @param ahead phases after the present one; empty if that lasts for ever
+     */
+    Crew(Plant plant, Cockpit cockpit, Optional<List<Phase>> ahead, Situation now) {
         this.plant = plant;
         this.now = now;
         this.circuit = plant.circuit();
         this.engine = new EngineDevice(plant.loads(), now);
+        this.flight = ahead.map(phases -> new FlightDevice(phases, now));
         devices.put("engine", engine);
+        flight.ifPresent(f -> devices.put("flight", f));
         Map<String, CueDevice> cues = new LinkedHashMap<>();
         for (Cue cue : cockpit.cues()) {
             CueDevice device = cue(cue);
@@ -53,12 +59,16 @@ final class Crew {
             procedure.when().forEach(name -> starting.add(cueNamed(name, cues)));
             devices.put(
                     "procedure " + procedure.name(),
-                    new ProcedureDevice(procedure, starting, pilot, now));
+                    new ProcedureDevice(procedure, starting, automatic(procedure), now));
         }
     }
 
     EngineDevice engine() {
         return engine;
+    }
+
+    boolean landed() {
+        return flight.map(FlightDevice::landed).orElse(false);
     }
 
     Map<String, Device> devices() {
@@ -87,6 +97,10 @@ final class Crew {
 
     private CueDevice cue(Cue cue) {
         return new CueDevice(cue, sensing(cue.sign()), seen(cue.shownBy()), now);
+    }
+
+    private BooleanSupplier automatic(Procedure procedure) {
+        return procedure.doing().automatic().map(plant::running).orElse(() -> true);
     }
 
     /** A display that a failure took away shows no more than one that is dark. */

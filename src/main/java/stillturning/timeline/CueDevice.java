@@ -8,7 +8,7 @@ import stillturning.device.Situation;
 import stillturning.model.Cue;
 import stillturning.story.Happening;
 
-/** Something that a pilot may notice: stays dark, is about to show, shows. */
+/** Something that a pilot may notice: stays dark, is about to show, shows, goes out again. */
 final class CueDevice implements Device {
 
     private enum State {
@@ -53,6 +53,11 @@ final class CueDevice implements Device {
         return state == State.SHOWS;
     }
 
+    /** Whether what it shows is still so. */
+    boolean persists() {
+        return sensing.margin.getAsDouble() < 0;
+    }
+
     @Override
     public double margin() {
         if (!seen.getAsBoolean()) {
@@ -61,8 +66,7 @@ final class CueDevice implements Device {
         double margin = sensing.margin.getAsDouble();
         return switch (state) {
             case DARK -> margin;
-            case ABOUT_TO -> -margin;
-            case SHOWS -> NOTHING_TO_WATCH;
+            case ABOUT_TO, SHOWS -> -margin;
         };
     }
 
@@ -102,7 +106,7 @@ final class CueDevice implements Device {
     }
 
     @Override
-    public boolean belongsToPilot() {
+    public boolean isSlow() {
         return true;
     }
 }

@@ -4,9 +4,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.device.Device;
+import stillturning.device.Say;
 import stillturning.device.Situation;
 import stillturning.device.SupplyDevice;
+import stillturning.model.Phase;
 import stillturning.story.Happening;
+import stillturning.story.Pilot;
 
 /** The engine: runs while its needs are met, falters, stops, and starts again if turned. */
 final class EngineDevice implements Device {
@@ -15,8 +18,12 @@ final class EngineDevice implements Device {
         RUNS,
         FALTERS,
         STOPPED,
+        CRANKED,
         STARTS
     }
+
+    /** Longest cranking where no phase says it (s). A guess. */
+    private static final double USUAL_CRANKING_SECONDS = 10;
 
     private static final String NAME = "engine";
     private static final Set<String> ITSELF = Set.of(NAME);
@@ -30,6 +37,9 @@ final class EngineDevice implements Device {
     private double longestInterruption;
     private double stoppedAt = NO_DEADLINE;
     private int stops;
+    private double crankedUntil = NO_DEADLINE;
+    private int crankedAfterMoves = -1;
+    private boolean mayCrank = true;
 
     EngineDevice(Map<String, SupplyDevice> loads, Situation now) {
         this.loads = loads;
@@ -38,7 +48,19 @@ final class EngineDevice implements Device {
     }
 
     boolean stopped() {
-        return state == State.STOPPED || state == State.STARTS;
+        return state == State.STOPPED || state == State.CRANKED || state == State.STARTS;
+    }
+
+    /** It stands, as before the first start, until somebody turns the key. */
+    void stand() {
+        state = State.STOPPED;
+        now.engineRuns = false;
+        mayCrank = false;
+    }
+
+    /** Somebody turns the key. */
+    void turnKey() {
+        mayCrank = true;
     }
 
     boolean faltering() {
@@ -63,8 +85,9 @@ final class EngineDevice implements Device {
         return switch (state) {
             case RUNS -> met ? NOT_NOW : NOW;
             case FALTERS -> met ? NOW : NOT_NOW;
-            case STOPPED -> met && now.aircraft.engine().windmills() ? NOW : NOT_NOW;
-            case STARTS -> met ? NOT_NOW : NOW;
+            case STOPPED -> met && (now.windmills() || canCrank()) ? NOW : NOT_NOW;
+            case CRANKED -> met && turned() ? NOW : NOT_NOW;
+            case STARTS -> met && turned() ? NOT_NOW : NOW;
         };
     }
 
@@ -90,15 +113,22 @@ final class EngineDevice implements Device {
                         "runs on after " + Math.round(interrupted * 1000) + " ms",
                         ledBy(needs));
             }
-            case STOPPED ->
+            case STOPPED -> {
+                if (now.windmills()) {
                     enter(State.STARTS, now.seconds + now.aircraft.engine().restartSeconds());
-            case STARTS -> enter(State.STOPPED, NO_DEADLINE);
+                } else {
+                    crank();
+                }
+            }
+            case CRANKED ->
+                    enter(State.STARTS, now.seconds + now.aircraft.engine().restartSeconds());
+            case STARTS -> enter(now.cranking ? State.CRANKED : State.STOPPED, NO_DEADLINE);
         }
     }
 
     @Override
     public double deadline() {
-        return deadline;
+        return Math.min(deadline, crankedUntil);
     }
 
     @Override
@@ -109,22 +139,80 @@ final class EngineDevice implements Device {
             now.engineRuns = false;
             enter(State.STOPPED, NO_DEADLINE);
             now.log(Happening.Kind.ENGINE_STOPS, NAME, "stops", ledBy(ITSELF));
-        } else {
+        } else if (deadline <= now.seconds) {
+            String turnedBy = now.cranking ? "the starter" : "the propeller";
             now.engineRuns = true;
             stoppedAt = NO_DEADLINE;
+            release();
             enter(State.RUNS, NO_DEADLINE);
             now.log(
                     Happening.Kind.ENGINE_RESTARTS,
                     NAME,
-                    "runs again, turned by the propeller",
+                    (stops > 0 ? "runs again" : "runs") + ", turned by " + turnedBy,
                     ledBy(needs));
+        } else {
+            now.log(
+                    Happening.Kind.CRANKING_FAILS,
+                    NAME,
+                    "does not start: " + wanting(),
+                    ledBy(needs));
+            release();
+            enter(State.STOPPED, NO_DEADLINE);
         }
+    }
+
+    private void crank() {
+        crankedAfterMoves = now.moves;
+        crankedUntil = now.seconds + crankingSeconds();
+        now.cranking = true;
+        enter(State.CRANKED, NO_DEADLINE);
+        now.log(Happening.Kind.CRANKING, NAME, "is cranked", ledBy(ITSELF));
+    }
+
+    private void release() {
+        now.cranking = false;
+        crankedUntil = NO_DEADLINE;
+    }
+
+    /** How long one keeps the key turned: as long as the phase in which the starter runs. */
+    private double crankingSeconds() {
+        return now.aircraft.phases().stream()
+                .filter(phase -> starter().map(s -> s.runsIn(phase)).orElse(false))
+                .mapToDouble(Phase::seconds)
+                .findFirst()
+                .orElse(USUAL_CRANKING_SECONDS);
+    }
+
+    private Optional<SupplyDevice> starter() {
+        return now.aircraft.engine().starting().starter().map(loads::get);
+    }
+
+    private boolean canCrank() {
+        return mayCrank
+                && now.setting.pilot() != Pilot.NEVER
+                && crankedAfterMoves < now.moves
+                && starter().isPresent();
+    }
+
+    /** Whether air or starter turn it. */
+    private boolean turned() {
+        return now.windmills()
+                || (now.cranking && starter().map(SupplyDevice::works).orElse(false));
+    }
+
+    private String wanting() {
+        return met()
+                ? starter()
+                        .map(s -> "the starter has only " + Say.volts(s.volts()))
+                        .orElse("nothing turns it")
+                : missing();
     }
 
     @Override
     public void adopt(Device healthy) {
         if (healthy instanceof EngineDevice then) {
             state = then.state;
+            mayCrank = then.mayCrank;
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -17,8 +18,7 @@ import stillturning.device.Situation;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
-import stillturning.model.Phase;
-import stillturning.model.Study.Aircraft;
+import stillturning.model.LoadNeed;
 import stillturning.network.BranchLaw;
 import stillturning.network.NodalSolver;
 import stillturning.network.Open;
@@ -26,9 +26,10 @@ import stillturning.network.Topology;
 import stillturning.parts.Bus;
 import stillturning.story.Endurance;
 import stillturning.story.Happening;
-import stillturning.story.Moment;
+import stillturning.story.Moment.Batteries;
 import stillturning.story.Normal;
-import stillturning.story.Setting;
+import stillturning.story.Setting.Shedding;
+import stillturning.story.Start;
 import stillturning.story.Story;
 import stillturning.story.Story.Aftermath;
 import stillturning.story.Story.EngineFate;
@@ -58,31 +59,22 @@ final class Run {
         this.now =
                 new Situation(
                         solver,
-                        scene.aircraft,
-                        scene.phase,
-                        scene.setting,
+                        scene.aircraft(),
+                        scene.phase(),
+                        scene.setting(),
                         zones(candidate),
                         journal);
         now.levers.putAll(candidate.cockpit().flight());
         this.plant = new Plant(circuit, layout, now);
-        this.crew = new Crew(plant, candidate.cockpit(), scene.setting.pilot(), now);
+        this.crew = new Crew(plant, candidate.cockpit(), scene.ahead(), now);
+        if (scene.moment().batteries() == Batteries.TIRED) {
+            double left = scene.aircraft().engine().starting().tiredCharge();
+            plant.all(CellDevice.class).forEach(cell -> cell.charge(left * cell.value()));
+        }
         this.recorder = new Recorder(candidate, plant, now);
         this.meter = new Meter(plant, layout, now);
-        this.simulation = new Simulation(plant, crew, now, meter, scene.longestStepSeconds);
+        this.simulation = new Simulation(plant, crew, now, meter, scene.longestStepSeconds());
     }
-
-    /**
-     * What does not depend on the candidate.
-     *
-     * @param phase that of the moment
-     * @param longestStepSeconds charges and heats are carried no further than this at once (s)
-     */
-    record Scene(
-            Aircraft aircraft,
-            Phase phase,
-            Moment moment,
-            Setting setting,
-            double longestStepSeconds) {}
 
     private static Map<String, String> zones(Candidate candidate) {
         Map<String, String> zones = new HashMap<>();
@@ -123,8 +115,7 @@ final class Run {
                 .devices()
                 .forEach(
                         (name, device) ->
-                                Optional.ofNullable(healthy.simulation.devices().get(name))
-                                        .ifPresent(device::adopt));
+                                healthy.simulation.likeness(name).ifPresent(device::adopt));
         double[] volts = new double[layout.topology.nets()];
         for (int net = 0; net < volts.length; net++) {
             // nets that only a fault has come last
@@ -137,6 +128,9 @@ final class Run {
     Story tell(Failure failure, double horizonSeconds) throws UntoldStory {
         now.levers.putAll(failure.levers());
         now.log(Happening.Kind.FAILURE, subject(failure), failure.name());
+        if (scene.setting().shedding() == Shedding.BEST) {
+            shedAllButTheEngine();
+        }
         journal.solved();
         Optional<Aftermath> aftermath = Optional.empty();
         boolean over = false;
@@ -146,7 +140,7 @@ final class Run {
             if (aftermath.isEmpty() && simulation.quiet()) {
                 aftermath = Optional.of(aftermath());
             }
-            over = simulation.over(horizonSeconds, crew.engine().stopped());
+            over = crew.landed() || simulation.over(horizonSeconds, crew.engine().stopped());
             if (!over) {
                 simulation.advance(horizonSeconds);
                 recorder.look();
@@ -155,14 +149,49 @@ final class Run {
         Aftermath after = aftermath.orElseGet(this::aftermath);
         return new Story(
                 failure,
-                scene.moment,
-                scene.setting,
+                scene.moment(),
+                scene.setting(),
                 journal.happenings(),
                 fate(horizonSeconds),
                 new Aftermath(after.working(), after.feeds(), crew.acted()),
+                journal.contests(),
                 recorder.traces(),
                 meter.balance(),
                 now.seconds);
+    }
+
+    /**
+     * Stands at rest, then turns the key.
+     *
+     * @param conditions in words
+     */
+    Start start(String conditions) throws UntoldStory {
+        crew.engine().stand();
+        simulation.comeToRest();
+        now.seconds = 0;
+        journal.startAnew();
+        crew.engine().turnKey();
+        Cranking cranking = new Cranking(plant.loads(), now);
+        do {
+            simulation.settle();
+            cranking.look();
+            if (now.cranking) {
+                simulation.advance(Timeline.HORIZON_SECONDS);
+                cranking.look();
+            }
+        } while (now.cranking);
+        return cranking.start(conditions, !crew.engine().stopped(), journal.happenings());
+    }
+
+    private void shedAllButTheEngine() {
+        Set<String> needed = Set.copyOf(now.aircraft.engine().logic().loads());
+        List<String> others =
+                now.aircraft.loads().stream()
+                        .map(LoadNeed::id)
+                        .filter(load -> !needed.contains(load))
+                        .toList();
+        now.shed.addAll(others);
+        now.log(Happening.Kind.PILOT, "cockpit", "everything but the engine is switched off");
     }
 
     private Aftermath aftermath() {
@@ -176,6 +205,8 @@ final class Run {
         Endurance endurance;
         if (engine.stopped()) {
             endurance = new Endurance.Lasts(engine.stoppedAt());
+        } else if (crew.landed()) {
+            endurance = new Endurance.Landed(now.seconds);
         } else if (now.seconds >= horizonSeconds) {
             endurance = new Endurance.AtLeast(horizonSeconds);
         } else {

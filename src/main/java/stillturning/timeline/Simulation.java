@@ -1,15 +1,18 @@
 package stillturning.timeline;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import stillturning.device.CellDevice;
 import stillturning.device.Device;
 import stillturning.device.Placing;
 import stillturning.device.Plant;
 import stillturning.device.Situation;
 import stillturning.device.Stateful;
+import stillturning.device.Warmth;
 import stillturning.network.NoOperatingPoint;
 import stillturning.story.UntoldStory;
 
@@ -22,7 +25,11 @@ import stillturning.story.UntoldStory;
  */
 final class Simulation {
 
-    /** A charge that moves slower than this a second stands still: full to empty in 30 years. */
+    /**
+     * A charge that moves slower than this a second stands still: full to empty in 30 years; and a
+     * battery whose temperature moves by less than 0.1 mK a second, within 0.4 K of where it
+     * settles.
+     */
     static final double STANDSTILL = 1e-9;
 
     private final Situation now;
@@ -35,6 +42,9 @@ final class Simulation {
     private final Chatter chatter;
     private final Integrator integrator;
     private final Advance advance;
+
+    /** Whether something has happened since heats were told; what comes first always counts. */
+    private boolean eventful = true;
 
     Simulation(Plant plant, Crew crew, Situation now, Meter meter, double longestStepSeconds) {
         this.now = now;
@@ -71,6 +81,18 @@ final class Simulation {
         return byName;
     }
 
+    /** The device of this name; for what only a fault has, the first of the same part. */
+    Optional<Device> likeness(String name) {
+        String part = name.substring(0, name.indexOf('/') + 1);
+        return Optional.ofNullable(byName.get(name))
+                .or(
+                        () ->
+                                byName.entrySet().stream()
+                                        .filter(e -> !part.isEmpty() && e.getKey().startsWith(part))
+                                        .map(Map.Entry::getValue)
+                                        .findFirst());
+    }
+
     /** Lets delays run out with charges and heats standing still, as before a flight. */
     void comeToRest() throws UntoldStory {
         settle();
@@ -92,8 +114,9 @@ final class Simulation {
         boolean filling = true;
         boolean draining = true;
         for (Stateful state : moving) {
-            filling &= !state.quick() && state.perSecond() > 0;
-            draining &= !state.quick() && state.perSecond() < 0;
+            boolean charge = state instanceof CellDevice;
+            filling &= state instanceof Warmth || (charge && state.perSecond() > 0);
+            draining &= charge && state.perSecond() < 0;
         }
         return (filling && nothingHappensOnTheWayToFull()) || (engineStopped && draining);
     }
@@ -106,29 +129,55 @@ final class Simulation {
             }
         }
         for (Device device : devices) {
-            if (!device.belongsToPilot() && device.deadline() < Device.NO_DEADLINE) {
+            if (!device.isSlow() && device.deadline() < Device.NO_DEADLINE) {
                 return false;
             }
         }
         return true;
     }
 
-    /** Charging moves every voltage one way, so what has not happened at its end never does. */
+    /**
+     * Charging moves every voltage one way, and its losses only fall, so what has not happened at
+     * its end, with every battery as cold or as warm as it may yet become, never does.
+     */
     private boolean nothingHappensOnTheWayToFull() throws UntoldStory {
-        double[] charges = new double[cells.length];
-        for (int i = 0; i < cells.length; i++) {
-            charges[i] = cells[i].value();
-            if (cells[i].perSecond() > 0) {
-                cells[i].charge(1);
-            }
+        List<Outlook> outlooks = Arrays.stream(cells).map(Outlook::of).toList();
+        boolean nothing = true;
+        for (boolean warm : new boolean[] {false, true}) {
+            outlooks.forEach(outlook -> outlook.end(warm));
+            resolve();
+            nothing &= lowestMargin() >= 0;
         }
-        resolve();
-        boolean nothing = lowestMargin() >= 0;
-        for (int i = 0; i < cells.length; i++) {
-            cells[i].charge(charges[i]);
-        }
+        outlooks.forEach(Outlook::back);
         resolve();
         return nothing;
+    }
+
+    /** A battery's charge and warmth as they are, and how they may yet end. */
+    private record Outlook(
+            CellDevice cell, double charge, boolean fills, double rise, double settled) {
+
+        static Outlook of(CellDevice cell) {
+            return new Outlook(
+                    cell,
+                    cell.value(),
+                    cell.perSecond() > 0,
+                    cell.warmth().map(Warmth::value).orElse(0.0),
+                    cell.warmth().map(Warmth::restingRise).orElse(0.0));
+        }
+
+        void end(boolean warm) {
+            put(fills ? 1 : charge, warm ? Math.max(rise, settled) : 0);
+        }
+
+        void back() {
+            put(charge, rise);
+        }
+
+        private void put(double fraction, double above) {
+            cell.charge(fraction);
+            cell.warmth().ifPresent(warmth -> warmth.value(above));
+        }
     }
 
     /** Earliest deadline (s). */
@@ -152,8 +201,20 @@ final class Simulation {
             solve();
             boolean crossed = cross();
             changed = expire() || crossed;
+            eventful |= changed;
         }
+        tellHeats();
         findMoving();
+    }
+
+    /** What cools goes on with the current after an event, wherever steps between events end. */
+    private void tellHeats() {
+        if (eventful) {
+            for (Stateful heat : heats) {
+                heat.settled();
+            }
+            eventful = false;
+        }
     }
 
     private boolean cross() throws UntoldStory {
@@ -188,7 +249,7 @@ final class Simulation {
             }
         }
         for (Stateful heat : heats) {
-            if (heat.quick()) {
+            if (heat.quick() || Math.abs(heat.perSecond()) > STANDSTILL) {
                 moving.add(heat);
             }
         }

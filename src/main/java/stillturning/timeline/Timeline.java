@@ -1,18 +1,24 @@
 package stillturning.timeline;
 
+import java.util.Locale;
 import java.util.Optional;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
+import stillturning.model.Engine;
+import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.story.Moment;
+import stillturning.story.Moment.Batteries;
+import stillturning.story.Moment.Span;
 import stillturning.story.Normal;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
+import stillturning.story.Setting.Propeller;
+import stillturning.story.Start;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
-import stillturning.timeline.Run.Scene;
 
 /**
  * Tells what follows from failures in one candidate. Once made it never changes, and may be asked
@@ -24,6 +30,7 @@ public final class Timeline {
     public static final double HORIZON_SECONDS = 12 * 3600;
 
     private final Study study;
+    private final Moment moment;
     private final Phase phase;
     private final double longestStepSeconds;
     private final Candidate candidate;
@@ -32,29 +39,109 @@ public final class Timeline {
     private final Normal normal;
 
     /**
-     * Brings a candidate to normal flight.
+     * Brings a candidate to normal flight in the phase in which the study's failures happen.
      *
      * @throws UntoldStory if it has no steady state there
      */
     public Timeline(Study study, Candidate candidate) throws UntoldStory {
-        this(study, candidate, Double.POSITIVE_INFINITY);
+        this(study, candidate, Moment.heldIn(study.goals().failurePhase().name()));
+    }
+
+    /**
+     * Brings a candidate to normal flight at another moment.
+     *
+     * @throws UntoldStory if it has no steady state there
+     * @throws IllegalArgumentException if the study has no such phase
+     */
+    public Timeline(Study study, Candidate candidate, Moment moment) throws UntoldStory {
+        this(study, candidate, moment, Double.POSITIVE_INFINITY);
     }
 
     /** The same, carrying charges and heats no further than this at once (s). */
-    Timeline(Study study, Candidate candidate, double longestStepSeconds) throws UntoldStory {
+    Timeline(Study study, Candidate candidate, Moment moment, double longestStepSeconds)
+            throws UntoldStory {
         this.study = study;
         this.longestStepSeconds = longestStepSeconds;
-        this.phase = study.goals().failurePhase();
+        this.moment = moment;
+        this.phase =
+                study.aircraft()
+                        .phase(moment.phase())
+                        .orElseThrow(
+                                () ->
+                                        new IllegalArgumentException(
+                                                "the study has no phase " + moment.phase()));
         this.candidate = candidate;
         this.intact = candidate.circuit();
         this.healthy =
-                new Run(candidate, intact, Optional.empty(), scene(Setting.with(Pilot.NEVER)));
+                new Run(
+                        candidate,
+                        intact,
+                        Optional.empty(),
+                        new Scene(
+                                study.aircraft(),
+                                phase,
+                                new Moment(phase.name(), Span.HELD, moment.batteries()),
+                                Setting.with(Pilot.NEVER),
+                                longestStepSeconds));
         this.normal = healthy.comeToRest();
+    }
+
+    /**
+     * Starts the engine on the ground; nothing to tell where the study has no starter.
+     *
+     * @param hard with tired batteries in the cold, or as stated
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public static Optional<Start> start(Study study, Candidate candidate, boolean hard)
+            throws UntoldStory {
+        Engine.Starting starting = study.aircraft().engine().starting();
+        Optional<LoadNeed> starter = starting.starter().flatMap(study.aircraft()::load);
+        Optional<Phase> phase =
+                starter.flatMap(
+                        s ->
+                                study.aircraft().phases().stream()
+                                        .filter(p -> s.use().phases().contains(p.name()))
+                                        .findFirst());
+        if (phase.isEmpty()) {
+            return Optional.empty();
+        }
+        Moment moment =
+                new Moment(
+                        phase.get().name(),
+                        Span.HELD,
+                        hard ? Batteries.TIRED : Batteries.AS_STATED);
+        Run run =
+                new Run(
+                        candidate.withoutProcedures(),
+                        candidate.circuit(),
+                        Optional.empty(),
+                        new Scene(
+                                hard
+                                        ? study.aircraft().at(starting.coldCelsius())
+                                        : study.aircraft(),
+                                phase.get(),
+                                moment,
+                                Setting.with(Pilot.PLANNED).with(Propeller.STANDS),
+                                Double.POSITIVE_INFINITY));
+        String conditions =
+                hard
+                        ? String.format(
+                                Locale.ROOT,
+                                "batteries at %.0f %% of their charge, %.0f °C",
+                                100 * starting.tiredCharge(),
+                                starting.coldCelsius())
+                        : "as stated";
+        return Optional.of(run.start(conditions));
     }
 
     /** The candidate with nothing wrong. */
     public Normal normal() {
         return normal;
+    }
+
+    /** When in the flight its failures happen. */
+    public Moment moment() {
+        return moment;
     }
 
     /** The refusal of a candidate whose engine does not even run with nothing wrong. */
@@ -98,7 +185,6 @@ public final class Timeline {
     }
 
     private Scene scene(Setting setting) {
-        return new Scene(
-                study.aircraft(), phase, Moment.heldIn(phase.name()), setting, longestStepSeconds);
+        return new Scene(study.aircraft(), phase, moment, setting, longestStepSeconds);
     }
 }

@@ -27,6 +27,7 @@ import stillturning.model.Phase;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
 import stillturning.model.Terminal;
+import stillturning.model.Zone;
 import stillturning.parts.Alternator;
 import stillturning.parts.Battery;
 import stillturning.parts.Breaker;
@@ -57,7 +58,9 @@ public final class Bench {
     private final List<Cue> cues = new ArrayList<>();
     private final List<Procedure> procedures = new ArrayList<>();
     private Engine engine = new Engine(new EngineLogic.One("engine-needs"), 0.3, 2, true, 30);
+    private List<Phase> phases = List.of(new Phase("cruise", 3600, 60));
     private double enoughSeconds = 1800;
+    private double celsius = Zone.USUAL_CELSIUS;
     private Map<String, String> masterOff = Map.of();
 
     /** An empty bench with one ground on the structure, called {@code ground}. */
@@ -92,7 +95,8 @@ public final class Bench {
                                         new OutputBySpeed.Point(20, 0),
                                         new OutputBySpeed.Point(60, amps))),
                         4,
-                        false));
+                        0,
+                        Shelf.STEADY));
         return join(id, "case", "ground", "stud");
     }
 
@@ -147,6 +151,35 @@ public final class Bench {
         return join(load.id(), "minus", "ground", "stud");
     }
 
+    /** When a load that is already there runs, and in which rank it may be shed. */
+    public Bench use(String load, LoadNeed.Use use, int rank) {
+        needs.replaceAll(
+                n ->
+                        n.id().equals(load)
+                                ? new LoadNeed(
+                                        n.id(),
+                                        n.label(),
+                                        n.zone(),
+                                        n.demand(),
+                                        n.tolerance(),
+                                        n.inputs(),
+                                        use,
+                                        OptionalInt.of(rank))
+                                : n);
+        return this;
+    }
+
+    /** The flight; failures happen in its phase {@code cruise}. */
+    public Bench phases(Phase... flown) {
+        phases = List.of(flown);
+        return this;
+    }
+
+    public Bench procedure(Procedure procedure) {
+        procedures.add(procedure);
+        return this;
+    }
+
     /** Any other part, not joined to anything yet. */
     public Bench part(Part part) {
         parts.add(part);
@@ -170,6 +203,12 @@ public final class Bench {
 
     public Bench engine(Engine asks) {
         engine = asks;
+        return this;
+    }
+
+    /** Temperature of the whole bench (°C). */
+    public Bench celsius(double everywhere) {
+        celsius = everywhere;
         return this;
     }
 
@@ -219,11 +258,13 @@ public final class Bench {
     }
 
     public Study study() {
-        Phase cruise = new Phase("cruise", 3600, 60);
+        Phase cruise =
+                phases.stream().filter(p -> p.name().equals("cruise")).findFirst().orElseThrow();
+        Zone zone = new Zone("bench", "bench", Zone.Side.COLD, Set.of(), celsius);
         return new Study(
                 "bench",
                 new Study.Heading("Bench", "", true, "EUR"),
-                new Study.Aircraft(12, needs, engine, List.of(cruise), List.of()),
+                new Study.Aircraft(12, needs, engine, phases, List.of(zone)),
                 new Study.Goals(cruise, enoughSeconds, List.of(), List.of(), Optional.empty()),
                 List.of(candidate()));
     }

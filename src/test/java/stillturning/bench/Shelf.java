@@ -8,8 +8,13 @@ import stillturning.element.Cell.OpenCircuit;
 import stillturning.element.Channel;
 import stillturning.element.Conversion;
 import stillturning.element.Demand;
+import stillturning.element.Generator.Alone;
 import stillturning.element.Generator.Regulation;
+import stillturning.element.Generator.WithoutBattery;
+import stillturning.element.Guard;
 import stillturning.element.Management;
+import stillturning.element.Management.Limit;
+import stillturning.element.Management.Reconnection;
 import stillturning.element.OutputBySpeed;
 import stillturning.element.RestVoltage;
 import stillturning.element.TimeCurrentCurve;
@@ -28,7 +33,13 @@ import stillturning.parts.SolidStateController;
 public final class Shelf {
 
     /** Cell management that never acts. */
-    public static final Management LENIENT = new Management(0.1, 100, 10_000, 1);
+    public static final Management LENIENT = limits(0.1, 100, 10_000, 1);
+
+    /** Goes on without a battery, and does not jump when it loses it. */
+    public static final Alone STEADY = new Alone(WithoutBattery.STEADY, 35, 0);
+
+    /** Gives up without a battery, and does not jump when it loses it. */
+    public static final Alone GIVES_UP = new Alone(WithoutBattery.GIVES_UP, 35, 0);
 
     private Shelf() {}
 
@@ -42,6 +53,18 @@ public final class Shelf {
                 ohms,
                 charge,
                 Optional.empty());
+    }
+
+    /** Cell management with one time for all its limits, which never connects again. */
+    public static Management limits(
+            double underVolts, double overVolts, double overAmps, double seconds) {
+        return new Management(
+                new Limit(underVolts, seconds),
+                new Limit(overVolts, seconds),
+                new Limit(overAmps, seconds),
+                new Limit(Double.POSITIVE_INFINITY, 0),
+                Optional.empty(),
+                new Reconnection(new Limit(Double.POSITIVE_INFINITY, 0), 1e-9, 0, 0));
     }
 
     /** Four LiFePO4 cells with a management system. */
@@ -59,13 +82,20 @@ public final class Shelf {
     /** An alternator that gives nothing at 20 turns a second and all from 60 on. */
     public static Alternator alternator(
             String id, double setVolts, double amps, boolean needsBattery) {
+        return alternator(id, setVolts, amps, 0, needsBattery ? GIVES_UP : STEADY);
+    }
+
+    /** The same, with what its field and the loss of its battery do to it. */
+    public static Alternator alternator(
+            String id, double setVolts, double amps, double fullFieldVolts, Alone alone) {
         return new Alternator(
                 Bench.tag(id),
                 new Regulation(setVolts, 0.005),
                 new OutputBySpeed(
                         List.of(new OutputBySpeed.Point(20, 0), new OutputBySpeed.Point(60, amps))),
                 4,
-                needsBattery);
+                fullFieldVolts,
+                alone);
     }
 
     public static Fuse fuse(String id, double amps) {
@@ -82,7 +112,14 @@ public final class Shelf {
     }
 
     public static OvervoltageGuard guard(String id, double volts, double seconds) {
-        return new OvervoltageGuard(Bench.tag(id), volts, seconds, 0.001);
+        return new OvervoltageGuard(
+                Bench.tag(id), new Guard.Trip(volts, seconds, Guard.Action.DISCONNECTS), 0.001);
+    }
+
+    /** A guard that shorts its input. */
+    public static OvervoltageGuard crowbar(String id, double volts, double seconds) {
+        return new OvervoltageGuard(
+                Bench.tag(id), new Guard.Trip(volts, seconds, Guard.Action.SHORTS), 0.005);
     }
 
     /** A converter to 12 V that stops below 8 V and starts again at 10 V. */

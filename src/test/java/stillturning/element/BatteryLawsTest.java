@@ -116,4 +116,60 @@ class BatteryLawsTest {
         assertThrows(IllegalArgumentException.class, () -> new Capacity(100, 20, 0.9));
         assertThrows(IllegalArgumentException.class, () -> new Capacity(Double.NaN, 20, 1.1));
     }
+
+    /** Shapes of makers' curves, from memory, unverified: held here against a slip of the pen. */
+    @ParameterizedTest
+    @CsvSource({
+        "LEAD_ACID, -50, 0.25, 3.5",
+        "LEAD_ACID, -20, 0.55, 2.2",
+        "LEAD_ACID, 0, 0.80, 1.4",
+        "LEAD_ACID, 12.5, 0.90, 1.2",
+        "LEAD_ACID, 25, 1, 1",
+        "LEAD_ACID, 60, 1.05, 0.9",
+        "LITHIUM_IRON_PHOSPHATE, -20, 0.60, 5",
+        "LITHIUM_IRON_PHOSPHATE, -10, 0.725, 3.5",
+        "LITHIUM_IRON_PHOSPHATE, 0, 0.85, 2",
+        "LITHIUM_IRON_PHOSPHATE, 25, 1, 1",
+        "LITHIUM_IRON_PHOSPHATE, 45, 1.02, 0.7"
+    })
+    void coldTakesCapacityAndGivesResistance(
+            RestVoltage chemistry, double celsius, double capacity, double resistance) {
+        assertEquals(capacity, chemistry.byTemperature().capacityAt(celsius), 1e-12);
+        assertEquals(resistance, chemistry.byTemperature().resistanceAt(celsius), 1e-12);
+    }
+
+    /** 0.2 mV a kelvin and cell, from memory, unverified: 12 mV for six cells and 10 K. */
+    @Test
+    void aLeadAcidBatteryRestsALittleHigherWhenItIsWarm() {
+        Cell.OpenCircuit six = new Cell.OpenCircuit(RestVoltage.LEAD_ACID, 1);
+        assertEquals(12.65 + 0.012, six.voltsOn(4, 1, 35), 1e-12);
+    }
+
+    @ParameterizedTest
+    @EnumSource(RestVoltage.class)
+    void resistanceNeverFallsWhileABatteryEmptiesAndIsStatedForAFullOne(RestVoltage curve) {
+        double last = 1;
+        for (int piece = curve.pieces() - 1; piece >= 0; piece--) {
+            assertEquals(last, curve.resistanceOn(piece, curve.pieceEnd(piece)), 1e-12);
+            double next = curve.resistanceOn(piece, curve.pieceStart(piece));
+            assertTrue(next >= last, curve + " piece " + piece);
+            last = next;
+        }
+        assertTrue(last > 1.5);
+    }
+
+    /** Common practice, no published source; shares are guesses. */
+    @ParameterizedTest
+    @CsvSource({
+        "LEAD_ACID, 0, 20.02",
+        "LEAD_ACID, 0.5, 10.02",
+        "LEAD_ACID, 1, 0.02",
+        "LITHIUM_IRON_PHOSPHATE, 0, 60.02",
+        "LITHIUM_IRON_PHOSPHATE, 0.9, 60.02",
+        "LITHIUM_IRON_PHOSPHATE, 0.95, 30.02",
+        "LITHIUM_IRON_PHOSPHATE, 1, 0.02"
+    })
+    void aBatteryAcceptsLessAsItFills(RestVoltage chemistry, double charge, double amps) {
+        assertEquals(amps, chemistry.acceptance().ampsAt(charge, 20), 1e-9);
+    }
 }

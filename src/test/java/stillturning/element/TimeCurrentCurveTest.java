@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import stillturning.element.TimeCurrentCurve.Memory;
 import stillturning.element.TimeCurrentCurve.Point;
 import stillturning.parts.ProtectorCurves;
 
@@ -135,7 +136,9 @@ class TimeCurrentCurveTest {
     @Test
     void aCurveWhosePointsDoNotRiseIsRefused() {
         List<Point> points = List.of(new Point(2, 1, 2), new Point(2, 0.5, 1));
-        assertThrows(IllegalArgumentException.class, () -> new TimeCurrentCurve("bad", points));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new TimeCurrentCurve("bad", points, new Derating.None("none"), Memory.METAL));
         assertThrows(IllegalArgumentException.class, () -> new Point(2, 3, 2));
     }
 }

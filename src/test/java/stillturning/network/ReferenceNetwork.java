@@ -77,6 +77,8 @@ record ReferenceNetwork(String name, Network network, List<String> nets, double[
             case "current" -> new ConstantCurrent(x[4], x[5]);
             case "diode" -> new DiodeDrop(x[4], x[5], x[6]);
             case "channel" -> new LimitedConductor(x[4], x[5]);
+            case "storage" ->
+                    new Storage(x[4], x[5], new Storage.Intake(x[6], x[7], x[8], x[9]), x[10]);
             case "converter" -> new ConverterInput((int) x[4], x[5], x[6], x[7]);
             default -> throw new IllegalArgumentException("law " + words[3]);
         };

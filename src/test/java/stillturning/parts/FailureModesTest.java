@@ -45,6 +45,7 @@ class FailureModesTest {
                         Bench.HARDY,
                         List.of("plus")),
                 Shelf.guard("guard", 16, 0.05),
+                Shelf.crowbar("crowbar", 16, 0.005),
                 Shelf.controller("controller", 2, 10, true),
                 new Switch(Bench.tag("switch"), 2, Switch.Throw.SINGLE, 0.005),
                 new Switch(Bench.tag("selector"), 1, Switch.Throw.DOUBLE, 0.005),
@@ -99,6 +100,12 @@ class FailureModesTest {
                                         "channel 1 trips for no reason")),
                         Map.entry("ground", Set.of("open", "high resistance")),
                         Map.entry("converter", Set.of("no output", "over-voltage")),
+                        Map.entry(
+                                "guard",
+                                Set.of("opens for no reason", "does not open when it should")),
+                        Map.entry(
+                                "crowbar",
+                                Set.of("shorts for no reason", "does not short when it should")),
                         Map.entry("computer", Set.of("stops working", "input a short")),
                         Map.entry("pump", Set.of("stops working", "input short")));
         for (Part part : everyKind()) {

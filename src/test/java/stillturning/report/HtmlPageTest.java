@@ -140,8 +140,7 @@ class HtmlPageTest {
                 a.candidate(),
                 new Undisturbed(a.flight().normal(), a.chargingLost().unaided()),
                 a.singles(),
-                a.masterOff(),
-                a.chargingLost(),
+                a.cases(),
                 a.structure(),
                 a.measures(),
                 a.met());

@@ -139,6 +139,7 @@ class StoryTextTest {
                 new Story.EngineFate(new Endurance.Lasts(90), 0, 1, false),
                 new Story.Aftermath(Set.of(), Set.of(), false),
                 List.of(),
+                List.of(),
                 new Balance(Map.of(), List.of(), 0),
                 100);
     }

@@ -14,7 +14,9 @@ import stillturning.element.Channel.Switching;
 import stillturning.element.Channel.Trip;
 import stillturning.element.Conversion;
 import stillturning.element.Demand;
+import stillturning.element.Generator.Alone;
 import stillturning.element.Generator.Regulation;
+import stillturning.element.Generator.WithoutBattery;
 import stillturning.element.OutputBySpeed;
 import stillturning.element.RestVoltage;
 import stillturning.element.Tolerance;
@@ -78,7 +80,9 @@ final class Rig {
         OutputBySpeed output =
                 new OutputBySpeed(
                         List.of(new OutputBySpeed.Point(20, 0), new OutputBySpeed.Point(60, 40)));
-        return add(new Alternator(tag(id), new Regulation(14.2, 0.005), output, 4, needsBattery));
+        Alone alone =
+                new Alone(needsBattery ? WithoutBattery.GIVES_UP : WithoutBattery.STEADY, 35, 0.4);
+        return add(new Alternator(tag(id), new Regulation(14.2, 0.005), output, 4, 14.2, alone));
     }
 
     Rig bus(String id, String... studs) {

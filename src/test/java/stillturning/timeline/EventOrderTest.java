@@ -161,9 +161,9 @@ class EventOrderTest {
 
     @Test
     void aBatteryThatIsEmptyExactlyAtTheHorizonIsSaidToBe() throws UntoldStory {
-        // 10 Ah at 10 A: an hour, found to a thousandth of a millionth of a second
-        Story story = battery().timeline().tell(NOTHING, Setting.with(Pilot.NEVER), 3600 + 1e-8);
-        assertEquals(3600, Telling.when(story, Happening.Kind.BATTERY_EMPTY, "battery"), 2e-9);
+        // 10 Ah at 10 A: an hour; the current is found to a part in 1e10
+        Story story = battery().timeline().tell(NOTHING, Setting.with(Pilot.NEVER), 3600 + 4e-7);
+        assertEquals(3600, Telling.when(story, Happening.Kind.BATTERY_EMPTY, "battery"), 3.6e-7);
     }
 
     @Test
@@ -178,17 +178,18 @@ class EventOrderTest {
 
     @Test
     void aLevelThatIsReachedAndLeftWithinOneStepOfTheBatteryIsNotMissed() throws UntoldStory {
-        // the two limits are 0.1 mV apart on a slope of 0.8 V: 0.45 s of an hour
+        // the two limits are 0.1 mV apart on a slope of 0.9 V: 0.4 s of an hour
         Bench bench =
                 battery()
                         .cue("first", new Cue.LowVolts(new Terminal("bus", "bar"), 12.2, 0))
                         .cue("second", new Cue.LowVolts(new Terminal("bus", "bar"), 12.1999, 0));
         Story story = bench.timeline().tell(NOTHING, Pilot.NEVER);
-        // V = 12.24 + 0.21 (q - 0.5) / 0.25 - 0.2 - feed stud 0.1 mohm x 10 A
-        double expected = (1 - (0.5 + 0.25 * (12.2 + 0.201 - 12.24) / 0.21)) * 3600;
+        // with x = (q - 0.5) / 0.25: 12.24 + 0.21 x - 0.2 (1.15 - 0.1 x) - feed stud 1 mV
+        double x = (12.2 - 12.24 + 0.23 + 0.001) / 0.23;
+        double expected = (1 - (0.5 + 0.25 * x)) * 3600;
         assertEquals(expected, Telling.when(story, Happening.Kind.CUE, "first"), 1e-2);
         assertEquals(
-                1e-4 / 0.84 * 3600,
+                1e-4 / 0.92 * 3600,
                 Telling.when(story, Happening.Kind.CUE, "second")
                         - Telling.when(story, Happening.Kind.CUE, "first"),
                 1e-4);

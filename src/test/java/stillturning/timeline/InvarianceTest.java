@@ -29,6 +29,7 @@ import stillturning.parts.Breaker;
 import stillturning.parts.Part;
 import stillturning.parts.ProtectorCurves;
 import stillturning.story.Happening;
+import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
@@ -191,7 +192,12 @@ class InvarianceTest {
     void theStepDoesNotMatter(double longestStepSeconds) throws UntoldStory {
         Bench bench = bench("");
         List<Story> first = all(bench.timeline(), bench.candidate());
-        Timeline careful = new Timeline(bench.study(), bench.candidate(), longestStepSeconds);
+        Timeline careful =
+                new Timeline(
+                        bench.study(),
+                        bench.candidate(),
+                        Moment.heldIn("cruise"),
+                        longestStepSeconds);
         List<Story> second = all(careful, bench.candidate());
         IntStream.range(0, first.size()).forEach(i -> assertSame(first.get(i), second.get(i), ""));
     }

@@ -178,4 +178,32 @@ class PilotTest {
                     1e-9);
         }
     }
+
+    @Test
+    void aWarningThatHasGoneOutByTheTimeOfTheResponseCallsForNothing() throws UntoldStory {
+        Bench bench =
+                new Bench()
+                        .part(Shelf.lead("battery", 10, 0.02, 1))
+                        .join("battery", "minus", "ground", "stud")
+                        .part(Shelf.alternator("alternator", 14.2, 45, false))
+                        .join("alternator", "case", "ground", "stud")
+                        .bus("bus")
+                        .closedSwitch("field-switch", "on")
+                        .join("battery", "plus", "bus", "bar")
+                        .join("alternator", "output", "bus", "bar")
+                        .join("bus", "bar", "field-switch", "in")
+                        .join("field-switch", "out", "alternator", "field")
+                        .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                        .load("lights", Kind.CONSTANT_CURRENT, 15, Bench.HARDY)
+                        .join("computer", "plus", "bus", "bar")
+                        .join("lights", "plus", "bus", "bar")
+                        .engine(new EngineLogic.One("computer"), true)
+                        .cue("alternator light", new Cue.AlternatorOut("alternator"))
+                        .procedure("reset", "alternator light", 5, Map.of("field-switch", "on"))
+                        .procedure("shed", "alternator light", 60, Map.of(), "lights");
+        Failure off = Failure.levers("knocked off", Map.of("field-switch", "off"));
+        Story story = bench.timeline().tell(off, Pilot.PLANNED);
+        assertEquals(5, Telling.when(story, Happening.Kind.PILOT, "reset"), 1e-9);
+        assertEquals(1, Telling.count(story, Happening.Kind.PILOT));
+    }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.quantity.Dimension;
+import stillturning.quantity.Quantity;
 import stillturning.yaml.Called;
 import stillturning.yaml.Default;
 import stillturning.yaml.Discriminator;
@@ -93,6 +94,11 @@ public record CandidateEntry(
             @Words("Time from the cue to the moves.") @Unit(value = Dimension.TIME, least = "0 s")
                     Given after,
             @Words("Position by lever.") @Default("{}") Map<String, String> moves,
-            @Words("Loads switched off at their own switches.") @Default("[]")
-                    List<String> sheds) {}
+            @Words("Loads switched off at their own switches.") @Default("[]") List<String> sheds,
+            @Words("Part or load that does it by itself while it works; the pilot if not written.")
+                    Optional<String> by,
+            @Words(
+                            "Time from one load to the next, lowest shed rank first, while a cue lasts; all at once if not written.")
+                    @Unit(value = Dimension.TIME, above = "0 s")
+                    Optional<Quantity> oneEach) {}
 }

@@ -92,7 +92,17 @@ public record StudyEntry(
             @Words("Alternator speed while airspeed turns it.")
                     @Default("0 rpm")
                     @Unit(value = Dimension.ROTATION, least = "0 rpm")
-                    Given windmilling) {}
+                    Given windmilling,
+            @Words("The load that cranks it; it runs in the phase in which the engine is started.")
+                    Optional<String> starter,
+            @Words("Share of their charge that tired batteries bring to a hard start.")
+                    @Default("50 % (guess)")
+                    @Unit(value = Dimension.RATIO, above = "0 %", most = "100 %")
+                    Given tiredBattery,
+            @Words("Temperature of a cold start.")
+                    @Default("-10 °C (guess)")
+                    @Unit(value = Dimension.TEMPERATURE, above = "-60 °C", most = "60 °C")
+                    Given coldStart) {}
 
     /** Hard requirements; what is not written is not required. */
     @Words("Hard requirements; what is not written is not required.")

@@ -63,6 +63,7 @@ record DecideJson(
             List<Gate> requirements,
             List<Value> values,
             Map<String, Integer> singleFailures,
+            List<InBandJson.Pair> unselectivePairs,
             Burden burden) {}
 
     /** Where it stands. */
@@ -170,6 +171,7 @@ record DecideJson(
                         .toList(),
                 standing.contributions().stream().map(DecideJson::value).toList(),
                 outcomes(appraisal),
+                InBandJson.pairs(appraisal.selectivity()),
                 burden(appraisal));
     }
 

@@ -20,6 +20,7 @@ record StoryJson(
         String failure,
         String outcome,
         @Nullable Double actBySeconds,
+        @Nullable InBandJson withinTolerance,
         Losses losses,
         Told pilotAsPlanned,
         Told pilotDoesNothing) {
@@ -76,6 +77,7 @@ record StoryJson(
                 verdict.failure().name(),
                 JsonNumbers.kebab(verdict.outcome()),
                 verdict.actBySeconds().map(JsonNumbers::number).orElse(null),
+                verdict.inBand().map(InBandJson::of).orElse(null),
                 losses(verdict.losses()),
                 told(verdict.planned()),
                 told(verdict.unaided()));

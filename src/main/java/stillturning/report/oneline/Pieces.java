@@ -7,6 +7,7 @@ import java.util.Set;
 import stillturning.drawing.Glyph;
 import stillturning.drawing.Side;
 import stillturning.element.Element;
+import stillturning.element.Guard.Action;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.parts.Alternator;
@@ -148,7 +149,11 @@ final class Pieces {
     }
 
     private static String guardDetail(Part part) {
-        return part instanceof OvervoltageGuard guard ? "opens at " + volts(guard.tripVolts()) : "";
+        if (part instanceof OvervoltageGuard guard) {
+            boolean shorts = guard.trip().action() == Action.SHORTS;
+            return (shorts ? "shorts at " : "opens at ") + volts(guard.trip().volts());
+        }
+        return "";
     }
 
     /**

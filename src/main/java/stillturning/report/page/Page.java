@@ -120,12 +120,27 @@ public record Page(
             List<Fact> burdens,
             Counts counts,
             List<Fact> flight,
-            List<OutcomeList> outcomes) {
+            List<OutcomeList> outcomes,
+            PairTable pairs) {
         public CandidateSheet {
             grounds = List.copyOf(grounds);
             burdens = List.copyOf(burdens);
             flight = List.copyOf(flight);
             outcomes = List.copyOf(outcomes);
+        }
+    }
+
+    /** Protectors of which the wrong one may open first. */
+    public record PairTable(String meaning, List<PairRow> rows) {
+        public PairTable {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /** One pair, and the worst that may come of it. */
+    public record PairRow(List<String> cells) {
+        public PairRow {
+            cells = List.copyOf(cells);
         }
     }
 

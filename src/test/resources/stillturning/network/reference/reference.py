@@ -18,6 +18,7 @@ import tempfile
 HERE = pathlib.Path(__file__).parent
 SEED = 20260101
 RANDOM_NETWORKS = 300
+RANDOM_BATTERIES = 60
 DIGITS = 13
 OPTIONS = ".options reltol=1e-10 abstol=1e-13 vntol=1e-11 gmin=1e-15 itl1=100 itl6=20"
 # Every network is approached by a sweep of one voltage, v(path). From 0 to 1 the limits sharpen from a
@@ -29,7 +30,8 @@ STEP = 0.0125
 DIODE_LEAK = 1e-6  # S
 # the thermal voltage that the simulator uses at 27 °C, measured by thermal_volts()
 ARITY = {"open": 0, "resistive": 1, "source": 2, "limited": 3, "charge": 2, "power": 2,
-         "current": 2, "diode": 3, "channel": 2, "converter": 4}
+         "current": 2, "diode": 3, "channel": 2, "converter": 4,
+         "storage": 7}
 
 
 def parse(text):
@@ -69,6 +71,14 @@ def current(v, law, numbers):
         return f"(({v}>={x[1]}) ? {x[0]}*{SHARE}/max({v},{x[1]}) : {x[0]}*{SHARE}*({v})/({x[1]}*{x[1]}))"
     if law == "current":
         return f"({x[0]}*{SHARE}*min({v},{x[1]})/{x[1]})"
+    if law == "storage":
+        # volts, ohms, accept, beyond ohms, gassing volts, gassing ohms, give
+        e, r, accept, beyond, gas, bubbles, give = x
+        knee = repr(float(numbers[0]) + float(numbers[1]) * float(numbers[2]))
+        dry = repr(float(numbers[0]) - float(numbers[1]) * float(numbers[6]))
+        return (f"(min(max(({v}-{e})/{r},-{give}),{accept})+max({v}-{knee},0)/{beyond}"
+                f"+max({v}-{gas},0)/{bubbles}+{LEAK}*min({v}-{dry},0)"
+                f"+({LEAK}-1e-9)*max({v}-{knee},0))")
     if law == "channel":
         knee = repr(float(numbers[0]) * float(numbers[1]))
         return (f"(min(max(({v})/{x[0]},-{x[1]}),{x[1]})+{LEAK}*max({v}-{knee},0)"
@@ -98,7 +108,8 @@ def netlist(network, thermal):
                          f"{watts}*({v})/({floor}*{floor}))+{LEAK}*({v})")
         else:
             lines.append(f"B{b} {start} {end} i={current(across(start, end), law, numbers)}")
-    highest = max(float(n[0]) for _, _, law, n in network["branches"] if law in ("source", "limited"))
+    highest = max(float(n[0]) for _, _, law, n in network["branches"]
+                  if law in ("source", "limited", "storage"))
     # only a hint: of two solutions of a constant-power load the higher is wanted
     lines += [f".nodeset v({net})={highest}" for net in nets(network)]
     return "\n".join(lines + [OPTIONS, ".end"]) + "\n"
@@ -230,6 +241,23 @@ def random_network(rng, k):
     return {"name": f"random {k}", "branches": branches, "volts": {}}
 
 
+def with_batteries(rng, network):
+    """The same network with batteries that are charged where it had plain sources."""
+    branches, scale = [], 1
+    for start, end, law, numbers in network["branches"]:
+        if law == "source":
+            volts, ohms = (float(n) for n in numbers)
+            accept = rng.choice([0.02, 2, 15, 60])
+            scale = volts / 12.5
+            numbers = [f"{n:.6g}" for n in (volts, ohms, accept, ohms + 2 * scale / accept,
+                                             14.4 * scale, 0.1 * scale, 1e4)]
+            law = "storage"
+        branches.append((start, end, law, numbers))
+    feed = branches[0][0]
+    branches.append((feed, "0", "limited", [f"{rng.choice([14.2, 19]) * scale:.5g}", "0.01", "30"]))
+    return {"name": network["name"] + ", charged", "branches": branches, "volts": {}}
+
+
 def store(networks, dropped, version, thermal):
     out = [
         "# origin: networks by handmade.txt and reference.py (invented, random from a fixed seed);",
@@ -262,6 +290,8 @@ def main():
     networks = parse((HERE / "handmade.txt").read_text())
     made = len(networks)
     networks += [random_network(rng, k) for k in range(RANDOM_NETWORKS)]
+    networks += [with_batteries(rng, random_network(rng, RANDOM_NETWORKS + k))
+                 for k in range(RANDOM_BATTERIES)]
     kept, hand_made_lost = [], 0
     for k, (network, answer) in enumerate(zip(networks, simulate(networks, thermal))):
         if answer is None or any(net not in answer for net in nets(network)):

@@ -1,0 +1,103 @@
+package stillturning.assess;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.story.Moment;
+import stillturning.story.UntoldStory;
+import stillturning.timeline.Timeline;
+
+/** Tries every single failure of every candidate at every moment of the flight. */
+final class EveryPhase {
+
+    private static final Comparator<Elsewhere> WORST_FIRST =
+            Comparator.comparing(Elsewhere::there).thenComparing(Elsewhere::seconds);
+
+    private final Assessment basis;
+
+    EveryPhase(Assessment basis) {
+        this.basis = basis;
+    }
+
+    /** In parallel; the result does not depend on who is done first. */
+    List<Elsewhere> all(Consumer<String> progress) throws UntoldStory {
+        Study study = basis.study();
+        List<Job> jobs =
+                basis.appraisals().stream()
+                        .flatMap(a -> Trials.moments(study).stream().map(m -> new Job(a, m)))
+                        .toList();
+        List<Told> told =
+                jobs.parallelStream()
+                        .map(
+                                job -> {
+                                    Told done = tell(study, job);
+                                    progress.accept(job.candidate());
+                                    return done;
+                                })
+                        .toList();
+        List<Elsewhere> worse = new ArrayList<>();
+        for (Appraisal appraisal : basis.appraisals()) {
+            worse.addAll(worst(appraisal, jobs, told));
+        }
+        return worse;
+    }
+
+    private record Job(Appraisal appraisal, Moment moment) {
+        String candidate() {
+            return appraisal.candidate().id();
+        }
+    }
+
+    private record Told(List<Elsewhere> worse, Optional<UntoldStory> untold) {}
+
+    private static Told tell(Study study, Job job) {
+        Candidate candidate = job.appraisal.candidate();
+        List<Elsewhere> worse = new ArrayList<>();
+        try {
+            Judge judge = new Judge(study, new Timeline(study, candidate, job.moment));
+            for (Verdict usual : job.appraisal.singles()) {
+                Verdict there = judge.judge(usual.failure());
+                if (there.outcome().compareTo(usual.outcome()) < 0) {
+                    worse.add(
+                            new Elsewhere(
+                                    candidate.id(),
+                                    usual.failure().name(),
+                                    usual.outcome(),
+                                    job.moment,
+                                    there.outcome(),
+                                    there.planned().engine().endurance().seconds()));
+                }
+            }
+            return new Told(worse, Optional.empty());
+        } catch (UntoldStory e) {
+            String where = candidate.id() + " in " + job.moment.phase();
+            return new Told(List.of(), Optional.of(e.of(where)));
+        }
+    }
+
+    private static List<Elsewhere> worst(Appraisal appraisal, List<Job> jobs, List<Told> told)
+            throws UntoldStory {
+        List<Elsewhere> all = new ArrayList<>();
+        for (int i = 0; i < jobs.size(); i++) {
+            if (jobs.get(i).candidate().equals(appraisal.candidate().id())) {
+                if (told.get(i).untold.isPresent()) {
+                    throw told.get(i).untold.get();
+                }
+                all.addAll(told.get(i).worse);
+            }
+        }
+        List<Elsewhere> worst = new ArrayList<>();
+        for (Verdict single : appraisal.singles()) {
+            all.stream()
+                    .filter(e -> e.failure().equals(single.failure().name()))
+                    .min(Comparator.comparing(Elsewhere::there))
+                    .ifPresent(worst::add);
+        }
+        worst.sort(WORST_FIRST);
+        return worst;
+    }
+}

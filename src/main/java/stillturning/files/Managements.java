@@ -1,0 +1,68 @@
+package stillturning.files;
+
+import java.util.Optional;
+import stillturning.element.Management;
+import stillturning.element.Management.Limit;
+import stillturning.element.Management.Reconnection;
+import stillturning.element.Management.Temperatures;
+import stillturning.files.entry.PartEntry.ManagementEntry;
+import stillturning.files.entry.PartEntry.ReconnectsEntry;
+import stillturning.yaml.Given;
+
+/** Makes battery managements of their entries. */
+final class Managements {
+
+    /** A charger is at work where the terminals of a nominal 12 V battery see this (V). A guess. */
+    private static final double CHARGER_VOLTS = 13;
+
+    /** A battery that was too hot has to cool by so much (K). A guess. */
+    private static final double COOLS_BY_KELVIN = 10;
+
+    private Managements() {}
+
+    /**
+     * @param blocks how many times 12 V the battery has
+     */
+    static Management of(ManagementEntry entry, double blocks) {
+        ReconnectsEntry back = entry.reconnects();
+        double overVolts = si(entry.overVoltage());
+        Limit charger =
+                new Limit(or(back.charger(), CHARGER_VOLTS * blocks), si(back.chargerFor()));
+        return new Management(
+                limit(entry, si(entry.underVoltage()), entry.times().underVoltage()),
+                limit(entry, overVolts, entry.times().overVoltage()),
+                limit(entry, si(entry.overCurrent()), entry.times().overCurrent()),
+                limit(
+                        entry,
+                        or(entry.chargeCurrent(), Double.POSITIVE_INFINITY),
+                        entry.times().chargeCurrent()),
+                temperatures(entry),
+                new Reconnection(
+                        charger, or(back.below(), overVolts), si(back.pause()), back.tries()));
+    }
+
+    private static Optional<Temperatures> temperatures(ManagementEntry entry) {
+        if (entry.hot().isEmpty() && entry.coldForCharging().isEmpty()) {
+            return Optional.empty();
+        }
+        double hot = or(entry.hot(), Double.POSITIVE_INFINITY);
+        double cold = or(entry.coldForCharging(), Double.NEGATIVE_INFINITY);
+        return Optional.of(
+                new Temperatures(
+                        limit(entry, hot, entry.times().temperature()),
+                        limit(entry, cold, entry.times().temperature()),
+                        or(entry.reconnects().cooled(), hot - COOLS_BY_KELVIN)));
+    }
+
+    private static Limit limit(ManagementEntry entry, double at, Optional<Given> seconds) {
+        return new Limit(at, si(seconds.orElse(entry.after())));
+    }
+
+    private static double or(Optional<Given> given, double otherwise) {
+        return given.map(Managements::si).orElse(otherwise);
+    }
+
+    private static double si(Given given) {
+        return given.quantity().si();
+    }
+}

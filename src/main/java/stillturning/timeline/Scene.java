@@ -1,0 +1,28 @@
+package stillturning.timeline;
+
+import java.util.List;
+import java.util.Optional;
+import stillturning.model.Phase;
+import stillturning.model.Study.Aircraft;
+import stillturning.story.Moment;
+import stillturning.story.Moment.Span;
+import stillturning.story.Setting;
+
+/**
+ * What does not depend on the candidate.
+ *
+ * @param phase that of the moment
+ * @param longestStepSeconds charges and heats are carried no further than this at once (s)
+ */
+record Scene(
+        Aircraft aircraft, Phase phase, Moment moment, Setting setting, double longestStepSeconds) {
+
+    /** Phases that are flown after that of the moment; empty if it lasts for ever. */
+    Optional<List<Phase>> ahead() {
+        if (moment.span() == Span.HELD) {
+            return Optional.empty();
+        }
+        List<Phase> phases = aircraft.phases();
+        return Optional.of(phases.subList(phases.indexOf(phase) + 1, phases.size()));
+    }
+}
