@@ -64,6 +64,7 @@ class ArchitectureTest {
                                             "structure",
                                             "ranking",
                                             "quantity")),
+                            Map.entry("ranges", Set.of("model", "failure", "story", "assess")),
                             Map.entry(
                                     "files",
                                     Set.of("element", "parts", "model", "quantity", "yaml")),
@@ -79,6 +80,7 @@ class ArchitectureTest {
                                             "structure",
                                             "ranking",
                                             "assess",
+                                            "ranges",
                                             "drawing",
                                             "quantity")),
                             Map.entry(
@@ -90,6 +92,7 @@ class ArchitectureTest {
                                             "story",
                                             "timeline",
                                             "assess",
+                                            "ranges",
                                             "files",
                                             "yaml",
                                             "ranking",

@@ -17,6 +17,7 @@ import stillturning.assess.Outcome;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.ranges.EnduranceRange;
 import stillturning.report.Beside;
 import stillturning.report.CaseTexts;
 import stillturning.report.ElsewhereTable;
@@ -44,7 +45,8 @@ import stillturning.story.UntoldStory;
             "  stillturning break sandpiper --failure \"master off\"",
             "  stillturning break sandpiper --failure alternator --in climb",
             "  stillturning break sandpiper --failure \"charging lost\" --every-phase",
-            "  stillturning break sandpiper --cases"
+            "  stillturning break sandpiper --cases",
+            "  stillturning break sandpiper --candidate split --failure \"charging lost\" --ranges"
         })
 final class BreakCommand implements Callable<Integer> {
 
@@ -71,6 +73,8 @@ final class BreakCommand implements Callable<Integer> {
                             + " takes three times as long (late), or does nothing (never)."
                             + " --json tells of all three.")
     private Optional<Pilot> pilot = Optional.empty();
+
+    @Mixin private RangeOptions ranges = new RangeOptions();
 
     @Option(
             names = "--plot",
@@ -115,12 +119,13 @@ final class BreakCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         refuseWhatContradicts();
-        Study whole = FoundStudy.sound(asked.study, around).study();
+        FoundStudy source = FoundStudy.sound(asked.study, around);
+        Study whole = source.study();
         Study study = candidate.map(c -> only(whole, CandidateNames.find(whole, c))).orElse(whole);
         if (cases) {
             cases(study);
         } else if (failure.isPresent()) {
-            tell(study, failure.get());
+            tell(source, study, failure.get());
         } else if (everyPhase) {
             elsewhere(study);
         } else {
@@ -238,7 +243,7 @@ final class BreakCommand implements Callable<Integer> {
         out.caution();
     }
 
-    private void tell(Study study, String said) {
+    private void tell(FoundStudy source, Study study, String said) {
         Optional<PlotFiles> files = plot.map(written -> PlotFiles.named(written, around));
         Map<String, List<Failure>> found = new FailureNames(study.candidates()).find(said);
         if (everyPhase) {
@@ -249,12 +254,24 @@ final class BreakCommand implements Callable<Integer> {
                 phase.map(named -> PhaseNames.find(study, named))
                         .orElse(Moment.heldIn(study.goals().failurePhase().name()));
         Stories stories = Stories.of(study, found, moment, pilot.orElse(Pilot.PLANNED), around);
+        List<EnduranceRange> sure =
+                ranges.asked()
+                        ? stories.told().stream()
+                                .map(
+                                        t ->
+                                                ranges.of(
+                                                        source.reader(),
+                                                        t.candidate(),
+                                                        t.verdict(),
+                                                        around))
+                                .toList()
+                        : List.of();
         List<String> drawn = files.map(f -> f.write(stories)).orElse(List.of());
         Output out = new Output(around);
         if (asked.json) {
-            out.raw(StoriesJson.of(stories));
+            out.raw(StoriesJson.of(stories, sure));
         } else {
-            new StoriesText(stories, out).tell(drawn);
+            new StoriesText(stories, sure, out).tell(drawn);
         }
     }
 

@@ -126,6 +126,14 @@ final class FailureNames {
         return all.size() > NAMED ? shown + "\n  and " + (all.size() - NAMED) + " more" : shown;
     }
 
+    /** Everything that can be made to happen in a candidate. */
+    static List<Failure> all(Candidate candidate) {
+        List<Failure> all = new ArrayList<>(FailureCatalogue.singlesOf(candidate));
+        all.addAll(FailureCatalogue.operatingCasesOf(candidate));
+        all.add(Assess.chargingLost(candidate));
+        return all;
+    }
+
     private static List<Failure> failures(Candidate candidate, String part) {
         if (part.equals(Assess.CHARGING_LOST)) {
             return List.of(Assess.chargingLost(candidate));

@@ -1,7 +1,9 @@
 package stillturning.cli;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import stillturning.cli.Stories.Untold;
+import stillturning.ranges.EnduranceRange;
 import stillturning.report.Cautions;
 import stillturning.report.json.JsonReport;
 import stillturning.story.Moment.Span;
@@ -9,7 +11,8 @@ import tools.jackson.databind.JsonNode;
 
 /**
  * Stories for other programs: each {@code story} is a document of {@code story.schema.json}, which
- * tells it with every kind of pilot.
+ * tells it with every kind of pilot. Each of the {@code ranges}, if they were asked for, is a
+ * document of {@code range.schema.json}.
  */
 record StoriesJson(
         int schemaVersion,
@@ -18,12 +21,16 @@ record StoriesJson(
         String phase,
         boolean flown,
         List<Entry> stories,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<JsonNode> ranges,
         List<Untold> untold) {
 
     /** A story of a candidate. */
     record Entry(String candidate, JsonNode story) {}
 
-    static String of(Stories stories) {
+    /**
+     * @param ranges one a told story, or none
+     */
+    static String of(Stories stories, List<EnduranceRange> ranges) {
         return Json.text(
                 new StoriesJson(
                         JsonReport.SCHEMA_VERSION,
@@ -38,6 +45,7 @@ record StoriesJson(
                                                         t.candidate().id(),
                                                         Json.tree(JsonReport.story(t.verdict()))))
                                 .toList(),
+                        ranges.stream().map(r -> Json.tree(JsonReport.range(r))).toList(),
                         stories.untold()));
     }
 }

@@ -11,7 +11,9 @@ import stillturning.assess.Verdict;
 import stillturning.cli.Stories.Told;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
+import stillturning.ranges.EnduranceRange;
 import stillturning.report.Paint.Ink;
+import stillturning.report.RangeText;
 import stillturning.report.Shown;
 import stillturning.report.StoryText;
 import stillturning.report.TextTable;
@@ -50,10 +52,15 @@ final class StoriesText {
                     Kind.CHATTER);
 
     private final Stories stories;
+    private final List<EnduranceRange> ranges;
     private final Output out;
 
-    StoriesText(Stories stories, Output out) {
+    /**
+     * @param ranges one a told story, or none
+     */
+    StoriesText(Stories stories, List<EnduranceRange> ranges, Output out) {
         this.stories = stories;
+        this.ranges = ranges;
         this.out = out;
     }
 
@@ -71,6 +78,11 @@ final class StoriesText {
         } else {
             fullStories();
         }
+        ranges.forEach(
+                range -> {
+                    out.section("How sure that is: " + range.failure());
+                    RangeText.of(range).forEach(l -> out.line(Paragraph.of("  ", l)));
+                });
         stories.untold()
                 .forEach(
                         u ->

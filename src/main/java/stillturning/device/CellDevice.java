@@ -2,6 +2,7 @@ package stillturning.device;
 
 import java.util.Locale;
 import java.util.Optional;
+import stillturning.element.ByTemperature;
 import stillturning.element.Capacity;
 import stillturning.element.Cell;
 import stillturning.element.Management;
@@ -255,6 +256,21 @@ public final class CellDevice implements Placing, Stateful {
         }
         double stored = Math.max(0, -amps - gassingAmps());
         return charge >= 1 ? 0 : stored / capacity().coulombs();
+    }
+
+    /** Energy that it stores each second (W), below 0 while it gives, by its voltage at rest. */
+    public double storingWatts() {
+        return restVoltsAt(charge) * cell.capacity().coulombs() * perSecond();
+    }
+
+    /** Energy between a charge, on the present piece of the curve, and the present charge (J). */
+    public double joulesDownFrom(double before) {
+        return restVoltsAt((before + charge) / 2) * cell.capacity().coulombs() * (before - charge);
+    }
+
+    /** At one temperature, so that what is stored hangs on the charge alone. */
+    private double restVoltsAt(double fraction) {
+        return cell.openCircuit().voltsOn(piece, fraction, ByTemperature.REFERENCE_CELSIUS);
     }
 
     @Override

@@ -12,7 +12,7 @@ public interface Device {
     double NOTHING_TO_WATCH = Double.POSITIVE_INFINITY;
 
     /** Margin of a device whose event is a matter of yes or no: not now. */
-    double NOT_NOW = 1;
+    double NOT_NOW = Double.MAX_VALUE;
 
     /** ... and: now. */
     double NOW = -1;

@@ -15,6 +15,10 @@ public record Assumption(String file, String path, String text, Origin origin, S
 
     /** Whether somebody guessed it, in the file or in the catalogue. */
     public boolean isGuess() {
+        return isGuess(origin, note);
+    }
+
+    static boolean isGuess(Origin origin, String note) {
         return origin == Origin.GUESSED
                 || (origin == Origin.CATALOGUE && note.contains(": " + Origin.GUESSED.words()));
     }

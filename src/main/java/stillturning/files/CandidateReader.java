@@ -7,6 +7,7 @@ import stillturning.files.Report.Spot;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
+import stillturning.files.entry.Values;
 import stillturning.model.Candidate;
 import stillturning.model.Cockpit;
 import stillturning.model.Join;
@@ -61,7 +62,8 @@ final class CandidateReader {
         boolean wired = report.isClean() && assembly.isComplete();
         Map<Terminal, Spot> fed = wiring.fedInputs(runs.fed());
         wiring.checkFeeds(frame, fed, candidate.leavesOut());
-        Cockpit cockpit = new CockpitReader(candidate, assembly, frame, report).read();
+        CandidateEntry stated = Values.cockpitMapped(candidate, ledger);
+        Cockpit cockpit = new CockpitReader(stated, assembly, frame, report).read();
         Candidate read =
                 new Candidate(
                         id,

@@ -114,11 +114,21 @@ final class CockpitReader {
     private Optional<Cue.Sign> sign(CueEntry entry, String path) {
         if (entry instanceof CueEntry.LowVoltage low) {
             return at(low.at(), path)
-                    .map(t -> new Cue.LowVolts(t, low.below().si(), low.lasting().si()));
+                    .map(
+                            t ->
+                                    new Cue.LowVolts(
+                                            t,
+                                            low.below().quantity().si(),
+                                            low.lasting().quantity().si()));
         }
         if (entry instanceof CueEntry.HighVoltage high) {
             return at(high.at(), path)
-                    .map(t -> new Cue.HighVolts(t, high.above().si(), high.lasting().si()));
+                    .map(
+                            t ->
+                                    new Cue.HighVolts(
+                                            t,
+                                            high.above().quantity().si(),
+                                            high.lasting().quantity().si()));
         }
         if (entry instanceof CueEntry.AlternatorOut out) {
             alternator(Places.under(path, "alternator"), out.alternator());
@@ -193,7 +203,7 @@ final class CockpitReader {
         return new Procedure(
                 name,
                 entry.when(),
-                entry.after().si(),
+                entry.after().quantity().si(),
                 entry.moves(),
                 entry.sheds(),
                 new Procedure.Doing(entry.by(), entry.oneEach().map(Quantity::si).orElse(0.0)));

@@ -178,7 +178,7 @@ final class FrameReader {
                     new Phase(
                             phase.name(),
                             phase.lasts().si(),
-                            phase.alternator().si() / SECONDS_PER_MINUTE));
+                            phase.alternator().quantity().si() / SECONDS_PER_MINUTE));
         }
         if (phases.isEmpty()) {
             report.problem("phases", "no phase is written", "write at least one");

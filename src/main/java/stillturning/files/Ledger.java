@@ -2,6 +2,8 @@ package stillturning.files;
 
 import java.util.ArrayList;
 import java.util.List;
+import stillturning.files.Variation.Change;
+import stillturning.files.Variation.Place;
 import stillturning.files.entry.Price;
 import stillturning.files.entry.Values;
 import stillturning.quantity.Quantity;
@@ -9,12 +11,13 @@ import stillturning.yaml.Given;
 import stillturning.yaml.Origin;
 import stillturning.yaml.Source;
 
-/** Writes down every value of one file as it is used, and changes the one that is varied. */
+/** Writes down every value of one file as it is used, and changes those that are varied. */
 final class Ledger implements Values.Change {
 
     private final String file;
     private final Variation variation;
     private final List<Assumption> assumptions = new ArrayList<>();
+    private final List<Range> ranges = new ArrayList<>();
 
     Ledger(String file, Variation variation) {
         this.file = file;
@@ -25,25 +28,32 @@ final class Ledger implements Values.Change {
         return assumptions;
     }
 
+    List<Range> ranges() {
+        return ranges;
+    }
+
     @Override
     public Given given(String path, Given value) {
-        note(path, value.quantity().written(), new Source(value.origin(), value.note()));
-        if (!variation.hits(file, path)) {
+        Place place = new Place(file, path);
+        note(path, value.value(), new Source(value.origin(), value.note()));
+        UsualWidth.rangeOf(place, value).ifPresent(ranges::add);
+        Change change = variation.changes().get(place);
+        if (change == null) {
             return value;
         }
         Quantity varied =
-                Quantity.of(
-                        value.quantity().si() * variation.factor(), value.quantity().dimension());
-        return new Given(varied, value.origin(), value.note());
+                Quantity.of(change.of(value.quantity().si()), value.quantity().dimension());
+        return new Given(varied, value.spread(), value.origin(), value.note());
     }
 
     @Override
     public Price price(String path, Price value) {
         Price bare = new Price(value.amount(), value.currency(), Source.STATED);
         note(path, bare.written(), value.source());
-        return variation.hits(file, path)
-                ? new Price(value.amount() * variation.factor(), value.currency(), value.source())
-                : value;
+        Change change = variation.changes().get(new Place(file, path));
+        return change == null
+                ? value
+                : new Price(change.of(value.amount()), value.currency(), value.source());
     }
 
     /** Writes down something that the program worked out and that is no number. */

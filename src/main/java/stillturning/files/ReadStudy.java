@@ -16,6 +16,7 @@ import stillturning.yaml.Problem;
  * @param problems every mistake in every file, by file and place
  * @param remarks what is allowed but worth a second look, by file and place
  * @param assumptions every value that the study rests on, in the order of the files
+ * @param ranges between which limits values are, where anything is known about that
  * @param expanded what became of each sketch line, by candidate
  * @param fingerprint SHA-256 over names and contents of the study's files, in order of name
  */
@@ -24,12 +25,14 @@ public record ReadStudy(
         List<Problem> problems,
         List<Remark> remarks,
         List<Assumption> assumptions,
+        List<Range> ranges,
         Map<String, List<Expanded>> expanded,
         String fingerprint) {
     public ReadStudy {
         problems = List.copyOf(problems);
         remarks = List.copyOf(remarks);
         assumptions = List.copyOf(assumptions);
+        ranges = List.copyOf(ranges);
         expanded = Collections.unmodifiableMap(new LinkedHashMap<>(expanded));
     }
 
@@ -39,6 +42,12 @@ public record ReadStudy(
         all.addAll(further);
         Collections.sort(all);
         return new ReadStudy(
-                study.filter(s -> all.isEmpty()), all, remarks, assumptions, expanded, fingerprint);
+                study.filter(s -> all.isEmpty()),
+                all,
+                remarks,
+                assumptions,
+                ranges,
+                expanded,
+                fingerprint);
     }
 }

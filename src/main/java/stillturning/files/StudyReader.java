@@ -18,6 +18,7 @@ import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.Values;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.quantity.Dimension;
 import stillturning.yaml.Binder;
 import stillturning.yaml.Bound;
 import stillturning.yaml.Problem;
@@ -67,7 +68,35 @@ public final class StudyReader {
 
     /** The study of the opened folder with one value changed, or everything that is wrong. */
     public ReadStudy study(Variation variation) {
-        return new Making(variation).study();
+        return new Making(variation, candidates).study();
+    }
+
+    /**
+     * The ranges of all values that can reach what happens in a candidate: those of the study's
+     * file and of its own, without masses and failure rates.
+     */
+    public List<Range> rangesOf(String candidate) {
+        return only(candidate, Variation.NONE).ranges().stream()
+                .filter(r -> r.dimension() != Dimension.MASS && r.dimension() != Dimension.RATE)
+                .toList();
+    }
+
+    /**
+     * The study with one candidate, every value where it is asked for in its range.
+     *
+     * @param candidate id of the candidate
+     * @param at 0 for the low end to 1 for the high end, by range
+     */
+    public Drawn drawn(String candidate, List<Range> ranges, double[] at) {
+        return new Drawing(this, candidate, ranges, at).draw();
+    }
+
+    /** The same as {@link #study} with no other candidate than this, by its id. */
+    ReadStudy only(String candidate, Variation variation) {
+        return new Making(
+                        variation,
+                        candidates.stream().filter(c -> c.file.id().equals(candidate)).toList())
+                .study();
     }
 
     /**
@@ -82,35 +111,39 @@ public final class StudyReader {
     /** One making of the study. */
     private final class Making {
         private final Variation variation;
+        private final List<Written<CandidateEntry>> made;
         private final List<Problem> problems = new ArrayList<>(folder.problems());
         private final List<Remark> remarks = new ArrayList<>(folder.remarks());
         private final List<Assumption> assumptions = new ArrayList<>();
+        private final List<Range> ranges = new ArrayList<>();
         private final Map<String, List<Expanded>> expanded = new LinkedHashMap<>();
 
-        Making(Variation variation) {
+        Making(Variation variation, List<Written<CandidateEntry>> made) {
             this.variation = variation;
+            this.made = made;
         }
 
         ReadStudy study() {
             Optional<Frame> frame = study.flatMap(this::frame);
-            List<Candidate> made =
-                    candidates.stream().flatMap(c -> candidate(c, frame).stream()).toList();
+            List<Candidate> read =
+                    made.stream().flatMap(c -> candidate(c, frame).stream()).toList();
             Collections.sort(problems);
             remarks.sort(
                     Comparator.comparing((Remark r) -> r.file().toString())
                             .thenComparingInt(Remark::line)
                             .thenComparingInt(Remark::column));
             return new ReadStudy(
-                    frame.filter(f -> problems.isEmpty()).map(f -> study(f, made)),
+                    frame.filter(f -> problems.isEmpty()).map(f -> study(f, read)),
                     problems,
                     remarks,
                     assumptions,
+                    ranges,
                     expanded,
                     folder.fingerprint());
         }
 
-        private Study study(Frame frame, List<Candidate> made) {
-            return new Study(id, frame.heading(), frame.aircraft(), frame.goals(), made);
+        private Study study(Frame frame, List<Candidate> read) {
+            return new Study(id, frame.heading(), frame.aircraft(), frame.goals(), read);
         }
 
         private Optional<Frame> frame(Written<StudyEntry> written) {
@@ -154,6 +187,7 @@ public final class StudyReader {
             problems.addAll(report.problems());
             remarks.addAll(report.remarks());
             assumptions.addAll(ledger.assumptions());
+            ranges.addAll(ledger.ranges());
         }
     }
 }

@@ -1,24 +1,49 @@
 package stillturning.files;
 
+import java.util.Map;
+
 /**
- * One value taken to be another, to find out whether it matters.
+ * Some values taken to be others, to find out whether they matter.
  *
- * @param file name of the file in the study's folder
- * @param path path of the value, as its {@link Assumption} gives it
- * @param factor what the value is multiplied by
+ * @param changes what becomes of a value, by its place
  */
-public record Variation(String file, String path, double factor) {
+public record Variation(Map<Place, Change> changes) {
 
     /** Everything as it is. */
-    public static final Variation NONE = new Variation("", "", 1);
+    public static final Variation NONE = new Variation(Map.of());
 
-    public Variation {
-        if (!(factor > 0) || Double.isInfinite(factor)) {
-            throw new IllegalArgumentException("factor " + factor + " is not above 0");
+    /**
+     * Where a value stands.
+     *
+     * @param file name of the file in the study's folder
+     * @param path path of the value, as its {@link Assumption} gives it
+     */
+    public record Place(String file, String path) {}
+
+    /**
+     * What becomes of a value.
+     *
+     * @param factor what it is multiplied by
+     * @param more what is added then, in the unit that its dimension counts in
+     */
+    public record Change(double factor, double more) {
+        public Change {
+            if (!(factor > 0 && Double.isFinite(factor))) {
+                throw new IllegalArgumentException("factor " + factor + " is not above 0");
+            }
+        }
+
+        double of(double value) {
+            return factor * value + more;
         }
     }
 
-    boolean hits(String inFile, String atPath) {
-        return file.equals(inFile) && path.equals(atPath);
+    public Variation {
+        changes = Map.copyOf(changes);
+    }
+
+    /** One value multiplied by a factor. */
+    public Variation(String file, String path, double factor) {
+        this(Map.of(new Place(file, path), new Change(factor, 0)));
     }
 }

@@ -1,5 +1,7 @@
 package stillturning.network;
 
+import java.util.Arrays;
+
 /**
  * Solves one network again and again while its laws change. Keeps its workspace: nothing is
  * allocated in {@link #solve}. For one thread; the {@link Topology} may be shared.
@@ -8,6 +10,8 @@ public final class NodalSolver {
     private final Topology topology;
     private final NodalEquations equations;
     private final Newton newton;
+    private final int[] from;
+    private final int[] to;
     private boolean changed = true;
     private boolean warm;
     private final long[] knownDoubts = new long[8];
@@ -30,6 +34,12 @@ public final class NodalSolver {
         this.topology = topology;
         equations = new NodalEquations(topology, from, to, laws);
         newton = new Newton(equations, topology);
+        this.from = positions(from);
+        this.to = positions(to);
+    }
+
+    private int[] positions(int[] nets) {
+        return Arrays.stream(nets).map(net -> topology.position[net]).toArray();
     }
 
     /** Replaces the law of a branch. */
@@ -125,6 +135,18 @@ public final class NodalSolver {
     public double amps(int branch) {
         Guard.index("branch", branch, equations.amps.length);
         return equations.amps[branch];
+    }
+
+    /**
+     * Powers that the branches took up at the last solve; that of a source is below 0.
+     *
+     * @param into where they go, one a branch (W)
+     */
+    public void watts(double[] into) {
+        double[] volts = newton.volts();
+        for (int branch = 0; branch < from.length; branch++) {
+            into[branch] = (volts[from[branch]] - volts[to[branch]]) * equations.amps[branch];
+        }
     }
 
     /**

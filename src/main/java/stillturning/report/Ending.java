@@ -65,6 +65,7 @@ final class Ending {
                                                 Tolerance.inWords(verdict, band))));
         addInterruption(story, facts);
         facts.addAll(volts(story));
+        facts.add(new Fact("energy", BalanceText.of(story.balance())));
         return List.copyOf(facts);
     }
 

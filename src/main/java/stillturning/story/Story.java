@@ -10,9 +10,7 @@ import stillturning.failure.Failure;
  * @param happenings events in order of time
  * @param engine what became of the engine
  * @param aftermath what still works once the quick events are over
- * @param contests what gave way by too much current, and what might have instead
- * @param traces voltages of the buses and charges of the batteries
- * @param bars what the engine and each load of its logic were doing, the engine first
+ * @param measured what was measured on the way
  * @param endSeconds when the telling stops (s)
  */
 public record Story(
@@ -22,16 +20,48 @@ public record Story(
         List<Happening> happenings,
         EngineFate engine,
         Aftermath aftermath,
-        List<Contest> contests,
-        List<Trace> traces,
-        List<Bar> bars,
+        Measured measured,
         double endSeconds) {
 
     public Story {
         happenings = List.copyOf(happenings);
-        contests = List.copyOf(contests);
-        traces = List.copyOf(traces);
-        bars = List.copyOf(bars);
+    }
+
+    /**
+     * What was measured on the way.
+     *
+     * @param contests what gave way by too much current, and what might have instead
+     * @param traces voltages of the buses and charges of the batteries
+     * @param bars what the engine and each load of its logic were doing, the engine first
+     * @param balance where the energy came from and where it went
+     */
+    public record Measured(
+            List<Contest> contests, List<Trace> traces, List<Bar> bars, Balance balance) {
+        public Measured {
+            contests = List.copyOf(contests);
+            traces = List.copyOf(traces);
+            bars = List.copyOf(bars);
+        }
+    }
+
+    /** What gave way by too much current, and what might have instead. */
+    public List<Contest> contests() {
+        return measured.contests;
+    }
+
+    /** Voltages of the buses and charges of the batteries. */
+    public List<Trace> traces() {
+        return measured.traces;
+    }
+
+    /** What the engine and each load of its logic were doing, the engine first. */
+    public List<Bar> bars() {
+        return measured.bars;
+    }
+
+    /** Where the energy came from and where it went. */
+    public Balance balance() {
+        return measured.balance;
     }
 
     /**

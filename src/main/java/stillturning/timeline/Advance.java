@@ -1,7 +1,6 @@
 package stillturning.timeline;
 
 import java.util.List;
-import java.util.function.DoubleSupplier;
 import stillturning.device.Stateful;
 import stillturning.network.NoOperatingPoint;
 
@@ -20,8 +19,11 @@ final class Advance {
     /** A step may be this many times as long as the last. */
     private static final double MOST_GROWTH = 10;
 
+    /** A dip of a margin is seen if it lasts for at least one of so many parts of a step. */
+    private static final int PARTS = 8;
+
     private final Integrator integrator;
-    private final DoubleSupplier lowestMargin;
+    private final Dips dips;
     private final double longestStepSeconds;
 
     /** What served last, or would have served; steps longer than it are likely to fail (s). */
@@ -33,11 +35,11 @@ final class Advance {
     }
 
     /**
-     * @param lowestMargin of all devices, where the last trial left them
+     * @param dips reads along with the integrator
      */
-    Advance(Integrator integrator, DoubleSupplier lowestMargin, double longestStepSeconds) {
+    Advance(Integrator integrator, Dips dips, double longestStepSeconds) {
         this.integrator = integrator;
-        this.lowestMargin = lowestMargin;
+        this.dips = dips;
         this.longestStepSeconds = longestStepSeconds;
     }
 
@@ -46,13 +48,13 @@ final class Advance {
      * event is due there. Returns the time reached (s).
      */
     double from(double seconds, double limit, List<Stateful> moving) throws NoOperatingPoint {
-        double marginHere = Math.max(0, lowestMargin.getAsDouble());
         integrator.begin(moving);
+        double marginHere = Math.max(0, dips.lowest());
         double serves = Math.min(longestStepSeconds, servedSeconds);
         double step = Math.min(limit - seconds, Math.min(serves, guess(moving)));
         double bend = integrator.glance(step);
-        double margin = lowestMargin.getAsDouble();
-        if (margin >= 0 && bend <= TOLERANCE) {
+        double margin = dips.lowest();
+        if (margin >= 0 && bend <= TOLERANCE && nothingBetween(step)) {
             integrator.straighten(step);
             servedSeconds = Math.max(servedSeconds, MOST_GROWTH * step);
         } else {
@@ -75,9 +77,38 @@ final class Advance {
             error = integrator.attempt(step);
         }
         servedSeconds = Math.max(servedSeconds, step * scale(error));
-        return lowestMargin.getAsDouble() < 0
-                ? firstEvent(integrator::look, marginHere, step, SECONDS)
-                : step;
+        double end = dips.doubtful(Integrator.STAGES - 1) ? firstFall(step) : step;
+        double reached =
+                dips.lowest() < 0 ? firstEvent(integrator::look, marginHere, end, SECONDS) : end;
+        integrator.take(reached);
+        return reached;
+    }
+
+    /** Whether all margins go straight from the start to the end of a step glanced at. */
+    private boolean nothingBetween(double step) throws NoOperatingPoint {
+        dips.read(1);
+        if (!dips.doubtful(2)) {
+            return true;
+        }
+        dips.read(2);
+        integrator.glance(step / 2);
+        dips.read(1);
+        boolean straight = dips.lowest() >= 0 && dips.straight();
+        integrator.glance(step);
+        return straight;
+    }
+
+    /** Looks into a step part by part, up to the first with an event or to the end of it. */
+    private double firstFall(double step) throws NoOperatingPoint {
+        for (int part = 1; part < PARTS; part++) {
+            double seconds = step * part / PARTS;
+            integrator.look(seconds);
+            if (dips.lowest() < 0) {
+                return seconds;
+            }
+        }
+        integrator.look(step);
+        return step;
     }
 
     /** What to multiply a step of this error by. */
@@ -108,7 +139,7 @@ final class Advance {
         double last = 0;
         double lastMargin = marginHere;
         double trial = step;
-        double margin = lowestMargin.getAsDouble();
+        double margin = dips.lowest();
         double wide = step;
         for (int n = 1; after - before > seconds; n++) {
             double perSecond = (margin - lastMargin) / (trial - last);
@@ -124,7 +155,7 @@ final class Advance {
             lastMargin = margin;
             trial = serves ? next : before + (after - before) / 2;
             look.at(trial);
-            margin = lowestMargin.getAsDouble();
+            margin = dips.lowest();
             if (margin < 0) {
                 after = trial;
             } else {

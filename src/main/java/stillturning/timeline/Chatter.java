@@ -14,6 +14,9 @@ final class Chatter {
 
     private static final int FLIPS_IN_ALL = 60;
 
+    /** Flips of all devices in one story, for each device, that no story gets to. */
+    private static final int FLIPS_A_DEVICE = 400;
+
     /** A device to blame has flipped at least this part of what the worst one has. */
     private static final double SHARE = 0.25;
 
@@ -22,6 +25,8 @@ final class Chatter {
     private final Situation now;
     private final int[] inAll;
     private final int[] atOnce;
+    private final FlipCycle cycle = new FlipCycle();
+    private int inStory;
     private boolean tooMany;
 
     Chatter(String[] names, Device[] devices, Situation now) {
@@ -37,6 +42,8 @@ final class Chatter {
     }
 
     void flipped(int device) {
+        inStory++;
+        cycle.flipped(device, now.seconds);
         tooMany |= ++atOnce[device] > FLIPS_AT_ONCE;
         tooMany |= ++inAll[device] > FLIPS_IN_ALL;
     }
@@ -47,6 +54,10 @@ final class Chatter {
      * @throws UntoldStory if there is none
      */
     void calm() throws UntoldStory {
+        if (inStory > FLIPS_A_DEVICE * devices.length) {
+            throw new UntoldStory(
+                    "no end of events at " + now.seconds + " s: " + cycle.inWords(this::nameOf));
+        }
         if (!tooMany) {
             return;
         }
@@ -56,7 +67,9 @@ final class Chatter {
         now.log(
                 Happening.Kind.CHATTER,
                 part(names[blamed]),
-                "flips to and fro without end; taken as given up for good");
+                "flips to and fro without end ("
+                        + cycle.inWords(this::nameOf)
+                        + "); taken as given up for good");
         Arrays.fill(atOnce, 0);
         Arrays.fill(inAll, 0);
     }
@@ -78,9 +91,14 @@ final class Chatter {
                     names[worst]
                             + " flips without end at "
                             + now.seconds
-                            + " s, which no steady state can follow");
+                            + " s, which no steady state can follow: "
+                            + cycle.inWords(this::nameOf));
         }
         return blamed;
+    }
+
+    private String nameOf(int device) {
+        return part(names[device]);
     }
 
     private static String part(String name) {

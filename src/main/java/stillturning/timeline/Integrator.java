@@ -40,14 +40,33 @@ final class Integrator {
         69997945.0 / 29380423.0
     };
 
-    private static final int STAGES = 7;
+    static final int STAGES = 7;
+
+    private static final double[] TO_END = {1};
+    private static final double[] BOTH_ENDS = {0.5, 0.5};
 
     /** Solves the network for the present values. */
     interface Network {
         void solve() throws NoOperatingPoint;
     }
 
+    /** Follows along: reads the network at each stage, and is told what became of the step. */
+    interface Follower {
+        /** The network is solved at this stage of the trial; stage 0 is the start. */
+        void read(int stage);
+
+        /**
+         * The step is taken, and the network solved at its end.
+         *
+         * @param seconds length of the step (s)
+         * @param weights what the readings of the stages count in a mean over the step
+         */
+        void taken(double seconds, double[] weights);
+    }
+
     private final Network network;
+    private final Follower follower;
+    private final double[] weights = new double[STAGES];
     private final Stateful[] states;
     private final double[] start;
     private final double[] end;
@@ -58,8 +77,9 @@ final class Integrator {
     /**
      * @param most largest number of states that it is ever asked to carry
      */
-    Integrator(int most, Network network) {
+    Integrator(int most, Network network, Follower follower) {
         this.network = network;
+        this.follower = follower;
         this.states = new Stateful[most];
         this.start = new double[most];
         this.end = new double[most];
@@ -74,6 +94,13 @@ final class Integrator {
             start[i] = states[i].value();
             slopes[0][i] = states[i].perSecond();
         }
+        follower.read(0);
+    }
+
+    /** Goes on while nothing moves (s). */
+    void rest(double seconds) {
+        follower.read(0);
+        follower.taken(seconds, TO_END);
     }
 
     /**
@@ -101,6 +128,8 @@ final class Integrator {
             states[i].value(start[i] + seconds * (slopes[0][i] + slopes[1][i]) / 2);
         }
         network.solve();
+        follower.read(1);
+        follower.taken(seconds, BOTH_ENDS);
     }
 
     /**
@@ -140,6 +169,7 @@ final class Integrator {
             for (int i = 0; i < count; i++) {
                 slopes[stage][i] = states[i].perSecond();
             }
+            follower.read(stage);
         }
         length = seconds;
         double worst = 0;
@@ -149,10 +179,27 @@ final class Integrator {
         return worst;
     }
 
-    private double sum(double[] weights, int state) {
+    /**
+     * Takes the step tried last up to a point of it, where the last look was.
+     *
+     * @param seconds from its start, not beyond its end (s)
+     */
+    void take(double seconds) {
+        double t = seconds / length;
+        for (int stage = 0; stage < STAGES; stage++) {
+            double across = stage < STAGES - 1 ? A[STAGES - 1][stage] : 0;
+            double ahead = (stage == 0 ? 1 : 0) - across;
+            double behind = across - (stage == STAGES - 1 ? 1 : 0);
+            double bow = ahead + t * (behind - ahead + (1 - t) * BETWEEN[stage]);
+            weights[stage] = across + (1 - t) * bow;
+        }
+        follower.taken(seconds, weights);
+    }
+
+    private double sum(double[] coefficients, int state) {
         double sum = 0;
         for (int stage = 0; stage < STAGES; stage++) {
-            sum += weights[stage] * slopes[stage][state];
+            sum += coefficients[stage] * slopes[stage][state];
         }
         return sum;
     }

@@ -33,6 +33,7 @@ import stillturning.story.Start;
 import stillturning.story.Story;
 import stillturning.story.Story.Aftermath;
 import stillturning.story.Story.EngineFate;
+import stillturning.story.Story.Measured;
 import stillturning.story.UntoldStory;
 
 /** One candidate in one condition, wired up and ready to play. */
@@ -45,6 +46,7 @@ final class Run {
     private final Plant plant;
     private final Crew crew;
     private final Recorder recorder;
+    private final Meter meter;
     private final Simulation simulation;
     private final Journal journal = new Journal();
 
@@ -71,7 +73,8 @@ final class Run {
             plant.all(CellDevice.class).forEach(cell -> cell.charge(left * cell.value()));
         }
         this.recorder = new Recorder(candidate, plant, crew.engine(), now);
-        this.simulation = new Simulation(plant, crew, now, scene.longestStepSeconds());
+        this.meter = new Meter(plant, layout, now);
+        this.simulation = new Simulation(plant, crew, now, meter, scene.longestStepSeconds());
     }
 
     private static Map<String, String> zones(Candidate candidate) {
@@ -152,9 +155,8 @@ final class Run {
                 journal.happenings(),
                 fate(horizonSeconds),
                 new Aftermath(after.working(), after.feeds(), crew.acted()),
-                journal.contests(),
-                recorder.traces(),
-                recorder.bars(),
+                new Measured(
+                        journal.contests(), recorder.traces(), recorder.bars(), meter.balance()),
                 now.seconds);
     }
 

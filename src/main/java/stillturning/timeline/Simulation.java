@@ -30,7 +30,7 @@ final class Simulation {
      * battery whose temperature moves by less than 0.1 mK a second, within 0.4 K of where it
      * settles.
      */
-    private static final double STANDSTILL = 1e-9;
+    static final double STANDSTILL = 1e-9;
 
     private final Situation now;
     private final Map<String, Device> byName = new LinkedHashMap<>();
@@ -40,12 +40,13 @@ final class Simulation {
     private final Stateful[] heats;
     private final List<Stateful> moving = new ArrayList<>();
     private final Chatter chatter;
+    private final Integrator integrator;
     private final Advance advance;
 
     /** Whether something has happened since heats were told; what comes first always counts. */
     private boolean eventful = true;
 
-    Simulation(Plant plant, Crew crew, Situation now, double longestStepSeconds) {
+    Simulation(Plant plant, Crew crew, Situation now, Meter meter, double longestStepSeconds) {
         this.now = now;
         byName.putAll(plant.devices());
         byName.putAll(crew.devices());
@@ -54,8 +55,26 @@ final class Simulation {
         cells = plant.all(CellDevice.class).toArray(CellDevice[]::new);
         heats = plant.heats().toArray(Stateful[]::new);
         chatter = new Chatter(byName.keySet().toArray(String[]::new), devices, now);
-        Integrator integrator = new Integrator(cells.length + heats.length, this::solveCells);
-        advance = new Advance(integrator, this::lowestMargin, longestStepSeconds);
+        Dips dips = new Dips(devices, Integrator.STAGES);
+        integrator =
+                new Integrator(
+                        cells.length + heats.length, this::solveCells, new Followers(meter, dips));
+        advance = new Advance(integrator, dips, longestStepSeconds);
+    }
+
+    /** Energy and margins are read at the same stages. */
+    private record Followers(Meter meter, Dips dips) implements Integrator.Follower {
+        @Override
+        public void read(int stage) {
+            meter.read(stage);
+            // the last stage but one only foretells the end, so that of the end takes its place
+            dips.read(Math.min(stage, Integrator.STAGES - 2));
+        }
+
+        @Override
+        public void taken(double seconds, double[] weights) {
+            meter.taken(seconds, weights);
+        }
     }
 
     Map<String, Device> devices() {
@@ -257,7 +276,12 @@ final class Simulation {
     void advance(double horizonSeconds) throws UntoldStory {
         double limit = Math.min(deadline(), horizonSeconds);
         try {
-            now.seconds = moving.isEmpty() ? limit : advance.from(now.seconds, limit, moving);
+            if (moving.isEmpty()) {
+                integrator.rest(limit - now.seconds);
+                now.seconds = limit;
+            } else {
+                now.seconds = advance.from(now.seconds, limit, moving);
+            }
         } catch (NoOperatingPoint e) {
             throw now.untold(e);
         }

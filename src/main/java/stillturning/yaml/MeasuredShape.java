@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.MalformedQuantity;
 import stillturning.quantity.Quantity;
+import stillturning.quantity.Spread;
 
 /**
  * A quantity within limits.
@@ -49,7 +50,7 @@ record MeasuredShape(
         TextForm.Faults faults = binding.inside(leaf.get(), path);
         if (withOrigin) {
             return Given.read(leaf.get().text(), dimension, faults)
-                    .filter(g -> within(g.quantity(), faults));
+                    .filter(g -> within(g.quantity(), faults) && reaches(g, faults));
         }
         try {
             return Optional.of(Quantity.parse(leaf.get().text(), dimension))
@@ -60,12 +61,27 @@ record MeasuredShape(
         }
     }
 
+    private boolean reaches(Given given, TextForm.Faults faults) {
+        double si = given.quantity().si();
+        double spread = given.spread().map(Spread::si).orElse(0.0);
+        boolean inside = inside(si - spread) && inside(si + spread);
+        if (!inside) {
+            faults.at(
+                    0,
+                    given.value() + " reaches out of range",
+                    "write a smaller range: all of it must be " + range());
+        }
+        return inside;
+    }
+
+    private boolean inside(double si) {
+        return above.map(a -> si > a.si()).orElse(true)
+                && least.map(l -> si >= l.si()).orElse(true)
+                && most.map(m -> si <= m.si()).orElse(true);
+    }
+
     private boolean within(Quantity quantity, TextForm.Faults faults) {
-        double si = quantity.si();
-        boolean inside =
-                above.map(a -> si > a.si()).orElse(true)
-                        && least.map(l -> si >= l.si()).orElse(true)
-                        && most.map(m -> si <= m.si()).orElse(true);
+        boolean inside = inside(quantity.si());
         if (!inside) {
             faults.at(0, quantity.written() + " is out of range", "write " + range());
         }
@@ -90,7 +106,10 @@ record MeasuredShape(
 
     @Override
     public Map<String, Object> schema(SchemaDefinitions definitions) {
-        String pattern = withOrigin ? dimension.pattern() + Source.pattern() : dimension.pattern();
+        String pattern =
+                withOrigin
+                        ? dimension.pattern() + Spread.pattern(dimension) + Source.pattern()
+                        : dimension.pattern();
         return Json.object("type", "string", "pattern", "^" + pattern + "$");
     }
 }

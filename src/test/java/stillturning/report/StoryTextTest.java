@@ -14,6 +14,7 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
 import stillturning.failure.Failure;
+import stillturning.story.Balance;
 import stillturning.story.Endurance;
 import stillturning.story.Happening;
 import stillturning.story.Happening.Kind;
@@ -143,9 +144,8 @@ class StoryTextTest {
                 List.of(happenings),
                 new Story.EngineFate(new Endurance.Lasts(90), 0, 1, false),
                 new Story.Aftermath(Set.of(), Set.of(), false),
-                List.of(),
-                List.of(),
-                List.of(),
+                new Story.Measured(
+                        List.of(), List.of(), List.of(), new Balance(Map.of(), List.of(), 0)),
                 100);
     }
 }

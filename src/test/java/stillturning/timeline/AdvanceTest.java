@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.device.Device;
 import stillturning.device.Stateful;
 import stillturning.network.NoOperatingPoint;
 
@@ -46,9 +49,51 @@ class AdvanceTest {
         }
     }
 
+    /** Watches a charge fall below a limit. */
+    private record Watch(Kinked charge, double limit) implements Device {
+        @Override
+        public double margin() {
+            return charge.value() - limit;
+        }
+
+        @Override
+        public void cross() {}
+
+        @Override
+        public void adopt(Device healthy) {}
+    }
+
+    /** Watches a charge come near a value from either side. */
+    private record Nearby(Kinked charge, double value, double near) implements Device {
+        @Override
+        public double margin() {
+            return Math.pow(charge.value() - value, 2) - near * near;
+        }
+
+        @Override
+        public void cross() {}
+
+        @Override
+        public void adopt(Device healthy) {}
+    }
+
     private static Advance advance(Kinked charge, double eventAt) {
-        return new Advance(
-                new Integrator(1, () -> {}), () -> charge.value() - eventAt, Double.MAX_VALUE);
+        return advance(new Watch(charge, eventAt));
+    }
+
+    private static Advance advance(Device watching) {
+        Dips dips = new Dips(new Device[] {watching}, Integrator.STAGES);
+        Integrator.Follower reading =
+                new Integrator.Follower() {
+                    @Override
+                    public void read(int stage) {
+                        dips.read(Math.min(stage, Integrator.STAGES - 2));
+                    }
+
+                    @Override
+                    public void taken(double seconds, double[] weights) {}
+                };
+        return new Advance(new Integrator(1, () -> {}, reading), dips, Double.MAX_VALUE);
     }
 
     @Test
@@ -57,6 +102,16 @@ class AdvanceTest {
         double reached = advance(charge, 0.25).from(0, 1000, List.of(charge));
         assertEquals(75, reached, 1.1e-9);
         assertTrue(charge.value() < 0.25);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.55, 0.5, 0.43, 0.35, 0.3})
+    void aMarginThatFallsBelowNaughtAndComesBackWithinAStepIsSeen(double value)
+            throws NoOperatingPoint {
+        Kinked charge = new Kinked(-0.01);
+        // 12 s below 0 of an uninterrupted way of 80 s; at both its ends far above
+        double reached = advance(new Nearby(charge, value, 0.06)).from(0, 80, List.of(charge));
+        assertEquals((1 - value - 0.06) / 0.01, reached, 1.1e-9);
     }
 
     @Test

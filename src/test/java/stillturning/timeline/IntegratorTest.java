@@ -50,7 +50,7 @@ class IntegratorTest {
     private static double error(DoubleUnaryOperator rate, double exact, double seconds)
             throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, rate);
-        Integrator integrator = new Integrator(1, () -> {});
+        Integrator integrator = new Integrator(1, () -> {}, new Heedless());
         integrator.begin(List.of(quantity));
         integrator.attempt(seconds);
         return Math.abs(quantity.value() - exact);
@@ -74,7 +74,7 @@ class IntegratorTest {
 
     private static double estimate(DoubleUnaryOperator rate, double seconds)
             throws NoOperatingPoint {
-        Integrator integrator = new Integrator(1, () -> {});
+        Integrator integrator = new Integrator(1, () -> {}, new Heedless());
         integrator.begin(List.of(new Quantity(1, rate)));
         return integrator.attempt(seconds);
     }
@@ -94,7 +94,7 @@ class IntegratorTest {
     @Test
     void aTrialStartsWhereTheLastBeganNotWhereItEnded() throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, y -> -y);
-        Integrator integrator = new Integrator(2, () -> {});
+        Integrator integrator = new Integrator(2, () -> {}, new Heedless());
         integrator.begin(List.of(quantity));
         integrator.attempt(0.3);
         integrator.attempt(0.1);
@@ -103,7 +103,7 @@ class IntegratorTest {
 
     private static double errorHalfway(double seconds) throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, y -> -y * y);
-        Integrator integrator = new Integrator(1, () -> {});
+        Integrator integrator = new Integrator(1, () -> {}, new Heedless());
         integrator.begin(List.of(quantity));
         integrator.attempt(seconds);
         integrator.look(0.4 * seconds);
@@ -122,7 +122,7 @@ class IntegratorTest {
     @Test
     void aLookAtTheEndsOfAStepFindsItsEnds() throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, y -> -y);
-        Integrator integrator = new Integrator(1, () -> {});
+        Integrator integrator = new Integrator(1, () -> {}, new Heedless());
         integrator.begin(List.of(quantity));
         integrator.attempt(0.3);
         double end = quantity.value();
@@ -135,7 +135,7 @@ class IntegratorTest {
     @Test
     void aGlanceSaysHowFarTheWayBendsOffItsTangent() throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, y -> -y);
-        Integrator integrator = new Integrator(1, () -> {});
+        Integrator integrator = new Integrator(1, () -> {}, new Heedless());
         integrator.begin(List.of(quantity));
         assertEquals(1e-4 / 2, integrator.glance(1e-2), 1e-15);
         assertEquals(0.99, quantity.value(), 1e-15);

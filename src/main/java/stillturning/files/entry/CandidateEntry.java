@@ -8,6 +8,7 @@ import stillturning.quantity.Quantity;
 import stillturning.yaml.Called;
 import stillturning.yaml.Default;
 import stillturning.yaml.Discriminator;
+import stillturning.yaml.Given;
 import stillturning.yaml.Unit;
 import stillturning.yaml.Words;
 
@@ -57,9 +58,9 @@ public record CandidateEntry(
         @Called("low-voltage")
         record LowVoltage(
                 @Words("Part or part.terminal.") String at,
-                @Unit(value = Dimension.VOLTAGE, above = "0 V") Quantity below,
+                @Unit(value = Dimension.VOLTAGE, above = "0 V") Given below,
                 @Called("for") @Default("2 s") @Unit(value = Dimension.TIME, least = "0 s")
-                        Quantity lasting,
+                        Given lasting,
                 Optional<String> shownBy)
                 implements CueEntry {}
 
@@ -67,9 +68,9 @@ public record CandidateEntry(
         @Called("high-voltage")
         record HighVoltage(
                 @Words("Part or part.terminal.") String at,
-                @Unit(value = Dimension.VOLTAGE, above = "0 V") Quantity above,
+                @Unit(value = Dimension.VOLTAGE, above = "0 V") Given above,
                 @Called("for") @Default("1 s") @Unit(value = Dimension.TIME, least = "0 s")
-                        Quantity lasting,
+                        Given lasting,
                 Optional<String> shownBy)
                 implements CueEntry {}
 
@@ -91,7 +92,7 @@ public record CandidateEntry(
     public record ProcedureEntry(
             @Words("Cues, any of which starts it.") List<String> when,
             @Words("Time from the cue to the moves.") @Unit(value = Dimension.TIME, least = "0 s")
-                    Quantity after,
+                    Given after,
             @Words("Position by lever.") @Default("{}") Map<String, String> moves,
             @Words("Loads switched off at their own switches.") @Default("[]") List<String> sheds,
             @Words("Part or load that does it by itself while it works; the pilot if not written.")

@@ -82,7 +82,10 @@ public final class Catalogue {
         @Override
         public Given given(String path, Given value) {
             return new Given(
-                    value.quantity(), Origin.CATALOGUE, note(value.origin(), value.note()));
+                    value.quantity(),
+                    value.spread(),
+                    Origin.CATALOGUE,
+                    note(value.origin(), value.note()));
         }
 
         @Override

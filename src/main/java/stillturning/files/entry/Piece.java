@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stillturning.quantity.Dimension;
+import stillturning.quantity.Spread;
 import stillturning.yaml.Given;
 import stillturning.yaml.TextForm;
 
@@ -77,13 +78,17 @@ record Piece(String text, int offset) {
     /** A quantity greater than zero; absent after a fault was told. */
     Optional<Given> above0(Dimension dimension, TextForm.Faults faults) {
         Optional<Given> given = Given.read(text, dimension, faults.from(offset));
-        if (given.isPresent() && !(given.get().quantity().si() > 0)) {
+        if (given.isPresent() && !(lowest(given.get()) > 0)) {
             faults.at(
                     offset,
-                    given.get().quantity().written() + " is out of range",
+                    given.get().value() + " is out of range",
                     "write more than 0 " + dimension.customary());
             return Optional.empty();
         }
         return given;
+    }
+
+    private static double lowest(Given given) {
+        return given.quantity().si() - given.spread().map(Spread::si).orElse(0.0);
     }
 }

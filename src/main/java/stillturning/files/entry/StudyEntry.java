@@ -77,7 +77,7 @@ public record StudyEntry(
                     Quantity lasts,
             @Words("Speed of the alternator while the engine runs.")
                     @Unit(value = Dimension.ROTATION, least = "0 rpm")
-                    Quantity alternator) {}
+                    Given alternator) {}
 
     /** What the engine needs. */
     @Words("What the engine needs, and what becomes of it without.")

@@ -85,6 +85,27 @@ public final class Values {
         return (PartEntry) map(entry, path, change);
     }
 
+    /** The same candidate with every value changed by which the pilot sees and acts. */
+    public static CandidateEntry cockpitMapped(CandidateEntry entry, Change change) {
+        return new CandidateEntry(
+                entry.candidate(),
+                entry.about(),
+                entry.parts(),
+                entry.returns(),
+                entry.links(),
+                entry.feeds(),
+                entry.leavesOut(),
+                entry.positions(),
+                mapped(entry.sees(), "sees", change),
+                mapped(entry.procedures(), "procedures", change));
+    }
+
+    private static <V> Map<String, V> mapped(Map<String, V> entries, String path, Change change) {
+        @SuppressWarnings("unchecked") // a map is rebuilt as what it was
+        Map<String, V> mapped = (Map<String, V>) map(entries, path, change);
+        return mapped;
+    }
+
     /**
      * A part with what it leaves open taken from another of its kind.
      *

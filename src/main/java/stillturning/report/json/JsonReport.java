@@ -8,6 +8,7 @@ import stillturning.assess.Guesses;
 import stillturning.assess.PhaseVerdicts;
 import stillturning.assess.Verdict;
 import stillturning.model.Study;
+import stillturning.ranges.EnduranceRange;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.MapperFeature;
@@ -18,8 +19,8 @@ import tools.jackson.databind.json.JsonMapper;
  * Results as JSON, for other programs. SI units stand in the names of the fields; a time that
  * nothing limits is {@code null} and the field beside it says so; numbers carry six digits. The
  * schemas are the resources {@code decide.schema.json}, {@code story.schema.json}, {@code
- * cases.schema.json}, {@code phases.schema.json} and {@code matrix.schema.json} in {@code
- * /stillturning/report}.
+ * range.schema.json}, {@code cases.schema.json}, {@code phases.schema.json} and {@code
+ * matrix.schema.json} in {@code /stillturning/report}.
  */
 public final class JsonReport {
 
@@ -50,6 +51,11 @@ public final class JsonReport {
      */
     public static String phases(Study study, List<PhaseVerdicts> told, List<String> untold) {
         return text(PhasesJson.of(study, told, untold));
+    }
+
+    /** How sure the endurance after one failure is. */
+    public static String range(EnduranceRange range) {
+        return text(RangeJson.of(range));
     }
 
     /** Every failure of every candidate. */

@@ -1,10 +1,13 @@
 package stillturning.report.json;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import stillturning.assess.Verdict;
 import stillturning.report.Cautions;
+import stillturning.story.Balance;
 import stillturning.story.Bar;
 import stillturning.story.Endurance;
 import stillturning.story.Happening;
@@ -28,6 +31,9 @@ record StoryJson(
         Told pilotDoesNothing,
         @Nullable Told propellerStands) {
 
+    /** A residual below this differs from machine to machine. */
+    private static final double ROUNDING = 1e-7;
+
     /** What no longer works. */
     record Losses(List<String> engineLoads, List<String> otherLoads, List<Feed> feeds) {}
 
@@ -41,7 +47,11 @@ record StoryJson(
             List<String> workingLoads,
             List<Values> traces,
             List<Doings> bars,
+            Energy balance,
             @Nullable Double endSeconds) {}
+
+    /** Where the energy came from and where it went (J), and what part of it is missing. */
+    record Energy(Map<String, @Nullable Double> joules, double residual) {}
 
     /** What became of the engine. */
     record Engine(
@@ -106,7 +116,20 @@ record StoryJson(
                 story.aftermath().working().stream().sorted().toList(),
                 story.traces().stream().map(StoryJson::values).toList(),
                 story.bars().stream().map(StoryJson::doings).toList(),
+                energy(story.balance()),
                 JsonNumbers.number(story.endSeconds()));
+    }
+
+    private static Energy energy(Balance balance) {
+        Map<String, @Nullable Double> joules = new LinkedHashMap<>();
+        balance.joules()
+                .forEach((account, j) -> joules.put(JsonNumbers.kebab(account), rounded(j)));
+        return new Energy(joules, balance.residual() < ROUNDING ? 0 : balance.residual());
+    }
+
+    /** Thousandths of a joule are the solver's. */
+    private static @Nullable Double rounded(double joules) {
+        return JsonNumbers.number(Math.abs(joules) < 1e-3 ? 0 : joules);
     }
 
     private static Engine engine(Story.EngineFate fate) {

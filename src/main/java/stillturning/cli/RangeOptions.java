@@ -1,0 +1,92 @@
+package stillturning.cli;
+
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import stillturning.assess.Verdict;
+import stillturning.failure.Failure;
+import stillturning.files.Drawn;
+import stillturning.files.Range;
+import stillturning.files.StudyReader;
+import stillturning.model.Candidate;
+import stillturning.quantity.Dimension;
+import stillturning.ranges.EnduranceRange;
+import stillturning.ranges.Input;
+import stillturning.ranges.Making;
+import stillturning.ranges.Sampling;
+import stillturning.story.UntoldStory;
+
+/** Whether to say how sure an endurance is. */
+final class RangeOptions {
+
+    /** Any number does, but it must be the same tomorrow. */
+    private static final long SEED = 1;
+
+    /** What endurance usually hangs on, first. */
+    private static final List<Dimension> WEIGHTY =
+            List.of(
+                    Dimension.CHARGE,
+                    Dimension.CURRENT,
+                    Dimension.RATIO,
+                    Dimension.POWER,
+                    Dimension.TEMPERATURE,
+                    Dimension.TIME,
+                    Dimension.VOLTAGE,
+                    Dimension.RESISTANCE);
+
+    @Option(
+            names = "--ranges",
+            description =
+                    "With --candidate and --failure: also say how sure the endurance is, every"
+                            + " value being anywhere in its range, and which values it hangs on.")
+    private boolean asked;
+
+    boolean asked() {
+        return asked;
+    }
+
+    /**
+     * How sure the endurance is that a verdict gives.
+     *
+     * @throws Refusal if not one sample can be computed
+     */
+    EnduranceRange of(
+            StudyReader reader, Candidate candidate, Verdict verdict, Surroundings around) {
+        String failure = verdict.failure().name();
+        Map<Dimension, Integer> order = new EnumMap<>(Dimension.class);
+        WEIGHTY.forEach(d -> order.put(d, order.size()));
+        List<Range> ranges =
+                reader.rangesOf(candidate.id()).stream()
+                        .sorted(
+                                Comparator.comparingInt(
+                                        r -> order.getOrDefault(r.dimension(), WEIGHTY.size())))
+                        .toList();
+        Sampling sampling =
+                new Sampling(
+                        ranges.stream().map(RangeOptions::input).toList(),
+                        places -> made(reader.drawn(candidate.id(), ranges, places)),
+                        anew -> again(anew, failure));
+        try (Progress progress = Progress.over(Sampling.SAMPLES, "samples told", around)) {
+            return sampling.of(failure, Sampling.SAMPLES, SEED, progress);
+        } catch (UntoldStory e) {
+            throw new Refusal("no sample can be computed: " + e.getMessage());
+        }
+    }
+
+    private static Input input(Range range) {
+        return new Input(range.place().file(), range.place().path(), range.text());
+    }
+
+    private static Making.Made made(Drawn drawn) {
+        return new Making.Made(drawn.study(), drawn.places(), drawn.refusal());
+    }
+
+    private static Optional<Failure> again(Candidate candidate, String failure) {
+        return FailureNames.all(candidate).stream()
+                .filter(f -> f.name().equals(failure))
+                .findFirst();
+    }
+}
