@@ -40,6 +40,14 @@ public final class Layout {
                         .orElseGet(() -> Topology.of(circuit.nets(), from, to));
     }
 
+    /** The part that a branch belongs to; none before the first. */
+    public Optional<String> partAt(int branch) {
+        return seats.stream()
+                .filter(seat -> seat.branch <= branch)
+                .reduce((before, seat) -> seat)
+                .map(seat -> seat.placed.part());
+    }
+
     private static List<int[]> endsOf(Placed placed, Circuit circuit) {
         int[] input = {placed.from(), placed.to()};
         if (placed.element() instanceof Conversion conversion) {

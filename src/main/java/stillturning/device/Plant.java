@@ -32,6 +32,7 @@ import stillturning.story.Story.Feed;
 public final class Plant {
 
     private final Circuit circuit;
+    private final Layout layout;
     private final Situation now;
     private final Map<String, CoilDevice> coils = new LinkedHashMap<>();
     private final Map<String, SupplyDevice> supplies = new LinkedHashMap<>();
@@ -54,8 +55,14 @@ public final class Plant {
                 }
             }
         }
+        this.layout = layout;
         this.reach = new Reach(circuit, layout, now);
         layout.seats.forEach(this::add);
+    }
+
+    /** The part that a branch belongs to, if there is one. */
+    public Optional<String> partAt(int branch) {
+        return layout.partAt(branch);
     }
 
     public Circuit circuit() {

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import stillturning.model.Phase;
 import stillturning.model.Study.Aircraft;
@@ -105,8 +107,23 @@ public final class Situation {
         journal.write(Race.wonBy(winner, slowSeconds, racers));
     }
 
-    public UntoldStory untold(NoOperatingPoint why) {
-        return new UntoldStory("at " + seconds + " s: " + why.getMessage(), why);
+    /**
+     * The refusal to tell on.
+     *
+     * @param part where the currents do not add up, if it is known
+     */
+    public UntoldStory untold(NoOperatingPoint why, Optional<String> part) {
+        String words =
+                part.map(
+                                p ->
+                                        String.format(
+                                                Locale.ROOT,
+                                                "no operating point: currents at %s are off by"
+                                                        + " %.3g A; check its limits and demands",
+                                                p,
+                                                why.residualAmps()))
+                        .orElseGet(() -> String.valueOf(why.getMessage()));
+        return new UntoldStory("at " + seconds + " s: " + words, why);
     }
 
     /** Something that the present voltages and currents lead to. */

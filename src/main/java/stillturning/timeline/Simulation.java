@@ -32,6 +32,7 @@ final class Simulation {
      */
     static final double STANDSTILL = 1e-9;
 
+    private final Plant plant;
     private final Situation now;
     private final Map<String, Device> byName = new LinkedHashMap<>();
     private final Device[] devices;
@@ -47,6 +48,7 @@ final class Simulation {
     private boolean eventful = true;
 
     Simulation(Plant plant, Crew crew, Situation now, Meter meter, double longestStepSeconds) {
+        this.plant = plant;
         this.now = now;
         byName.putAll(plant.devices());
         byName.putAll(crew.devices());
@@ -259,7 +261,7 @@ final class Simulation {
         try {
             now.solver.solve();
         } catch (NoOperatingPoint e) {
-            throw now.untold(e);
+            throw now.untold(e, plant.partAt(e.branch()));
         }
         now.journal.solved();
     }
@@ -268,7 +270,7 @@ final class Simulation {
         try {
             solveCells();
         } catch (NoOperatingPoint e) {
-            throw now.untold(e);
+            throw now.untold(e, plant.partAt(e.branch()));
         }
     }
 
@@ -283,7 +285,7 @@ final class Simulation {
                 now.seconds = advance.from(now.seconds, limit, moving);
             }
         } catch (NoOperatingPoint e) {
-            throw now.untold(e);
+            throw now.untold(e, plant.partAt(e.branch()));
         }
     }
 
