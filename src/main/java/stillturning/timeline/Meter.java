@@ -38,6 +38,9 @@ final class Meter implements Integrator.Follower {
     /** Energy below which nothing is held against anything (J). */
     private static final double NOTHING_JOULES = 1e-3;
 
+    /** The same for each second (W): what is dead for hours only adds up rounding. */
+    private static final double NOTHING_WATTS = 0.01;
+
     private static final List<Account> ORDER = List.of(Account.values());
     private static final int ACCOUNTS = ORDER.size();
 
@@ -154,7 +157,7 @@ final class Meter implements Integrator.Follower {
         }
         accounts.put(Account.BATTERIES, stored);
         accounts.put(Account.LOST_IN_BATTERIES, atTerminals + flowed);
-        double turnover = Math.max(NOTHING_JOULES, Math.abs(stored));
+        double turnover = Math.max(NOTHING_JOULES + NOTHING_WATTS * now.seconds, Math.abs(stored));
         double missing = 0;
         for (Map.Entry<Account, Double> entry : accounts.entrySet()) {
             missing += (entry.getKey().gives() ? 1 : -1) * entry.getValue();
