@@ -45,11 +45,15 @@ public record Management(
      */
     public record Temperatures(Limit hotCelsius, Limit coldCelsius, double cooledCelsius) {
         public Temperatures {
-            if (!(cooledCelsius <= hotCelsius.at && coldCelsius.at < hotCelsius.at)) {
+            if (!(coldCelsius.at < hotCelsius.at)) {
                 throw new IllegalArgumentException(
-                        "battery management: too hot at %s °C, cooled at %s °C, too cold at %s °C"
-                                        .formatted(hotCelsius.at, cooledCelsius, coldCelsius.at)
-                                + " are out of order");
+                        "battery management: too cold at %s °C is not below too hot at %s °C"
+                                .formatted(coldCelsius.at, hotCelsius.at));
+            }
+            if (!(cooledCelsius <= hotCelsius.at)) {
+                throw new IllegalArgumentException(
+                        "battery management: cooled at %s °C is above too hot at %s °C"
+                                .formatted(cooledCelsius, hotCelsius.at));
             }
         }
     }
@@ -75,6 +79,11 @@ public record Management(
         Require.positive("battery management", "under-voltage (V)", underVolts.at);
         Require.positive("battery management", "over-voltage (V)", overVolts.at);
         Require.positive("battery management", "over-current (A)", overAmps.at);
+        if (underVolts.at >= overVolts.at) {
+            throw new IllegalArgumentException(
+                    "battery management: under-voltage %s V is not below its over-voltage %s V"
+                            .formatted(underVolts.at, overVolts.at));
+        }
         if (reconnection.releaseVolts > overVolts.at) {
             throw new IllegalArgumentException(
                     "battery management: comes back below %s V, which is above its over-voltage %s V"

@@ -1,6 +1,7 @@
 package stillturning.files;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -196,8 +197,17 @@ final class CockpitReader {
                     Places.under(path, "when"), "nothing starts the procedure", "name a cue");
         }
         places(Places.under(path, "moves"), entry.moves());
+        Set<String> shed = new HashSet<>();
         for (int i = 0; i < entry.sheds().size(); i++) {
-            sheds(Places.item(Places.under(path, "sheds"), i), entry.sheds().get(i));
+            String at = Places.item(Places.under(path, "sheds"), i);
+            if (shed.add(entry.sheds().get(i))) {
+                sheds(at, entry.sheds().get(i));
+            } else {
+                report.problem(
+                        at,
+                        "\"" + entry.sheds().get(i) + "\" is already there",
+                        "keep one of the two");
+            }
         }
         entry.by().ifPresent(by -> automatic(Places.under(path, "by"), by));
         return new Procedure(

@@ -25,6 +25,18 @@ final class Managements {
      */
     static Management of(ManagementEntry entry, double blocks) {
         ReconnectsEntry back = entry.reconnects();
+        boolean watched = entry.hot().isPresent() || entry.coldForCharging().isPresent();
+        belongs(
+                "times.charge-current",
+                entry.times().chargeCurrent(),
+                "charge-current",
+                entry.chargeCurrent().isPresent());
+        belongs(
+                "times.temperature",
+                entry.times().temperature(),
+                "hot or cold-for-charging",
+                watched);
+        belongs("reconnects.cooled", back.cooled(), "hot", entry.hot().isPresent());
         double overVolts = si(entry.overVoltage());
         Limit charger =
                 new Limit(or(back.charger(), CHARGER_VOLTS * blocks), si(back.chargerFor()));
@@ -52,6 +64,14 @@ final class Managements {
                         limit(entry, hot, entry.times().temperature()),
                         limit(entry, cold, entry.times().temperature()),
                         or(entry.reconnects().cooled(), hot - COOLS_BY_KELVIN)));
+    }
+
+    /** What says more about something else is nothing without it. */
+    private static void belongs(String key, Optional<Given> written, String to, boolean there) {
+        if (written.isPresent() && !there) {
+            throw new IllegalArgumentException(
+                    "battery management: " + key + " stands there without " + to);
+        }
     }
 
     private static Limit limit(ManagementEntry entry, double at, Optional<Given> seconds) {

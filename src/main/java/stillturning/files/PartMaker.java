@@ -238,6 +238,14 @@ final class PartMaker {
                                                 p.at().quantity().si() / SECONDS_PER_MINUTE,
                                                 p.share().quantity().si() * rated))
                         .toList();
+        if (si(alternator.dumpClamp()) < si(alternator.setPoint())) {
+            throw new IllegalArgumentException(
+                    "alternator: dump-clamp "
+                            + si(alternator.dumpClamp())
+                            + " V is below its set-point "
+                            + si(alternator.setPoint())
+                            + " V");
+        }
         boolean wound = alternator.excitation().orElseThrow() == Excitation.FIELD;
         return new Alternator(
                 tag,

@@ -112,6 +112,13 @@ final class QuantityText {
                     String.format(Locale.ROOT, "the gap is the character U+%04X", (int) first),
                     "put an ordinary space");
         }
+        Matcher range = Spread.SIGN.matcher(symbol);
+        if (range.find()) {
+            return wrong(
+                    at + range.start(),
+                    "\"" + symbol.substring(range.start()) + "\" is a range, and none belongs here",
+                    "write the value alone");
+        }
         Optional<String> meant = UnitTable.meantBy(symbol, wanted);
         String units =
                 wanted.map(QuantityText::wantedUnits)

@@ -60,7 +60,14 @@ public record Spread(double si, String written) {
                     "\"" + text.strip() + "\" is no range of a temperature",
                     "write it in kelvins, such as 5 K");
         }
-        return Double.parseDouble(kelvins.group(1).toLowerCase(Locale.ROOT));
+        double half = Double.parseDouble(kelvins.group(1).toLowerCase(Locale.ROOT));
+        if (!Double.isFinite(half)) {
+            throw new MalformedQuantity(
+                    0,
+                    kelvins.group(1) + " is beyond what the program can count",
+                    "write it in kelvins, such as 5 K");
+        }
+        return half;
     }
 
     /**
