@@ -141,10 +141,19 @@ final class BreakCommand implements Callable<Integer> {
         needsFailure("--pilot", pilot.isPresent());
         needsFailure("--plot", plot.isPresent());
         needsFailure("--in", phase.isPresent());
-        if (everyPhase && failure.isEmpty() && (asked.json || cases)) {
+        needsFailure("--ranges", ranges.asked());
+        if (all && failure.isPresent()) {
+            throw new Refusal("--all lists every failure; leave --failure or --all out");
+        }
+        if (everyPhase && cases) {
             throw new Refusal(
                     "without --failure, --every-phase is a list of every failure that does worse"
-                            + " elsewhere; leave --json and --cases out");
+                            + " elsewhere; leave --cases out");
+        }
+        if (ranges.asked() && (everyPhase || phase.isPresent() || pilot.isPresent())) {
+            throw new Refusal(
+                    "--ranges is about the study's own phase with a pilot as planned; leave"
+                            + " --every-phase, --in and --pilot out");
         }
         if (everyPhase && (phase.isPresent() || plot.isPresent() || pilot.isPresent())) {
             throw new Refusal(
@@ -204,6 +213,10 @@ final class BreakCommand implements Callable<Integer> {
         Assessed assessed = Assessed.of(study, around);
         List<Elsewhere> worse = elsewhere(assessed.assessment());
         Output out = new Output(around);
+        if (asked.json) {
+            out.raw(JsonReport.elsewhere(study, worse));
+            return;
+        }
         ElsewhereTable table = new ElsewhereTable(assessed.assessment(), worse);
         assessed.heading(out);
         out.section("At every moment of the flight")

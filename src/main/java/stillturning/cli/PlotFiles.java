@@ -43,6 +43,9 @@ final class PlotFiles {
                     "--plot draws into a file that ends in .svg or .png, not \"" + written + "\"");
         }
         Path path = path(written, around);
+        if (String.valueOf(path.getFileName()).length() == ".svg".length()) {
+            throw new Refusal("\"" + written + "\" has no name before its ending; write plot.svg");
+        }
         Path folder = path.toAbsolutePath().normalize().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
             throw new Refusal(

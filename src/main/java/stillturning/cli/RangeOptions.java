@@ -40,7 +40,7 @@ final class RangeOptions {
     @Option(
             names = "--ranges",
             description =
-                    "With --candidate and --failure: also say how sure the endurance is, every"
+                    "With --failure: also say how sure the endurance is, every"
                             + " value being anywhere in its range, and which values it hangs on.")
     private boolean asked;
 

@@ -1,6 +1,8 @@
 package stillturning.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
@@ -83,6 +85,37 @@ class JsonSchemasTest {
         assertEquals(
                 List.of(),
                 faults("report/decide", session.run("decide", sandpiper, "--json").out()));
+    }
+
+    @Test
+    void whatDoesWorseElsewhereKeepsToItsSchema() {
+        String worse = run("break", "first-steps", "--every-phase", "--json");
+        assertEquals(List.of(), faults("report/elsewhere", worse));
+        JsonNode failures = JsonMapper.builder().build().readTree(worse).get("failures");
+        assertTrue(!failures.isEmpty(), worse);
+        for (JsonNode one : failures) {
+            assertNotEquals("", one.get("phase").stringValue());
+        }
+    }
+
+    @Test
+    void rangesKeepToTheirSchemaInsideTheStoriesThatTheyBelongTo() {
+        String stories =
+                run(
+                        "break",
+                        "first-steps",
+                        "--failure",
+                        "charging lost",
+                        "--ranges",
+                        "--candidate",
+                        "one-bus",
+                        "--json");
+        assertEquals(List.of(), faults("cli/stories", stories));
+        JsonNode all = JsonMapper.builder().build().readTree(stories);
+        assertEquals(all.get("stories").size(), all.get("ranges").size());
+        for (JsonNode one : all.get("ranges")) {
+            assertEquals(List.of(), faults("report/range", one.toString()));
+        }
     }
 
     @Test

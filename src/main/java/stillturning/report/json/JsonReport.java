@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
+import stillturning.assess.Elsewhere;
 import stillturning.assess.Guesses;
 import stillturning.assess.PhaseVerdicts;
 import stillturning.assess.Verdict;
@@ -19,8 +20,8 @@ import tools.jackson.databind.json.JsonMapper;
  * Results as JSON, for other programs. SI units stand in the names of the fields; a time that
  * nothing limits is {@code null} and the field beside it says so; numbers carry six digits. The
  * schemas are the resources {@code decide.schema.json}, {@code story.schema.json}, {@code
- * range.schema.json}, {@code cases.schema.json}, {@code phases.schema.json} and {@code
- * matrix.schema.json} in {@code /stillturning/report}.
+ * range.schema.json}, {@code cases.schema.json}, {@code phases.schema.json}, {@code
+ * elsewhere.schema.json} and {@code matrix.schema.json} in {@code /stillturning/report}.
  */
 public final class JsonReport {
 
@@ -51,6 +52,11 @@ public final class JsonReport {
      */
     public static String phases(Study study, List<PhaseVerdicts> told, List<String> untold) {
         return text(PhasesJson.of(study, told, untold));
+    }
+
+    /** Failures that do worse elsewhere in the flight. */
+    public static String elsewhere(Study study, List<Elsewhere> worse) {
+        return text(ElsewhereJson.of(study, worse));
     }
 
     /** How sure the endurance after one failure is. */
