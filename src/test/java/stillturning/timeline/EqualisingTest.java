@@ -3,11 +3,16 @@ package stillturning.timeline;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.element.Demand.Kind;
+import stillturning.element.Tolerance;
 import stillturning.failure.Failure;
 import stillturning.model.EngineLogic;
 import stillturning.parts.Battery;
@@ -95,5 +100,67 @@ class EqualisingTest {
         assertTrue(bench.timeline().normal().sourceAmps().getOrDefault("one", 0.0) < -5);
         Story story = bench.timeline().tell(TIED, Pilot.NEVER);
         assertEquals(0, Telling.count(story, Happening.Kind.BATTERIES_EQUALISE));
+    }
+
+    /**
+     * A small battery pours into a flat one, so that the bus sags for some minutes until a small
+     * alternator has lifted both. A radio stops that needs a little more than the lowest voltage.
+     */
+    private static Bench sagging(double minimumVolts) {
+        return new Bench()
+                .part(Shelf.lead("small", 0.5, 0.02, 1))
+                .part(Shelf.lead("flat", 5, 0.05, 0.3))
+                .join("small", "minus", "ground", "stud")
+                .join("flat", "minus", "ground", "stud")
+                .bus("bus")
+                .part(Shelf.alternator("alternator", 14.2, 12, false))
+                .join("alternator", "case", "ground", "stud")
+                .join("alternator", "field", "bus", "bar")
+                .join("alternator", "output", "bus", "bar")
+                .closedSwitch("tie", "off")
+                .join("small", "plus", "bus", "bar")
+                .join("bus", "bar", "tie", "in")
+                .join("tie", "out", "flat", "plus")
+                .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .load(
+                        "radio",
+                        Kind.CONSTANT_CURRENT,
+                        1,
+                        new Tolerance(minimumVolts, minimumVolts, 0, 0, 40, 1))
+                .join("computer", "plus", "bus", "bar")
+                .join("radio", "plus", "bus", "bar")
+                .engine(new EngineLogic.One("computer"), true);
+    }
+
+    private static Story tied(Bench bench, double longestStepSeconds) throws UntoldStory {
+        return new Timeline(
+                        bench.study(),
+                        bench.candidate(),
+                        Moment.heldIn("cruise"),
+                        longestStepSeconds)
+                .tell(TIED, Pilot.NEVER);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.1, 0.01, 0.001, 0.0003})
+    void aLoadThatStarvesForAMomentMeanwhileIsSeenAtAnyStep(double volts) throws UntoldStory {
+        double lowest =
+                Telling.trace(tied(sagging(6), 1), "bus").points().stream()
+                        .mapToDouble(Point::value)
+                        .min()
+                        .orElseThrow();
+        List<Story> stories = new ArrayList<>();
+        for (double longest : new double[] {Double.POSITIVE_INFINITY, 60, 7, 1}) {
+            stories.add(tied(sagging(lowest + volts), longest));
+        }
+        double stops = Telling.when(stories.get(0), Happening.Kind.LOAD_STOPS, "radio");
+        double back = Telling.when(stories.get(0), Happening.Kind.LOAD_RESTARTS, "radio");
+        assertTrue(stops > 1 && back > stops + 1, stops + " " + back);
+        for (Story story : stories) {
+            assertEquals(
+                    stops, Telling.when(story, Happening.Kind.LOAD_STOPS, "radio"), 1e-6 * stops);
+            assertEquals(
+                    back, Telling.when(story, Happening.Kind.LOAD_RESTARTS, "radio"), 1e-6 * back);
+        }
     }
 }
