@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.Outcome;
 import stillturning.bench.Bench;
@@ -92,6 +94,20 @@ class SamplingTest {
     @Test
     void theSameComesOutAgain() throws UntoldStory {
         assertEquals(range(), range());
+    }
+
+    @Test
+    void theSameComesOutWithOneThreadAndWithFour() throws Exception {
+        List<EnduranceRange> found = new ArrayList<>();
+        for (int threads : new int[] {1, 4}) {
+            ForkJoinPool pool = new ForkJoinPool(threads);
+            try {
+                found.add(pool.submit(SamplingTest::range).get());
+            } finally {
+                pool.shutdown();
+            }
+        }
+        assertEquals(found.get(0), found.get(1));
     }
 
     @Test
