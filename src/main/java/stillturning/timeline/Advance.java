@@ -8,7 +8,7 @@ import stillturning.network.NoOperatingPoint;
 final class Advance {
 
     /** Charge or heat may be wrong by this much a step. */
-    private static final double TOLERANCE = 3e-10;
+    private static final double TOLERANCE = 5e-9;
 
     /** Events are found to this (s). */
     private static final double SECONDS = 1e-9;
