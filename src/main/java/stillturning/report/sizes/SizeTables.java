@@ -130,7 +130,7 @@ public final class SizeTables {
                             one(b.average().watts().sources()),
                             one(b.average().watts().lost()),
                             one(b.alternatorAmps()),
-                            one(b.alternatorAmps() - b.average().generatedAmps())));
+                            one(b.alternatorAmps() - b.average().sourceAmps())));
         }
         return new SizeTable(
                 "sources",
@@ -148,7 +148,9 @@ public final class SizeTables {
                 rows,
                 List.of(
                         "Loads that run now and then count with their share. Below 0 batteries are"
-                                + " charged."));
+                                + " charged. Alternators can: with a full field; a bus below the"
+                                + " set point weakens the field, and batteries give before the"
+                                + " margin is used up."));
     }
 
     private static SizeTable allOn(SizingReport report) {
