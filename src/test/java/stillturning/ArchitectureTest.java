@@ -53,6 +53,15 @@ class ArchitectureTest {
                                             "story", "device")),
                             Map.entry("structure", Set.of("element", "parts", "model", "failure")),
                             Map.entry(
+                                    "sizing",
+                                    Set.of(
+                                            "element",
+                                            "parts",
+                                            "model",
+                                            "failure",
+                                            "story",
+                                            "timeline")),
+                            Map.entry(
                                     "assess",
                                     Set.of(
                                             "element",
@@ -81,6 +90,7 @@ class ArchitectureTest {
                                             "ranking",
                                             "assess",
                                             "ranges",
+                                            "sizing",
                                             "drawing",
                                             "quantity")),
                             Map.entry(
@@ -96,6 +106,7 @@ class ArchitectureTest {
                                             "files",
                                             "yaml",
                                             "ranking",
+                                            "sizing",
                                             "report",
                                             "quantity"))));
 
@@ -149,6 +160,7 @@ class ArchitectureTest {
                                 "timeline",
                                 "structure",
                                 "ranking",
+                                "sizing",
                                 "assess"))
                 .should()
                 .dependOnClassesThat()

@@ -70,13 +70,13 @@ final class Requirements {
                         .filter(v -> v.inBand().map(InBand::then).filter(bad).isPresent())
                         .map(v -> v.failure().name())
                         .toList();
-        String may = " may, within the tolerance of their protectors";
+        String may = " may by the tolerance of protectors";
         if (names.isEmpty()) {
             String doubt = doubtful.isEmpty() ? "" : "; " + doubtful.size() + may;
             String reason = "none of " + singles.size() + " does" + doubt;
             return new RequirementMet(requirement.inWords(), true, reason, doubtful);
         }
-        String doubt = doubtful.isEmpty() ? "" : " (" + doubtful.size() + " more" + may + ")";
+        String doubt = doubtful.isEmpty() ? "" : ", and " + doubtful.size() + " more" + may;
         String reason = names.size() + " of " + singles.size() + " " + words + doubt;
         return new RequirementMet(requirement.inWords(), false, reason, names);
     }

@@ -6,14 +6,16 @@ import stillturning.assess.Undisturbed;
 import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
 import stillturning.report.NothingWrong;
+import stillturning.sizing.SizingReport;
 import stillturning.story.Normal;
 
 /**
  * What is known about a study before anything fails.
  *
  * @param flying each candidate in normal flight; empty if the study has problems
+ * @param sizes sizes of each candidate that can be computed, with nothing wrong
  */
-record Check(ReadStudy read, List<Flying> flying) {
+record Check(ReadStudy read, List<Flying> flying, List<SizingReport> sizes) {
 
     /**
      * A candidate with nothing wrong.
@@ -50,6 +52,7 @@ record Check(ReadStudy read, List<Flying> flying) {
 
     Check {
         flying = List.copyOf(flying);
+        sizes = List.copyOf(sizes);
     }
 
     int exitCode() {

@@ -11,6 +11,7 @@ import stillturning.cli.Check.Flying;
 import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.sizing.SizingReport;
 import stillturning.story.UntoldStory;
 
 /** Reads a study and says what is wrong with it. */
@@ -42,7 +43,11 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ReadStudy read = FoundStudy.read(asked.study, around);
-        Check check = new Check(read, read.study().map(CheckCommand::flying).orElse(List.of()));
+        Check check =
+                new Check(
+                        read,
+                        read.study().map(CheckCommand::flying).orElse(List.of()),
+                        read.study().map(s -> sizes(s, read)).orElse(List.of()));
         Output out = new Output(around);
         if (asked.json) {
             out.raw(CheckJson.of(check));
@@ -58,6 +63,15 @@ final class CheckCommand implements Callable<Integer> {
             flying.add(flying(study, candidate));
         }
         return flying;
+    }
+
+    /** What cannot be computed is told with normal flight. */
+    private static List<SizingReport> sizes(Study study, ReadStudy read) {
+        List<SizingReport> sizes = new ArrayList<>();
+        for (Candidate candidate : study.candidates()) {
+            Sized.quickly(study, candidate, read).ifPresent(sizes::add);
+        }
+        return sizes;
     }
 
     private static Flying flying(Study study, Candidate candidate) {

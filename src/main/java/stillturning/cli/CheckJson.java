@@ -4,12 +4,16 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import stillturning.cli.Check.Flying;
 import stillturning.files.Assumption;
 import stillturning.files.Expanded;
 import stillturning.files.Remark;
 import stillturning.report.Cautions;
 import stillturning.report.json.JsonReport;
+import stillturning.report.sizes.FindingWords;
+import stillturning.sizing.Rule;
+import stillturning.sizing.SizingReport;
 import stillturning.story.Normal;
 import stillturning.yaml.Problem;
 
@@ -20,6 +24,7 @@ record CheckJson(
         List<Message> problems,
         List<Message> remarks,
         List<InFlight> normalFlight,
+        List<Oversight> sizes,
         List<Value> values,
         Map<String, List<Expanded>> expanded) {
 
@@ -36,6 +41,9 @@ record CheckJson(
             List<String> withNothingWrong,
             String reason) {}
 
+    /** A limit that a size breaks with nothing wrong. */
+    record Oversight(String candidate, String about, String wrong, String mend) {}
+
     /** A value and where it comes from. */
     record Value(String file, String path, String text, String origin, String note) {}
 
@@ -47,6 +55,7 @@ record CheckJson(
                         check.read().problems().stream().map(CheckJson::message).toList(),
                         check.read().remarks().stream().map(CheckJson::message).toList(),
                         check.flying().stream().map(CheckJson::inFlight).toList(),
+                        check.sizes().stream().flatMap(CheckJson::oversights).toList(),
                         check.read().assumptions().stream().map(CheckJson::value).toList(),
                         check.read().expanded()));
     }
@@ -72,6 +81,18 @@ record CheckJson(
                 flying.normal().map(Normal::cuesShowing).orElse(List.of()),
                 flying.findings(),
                 flying.reason());
+    }
+
+    private static Stream<Oversight> oversights(SizingReport report) {
+        return report.findings().stream()
+                .filter(f -> f.rule().gravity() == Rule.Gravity.WRONG)
+                .map(
+                        f ->
+                                new Oversight(
+                                        report.candidate().id(),
+                                        FindingWords.about(report, f),
+                                        FindingWords.wrong(f),
+                                        FindingWords.mend(f)));
     }
 
     private static Value value(Assumption a) {

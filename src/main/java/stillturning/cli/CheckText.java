@@ -16,6 +16,7 @@ import stillturning.report.Paint.Ink;
 import stillturning.report.TextTable;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
+import stillturning.sizing.SizingReport;
 import stillturning.story.Normal;
 import stillturning.yaml.Origin;
 
@@ -35,6 +36,7 @@ final class CheckText {
         remarks();
         if (!check.flying().isEmpty()) {
             normalFlight();
+            sizes();
             check.read().study().ifPresent(study -> assumptions());
         }
         if (expanded) {
@@ -87,6 +89,17 @@ final class CheckText {
         if (!unwell.isEmpty()) {
             out.section("Unwell with nothing wrong").line(Paragraph.of("", NothingWrong.MEANING));
             unwell.forEach(f -> out.findings(f.candidate().title(), f.findings()));
+        }
+    }
+
+    private void sizes() {
+        List<SizingReport> wrong =
+                check.sizes().stream().filter(report -> report.wrong() > 0).toList();
+        if (!wrong.isEmpty()) {
+            out.section("Sizes that break a limit, with nothing wrong")
+                    .line(Paragraph.of("", "Command size shows the rest, and what failures add."));
+            SizeText text = new SizeText(check.read(), out);
+            wrong.forEach(r -> out.findings(r.candidate().title(), text.wrong(r)));
         }
     }
 

@@ -12,11 +12,13 @@ import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
 import stillturning.files.Assumption;
 import stillturning.files.ReadStudy;
+import stillturning.model.Candidate;
 import stillturning.report.HtmlPage;
 import stillturning.report.InOrder;
 import stillturning.report.Sources;
 import stillturning.report.Sources.SourceNote;
 import stillturning.report.json.JsonReport;
+import stillturning.sizing.SizingReport;
 
 /** Writes down the comparison with everything behind it. */
 @Command(
@@ -65,7 +67,8 @@ final class ExplainCommand implements Callable<Integer> {
                         assessed.assessment(),
                         sources(found.read()),
                         tried,
-                        cases(assessed.assessment())));
+                        cases(assessed.assessment()),
+                        sizes(found, assessed)));
         Output out = new Output(around);
         if (asked.json) {
             out.raw(JsonReport.decide(assessed.assessment(), tried));
@@ -76,6 +79,13 @@ final class ExplainCommand implements Callable<Integer> {
             out.caution();
         }
         return assessed.exitCode();
+    }
+
+    /** Sizes of the candidates that could be assessed, best first. */
+    private List<SizingReport> sizes(FoundStudy found, Assessed assessed) {
+        List<Candidate> candidates =
+                InOrder.of(assessed.assessment()).stream().map(a -> a.candidate()).toList();
+        return Sized.of(found, candidates, around).reports();
     }
 
     private static List<CandidateCases> cases(Assessment assessment) {

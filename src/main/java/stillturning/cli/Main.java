@@ -87,6 +87,7 @@ public final class Main {
                 .addSubcommand(new DecideCommand(around))
                 .addSubcommand(new BreakCommand(around))
                 .addSubcommand(new ExplainCommand(around))
+                .addSubcommand(new SizeCommand(around))
                 .addSubcommand(new CompletionCommand(around))
                 .setOut(around.out())
                 .setErr(around.err())

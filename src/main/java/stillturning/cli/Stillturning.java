@@ -27,7 +27,8 @@ import picocli.CommandLine.Spec;
         exitCodeList = {
             "0:fine",
             "1:a hard requirement is missed (decide, explain: by the first in the ranking, so by"
-                    + " every candidate; check: the engine does not run with nothing wrong)",
+                    + " every candidate; check: the engine does not run with nothing wrong; size: a"
+                    + " limit is broken)",
             "2:bad input: arguments, study, or a file in the way",
             "3:internal error"
         },
@@ -38,6 +39,7 @@ import picocli.CommandLine.Spec;
             "  stillturning break my-aircraft --failure \"main bus\"",
             "  stillturning decide my-aircraft",
             "  stillturning explain my-aircraft",
+            "  stillturning size my-aircraft",
             "",
             "STUDY is a folder with a study.yaml; a bare name is also looked for in architectures/."
         })

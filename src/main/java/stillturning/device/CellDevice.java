@@ -22,6 +22,9 @@ public final class CellDevice implements Placing, Stateful {
     /** An empty battery that takes in less than this stays empty (A). */
     private static final double CHARGING_AMPS = 1e-6;
 
+    /** A trial goes no further than this beyond empty and full. */
+    private static final double FAR = 1;
+
     private final Placed placed;
     private final Cell cell;
     private final int branch;
@@ -226,7 +229,8 @@ public final class CellDevice implements Placing, Stateful {
 
     @Override
     public void value(double value) {
-        charge = value;
+        // a trial step may run anywhere, even to no number; what is far out is far out
+        charge = value >= -FAR ? Math.min(1 + FAR, value) : -FAR;
     }
 
     /** Puts it at a charge from 0 to 1, on the piece of the curve that belongs to it. */

@@ -37,6 +37,7 @@ final class Assembly {
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final Map<String, Spot> spots = new LinkedHashMap<>();
     private final Set<String> brokenRuns = new HashSet<>();
+    private final Ratings ratings = new Ratings();
     private final List<Joined> joins = new ArrayList<>();
     private final Set<Terminal> joined = new HashSet<>();
 
@@ -85,6 +86,18 @@ final class Assembly {
     /** The line that asked for a part. */
     Spot spotOf(String id) {
         return spots.getOrDefault(id, Spot.atKey("parts"));
+    }
+
+    /** What contacts and protectors are rated for. */
+    Ratings ratings() {
+        return ratings;
+    }
+
+    /** Where each part is asked for. */
+    Map<String, PartPlace> places() {
+        Map<String, PartPlace> places = new LinkedHashMap<>();
+        spots.forEach((id, spot) -> places.put(id, report.place(spot)));
+        return places;
     }
 
     /** Whether anything is joined to a terminal so far. */
@@ -151,6 +164,7 @@ final class Assembly {
         }
         try {
             parts.put(id, maker.make(id, entry, zone, studs));
+            ratings.note(id, entry);
         } catch (IllegalArgumentException refused) {
             report.problem(
                     spot, String.valueOf(refused.getMessage()), "correct the values of this part");

@@ -10,6 +10,7 @@ import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.Values;
 import stillturning.model.Candidate;
 import stillturning.model.Cockpit;
+import stillturning.model.Installation.Fit;
 import stillturning.model.Join;
 import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
@@ -28,6 +29,7 @@ final class CandidateReader {
     private final Assembly assembly;
     private final Placement placement;
     private List<Expanded> expanded = List.of();
+    private Fit fit = Fit.UNKNOWN;
 
     CandidateReader(
             String id, CandidateEntry candidate, Frame frame, Report report, Ledger ledger) {
@@ -46,6 +48,16 @@ final class CandidateReader {
         return expanded;
     }
 
+    /** What only the checking of sizes asks for. */
+    Fit fit() {
+        return fit;
+    }
+
+    /** Where each part is asked for. */
+    Map<String, PartPlace> places() {
+        return assembly.places();
+    }
+
     /** The candidate, absent after at least one problem was told. */
     Optional<Candidate> read() {
         leavesOut();
@@ -58,6 +70,7 @@ final class CandidateReader {
                         candidate,
                         new RunBuilder.Site(assembly, terminals, placement, frame, report, ledger));
         expanded = runs.build();
+        fit = InstallationReader.fit(candidate, assembly, report, ledger);
         WiringChecks wiring = new WiringChecks(assembly, report);
         boolean wired = report.isClean() && assembly.isComplete();
         Map<Terminal, Spot> fed = wiring.fedInputs(runs.fed());

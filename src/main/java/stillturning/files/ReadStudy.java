@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.model.Installation;
 import stillturning.model.Study;
 import stillturning.yaml.Problem;
 
@@ -18,6 +19,7 @@ import stillturning.yaml.Problem;
  * @param assumptions every value that the study rests on, in the order of the files
  * @param ranges between which limits values are, where anything is known about that
  * @param expanded what became of each sketch line, by candidate
+ * @param sizes what only the checking of sizes asks for
  * @param fingerprint SHA-256 over names and contents of the study's files, in order of name
  */
 public record ReadStudy(
@@ -27,7 +29,20 @@ public record ReadStudy(
         List<Assumption> assumptions,
         List<Range> ranges,
         Map<String, List<Expanded>> expanded,
+        Sizes sizes,
         String fingerprint) {
+
+    /**
+     * What only the checking of sizes asks for.
+     *
+     * @param places where each part is asked for, by candidate and part
+     */
+    public record Sizes(Installation installation, Map<String, Map<String, PartPlace>> places) {
+        public Sizes {
+            places = Collections.unmodifiableMap(new LinkedHashMap<>(places));
+        }
+    }
+
     public ReadStudy {
         problems = List.copyOf(problems);
         remarks = List.copyOf(remarks);
@@ -48,6 +63,7 @@ public record ReadStudy(
                 assumptions,
                 ranges,
                 expanded,
+                sizes,
                 fingerprint);
     }
 }

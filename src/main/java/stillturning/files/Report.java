@@ -97,6 +97,13 @@ final class Report {
         }
     }
 
+    /** Where a spot stands in the file. */
+    PartPlace place(Spot spot) {
+        Problem at = placed(spot, "", "");
+        return new PartPlace(
+                at.file(), at.line(), at.column(), spot.path(), Math.max(0, spot.offset()));
+    }
+
     private Problem placed(Spot spot, String wrong, String right) {
         return spot.isKey()
                 ? places.problemAtKey(spot.path(), wrong, right)

@@ -209,6 +209,7 @@ final class RunBuilder {
                         Optional.empty(),
                         rating,
                         Optional.empty(),
+                        Optional.empty(),
                         Optional.empty())
                 : new FuseEntry(
                         Optional.empty(),
@@ -217,6 +218,7 @@ final class RunBuilder {
                         Optional.empty(),
                         Optional.empty(),
                         rating,
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty());
     }

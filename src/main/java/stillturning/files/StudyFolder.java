@@ -47,6 +47,18 @@ final class StudyFolder {
         return read;
     }
 
+    /** The same folder with another text in one of its files. */
+    StudyFolder with(YamlDocument changed) {
+        StudyFolder other = new StudyFolder(folder);
+        for (File file : files) {
+            boolean same = file.document.file().equals(changed.file());
+            other.files.add(same ? new File(file.id, changed) : file);
+        }
+        other.problems.addAll(problems);
+        other.remarks.addAll(remarks);
+        return other;
+    }
+
     /** All files that could be read, the study first, then by name. */
     List<File> files() {
         return files;

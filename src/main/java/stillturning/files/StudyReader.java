@@ -17,11 +17,15 @@ import stillturning.files.entry.Notation;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.Values;
 import stillturning.model.Candidate;
+import stillturning.model.Installation;
+import stillturning.model.Installation.Fit;
 import stillturning.model.Study;
 import stillturning.quantity.Dimension;
 import stillturning.yaml.Binder;
 import stillturning.yaml.Bound;
+import stillturning.yaml.EditRefused;
 import stillturning.yaml.Problem;
+import stillturning.yaml.YamlDocument;
 
 /**
  * Reads a study's folder, every mistake in every file at once. Opened once, it makes the study as
@@ -37,10 +41,10 @@ public final class StudyReader {
     private final Optional<Written<StudyEntry>> study;
     private final List<Written<CandidateEntry>> candidates;
 
-    private StudyReader(Path folder) {
+    private StudyReader(StudyFolder folder, String id) {
         Binder binder = Notation.binder();
-        this.folder = StudyFolder.read(folder);
-        this.id = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
+        this.folder = folder;
+        this.id = id;
         this.study =
                 this.folder
                         .study()
@@ -53,7 +57,46 @@ public final class StudyReader {
 
     /** Reads the files of a folder; what is wrong with them shows when the study is made. */
     public static StudyReader open(Path folder) {
-        return new StudyReader(folder);
+        return new StudyReader(
+                StudyFolder.read(folder),
+                String.valueOf(folder.toAbsolutePath().normalize().getFileName()));
+    }
+
+    /**
+     * A candidate's file with other sizes of wires and protectors, everything else as it is.
+     *
+     * @param places where each part of the candidate is asked for
+     * @param awgByWire size by wire, by its name in the table
+     * @param ampsByProtector rating by protector (A)
+     * @throws EditRefused if the file is written in a way that forbids it
+     * @throws IllegalArgumentException if there is no such candidate
+     */
+    public YamlDocument resized(
+            String candidate,
+            Map<String, PartPlace> places,
+            Map<String, String> awgByWire,
+            Map<String, Double> ampsByProtector)
+            throws EditRefused {
+        return new Resizing(document(candidate), places).with(awgByWire, ampsByProtector);
+    }
+
+    /**
+     * A candidate's file as it was read.
+     *
+     * @throws IllegalArgumentException if there is no such candidate
+     */
+    public YamlDocument document(String candidate) {
+        return folder.candidates().stream()
+                .filter(f -> f.id().equals(candidate))
+                .map(File::document)
+                .findFirst()
+                .orElseThrow(
+                        () -> new IllegalArgumentException("no candidate " + candidate + " here"));
+    }
+
+    /** The same study with another text in one of its files; nothing is written. */
+    public StudyReader with(YamlDocument changed) {
+        return new StudyReader(folder.with(changed), id);
     }
 
     /** The study in a folder, or everything that is wrong with it. */
@@ -117,6 +160,9 @@ public final class StudyReader {
         private final List<Assumption> assumptions = new ArrayList<>();
         private final List<Range> ranges = new ArrayList<>();
         private final Map<String, List<Expanded>> expanded = new LinkedHashMap<>();
+        private Optional<StudyEntry> frameEntry = Optional.empty();
+        private final Map<String, Fit> fits = new LinkedHashMap<>();
+        private final Map<String, Map<String, PartPlace>> places = new LinkedHashMap<>();
 
         Making(Variation variation, List<Written<CandidateEntry>> made) {
             this.variation = variation;
@@ -139,6 +185,11 @@ public final class StudyReader {
                     assumptions,
                     ranges,
                     expanded,
+                    new ReadStudy.Sizes(
+                            frameEntry
+                                    .map(e -> InstallationReader.of(e, fits))
+                                    .orElse(Installation.USUAL),
+                            places),
                     folder.fingerprint());
         }
 
@@ -155,6 +206,7 @@ public final class StudyReader {
             Report report = new Report(written.bound.places());
             StudyEntry entry = Values.mapped(written.bound.value().get(), "", ledger);
             Optional<Frame> frame = new FrameReader(entry, report).read(names());
+            frameEntry = Optional.of(entry);
             take(report, ledger);
             return frame;
         }
@@ -179,6 +231,8 @@ public final class StudyReader {
                             name, written.bound.value().get(), frame.get(), report, ledger);
             Optional<Candidate> candidate = reader.read();
             expanded.put(name, reader.expanded());
+            fits.put(name, reader.fit());
+            places.put(name, reader.places());
             take(report, ledger);
             return candidate;
         }

@@ -18,11 +18,15 @@ import stillturning.parts.Part;
  */
 public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netOf) {
 
-    /** An element of a part between two nets. */
-    public record Placed(String part, Element element, int from, int to) {
-        /** Part and element in one name, unique in the circuit. */
-        public String name() {
-            return part + "/" + element.name();
+    /**
+     * An element of a part between two nets.
+     *
+     * @param name part and element in one name, unique in the circuit
+     */
+    public record Placed(String name, String part, Element element, int from, int to) {
+        /** Named after part and element. */
+        public Placed(String part, Element element, int from, int to) {
+            this(part + "/" + element.name(), part, element, from, to);
         }
     }
 

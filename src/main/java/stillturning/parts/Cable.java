@@ -76,12 +76,16 @@ public record Cable(
         return circularMils * SQUARE_METRES_PER_CIRCULAR_MIL;
     }
 
+    /** Weight of the bare conductor (kg/m). */
+    public double conductorKilogramsPerMetre() {
+        return squareMetres() * COPPER_KILOGRAMS_PER_CUBIC_METRE;
+    }
+
     /** Weight with insulation (kg/m); a 15 % band, since no published weight could be read. */
     public double kilogramsPerMetre() {
         double diameter = STRANDING * Math.sqrt(4 * squareMetres() / Math.PI);
         double insulation = Math.PI * WALL_METRES * (diameter + WALL_METRES);
-        return squareMetres() * COPPER_KILOGRAMS_PER_CUBIC_METRE
-                + insulation * ETFE_KILOGRAMS_PER_CUBIC_METRE;
+        return conductorKilogramsPerMetre() + insulation * ETFE_KILOGRAMS_PER_CUBIC_METRE;
     }
 
     /** The thinnest size with at least this conductor area (m2), if there is one. */

@@ -24,6 +24,7 @@ import stillturning.report.page.Page.Head;
 import stillturning.report.page.Page.Link;
 import stillturning.report.page.Page.Met;
 import stillturning.report.page.Page.RequirementRow;
+import stillturning.sizing.SizingReport;
 
 /** An assessment as one HTML file that needs nothing beside it and no script. */
 public final class HtmlPage {
@@ -37,14 +38,17 @@ public final class HtmlPage {
     private final List<Appraisal> appraisals;
     private final Sources sources;
     private final Optional<GuessTexts> guesses;
+    private final List<SizingReport> sizes;
     private final List<CandidateCases> cases;
 
     private HtmlPage(
             Assessment assessment,
             Sources sources,
             Optional<Guesses> guesses,
-            List<CandidateCases> cases) {
+            List<CandidateCases> cases,
+            List<SizingReport> sizes) {
         this.cases = List.copyOf(cases);
+        this.sizes = List.copyOf(sizes);
         this.assessment = assessment;
         this.study = assessment.study();
         this.appraisals = InOrder.of(assessment);
@@ -52,22 +56,33 @@ public final class HtmlPage {
         this.guesses = guesses.map(g -> new GuessTexts(assessment, g));
     }
 
-    /**
-     * The page; the same assessment, sources, guesses and cases, the same text.
-     *
-     * @param guesses what trying the guesses brought, if they were tried
-     * @param cases what the study's own cases do to each candidate, in the order of the ranking
-     */
+    /** The page without sizes. */
     public static String of(
             Assessment assessment,
             Sources sources,
             Optional<Guesses> guesses,
             List<CandidateCases> cases) {
+        return of(assessment, sources, guesses, cases, List.of());
+    }
+
+    /**
+     * The page; the same assessment, sources, guesses, cases and sizes, the same text.
+     *
+     * @param guesses what trying the guesses brought, if they were tried
+     * @param cases what the study's own cases do to each candidate, in the order of the ranking
+     * @param sizes of the candidates whose sizes are to be shown, in the order of the ranking
+     */
+    public static String of(
+            Assessment assessment,
+            Sources sources,
+            Optional<Guesses> guesses,
+            List<CandidateCases> cases,
+            List<SizingReport> sizes) {
         StringOutput output = new StringOutput();
         TemplateEngine.createPrecompiled(ContentType.Html)
                 .render(
                         "page.jte",
-                        new HtmlPage(assessment, sources, guesses, cases).page(),
+                        new HtmlPage(assessment, sources, guesses, cases, sizes).page(),
                         output);
         return UNPRINTABLE.matcher(output.toString()).replaceAll("\uFFFD");
     }
@@ -194,6 +209,7 @@ public final class HtmlPage {
         Optional<String> baseline = study.goals().baseline().flatMap(this::titleOf);
         return new Foot(
                 baseline.orElse(""),
+                SizeSheets.of(sizes),
                 guesses.map(HtmlPage::guesses),
                 Assumptions.of(sources),
                 Cautions.inFull(study.heading().invented()),

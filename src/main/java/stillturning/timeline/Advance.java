@@ -19,6 +19,9 @@ final class Advance {
     /** A step may be this many times as long as the last. */
     private static final double MOST_GROWTH = 10;
 
+    /** ... or this part of it. */
+    private static final double LEAST_GROWTH = 0.1;
+
     /** A dip of a margin is seen if it lasts for at least one of so many parts of a step. */
     private static final int PARTS = 8;
 
@@ -71,7 +74,7 @@ final class Advance {
     private double bentStep(double marginHere, double most) throws NoOperatingPoint {
         double step = most;
         double error = integrator.attempt(step);
-        while (error > TOLERANCE && step > SECONDS) {
+        while (!(error <= TOLERANCE) && step > SECONDS) {
             step *= scale(error);
             servedSeconds = step;
             error = integrator.attempt(step);
@@ -113,7 +116,11 @@ final class Advance {
 
     /** What to multiply a step of this error by. */
     private static double scale(double error) {
-        return Math.max(0.1, Math.min(MOST_GROWTH, 0.9 * Math.pow(TOLERANCE / error, 0.2)));
+        if (!Double.isFinite(error)) {
+            return LEAST_GROWTH;
+        }
+        return Math.max(
+                LEAST_GROWTH, Math.min(MOST_GROWTH, 0.9 * Math.pow(TOLERANCE / error, 0.2)));
     }
 
     /** A step in which the first state comes to the end of its way, and a little beyond. */

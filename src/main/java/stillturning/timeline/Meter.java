@@ -32,8 +32,12 @@ import stillturning.story.UntoldStory;
  */
 final class Meter implements Integrator.Follower {
 
-    /** Of all energy that flowed, or of a battery's full charge, so much may be missing. */
-    static final double TOLERANCE = 1e-7;
+    /**
+     * Of all energy that flowed, or of a battery's full charge, so much may be missing. Across a
+     * kink of a law, such as a joint of the capacity's curve by temperature, a step is good for
+     * some 1e-7.
+     */
+    static final double TOLERANCE = 1e-5;
 
     /** Energy below which nothing is held against anything (J). */
     private static final double NOTHING_JOULES = 1e-3;

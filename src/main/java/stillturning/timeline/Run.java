@@ -19,6 +19,7 @@ import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.LoadNeed;
+import stillturning.model.Terminal;
 import stillturning.network.BranchLaw;
 import stillturning.network.NodalSolver;
 import stillturning.network.Open;
@@ -158,6 +159,65 @@ final class Run {
                 new Measured(
                         journal.contests(), recorder.traces(), recorder.bars(), meter.balance()),
                 now.seconds);
+    }
+
+    /** Keeps the key turned, so that the starter draws. */
+    void crank() {
+        now.cranking = true;
+    }
+
+    /** Lets a failure happen, and whatever happens at the same instant. */
+    void befall(Failure failure) throws UntoldStory {
+        now.levers.putAll(failure.levers());
+        now.log(Happening.Kind.FAILURE, subject(failure), failure.name());
+        journal.solved();
+        simulation.settle();
+    }
+
+    /**
+     * Plays on until nothing more can happen or the horizon is reached.
+     *
+     * @param steady told whenever nothing quick goes on any more, and at the end
+     */
+    void follow(double horizonSeconds, Runnable steady) throws UntoldStory {
+        boolean over = false;
+        while (!over) {
+            simulation.settle();
+            if (simulation.quiet()) {
+                steady.run();
+            }
+            over = simulation.over(horizonSeconds, crew.engine().stopped());
+            if (!over) {
+                simulation.advance(horizonSeconds);
+            }
+        }
+        if (!simulation.quiet()) {
+            steady.run();
+        }
+    }
+
+    /** Plays on to the horizon (s). */
+    void carryOn(double horizonSeconds) throws UntoldStory {
+        simulation.settle();
+        while (now.seconds < horizonSeconds) {
+            simulation.advance(horizonSeconds);
+            simulation.settle();
+        }
+    }
+
+    /** What flows at this instant. */
+    Flow flow() {
+        Map<String, Double> amps = new LinkedHashMap<>();
+        layout.seats.forEach(seat -> amps.put(seat.placed().name(), now.amps(seat.branch())));
+        Map<Terminal, Double> volts = new LinkedHashMap<>();
+        plant.circuit().netOf().forEach((terminal, net) -> volts.put(terminal, now.volts(net)));
+        Map<String, Double> charges = new LinkedHashMap<>();
+        plant.all(CellDevice.class).forEach(c -> charges.put(c.placed().part(), c.value()));
+        return new Flow(amps, volts, charges);
+    }
+
+    List<Happening> happenings() {
+        return journal.happenings();
     }
 
     /**

@@ -158,6 +158,13 @@ public final class YamlDocument {
         return places;
     }
 
+    /** The plain value at a path, if one stands there. */
+    public Optional<String> textAt(String path) {
+        return places.tree(path)
+                .filter(Tree.Leaf.class::isInstance)
+                .map(tree -> ((Tree.Leaf) tree).text());
+    }
+
     /**
      * The document with one place of its text replaced; it may have problems of its own.
      *

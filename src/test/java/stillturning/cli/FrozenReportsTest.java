@@ -31,6 +31,10 @@ class FrozenReportsTest {
         return List.of(
                 new Kept("sandpiper-decide.txt", List.of("decide")),
                 new Kept("sandpiper-break.txt", List.of("break")),
+                new Kept("sandpiper-cases.txt", List.of("break", "--cases")),
+                new Kept(
+                        "sandpiper-size.txt",
+                        List.of("size", "--candidate", "solid-state-split-engine")),
                 new Kept("sandpiper-main-bus.txt", List.of("break", "--failure", "main bus")),
                 new Kept(
                         "sandpiper-charging-lost.txt",
@@ -53,6 +57,22 @@ class FrozenReportsTest {
         Path page = here.resolve("sandpiper.html");
         Session.in(here).run("explain", study(), "--html", page.toString());
         hold("sandpiper.html", Files.readString(page));
+    }
+
+    @Test
+    void thePlotIsWhatTheProgramDrawsToday() throws IOException {
+        Path plot = here.resolve("plot.svg");
+        Session.in(here)
+                .run(
+                        "break",
+                        study(),
+                        "--candidate",
+                        "one-battery-engine-bus",
+                        "--failure",
+                        "main bus short",
+                        "--plot",
+                        plot.toString());
+        hold("sandpiper-main-bus.svg", Files.readString(plot));
     }
 
     private static String study() {

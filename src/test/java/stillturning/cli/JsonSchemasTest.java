@@ -58,6 +58,11 @@ class JsonSchemasTest {
     }
 
     @Test
+    void sizesKeepToTheirs() {
+        assertEquals(List.of(), faults("report/sizes", run("size", "first-steps", "--json")));
+    }
+
+    @Test
     void casesPhasesAndWhatStandsBesideThemKeepToTheirs() {
         String sandpiper = Session.ARCHITECTURES.resolve("sandpiper").toString();
         String[] one = {"--candidate", "two alternators"};

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
+import stillturning.yaml.Bounds;
 import stillturning.yaml.Called;
 import stillturning.yaml.Default;
 import stillturning.yaml.Discriminator;
@@ -26,12 +27,29 @@ public record CandidateEntry(
         @Words("Runs to loads, by load or by load.input: \"from main-bus, breaker 5 A\".")
                 @Default("{}")
                 Map<String, RunText> feeds,
+        @Words("What is to be said of single wires, by part.") @Default("{}")
+                Map<String, WireNote> wires,
+        @Words("Distance behind the datum of parts that do not sit in the middle of their zone.")
+                @Default("{}")
+                @Unit(Dimension.LENGTH)
+                Map<String, Given> arms,
         @Words("Loads of the study that this candidate leaves out.") @Default("[]")
                 List<String> leavesOut,
         @Words("Where levers stand, by configuration.") Positions positions,
         @Words("What the pilot can notice, by name.") @Default("{}") Map<String, CueEntry> sees,
         @Words("What the pilot does about it, by name.") @Default("{}")
                 Map<String, ProcedureEntry> procedures) {
+
+    /** What is to be said of one wire. */
+    @Words("What is to be said of one wire.")
+    public record WireNote(
+            @Words("In any words.") Optional<String> colour,
+            @Words("What is crimped to its ends, in any words.") Optional<String> terminals,
+            @Words("Temperature that its insulation stands for ever.")
+                    @Unit(value = Dimension.TEMPERATURE, least = "60 °C", most = "260 °C")
+                    Optional<Given> insulation,
+            @Words("Wires in its bundle, itself counted.") @Bounds(least = 1, most = 60)
+                    Optional<Integer> bundle) {}
 
     /** Where levers stand. */
     @Words("Where levers stand, by configuration.")

@@ -3,6 +3,7 @@ package stillturning.files.entry;
 import java.util.List;
 import java.util.Optional;
 import stillturning.element.Demand;
+import stillturning.model.Installation.Nature;
 import stillturning.quantity.Dimension;
 import stillturning.yaml.Bounds;
 import stillturning.yaml.Default;
@@ -51,4 +52,11 @@ public record LoadEntry(
                 Given duty,
         @Words("Rank in which a pilot may switch it off, 1 first; never if not written.")
                 @Bounds(least = 1, most = 99)
-                Optional<Integer> shed) {}
+                Optional<Integer> shed,
+        @Words("What it is to the contacts that switch it.") @Default("inductive")
+                Nature switchedAs,
+        @Words("Current when it is switched on, if more than it draws for long.")
+                @Unit(value = Dimension.CURRENT, above = "0 A")
+                Optional<Given> inrush,
+        @Words("... for so long.") @Default("100 ms") @Unit(value = Dimension.TIME, above = "0 s")
+                Given inrushFor) {}

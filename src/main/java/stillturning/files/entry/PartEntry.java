@@ -204,7 +204,10 @@ public sealed interface PartEntry
             @Words("Voltage across it at its rating.")
                     @Unit(value = Dimension.VOLTAGE, above = "0 V")
                     Optional<Given> drop,
-            Optional<Curve> curve)
+            Optional<Curve> curve,
+            @Words("Largest current that it interrupts.")
+                    @Unit(value = Dimension.CURRENT, above = "0 A")
+                    Optional<Given> interrupts)
             implements PartEntry {}
 
     /** A circuit breaker. */
@@ -219,7 +222,10 @@ public sealed interface PartEntry
             @Words("Voltage across it at its rating.")
                     @Unit(value = Dimension.VOLTAGE, above = "0 V")
                     Optional<Given> drop,
-            Optional<Curve> curve)
+            Optional<Curve> curve,
+            @Words("Largest current that it interrupts.")
+                    @Unit(value = Dimension.CURRENT, above = "0 A")
+                    Optional<Given> interrupts)
             implements PartEntry {}
 
     /** Time–current curve of a protector. */
@@ -240,7 +246,10 @@ public sealed interface PartEntry
             Optional<Price> price,
             @Bounds(least = 1, most = 4) Optional<Integer> poles,
             @Words("single (off, on) or double (up, off, down).") Optional<Throws> throwing,
-            @Unit(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> resistance)
+            @Unit(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> resistance,
+            @Words("Current that its contacts are rated for, resistive load.")
+                    @Unit(value = Dimension.CURRENT, above = "0 A")
+                    Optional<Given> rating)
             implements PartEntry {}
 
     /** How many circuits one pole of a switch can close. */
@@ -265,7 +274,10 @@ public sealed interface PartEntry
                     Optional<Given> delay,
             @Words("Resistance of its closed contacts.")
                     @Unit(value = Dimension.RESISTANCE, above = "0 ohm")
-                    Optional<Given> resistance)
+                    Optional<Given> resistance,
+            @Words("Current that its contacts carry for ever.")
+                    @Unit(value = Dimension.CURRENT, above = "0 A")
+                    Optional<Given> rating)
             implements PartEntry {}
 
     /** A diode. */

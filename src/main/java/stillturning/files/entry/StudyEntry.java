@@ -28,6 +28,8 @@ public record StudyEntry(
         @Words("Places where parts sit.") Map<String, ZoneEntry> zones,
         @Words("Length of wire between zones that are next to each other.") @Default("[]")
                 List<Distance> distances,
+        @Words("How wires are laid, where nothing else is said of one.") @Default("{}")
+                WiringEntry wiring,
         @Words("Everything that needs electricity.") Map<String, LoadEntry> loads,
         @Words("What the engine needs, and what becomes of it without.") EngineEntry engine,
         @Words("The flight, in order.") List<PhaseEntry> phases,
@@ -59,7 +61,30 @@ public record StudyEntry(
             @Words("Temperature there, of the air and of what does not warm itself.")
                     @Default("25 °C")
                     @Unit(value = Dimension.TEMPERATURE, above = "-60 °C", most = "200 °C")
-                    Given temperature) {}
+                    Given temperature,
+            @Words("Distance of its middle behind the datum; no moment without.")
+                    @Unit(Dimension.LENGTH)
+                    Optional<Given> arm) {}
+
+    /** How wires are laid. */
+    @Words("How wires are laid, where nothing else is said of one.")
+    public record WiringEntry(
+            @Words("Highest altitude flown: thin air cools less.")
+                    @Default("3000 m")
+                    @Unit(value = Dimension.LENGTH, least = "0 m", most = "18288 m")
+                    Given altitude,
+            @Words("Temperature that the insulation stands for ever.")
+                    @Default("150 °C")
+                    @Unit(value = Dimension.TEMPERATURE, least = "60 °C", most = "260 °C")
+                    Given insulation,
+            @Words("Wires in a bundle; AWG 8 and thicker lie alone.")
+                    @Default("8")
+                    @Bounds(least = 1, most = 60)
+                    int bundle,
+            @Words("Share of the bundle's capacity that is used.")
+                    @Default("60 %")
+                    @Unit(value = Dimension.RATIO, above = "0 %", most = "100 %")
+                    Given loaded) {}
 
     /** Length of wire between two zones. */
     @Words("Length of wire between two zones.")

@@ -94,6 +94,8 @@ public final class Values {
                 entry.returns(),
                 entry.links(),
                 entry.feeds(),
+                entry.wires(),
+                entry.arms(),
                 entry.leavesOut(),
                 entry.positions(),
                 mapped(entry.sees(), "sees", change),

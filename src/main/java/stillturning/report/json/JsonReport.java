@@ -10,6 +10,7 @@ import stillturning.assess.PhaseVerdicts;
 import stillturning.assess.Verdict;
 import stillturning.model.Study;
 import stillturning.ranges.EnduranceRange;
+import stillturning.sizing.SizingReport;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.MapperFeature;
@@ -21,7 +22,8 @@ import tools.jackson.databind.json.JsonMapper;
  * nothing limits is {@code null} and the field beside it says so; numbers carry six digits. The
  * schemas are the resources {@code decide.schema.json}, {@code story.schema.json}, {@code
  * range.schema.json}, {@code cases.schema.json}, {@code phases.schema.json}, {@code
- * elsewhere.schema.json} and {@code matrix.schema.json} in {@code /stillturning/report}.
+ * elsewhere.schema.json}, {@code matrix.schema.json} and {@code sizes.schema.json} in {@code
+ * /stillturning/report}.
  */
 public final class JsonReport {
 
@@ -67,6 +69,11 @@ public final class JsonReport {
     /** Every failure of every candidate. */
     public static String matrix(Assessment assessment) {
         return text(MatrixJson.of(assessment));
+    }
+
+    /** The sizes of some of a study's candidates. */
+    public static String sizes(String study, List<SizingReport> reports) {
+        return text(SizeJson.of(study, reports));
     }
 
     private static String text(Object shape) {

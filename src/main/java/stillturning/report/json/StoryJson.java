@@ -32,7 +32,7 @@ record StoryJson(
         @Nullable Told propellerStands) {
 
     /** A residual below this differs from machine to machine. */
-    private static final double ROUNDING = 1e-7;
+    private static final double ROUNDING = 1e-5;
 
     /** What no longer works. */
     record Losses(List<String> engineLoads, List<String> otherLoads, List<Feed> feeds) {}

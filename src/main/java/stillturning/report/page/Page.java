@@ -275,9 +275,13 @@ public record Page(
         }
     }
 
-    /** Which guesses matter, where values come from, what to mind, and which files were read. */
+    /**
+     * The sizes, which guesses matter, where values come from, what to mind, and which files were
+     * read.
+     */
     public record Foot(
             String baseline,
+            SizeSection sizes,
             Optional<GuessSection> guesses,
             List<AssumptionGroup> assumptions,
             List<String> cautions,

@@ -124,6 +124,7 @@ class CatalogueTest {
                 Optional.empty(),
                 rating.map(r -> new Given(r, Origin.STATED, "")),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -1,0 +1,132 @@
+package stillturning.sizing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stillturning.element.Consumer;
+import stillturning.model.LoadNeed;
+import stillturning.model.Phase;
+import stillturning.parts.Cable;
+import stillturning.parts.Load;
+import stillturning.parts.Wire;
+import stillturning.sizing.Ampacity.Place;
+import stillturning.sizing.Lines.Line;
+import stillturning.sizing.WireSchedule.Circuit;
+import stillturning.sizing.WireSchedule.Drop;
+import stillturning.sizing.WireSchedule.Supply;
+import stillturning.timeline.Flow;
+
+/** What the wires of each load drop, warm, from bus to load and back. */
+final class Circuits {
+
+    private final Subject subject;
+    private final WireEnds ends;
+
+    Circuits(Subject subject, WireEnds ends) {
+        this.subject = subject;
+        this.ends = ends;
+    }
+
+    /** Every input of every load that has wires of its own. */
+    List<Circuit> all() {
+        List<Circuit> circuits = new ArrayList<>();
+        subject.candidate()
+                .all(Load.class)
+                .forEach(load -> load.inputs().forEach(i -> add(load, i, circuits)));
+        return circuits;
+    }
+
+    private void add(Load load, String input, List<Circuit> circuits) {
+        Optional<LoadNeed> need = subject.study().aircraft().load(load.id());
+        Optional<Line> out = subject.supplyOf(load, input);
+        if (need.isEmpty() || out.isEmpty()) {
+            return;
+        }
+        List<Wire> wires =
+                Stream.concat(
+                                subject.wiresIn(out.get()).stream(),
+                                subject.returnOf(load).stream()
+                                        .flatMap(l -> subject.wiresIn(l).stream()))
+                        .distinct()
+                        .toList();
+        double amps = amps(load, need.get());
+        boolean continuous = need.get().use().duty() >= 1 && !subject.phases().isStarter(load.id());
+        circuits.add(
+                new Circuit(
+                        load.inputs().size() == 1 ? load.id() : load.id() + "." + input,
+                        wires.stream().map(Wire::id).toList(),
+                        amps,
+                        wires.stream().mapToDouble(Wire::metres).sum(),
+                        new Drop(
+                                wires.stream().mapToDouble(w -> dropIn(w, amps)).sum(),
+                                Limits.dropVolts(subject.nominalVolts(), continuous),
+                                continuous),
+                        supply(load, need.get())));
+    }
+
+    /** What the load takes while it runs and the others are at their average (A). */
+    private double amps(Load load, LoadNeed need) {
+        double most = 0;
+        for (Phase phase : subject.study().aircraft().phases()) {
+            if (counts(phase, need)) {
+                double average = subject.survey().average(phase).amps(load.id(), Load.WORK);
+                most = Math.max(most, average / need.use().duty());
+            }
+        }
+        return most;
+    }
+
+    /** Whether it runs in a phase, the starting of the engine apart unless it is for that. */
+    private boolean counts(Phase phase, LoadNeed need) {
+        return need.use().phases().contains(phase.name())
+                && (!subject.phases().starting(phase) || subject.phases().isStarter(need.id()));
+    }
+
+    private double dropIn(Wire wire, double amps) {
+        Place place = subject.place(wire, wire.cable(), ends.zones(wire));
+        return amps * wire.ohms() * hotter(wire.cable(), amps, place);
+    }
+
+    private static double hotter(Cable cable, double amps, Place place) {
+        double most = Ampacity.of(cable, place);
+        return most > 0
+                ? Ampacity.hotter(Ampacity.conductorCelsius(amps, most, place))
+                : Double.POSITIVE_INFINITY;
+    }
+
+    /** Whether a circuit of this size of wire throughout would drop little enough. */
+    boolean suits(Circuit circuit, Cable cable, Wire wire) {
+        Place place = subject.place(wire, cable, ends.zones(wire));
+        double volts =
+                circuit.amps()
+                        * cable.ohmsPerMetre()
+                        * circuit.metres()
+                        * hotter(cable, circuit.amps(), place);
+        return volts <= circuit.drop().limitVolts() * Limits.ROUNDING;
+    }
+
+    private Supply supply(Load load, LoadNeed need) {
+        Supply lowest = new Supply(Double.POSITIVE_INFINITY, need.tolerance().minimumVolts(), "");
+        for (Phase phase : subject.study().aircraft().phases()) {
+            if (counts(phase, need)) {
+                double volts = volts(load, subject.survey().rest(phase));
+                if (volts < lowest.volts()) {
+                    lowest = new Supply(volts, lowest.minimumVolts(), phase.name());
+                }
+            }
+        }
+        return lowest;
+    }
+
+    /** Voltage across the part of a load that works (V). */
+    static double volts(Load load, Flow flow) {
+        Consumer work =
+                load.elements().stream()
+                        .filter(e -> e.name().equals(Load.WORK))
+                        .map(Consumer.class::cast)
+                        .findFirst()
+                        .orElseThrow();
+        return flow.volts(load.id(), work.from(), work.to());
+    }
+}

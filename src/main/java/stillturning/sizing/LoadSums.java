@@ -1,0 +1,177 @@
+package stillturning.sizing;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import stillturning.element.Cell;
+import stillturning.element.Coil;
+import stillturning.element.Consumer;
+import stillturning.element.Generator;
+import stillturning.failure.Failure;
+import stillturning.model.Candidate;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.Circuit.Placed;
+import stillturning.model.Cue;
+import stillturning.model.LoadNeed;
+import stillturning.model.Phase;
+import stillturning.model.Study;
+import stillturning.parts.Alternator;
+import stillturning.parts.Load;
+import stillturning.sizing.LoadAnalysis.Balance;
+import stillturning.sizing.LoadAnalysis.BatteryOnly;
+import stillturning.sizing.LoadAnalysis.ChargeStep;
+import stillturning.sizing.LoadAnalysis.LoadRow;
+import stillturning.sizing.LoadAnalysis.Sum;
+import stillturning.sizing.LoadAnalysis.Taken;
+import stillturning.sizing.LoadAnalysis.Watts;
+import stillturning.story.Moment;
+import stillturning.story.Pilot;
+import stillturning.story.UntoldStory;
+import stillturning.timeline.Flow;
+import stillturning.timeline.Flows;
+import stillturning.timeline.Timeline;
+
+/** Adds up what loads take and sources give, and follows the batteries through the flight. */
+final class LoadSums {
+
+    private final Subject subject;
+    private final Study study;
+    private final Candidate candidate;
+
+    LoadSums(Subject subject) {
+        this.subject = subject;
+        this.study = subject.study();
+        this.candidate = subject.candidate();
+    }
+
+    /**
+     * @throws UntoldStory if a state of the flight cannot be computed
+     */
+    LoadAnalysis analysis() throws UntoldStory {
+        List<Balance> phases = new ArrayList<>();
+        List<ChargeStep> steps = new ArrayList<>();
+        Map<String, Double> charges = new HashMap<>();
+        for (Phase phase : study.aircraft().phases()) {
+            Flows flows = new Flows(study, carrying(charges), phase);
+            phases.add(balance(phase, flows.rest()));
+            Flow end = flows.atEnd();
+            flows.rest().charges().forEach((b, c) -> steps.add(step(b, phase, c, end.charges())));
+            charges.putAll(end.charges());
+        }
+        return new LoadAnalysis(rows(), phases, monitored(), steps);
+    }
+
+    private Candidate carrying(Map<String, Double> charges) {
+        return Draws.with(
+                candidate, b -> Draws.charged(b, charges.getOrDefault(b.id(), b.chargeAtStart())));
+    }
+
+    private static ChargeStep step(
+            String battery, Phase phase, double start, Map<String, Double> end) {
+        return new ChargeStep(battery, phase.name(), start, end.getOrDefault(battery, start));
+    }
+
+    private Balance balance(Phase phase, Flow average) throws UntoldStory {
+        Flow full = subject.survey().rest(phase);
+        return new Balance(
+                phase,
+                sum(average, load -> load.averageAmps(phase.name())),
+                sum(full, load -> load.averageAmps(phase.name()) / load.use().duty()),
+                subject.phases().availableAmps(phase),
+                subject.phases().starting(phase) ? new BatteryOnly(0, 0) : batteryOnly(phase));
+    }
+
+    private BatteryOnly batteryOnly(Phase phase) throws UntoldStory {
+        List<Hit> hits =
+                candidate
+                        .all(Alternator.class)
+                        .map(a -> new Hit(a.id(), a.failureModes().get(0)))
+                        .toList();
+        Failure lost = new Failure("charging lost", hits, Map.of());
+        Timeline timeline = new Timeline(study, candidate, Moment.heldIn(phase.name()));
+        return new BatteryOnly(
+                timeline.tell(lost, Pilot.NEVER).engine().endurance().seconds(),
+                timeline.tell(lost, Pilot.PLANNED).engine().endurance().seconds());
+    }
+
+    private Sum sum(Flow flow, ToDoubleFunction<LoadNeed> nameplate) {
+        List<LoadNeed> fed =
+                study.aircraft().loads().stream()
+                        .filter(l -> candidate.part(l.id()).isPresent())
+                        .toList();
+        double loadAmps = 0;
+        double sources = 0;
+        double generated = 0;
+        double discharged = 0;
+        double loads = 0;
+        double equipment = 0;
+        for (Placed placed : subject.circuit().placed()) {
+            double amps = flow.amps(placed.part(), placed.element().name());
+            double watts =
+                    amps
+                            * flow.volts(
+                                    placed.part(), placed.element().from(), placed.element().to());
+            if (placed.element() instanceof Generator) {
+                generated -= amps;
+                sources -= watts;
+            } else if (placed.element() instanceof Cell) {
+                discharged -= amps;
+                sources -= watts;
+            } else if (isWork(placed)) {
+                loadAmps += amps;
+                loads += watts;
+            } else if (placed.element() instanceof Consumer || placed.element() instanceof Coil) {
+                equipment += watts;
+            }
+        }
+        return new Sum(
+                fed.stream().mapToDouble(nameplate).sum(),
+                loadAmps,
+                generated + discharged,
+                generated,
+                new Watts(sources, loads, equipment));
+    }
+
+    private boolean isWork(Placed placed) {
+        return placed.element().name().equals(Load.WORK)
+                && candidate.part(placed.part()).filter(Load.class::isInstance).isPresent();
+    }
+
+    private List<LoadRow> rows() {
+        List<LoadRow> rows = new ArrayList<>();
+        for (LoadNeed need : study.aircraft().loads()) {
+            Optional<Load> load =
+                    candidate.all(Load.class).filter(l -> l.id().equals(need.id())).findFirst();
+            load.ifPresent(l -> rows.add(row(need, l)));
+        }
+        return rows;
+    }
+
+    private LoadRow row(LoadNeed need, Load load) {
+        Map<String, Taken> at = new LinkedHashMap<>();
+        for (Phase phase : study.aircraft().phases()) {
+            if (need.use().phases().contains(phase.name())) {
+                Flow flow = subject.survey().rest(phase);
+                at.put(
+                        phase.name(),
+                        new Taken(
+                                flow.amps(load.id(), Load.WORK),
+                                Circuits.volts(load, flow),
+                                phase.seconds() * need.use().duty()));
+            }
+        }
+        return new LoadRow(need.id(), need.label(), need.use().duty(), need.demand().amps(), at);
+    }
+
+    private boolean monitored() {
+        return candidate.cockpit().cues().stream()
+                .anyMatch(
+                        c ->
+                                c.sign() instanceof Cue.LowVolts
+                                        || c.sign() instanceof Cue.AlternatorOut);
+    }
+}

@@ -1,0 +1,132 @@
+package stillturning.sizing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import stillturning.element.Channel;
+import stillturning.element.Conductor;
+import stillturning.element.Element;
+import stillturning.element.Protector;
+import stillturning.failure.Failure;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.Circuit.Placed;
+import stillturning.model.Installation.Habit;
+import stillturning.parts.Alteration.Added;
+import stillturning.parts.FailureMode;
+import stillturning.parts.Load;
+import stillturning.parts.Wire;
+import stillturning.sizing.Lines.Line;
+import stillturning.sizing.ProtectorSize.Fault;
+import stillturning.sizing.ProtectorSize.Inrush;
+import stillturning.sizing.Subject.Rated;
+import stillturning.story.UntoldStory;
+import stillturning.timeline.Flows;
+
+/** Holds every protector against what it carries, lets through and has to interrupt. */
+final class ProtectorSizing {
+
+    /** Metal bolted on: less than any chafe. Common practice, no published source. */
+    private static final double BOLTED_OHMS = 0.001;
+
+    private final Subject subject;
+    private final Flows full;
+
+    /**
+     * @throws UntoldStory if the candidate has no steady state with its batteries full
+     */
+    ProtectorSizing(Subject subject) throws UntoldStory {
+        this.subject = subject;
+        this.full =
+                new Flows(
+                        subject.study(),
+                        Draws.with(subject.candidate(), b -> Draws.charged(b, 1)),
+                        subject.study().goals().failurePhase());
+    }
+
+    List<ProtectorSize> all() throws UntoldStory {
+        List<ProtectorSize> sizes = new ArrayList<>();
+        for (Placed placed : subject.circuit().placed()) {
+            boolean protector = placed.element() instanceof Protector;
+            if (protector || (placed.element() instanceof Channel && inUse(placed))) {
+                sizes.add(size(placed));
+            }
+        }
+        return sizes;
+    }
+
+    private boolean inUse(Placed channel) {
+        return subject.circuit().placed().stream()
+                .anyMatch(
+                        p ->
+                                !p.equals(channel)
+                                        && (p.from() == channel.to() || p.to() == channel.to()));
+    }
+
+    private ProtectorSize size(Placed placed) throws UntoldStory {
+        Rated rated = subject.rated(placed);
+        Optional<Line> line = lineOf(placed);
+        return new ProtectorSize(
+                rated.name(),
+                rated.kind(),
+                rated.amps(),
+                subject.running(placed.part(), placed.element().name()),
+                subject.survey().worst(placed.part(), placed.element().name()),
+                line.flatMap(this::loadBehind).map(l -> inrush(l, rated)).orElse(NO_INRUSH),
+                new Fault(faultAmps(placed), interrupts(placed)),
+                line.map(subject::wiresIn).orElse(List.of()).stream().map(Wire::id).toList());
+    }
+
+    private static final Inrush NO_INRUSH = new Inrush(0, 0, Double.POSITIVE_INFINITY);
+
+    private Optional<Line> lineOf(Placed placed) {
+        return subject.candidate()
+                .all(Wire.class)
+                .map(w -> subject.lines().of(w.id()))
+                .filter(l -> l.links().contains(placed))
+                .findFirst();
+    }
+
+    private Optional<Load> loadBehind(Line line) {
+        return subject.candidate().all(Load.class).filter(l -> line.passes(l.id())).findFirst();
+    }
+
+    private Inrush inrush(Load load, Rated rated) {
+        Habit habit = subject.installation().habit(load.id());
+        return new Inrush(
+                habit.inrushAmps(),
+                habit.inrushSeconds(),
+                rated.letsThroughAmps(habit.inrushSeconds()));
+    }
+
+    private OptionalDouble interrupts(Placed placed) {
+        Optional<Double> known =
+                Optional.ofNullable(subject.fit().interruptAmps().get(placed.part()));
+        return known.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    /** Current through it with metal bolted from either of its ends to the structure (A). */
+    private double faultAmps(Placed placed) throws UntoldStory {
+        double worst = 0;
+        for (String end : Stream.of(placed.element().from(), placed.element().to()).toList()) {
+            FailureMode bolted =
+                    new FailureMode(
+                            "bolted",
+                            List.of(
+                                    new Added(
+                                            new Conductor(
+                                                    "bolt", end, Element.STRUCTURE, BOLTED_OHMS))));
+            Failure failure =
+                    new Failure(
+                            placed.part() + ": bolted",
+                            List.of(new Hit(placed.part(), bolted)),
+                            Map.of());
+            double amps =
+                    Math.abs(full.instant(failure).amps(placed.part(), placed.element().name()));
+            worst = Math.max(worst, amps);
+        }
+        return worst;
+    }
+}

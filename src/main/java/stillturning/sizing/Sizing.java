@@ -1,0 +1,64 @@
+package stillturning.sizing;
+
+import java.util.List;
+import stillturning.model.Candidate;
+import stillturning.model.Circuit;
+import stillturning.model.Installation;
+import stillturning.model.Study;
+import stillturning.sizing.SizingReport.Devices;
+import stillturning.sizing.SizingReport.Purchase;
+import stillturning.story.UntoldStory;
+
+/** Holds a candidate against the published limits of wires, protectors, contacts and sources. */
+public final class Sizing {
+
+    private Sizing() {}
+
+    /**
+     * Everything about the sizes of one candidate, single failures included. The result does not
+     * depend on the number of threads.
+     *
+     * @throws UntoldStory if the candidate has no steady state in some phase with nothing wrong
+     */
+    public static SizingReport of(Study study, Candidate candidate, Installation installation)
+            throws UntoldStory {
+        return of(study, candidate, installation, Reach.SINGLE_FAILURES);
+    }
+
+    /**
+     * Everything about the sizes of one candidate, as far as one wants to look. The result does not
+     * depend on the number of threads.
+     *
+     * @throws UntoldStory if the candidate has no steady state in some phase with nothing wrong
+     */
+    public static SizingReport of(
+            Study study, Candidate candidate, Installation installation, Reach reach)
+            throws UntoldStory {
+        Circuit circuit = candidate.circuit();
+        Survey survey = Survey.of(study, candidate, reach);
+        Subject subject =
+                new Subject(
+                        study,
+                        candidate,
+                        installation,
+                        circuit,
+                        new Lines(candidate, circuit),
+                        survey);
+        WireSchedule wires = new WireSizing(subject).schedule();
+        Devices devices =
+                new Devices(new ProtectorSizing(subject).all(), new ContactSizing(subject).all());
+        LoadAnalysis loads = new LoadSums(subject).analysis();
+        List<Cranking> cranking = new Starting(subject).all();
+        return new SizingReport(
+                candidate,
+                new Findings(subject).of(wires, devices, loads, cranking),
+                loads,
+                wires,
+                devices,
+                cranking,
+                new Purchase(
+                        new Weighing(subject, wires.wires()).sheet(),
+                        new Billing(subject, wires.wires()).rows()),
+                survey.untold());
+    }
+}

@@ -1,0 +1,53 @@
+package stillturning.sizing;
+
+import java.util.ArrayList;
+import java.util.List;
+import stillturning.sizing.Cranking.Fed;
+import stillturning.story.Start;
+import stillturning.story.UntoldStory;
+import stillturning.timeline.Timeline;
+
+/** What is left for the engine's loads while the starter turns it. */
+final class Starting {
+
+    private final Subject subject;
+
+    Starting(Subject subject) {
+        this.subject = subject;
+    }
+
+    /**
+     * A start as stated and a hard one; none where the study has no starter.
+     *
+     * @throws UntoldStory if one of them cannot be computed
+     */
+    List<Cranking> all() throws UntoldStory {
+        List<Cranking> all = new ArrayList<>();
+        for (boolean hard : List.of(false, true)) {
+            Timeline.start(subject.study(), subject.candidate(), hard)
+                    .ifPresent(start -> all.add(cranking(start, hard)));
+        }
+        return all;
+    }
+
+    private Cranking cranking(Start start, boolean hard) {
+        List<Fed> loads = new ArrayList<>();
+        start.lowestVolts()
+                .forEach(
+                        (load, volts) ->
+                                subject.study()
+                                        .aircraft()
+                                        .load(load)
+                                        .ifPresent(
+                                                need ->
+                                                        loads.add(
+                                                                new Fed(
+                                                                        load,
+                                                                        volts,
+                                                                        need.tolerance()
+                                                                                .minimumVolts(),
+                                                                        start.resets()
+                                                                                .contains(load)))));
+        return new Cranking(start.conditions(), hard, start.runs(), start.starterAmps(), loads);
+    }
+}

@@ -1,0 +1,154 @@
+package stillturning.sizing;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stillturning.element.Channel;
+import stillturning.element.Protector;
+import stillturning.element.TimeCurrentCurve;
+import stillturning.element.Tripping;
+import stillturning.model.Candidate;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.model.Installation;
+import stillturning.model.Installation.Fit;
+import stillturning.model.Installation.Lay;
+import stillturning.model.Phase;
+import stillturning.model.Study;
+import stillturning.parts.Cable;
+import stillturning.parts.Fuse;
+import stillturning.parts.Load;
+import stillturning.parts.Wire;
+import stillturning.sizing.Ampacity.Place;
+import stillturning.sizing.Lines.Line;
+import stillturning.sizing.ProtectorSize.Kind;
+
+/** The candidate that is sized, with what is known of it already. */
+record Subject(
+        Study study,
+        Candidate candidate,
+        Installation installation,
+        Circuit circuit,
+        Lines lines,
+        Survey survey) {
+
+    /** Thicker wires lie alone: published bundle currents change their basis here as well. */
+    private static final String THICK = "8";
+
+    private static final double MOST_MULTIPLE = 1000;
+    private static final double MULTIPLE_STEP = 1e-6;
+
+    /** A fuse, breaker or electronic trip as the chart sees it. */
+    record Rated(String name, Kind kind, double amps, TimeCurrentCurve curve) {
+        /** The largest of its kind (A) that the chart has for a size. */
+        Optional<Double> largestFor(Cable cable) {
+            return kind == Kind.FUSE ? cable.fuseAmps() : cable.breakerAmps();
+        }
+
+        /** Largest current (A) that even at the fast edge of its band lasts so long (s). */
+        double letsThroughAmps(double seconds) {
+            double low = curve.holdMultiple();
+            double high = MOST_MULTIPLE;
+            while (high - low > MULTIPLE_STEP) {
+                double middle = (low + high) / 2;
+                if (curve.secondsToOpen(middle, Tripping.FAST) > seconds) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            return amps * low;
+        }
+    }
+
+    Fit fit() {
+        return installation.fit(candidate.id());
+    }
+
+    double nominalVolts() {
+        return study.aircraft().nominalVolts();
+    }
+
+    Phases phases() {
+        return new Phases(study, candidate);
+    }
+
+    /** Largest current of an element (A) while the engine runs, with nothing wrong. */
+    Carried running(String part, String element) {
+        Carried most = Carried.NOTHING;
+        for (Phase phase : phases().running().toList()) {
+            double amps = Math.abs(survey.rest(phase).amps(part, element));
+            most = most.orMore(new Carried(amps, phase.name(), ""));
+        }
+        return most;
+    }
+
+    List<String> zones(Wire wire, String from, String to) {
+        return Stream.of(from, to)
+                .map(part -> candidate.part(part).map(p -> p.tag().zone()))
+                .map(zone -> zone.orElse(wire.tag().zone()))
+                .distinct()
+                .toList();
+    }
+
+    Lay lay(Wire wire) {
+        return fit().wires().getOrDefault(wire.id(), Lay.UNSAID);
+    }
+
+    /** Where a wire of some size would lie in a wire's place. */
+    Place place(Wire wire, Cable cable, List<String> zones) {
+        Lay lay = lay(wire);
+        double ambient = zones.stream().mapToDouble(study.aircraft()::celsius).max().orElseThrow();
+        boolean thick = cable.circularMils() >= Cable.awg(THICK).orElseThrow().circularMils();
+        return new Place(
+                ambient,
+                lay.insulationCelsius().orElse(installation.laying().insulationCelsius()),
+                installation.laying().altitudeMetres(),
+                lay.bundleWires().orElse(thick ? 1 : installation.laying().bundleWires()),
+                installation.laying().bundleLoading());
+    }
+
+    Rated rated(Placed placed) {
+        if (placed.element() instanceof Channel channel) {
+            return new Rated(
+                    placed.part() + " " + channel.name(),
+                    Kind.CHANNEL,
+                    channel.trip().ratedAmps(),
+                    channel.trip().curve());
+        }
+        Protector protector = (Protector) placed.element();
+        boolean fuse = candidate.part(placed.part()).filter(Fuse.class::isInstance).isPresent();
+        return new Rated(
+                placed.part(),
+                fuse ? Kind.FUSE : Kind.BREAKER,
+                protector.ratedAmps(),
+                protector.curve());
+    }
+
+    /** The smallest protector in a line, if it has one. */
+    Optional<Rated> smallestIn(Line line) {
+        return line.protectors().map(this::rated).min((a, b) -> Double.compare(a.amps(), b.amps()));
+    }
+
+    /** The line that supplies an input of a load, if it is one. */
+    Optional<Line> supplyOf(Load load, String input) {
+        return lines.arrivingAt(load.id(), circuit.net(load.id(), input));
+    }
+
+    /** The line by which a load returns, if it is one. */
+    Optional<Line> returnOf(Load load) {
+        int net = circuit.net(load.id(), "minus");
+        return net == 0 ? Optional.empty() : lines.arrivingAt(load.id(), net);
+    }
+
+    /** Wires of a line, in order. */
+    List<Wire> wiresIn(Line line) {
+        return line.links().stream()
+                .map(link -> candidate.part(link.part()))
+                .flatMap(Optional::stream)
+                .filter(Wire.class::isInstance)
+                .map(Wire.class::cast)
+                .distinct()
+                .toList();
+    }
+}

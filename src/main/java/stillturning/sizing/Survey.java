@@ -1,0 +1,221 @@
+package stillturning.sizing;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stillturning.element.Conductor;
+import stillturning.element.Element;
+import stillturning.failure.Failure;
+import stillturning.failure.FailureCatalogue;
+import stillturning.model.Candidate;
+import stillturning.model.Phase;
+import stillturning.model.Study;
+import stillturning.parts.Alteration.Added;
+import stillturning.parts.Part;
+import stillturning.story.Happening;
+import stillturning.story.UntoldStory;
+import stillturning.timeline.Flow;
+import stillturning.timeline.Flows;
+import stillturning.timeline.Flows.Course;
+
+/**
+ * Largest current of every element, over the phases of the flight and over single failures, from
+ * the solved network. Every load that may run in a phase runs there at its full current.
+ *
+ * <p>Currents that a short drives count apart: a conductor is not sized for them, a protector has
+ * to end them.
+ */
+final class Survey {
+
+    /** A short that draws less has been cut off, or never hurt anybody (A). */
+    private static final double FAULT_AMPS = 1;
+
+    private final Map<String, Carried> normal = new HashMap<>();
+    private final Map<String, Carried> worst = new HashMap<>();
+    private final Map<String, Carried> faulty = new HashMap<>();
+    private final Map<String, List<String>> openedTooLate = new HashMap<>();
+    private final Map<String, List<Happening>> chafes = new LinkedHashMap<>();
+    private final List<String> untold = new ArrayList<>();
+    private final Map<String, Flow> rests = new LinkedHashMap<>();
+    private final Map<String, Flow> averages = new LinkedHashMap<>();
+    private final Candidate candidate;
+
+    private Survey(Candidate candidate) {
+        this.candidate = candidate;
+    }
+
+    /**
+     * Looks at every phase and every single failure.
+     *
+     * @throws UntoldStory if the candidate has no steady state in some phase
+     */
+    static Survey of(Study study, Candidate candidate, Reach reach) throws UntoldStory {
+        Survey survey = new Survey(candidate);
+        Study full = Draws.full(study);
+        Phases phases = new Phases(study, candidate);
+        for (Phase phase : study.aircraft().phases()) {
+            Flows flows = new Flows(full, candidate, phase);
+            survey.rests.put(phase.name(), flows.rest());
+            survey.averages.put(phase.name(), new Flows(study, candidate, phase).rest());
+            survey.undisturbed(flows.rest(), phase);
+            if (reach == Reach.SINGLE_FAILURES) {
+                boolean remembered = phase.equals(study.goals().failurePhase());
+                survey.failures(flows, phase, phases.starting(phase), remembered);
+            }
+        }
+        return survey;
+    }
+
+    private void undisturbed(Flow flow, Phase phase) {
+        flow.amps()
+                .forEach(
+                        (element, amps) -> {
+                            Carried carried = new Carried(Math.abs(amps), phase.name(), "");
+                            normal.merge(element, carried, Carried::orMore);
+                            worst.merge(element, carried, Carried::orMore);
+                        });
+    }
+
+    private record Told(Failure failure, Optional<Course> course) {}
+
+    /** Told in parallel, taken in order. */
+    private void failures(Flows flows, Phase phase, boolean starting, boolean remembered) {
+        List<Told> told =
+                FailureCatalogue.singlesOf(candidate).parallelStream()
+                        .filter(f -> !starting || shorts(f).findAny().isPresent())
+                        .map(f -> tell(flows, f))
+                        .toList();
+        for (Told one : told) {
+            String name = one.failure.name();
+            if (one.course.isEmpty()) {
+                untold.add(phase.name() + ": " + name);
+                continue;
+            }
+            one.course.get().steady().forEach(f -> look(one.failure, f, phase, starting));
+            overheated(one.failure, one.course.get(), phase);
+            if (remembered) {
+                chafes.put(name, one.course.get().happenings());
+            }
+        }
+    }
+
+    private static Told tell(Flows flows, Failure failure) {
+        try {
+            return new Told(failure, Optional.of(flows.course(failure)));
+        } catch (UntoldStory e) {
+            return new Told(failure, Optional.empty());
+        }
+    }
+
+    /** Wires that a short makes too hot before something ends it, with its current at first. */
+    private void overheated(Failure failure, Course course, Phase phase) {
+        if (shorts(failure).findAny().isEmpty()) {
+            return;
+        }
+        List<String> opened =
+                course.happenings().stream()
+                        .filter(h -> h.kind() == Happening.Kind.PROTECTOR_OPENS)
+                        .map(Happening::part)
+                        .toList();
+        for (Happening happening : course.happenings()) {
+            if (happening.kind() == Happening.Kind.WIRE_OVERHEATS) {
+                String part = happening.part();
+                double amps =
+                        Math.max(
+                                Math.abs(course.first().amps(part, "wire")),
+                                Math.abs(course.first().amps(part, "far end")));
+                if (amps > faulty(part, "wire").amps()) {
+                    faulty.put(part + "/wire", new Carried(amps, phase.name(), failure.name()));
+                    openedTooLate.put(part, opened);
+                }
+            }
+        }
+    }
+
+    /** While the engine is started, seconds long, only shorts count. */
+    private void look(Failure failure, Flow flow, Phase phase, boolean starting) {
+        boolean shorted =
+                shorts(failure)
+                        .anyMatch(
+                                name -> Math.abs(flow.amps().getOrDefault(name, 0.0)) > FAULT_AMPS);
+        if (shorted || !starting) {
+            Map<String, Carried> into = shorted ? faulty : worst;
+            flow.amps()
+                    .forEach(
+                            (element, amps) ->
+                                    into.merge(
+                                            element,
+                                            new Carried(
+                                                    Math.abs(amps), phase.name(), failure.name()),
+                                            Carried::orMore));
+        }
+    }
+
+    /** Names of the metal that a failure adds between things that should not touch. */
+    private Stream<String> shorts(Failure failure) {
+        return failure.hits().stream()
+                .flatMap(
+                        hit ->
+                                hit.mode().alterations().stream()
+                                        .filter(Added.class::isInstance)
+                                        .map(a -> ((Added) a).element())
+                                        .filter(e -> isShort(hit.part(), e))
+                                        .map(e -> hit.part() + "/" + e.name()));
+    }
+
+    /** A half of a chafed wire is no short: one of its ends is the chafe. */
+    private boolean isShort(String part, Element element) {
+        List<String> terminals =
+                candidate.part(part).map(Part::terminals).orElse(List.<String>of());
+        return element instanceof Conductor
+                && (element.to().equals(Element.STRUCTURE)
+                        || (terminals.contains(element.from())
+                                && terminals.contains(element.to())));
+    }
+
+    /** What flows in a phase with nothing wrong, loads that run now and then at their average. */
+    Flow average(Phase phase) {
+        return requireNonNull(averages.get(phase.name()), phase.name());
+    }
+
+    /** What flows in a phase with nothing wrong, every load that may run running. */
+    Flow rest(Phase phase) {
+        return requireNonNull(rests.get(phase.name()), phase.name());
+    }
+
+    /** Largest current with nothing wrong. */
+    Carried normal(String part, String element) {
+        return normal.getOrDefault(part + "/" + element, Carried.NOTHING);
+    }
+
+    /** Largest current with at most one failure, shorts apart. */
+    Carried worst(String part, String element) {
+        return worst.getOrDefault(part + "/" + element, Carried.NOTHING);
+    }
+
+    /** Largest current that a short drives until the wire is too hot, or for ever. */
+    Carried faulty(String part, String element) {
+        return faulty.getOrDefault(part + "/" + element, Carried.NOTHING);
+    }
+
+    /** Whether a protector did open after the short that made a wire too hot. */
+    boolean opensTooLate(String protector, String wire) {
+        return openedTooLate.getOrDefault(wire, List.of()).contains(protector);
+    }
+
+    /** What happens when this fails in the phase in which the study lets things fail. */
+    List<Happening> happenings(String failure) {
+        return chafes.getOrDefault(failure, List.of());
+    }
+
+    /** Failures, with their phases, that could not be computed. */
+    List<String> untold() {
+        return untold;
+    }
+}

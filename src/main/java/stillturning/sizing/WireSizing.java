@@ -1,0 +1,164 @@
+package stillturning.sizing;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stillturning.element.Protector;
+import stillturning.parts.Cable;
+import stillturning.parts.Load;
+import stillturning.parts.Wire;
+import stillturning.sizing.Ampacity.Place;
+import stillturning.sizing.Lines.Line;
+import stillturning.sizing.Subject.Rated;
+import stillturning.sizing.WireSchedule.Circuit;
+import stillturning.sizing.WireSchedule.Main;
+import stillturning.sizing.WireSize.Capability;
+import stillturning.sizing.WireSize.Guard;
+import stillturning.story.Happening;
+
+/** Holds every wire against what it carries, what protects it, and what it may drop. */
+final class WireSizing {
+
+    private static final String WIRE = "wire";
+
+    private final Subject subject;
+    private final WireEnds ends;
+    private final Circuits circuits;
+    private final List<Circuit> allCircuits;
+    private final Mains mains;
+    private final List<Main> allMains;
+
+    WireSizing(Subject subject) {
+        this.subject = subject;
+        this.ends = new WireEnds(subject);
+        this.circuits = new Circuits(subject, ends);
+        this.allCircuits = circuits.all();
+        this.mains = new Mains(subject);
+        this.allMains = mains.all();
+    }
+
+    WireSchedule schedule() {
+        return new WireSchedule(
+                subject.candidate().all(Wire.class).map(this::size).toList(),
+                allCircuits,
+                allMains);
+    }
+
+    private WireSize size(Wire wire) {
+        Carried worst = subject.survey().worst(wire.id(), WIRE);
+        Place place = subject.place(wire, wire.cable(), ends.zones(wire));
+        double most = Ampacity.of(wire.cable(), place);
+        Optional<Rated> guard = guardOf(wire);
+        return new WireSize(
+                wire,
+                ends.of(wire),
+                subject.survey().normal(wire.id(), WIRE),
+                worst,
+                new Capability(
+                        most,
+                        wire.cable().bundleAmps(),
+                        Ampacity.conductorCelsius(worst.amps(), most, place),
+                        place.ambientCelsius(),
+                        place.insulationCelsius(),
+                        place.wires()),
+                guard.map(g -> guard(g, wire)),
+                smallest(wire, worst, guard));
+    }
+
+    private Guard guard(Rated rated, Wire wire) {
+        return new Guard(
+                rated.name(),
+                rated.kind() != ProtectorSize.Kind.FUSE,
+                rated.amps(),
+                rated.largestFor(wire.cable()),
+                subject.lines()
+                                .of(wire.id())
+                                .protectors()
+                                .anyMatch(p -> subject.rated(p).equals(rated))
+                        || feeding(subject.lines().of(wire.id())).isPresent());
+    }
+
+    /** What limits a wire's current: in its line, in its load's feed, or farther up. */
+    private Optional<Rated> guardOf(Wire wire) {
+        Line line = subject.lines().of(wire.id());
+        return subject.smallestIn(line).or(() -> feeding(line)).or(() -> opened(wire));
+    }
+
+    /** The largest protector of the feeds of a load whose return this is. */
+    private Optional<Rated> feeding(Line line) {
+        return subject.candidate()
+                .all(Load.class)
+                .filter(load -> subject.returnOf(load).filter(line::equals).isPresent())
+                .flatMap(load -> load.inputs().stream().map(i -> subject.supplyOf(load, i)))
+                .flatMap(Optional::stream)
+                .map(subject::smallestIn)
+                .flatMap(Optional::stream)
+                .max(Comparator.comparingDouble(Rated::amps));
+    }
+
+    /** The largest of what opens when the wire is chafed, if that is in time. */
+    private Optional<Rated> opened(Wire wire) {
+        if (subject.survey().faulty(wire.id(), WIRE).amps() > 0) {
+            return Optional.empty();
+        }
+        List<String> parts =
+                subject.survey().happenings(wire.id() + ": chafed to ground").stream()
+                        .filter(h -> h.kind() == Happening.Kind.PROTECTOR_OPENS)
+                        .map(Happening::part)
+                        .toList();
+        return subject.circuit().placed().stream()
+                .filter(p -> parts.contains(p.part()))
+                .filter(p -> p.element() instanceof Protector)
+                .map(subject::rated)
+                .max(Comparator.comparingDouble(Rated::amps));
+    }
+
+    private Optional<Cable> smallest(Wire wire, Carried worst, Optional<Rated> guard) {
+        double thinnest = Cable.awg(Limits.THINNEST).orElseThrow().circularMils();
+        return Cable.SIZES.stream()
+                .filter(c -> c.circularMils() >= thinnest)
+                .filter(
+                        c ->
+                                Ampacity.of(c, subject.place(wire, c, ends.zones(wire)))
+                                        >= worst.amps())
+                .filter(c -> guard.map(g -> suits(g, c)).orElseGet(() -> notThinner(c, wire)))
+                .filter(c -> drops(wire).allMatch(drop -> drop.suits(c)))
+                .findFirst();
+    }
+
+    /** What nothing guards was made so thick by somebody who knew why. */
+    private static boolean notThinner(Cable cable, Wire wire) {
+        return cable.circularMils() >= wire.cable().circularMils();
+    }
+
+    private static boolean suits(Rated guard, Cable cable) {
+        return guard.largestFor(cable).filter(most -> most >= guard.amps()).isPresent();
+    }
+
+    /** A run that may drop only so much. */
+    private interface Dropping {
+        boolean suits(Cable cable);
+    }
+
+    /** Runs that the wire is a part of; one that drops little enough asks for no thicker wire. */
+    private Stream<Dropping> drops(Wire wire) {
+        Stream<Dropping> loads =
+                allCircuits.stream()
+                        .filter(c -> c.wires().contains(wire.id()))
+                        .map(
+                                c ->
+                                        cable ->
+                                                circuits.suits(c, cable, wire)
+                                                        || asIs(c.drop(), cable, wire));
+        Stream<Dropping> sources =
+                allMains.stream()
+                        .filter(m -> m.wires().contains(wire.id()))
+                        .map(m -> cable -> mains.suits(m, cable) || asIs(m.drop(), cable, wire));
+        return Stream.concat(loads, sources);
+    }
+
+    private static boolean asIs(WireSchedule.Drop drop, Cable cable, Wire wire) {
+        return drop.within() && notThinner(cable, wire);
+    }
+}

@@ -1,0 +1,47 @@
+package stillturning.report;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import stillturning.assess.Assessment;
+import stillturning.model.Candidate;
+import stillturning.model.Installation;
+import stillturning.sizing.Finding;
+import stillturning.sizing.Reach;
+import stillturning.sizing.Sizing;
+import stillturning.sizing.SizingReport;
+import stillturning.story.UntoldStory;
+
+class SizeSheetsTest {
+
+    private static final Assessment ASSESSMENT = ReportSamples.assessment();
+
+    private static String page(List<SizingReport> sizes) {
+        return HtmlPage.of(ASSESSMENT, ReportSamples.sources(), Optional.empty(), List.of(), sizes);
+    }
+
+    @Test
+    void sizesStandOnThePageFindingsFirst() throws UntoldStory {
+        Candidate candidate = ASSESSMENT.study().candidates().get(0);
+        SizingReport report =
+                Sizing.of(ASSESSMENT.study(), candidate, Installation.USUAL, Reach.NOTHING_WRONG);
+        String page = page(List.of(report));
+        String section = page.substring(page.indexOf("<section id=\"sizes\">"));
+        assertTrue(page.contains("<a href=\"#sizes\">"));
+        assertTrue(section.contains("What each load takes"));
+        assertTrue(section.contains("Bill of materials"));
+        for (Finding finding : report.findings()) {
+            int told = section.indexOf("<th scope=\"row\">" + finding.part());
+            assertTrue(told > 0 && told < section.indexOf("What each load takes"));
+        }
+        assertTrue(section.indexOf("</section>") > 0);
+    }
+
+    @Test
+    void aPageWithoutSizesDoesNotSpeakOfThem() {
+        assertFalse(page(List.of()).contains("id=\"sizes\""));
+    }
+}
