@@ -5,8 +5,8 @@ import stillturning.element.Management;
 import stillturning.element.Management.Limit;
 import stillturning.element.Management.Reconnection;
 import stillturning.element.Management.Temperatures;
-import stillturning.files.entry.PartEntry.ManagementEntry;
-import stillturning.files.entry.PartEntry.ReconnectsEntry;
+import stillturning.files.entry.ManagementEntry;
+import stillturning.files.entry.ManagementEntry.ReconnectsEntry;
 import stillturning.yaml.Given;
 
 /** Makes battery managements of their entries. */

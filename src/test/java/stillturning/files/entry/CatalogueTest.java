@@ -15,7 +15,6 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import stillturning.files.entry.PartEntry.BatteryEntry;
 import stillturning.files.entry.PartEntry.BreakerEntry;
-import stillturning.files.entry.PartEntry.ManagementEntry;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.Called;
 import stillturning.yaml.Given;
