@@ -32,6 +32,11 @@ public final class Situation {
     public boolean engineRuns = true;
     public boolean cranking;
 
+    /** Where levers are moved while the engine is started. */
+    public final Map<String, String> starting = new HashMap<>();
+
+    private final Map<String, String> beforeTheKey = new HashMap<>();
+
     /** Counts the phases that have begun since the failure. */
     public int phasesFlown;
 
@@ -86,6 +91,21 @@ public final class Situation {
             return phase.alternatorRevsPerSecond();
         }
         return windmills() ? aircraft.engine().windmillRevsPerSecond() : 0;
+    }
+
+    /** Turns the key, or lets it go. */
+    public void crank(boolean turned) {
+        if (turned && !cranking) {
+            starting.forEach(
+                    (lever, position) -> {
+                        Optional.ofNullable(levers.put(lever, position))
+                                .ifPresent(before -> beforeTheKey.put(lever, before));
+                    });
+        } else if (!turned) {
+            levers.putAll(beforeTheKey);
+            beforeTheKey.clear();
+        }
+        cranking = turned;
     }
 
     /** Whether the air turns a stopped engine. */

@@ -62,12 +62,14 @@ final class CockpitReader {
         CandidateEntry.Positions positions = candidate.positions();
         places("positions.flight", positions.flight());
         places("positions.master-off", positions.masterOff());
+        places("positions.starting", positions.starting());
         everySwitch(positions.flight());
         List<Cue> cues = new ArrayList<>();
         candidate.sees().forEach((name, entry) -> cue(name, entry).ifPresent(cues::add));
         List<Procedure> procedures = new ArrayList<>();
         candidate.procedures().forEach((name, entry) -> procedures.add(procedure(name, entry)));
-        return new Cockpit(positions.flight(), positions.masterOff(), cues, procedures);
+        return new Cockpit(
+                positions.flight(), positions.masterOff(), positions.starting(), cues, procedures);
     }
 
     private void places(String path, Map<String, String> positions) {

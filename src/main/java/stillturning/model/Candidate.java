@@ -51,7 +51,12 @@ public record Candidate(
                 about,
                 parts,
                 joins,
-                new Cockpit(flight, cockpit.masterOff(), cockpit.cues(), cockpit.procedures()));
+                new Cockpit(
+                        flight,
+                        cockpit.masterOff(),
+                        cockpit.starting(),
+                        cockpit.cues(),
+                        cockpit.procedures()));
     }
 
     /** The same with nobody who does anything. */
@@ -62,7 +67,12 @@ public record Candidate(
                 about,
                 parts,
                 joins,
-                new Cockpit(cockpit.flight(), cockpit.masterOff(), cockpit.cues(), List.of()));
+                new Cockpit(
+                        cockpit.flight(),
+                        cockpit.masterOff(),
+                        cockpit.starting(),
+                        cockpit.cues(),
+                        List.of()));
     }
 
     /** The candidate's nets and elements, nothing wrong. */

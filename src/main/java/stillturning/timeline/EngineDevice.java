@@ -164,13 +164,13 @@ final class EngineDevice implements Device {
     private void crank() {
         crankedAfterMoves = now.moves;
         crankedUntil = now.seconds + crankingSeconds();
-        now.cranking = true;
+        now.crank(true);
         enter(State.CRANKED, NO_DEADLINE);
         now.log(Happening.Kind.CRANKING, NAME, "is cranked", ledBy(ITSELF));
     }
 
     private void release() {
-        now.cranking = false;
+        now.crank(false);
         crankedUntil = NO_DEADLINE;
     }
 

@@ -67,6 +67,7 @@ final class Run {
                         zones(candidate),
                         journal);
         now.levers.putAll(candidate.cockpit().flight());
+        now.starting.putAll(candidate.cockpit().starting());
         this.plant = new Plant(circuit, layout, now);
         this.crew = new Crew(plant, candidate.cockpit(), scene.ahead(), now);
         if (scene.moment().batteries() == Batteries.TIRED) {
@@ -163,7 +164,7 @@ final class Run {
 
     /** Keeps the key turned, so that the starter draws. */
     void crank() {
-        now.cranking = true;
+        now.crank(true);
     }
 
     /** Lets a failure happen, and whatever happens at the same instant. */

@@ -62,6 +62,7 @@ public final class Bench {
     private double enoughSeconds = 1800;
     private double celsius = Zone.USUAL_CELSIUS;
     private Map<String, String> masterOff = Map.of();
+    private Map<String, String> starting = Map.of();
 
     /** An empty bench with one ground on the structure, called {@code ground}. */
     public Bench() {
@@ -192,6 +193,12 @@ public final class Bench {
         return this;
     }
 
+    /** Where levers are moved while the engine is started. */
+    public Bench starting(Map<String, String> positions) {
+        starting = positions;
+        return this;
+    }
+
     public Bench masterOff(Map<String, String> positions) {
         masterOff = positions;
         return this;
@@ -254,7 +261,7 @@ public final class Bench {
                 "",
                 parts,
                 joins,
-                new Cockpit(levers, masterOff, cues, procedures));
+                new Cockpit(levers, masterOff, starting, cues, procedures));
     }
 
     public Study study() {

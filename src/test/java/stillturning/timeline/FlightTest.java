@@ -264,6 +264,21 @@ class FlightTest {
     }
 
     @Test
+    void theKeyMovesItsLeversAndLetsThemGo() throws UntoldStory {
+        Bench bench =
+                started(0.01, 5)
+                        .closedSwitch("button", "off")
+                        .load("horn", Kind.CONSTANT_CURRENT, 140, Bench.HARDY)
+                        .use("horn", ALWAYS, 1)
+                        .join("bus", "bar", "button", "in")
+                        .join("button", "out", "horn", "plus");
+        Start without = start(bench, false);
+        Start with = start(bench.starting(Map.of("button", "on")), false);
+        assertTrue(with.runs());
+        assertEquals(140 * 0.01, lowest(without, "computer") - lowest(with, "computer"), 0.02);
+    }
+
+    @Test
     void nobodyCranksWhereThereIsNoStarter() throws UntoldStory {
         Bench bench = battery();
         assertTrue(Timeline.start(bench.study(), bench.candidate(), false).isEmpty());

@@ -57,7 +57,9 @@ public record CandidateEntry(
             @Words("In normal flight, for every switch.") @Default("{}") Map<String, String> flight,
             @Words("In the drill that takes all power off the airframe; others stay.")
                     @Default("{}")
-                    Map<String, String> masterOff) {}
+                    Map<String, String> masterOff,
+            @Words("While the engine is started; others stand as in flight.") @Default("{}")
+                    Map<String, String> starting) {}
 
     /** Something that the pilot can notice. */
     @Words("Something that the pilot can notice.")
