@@ -60,7 +60,7 @@ final class EveryPhase {
         try {
             Judge judge = new Judge(study, new Timeline(study, candidate, job.moment));
             for (Verdict usual : job.appraisal.singles()) {
-                Verdict there = judge.judge(usual.failure());
+                Verdict there = judge.typically(usual.failure());
                 if (there.outcome().compareTo(usual.outcome()) < 0) {
                     worse.add(
                             new Elsewhere(

@@ -20,7 +20,7 @@ import stillturning.story.Story.Feed;
 import stillturning.story.UntoldStory;
 import stillturning.timeline.Timeline;
 
-/** Tells a failure's story, with and without the pilot, and says what came of it. */
+/** Tells a failure's story with every kind of pilot, and says what came of it. */
 final class Judge {
 
     private final Study study;
@@ -43,38 +43,35 @@ final class Judge {
     }
 
     Verdict judge(Failure failure) throws UntoldStory {
-        Setting typical = Setting.with(Pilot.PLANNED);
-        Verdict verdict = judge(failure, typical);
-        return verdict.within(
-                Tolerances.of(verdict.planned(), race -> judge(failure, typical.with(race))));
+        Verdict typical = typically(failure);
+        return typical.within(
+                Tolerances.of(
+                        typical.planned(),
+                        race -> judge(failure, Setting.with(Pilot.PLANNED).with(race))));
+    }
+
+    /** The same with every protector as its kind is on the whole. */
+    Verdict typically(Failure failure) throws UntoldStory {
+        return judge(failure, Setting.with(Pilot.PLANNED));
     }
 
     /** What comes of a failure in one setting, and only there. */
     private Verdict judge(Failure failure, Setting setting) throws UntoldStory {
         Stories stories = tell(failure, setting);
+        Losses losses = losses(stories.planned());
+        Outcome planned = outcome(stories.planned(), stories.unaided(), losses);
         Map<Pilot, Outcome> outcomes = new EnumMap<>(Pilot.class);
         for (Pilot kind : Pilot.values()) {
-            Story story =
-                    switch (kind) {
-                        case PLANNED -> stories.planned();
-                        case LATE -> stories.late();
-                        case NEVER -> stories.unaided();
-                    };
-            outcomes.put(kind, outcome(story, stories.unaided(), losses(story)));
+            Story story = stories.with(kind);
+            boolean same = story.pilot() == Pilot.PLANNED;
+            outcomes.put(kind, same ? planned : outcome(story, stories.unaided(), losses(story)));
         }
         Optional<Double> actBy =
-                outcome(stories.planned(), stories.unaided(), losses(stories.planned()))
-                                .needsPilot()
+                planned.needsPilot()
                         ? Optional.of(stories.unaided().engine().endurance().seconds())
                         : Optional.empty();
         return new Verdict(
-                failure,
-                outcomes,
-                stories,
-                losses(stories.planned()),
-                engineOwn(failure),
-                actBy,
-                Optional.empty());
+                failure, outcomes, stories, losses, engineOwn(failure), actBy, Optional.empty());
     }
 
     private Stories tell(Failure failure, Setting setting) throws UntoldStory {

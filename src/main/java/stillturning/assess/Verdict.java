@@ -40,7 +40,17 @@ public record Verdict(
      * @param standing with one who keeps to the procedures, the propeller standing still once the
      *     engine stops; empty if it does not stop
      */
-    public record Stories(Story planned, Story late, Story unaided, Optional<Story> standing) {}
+    public record Stories(Story planned, Story late, Story unaided, Optional<Story> standing) {
+
+        /** The story with a pilot of this kind. */
+        Story with(Pilot pilot) {
+            return switch (pilot) {
+                case PLANNED -> planned;
+                case LATE -> late;
+                case NEVER -> unaided;
+            };
+        }
+    }
 
     /**
      * What is lost once the quick events are over.
@@ -91,11 +101,7 @@ public record Verdict(
 
     /** The story with a pilot of this kind. */
     public Story with(Pilot pilot) {
-        return switch (pilot) {
-            case PLANNED -> planned();
-            case LATE -> late();
-            case NEVER -> unaided();
-        };
+        return stories.with(pilot);
     }
 
     /** The same, with what the tolerance of the protectors leaves open. */
