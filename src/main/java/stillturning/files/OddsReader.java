@@ -59,6 +59,11 @@ final class OddsReader {
         shared.addAll(
                 new SharesReader(this::named, said.beta(), said.shared(), report)
                         .read(candidate.shares()));
+        for (int i = 0; i < candidate.shares().size(); i++) {
+            if (candidate.shares().get(i).alike().isPresent()) {
+                oneKind(candidate.shares().get(i).parts(), Places.item("shares", i));
+            }
+        }
         return new Odds(
                 said.rates().with(Map.of(), candidate.fails()).of(assembly.parts()),
                 shared,
@@ -81,6 +86,22 @@ final class OddsReader {
         return parts.size() < 2
                 ? Optional.empty()
                 : Optional.of(new Shared(shared.sharing(), shared.name(), parts, shared.beta()));
+    }
+
+    /** Tells things of several kinds that are to be alike. */
+    private void oneKind(List<String> parts, String path) {
+        List<String> kinds =
+                parts.stream()
+                        .flatMap(id -> assembly.part(id).stream())
+                        .map(RateBook::kindOf)
+                        .distinct()
+                        .toList();
+        if (kinds.size() > 1) {
+            report.problem(
+                    Places.under(path, "parts"),
+                    "a " + String.join(" and a ", kinds) + " are not alike",
+                    "name parts of one kind");
+        }
     }
 
     private List<String> named(Sharing sharing, String name, Spot spot) {

@@ -28,7 +28,7 @@ public record SharedEntry(
                 Stream.of(hole, bundle, mount, firmware, alike).filter(Optional::isPresent).count();
         if (named != 1) {
             throw new IllegalArgumentException(
-                    (named == 0 ? "nothing says" : "two things say")
+                    (named == 0 ? "nothing says" : "more than one thing says")
                             + " what is shared; write one of hole, bundle, mount, firmware, alike,"
                             + " and a name for it");
         }
