@@ -31,7 +31,7 @@ final class Looker {
         this.now = now;
         this.noticed =
                 now.aircraft.loads().stream()
-                        .filter(LoadNeed::noticed)
+                        .filter(load -> load.use().noticed())
                         .map(LoadNeed::id)
                         .collect(Collectors.toSet());
     }

@@ -1,0 +1,37 @@
+package stillturning.runup;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import stillturning.story.Sight;
+
+/**
+ * Levers moved on the ground with the engine running, something looked at, levers moved back.
+ *
+ * @param moves position by lever
+ * @param back position by lever in flight
+ * @param expected what there is to see while they stand so, nothing wrong
+ * @param reveals what is seen instead, by failure
+ */
+public record Check(
+        Map<String, String> moves,
+        Map<String, String> back,
+        Sight expected,
+        List<Revealed> reveals) {
+
+    /**
+     * A failure that shows.
+     *
+     * @param event its number
+     * @param instead what there is to see
+     * @param afterwards whether it only shows once the levers are back
+     */
+    public record Revealed(int event, Sight instead, boolean afterwards) {}
+
+    public Check {
+        moves = Collections.unmodifiableMap(new LinkedHashMap<>(moves));
+        back = Collections.unmodifiableMap(new LinkedHashMap<>(back));
+        reveals = List.copyOf(reveals);
+    }
+}
