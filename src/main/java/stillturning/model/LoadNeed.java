@@ -48,6 +48,11 @@ public record LoadNeed(
         inputs = List.copyOf(inputs);
     }
 
+    /** Whether a pilot notices without any lamp that it has stopped. */
+    public boolean noticed() {
+        return use.noticed;
+    }
+
     /** Average current (A) at its nominal voltage in a phase. */
     public double averageAmps(String phase) {
         return use.phases.contains(phase) ? demand.amps() * use.duty : 0;

@@ -220,15 +220,15 @@ public final class Timeline {
     }
 
     /**
-     * What a pilot who only moves these levers can notice, step by step, of a failure that was there
-     * before.
+     * What a pilot who only moves these levers can notice, step by step, of a failure that was
+     * there before.
      *
      * @param steps positions by lever, moved at once at the beginning of each
      * @param seconds how long each step lasts (s)
      * @throws UntoldStory if a state on the way cannot be computed
      */
-    public List<Sight> rehearse(
-            Failure failure, List<Map<String, String>> steps, double seconds) throws UntoldStory {
+    public List<Sight> rehearse(Failure failure, List<Map<String, String>> steps, double seconds)
+            throws UntoldStory {
         Run run =
                 new Run(
                         candidate,
