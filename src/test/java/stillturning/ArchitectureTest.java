@@ -37,6 +37,8 @@ class ArchitectureTest {
                             Map.entry("network", Set.of()),
                             Map.entry("element", Set.of()),
                             Map.entry("ranking", Set.of()),
+                            Map.entry("chance", Set.of()),
+                            Map.entry("cover", Set.of()),
                             Map.entry("drawing", Set.of()),
                             Map.entry("yaml", Set.of("quantity")),
                             Map.entry("parts", Set.of("element")),
@@ -160,6 +162,8 @@ class ArchitectureTest {
                                 "timeline",
                                 "structure",
                                 "ranking",
+                                "chance",
+                                "cover",
                                 "sizing",
                                 "assess"))
                 .should()
