@@ -11,6 +11,11 @@ import stillturning.chance.Flights.Both;
 /**
  * How likely it is that at least one cut set comes true in a flight, if events are independent. An
  * aid for comparing: it is as good as the rates are.
+ *
+ * <p>Latent events of the same interval are inspected together, so what they do jointly is averaged
+ * over their common age. Different intervals count as out of step: where one is k times the other
+ * and starts with it, a pair across both comes out too rare by one part in 3k. Which of two events
+ * comes first within a flight does not matter.
  */
 public final class Chance {
     /** Intersections to add up at most for one more sum of {@link #inclusionExclusion}. */
