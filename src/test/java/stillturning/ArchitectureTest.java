@@ -39,6 +39,7 @@ class ArchitectureTest {
                             Map.entry("ranking", Set.of()),
                             Map.entry("chance", Set.of()),
                             Map.entry("cover", Set.of()),
+                            Map.entry("cutset", Set.of()),
                             Map.entry("drawing", Set.of()),
                             Map.entry("yaml", Set.of("quantity")),
                             Map.entry("parts", Set.of("element")),
@@ -75,6 +76,16 @@ class ArchitectureTest {
                                             "structure",
                                             "ranking",
                                             "quantity")),
+                            Map.entry(
+                                    "together",
+                                    Set.of(
+                                            "element",
+                                            "parts",
+                                            "model",
+                                            "failure",
+                                            "story",
+                                            "timeline",
+                                            "cutset")),
                             Map.entry("ranges", Set.of("model", "failure", "story", "assess")),
                             Map.entry(
                                     "files",
