@@ -37,6 +37,8 @@ class ArchitectureTest {
                             Map.entry("network", Set.of()),
                             Map.entry("element", Set.of()),
                             Map.entry("ranking", Set.of()),
+                            Map.entry("chance", Set.of()),
+                            Map.entry("cover", Set.of()),
                             Map.entry("cutset", Set.of()),
                             Map.entry("drawing", Set.of()),
                             Map.entry("yaml", Set.of("quantity")),
@@ -171,6 +173,8 @@ class ArchitectureTest {
                                 "timeline",
                                 "structure",
                                 "ranking",
+                                "chance",
+                                "cover",
                                 "sizing",
                                 "assess"))
                 .should()
