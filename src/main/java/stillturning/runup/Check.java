@@ -11,12 +11,14 @@ import stillturning.story.Sight;
  *
  * @param moves position by lever
  * @param back position by lever in flight
+ * @param before what there is to see before, nothing wrong
  * @param expected what there is to see while they stand so, nothing wrong
- * @param reveals what is seen instead, by failure
+ * @param reveals what is seen otherwise, by failure
  */
 public record Check(
         Map<String, String> moves,
         Map<String, String> back,
+        Sight before,
         Sight expected,
         List<Revealed> reveals) {
 
@@ -24,10 +26,14 @@ public record Check(
      * A failure that shows.
      *
      * @param event its number
-     * @param instead what there is to see
-     * @param afterwards whether it only shows once the levers are back
+     * @param seen what is different, in step 1 while the levers stand so, in step 2 once they are
+     *     back
      */
-    public record Revealed(int event, Sight instead, boolean afterwards) {}
+    public record Revealed(int event, List<Difference> seen) {
+        public Revealed {
+            seen = List.copyOf(seen);
+        }
+    }
 
     public Check {
         moves = Collections.unmodifiableMap(new LinkedHashMap<>(moves));

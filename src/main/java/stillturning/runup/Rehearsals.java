@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import stillturning.failure.Failure;
 import stillturning.failure.FailureCatalogue;
 import stillturning.failure.FailureCatalogue.Misplaced;
@@ -24,7 +25,14 @@ import stillturning.timeline.Timeline;
 /** Moves levers on the ground, with the engine running, and looks. */
 final class Rehearsals {
 
-    /** Longer than lamps, contactors and computers take to answer (s). A guess. */
+    /**
+     * How long each position is held (s): longer than lamps, contactors and computers take to
+     * answer. What is seen must be the same for each of them, so that a lamp which a charging battery
+     * puts out sooner or later tells nothing. A guess.
+     */
+    private static final List<Double> HOLDS = List.of(15.0, 30.0, 90.0);
+
+    /** What the card says (s). */
     static final double HELD_SECONDS = 30;
 
     private static final Failure NOTHING = new Failure("nothing", List.of(), Map.of());
@@ -33,7 +41,11 @@ final class Rehearsals {
     private final Timeline ground;
 
     /** A move with what there is to see of it, nothing wrong. */
-    record Move(Map<String, String> moves, Map<String, String> back, List<Sight> expected) {}
+    record Move(Map<String, String> moves, Map<String, String> back, Sight before, Sight then) {
+        List<Map<String, String>> steps() {
+            return List.of(moves, back);
+        }
+    }
 
     Rehearsals(Study study, Candidate candidate) throws UntoldStory {
         this.candidate = candidate;
@@ -52,7 +64,10 @@ final class Rehearsals {
         for (Misplaced one : single) {
             for (Misplaced other : single) {
                 if (one.lever().compareTo(other.lever()) < 0) {
-                    all.add(both(one, other));
+                    all.add(
+                            both(
+                                    Map.of(one.lever(), one.position()),
+                                    Map.of(other.lever(), other.position())));
                 }
             }
         }
@@ -65,17 +80,35 @@ final class Rehearsals {
 
     /** Every breaker pulled, one at a time, after which the engine runs on and all is as before. */
     List<Move> ofBreakers() throws UntoldStory {
+        return harmless(new LinkedHashSet<>(pulls()));
+    }
+
+    /** The same for a breaker together with another one or with a lever. */
+    List<Move> ofBreakersWithMore() throws UntoldStory {
         Set<Map<String, String>> all = new LinkedHashSet<>();
-        candidate
-                .all(Breaker.class)
-                .forEach(breaker -> all.add(Map.of(breaker.id(), Setting.PULLED)));
+        List<Map<String, String>> pulls = pulls();
+        for (Map<String, String> one : pulls) {
+            FailureCatalogue.leftSwitchesOf(candidate)
+                    .forEach(left -> all.add(both(one, Map.of(left.lever(), left.position()))));
+        }
+        for (int i = 0; i < pulls.size(); i++) {
+            for (int j = i + 1; j < pulls.size(); j++) {
+                all.add(both(pulls.get(i), pulls.get(j)));
+            }
+        }
         return harmless(all);
     }
 
-    private static Map<String, String> both(Misplaced one, Misplaced other) {
-        Map<String, String> both = new LinkedHashMap<>();
-        both.put(one.lever(), one.position());
-        both.put(other.lever(), other.position());
+    private List<Map<String, String>> pulls() {
+        return candidate
+                .all(Breaker.class)
+                .map(breaker -> Map.of(breaker.id(), Setting.PULLED))
+                .toList();
+    }
+
+    private static Map<String, String> both(Map<String, String> one, Map<String, String> other) {
+        Map<String, String> both = new LinkedHashMap<>(one);
+        both.putAll(other);
         return both;
     }
 
@@ -84,11 +117,11 @@ final class Rehearsals {
         for (Map<String, String> moves : all) {
             Map<String, String> back = back(moves);
             if (!moves.isEmpty() && !moves.equals(back)) {
-                List<Sight> sights = play(NOTHING, List.of(moves, back));
+                List<Sight> sights = play(NOTHING, List.of(moves, back), HELD_SECONDS);
                 Sight before = sights.get(0);
                 boolean runs = sights.stream().allMatch(s -> s.engine() != Engine.STOPS);
-                if (runs && sights.get(2).cues().equals(before.cues())) {
-                    harmless.add(new Move(moves, back, sights));
+                if (runs && sights.get(2).equals(before)) {
+                    harmless.add(new Move(moves, back, before, sights.get(1)));
                 }
             }
         }
@@ -119,13 +152,32 @@ final class Rehearsals {
         if (failure.hits().stream().anyMatch(hit -> pulls(move, hit.part()))) {
             return Optional.empty();
         }
-        List<Sight> sights = play(failure, List.of(move.moves(), move.back()));
-        for (int step = 1; step < sights.size(); step++) {
-            if (!sights.get(step).equals(move.expected().get(step))) {
-                return Optional.of(new Check.Revealed(event, sights.get(step), step > 1));
+        List<Difference> seen = differences(failure, move.steps());
+        return seen.isEmpty() ? Optional.empty() : Optional.of(new Check.Revealed(event, seen));
+    }
+
+    /**
+     * What is seen of a failure step by step, however long each is held, and not already before
+     * anything is moved.
+     */
+    List<Difference> differences(Failure failure, List<Map<String, String>> steps)
+            throws UntoldStory {
+        Set<Difference> always = new TreeSet<>();
+        for (double hold : HOLDS) {
+            Set<Difference> now =
+                    Difference.between(play(NOTHING, steps, hold), play(failure, steps, hold));
+            if (hold == HOLDS.get(0)) {
+                always.addAll(now);
+            }
+            always.retainAll(now);
+            if (always.isEmpty()) {
+                return List.of();
             }
         }
-        return Optional.empty();
+        Set<Difference> before = new TreeSet<>(always);
+        return always.stream()
+                .filter(d -> !before.contains(new Difference(0, d.what(), d.name())))
+                .toList();
     }
 
     private static boolean pulls(Move move, String part) {
@@ -133,15 +185,11 @@ final class Rehearsals {
     }
 
     /** What there is to see before anything is moved, then step by step. */
-    List<Sight> play(Failure failure, List<Map<String, String>> steps) throws UntoldStory {
+    private List<Sight> play(Failure failure, List<Map<String, String>> steps, double seconds)
+            throws UntoldStory {
         List<Map<String, String>> all = new ArrayList<>();
         all.add(Map.of());
         all.addAll(steps);
-        return ground.rehearse(failure, all, HELD_SECONDS);
-    }
-
-    /** The same with nothing wrong. */
-    List<Sight> play(List<Map<String, String>> steps) throws UntoldStory {
-        return play(NOTHING, steps);
+        return ground.rehearse(failure, all, seconds);
     }
 }

@@ -14,7 +14,6 @@ import stillturning.cover.Offer;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.runup.Rehearsals.Move;
-import stillturning.story.Sight;
 import stillturning.story.UntoldStory;
 import stillturning.together.Event;
 import stillturning.together.Joint;
@@ -24,6 +23,15 @@ public final class RunUp {
 
     /** One check more is worse than any number of levers. */
     private static final int A_CHECK = 1000;
+
+    /** Kinds of checks, each tried for what those before it do not reveal. */
+    private static final List<Stage> STAGES =
+            List.of(
+                    Rehearsals::ofLevers, Rehearsals::ofBreakers, Rehearsals::ofBreakersWithMore);
+
+    private interface Stage {
+        List<Move> moves(Rehearsals rehearsals) throws UntoldStory;
+    }
 
     private final Joint joint;
     private final Rehearsals rehearsals;
@@ -69,9 +77,9 @@ public final class RunUp {
                         latents.stream().filter(Latent::matters).map(Latent::event).toList());
         List<Check> checks = new ArrayList<>();
         boolean proven = true;
-        for (List<Move> moves : List.of(rehearsals.ofLevers(), rehearsals.ofBreakers())) {
+        for (Stage stage : STAGES) {
             if (!open.isEmpty()) {
-                List<Check> possible = checks(moves, open);
+                List<Check> possible = checks(stage.moves(rehearsals), open);
                 Choice choice = Cover.of(open.size(), offers(possible, open));
                 proven &= choice.proof() != Choice.Proof.NONE;
                 List<Check> chosen = choice.chosen().stream().map(possible::get).toList();
@@ -104,7 +112,7 @@ public final class RunUp {
             for (int event : latents) {
                 reveals(event, move).ifPresent(reveals::add);
             }
-            checks.add(new Check(move.moves(), move.back(), move.expected().get(1), reveals));
+            checks.add(new Check(move.moves(), move.back(), move.before(), move.then(), reveals));
         }
         return checks;
     }
@@ -129,16 +137,16 @@ public final class RunUp {
     private List<Integer> unconfirmed(List<Check> checks) throws UntoldStory {
         List<Map<String, String>> steps =
                 checks.stream().flatMap(c -> List.of(c.moves(), c.back()).stream()).toList();
-        List<Sight> usual = rehearsals.play(steps);
         Set<Integer> unconfirmed = new TreeSet<>();
         Set<Integer> asked = new HashSet<>();
         for (Check check : checks) {
             for (Check.Revealed revealed : check.reveals()) {
-                if (asked.add(revealed.event())
+                int event = revealed.event();
+                if (asked.add(event)
                         && rehearsals
-                                .play(joint.events().get(revealed.event()).failure(), steps)
-                                .equals(usual)) {
-                    unconfirmed.add(revealed.event());
+                                .differences(joint.events().get(event).failure(), steps)
+                                .isEmpty()) {
+                    unconfirmed.add(event);
                 }
             }
         }

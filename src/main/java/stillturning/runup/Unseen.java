@@ -44,7 +44,7 @@ final class Unseen {
         this.candidate = candidate;
         this.noticed =
                 study.aircraft().loads().stream()
-                        .filter(load -> load.use().noticed())
+                        .filter(LoadNeed::noticed)
                         .map(LoadNeed::id)
                         .collect(Collectors.toSet());
         this.flight =

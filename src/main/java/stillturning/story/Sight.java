@@ -3,11 +3,11 @@ package stillturning.story;
 import java.util.Set;
 
 /**
- * What a pilot can notice in a stretch of time.
+ * What a pilot can notice at the end of a stretch of time.
  *
- * @param cues those that show in it
- * @param stopped loads that do not work at some time in it and whose stopping he notices without a
- *     lamp
+ * @param cues those that show
+ * @param stopped loads that do not work and whose stopping he notices without a lamp
+ * @param engine what it has done on the way
  */
 public record Sight(Set<String> cues, Set<String> stopped, Engine engine) {
 

@@ -20,8 +20,6 @@ final class Looker {
     private final Map<String, SupplyDevice> loads;
     private final Situation now;
     private final Set<String> noticed;
-    private final Set<String> cues = new HashSet<>();
-    private final Set<String> stopped = new HashSet<>();
     private int from;
     private double falteredBefore;
 
@@ -31,7 +29,7 @@ final class Looker {
         this.now = now;
         this.noticed =
                 now.aircraft.loads().stream()
-                        .filter(load -> load.use().noticed())
+                        .filter(LoadNeed::noticed)
                         .map(LoadNeed::id)
                         .collect(Collectors.toSet());
     }
@@ -40,38 +38,27 @@ final class Looker {
     void begin() {
         from = now.journal.happenings().size();
         falteredBefore = crew.engine().longestInterruption();
-        cues.clear();
-        stopped.clear();
-        look();
     }
 
-    /** Looks at what shows at this instant. */
-    void look() {
-        cues.addAll(crew.showing());
+    /** What shows at this instant, and what the engine has done since the stretch began. */
+    Sight sight() {
+        Set<String> stopped = new HashSet<>();
         for (String load : noticed) {
             SupplyDevice supply = loads.get(load);
             if (supply == null || (supply.wanted() && !supply.works())) {
                 stopped.add(load);
             }
         }
-    }
-
-    /** What there was to see since the stretch began. */
-    Sight sight() {
-        look();
         List<Happening> all = now.journal.happenings();
         boolean stops = crew.engine().stopped();
         for (Happening happening : all.subList(from, all.size())) {
             stops |= happening.kind() == Kind.ENGINE_STOPS;
-            if (happening.kind() == Kind.CUE) {
-                cues.add(happening.part());
-            }
         }
         boolean falters =
                 crew.engine().faltering()
                         || crew.engine().longestInterruption()
                                 > Math.max(falteredBefore, Sight.NOTICED_SECONDS);
         return new Sight(
-                cues, stopped, stops ? Engine.STOPS : falters ? Engine.FALTERS : Engine.RUNS);
+                Set.copyOf(crew.showing()), stopped, stops ? Engine.STOPS : falters ? Engine.FALTERS : Engine.RUNS);
     }
 }
