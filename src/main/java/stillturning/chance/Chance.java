@@ -32,30 +32,30 @@ public final class Chance {
      * @throws IllegalArgumentException if not every event has an occurrence, or latent events have
      *     more than three different intervals
      */
-    public static TopChance of(CutSets cutSets, Exposure exposure) {
-        Flights flights = flights(cutSets, exposure);
-        CutSetSums sums = cutSets.sums();
-        boolean exact = cutSets.basis() == Basis.EXACT;
+    public static TopChance of(CutUnion union, Exposure exposure) {
+        Flights flights = flights(union, exposure);
+        CutSetSums sums = union.sums();
+        boolean exact = union.basis() == Basis.EXACT;
         Both upper = flights.of(sums::upperBound);
-        Both value = exact ? flights.of(cutSets.top()) : upper;
+        Both value = exact ? flights.of(union.top()) : upper;
         Both low = exact ? value : flights.of(sums::lowerBound);
         Both rare = flights.of(sums::rareEventSum);
         return new TopChance(
                 exposure.flightSeconds(),
-                estimate(cutSets, value.average(), low.average(), upper.average(), rare.average()),
-                estimate(cutSets, value.last(), low.last(), upper.last(), rare.last()),
-                cutSets.byOrder());
+                estimate(union, value.average(), low.average(), upper.average(), rare.average()),
+                estimate(union, value.last(), low.last(), upper.last(), rare.last()),
+                union.byOrder());
     }
 
     private static Estimate estimate(
-            CutSets cutSets, double value, double low, double upper, double rare) {
-        return new Estimate(cutSets.basis(), value, low, value, upper, rare);
+            CutUnion union, double value, double low, double upper, double rare) {
+        return new Estimate(union.basis(), value, low, value, upper, rare);
     }
 
     /** The importance of every event for the average flight, in the order of the events. */
-    public static List<Importance> importances(CutSets cutSets, Exposure exposure) {
-        Weighing weighing = new Weighing(cutSets, flights(cutSets, exposure));
-        return IntStream.range(0, cutSets.events())
+    public static List<Importance> importances(CutUnion union, Exposure exposure) {
+        Weighing weighing = new Weighing(union, flights(union, exposure));
+        return IntStream.range(0, union.events())
                 .parallel()
                 .mapToObj(event -> weighing.importance(new TreeSet<>(Set.of(event))))
                 .toList();
@@ -68,14 +68,14 @@ public final class Chance {
      * @throws IllegalArgumentException if the group is empty or names an event that does not exist
      */
     public static Importance importance(
-            CutSets cutSets, Exposure exposure, Collection<Integer> group) {
+            CutUnion union, Exposure exposure, Collection<Integer> group) {
         TreeSet<Integer> events = new TreeSet<>(group);
-        if (events.isEmpty() || events.first() < 0 || events.last() >= cutSets.events()) {
+        if (events.isEmpty() || events.first() < 0 || events.last() >= union.events()) {
             throw new IllegalArgumentException(
                     "group %s is empty or names an event outside 0 to %d"
-                            .formatted(events, cutSets.events() - 1));
+                            .formatted(events, union.events() - 1));
         }
-        return new Weighing(cutSets, flights(cutSets, exposure)).importance(events);
+        return new Weighing(union, flights(union, exposure)).importance(events);
     }
 
     /**
@@ -85,14 +85,14 @@ public final class Chance {
      * @param samples 20 to 1,000,000
      * @throws IllegalArgumentException if the number of samples is outside
      */
-    public static ChanceRanges ranges(CutSets cutSets, Exposure exposure, int samples, long seed) {
+    public static ChanceRanges ranges(CutUnion union, Exposure exposure, int samples, long seed) {
         if (samples < FEWEST_SAMPLES || samples > MOST_SAMPLES) {
             throw new IllegalArgumentException(
                     "%d samples; %d to %d can be drawn"
                             .formatted(samples, FEWEST_SAMPLES, MOST_SAMPLES));
         }
-        checkFit(cutSets, exposure);
-        return new RateSampling(cutSets, exposure, samples, seed).ranges();
+        checkFit(union, exposure);
+        return new RateSampling(union, exposure, samples, seed).ranges();
     }
 
     /**
@@ -101,19 +101,19 @@ public final class Chance {
      * @param most sums wanted; fewer come back where the next has more than ten million terms
      */
     public static InclusionExclusion inclusionExclusion(
-            CutSets cutSets, Exposure exposure, int most) {
-        Flights flights = flights(cutSets, exposure);
+            CutUnion union, Exposure exposure, int most) {
+        Flights flights = flights(union, exposure);
         List<Double> sums = new ArrayList<>();
         double terms = 1;
-        for (int order = 1; order <= Math.min(most, cutSets.size()); order++) {
-            terms *= (cutSets.size() - order + 1.0) / order;
+        for (int order = 1; order <= Math.min(most, union.size()); order++) {
+            terms *= (union.size() - order + 1.0) / order;
             if (terms > MOST_INTERSECTIONS) {
                 break;
             }
             int k = order;
-            sums.add(flights.of(chances -> cutSets.sums().intersections(k, chances)).average());
+            sums.add(flights.of(chances -> union.sums().intersections(k, chances)).average());
         }
-        return new InclusionExclusion(sums, sums.size() == cutSets.size());
+        return new InclusionExclusion(sums, sums.size() == union.size());
     }
 
     /**
@@ -130,17 +130,17 @@ public final class Chance {
         return new BetaSplit(occurrence.times(1 - beta), occurrence.times(beta));
     }
 
-    private static Flights flights(CutSets cutSets, Exposure exposure) {
-        checkFit(cutSets, exposure);
-        Course course = new Course(exposure, cutSets.highestOrder());
+    private static Flights flights(CutUnion union, Exposure exposure) {
+        checkFit(union, exposure);
+        Course course = new Course(exposure, union.highestOrder());
         return course.flights(course.means());
     }
 
-    private static void checkFit(CutSets cutSets, Exposure exposure) {
-        if (exposure.occurrences().size() != cutSets.events()) {
+    private static void checkFit(CutUnion union, Exposure exposure) {
+        if (exposure.occurrences().size() != union.events()) {
             throw new IllegalArgumentException(
                     "%d occurrences for %d events"
-                            .formatted(exposure.occurrences().size(), cutSets.events()));
+                            .formatted(exposure.occurrences().size(), union.events()));
         }
     }
 }

@@ -29,7 +29,7 @@ final class RateSampling {
 
     private static final int BATCH = 64;
 
-    private final CutSets cutSets;
+    private final CutUnion union;
     private final Exposure exposure;
     private final Course course;
     private final int samples;
@@ -38,13 +38,13 @@ final class RateSampling {
     /** Standard normal deviations, by source with a spread and then by sample. */
     private final TreeMap<Integer, double[]> deviations = new TreeMap<>();
 
-    RateSampling(CutSets cutSets, Exposure exposure, int samples, long seed) {
-        this.cutSets = cutSets;
+    RateSampling(CutUnion union, Exposure exposure, int samples, long seed) {
+        this.union = union;
         this.exposure = exposure;
         this.samples = samples;
         this.seed = seed;
-        course = new Course(exposure, cutSets.highestOrder());
-        for (int event = 0; event < cutSets.events(); event++) {
+        course = new Course(exposure, union.highestOrder());
+        for (int event = 0; event < union.events(); event++) {
             if (exposure.occurrences().get(event).spread().errorFactor() > 1) {
                 deviations.put(exposure.sources().get(event), new double[samples]);
             }
@@ -74,7 +74,7 @@ final class RateSampling {
         double[] last = told.stream().mapToDouble(Both::last).toArray();
         return new ChanceRanges(
                 exposure.flightSeconds(),
-                cutSets.basis(),
+                union.basis(),
                 range(average),
                 range(last),
                 contributors(average));
@@ -82,7 +82,7 @@ final class RateSampling {
 
     /** Neighbouring samples, which work in the same room. */
     private List<Both> batch(int batch) {
-        Top top = cutSets.top();
+        Top top = union.top();
         double[] scratch = new double[0];
         List<Both> told = new ArrayList<>();
         for (int n = batch * BATCH; n < Math.min(samples, (batch + 1) * BATCH); n++) {
@@ -95,7 +95,7 @@ final class RateSampling {
     }
 
     private double[] rates(int sample) {
-        double[] rates = new double[cutSets.events()];
+        double[] rates = new double[union.events()];
         for (int event = 0; event < rates.length; event++) {
             Lognormal spread = exposure.occurrences().get(event).spread();
             double[] column = deviations.get(exposure.sources().get(event));

@@ -6,29 +6,29 @@ import java.util.SortedSet;
 
 /** Works out importances from what all of them have in common. */
 final class Weighing {
-    private final CutSets cutSets;
+    private final CutUnion union;
     private final Flights flights;
     private final Top top;
     private final CutSetSums sums;
     private final double all;
     private final double allSum;
 
-    Weighing(CutSets cutSets, Flights flights) {
-        this.cutSets = cutSets;
+    Weighing(CutUnion union, Flights flights) {
+        this.union = union;
         this.flights = flights;
-        top = cutSets.top();
-        sums = cutSets.sums();
+        top = union.top();
+        sums = union.sums();
         all = flights.of(top).average();
         allSum = flights.of(sums::rareEventSum).average();
     }
 
     Importance importance(SortedSet<Integer> group) {
-        boolean[] marked = new boolean[cutSets.events()];
+        boolean[] marked = new boolean[union.events()];
         group.forEach(event -> marked[event] = true);
         double theirs = flights.of(chances -> sums.rareEventSum(chances, marked)).average();
         return new Importance(
                 List.copyOf(group),
-                cutSets.basis(),
+                union.basis(),
                 all,
                 with(1, group).of(top).average(),
                 with(0, group).of(top).average(),
@@ -46,10 +46,10 @@ final class Weighing {
     }
 
     private OptionalDouble union(boolean[] marked) {
-        if (cutSets.basis() == Basis.BOUNDED) {
+        if (union.basis() == Basis.BOUNDED) {
             return OptionalDouble.empty();
         }
-        return cutSets.touching(marked)
+        return union.touching(marked)
                 .map(part -> Importance.share(flights.of(part).average(), all))
                 .map(OptionalDouble::of)
                 .orElse(OptionalDouble.empty());

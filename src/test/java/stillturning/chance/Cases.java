@@ -35,12 +35,12 @@ final class Cases {
         return new Latent(Lognormal.fixed(perHour / HOUR), hours * HOUR);
     }
 
-    static double average(CutSets cutSets, Exposure exposure) {
-        return Chance.of(cutSets, exposure).average().value();
+    static double average(CutUnion union, Exposure exposure) {
+        return Chance.of(union, exposure).average().value();
     }
 
-    static double average(CutSets cutSets, Occurrence... occurrences) {
-        return average(cutSets, Exposure.of(HOUR, List.of(occurrences)));
+    static double average(CutUnion union, Occurrence... occurrences) {
+        return average(union, Exposure.of(HOUR, List.of(occurrences)));
     }
 
     /** The union by the definition: the sum over all combinations in which a set is true. */

@@ -16,8 +16,8 @@ import stillturning.chance.Occurrence.Latent;
 import stillturning.chance.Occurrence.PerFlight;
 
 class ChanceRangesTest {
-    private static final CutSets ONE = CutSets.of(1, List.of(List.of(0)));
-    private static final CutSets PAIR = CutSets.of(2, List.of(List.of(0, 1)));
+    private static final CutUnion ONE = CutUnion.of(1, List.of(List.of(0)));
+    private static final CutUnion PAIR = CutUnion.of(2, List.of(List.of(0, 1)));
 
     private static Occurrence spread(double median, double errorFactor) {
         return new PerFlight(new Lognormal(median, errorFactor));
@@ -94,18 +94,18 @@ class ChanceRangesTest {
             sets.add(List.of(event, (event * 7 + 1) % 30));
             occurrences.add(spread(1e-4 * (event + 1), 2 + event % 5));
         }
-        CutSets cutSets = CutSets.of(30, sets);
+        CutUnion union = CutUnion.of(30, sets);
         Exposure exposure = Exposure.of(Cases.HOUR, occurrences);
-        ChanceRanges alone = inPool(1, cutSets, exposure);
-        assertEquals(alone, inPool(7, cutSets, exposure));
-        assertNotEquals(alone, Chance.ranges(cutSets, exposure, 300, 2));
+        ChanceRanges alone = inPool(1, union, exposure);
+        assertEquals(alone, inPool(7, union, exposure));
+        assertNotEquals(alone, Chance.ranges(union, exposure, 300, 2));
     }
 
-    private static ChanceRanges inPool(int threads, CutSets cutSets, Exposure exposure)
+    private static ChanceRanges inPool(int threads, CutUnion union, Exposure exposure)
             throws Exception {
         ForkJoinPool pool = new ForkJoinPool(threads);
         try {
-            return pool.submit(() -> Chance.ranges(cutSets, exposure, 300, 1)).get();
+            return pool.submit(() -> Chance.ranges(union, exposure, 300, 1)).get();
         } finally {
             pool.shutdown();
         }

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ChanceRefusalsTest {
-    private static final CutSets PAIR = CutSets.of(2, List.of(List.of(0, 1)));
+    private static final CutUnion PAIR = CutUnion.of(2, List.of(List.of(0, 1)));
 
     private static void refused(String words, Executable asked) {
         String message = assertThrows(IllegalArgumentException.class, asked).getMessage();
@@ -36,12 +36,12 @@ class ChanceRefusalsTest {
 
     @Test
     void setsThatMakeNoSenseAreRefused() {
-        refused("cut set 1 is empty", () -> CutSets.of(3, List.of(List.of(0), List.of())));
-        refused("outside 0 to 2", () -> CutSets.of(3, List.of(List.of(3))));
-        refused("outside 0 to 2", () -> CutSets.of(3, List.of(List.of(-1, 2))));
-        refused("-1 events", () -> CutSets.of(-1, List.of()));
-        refused("2000000 events", () -> CutSets.of(2_000_000, List.of()));
-        refused("limit of -1", () -> CutSets.of(1, List.of(), -1));
+        refused("cut set 1 is empty", () -> CutUnion.of(3, List.of(List.of(0), List.of())));
+        refused("outside 0 to 2", () -> CutUnion.of(3, List.of(List.of(3))));
+        refused("outside 0 to 2", () -> CutUnion.of(3, List.of(List.of(-1, 2))));
+        refused("-1 events", () -> CutUnion.of(-1, List.of()));
+        refused("2000000 events", () -> CutUnion.of(2_000_000, List.of()));
+        refused("limit of -1", () -> CutUnion.of(1, List.of(), -1));
     }
 
     @Test
@@ -69,7 +69,7 @@ class ChanceRefusalsTest {
 
     @Test
     void fourIntervalsAreRefused() {
-        CutSets four = CutSets.of(4, List.of(List.of(0, 1, 2, 3)));
+        CutUnion four = CutUnion.of(4, List.of(List.of(0, 1, 2, 3)));
         Exposure exposure =
                 Exposure.of(
                         1,
@@ -81,7 +81,7 @@ class ChanceRefusalsTest {
 
     @Test
     void noSetsNeverComeTrue() {
-        CutSets none = CutSets.of(2, List.of());
+        CutUnion none = CutUnion.of(2, List.of());
         Exposure exposure = Cases.even(2, .3);
         TopChance top = Chance.of(none, exposure);
         assertEquals(new Estimate(Basis.EXACT, 0, 0, 0, 0, 0), top.average());
@@ -95,7 +95,7 @@ class ChanceRefusalsTest {
         assertEquals(0, Chance.ranges(none, exposure, 20, 1).average().high95());
         assertEquals(
                 0,
-                Chance.of(CutSets.of(0, List.of(), 0), Exposure.of(1, List.of())).last().value());
+                Chance.of(CutUnion.of(0, List.of(), 0), Exposure.of(1, List.of())).last().value());
     }
 
     @Test
@@ -115,7 +115,7 @@ class ChanceRefusalsTest {
                 IntStream.range(0, 3000)
                         .mapToObj(n -> random.ints(3, 0, 300).boxed().toList())
                         .toList();
-        CutSets large = CutSets.of(300, sets);
+        CutUnion large = CutUnion.of(300, sets);
         assertEquals(Basis.BOUNDED, large.basis());
         assertEquals(0, large.nodes());
         Exposure exposure = Cases.even(300, 1e-3);

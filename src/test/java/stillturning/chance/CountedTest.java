@@ -56,10 +56,10 @@ class CountedTest {
             double counted = family.counted();
             Exposure exposure = Cases.perFlight(family.chances());
             Estimate exact =
-                    Chance.of(CutSets.of(family.events(), family.sets()), exposure).average();
+                    Chance.of(CutUnion.of(family.events(), family.sets()), exposure).average();
             assertEquals(counted, exact.value(), 1e-12 * counted, () -> "" + family);
             Estimate bounded =
-                    Chance.of(CutSets.of(family.events(), family.sets(), 0), exposure).average();
+                    Chance.of(CutUnion.of(family.events(), family.sets(), 0), exposure).average();
             double slack = 1e-12;
             assertTrue(bounded.low() <= counted + slack, () -> family + " " + bounded);
             assertTrue(bounded.high() >= counted - slack, () -> family + " " + bounded);
@@ -75,9 +75,9 @@ class CountedTest {
         SplittableRandom random = new SplittableRandom(seed);
         for (int round = 0; round < ROUNDS; round++) {
             Family family = Family.of(random);
-            CutSets cutSets = CutSets.of(family.events(), family.sets());
+            CutUnion union = CutUnion.of(family.events(), family.sets());
             InclusionExclusion found =
-                    Chance.inclusionExclusion(cutSets, Cases.perFlight(family.chances()), 14);
+                    Chance.inclusionExclusion(union, Cases.perFlight(family.chances()), 14);
             double counted = family.counted();
             List<Double> partial = found.partialSums();
             assertTrue(found.complete());
@@ -96,10 +96,9 @@ class CountedTest {
         SplittableRandom random = new SplittableRandom(seed);
         for (int round = 0; round < ROUNDS / 2; round++) {
             Family family = Family.of(random);
-            CutSets cutSets = CutSets.of(family.events(), family.sets());
+            CutUnion union = CutUnion.of(family.events(), family.sets());
             double top = family.counted();
-            for (Importance found :
-                    Chance.importances(cutSets, Cases.perFlight(family.chances()))) {
+            for (Importance found : Chance.importances(union, Cases.perFlight(family.chances()))) {
                 int event = found.events().get(0);
                 double always = family.counted(event, 1);
                 double never = family.counted(event, 0);
@@ -110,7 +109,7 @@ class CountedTest {
                 assertEquals(top, q * found.always() + (1 - q) * found.never(), 1e-12);
                 double with =
                         Cases.counted(
-                                cutSets.sets().stream().filter(s -> s.contains(event)).toList(),
+                                union.sets().stream().filter(s -> s.contains(event)).toList(),
                                 family.chances());
                 assertEquals(
                         top == 0 ? 0 : with / top,
@@ -138,8 +137,8 @@ class CountedTest {
                 jumbled.set(i, jumbled.get(other));
                 jumbled.set(other, moved);
             }
-            CutSets plain = CutSets.of(family.events(), family.sets());
-            CutSets mixed = CutSets.of(family.events(), jumbled);
+            CutUnion plain = CutUnion.of(family.events(), family.sets());
+            CutUnion mixed = CutUnion.of(family.events(), jumbled);
             assertEquals(plain.sets(), mixed.sets());
             assertEquals(plain.absorbed() + family.sets().size(), mixed.absorbed());
             Exposure exposure = Cases.perFlight(family.chances());
@@ -160,7 +159,7 @@ class CountedTest {
             }
             double found =
                     Cases.average(
-                            CutSets.of(family.events(), family.sets()),
+                            CutUnion.of(family.events(), family.sets()),
                             Exposure.of(Cases.HOUR, occurrences));
             assertEquals(simpson(family.sets(), rates), found, 1e-8, () -> "" + family);
         }
@@ -189,7 +188,7 @@ class CountedTest {
                 sets.add(List.of(one, other));
             }
         }
-        CutSets block = CutSets.of(120, sets);
+        CutUnion block = CutUnion.of(120, sets);
         assertEquals(3600, block.sets().size());
         assertEquals(2, block.nodes());
         double any = 1 - Math.pow(.999, 60);
@@ -200,7 +199,7 @@ class CountedTest {
     void longChainOfPairsNeedsNoDeepStack() {
         List<List<Integer>> sets =
                 IntStream.range(0, 20_000).mapToObj(e -> List.of(e, e + 1)).toList();
-        CutSets chain = CutSets.of(20_001, sets, 4_000_000);
+        CutUnion chain = CutUnion.of(20_001, sets, 4_000_000);
         assertEquals(Basis.EXACT, chain.basis());
         // none of n neighbours together: a(n) = p a(n-1) + qp a(n-2)
         double p = .9999;

@@ -23,8 +23,8 @@ class HandbookTreesTest {
     private static final int K1 = 4;
     private static final int R = 5;
 
-    private static final CutSets TANK =
-            CutSets.of(
+    private static final CutUnion TANK =
+            CutUnion.of(
                     6,
                     List.of(
                             List.of(T),
@@ -81,7 +81,7 @@ class HandbookTreesTest {
                 sets.add(List.of(one, other));
             }
         }
-        CutSets full = CutSets.of(16, sets);
+        CutUnion full = CutUnion.of(16, sets);
         assertEquals(29, full.sets().size());
         Estimate top = Chance.of(full, Cases.even(16, .01)).average();
         assertEquals(.0511920537, top.value(), 5e-11);
@@ -153,29 +153,29 @@ class HandbookTreesTest {
     @Test
     void smallTreesHaveTheirTops() {
         // landing gear does not deploy; the same sets in NUREG-0492 chapter VII (from memory)
-        CutSets gear = CutSets.of(3, List.of(List.of(2), List.of(0, 1)));
+        CutUnion gear = CutUnion.of(3, List.of(List.of(2), List.of(0, 1)));
         assertEquals(.109, Cases.average(gear, Cases.even(3, .1)), 1e-12);
         Estimate disjoint = Chance.of(gear, Cases.even(3, .1)).average();
         assertEquals(.110, disjoint.rareEventSum(), 1e-12);
         assertEquals(.109, disjoint.minCutUpperBound(), 1e-12);
         // no flow to deluge nozzles (course exercise, read in a second source; value computed)
-        CutSets deluge = CutSets.of(4, List.of(List.of(0, 3), List.of(1, 2)));
+        CutUnion deluge = CutUnion.of(4, List.of(List.of(0, 3), List.of(1, 2)));
         assertEquals(.0199, Cases.average(deluge, Cases.even(4, .1)), 1e-12);
         // loss of power (lecture notes on fault trees, read; printed .010)
-        CutSets power = CutSets.of(3, List.of(List.of(0, 1), List.of(2)));
+        CutUnion power = CutUnion.of(3, List.of(List.of(0, 1), List.of(2)));
         assertEquals(.009999875, Cases.average(power, Cases.perFlight(.067, .075, .005)), 1e-12);
     }
 
     @Test
     void setsThatContainAnotherAreAbsorbed() {
         // lecture notes on fault trees (read): E1E3E4 + E2 + E5 + E3 leaves three singles
-        CutSets notes =
-                CutSets.of(5, List.of(List.of(0, 2, 3), List.of(1), List.of(4), List.of(2)));
+        CutUnion notes =
+                CutUnion.of(5, List.of(List.of(0, 2, 3), List.of(1), List.of(4), List.of(2)));
         assertEquals(List.of(List.of(1), List.of(2), List.of(4)), notes.sets());
         assertEquals(1, notes.absorbed());
         // exercise adapted from Rausand & Hoyland (read in a second source): 6 sets are left
-        CutSets exercise =
-                CutSets.of(
+        CutUnion exercise =
+                CutUnion.of(
                         8,
                         List.of(
                                 List.of(0),
@@ -192,7 +192,7 @@ class HandbookTreesTest {
     @Test
     void eitherOfThreeIsTheComplementOfNone() {
         // handbook chapter VI (from memory, unverified): .1, .2, .3 give .496, rare-event .6
-        CutSets or = CutSets.of(3, List.of(List.of(0), List.of(1), List.of(2)));
+        CutUnion or = CutUnion.of(3, List.of(List.of(0), List.of(1), List.of(2)));
         Estimate top = Chance.of(or, Cases.perFlight(.1, .2, .3)).average();
         assertEquals(.496, top.value(), 1e-12);
         assertEquals(.6, top.rareEventSum(), 1e-12);
@@ -201,7 +201,7 @@ class HandbookTreesTest {
     @Test
     void activeEventTakesPartInAFlightByItsRate() {
         // 1 - exp(-x) against x: .050, .50 and 5.08 % (formula from memory, values computed)
-        CutSets one = CutSets.of(1, List.of(List.of(0)));
+        CutUnion one = CutUnion.of(1, List.of(List.of(0)));
         assertEquals(.00050, .001 / Cases.average(one, Cases.active(.001)) - 1, 5e-6);
         assertEquals(.0050, .01 / Cases.average(one, Cases.active(.01)) - 1, 5e-5);
         assertEquals(.0508, .1 / Cases.average(one, Cases.active(.1)) - 1, 5e-5);

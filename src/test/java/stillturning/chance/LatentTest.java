@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.ValueSource;
  * 25.1309, ARP4761, NUREG/CR-4780, IEC 61508-6); values computed from them.
  */
 class LatentTest {
-    private static final CutSets ONE = CutSets.of(1, List.of(List.of(0)));
-    private static final CutSets PAIR = CutSets.of(2, List.of(List.of(0, 1)));
+    private static final CutUnion ONE = CutUnion.of(1, List.of(List.of(0)));
+    private static final CutUnion PAIR = CutUnion.of(2, List.of(List.of(0, 1)));
 
     /** An hour between tests, so that the rate per hour is x. */
     private static Exposure tested(int units, double x) {
@@ -45,9 +45,9 @@ class LatentTest {
     void unitsTestedTogetherAreLostTogetherMoreOftenThanTheirMeansSay() {
         assertEquals(3.30845e-5, Cases.average(PAIR, tested(2, .01)), 5e-11);
         assertEquals(3.094595e-3, Cases.average(PAIR, tested(2, .1)), 5e-10);
-        CutSets twoOfThree = CutSets.of(3, List.of(List.of(0, 1), List.of(0, 2), List.of(1, 2)));
+        CutUnion twoOfThree = CutUnion.of(3, List.of(List.of(0, 1), List.of(0, 2), List.of(1, 2)));
         assertEquals(9.87594e-5, Cases.average(twoOfThree, tested(3, .01)), 5e-10);
-        CutSets allThree = CutSets.of(3, List.of(List.of(0, 1, 2)));
+        CutUnion allThree = CutUnion.of(3, List.of(List.of(0, 1, 2)));
         assertEquals(2.47021e-7, Cases.average(allThree, tested(3, .01)), 5e-13);
     }
 
@@ -144,8 +144,8 @@ class LatentTest {
         assertEquals(4.38e-3, Cases.average(ONE, unit), 2e-5);
     }
 
-    private static CutSets shared() {
-        return CutSets.of(3, List.of(List.of(0, 1), List.of(2)));
+    private static CutUnion shared() {
+        return CutUnion.of(3, List.of(List.of(0, 1), List.of(2)));
     }
 
     private static Exposure exposure(Occurrence unit, double beta) {

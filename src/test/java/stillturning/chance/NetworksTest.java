@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Benchmark networks and k-out-of-n systems; vertices 0 and 1 are the terminals. */
 class NetworksTest {
     /** Components 1, 2 at the source, 4 after 1, 5 after 2, 3 across. */
-    private static final CutSets BRIDGE =
-            CutSets.of(
+    private static final CutUnion BRIDGE =
+            CutUnion.of(
                     5, List.of(List.of(0, 1), List.of(3, 4), List.of(0, 2, 4), List.of(1, 2, 3)));
 
     /**
@@ -76,21 +76,21 @@ class NetworksTest {
         List<List<Integer>> cuts =
                 Cases.minimal(there, failed -> there - Integer.bitCount(failed) < needed);
         assertEquals(
-                works, 1 - Cases.average(CutSets.of(there, cuts), Cases.even(there, .1)), 1e-12);
+                works, 1 - Cases.average(CutUnion.of(there, cuts), Cases.even(there, .1)), 1e-12);
     }
 
     @Test
     void consecutiveSystemIsLostOnlyByNeighbours() {
         // Birolini 2007 section 2.2.6 (definition read, terms re-derived)
-        CutSets three =
-                CutSets.of(5, List.of(List.of(0, 1, 2), List.of(1, 2, 3), List.of(2, 3, 4)));
+        CutUnion three =
+                CutUnion.of(5, List.of(List.of(0, 1, 2), List.of(1, 2, 3), List.of(2, 3, 4)));
         assertEquals(.9972, 1 - Cases.average(three, Cases.even(5, .1)), 5e-5);
     }
 
     @Test
     void hotPairOfActiveUnits() {
         // lambda t = .1 each: R = .99094408 (computed)
-        CutSets pair = CutSets.of(2, List.of(List.of(0, 1)));
+        CutUnion pair = CutUnion.of(2, List.of(List.of(0, 1)));
         assertEquals(.99094408, 1 - Cases.average(pair, Cases.active(.1), Cases.active(.1)), 5e-9);
     }
 
@@ -113,7 +113,7 @@ class NetworksTest {
 
     private static void assertNetwork(
             double works, Map<Integer, Integer> cutsBySize, int[][] edges) {
-        CutSets cuts = CutSets.of(edges.length, Cases.edgeCuts(edges));
+        CutUnion cuts = CutUnion.of(edges.length, Cases.edgeCuts(edges));
         assertEquals(cutsBySize, cuts.byOrder());
         assertEquals(works, 1 - Cases.average(cuts, Cases.even(edges.length, .1)), 5e-11);
     }

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * Minimal cut sets, made ready to be asked for probabilities again and again. Sets that repeat, or
  * contain another, say nothing new: they are absorbed and counted.
  */
-public final class CutSets {
+public final class CutUnion {
 
     /** Nodes of the diagram, unless somebody says otherwise. */
     public static final int NODE_LIMIT = 300_000;
@@ -25,7 +25,7 @@ public final class CutSets {
     private final CutSetSums sums;
     private final Optional<Diagram> diagram;
 
-    private CutSets(int events, int nodeLimit, List<int[]> given) {
+    private CutUnion(int events, int nodeLimit, List<int[]> given) {
         this.events = events;
         this.nodeLimit = nodeLimit;
         sets = minimal(given, events);
@@ -35,7 +35,7 @@ public final class CutSets {
     }
 
     /** As {@link #of(int, List, int)} with the usual limit. */
-    public static CutSets of(int events, List<List<Integer>> sets) {
+    public static CutUnion of(int events, List<List<Integer>> sets) {
         return of(events, sets, NODE_LIMIT);
     }
 
@@ -48,7 +48,7 @@ public final class CutSets {
      * @throws IllegalArgumentException if a set is empty or names an event that does not exist, or
      *     there are more than 1,048,576 events
      */
-    public static CutSets of(int events, List<List<Integer>> sets, int nodeLimit) {
+    public static CutUnion of(int events, List<List<Integer>> sets, int nodeLimit) {
         if (events < 0 || events > DiagramGrowth.MOST_EVENTS) {
             throw new IllegalArgumentException(events + " events are too few or too many");
         }
@@ -68,7 +68,7 @@ public final class CutSets {
             }
             sorted.add(distinct);
         }
-        return new CutSets(events, nodeLimit, sorted);
+        return new CutUnion(events, nodeLimit, sorted);
     }
 
     /** Number of events. */
