@@ -86,6 +86,27 @@ class ArchitectureTest {
                                             "story",
                                             "timeline",
                                             "cutset")),
+                            Map.entry(
+                                    "runup",
+                                    Set.of(
+                                            "parts",
+                                            "model",
+                                            "failure",
+                                            "story",
+                                            "timeline",
+                                            "together",
+                                            "cutset",
+                                            "cover")),
+                            Map.entry(
+                                    "likelihood",
+                                    Set.of(
+                                            "parts",
+                                            "model",
+                                            "failure",
+                                            "together",
+                                            "cutset",
+                                            "runup",
+                                            "chance")),
                             Map.entry("ranges", Set.of("model", "failure", "story", "assess")),
                             Map.entry(
                                     "files",

@@ -27,8 +27,8 @@ final class Rehearsals {
 
     /**
      * How long each position is held (s): longer than lamps, contactors and computers take to
-     * answer. What is seen must be the same for each of them, so that a lamp which a charging battery
-     * puts out sooner or later tells nothing. A guess.
+     * answer. What is seen must be the same for each of them, so that a lamp which a charging
+     * battery puts out sooner or later tells nothing. A guess.
      */
     private static final List<Double> HOLDS = List.of(15.0, 30.0, 90.0);
 
@@ -49,8 +49,7 @@ final class Rehearsals {
 
     Rehearsals(Study study, Candidate candidate) throws UntoldStory {
         this.candidate = candidate;
-        this.ground =
-                new Timeline(study, candidate, Moment.heldIn(study.goals().runUp().name()));
+        this.ground = new Timeline(study, candidate, Moment.heldIn(study.goals().runUp().name()));
     }
 
     /**
@@ -145,8 +144,8 @@ final class Rehearsals {
     }
 
     /**
-     * What is seen of a failure instead of what is expected of a move, if anything. A breaker that a
-     * hand can pull may still not open by itself, so pulling it says nothing of that.
+     * What is seen of a failure instead of what is expected of a move, if anything. A breaker that
+     * a hand can pull may still not open by itself, so pulling it says nothing of that.
      */
     Optional<Check.Revealed> reveals(int event, Failure failure, Move move) throws UntoldStory {
         if (failure.hits().stream().anyMatch(hit -> pulls(move, hit.part()))) {

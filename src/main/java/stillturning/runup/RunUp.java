@@ -26,8 +26,7 @@ public final class RunUp {
 
     /** Kinds of checks, each tried for what those before it do not reveal. */
     private static final List<Stage> STAGES =
-            List.of(
-                    Rehearsals::ofLevers, Rehearsals::ofBreakers, Rehearsals::ofBreakersWithMore);
+            List.of(Rehearsals::ofLevers, Rehearsals::ofBreakers, Rehearsals::ofBreakersWithMore);
 
     private interface Stage {
         List<Move> moves(Rehearsals rehearsals) throws UntoldStory;
@@ -84,17 +83,12 @@ public final class RunUp {
                 proven &= choice.proof() != Choice.Proof.NONE;
                 List<Check> chosen = choice.chosen().stream().map(possible::get).toList();
                 checks.addAll(ordered(chosen));
-                chosen.forEach(check -> check.reveals().forEach(r -> open.remove((Integer) r.event())));
+                chosen.forEach(
+                        check -> check.reveals().forEach(r -> open.remove((Integer) r.event())));
             }
         }
         return new Card(
-                latents,
-                phase,
-                Rehearsals.HELD_SECONDS,
-                checks,
-                proven,
-                open,
-                unconfirmed(checks));
+                latents, phase, Rehearsals.HELD_SECONDS, checks, proven, open, unconfirmed(checks));
     }
 
     private static List<Check> ordered(List<Check> checks) {

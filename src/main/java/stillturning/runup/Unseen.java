@@ -110,8 +110,7 @@ final class Unseen {
             }
         }
         boolean stops = !story.of(Kind.ENGINE_STOPS).isEmpty();
-        boolean falters =
-                story.engine().longestInterruptionSeconds() > Sight.NOTICED_SECONDS;
+        boolean falters = story.engine().longestInterruptionSeconds() > Sight.NOTICED_SECONDS;
         return Optional.of(
                 new Sight(
                         cues,
@@ -120,7 +119,9 @@ final class Unseen {
     }
 
     private boolean starts(Failure failure) throws UntoldStory {
-        return Timeline.start(study, candidate, false, failure.hits()).map(Start::runs).orElse(true);
+        return Timeline.start(study, candidate, false, failure.hits())
+                .map(Start::runs)
+                .orElse(true);
     }
 
     private Phase firstFlown() {

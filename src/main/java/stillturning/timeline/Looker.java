@@ -59,6 +59,8 @@ final class Looker {
                         || crew.engine().longestInterruption()
                                 > Math.max(falteredBefore, Sight.NOTICED_SECONDS);
         return new Sight(
-                Set.copyOf(crew.showing()), stopped, stops ? Engine.STOPS : falters ? Engine.FALTERS : Engine.RUNS);
+                Set.copyOf(crew.showing()),
+                stopped,
+                stops ? Engine.STOPS : falters ? Engine.FALTERS : Engine.RUNS);
     }
 }

@@ -1,13 +1,21 @@
 package stillturning.together;
 
+import java.util.Optional;
+import stillturning.failure.Cause;
 import stillturning.failure.Failure;
 
 /**
  * Something that can go wrong, alone or together with others.
  *
  * @param failure what it does; nothing for a pilot who does nothing
+ * @param cause what takes several parts, if that is what it is
  */
-public record Event(Kind kind, String name, Failure failure) {
+public record Event(Kind kind, String name, Failure failure, Optional<Cause> cause) {
+
+    /** One that no common cause stands behind. */
+    Event(Kind kind, String name, Failure failure) {
+        this(kind, name, failure, Optional.empty());
+    }
 
     /** What sort of thing. */
     public enum Kind {

@@ -3,11 +3,13 @@ package stillturning.together;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stillturning.cutset.CutSearch;
 import stillturning.cutset.CutSets;
 import stillturning.cutset.Watch;
+import stillturning.failure.Cause;
 import stillturning.failure.Failure;
 import stillturning.failure.FailureCatalogue;
 import stillturning.failure.FailureCatalogue.Misplaced;
@@ -31,13 +33,14 @@ public final class Together {
      *
      * @param causes what takes several parts at once
      */
-    public static List<Event> events(Candidate candidate, List<Failure> causes) {
+    public static List<Event> events(Candidate candidate, List<Cause> causes) {
         List<Event> events = new ArrayList<>();
         for (Failure single : FailureCatalogue.singlesOf(candidate)) {
             events.add(new Event(Event.Kind.FAILURE, single.name(), single));
         }
-        for (Failure cause : causes) {
-            events.add(new Event(Event.Kind.CAUSE, cause.name(), cause));
+        for (Cause cause : causes) {
+            events.add(
+                    new Event(Event.Kind.CAUSE, cause.name(), cause.failure(), Optional.of(cause)));
         }
         for (Misplaced left : FailureCatalogue.leftSwitchesOf(candidate)) {
             Failure failure = Failure.levers(left.name(), Map.of(left.lever(), left.position()));
