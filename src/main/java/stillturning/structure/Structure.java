@@ -1,8 +1,11 @@
 package stillturning.structure;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.ConnectivityInspector;
@@ -43,7 +46,7 @@ public final class Structure {
                         .map(load -> LoadEnds.of(load, wiring))
                         .flatMap(Optional::stream)
                         .toList();
-        intact = survival.without(Survival.NONE);
+        intact = survival.without(Survival.NOTHING_GONE);
         sayings = new Sayings(wiring, survival, loads);
     }
 
@@ -52,8 +55,58 @@ public final class Structure {
         return new Structure(aircraft, candidate).findings();
     }
 
+    /**
+     * What the shape says once nothing, and once each part, is gone: nothing first, then part by
+     * part in the candidate's order.
+     */
+    public static List<Removal> removals(Aircraft aircraft, Candidate candidate) {
+        Structure structure = new Structure(aircraft, candidate);
+        List<Removal> removals = new ArrayList<>();
+        removals.add(structure.removal(OptionalInt.empty()));
+        IntStream.range(0, candidate.parts().size())
+                .mapToObj(part -> structure.removal(OptionalInt.of(part)))
+                .forEach(removals::add);
+        return List.copyOf(removals);
+    }
+
+    /**
+     * What the shape says once a part, or nothing, is gone.
+     *
+     * @throws IllegalArgumentException if the candidate has no such part
+     */
+    public static Removal without(Aircraft aircraft, Candidate candidate, Optional<String> part) {
+        Structure structure = new Structure(aircraft, candidate);
+        OptionalInt gone = OptionalInt.empty();
+        if (part.isPresent()) {
+            gone = structure.wiring.part(part.get());
+            if (gone.isEmpty()) {
+                throw new IllegalArgumentException(candidate.id() + " has no part " + part.get());
+            }
+        }
+        return structure.removal(gone);
+    }
+
+    private Removal removal(OptionalInt part) {
+        BitSet gone = new BitSet();
+        part.ifPresent(gone::set);
+        Optional<Survival.Standing> standing = survival.standing(gone, this::runs);
+        Optional<String> id = part.stream().mapToObj(wiring::id).findFirst();
+        if (standing.isEmpty()) {
+            String evidence =
+                    part.isPresent()
+                            ? sayings.reason(part.getAsInt(), intact)
+                            : "no position of the switches feeds all that is needed";
+            return new Removal(id, false, Map.of(), evidence);
+        }
+        return new Removal(
+                id,
+                true,
+                wiring.positions(standing.get().at()),
+                sayings.feeding(standing.get().outcome()));
+    }
+
     private StructureFindings findings() {
-        Optional<Outcome> running = survival.enough(Survival.NONE, this::runs);
+        Optional<Outcome> running = survival.enough(Survival.NOTHING_GONE, this::runs);
         return new StructureFindings(
                 independentLoops(wiring.circuit),
                 running.isPresent(),
@@ -83,7 +136,8 @@ public final class Structure {
     }
 
     private boolean isSupplied(LoadEnds load) {
-        return survival.enough(Survival.NONE, now -> now.fed().get(load.need())).isPresent();
+        return survival.enough(Survival.NOTHING_GONE, now -> now.fed().get(load.need()))
+                .isPresent();
     }
 
     /** Only what feeds the running engine can be missed: no other part is tried. */
@@ -91,9 +145,15 @@ public final class Structure {
         List<Integer> needs =
                 loads.stream().map(LoadEnds::need).filter(running.fed()::get).toList();
         return survival.partsBehind(needs, running).stream()
-                .filter(part -> survival.enough(part, this::runs).isEmpty())
+                .filter(part -> survival.enough(only(part), this::runs).isEmpty())
                 .mapToObj(part -> new SinglePoint(wiring.id(part), sayings.reason(part, intact)))
                 .toList();
+    }
+
+    private static BitSet only(int part) {
+        BitSet gone = new BitSet();
+        gone.set(part);
+        return gone;
     }
 
     private List<LoadWays> loadWays() {

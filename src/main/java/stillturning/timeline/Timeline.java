@@ -172,8 +172,12 @@ public final class Timeline {
         return tell(failure, setting, HORIZON_SECONDS);
     }
 
-    /** The same, cut at another horizon (s). */
-    Story tell(Failure failure, Setting setting, double horizonSeconds) throws UntoldStory {
+    /**
+     * The same, cut at another horizon (s).
+     *
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public Story tell(Failure failure, Setting setting, double horizonSeconds) throws UntoldStory {
         Run run =
                 new Run(
                         candidate,
