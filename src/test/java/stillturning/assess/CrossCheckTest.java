@@ -1,31 +1,51 @@
 package stillturning.assess;
 
-import java.nio.file.Path;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
-import stillturning.files.StudyReader;
+import java.util.*;
+import org.junit.jupiter.api.Test;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.story.UntoldStory;
+import stillturning.structure.*;
 
 class CrossCheckTest {
-    @ParameterizedTest
-    @ValueSource(strings = {"sandpiper", "first-steps"})
-    void look(String name) throws UntoldStory {
-        Study study = StudyReader.read(Path.of("architectures", name)).study().orElseThrow();
-        for (int i = 0; i < 2; i++) {
-            for (Candidate c : study.candidates()) {
-                long t = System.nanoTime();
+    @Test
+    void look() {
+        Map<String, Integer> counts = new TreeMap<>();
+        int shown = 0;
+        for (long seed = 0; seed < 400; seed++) {
+            Study study = new RandomShape(seed).study;
+            Candidate c = study.candidates().get(0);
+            try {
                 var all = Assess.disagreements(study, c);
-                System.err.println(
-                        c.id()
-                                + " "
-                                + c.parts().size()
-                                + " parts "
-                                + (System.nanoTime() - t) / 1e6
-                                + " ms");
-                all.forEach(System.err::println);
+                var rem = Structure.removals(study.aircraft(), c);
+                boolean s0 = rem.get(0).supplied();
+                counts.merge("candidates supplied " + s0, 1, Integer::sum);
+                if (s0)
+                    counts.merge(
+                            "removals supplied",
+                            (int) rem.stream().filter(r -> r.supplied()).count(),
+                            Integer::sum);
+                if (s0)
+                    counts.merge(
+                            "removals not supplied",
+                            (int) rem.stream().filter(r -> !r.supplied()).count(),
+                            Integer::sum);
+                for (var d : all) {
+                    counts.merge(
+                            d.structureSays()
+                                    + "/"
+                                    + d.storySays()
+                                    + " "
+                                    + (d.part().isEmpty() ? "NOTHING " : "")
+                                    + d.because(),
+                            1,
+                            Integer::sum);
+                    if (d.because().isEmpty() && shown++ < 12) System.err.println(seed + " " + d);
+                }
+            } catch (UntoldStory e) {
+                counts.merge("untold " + String.valueOf(e.getMessage()).replaceAll("\\d.*", ""), 1, Integer::sum);
             }
         }
+        counts.forEach((k, v) -> System.err.println(v + "  " + k));
     }
 }
