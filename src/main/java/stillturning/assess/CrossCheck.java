@@ -1,9 +1,11 @@
 package stillturning.assess;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stillturning.failure.Failure;
 import stillturning.failure.FailureCatalogue;
 import stillturning.model.Candidate;
@@ -13,9 +15,9 @@ import stillturning.story.Bar;
 import stillturning.story.Bar.Doing;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
-import stillturning.story.Setting.Shedding;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
+import stillturning.structure.Leniency;
 import stillturning.structure.Removal;
 import stillturning.structure.Structure;
 import stillturning.timeline.Timeline;
@@ -140,20 +142,38 @@ final class CrossCheck {
     }
 
     private boolean agreeWithout(List<Difference> away, Removal removal) {
-        Supposition without = new Supposition(study, candidate).without(away);
-        Removal shape = Structure.without(without.study().aircraft(), candidate, removal.part());
+        Supposition as = new Supposition(study, candidate);
+        Removal shape = shape(as, away, removal);
         Failure failure = failure(removal);
         Failure played =
                 away.contains(Difference.PILOT)
-                        ? new Failure(failure.name(), failure.hits(), removal.levers())
+                        ? new Failure(failure.name(), failure.hits(), shape.levers())
                         : failure;
-        Setting setting =
-                away.contains(Difference.OTHER_LOADS) ? PLANNED.with(Shedding.BEST) : PLANNED;
+        Supposition told = as.without(away);
         try {
-            Timeline timeline = new Timeline(without.study(), without.candidate());
-            return runs(timeline.tell(played, setting, horizonSeconds)) == shape.supplied();
+            Timeline timeline = new Timeline(told.study(), told.candidate());
+            return runs(timeline.tell(played, PLANNED, horizonSeconds)) == shape.supplied();
         } catch (UntoldStory e) {
             return false;
         }
+    }
+
+    /** To the shape, procedures are where levers can stand: it keeps them. */
+    private static Removal shape(Supposition as, List<Difference> away, Removal removal) {
+        Supposition kept = as.without(away.stream().filter(d -> !d.isAboutWhoActs()).toList());
+        return Structure.without(
+                kept.study().aircraft(), kept.candidate(), removal.part(), leniencies(away));
+    }
+
+    /** What the shape is asked to count instead of taking it from the story. */
+    private static Set<Leniency> leniencies(List<Difference> away) {
+        Set<Leniency> lenient = EnumSet.noneOf(Leniency.class);
+        if (away.contains(Difference.SNEAK_PATH)) {
+            lenient.add(Leniency.THROUGH_LOADS_AND_SOURCES);
+        }
+        if (away.contains(Difference.DEFAULT)) {
+            lenient.add(Leniency.FALLING_INTO_DEFAULTS);
+        }
+        return lenient;
     }
 }

@@ -5,6 +5,8 @@ package stillturning.assess;
  * story told again without it.
  */
 public enum Difference {
+    SNEAK_PATH("current comes through a load, a coil or another source"),
+    DEFAULT("a channel that is switched off loses its logic and closes by default"),
     TIME("batteries run down"),
     WEAK_SUPPLY("a supply is too weak for what it has to feed"),
     WAITING("the engine does not wait until its needs are met again"),
@@ -12,8 +14,7 @@ public enum Difference {
     AUTOMATIC("an automatic acts"),
     MANAGEMENT("a battery's management acts"),
     OVER_VOLTAGE("loads or guards do not bear the voltage"),
-    UNSTEADY("an alternator without a battery is played as gone"),
-    OTHER_LOADS("current comes by way of loads that the engine does not need");
+    UNSTEADY("an alternator without a battery is played as gone");
 
     private final String words;
 
@@ -24,5 +25,10 @@ public enum Difference {
     /** In words. */
     public String words() {
         return words;
+    }
+
+    /** Whether it is about who moves levers, and when. */
+    boolean isAboutWhoActs() {
+        return this == PILOT || this == AUTOMATIC;
     }
 }

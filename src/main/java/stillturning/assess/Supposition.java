@@ -60,7 +60,7 @@ record Supposition(Study study, Candidate candidate) {
             case MANAGEMENT -> with(part -> part instanceof Battery b ? unmanaged(b) : part);
             case OVER_VOLTAGE -> with(Supposition::hardened);
             case UNSTEADY -> with(part -> part instanceof Alternator a ? steady(a) : part);
-            case OTHER_LOADS -> this;
+            case SNEAK_PATH, DEFAULT -> this;
         };
     }
 
@@ -153,6 +153,10 @@ record Supposition(Study study, Candidate candidate) {
                             CONTENT_VOLTS,
                             c.winding().seconds());
             return new Contactor(c.tag(), winding, c.contactOhms());
+        }
+        if (part instanceof Alternator a) {
+            double fieldOhms = a.fieldOhms() / HARDLY;
+            return new Alternator(a.tag(), a.regulation(), a.output(), fieldOhms, 0, a.alone());
         }
         if (part instanceof DcConverter c) {
             Conversion.Input input = new Conversion.Input(0, CONTENT_VOLTS, 2 * CONTENT_VOLTS);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.ConnectivityInspector;
@@ -37,8 +38,8 @@ public final class Structure {
     private final Outcome intact;
     private final Sayings sayings;
 
-    private Structure(Aircraft aircraft, Candidate candidate) {
-        wiring = new Wiring(candidate);
+    private Structure(Aircraft aircraft, Candidate candidate, Set<Leniency> lenient) {
+        wiring = new Wiring(candidate, lenient);
         survival = new Survival(wiring);
         logic = aircraft.engine().logic();
         loads =
@@ -52,7 +53,7 @@ public final class Structure {
 
     /** What the candidate's shape alone says about the engine's needs. */
     public static StructureFindings of(Aircraft aircraft, Candidate candidate) {
-        return new Structure(aircraft, candidate).findings();
+        return new Structure(aircraft, candidate, Set.of()).findings();
     }
 
     /**
@@ -60,7 +61,7 @@ public final class Structure {
      * part in the candidate's order.
      */
     public static List<Removal> removals(Aircraft aircraft, Candidate candidate) {
-        Structure structure = new Structure(aircraft, candidate);
+        Structure structure = new Structure(aircraft, candidate, Set.of());
         List<Removal> removals = new ArrayList<>();
         removals.add(structure.removal(OptionalInt.empty()));
         IntStream.range(0, candidate.parts().size())
@@ -72,10 +73,12 @@ public final class Structure {
     /**
      * What the shape says once a part, or nothing, is gone.
      *
+     * @param lenient what is counted as a way although it usually is not
      * @throws IllegalArgumentException if the candidate has no such part
      */
-    public static Removal without(Aircraft aircraft, Candidate candidate, Optional<String> part) {
-        Structure structure = new Structure(aircraft, candidate);
+    public static Removal without(
+            Aircraft aircraft, Candidate candidate, Optional<String> part, Set<Leniency> lenient) {
+        Structure structure = new Structure(aircraft, candidate, lenient);
         OptionalInt gone = OptionalInt.empty();
         if (part.isPresent()) {
             gone = structure.wiring.part(part.get());
@@ -94,7 +97,7 @@ public final class Structure {
         if (standing.isEmpty()) {
             String evidence =
                     part.isPresent()
-                            ? sayings.reason(part.getAsInt(), intact)
+                            ? reason(part.getAsInt())
                             : "no position of the switches feeds all that is needed";
             return new Removal(id, false, Map.of(), evidence);
         }
@@ -146,8 +149,16 @@ public final class Structure {
                 loads.stream().map(LoadEnds::need).filter(running.fed()::get).toList();
         return survival.partsBehind(needs, running).stream()
                 .filter(part -> survival.enough(only(part), this::runs).isEmpty())
-                .mapToObj(part -> new SinglePoint(wiring.id(part), sayings.reason(part, intact)))
+                .mapToObj(part -> new SinglePoint(wiring.id(part), reason(part)))
                 .toList();
+    }
+
+    private String reason(int part) {
+        String id = wiring.id(part);
+        boolean mayDoWithout = logic.runsOn(load -> !load.equals(id));
+        return logic.loads().contains(id) && mayDoWithout
+                ? "nothing is fed that could take its place"
+                : sayings.reason(part, intact);
     }
 
     private static BitSet only(int part) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.IntStream;
 import stillturning.element.Cell;
 import stillturning.element.Channel;
@@ -73,6 +74,7 @@ final class Wiring {
     /** How many useful positions the lever of each part has, 1 for most. */
     final int[] stands;
 
+    private final Set<Leniency> lenient;
     private final Levers levers;
     private final Map<Integer, List<Integer>> barsOn = new HashMap<>();
     private final int[] barNets;
@@ -80,7 +82,8 @@ final class Wiring {
     private final Map<String, Integer> needIndex = new HashMap<>();
     private final List<List<Stand>> closedAt = new ArrayList<>();
 
-    Wiring(Candidate candidate) {
+    Wiring(Candidate candidate, Set<Leniency> lenient) {
+        this.lenient = Set.copyOf(lenient);
         circuit = candidate.circuit();
         parts = candidate.parts();
         levers = new Levers(candidate.cockpit());
@@ -98,6 +101,9 @@ final class Wiring {
         }
         circuit.placed().forEach(this::addNeed);
         circuit.placed().forEach(this::addLine);
+        if (lenient.contains(Leniency.THROUGH_LOADS_AND_SOURCES)) {
+            circuit.placed().forEach(this::addSneakPath);
+        }
     }
 
     /** Index of a part, if the candidate has it. */
@@ -134,6 +140,24 @@ final class Wiring {
             needIndex.put(placed.name(), needs.size());
             needs.add(new Need(index(placed), placed.from(), placed.to()));
         }
+    }
+
+    /** Sources and what works between two nets let current through, if that is asked. */
+    private void addSneakPath(Placed placed) {
+        Element element = placed.element();
+        if (element instanceof Cell || element instanceof Consumer || element instanceof Coil) {
+            add(placed.from(), placed.to(), placed, Kind.METAL);
+        } else if (element instanceof Generator) {
+            add(placed.to(), placed.from(), placed, Kind.ONE_WAY);
+        } else if (element instanceof Conversion conversion) {
+            int plus = circuit.net(placed.part(), conversion.output().plus());
+            add(placed.from(), placed.to(), placed, Kind.METAL);
+            add(placed.to(), plus, placed, Kind.ONE_WAY);
+        }
+    }
+
+    private void add(int from, int to, Placed placed, Kind kind) {
+        lines.add(new Line(index(placed), from, to, kind, NOTHING, PartGraph.ANY_STAND));
     }
 
     private void addLine(Placed placed) {
@@ -220,6 +244,9 @@ final class Wiring {
     }
 
     private boolean isCommanded(String part, Channel channel) {
+        if (channel.closedByDefault() && lenient.contains(Leniency.FALLING_INTO_DEFAULTS)) {
+            return true;
+        }
         return leverOf(part, channel)
                 .map(lever -> levers.closing(lever, OFF).isPresent())
                 .orElse(true);
