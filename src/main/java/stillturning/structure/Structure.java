@@ -89,6 +89,16 @@ public final class Structure {
         return structure.removal(gone);
     }
 
+    /**
+     * How each thing that the engine cannot do without is supplied, in the order of its logic: a
+     * pump of two, a lane of two.
+     */
+    public static List<FunctionWays> functions(Aircraft aircraft, Candidate candidate) {
+        Structure structure = new Structure(aircraft, candidate, Set.of());
+        return new Functions(structure.wiring, structure.survival, structure.loads, structure.logic)
+                .all();
+    }
+
     private Removal removal(OptionalInt part) {
         BitSet gone = new BitSet();
         part.ifPresent(gone::set);
@@ -168,7 +178,7 @@ public final class Structure {
     }
 
     private List<LoadWays> loadWays() {
-        WayGraph graph = new WayGraph(wiring, intact.open(), loads);
+        WayGraph graph = new WayGraph(wiring, intact.open(), loads, List.of());
         Separator separator = new Separator(graph.graph());
         return loads.stream().map(load -> waysOf(load, graph, separator)).toList();
     }
