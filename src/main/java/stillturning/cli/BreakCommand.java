@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -14,6 +15,8 @@ import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.Elsewhere;
 import stillturning.assess.Outcome;
+import stillturning.failure.Cause;
+import stillturning.failure.CommonCauses;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
@@ -43,6 +46,9 @@ import stillturning.story.UntoldStory;
             "  stillturning break sandpiper --candidate split --failure \"main bus short\""
                     + " --plot bus.png",
             "  stillturning break sandpiper --failure \"master off\"",
+            "  stillturning break sandpiper --failure \"main bus short\" --failure \"lead fuse does"
+                    + " not open\"",
+            "  stillturning break sandpiper --failure \"heat in engine\"",
             "  stillturning break sandpiper --failure alternator --in climb",
             "  stillturning break sandpiper --failure \"charging lost\" --every-phase",
             "  stillturning break sandpiper --cases",
@@ -62,8 +68,11 @@ final class BreakCommand implements Callable<Integer> {
     @Option(
             names = "--failure",
             paramLabel = "WORDS",
-            description = "A part, a part and how it fails, \"charging lost\" or \"master off\".")
-    private Optional<String> failure = Optional.empty();
+            description =
+                    "A part, a part and how it fails, \"charging lost\", \"master off\", or what"
+                            + " takes several parts (\"heat in engine\"). Given twice or more: all"
+                            + " of them at once.")
+    private List<String> failures = List.of();
 
     @Option(
             names = "--pilot",
@@ -124,8 +133,8 @@ final class BreakCommand implements Callable<Integer> {
         Study study = candidate.map(c -> only(whole, CandidateNames.find(whole, c))).orElse(whole);
         if (cases) {
             cases(study);
-        } else if (failure.isPresent()) {
-            tell(source, study, failure.get());
+        } else if (asksForStories()) {
+            tell(source, study);
         } else if (everyPhase) {
             elsewhere(study);
         } else {
@@ -135,14 +144,14 @@ final class BreakCommand implements Callable<Integer> {
     }
 
     private void refuseWhatContradicts() {
-        if (cases && (failure.isPresent() || all)) {
+        if (cases && (asksForStories() || all)) {
             throw new Refusal("--cases tells the study's own cases; leave --failure and --all out");
         }
         needsFailure("--pilot", pilot.isPresent());
         needsFailure("--plot", plot.isPresent());
         needsFailure("--in", phase.isPresent());
         needsFailure("--ranges", ranges.asked());
-        if (all && failure.isPresent()) {
+        if (all && asksForStories()) {
             throw new Refusal("--all lists every failure; leave --failure or --all out");
         }
         if (everyPhase && cases) {
@@ -163,9 +172,13 @@ final class BreakCommand implements Callable<Integer> {
     }
 
     private void needsFailure(String option, boolean given) {
-        if (given && failure.isEmpty()) {
+        if (given && failures.isEmpty()) {
             throw new Refusal(option + " needs --failure");
         }
+    }
+
+    private boolean asksForStories() {
+        return !failures.isEmpty();
     }
 
     private static Study only(Study study, Candidate candidate) {
@@ -256,9 +269,10 @@ final class BreakCommand implements Callable<Integer> {
         out.caution();
     }
 
-    private void tell(FoundStudy source, Study study, String said) {
+    private void tell(FoundStudy source, Study study) {
         Optional<PlotFiles> files = plot.map(written -> PlotFiles.named(written, around));
-        Map<String, List<Failure>> found = new FailureNames(study.candidates()).find(said);
+        FailureNames names = new FailureNames(study.candidates(), causes(source, study));
+        Map<String, List<Failure>> found = AtOnce.of(failures.stream().map(names::find).toList());
         if (everyPhase) {
             everyPhase(study, found);
             return;
@@ -286,6 +300,21 @@ final class BreakCommand implements Callable<Integer> {
         } else {
             new StoriesText(stories, sure, out).tell(drawn);
         }
+    }
+
+    private static Map<String, List<Failure>> causes(FoundStudy source, Study study) {
+        return study.candidates().stream()
+                .collect(
+                        Collectors.toMap(
+                                Candidate::id,
+                                candidate ->
+                                        CommonCauses.of(
+                                                        study.aircraft(),
+                                                        candidate,
+                                                        source.read().chances())
+                                                .stream()
+                                                .map(Cause::failure)
+                                                .toList()));
     }
 
     private void everyPhase(Study study, Map<String, List<Failure>> failures) {

@@ -36,8 +36,19 @@ final class FailureNames {
 
     private final List<Candidate> candidates;
 
+    /** What takes several parts, by candidate; asked only for what names no part. */
+    private final Map<String, List<Failure>> causes;
+
     FailureNames(Collection<Candidate> candidates) {
+        this(candidates, Map.of());
+    }
+
+    /**
+     * @param causes what takes several parts at once, by candidate
+     */
+    FailureNames(Collection<Candidate> candidates, Map<String, List<Failure>> causes) {
         this.candidates = List.copyOf(candidates);
+        this.causes = Map.copyOf(causes);
     }
 
     /** A part or operating case, and the failures of it that are meant; all of them if empty. */
@@ -62,11 +73,22 @@ final class FailureNames {
         List<Named<Meant>> names = names();
         List<Meant> best = LooseNames.best(said, names);
         List<String> parts = best.stream().map(Meant::part).distinct().toList();
+        List<String> shared = parts.isEmpty() ? LooseNames.best(said, causeNames()) : List.of();
+        if (!shared.isEmpty()) {
+            return causes(said, shared);
+        }
         if (parts.isEmpty()) {
-            throw new Refusal(unknown(said, LooseNames.nearest(said, names)));
+            throw new Refusal(
+                    unknown(
+                            said,
+                            Stream.concat(
+                                            LooseNames.nearest(said, names).stream()
+                                                    .map(Meant::part),
+                                            LooseNames.nearest(said, causeNames()).stream())
+                                    .toList()));
         }
         if (parts.size() > 1) {
-            throw new Refusal(ambiguous(said, best));
+            throw new Refusal(ambiguous(said, best.stream().map(Meant::words)));
         }
         Set<String> wanted = best.stream().map(Meant::failure).collect(Collectors.toSet());
         Map<String, List<Failure>> found = new LinkedHashMap<>();
@@ -106,18 +128,47 @@ final class FailureNames {
                 .toList();
     }
 
-    private static String unknown(String said, List<Meant> nearest) {
+    private List<Named<String>> causeNames() {
+        return causes.values().stream()
+                .flatMap(List::stream)
+                .map(Failure::name)
+                .distinct()
+                .map(name -> new Named<>(name, List.of(Name.of(name))))
+                .toList();
+    }
+
+    /** An event that may end in several ways means each of them. */
+    private Map<String, List<Failure>> causes(String said, List<String> names) {
+        if (names.stream().map(FailureNames::event).distinct().count() > 1) {
+            throw new Refusal(ambiguous(said, names.stream()));
+        }
+        Map<String, List<Failure>> found = new LinkedHashMap<>();
+        for (Candidate candidate : candidates) {
+            List<Failure> own =
+                    causes.getOrDefault(candidate.id(), List.of()).stream()
+                            .filter(failure -> names.contains(failure.name()))
+                            .toList();
+            if (!own.isEmpty()) {
+                found.put(candidate.id(), own);
+            }
+        }
+        return found;
+    }
+
+    private static String event(String cause) {
+        int end = cause.indexOf(": ");
+        return end < 0 ? cause : cause.substring(0, end);
+    }
+
+    private static String unknown(String said, List<String> nearest) {
         String start = "nothing here fails by the name \"" + said + "\"";
         return nearest.isEmpty()
                 ? start + "; name a part, or leave --failure out to see them all"
-                : start + "; nearest:" + listed(nearest.stream().map(Meant::part));
+                : start + "; nearest:" + listed(nearest.stream());
     }
 
-    private static String ambiguous(String said, List<Meant> best) {
-        return "\""
-                + said
-                + "\" may mean any of these; say more:"
-                + listed(best.stream().map(Meant::words));
+    private static String ambiguous(String said, Stream<String> best) {
+        return "\"" + said + "\" may mean any of these; say more:" + listed(best);
     }
 
     private static String listed(Stream<String> names) {
