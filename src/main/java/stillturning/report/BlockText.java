@@ -1,0 +1,80 @@
+package stillturning.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import stillturning.report.Paint.Ink;
+import stillturning.report.TextTable.Cell;
+import stillturning.report.page.Block;
+import stillturning.report.page.Block.Grid;
+import stillturning.report.page.Block.Heading;
+import stillturning.report.page.Block.Lines;
+import stillturning.report.page.Block.Note;
+import stillturning.report.page.Block.Points;
+import stillturning.report.page.Block.Words;
+
+/** Running text for a terminal of 100 columns. */
+public final class BlockText {
+
+    private static final int WIDTH = 100;
+    private static final String INDENT = "  ";
+
+    private BlockText() {}
+
+    /** The lines of all blocks, an empty one between two that need it. */
+    public static List<String> lines(List<? extends Block> blocks, Paint paint) {
+        List<String> lines = new ArrayList<>();
+        for (Block block : blocks) {
+            if (block instanceof Heading heading) {
+                lines.add("");
+                lines.add(INDENT + paint.on(heading.words(), Ink.STRONG));
+            } else if (block instanceof Words words) {
+                lines.addAll(hung(INDENT, words.text()));
+            } else if (block instanceof Note note) {
+                lines.addAll(hung(INDENT, note.text()));
+            } else if (block instanceof Points points) {
+                lines.addAll(points(points));
+            } else if (block instanceof Grid grid) {
+                table(grid).lines(paint).forEach(line -> lines.add(INDENT + line));
+            } else if (block instanceof Lines kept) {
+                kept.lines().forEach(line -> lines.add(INDENT + line));
+            }
+        }
+        return List.copyOf(lines);
+    }
+
+    private static List<String> points(Points points) {
+        List<String> lines = new ArrayList<>();
+        int number = 0;
+        for (String point : points.points()) {
+            number++;
+            String lead = points.numbered() ? String.format(Locale.ROOT, "%2d  ", number) : "- ";
+            lines.addAll(hung(INDENT + lead, point));
+        }
+        return lines;
+    }
+
+    private static TextTable table(Grid grid) {
+        TextTable table =
+                new TextTable(
+                        grid.columns().stream()
+                                .map(
+                                        c ->
+                                                c.style().isEmpty()
+                                                        ? TextTable.Column.words(
+                                                                c.head(), c.widest())
+                                                        : TextTable.Column.numbers(
+                                                                c.head(), c.widest()))
+                                .toList());
+        grid.rows().forEach(row -> table.row(row.stream().map(Cell::new).toList()));
+        return table;
+    }
+
+    private static List<String> hung(String head, String text) {
+        List<String> lines = new ArrayList<>();
+        for (String piece : TextTable.broken(text, WIDTH - head.length())) {
+            lines.add((lines.isEmpty() ? head : " ".repeat(head.length())) + piece);
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,32 @@
+package stillturning.report.joint;
+
+import java.util.Locale;
+import stillturning.chance.Basis;
+import stillturning.chance.ChanceRange;
+import stillturning.chance.Estimate;
+import stillturning.quantity.Formats;
+
+/** Chances as a person reads them: never without their range. */
+final class ChanceWords {
+
+    private ChanceWords() {}
+
+    /** Two digits and a power of ten, {@code 2.1e-6}; plain from a thousandth on. */
+    static String of(double chance) {
+        if (chance == 0 || chance >= 1e-3) {
+            return Formats.significant(chance, 2);
+        }
+        return String.format(Locale.ROOT, "%.1e", chance).replace("e-0", "e-");
+    }
+
+    static String range(ChanceRange range) {
+        return of(range.low5()) + " to " + of(range.high95());
+    }
+
+    /** With every rate at its mean, and what is known of it. */
+    static String mean(Estimate estimate) {
+        return estimate.basis() == Basis.EXACT
+                ? of(estimate.value()) + ", counted exactly"
+                : "between " + of(estimate.low()) + " and " + of(estimate.high());
+    }
+}

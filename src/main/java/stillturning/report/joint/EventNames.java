@@ -1,0 +1,76 @@
+package stillturning.report.joint;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stillturning.together.Event;
+import stillturning.together.Event.Kind;
+
+/** What events are called, alone and many at once. */
+final class EventNames {
+
+    private static final int NAMED_IN_FULL = 2;
+
+    private final List<Event> events;
+
+    EventNames(List<Event> events) {
+        this.events = List.copyOf(events);
+    }
+
+    String of(int event) {
+        return events.get(event).name();
+    }
+
+    /** All of them at once. */
+    String together(Collection<Integer> set) {
+        return set.stream().map(this::of).collect(Collectors.joining(" + "));
+    }
+
+    Event event(int number) {
+        return events.get(number);
+    }
+
+    /** The part that fails; empty where it is not one part's own failure. */
+    String part(int event) {
+        Event one = events.get(event);
+        return one.kind() == Kind.FAILURE ? one.failure().hits().get(0).part() : "";
+    }
+
+    /** Events of which any one will do: named in full where there are few, else by their parts. */
+    String anyOf(Collection<Integer> some) {
+        if (some.size() <= NAMED_IN_FULL) {
+            return some.stream().map(this::of).collect(Collectors.joining(", or "));
+        }
+        Map<String, Set<String>> modes = modes(some);
+        Set<String> others =
+                some.stream()
+                        .filter(e -> part(e).isEmpty())
+                        .map(this::of)
+                        .collect(Collectors.toCollection(LinkedHashSet::new));
+        if (modes.size() == 1 && others.isEmpty()) {
+            Map.Entry<String, Set<String>> only = modes.entrySet().iterator().next();
+            return only.getKey() + ": " + String.join("; ", only.getValue());
+        }
+        String parts = PartNames.listed(modes.keySet());
+        String named =
+                parts.isEmpty() || others.isEmpty()
+                        ? parts + String.join(", ", others)
+                        : parts + ", " + String.join(", ", others);
+        return "any of " + some.size() + ": " + named;
+    }
+
+    private Map<String, Set<String>> modes(Collection<Integer> some) {
+        Map<String, Set<String>> modes = new LinkedHashMap<>();
+        for (int event : some) {
+            if (!part(event).isEmpty()) {
+                String mode = events.get(event).failure().hits().get(0).mode().name();
+                modes.computeIfAbsent(part(event), p -> new LinkedHashSet<>()).add(mode);
+            }
+        }
+        return modes;
+    }
+}

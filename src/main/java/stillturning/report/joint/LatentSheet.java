@@ -1,0 +1,80 @@
+package stillturning.report.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import stillturning.report.page.Block;
+import stillturning.report.page.Block.Column;
+import stillturning.report.page.Block.Grid;
+import stillturning.report.page.Block.Heading;
+import stillturning.report.page.Block.Note;
+import stillturning.report.page.Block.Points;
+import stillturning.report.page.Block.Words;
+import stillturning.runup.Latent;
+
+/** One candidate's failures of which nobody sees anything. */
+public final class LatentSheet {
+
+    /** What is meant; stands once above them. */
+    public static final String MEANING =
+            "A latent failure is one of which the pilot sees nothing from the start of the engine to"
+                    + " the landing. It matters if one more failure, or one event that takes several"
+                    + " parts, then ends the engine. Checks are those of the run-up card.";
+
+    private LatentSheet() {}
+
+    /**
+     * The blocks.
+     *
+     * @param all whether to list those that do not matter
+     */
+    public static List<Block> of(Jointly found, boolean all) {
+        EventNames names = new EventNames(found.joint().events());
+        Hidden hidden = new Hidden(found);
+        List<Latent> idle =
+                found.card().latents().stream().filter(latent -> !latent.matters()).toList();
+        List<Latent> matter = found.card().thatMatter();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(
+                new Words(
+                        found.card().latents().size()
+                                + " failures are latent; "
+                                + matter.size()
+                                + " of them end the engine with one more, and "
+                                + matter.stream()
+                                        .filter(l -> hidden.check(l.event()).isEmpty())
+                                        .count()
+                                + " of these no check reveals."));
+        if (!matter.isEmpty()) {
+            blocks.add(
+                    new Grid(
+                            List.of(
+                                    Column.words("hidden", 31),
+                                    Column.words("ends the engine with", 36),
+                                    Column.words("revealed by", 25)),
+                            hidden.thatMatter().values().stream()
+                                    .map(group -> row(group, names, hidden))
+                                    .toList()));
+        }
+        if (all && !idle.isEmpty()) {
+            blocks.add(new Heading("Latent, but no single further failure ends the engine"));
+            blocks.add(
+                    new Points(
+                            false,
+                            idle.stream().map(latent -> names.of(latent.event())).toList()));
+        } else if (!idle.isEmpty()) {
+            blocks.add(
+                    new Note(
+                            idle.size()
+                                    + " more are latent and end nothing with one more; --all lists"
+                                    + " them."));
+        }
+        return List.copyOf(blocks);
+    }
+
+    private static List<String> row(List<Latent> group, EventNames names, Hidden hidden) {
+        return List.of(
+                names.anyOf(group.stream().map(Latent::event).toList()),
+                names.anyOf(group.get(0).with()),
+                hidden.revealedBy(group.get(0).event()));
+    }
+}

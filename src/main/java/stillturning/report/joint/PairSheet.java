@@ -1,0 +1,407 @@
+package stillturning.report.joint;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import stillturning.assess.Verdict;
+import stillturning.chance.Importance;
+import stillturning.cutset.CutSets;
+import stillturning.cutset.Healing;
+import stillturning.likelihood.Likely;
+import stillturning.likelihood.Reckoning;
+import stillturning.likelihood.SetShare;
+import stillturning.likelihood.Share;
+import stillturning.quantity.Formats;
+import stillturning.report.Shown;
+import stillturning.report.StoryText;
+import stillturning.report.page.Block;
+import stillturning.report.page.Block.Column;
+import stillturning.report.page.Block.Grid;
+import stillturning.report.page.Block.Heading;
+import stillturning.report.page.Block.Lines;
+import stillturning.report.page.Block.Note;
+import stillturning.report.page.Block.Points;
+import stillturning.report.page.Block.Words;
+import stillturning.story.Pilot;
+import stillturning.together.Event.Kind;
+
+/** One candidate's smallest sets of events that end the engine, and how likely they are. */
+public final class PairSheet {
+
+    private static final int SHOWN = 12;
+    private static final int IMPORTANT = 8;
+    private static final String NONE = "-";
+
+    /** What the figures are good for; stands once above them. */
+    public static final String MEANING =
+            "Events are failures of one part, events that take several parts, switches left wrong"
+                    + " and a pilot who does nothing. A set of them ends the engine before the"
+                    + " aircraft can land, and no smaller part of it does. All happen at one moment"
+                    + " of the phase in which the study's failures happen. Chances rest on rates"
+                    + " that are mostly recalled or guessed: they compare candidates and certify"
+                    + " nothing.";
+
+    private final Jointly found;
+    private final EventNames names;
+    private final Map<List<Integer>, Double> chances;
+    private final boolean all;
+    private final List<Block> blocks = new ArrayList<>();
+
+    private PairSheet(Jointly found, boolean all) {
+        this.found = found;
+        this.all = all;
+        this.names = new EventNames(found.joint().events());
+        this.chances =
+                found.likely().worst().stream()
+                        .collect(Collectors.toMap(SetShare::events, SetShare::perFlight));
+    }
+
+    /**
+     * The blocks.
+     *
+     * @param all whether to list what is else only counted
+     */
+    public static List<Block> of(Jointly found, boolean all) {
+        PairSheet sheet = new PairSheet(found, all);
+        sheet.counts();
+        sheet.chance();
+        for (int order = 1; order <= found.joint().sets().order(); order++) {
+            sheet.sets(order);
+        }
+        sheet.importance();
+        sheet.healed();
+        sheet.untold();
+        sheet.suppositions();
+        sheet.pair();
+        return List.copyOf(sheet.blocks);
+    }
+
+    private void counts() {
+        CutSets sets = found.joint().sets();
+        Map<Kind, Long> kinds =
+                found.joint().events().stream()
+                        .collect(
+                                Collectors.groupingBy(
+                                        e -> e.kind(), TreeMap::new, Collectors.counting()));
+        blocks.add(
+                new Words(
+                        found.joint().events().size()
+                                + " events: "
+                                + kinds.entrySet().stream()
+                                        .map(e -> e.getValue() + " " + kind(e.getKey()))
+                                        .collect(Collectors.joining(", "))
+                                + ". "
+                                + sets.asked()
+                                + " sets asked about, "
+                                + found.joint().stories()
+                                + " stories told."
+                                + (sets.complete() ? "" : " Called off before the end.")));
+        Grid grid =
+                new Grid(
+                        List.of(
+                                Column.words("sets that end the engine", 34),
+                                Column.numbers("how many", 8),
+                                Column.numbers("engine's own", 13),
+                                Column.numbers("that count", 10)),
+                        counted(sets));
+        blocks.add(grid);
+        if (!found.likely().engineOwn().isEmpty()) {
+            blocks.add(
+                    new Note(
+                            "The engine's own are failures of what it cannot do without, however"
+                                    + " well it is supplied: the same in every candidate, and"
+                                    + " counted against none."));
+        }
+    }
+
+    private List<List<String>> counted(CutSets sets) {
+        List<List<String>> rows = new ArrayList<>();
+        for (int order = 1; order <= sets.order(); order++) {
+            int size = order;
+            rows.add(
+                    List.of(
+                            order == 1 ? "one event alone" : order + " events together",
+                            String.valueOf(sets.ofOrder(order).size()),
+                            String.valueOf(ofOrder(found.likely().engineOwn(), size).size()),
+                            String.valueOf(ofOrder(found.likely().sets(), size).size())));
+        }
+        return rows;
+    }
+
+    private static List<List<Integer>> ofOrder(List<List<Integer>> sets, int size) {
+        return sets.stream().filter(set -> set.size() == size).toList();
+    }
+
+    private static String kind(Kind kind) {
+        return switch (kind) {
+            case FAILURE -> "single failures";
+            case CAUSE -> "that take several parts";
+            case LEFT_SWITCH -> "switches left wrong";
+            case IDLE_PILOT -> "pilot who does nothing";
+        };
+    }
+
+    private void chance() {
+        blocks.add(new Heading("How likely it is that the engine ends"));
+        Likely likely = found.likely();
+        Reckoning checked = likely.checked();
+        Reckoning unchecked = likely.unchecked();
+        double flight = checked.point().flightSeconds();
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(
+                row(
+                        "a flight of " + Formats.duration(flight) + ", rates at their means",
+                        ChanceWords.mean(checked.point().average()),
+                        ChanceWords.mean(unchecked.point().average())));
+        rows.add(
+                row(
+                        "  the same, 5 to 95 % of the rates' spread",
+                        ChanceWords.range(checked.ranges().average()),
+                        ChanceWords.range(unchecked.ranges().average())));
+        rows.add(
+                row(
+                        "  its sets simply added (upper bound)",
+                        ChanceWords.of(checked.point().average().rareEventSum()),
+                        ChanceWords.of(unchecked.point().average().rareEventSum())));
+        rows.add(
+                row(
+                        "an hour flown, rates at their means",
+                        ChanceWords.mean(checked.point().averagePerHour()),
+                        ChanceWords.mean(unchecked.point().averagePerHour())));
+        rows.add(
+                row(
+                        "  the same, 5 to 95 % of the rates' spread",
+                        ChanceWords.range(checked.ranges().averagePerHour()),
+                        ChanceWords.range(unchecked.ranges().averagePerHour())));
+        blocks.add(
+                new Grid(
+                        List.of(
+                                Column.words("", 44),
+                                Column.words("run-up before every flight", 25),
+                                Column.words("never a run-up", 25)),
+                        rows));
+    }
+
+    private static List<String> row(String... cells) {
+        return List.of(cells);
+    }
+
+    private void sets(int order) {
+        List<List<Integer>> sets = ofOrder(found.likely().sets(), order);
+        if (sets.isEmpty()) {
+            return;
+        }
+        blocks.add(
+                new Heading(
+                        order == 1
+                                ? "One event alone, the likeliest first"
+                                : order + " events together, the likeliest first"));
+        List<Alike.Group> groups =
+                Alike.of(sets, sets.stream().map(set -> chances.getOrDefault(set, 0.0)).toList());
+        int shown = all ? groups.size() : Math.min(SHOWN, groups.size());
+        double sum = chances.values().stream().mapToDouble(Double::doubleValue).sum();
+        blocks.add(
+                new Grid(
+                        List.of(
+                                Column.numbers("of the sum", 7),
+                                Column.numbers("sets", 5),
+                                Column.words("any one of each", 80)),
+                        groups.subList(0, shown).stream().map(g -> row(g, sum)).toList()));
+        rest(groups.subList(shown, groups.size()), sum);
+        if (all && order > 1) {
+            blocks.add(new Points(false, sets.stream().map(names::together).toList()));
+        }
+    }
+
+    private List<String> row(Alike.Group group, double sum) {
+        return List.of(
+                sum == 0 ? NONE : share(group.chance() / sum),
+                String.valueOf(group.sets()),
+                group.classes().stream().map(names::anyOf).collect(Collectors.joining(" AND ")));
+    }
+
+    private void rest(List<Alike.Group> groups, double sum) {
+        if (!groups.isEmpty()) {
+            int sets = groups.stream().mapToInt(Alike.Group::sets).sum();
+            double chance = groups.stream().mapToDouble(Alike.Group::chance).sum();
+            blocks.add(
+                    new Note(
+                            sets
+                                    + " more sets in "
+                                    + groups.size()
+                                    + " rows"
+                                    + (sum == 0 ? "" : ", " + share(chance / sum) + " of the sum")
+                                    + "; --all lists them."));
+        }
+    }
+
+    private static String share(double share) {
+        return share > 0 && share < 0.001 ? "< 0.1 %" : Formats.fixed(share * 100, 1) + " %";
+    }
+
+    private void importance() {
+        shares("What it hangs on: parts", found.likely().parts());
+        shares("What it hangs on: everything else", found.likely().causes());
+    }
+
+    private void shares(String heading, List<Share> shares) {
+        if (shares.isEmpty()) {
+            return;
+        }
+        blocks.add(new Heading(heading));
+        blocks.add(
+                new Grid(
+                        List.of(
+                                Column.words("", 44),
+                                Column.numbers("goes if it never failed", 14),
+                                Column.numbers("times likelier if it surely did", 16)),
+                        shares.stream().limit(IMPORTANT).map(PairSheet::row).toList()));
+        if (shares.size() > IMPORTANT) {
+            blocks.add(new Note((shares.size() - IMPORTANT) + " more weigh less."));
+        }
+    }
+
+    private static List<String> row(Share share) {
+        Importance importance = share.importance();
+        return List.of(
+                share.name(),
+                share(importance.criticality()),
+                Double.isFinite(importance.riskAchievement())
+                        ? Formats.significant(importance.riskAchievement(), 2)
+                        : NONE);
+    }
+
+    private void healed() {
+        List<Healing> healings = found.joint().sets().healings();
+        if (healings.isEmpty()) {
+            return;
+        }
+        blocks.add(new Heading("What one more event undoes"));
+        Map<Set<Integer>, Set<List<Integer>>> sets = new LinkedHashMap<>();
+        Map<List<Integer>, Set<Integer>> by = new LinkedHashMap<>();
+        healings.forEach(
+                h -> by.computeIfAbsent(h.set(), s -> new LinkedHashSet<>()).add(h.by()));
+        by.forEach(
+                (set, undoing) ->
+                        sets.computeIfAbsent(undoing, u -> new LinkedHashSet<>()).add(set));
+        List<Map.Entry<Set<Integer>, Set<List<Integer>>>> rows =
+                sets.entrySet().stream()
+                        .sorted(
+                                Comparator.comparingInt(
+                                        (Map.Entry<Set<Integer>, Set<List<Integer>>> e) ->
+                                                -e.getKey().size() * e.getValue().size()))
+                        .toList();
+        int shown = all ? rows.size() : Math.min(SHOWN, rows.size());
+        blocks.add(
+                new Points(
+                        false,
+                        rows.subList(0, shown).stream()
+                                .map(e -> sets(e.getValue()) + " is undone by " + undone(e))
+                                .toList()));
+        blocks.add(
+                new Note(
+                        healings.size()
+                                + " sets in all end nothing although a part of them does, mostly"
+                                + " since an opening clears a short. They are counted as if the"
+                                + " engine ended, which makes it likelier, never less likely."
+                                + (shown < rows.size()
+                                        ? " " + (rows.size() - shown) + " more rows with --all."
+                                        : "")));
+    }
+
+    private String undone(Map.Entry<Set<Integer>, Set<List<Integer>>> entry) {
+        return names.anyOf(entry.getKey());
+    }
+
+    private String sets(Collection<List<Integer>> sets) {
+        boolean single = sets.stream().allMatch(set -> set.size() == 1);
+        return single
+                ? names.anyOf(sets.stream().map(set -> set.get(0)).toList())
+                : sets.stream().map(names::together).collect(Collectors.joining(", or "));
+    }
+
+    private void untold() {
+        List<List<Integer>> untold = found.joint().sets().untold();
+        if (untold.isEmpty()) {
+            return;
+        }
+        blocks.add(new Heading("What could not be computed"));
+        Map<String, List<List<Integer>>> byReason = new LinkedHashMap<>();
+        for (int i = 0; i < untold.size(); i++) {
+            byReason.computeIfAbsent(found.joint().untold().get(i), r -> new ArrayList<>())
+                    .add(untold.get(i));
+        }
+        blocks.add(
+                new Points(
+                        false,
+                        byReason.entrySet().stream()
+                                .limit(all ? untold.size() : SHOWN)
+                                .map(
+                                        e ->
+                                                e.getValue().size()
+                                                        + " sets, such as "
+                                                        + names.together(e.getValue().get(0))
+                                                        + ": "
+                                                        + e.getKey())
+                                .toList()));
+    }
+
+    private void suppositions() {
+        blocks.add(new Heading("What is supposed"));
+        blocks.add(new Points(false, found.likely().supposed()));
+    }
+
+    private void pair() {
+        blocks.add(new Heading("The pair to know"));
+        Optional<Jointly.PairToKnow> pair = found.pair();
+        if (pair.isEmpty()) {
+            blocks.add(new Words(noPair()));
+            return;
+        }
+        Verdict one = pair.get().one();
+        Verdict other = pair.get().other();
+        blocks.add(
+                new Words(
+                        "No single failure ends this engine, its own aside. Of the pairs of"
+                                + " failures of different parts the likeliest is "
+                                + names.together(pair.get().events())
+                                + ". Alone, "
+                                + alone(one)
+                                + "; "
+                                + alone(other)
+                                + ". Together:"));
+        blocks.add(
+                new Lines(StoryText.of(pair.get().together(), Pilot.PLANNED, Optional.empty())));
+    }
+
+    private static String alone(Verdict verdict) {
+        return verdict.failure().name()
+                + " comes to \""
+                + verdict.outcome().words()
+                + "\" (engine runs: "
+                + Shown.endurance(verdict.planned().engine().endurance())
+                + ")";
+    }
+
+    private String noPair() {
+        List<Integer> singles = found.singleFailures();
+        if (singles.isEmpty()) {
+            return "No two failures of different parts end this engine, its own aside.";
+        }
+        return "None: here "
+                + (singles.size() == 1
+                        ? "one failure alone ends"
+                        : singles.size() + " failures alone each end")
+                + " the engine, "
+                + names.anyOf(singles)
+                + ".";
+    }
+}
