@@ -19,6 +19,7 @@ import stillturning.failure.Cause;
 import stillturning.failure.CommonCauses;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
+import stillturning.model.Chances;
 import stillturning.model.Study;
 import stillturning.ranges.EnduranceRange;
 import stillturning.report.Beside;
@@ -52,6 +53,9 @@ import stillturning.story.UntoldStory;
             "  stillturning break sandpiper --failure alternator --in climb",
             "  stillturning break sandpiper --failure \"charging lost\" --every-phase",
             "  stillturning break sandpiper --cases",
+            "  stillturning break sandpiper --pairs --candidate split --resume pairs.json",
+            "  stillturning break sandpiper --causes",
+            "  stillturning break sandpiper --latent",
             "  stillturning break sandpiper --candidate split --failure \"charging lost\" --ranges"
         })
 final class BreakCommand implements Callable<Integer> {
@@ -84,6 +88,7 @@ final class BreakCommand implements Callable<Integer> {
     private Optional<Pilot> pilot = Optional.empty();
 
     @Mixin private RangeOptions ranges = new RangeOptions();
+    @Mixin private JointOptions joint = new JointOptions();
 
     @Option(
             names = "--plot",
@@ -118,7 +123,9 @@ final class BreakCommand implements Callable<Integer> {
 
     @Option(
             names = "--all",
-            description = "Without --failure: list also failures that leave the engine running.")
+            description =
+                    "Without --failure: list also what else is only counted, such as failures that"
+                            + " leave the engine running.")
     private boolean all;
 
     BreakCommand(Surroundings around) {
@@ -129,9 +136,10 @@ final class BreakCommand implements Callable<Integer> {
     public Integer call() {
         refuseWhatContradicts();
         FoundStudy source = FoundStudy.sound(asked.study, around);
-        Study whole = source.study();
-        Study study = candidate.map(c -> only(whole, CandidateNames.find(whole, c))).orElse(whole);
-        if (cases) {
+        Study study = source.only(candidate);
+        if (joint.any()) {
+            together(source, study);
+        } else if (cases) {
             cases(study);
         } else if (asksForStories()) {
             tell(source, study);
@@ -144,6 +152,12 @@ final class BreakCommand implements Callable<Integer> {
     }
 
     private void refuseWhatContradicts() {
+        joint.refuseWhatContradicts();
+        if (joint.any() && (asksForStories() || cases || everyPhase)) {
+            throw new Refusal(
+                    "--pairs, --latent and --causes look at all failures; leave --failure, --cases"
+                            + " and --every-phase out");
+        }
         if (cases && (asksForStories() || all)) {
             throw new Refusal("--cases tells the study's own cases; leave --failure and --all out");
         }
@@ -181,9 +195,21 @@ final class BreakCommand implements Callable<Integer> {
         return !failures.isEmpty();
     }
 
-    private static Study only(Study study, Candidate candidate) {
-        return new Study(
-                study.id(), study.heading(), study.aircraft(), study.goals(), List.of(candidate));
+    private void together(FoundStudy source, Study study) {
+        Chances chances = source.read().chances();
+        Output out = new Output(around);
+        Optional<Resumption> kept = joint.kept(source, around);
+        JointWork work = JointWork.of(study, chances, joint.order(), kept, around);
+        if (asked.json) {
+            out.raw(
+                    joint.pairs()
+                            ? JsonReport.pairs(study, work.found(), work.reasons())
+                            : JsonReport.latent(study, work.found(), work.reasons()));
+        } else if (joint.pairs()) {
+            new JointText(study, work, out).pairs(all);
+        } else {
+            new JointText(study, work, out).latent(all);
+        }
     }
 
     private void matrix(Study study) {

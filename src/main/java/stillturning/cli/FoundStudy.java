@@ -3,6 +3,8 @@ package stillturning.cli;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.Variation;
@@ -34,6 +36,24 @@ record FoundStudy(Study study, ReadStudy read, StudyReader reader) {
                                         ProblemText.counted(read.problems())
                                                 + " in the study; nothing was assessed\n"
                                                 + ProblemText.of(read.problems())));
+    }
+
+    /**
+     * The study with just one of its candidates, or with all where none is named.
+     *
+     * @throws Refusal if none or more than one fits
+     */
+    Study only(Optional<String> candidate) {
+        return candidate
+                .map(
+                        said ->
+                                new Study(
+                                        study.id(),
+                                        study.heading(),
+                                        study.aircraft(),
+                                        study.goals(),
+                                        List.of(CandidateNames.find(study, said))))
+                .orElse(study);
     }
 
     /** What reading the study of this name brings, problems included. */

@@ -86,6 +86,7 @@ public final class Main {
                 .addSubcommand(new CheckCommand(around))
                 .addSubcommand(new DecideCommand(around))
                 .addSubcommand(new BreakCommand(around))
+                .addSubcommand(new RunUpCommand(around))
                 .addSubcommand(new ExplainCommand(around))
                 .addSubcommand(new SizeCommand(around))
                 .addSubcommand(new CompletionCommand(around))

@@ -37,6 +37,8 @@ import picocli.CommandLine.Spec;
             "  stillturning new my-aircraft",
             "  stillturning check my-aircraft",
             "  stillturning break my-aircraft --failure \"main bus\"",
+            "  stillturning break my-aircraft --pairs",
+            "  stillturning run-up my-aircraft",
             "  stillturning decide my-aircraft",
             "  stillturning explain my-aircraft",
             "  stillturning size my-aircraft",

@@ -14,6 +14,7 @@ import stillturning.together.Event.Kind;
 final class EventNames {
 
     private static final int NAMED_IN_FULL = 2;
+    private static final int FEW_MODES = 3;
 
     private final List<Event> events;
 
@@ -51,15 +52,22 @@ final class EventNames {
                         .filter(e -> part(e).isEmpty())
                         .map(this::of)
                         .collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<String> how =
+                modes.values().stream()
+                        .flatMap(Set::stream)
+                        .collect(Collectors.toCollection(LinkedHashSet::new));
         if (modes.size() == 1 && others.isEmpty()) {
-            Map.Entry<String, Set<String>> only = modes.entrySet().iterator().next();
-            return only.getKey() + ": " + String.join("; ", only.getValue());
+            return modes.keySet().iterator().next() + ": " + String.join("; ", how);
         }
-        String parts = PartNames.listed(modes.keySet());
+        String parts =
+                PartNames.listed(modes.keySet())
+                        + (how.isEmpty() || how.size() > FEW_MODES
+                                ? ""
+                                : ": " + String.join("; ", how));
         String named =
                 parts.isEmpty() || others.isEmpty()
                         ? parts + String.join(", ", others)
-                        : parts + ", " + String.join(", ", others);
+                        : String.join(", ", others) + ", " + parts;
         return "any of " + some.size() + ": " + named;
     }
 

@@ -1,6 +1,7 @@
 package stillturning.report.joint;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,18 +14,19 @@ import stillturning.runup.Check;
 import stillturning.runup.Latent;
 
 /** What reveals each latent failure of a candidate. */
-final class Hidden {
+public final class Hidden {
 
     private final Jointly found;
     private final EventNames names;
 
-    Hidden(Jointly found) {
+    /** What the candidate's card and inspections reveal. */
+    public Hidden(Jointly found) {
         this.found = found;
         this.names = new EventNames(found.joint().events());
     }
 
     /** Number of the first check of the card that reveals it, counted from 1. */
-    Optional<Integer> check(int event) {
+    public Optional<Integer> check(int event) {
         Card card = found.card();
         if (card.unconfirmed().contains(event)) {
             return Optional.empty();
@@ -42,26 +44,33 @@ final class Hidden {
     }
 
     /** How to look for it otherwise. */
-    String way(int event) {
+    public String way(int event) {
         Part part = found.candidate().part(names.part(event)).orElseThrow();
         String mode = names.event(event).failure().hits().get(0).mode().name();
         return InspectionWays.of(part, mode);
     }
 
     /** How often to look for it; empty where nobody says. */
-    Optional<Inspection> inspection(int event) {
+    public Optional<Inspection> inspection(int event) {
         return found.likely().inspections().stream().filter(i -> i.event() == event).findFirst();
     }
 
-    /** Its check, or its inspection, or nothing. */
+    /** Its check, or the letter of its inspection among {@link #inspected}, or nothing. */
     String revealedBy(int event) {
         return check(event)
                 .map(number -> "check " + number)
-                .orElseGet(
-                        () ->
-                                inspection(event)
-                                        .map(i -> "no check; " + way(event) + ", " + i.words())
-                                        .orElse("nothing"));
+                .orElseGet(() -> inspection(event).map(i -> "only by " + letter(event)).orElse("nothing"));
+    }
+
+    private String letter(int event) {
+        char letter = 'a';
+        for (List<Integer> events : inspected().values()) {
+            if (events.contains(event)) {
+                return String.valueOf(letter);
+            }
+            letter++;
+        }
+        return "";
     }
 
     /** Latent failures that matter, those of one fate together. */
@@ -74,13 +83,24 @@ final class Hidden {
                                 Collectors.toCollection(ArrayList::new)));
     }
 
-    /** Those that no check reveals, by how and how often to look for them. */
+    /** Those that no check reveals, by how to look for them and how often the first asks for. */
     Map<String, List<Integer>> inspected() {
+        Map<String, List<Inspection>> ways = new LinkedHashMap<>();
+        found.likely()
+                .inspections()
+                .forEach(i -> ways.computeIfAbsent(way(i.event()), w -> new ArrayList<>()).add(i));
         Map<String, List<Integer>> all = new LinkedHashMap<>();
-        for (Inspection inspection : found.likely().inspections()) {
-            String how = way(inspection.event()) + ", " + inspection.words();
-            all.computeIfAbsent(how, h -> new ArrayList<>()).add(inspection.event());
-        }
+        ways.forEach(
+                (way, some) ->
+                        all.put(
+                                way + ", " + soonest(some).words(),
+                                some.stream().map(Inspection::event).toList()));
         return all;
+    }
+
+    private static Inspection soonest(List<Inspection> some) {
+        return some.stream()
+                .min(Comparator.comparingDouble(i -> i.everySeconds().orElse(Double.MAX_VALUE)))
+                .orElseThrow();
     }
 }

@@ -37,6 +37,8 @@ final class InspectionWays {
         new Way(Breaker.class, "does not open when it should", "bench test of its trip"),
         new Way(Fuse.class, "does not open when it should", "look at its type and rating"),
         new Way(Load.class, "input diode", "feed each input alone, measure at the other"),
+        new Way(Load.class, "input", "measure the resistance of its inputs, out of circuit"),
+        new Way(Wire.class, "chafed", "look along its run, measure to ground with both ends off"),
     };
 
     private static final Map<Class<? extends Part>, String> BY_KIND =

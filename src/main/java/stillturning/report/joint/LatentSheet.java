@@ -20,6 +20,11 @@ public final class LatentSheet {
                     + " the landing. It matters if one more failure, or one event that takes several"
                     + " parts, then ends the engine. Checks are those of the run-up card.";
 
+    static final String INSPECTING =
+            "How to inspect is common practice, with no published source; how often follows from"
+                    + " rates that are mostly recalled or guessed. The parts' own instructions come"
+                    + " first.";
+
     private LatentSheet() {}
 
     /**
@@ -48,12 +53,13 @@ public final class LatentSheet {
             blocks.add(
                     new Grid(
                             List.of(
-                                    Column.words("hidden", 31),
-                                    Column.words("ends the engine with", 36),
-                                    Column.words("revealed by", 25)),
+                                    Column.words("hidden", 38),
+                                    Column.words("ends the engine with", 42),
+                                    Column.words("revealed by", 12)),
                             hidden.thatMatter().values().stream()
                                     .map(group -> row(group, names, hidden))
                                     .toList()));
+            inspections(hidden, blocks);
         }
         if (all && !idle.isEmpty()) {
             blocks.add(new Heading("Latent, but no single further failure ends the engine"));
@@ -69,6 +75,19 @@ public final class LatentSheet {
                                     + " them."));
         }
         return List.copyOf(blocks);
+    }
+
+    private static void inspections(Hidden hidden, List<Block> blocks) {
+        List<String> ways = List.copyOf(hidden.inspected().keySet());
+        if (!ways.isEmpty()) {
+            blocks.add(new Heading("How to look for what no check reveals"));
+            List<String> lettered = new ArrayList<>();
+            for (int i = 0; i < ways.size(); i++) {
+                lettered.add((char) ('a' + i) + ": " + ways.get(i));
+            }
+            blocks.add(new Points(false, lettered));
+            blocks.add(new Note(INSPECTING));
+        }
     }
 
     private static List<String> row(List<Latent> group, EventNames names, Hidden hidden) {

@@ -96,7 +96,7 @@ public final class PairSheet {
                         found.joint().events().size()
                                 + " events: "
                                 + kinds.entrySet().stream()
-                                        .map(e -> e.getValue() + " " + kind(e.getKey()))
+                                        .map(e -> kind(e.getValue(), e.getKey()))
                                         .collect(Collectors.joining(", "))
                                 + ". "
                                 + sets.asked()
@@ -140,12 +140,13 @@ public final class PairSheet {
         return sets.stream().filter(set -> set.size() == size).toList();
     }
 
-    private static String kind(Kind kind) {
+    private static String kind(long count, Kind kind) {
+        String ending = count == 1 ? "" : "s";
         return switch (kind) {
-            case FAILURE -> "single failures";
-            case CAUSE -> "that take several parts";
-            case LEFT_SWITCH -> "switches left wrong";
-            case IDLE_PILOT -> "pilot who does nothing";
+            case FAILURE -> count + " single failure" + ending;
+            case CAUSE -> count + " common cause" + ending;
+            case LEFT_SWITCH -> count == 1 ? "1 switch left wrong" : count + " switches left wrong";
+            case IDLE_PILOT -> "a pilot who does nothing";
         };
     }
 

@@ -115,10 +115,6 @@ public final class RunUpSheet {
         List<String> points = new ArrayList<>();
         inspected.forEach((how, events) -> points.add(names.anyOf(events) + ": " + how));
         blocks.add(new Points(false, points));
-        blocks.add(
-                new Note(
-                        "How to inspect is common practice, with no published source; how often"
-                                + " follows from rates that are mostly recalled or guessed. The"
-                                + " parts' own instructions come first."));
+        blocks.add(new Note(LatentSheet.INSPECTING));
     }
 }

@@ -25,6 +25,13 @@ final class JsonNumbers {
                 : null;
     }
 
+    /** A chance or a ratio of chances, however small, to six digits; null where JSON has none. */
+    static @Nullable Double chance(double value) {
+        return Double.isFinite(value)
+                ? Double.valueOf(new BigDecimal(value).round(DIGITS).doubleValue())
+                : null;
+    }
+
     /** Seconds that the engine runs for; null where nothing ends it. */
     static @Nullable Double seconds(Endurance endurance) {
         return number(endurance.seconds());

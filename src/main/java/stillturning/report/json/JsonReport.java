@@ -10,6 +10,7 @@ import stillturning.assess.PhaseVerdicts;
 import stillturning.assess.Verdict;
 import stillturning.model.Study;
 import stillturning.ranges.EnduranceRange;
+import stillturning.report.joint.Jointly;
 import stillturning.sizing.SizingReport;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
@@ -22,8 +23,9 @@ import tools.jackson.databind.json.JsonMapper;
  * nothing limits is {@code null} and the field beside it says so; numbers carry six digits. The
  * schemas are the resources {@code decide.schema.json}, {@code story.schema.json}, {@code
  * range.schema.json}, {@code cases.schema.json}, {@code phases.schema.json}, {@code
- * elsewhere.schema.json}, {@code matrix.schema.json} and {@code sizes.schema.json} in {@code
- * /stillturning/report}.
+ * elsewhere.schema.json}, {@code matrix.schema.json}, {@code sizes.schema.json}, {@code
+ * pairs.schema.json}, {@code latent.schema.json}, {@code run-up.schema.json} and {@code
+ * causes.schema.json} in {@code /stillturning/report}.
  */
 public final class JsonReport {
 
@@ -74,6 +76,33 @@ public final class JsonReport {
     /** The sizes of some of a study's candidates. */
     public static String sizes(String study, List<SizingReport> reports) {
         return text(SizeJson.of(study, reports));
+    }
+
+    /**
+     * What events do together in some candidates, and how likely it is.
+     *
+     * @param untold candidates that could not be computed, with the reason
+     */
+    public static String pairs(Study study, List<Jointly> found, List<String> untold) {
+        return text(PairsJson.of(study, found, untold));
+    }
+
+    /**
+     * Failures of which nobody sees anything.
+     *
+     * @param untold candidates that could not be computed, with the reason
+     */
+    public static String latent(Study study, List<Jointly> found, List<String> untold) {
+        return text(LatentJson.of(study, found, untold));
+    }
+
+    /**
+     * Cards for the run-up.
+     *
+     * @param untold candidates that could not be computed, with the reason
+     */
+    public static String runUp(Study study, List<Jointly> found, List<String> untold) {
+        return text(RunUpJson.of(study, found, untold));
     }
 
     private static String text(Object shape) {

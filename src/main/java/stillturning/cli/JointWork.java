@@ -1,0 +1,162 @@
+package stillturning.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import stillturning.assess.Assess;
+import stillturning.cutset.Block;
+import stillturning.cutset.Searched;
+import stillturning.cutset.Watch;
+import stillturning.failure.CommonCauses;
+import stillturning.failure.Failure;
+import stillturning.likelihood.Likelihood;
+import stillturning.model.Candidate;
+import stillturning.model.Chances;
+import stillturning.model.Study;
+import stillturning.report.joint.Jointly;
+import stillturning.report.joint.Jointly.PairToKnow;
+import stillturning.runup.Card;
+import stillturning.runup.RunUp;
+import stillturning.story.UntoldStory;
+import stillturning.together.Event;
+import stillturning.together.Joint;
+import stillturning.together.Together;
+
+/**
+ * What failures do together, candidate by candidate.
+ *
+ * @param found in the order of the candidates
+ * @param untold candidates that could not be computed, with the reason
+ */
+record JointWork(List<Jointly> found, List<Untold> untold) {
+
+    /** A candidate that could not be computed. */
+    record Untold(String candidate, String reason) {}
+
+    JointWork {
+        found = List.copyOf(found);
+        untold = List.copyOf(untold);
+    }
+
+    /** Candidates that could not be computed, each with its reason, in words. */
+    List<String> reasons() {
+        return untold.stream().map(u -> u.candidate + ": " + u.reason).toList();
+    }
+
+    /**
+     * Does the work.
+     *
+     * @param order largest sets asked about
+     * @param kept where finished work is kept, if anywhere
+     * @throws Refusal if no candidate can be computed
+     */
+    static JointWork of(
+            Study study,
+            Chances chances,
+            int order,
+            Optional<Resumption> kept,
+            Surroundings around) {
+        Map<Candidate, List<Event>> events = new LinkedHashMap<>();
+        for (Candidate candidate : study.candidates()) {
+            events.put(
+                    candidate,
+                    Together.events(
+                            candidate, CommonCauses.of(study.aircraft(), candidate, chances)));
+        }
+        int blocks = order * events.values().stream().mapToInt(List::size).sum();
+        List<Jointly> found = new ArrayList<>();
+        List<Untold> untold = new ArrayList<>();
+        try (Progress progress = Progress.over(blocks, "blocks of sets tried", around);
+                KeptOnInterrupt unused = new KeptOnInterrupt(kept)) {
+            for (Map.Entry<Candidate, List<Event>> one : events.entrySet()) {
+                Candidate candidate = one.getKey();
+                try {
+                    Watch watch = watch(candidate, one.getValue().size(), kept, progress);
+                    Joint joint = Together.of(study, candidate, one.getValue(), order, watch);
+                    found.add(finished(study, chances, joint));
+                } catch (UntoldStory e) {
+                    untold.add(new Untold(candidate.id(), String.valueOf(e.getMessage())));
+                }
+            }
+        }
+        kept.ifPresent(Resumption::save);
+        if (found.isEmpty()) {
+            throw new Refusal(
+                    untold.get(0).candidate + " cannot be computed: " + untold.get(0).reason);
+        }
+        return new JointWork(found, untold);
+    }
+
+    private static Jointly finished(Study study, Chances chances, Joint joint) throws UntoldStory {
+        // what ends the engine alone is seen, so with such sets alone nothing is hidden
+        Card card =
+                joint.sets().order() > 1
+                        ? RunUp.of(study, joint)
+                        : new Card(
+                                List.of(),
+                                study.goals().runUp().name(),
+                                0,
+                                List.of(),
+                                true,
+                                List.of(),
+                                List.of());
+        Jointly found =
+                new Jointly(
+                        joint,
+                        card,
+                        Likelihood.of(study, joint, card, chances),
+                        Optional.empty());
+        Optional<List<Integer>> pair = found.likeliestPair();
+        return pair.isEmpty()
+                ? found
+                : found.knowing(Optional.of(told(study, joint, pair.get())));
+    }
+
+    private static PairToKnow told(Study study, Joint joint, List<Integer> pair)
+            throws UntoldStory {
+        Failure one = joint.events().get(pair.get(0)).failure();
+        Failure other = joint.events().get(pair.get(1)).failure();
+        return new PairToKnow(
+                pair,
+                Assess.one(study, joint.candidate(), one.and(other)),
+                Assess.one(study, joint.candidate(), one),
+                Assess.one(study, joint.candidate(), other));
+    }
+
+    private static Watch watch(
+            Candidate candidate, int events, Optional<Resumption> kept, Consumer<String> progress) {
+        return new Watch() {
+            @Override
+            public Optional<Searched> known(Block block) {
+                Optional<Searched> known =
+                        kept.flatMap(k -> k.known(candidate.id(), events, block));
+                known.ifPresent(searched -> progress.accept(candidate.id()));
+                return known;
+            }
+
+            @Override
+            public void done(Searched searched) {
+                kept.ifPresent(k -> k.done(candidate.id(), searched));
+                progress.accept(candidate.id());
+            }
+        };
+    }
+
+    /** What is done is written down even when the process is told to end. */
+    private static final class KeptOnInterrupt implements AutoCloseable {
+        private final Optional<Thread> saving;
+
+        KeptOnInterrupt(Optional<Resumption> kept) {
+            saving = kept.map(k -> new Thread(k::save, "save"));
+            saving.ifPresent(Runtime.getRuntime()::addShutdownHook);
+        }
+
+        @Override
+        public void close() {
+            saving.ifPresent(Runtime.getRuntime()::removeShutdownHook);
+        }
+    }
+}

@@ -1,0 +1,199 @@
+package stillturning.cli;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import stillturning.cutset.Block;
+import stillturning.cutset.Searched;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * The file in which finished blocks of a search are kept, so that work which was called off goes on
+ * where it was.
+ */
+final class Resumption {
+
+    private static final String KIND = "stillturning search";
+    private static final Duration BETWEEN = Duration.ofSeconds(5);
+
+    /** Such files are far smaller (bytes). */
+    private static final long LARGEST = 200_000_000;
+
+    private final Path file;
+    private final String shown;
+    private final String fingerprint;
+    private final Map<String, Map<Block, Searched>> blocks = new TreeMap<>();
+    private long savedNanos = System.nanoTime();
+
+    /** What stands in the file; blocks by candidate. */
+    record Kept(String kind, String fingerprint, Map<String, List<Searched>> candidates) {}
+
+    private Resumption(Path file, String shown, String fingerprint) {
+        this.file = file;
+        this.shown = shown;
+        this.fingerprint = fingerprint;
+    }
+
+    /**
+     * Opens the file, or makes it.
+     *
+     * @param fingerprint of the study's files
+     * @throws Refusal if it belongs to something else, or cannot be read or written
+     */
+    static Resumption of(String written, String fingerprint, Surroundings around) {
+        Path file = around.path(written);
+        Resumption resumption = new Resumption(file, around.shown(file), fingerprint);
+        if (Files.exists(file)) {
+            resumption.read();
+        }
+        resumption.save();
+        return resumption;
+    }
+
+    private void read() {
+        Kept kept = kept();
+        if (!kept.kind.equals(KIND)) {
+            throw new Refusal(foreign());
+        }
+        if (!kept.fingerprint.equals(fingerprint)) {
+            throw new Refusal(
+                    shown
+                            + " belongs to other inputs: to a study with the fingerprint "
+                            + shortly(kept.fingerprint)
+                            + " and not "
+                            + shortly(fingerprint)
+                            + "; name another file with --resume, or remove it");
+        }
+        kept.candidates.forEach(
+                (candidate, done) -> done.forEach(searched -> keep(candidate, searched)));
+    }
+
+    private Kept kept() {
+        try {
+            if (!Files.isRegularFile(file) || Files.size(file) > LARGEST) {
+                throw new Refusal(foreign());
+            }
+            return JsonMapper.builder()
+                    .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
+                    .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+                    .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+                    .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                    .build()
+                    .readValue(Files.readString(file), Kept.class);
+        } catch (IOException | JacksonException e) {
+            throw new Refusal(foreign());
+        }
+    }
+
+    private String foreign() {
+        return shown
+                + " is there already and holds no search of this program; name another file with"
+                + " --resume";
+    }
+
+    private static String shortly(String fingerprint) {
+        return fingerprint.substring(0, Math.min(12, fingerprint.length()));
+    }
+
+    /**
+     * What the file knows of a block.
+     *
+     * @param events how many the candidate has
+     * @throws Refusal if what it holds cannot be of this candidate
+     */
+    synchronized Optional<Searched> known(String candidate, int events, Block block) {
+        Optional<Searched> known =
+                Optional.ofNullable(blocks.getOrDefault(candidate, Map.of()).get(block));
+        known.ifPresent(
+                searched -> {
+                    if (!fits(searched, events)) {
+                        throw new Refusal(foreign());
+                    }
+                });
+        return known;
+    }
+
+    private static boolean fits(Searched searched, int events) {
+        Stream<List<Integer>> sets =
+                Stream.concat(searched.cuts().stream(), searched.untold().stream());
+        return searched.asked() >= 0
+                && sets.allMatch(
+                        set -> isSet(set, events) && set.size() == searched.block().order())
+                && searched.healings().stream()
+                        .allMatch(h -> isSet(h.set(), events) && isSet(List.of(h.by()), events));
+    }
+
+    private static boolean isSet(List<Integer> set, int events) {
+        return !set.isEmpty()
+                && set.get(0) >= 0
+                && set.get(set.size() - 1) < events
+                && set.stream().sorted().distinct().toList().equals(set);
+    }
+
+    /** A block is done; the file is written now and then. */
+    synchronized void done(String candidate, Searched searched) {
+        keep(candidate, searched);
+        if (System.nanoTime() - savedNanos > BETWEEN.toNanos()) {
+            save();
+        }
+    }
+
+    private void keep(String candidate, Searched searched) {
+        blocks.computeIfAbsent(
+                        candidate,
+                        c ->
+                                new TreeMap<>(
+                                        Comparator.comparingInt(Block::order)
+                                                .thenComparingInt(Block::first)))
+                .put(searched.block(), searched);
+    }
+
+    /**
+     * Writes the file, so that at every instant either the old or the new one is there.
+     *
+     * @throws Refusal if it cannot be written
+     */
+    synchronized void save() {
+        Map<String, List<Searched>> candidates = new TreeMap<>();
+        blocks.forEach((id, done) -> candidates.put(id, new ArrayList<>(done.values())));
+        String text =
+                JsonMapper.builder()
+                        .build()
+                        .writeValueAsString(new Kept(KIND, fingerprint, candidates));
+        try {
+            write(text);
+        } catch (IOException e) {
+            throw new Refusal(
+                    shown + " cannot be written (" + e + "); name another file with --resume");
+        }
+        savedNanos = System.nanoTime();
+    }
+
+    private void write(String text) throws IOException {
+        Path whole = file.toAbsolutePath();
+        Path folder = Optional.ofNullable(whole.getParent()).orElse(whole);
+        Path fresh = Files.createTempFile(folder, "." + whole.getFileName(), ".new");
+        try {
+            Files.writeString(fresh, text);
+            try {
+                Files.move(fresh, whole, StandardCopyOption.ATOMIC_MOVE);
+            } catch (AtomicMoveNotSupportedException weak) {
+                Files.move(fresh, whole, StandardCopyOption.REPLACE_EXISTING);
+            }
+        } finally {
+            Files.deleteIfExists(fresh);
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package stillturning.report.json;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import stillturning.likelihood.Inspection;
+import stillturning.model.Study;
+import stillturning.report.Cautions;
+import stillturning.report.joint.Hidden;
+import stillturning.report.joint.Jointly;
+import stillturning.runup.Latent;
+
+/** The shape of latent failures in JSON. */
+record LatentJson(
+        int schemaVersion,
+        String caution,
+        String study,
+        List<OfCandidate> candidates,
+        List<String> untold) {
+
+    /** One candidate. */
+    record OfCandidate(String candidate, List<One> latent) {}
+
+    /**
+     * A latent failure.
+     *
+     * @param with failures and common causes with any of which it ends the engine
+     * @param check of the run-up card that reveals it, counted from 1; null for none
+     */
+    record One(
+            String failure,
+            List<String> with,
+            @Nullable Integer check,
+            @Nullable Looking inspection) {}
+
+    /** How, and how often, to look for it. */
+    record Looking(String how, @Nullable Double everySeconds, String words) {}
+
+    static LatentJson of(Study study, List<Jointly> found, List<String> untold) {
+        return new LatentJson(
+                JsonReport.SCHEMA_VERSION,
+                Cautions.SHORT,
+                study.id(),
+                found.stream().map(LatentJson::of).toList(),
+                untold);
+    }
+
+    private static OfCandidate of(Jointly found) {
+        Hidden hidden = new Hidden(found);
+        return new OfCandidate(
+                found.candidate().id(),
+                found.card().latents().stream().map(latent -> one(found, latent, hidden)).toList());
+    }
+
+    private static One one(Jointly found, Latent latent, Hidden hidden) {
+        return new One(
+                name(found, latent.event()),
+                latent.with().stream().map(event -> name(found, event)).toList(),
+                hidden.check(latent.event()).orElse(null),
+                hidden.inspection(latent.event()).map(i -> looking(i, hidden)).orElse(null));
+    }
+
+    static Looking looking(Inspection inspection, Hidden hidden) {
+        return new Looking(
+                hidden.way(inspection.event()),
+                inspection.everySeconds().isPresent()
+                        ? JsonNumbers.number(inspection.everySeconds().getAsDouble())
+                        : null,
+                inspection.words());
+    }
+
+    static String name(Jointly found, int event) {
+        return found.joint().events().get(event).name();
+    }
+}
