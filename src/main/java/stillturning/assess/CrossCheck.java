@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.failure.Failure;
-import stillturning.failure.FailureCatalogue;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
@@ -108,7 +107,7 @@ final class CrossCheck {
 
     private Failure failure(Removal removal) {
         return removal.part()
-                .map(part -> FailureCatalogue.removalOf(candidate, part))
+                .map(part -> RemovedPart.of(candidate, part))
                 .orElseGet(() -> Failure.levers("nothing removed", Map.of()));
     }
 
