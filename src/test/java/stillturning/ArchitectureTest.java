@@ -37,6 +37,9 @@ class ArchitectureTest {
                             Map.entry("network", Set.of()),
                             Map.entry("element", Set.of()),
                             Map.entry("ranking", Set.of()),
+                            Map.entry("chance", Set.of()),
+                            Map.entry("cover", Set.of()),
+                            Map.entry("cutset", Set.of()),
                             Map.entry("drawing", Set.of()),
                             Map.entry("yaml", Set.of("quantity")),
                             Map.entry("parts", Set.of("element")),
@@ -73,6 +76,37 @@ class ArchitectureTest {
                                             "structure",
                                             "ranking",
                                             "quantity")),
+                            Map.entry(
+                                    "together",
+                                    Set.of(
+                                            "element",
+                                            "parts",
+                                            "model",
+                                            "failure",
+                                            "story",
+                                            "timeline",
+                                            "cutset")),
+                            Map.entry(
+                                    "runup",
+                                    Set.of(
+                                            "parts",
+                                            "model",
+                                            "failure",
+                                            "story",
+                                            "timeline",
+                                            "together",
+                                            "cutset",
+                                            "cover")),
+                            Map.entry(
+                                    "likelihood",
+                                    Set.of(
+                                            "parts",
+                                            "model",
+                                            "failure",
+                                            "together",
+                                            "cutset",
+                                            "runup",
+                                            "chance")),
                             Map.entry("ranges", Set.of("model", "failure", "story", "assess")),
                             Map.entry(
                                     "files",
@@ -160,6 +194,8 @@ class ArchitectureTest {
                                 "timeline",
                                 "structure",
                                 "ranking",
+                                "chance",
+                                "cover",
                                 "sizing",
                                 "assess"))
                 .should()

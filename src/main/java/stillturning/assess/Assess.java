@@ -89,7 +89,8 @@ public final class Assess {
                 goals.requirements(),
                 List.of(),
                 Optional.empty(),
-                List.of());
+                List.of(),
+                goals.runUp());
     }
 
     private static Assessment assessment(Study study, Function<Candidate, Result> appraising) {

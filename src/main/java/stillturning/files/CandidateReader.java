@@ -9,6 +9,7 @@ import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.Values;
 import stillturning.model.Candidate;
+import stillturning.model.Chances.Odds;
 import stillturning.model.Cockpit;
 import stillturning.model.Installation.Fit;
 import stillturning.model.Join;
@@ -30,6 +31,7 @@ final class CandidateReader {
     private final Placement placement;
     private List<Expanded> expanded = List.of();
     private Fit fit = Fit.UNKNOWN;
+    private Odds odds = Odds.UNKNOWN;
 
     CandidateReader(
             String id, CandidateEntry candidate, Frame frame, Report report, Ledger ledger) {
@@ -53,13 +55,22 @@ final class CandidateReader {
         return fit;
     }
 
+    /** What only the counting of failures asks for. */
+    Odds odds() {
+        return odds;
+    }
+
     /** Where each part is asked for. */
     Map<String, PartPlace> places() {
         return assembly.places();
     }
 
-    /** The candidate, absent after at least one problem was told. */
-    Optional<Candidate> read() {
+    /**
+     * The candidate, absent after at least one problem was told.
+     *
+     * @param chances what the study says of how often things fail
+     */
+    Optional<Candidate> read(ChancesReader.Said chances) {
         leavesOut();
         returns();
         addLoads();
@@ -71,6 +82,7 @@ final class CandidateReader {
                         new RunBuilder.Site(assembly, terminals, placement, frame, report, ledger));
         expanded = runs.build();
         fit = InstallationReader.fit(candidate, assembly, report, ledger);
+        odds = new OddsReader(candidate, expanded, assembly, report).read(chances, frame);
         WiringChecks wiring = new WiringChecks(assembly, report);
         boolean wired = report.isClean() && assembly.isComplete();
         Map<Terminal, Spot> fed = wiring.fedInputs(runs.fed());

@@ -1,9 +1,10 @@
 package stillturning.files;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,13 +43,34 @@ record Frame(
     /** Places in the aircraft, and how much wire it takes from one to another. */
     static final class Zones {
 
-        /** A way on from a zone, or the length (m) of the way so far. */
+        /** A way on from a zone. */
         private record Way(String to, double metres) {}
+
+        /** A zone that is reached, by the shortest way from where one started. */
+        private record Reached(String zone, double metres, Optional<Reached> before) {
+            Reached on(Way way) {
+                return new Reached(way.to, metres + way.metres, Optional.of(this));
+            }
+
+            String last() {
+                return before.map(Reached::zone).orElse("");
+            }
+
+            List<String> way() {
+                Deque<String> zones = new ArrayDeque<>();
+                for (Optional<Reached> at = Optional.of(this);
+                        at.isPresent();
+                        at = at.get().before) {
+                    zones.addFirst(at.get().zone);
+                }
+                return List.copyOf(zones);
+            }
+        }
 
         private final Map<String, Double> across = new LinkedHashMap<>();
         private final Map<String, List<Way>> ways = new HashMap<>();
         private final boolean sound;
-        private final Map<String, Map<String, Double>> lengths = new HashMap<>();
+        private final Map<String, Map<String, Reached>> shortest = new HashMap<>();
 
         Zones(StudyEntry study) {
             study.zones().forEach((name, z) -> across.put(name, z.across().quantity().si()));
@@ -84,23 +106,35 @@ record Frame(
             if (from.equals(to)) {
                 return Optional.ofNullable(across.get(from));
             }
-            return Optional.ofNullable(lengths.computeIfAbsent(from, this::shortest).get(to));
+            return reached(from, to).map(Reached::metres);
         }
 
-        /** Dijkstra's algorithm. */
-        private Map<String, Double> shortest(String from) {
-            Map<String, Double> reached = new HashMap<>();
-            PriorityQueue<Way> open = new PriorityQueue<>(Comparator.comparingDouble(Way::metres));
-            Set<String> done = new HashSet<>();
-            open.add(new Way(from, 0));
+        /** Zones that the shortest way passes, both ends included; only these without a way. */
+        List<String> way(String from, String to) {
+            if (from.equals(to)) {
+                return List.of(from);
+            }
+            return reached(from, to).map(Reached::way).orElse(List.of(from, to));
+        }
+
+        private Optional<Reached> reached(String from, String to) {
+            return Optional.ofNullable(shortest.computeIfAbsent(from, this::shortest).get(to));
+        }
+
+        /** Dijkstra's algorithm; of equally short ways, by the zone whose name comes first. */
+        private Map<String, Reached> shortest(String from) {
+            Map<String, Reached> reached = new HashMap<>();
+            PriorityQueue<Reached> open =
+                    new PriorityQueue<>(
+                            Comparator.comparingDouble(Reached::metres)
+                                    .thenComparing(Reached::zone)
+                                    .thenComparing(Reached::last));
+            open.add(new Reached(from, 0, Optional.empty()));
             while (!open.isEmpty()) {
-                Way nearest = open.remove();
-                if (!done.add(nearest.to)) {
-                    continue;
-                }
-                reached.put(nearest.to, nearest.metres);
-                for (Way on : ways.getOrDefault(nearest.to, List.of())) {
-                    open.add(new Way(on.to, nearest.metres + on.metres));
+                Reached nearest = open.remove();
+                if (reached.putIfAbsent(nearest.zone, nearest) == null) {
+                    ways.getOrDefault(nearest.zone, List.of())
+                            .forEach(way -> open.add(nearest.on(way)));
                 }
             }
             return reached;

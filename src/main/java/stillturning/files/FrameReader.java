@@ -68,7 +68,10 @@ final class FrameReader {
         Study.Aircraft aircraft =
                 new Study.Aircraft(study.nominal().si(), loads, engine(), phases, zones());
         return failures.map(
-                f -> new Frame(heading(), aircraft, goals(f), new Zones(study), study.loads()));
+                f -> {
+                    Study.Goals goals = goals(f, runUpPhase(phases));
+                    return new Frame(heading(), aircraft, goals, new Zones(study), study.loads());
+                });
     }
 
     private List<Zone> zones() {
@@ -188,26 +191,44 @@ final class FrameReader {
 
     /** The phase in which failures happen; another where that cannot be told. */
     private Optional<Phase> failurePhase(List<Phase> phases) {
-        Optional<Phase> named =
-                phases.stream().filter(p -> p.name().equals(study.failuresIn())).findFirst();
-        if (named.isEmpty()) {
-            report.unknown(
-                    new Spot("failures-in", 0),
-                    "phase",
-                    study.failuresIn(),
-                    phases.stream().map(Phase::name).toList());
-        }
-        return named.or(() -> phases.stream().findFirst());
+        return phase("failures-in", study.failuresIn(), phases)
+                .or(() -> phases.stream().findFirst());
     }
 
-    private Study.Goals goals(Phase failures) {
+    private Optional<Phase> phase(String key, String name, List<Phase> phases) {
+        Optional<Phase> named = phases.stream().filter(p -> p.name().equals(name)).findFirst();
+        if (named.isEmpty()) {
+            report.unknown(
+                    new Spot(key, 0), "phase", name, phases.stream().map(Phase::name).toList());
+        }
+        return named;
+    }
+
+    /** The phase in which checks are made; the first in which no starter runs if nobody says. */
+    private Phase runUpPhase(List<Phase> phases) {
+        return study.runUpIn()
+                .flatMap(name -> phase("run-up-in", name, phases))
+                .or(() -> phases.stream().filter(p -> !cranked(p)).findFirst())
+                .orElseGet(() -> phases.get(0));
+    }
+
+    private boolean cranked(Phase phase) {
+        return study.engine()
+                .starter()
+                .flatMap(starter -> Optional.ofNullable(study.loads().get(starter)))
+                .filter(s -> s.phases().isEmpty() || s.phases().contains(phase.name()))
+                .isPresent();
+    }
+
+    private Study.Goals goals(Phase failures, Phase runUp) {
         return new Study.Goals(
                 failures,
                 study.timeToLand().si(),
                 requirements(),
                 weights(),
                 study.baseline(),
-                cases());
+                cases(),
+                runUp);
     }
 
     private List<String> cases() {

@@ -104,7 +104,7 @@ final class LoadReader {
                 new Demand(entry.as(), si(entry.draws()), study.nominal().si()),
                 tolerance(entry),
                 entry.inputs(),
-                new LoadNeed.Use(phases, si(entry.duty())),
+                new LoadNeed.Use(phases, si(entry.duty()), entry.noticed()),
                 entry.shed().map(OptionalInt::of).orElseGet(OptionalInt::empty));
     }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.model.Chances;
 import stillturning.model.Installation;
 import stillturning.model.Study;
 import stillturning.yaml.Problem;
@@ -20,6 +21,7 @@ import stillturning.yaml.Problem;
  * @param ranges between which limits values are, where anything is known about that
  * @param expanded what became of each sketch line, by candidate
  * @param sizes what only the checking of sizes asks for
+ * @param chances what only the counting of failures asks for
  * @param fingerprint SHA-256 over names and contents of the study's files, in order of name
  */
 public record ReadStudy(
@@ -30,6 +32,7 @@ public record ReadStudy(
         List<Range> ranges,
         Map<String, List<Expanded>> expanded,
         Sizes sizes,
+        Chances chances,
         String fingerprint) {
 
     /**
@@ -64,6 +67,7 @@ public record ReadStudy(
                 ranges,
                 expanded,
                 sizes,
+                chances,
                 fingerprint);
     }
 }

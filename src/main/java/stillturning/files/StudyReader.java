@@ -17,6 +17,8 @@ import stillturning.files.entry.Notation;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.Values;
 import stillturning.model.Candidate;
+import stillturning.model.Chances;
+import stillturning.model.Chances.Odds;
 import stillturning.model.Installation;
 import stillturning.model.Installation.Fit;
 import stillturning.model.Study;
@@ -161,6 +163,8 @@ public final class StudyReader {
         private final List<Range> ranges = new ArrayList<>();
         private final Map<String, List<Expanded>> expanded = new LinkedHashMap<>();
         private Optional<StudyEntry> frameEntry = Optional.empty();
+        private Optional<ChancesReader.Said> said = Optional.empty();
+        private final Map<String, Odds> odds = new LinkedHashMap<>();
         private final Map<String, Fit> fits = new LinkedHashMap<>();
         private final Map<String, Map<String, PartPlace>> places = new LinkedHashMap<>();
 
@@ -190,6 +194,7 @@ public final class StudyReader {
                                     .map(e -> InstallationReader.of(e, fits))
                                     .orElse(Installation.USUAL),
                             places),
+                    said.map(s -> s.with(odds)).orElse(Chances.NONE),
                     folder.fingerprint());
         }
 
@@ -207,6 +212,7 @@ public final class StudyReader {
             StudyEntry entry = Values.mapped(written.bound.value().get(), "", ledger);
             Optional<Frame> frame = new FrameReader(entry, report).read(names());
             frameEntry = Optional.of(entry);
+            said = frame.map(f -> new ChancesReader(entry, f, report).read());
             take(report, ledger);
             return frame;
         }
@@ -220,7 +226,7 @@ public final class StudyReader {
         private Optional<Candidate> candidate(
                 Written<CandidateEntry> written, Optional<Frame> frame) {
             problems.addAll(written.bound.problems());
-            if (written.bound.value().isEmpty() || frame.isEmpty()) {
+            if (written.bound.value().isEmpty() || frame.isEmpty() || said.isEmpty()) {
                 return Optional.empty();
             }
             Ledger ledger = new Ledger(written.file.name(), variation);
@@ -229,9 +235,10 @@ public final class StudyReader {
             CandidateReader reader =
                     new CandidateReader(
                             name, written.bound.value().get(), frame.get(), report, ledger);
-            Optional<Candidate> candidate = reader.read();
+            Optional<Candidate> candidate = reader.read(said.get());
             expanded.put(name, reader.expanded());
             fits.put(name, reader.fit());
+            odds.put(name, reader.odds());
             places.put(name, reader.places());
             take(report, ledger);
             return candidate;

@@ -48,13 +48,15 @@ public record Chances(
         /** A second of flight. */
         SECOND,
         /** A flight; for what happens once in a flight or not at all. */
-        FLIGHT
+        FLIGHT,
+        /** A need; for what goes wrong or not each time that it is called for. */
+        NEED
     }
 
     /**
      * How often something happens: a lognormal spread about its median.
      *
-     * @param median half of all cases are rarer (1/s or 1/flight)
+     * @param median half of all cases are rarer (1/s, 1/flight or 1/need)
      * @param errorFactor 95th percentile over median, at least 1; 1 for no spread
      * @param source where the figures come from
      */
@@ -65,10 +67,33 @@ public record Chances(
                         "a rate of " + median + " within a factor of " + errorFactor + " is none");
             }
         }
+
+        /**
+         * A share of it, in other words where it comes from.
+         *
+         * @param share 0 to 1
+         */
+        public Rate times(double share, String from) {
+            return new Rate(median * share, errorFactor, per, from);
+        }
     }
 
     /** One failure mode of one part. */
     public record Mode(String part, String mode) {}
+
+    /**
+     * The beta factor: the share of each unit's own failures that take the others along.
+     *
+     * @param share 0 to 1
+     * @param source where the figure comes from
+     */
+    public record Beta(double share, String source) {
+        public Beta {
+            if (!(share >= 0 && share <= 1)) {
+                throw new IllegalArgumentException("a beta factor of " + share + " is none");
+            }
+        }
+    }
 
     /** What parts can share beside their joints. */
     public enum Sharing {
@@ -81,18 +106,27 @@ public record Chances(
         /** The same program in several units. */
         FIRMWARE,
         /** Units of one make, bought and aged together. */
-        ALIKE
+        ALIKE;
+
+        /** Whether its rate is a share of the units' own, and not one of what is shared. */
+        public boolean goesByBeta() {
+            return this == FIRMWARE || this == ALIKE;
+        }
     }
 
     /**
      * Parts that something takes together.
      *
      * @param name unique in the candidate
-     * @param share of each part's own failures that take the others along, 0 to 1: the beta factor
+     * @param beta present exactly where the sharing goes by it
      */
-    public record Shared(Sharing sharing, String name, List<String> parts, Optional<Double> share) {
+    public record Shared(Sharing sharing, String name, List<String> parts, Optional<Beta> beta) {
         public Shared {
             parts = List.copyOf(parts);
+            if (beta.isPresent() != sharing.goesByBeta()) {
+                throw new IllegalArgumentException(
+                        name + ": beta factor " + beta + " does not suit " + sharing);
+            }
         }
     }
 
@@ -105,12 +139,26 @@ public record Chances(
      */
     public record Odds(
             Map<Mode, Rate> rates, List<Shared> shared, Map<String, List<String>> routes) {
+
+        /** Nothing is known. */
+        public static final Odds UNKNOWN = new Odds(Map.of(), List.of(), Map.of());
+
         public Odds {
             rates = Ordered.copyOf(rates);
             shared = List.copyOf(shared);
             routes = Ordered.copyOf(routes);
         }
     }
+
+    /** Nothing known: no rates, an hour's flights, each inspected. */
+    public static final Chances NONE =
+            new Chances(
+                    new Exposure(3600, 3600),
+                    Map.of(),
+                    Map.of(),
+                    new Rate(0, 1, Per.FLIGHT, ""),
+                    new Rate(0, 1, Per.NEED, ""),
+                    Map.of());
 
     public Chances {
         events = Ordered.copyOf(events);
@@ -120,6 +168,6 @@ public record Chances(
 
     /** What is known of a candidate; nothing where nobody says. */
     public Odds odds(String candidate) {
-        return candidates.getOrDefault(candidate, new Odds(Map.of(), List.of(), Map.of()));
+        return candidates.getOrDefault(candidate, Odds.UNKNOWN);
     }
 }

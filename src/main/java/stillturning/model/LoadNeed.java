@@ -24,11 +24,17 @@ public record LoadNeed(
         OptionalInt shedOrder) {
 
     /**
-     * Phases in which it runs, and for what share of the time.
+     * Phases in which it runs, for what share of the time, and whether one notices.
      *
      * @param duty 0 to 1; an intermittent load counts with its average
+     * @param noticed whether a pilot notices without any lamp that it has stopped
      */
-    public record Use(Set<String> phases, double duty) {
+    public record Use(Set<String> phases, double duty, boolean noticed) {
+        /** Of a load that stops without anybody noticing. */
+        public Use(Set<String> phases, double duty) {
+            this(phases, duty, false);
+        }
+
         public Use {
             phases = Set.copyOf(phases);
             if (!(duty > 0 && duty <= 1)) {
@@ -40,6 +46,11 @@ public record LoadNeed(
 
     public LoadNeed {
         inputs = List.copyOf(inputs);
+    }
+
+    /** Whether a pilot notices without any lamp that it has stopped. */
+    public boolean noticed() {
+        return use.noticed;
     }
 
     /** Average current (A) at its nominal voltage in a phase. */

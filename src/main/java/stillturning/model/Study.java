@@ -72,6 +72,8 @@ public record Study(
      * @param weights weight by criterion, in the study's order
      * @param baseline the candidate that others are departures from
      * @param cases failures that every candidate is asked about first, as a person calls them
+     * @param runUp phase on the ground with the engine running, in which checks are made before
+     *     take-off
      */
     public record Goals(
             Phase failurePhase,
@@ -79,7 +81,19 @@ public record Study(
             List<Requirement> requirements,
             List<Weight> weights,
             Optional<String> baseline,
-            List<String> cases) {
+            List<String> cases,
+            Phase runUp) {
+        /** Goals of which nobody says when checks are made: where failures happen. */
+        public Goals(
+                Phase failurePhase,
+                double enoughSeconds,
+                List<Requirement> requirements,
+                List<Weight> weights,
+                Optional<String> baseline,
+                List<String> cases) {
+            this(failurePhase, enoughSeconds, requirements, weights, baseline, cases, failurePhase);
+        }
+
         public Goals {
             requirements = List.copyOf(requirements);
             weights = List.copyOf(weights);

@@ -35,7 +35,7 @@ final class Draws {
                 load.demand(),
                 load.tolerance(),
                 load.inputs(),
-                new Use(load.use().phases(), 1),
+                new Use(load.use().phases(), 1, load.use().noticed()),
                 load.shedOrder());
     }
 

@@ -7,9 +7,6 @@ import stillturning.network.NoOperatingPoint;
 /** Steps through time while nothing but charges and heats changes, up to the first event. */
 final class Advance {
 
-    /** Charge or heat may be wrong by this much a step. */
-    private static final double TOLERANCE = 3e-10;
-
     /** Events are found to this (s). */
     private static final double SECONDS = 1e-9;
 
@@ -30,7 +27,7 @@ final class Advance {
 
     private final Integrator integrator;
     private final Dips dips;
-    private final double longestStepSeconds;
+    private final Stride stride;
 
     /** What served last, or would have served; steps longer than it are likely to fail (s). */
     private double servedSeconds = Double.POSITIVE_INFINITY;
@@ -43,10 +40,10 @@ final class Advance {
     /**
      * @param dips reads along with the integrator
      */
-    Advance(Integrator integrator, Dips dips, double longestStepSeconds) {
+    Advance(Integrator integrator, Dips dips, Stride stride) {
         this.integrator = integrator;
         this.dips = dips;
-        this.longestStepSeconds = longestStepSeconds;
+        this.stride = stride;
     }
 
     /**
@@ -56,11 +53,11 @@ final class Advance {
     double from(double seconds, double limit, List<Stateful> moving) throws NoOperatingPoint {
         integrator.begin(moving);
         double marginHere = Math.max(0, dips.lowest());
-        double serves = Math.min(longestStepSeconds, servedSeconds);
+        double serves = Math.min(stride.longestSeconds(), servedSeconds);
         double step = Math.min(limit - seconds, Math.min(serves, guess(moving)));
         double bend = integrator.glance(step);
         double margin = dips.lowest();
-        if (margin >= 0 && bend <= TOLERANCE && nothingBetween(step)) {
+        if (margin >= 0 && bend <= stride.tolerance() && nothingBetween(step)) {
             integrator.straighten(step);
             servedSeconds = Math.max(servedSeconds, MOST_GROWTH * step);
         } else {
@@ -77,7 +74,7 @@ final class Advance {
     private double bentStep(double marginHere, double most) throws NoOperatingPoint {
         double step = most;
         double error = integrator.attempt(step);
-        while (!(error <= TOLERANCE) && step > SECONDS) {
+        while (!(error <= stride.tolerance()) && step > SECONDS) {
             step *= scale(error);
             servedSeconds = step;
             error = integrator.attempt(step);
@@ -118,12 +115,13 @@ final class Advance {
     }
 
     /** What to multiply a step of this error by. */
-    private static double scale(double error) {
+    private double scale(double error) {
         if (!Double.isFinite(error)) {
             return LEAST_GROWTH;
         }
         return Math.max(
-                LEAST_GROWTH, Math.min(MOST_GROWTH, 0.9 * Math.pow(TOLERANCE / error, 0.2)));
+                LEAST_GROWTH,
+                Math.min(MOST_GROWTH, 0.9 * Math.pow(stride.tolerance() / error, 0.2)));
     }
 
     /**

@@ -132,6 +132,6 @@ public final class Flows {
                 phase,
                 Moment.heldIn(phase.name()),
                 Setting.with(pilot),
-                Double.POSITIVE_INFINITY);
+                Stride.EXACT);
     }
 }

@@ -32,13 +32,6 @@ import stillturning.story.UntoldStory;
  */
 final class Meter implements Integrator.Follower {
 
-    /**
-     * Of all energy that flowed, or of a battery's full charge, so much may be missing. Across a
-     * kink of a law, such as a joint of the capacity's curve by temperature, a step is good for
-     * some 1e-7.
-     */
-    static final double TOLERANCE = 1e-5;
-
     /** Energy below which nothing is held against anything (J). */
     private static final double NOTHING_JOULES = 1e-3;
 
@@ -64,8 +57,13 @@ final class Meter implements Integrator.Follower {
     private final double[] gone;
     private final double[] chargeBefore;
     private final boolean[] moves;
+    private final double mayBeMissing;
 
-    Meter(Plant plant, Layout layout, Situation now) {
+    /**
+     * @param mayBeMissing share of all energy, or of a battery's full charge
+     */
+    Meter(Plant plant, Layout layout, Situation now, double mayBeMissing) {
+        this.mayBeMissing = mayBeMissing;
         this.now = now;
         this.accountOf = new int[layout.from.length];
         this.branchWatts = new double[layout.from.length];
@@ -179,7 +177,7 @@ final class Meter implements Integrator.Follower {
 
     private void hold(double residual, double turnover) throws UntoldStory {
         int worst = -1;
-        double most = Math.max(TOLERANCE, residual / 2);
+        double most = Math.max(mayBeMissing, residual / 2);
         for (int i = 0; i < cells.length; i++) {
             double energy = Math.abs(storedJoules[i] - flowedJoules[i]) / turnover;
             double off = Math.max(energy, Math.abs(used[i] - gone[i]));
@@ -188,7 +186,7 @@ final class Meter implements Integrator.Follower {
                 worst = i;
             }
         }
-        if (worst >= 0 || residual > TOLERANCE) {
+        if (worst >= 0 || residual > mayBeMissing) {
             throw new UntoldStory(
                     "the account of energy and charge does not balance up to "
                             + now.seconds

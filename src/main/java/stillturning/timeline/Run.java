@@ -1,5 +1,6 @@
 package stillturning.timeline;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -30,6 +31,7 @@ import stillturning.story.Happening;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Normal;
 import stillturning.story.Setting.Shedding;
+import stillturning.story.Sight;
 import stillturning.story.Start;
 import stillturning.story.Story;
 import stillturning.story.Story.Aftermath;
@@ -75,8 +77,8 @@ final class Run {
             plant.all(CellDevice.class).forEach(cell -> cell.charge(left * cell.value()));
         }
         this.recorder = new Recorder(candidate, plant, crew.engine(), now);
-        this.meter = new Meter(plant, layout, now);
-        this.simulation = new Simulation(plant, crew, now, meter, scene.longestStepSeconds());
+        this.meter = new Meter(plant, layout, now, scene.stride().missing());
+        this.simulation = new Simulation(plant, crew, now, meter, scene.stride());
     }
 
     private static Map<String, String> zones(Candidate candidate) {
@@ -204,6 +206,26 @@ final class Run {
             simulation.advance(horizonSeconds);
             simulation.settle();
         }
+    }
+
+    /**
+     * Goes through positions of levers one after the other.
+     *
+     * @param steps positions by lever, moved at once at the beginning of each
+     * @param seconds how long each step lasts (s)
+     */
+    List<Sight> rehearse(Failure failure, List<Map<String, String>> steps, double seconds)
+            throws UntoldStory {
+        befall(failure);
+        Looker looker = new Looker(crew, plant.loads(), now);
+        List<Sight> sights = new ArrayList<>();
+        for (Map<String, String> step : steps) {
+            now.levers.putAll(step);
+            looker.begin();
+            carryOn(now.seconds + seconds);
+            sights.add(looker.sight());
+        }
+        return sights;
     }
 
     /** What flows at this instant. */

@@ -12,10 +12,9 @@ import stillturning.story.Setting;
  * What does not depend on the candidate.
  *
  * @param phase that of the moment
- * @param longestStepSeconds charges and heats are carried no further than this at once (s)
+ * @param stride how charges and heats are carried
  */
-record Scene(
-        Aircraft aircraft, Phase phase, Moment moment, Setting setting, double longestStepSeconds) {
+record Scene(Aircraft aircraft, Phase phase, Moment moment, Setting setting, Stride stride) {
 
     /** Phases that are flown after that of the moment; empty if it lasts for ever. */
     Optional<List<Phase>> ahead() {

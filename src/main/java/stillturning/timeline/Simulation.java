@@ -47,7 +47,7 @@ final class Simulation {
     /** Whether something has happened since heats were told; what comes first always counts. */
     private boolean eventful = true;
 
-    Simulation(Plant plant, Crew crew, Situation now, Meter meter, double longestStepSeconds) {
+    Simulation(Plant plant, Crew crew, Situation now, Meter meter, Stride stride) {
         this.plant = plant;
         this.now = now;
         byName.putAll(plant.devices());
@@ -61,7 +61,7 @@ final class Simulation {
         integrator =
                 new Integrator(
                         cells.length + heats.length, this::solveCells, new Followers(meter, dips));
-        advance = new Advance(integrator, dips, longestStepSeconds);
+        advance = new Advance(integrator, dips, stride);
     }
 
     /** Energy and margins are read at the same stages. */

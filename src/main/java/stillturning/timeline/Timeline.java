@@ -1,9 +1,12 @@
 package stillturning.timeline;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
+import stillturning.model.Candidate.Hit;
 import stillturning.model.Circuit;
 import stillturning.model.Engine;
 import stillturning.model.LoadNeed;
@@ -16,6 +19,7 @@ import stillturning.story.Normal;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Setting.Propeller;
+import stillturning.story.Sight;
 import stillturning.story.Start;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
@@ -32,7 +36,7 @@ public final class Timeline {
     private final Study study;
     private final Moment moment;
     private final Phase phase;
-    private final double longestStepSeconds;
+    private final Stride stride;
     private final Candidate candidate;
     private final Circuit intact;
     private final Run healthy;
@@ -54,14 +58,30 @@ public final class Timeline {
      * @throws IllegalArgumentException if the study has no such phase
      */
     public Timeline(Study study, Candidate candidate, Moment moment) throws UntoldStory {
-        this(study, candidate, moment, Double.POSITIVE_INFINITY);
+        this(study, candidate, moment, Stride.EXACT);
+    }
+
+    /**
+     * The same as {@link #Timeline(Study, Candidate)} in a fraction of the time, for whether the
+     * engine lasts so long: when what happens is good to some millionths only.
+     *
+     * @throws UntoldStory if it has no steady state there
+     */
+    public static Timeline quick(Study study, Candidate candidate) throws UntoldStory {
+        Moment moment = Moment.heldIn(study.goals().failurePhase().name());
+        return new Timeline(study, candidate, moment, Stride.QUICK);
     }
 
     /** The same, carrying charges and heats no further than this at once (s). */
     Timeline(Study study, Candidate candidate, Moment moment, double longestStepSeconds)
             throws UntoldStory {
+        this(study, candidate, moment, Stride.upTo(longestStepSeconds));
+    }
+
+    private Timeline(Study study, Candidate candidate, Moment moment, Stride stride)
+            throws UntoldStory {
         this.study = study;
-        this.longestStepSeconds = longestStepSeconds;
+        this.stride = stride;
         this.moment = moment;
         this.phase =
                 study.aircraft()
@@ -82,7 +102,7 @@ public final class Timeline {
                                 phase,
                                 new Moment(phase.name(), Span.HELD, moment.batteries()),
                                 Setting.with(Pilot.NEVER),
-                                longestStepSeconds));
+                                stride));
         this.normal = healthy.comeToRest();
     }
 
@@ -94,6 +114,17 @@ public final class Timeline {
      */
     public static Optional<Start> start(Study study, Candidate candidate, boolean hard)
             throws UntoldStory {
+        return start(study, candidate, hard, List.of());
+    }
+
+    /**
+     * The same with something wrong already.
+     *
+     * @param hits failure modes that were there before
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public static Optional<Start> start(
+            Study study, Candidate candidate, boolean hard, List<Hit> hits) throws UntoldStory {
         Engine.Starting starting = study.aircraft().engine().starting();
         Optional<LoadNeed> starter = starting.starter().flatMap(study.aircraft()::load);
         Optional<Phase> phase =
@@ -113,7 +144,7 @@ public final class Timeline {
         Run run =
                 new Run(
                         candidate.withoutProcedures(),
-                        candidate.circuit(),
+                        candidate.circuit(hits),
                         Optional.empty(),
                         new Scene(
                                 hard
@@ -122,7 +153,7 @@ public final class Timeline {
                                 phase.get(),
                                 moment,
                                 Setting.with(Pilot.PLANNED).with(Propeller.STANDS),
-                                Double.POSITIVE_INFINITY));
+                                Stride.EXACT));
         String conditions =
                 hard
                         ? String.format(
@@ -188,7 +219,27 @@ public final class Timeline {
         return run.tell(failure, horizonSeconds);
     }
 
+    /**
+     * What a pilot who only moves these levers can notice, step by step, of a failure that was
+     * there before.
+     *
+     * @param steps positions by lever, moved at once at the beginning of each
+     * @param seconds how long each step lasts (s)
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public List<Sight> rehearse(Failure failure, List<Map<String, String>> steps, double seconds)
+            throws UntoldStory {
+        Run run =
+                new Run(
+                        candidate,
+                        intact.failed(candidate, failure.hits()),
+                        Optional.of(healthy.topology()),
+                        scene(Setting.with(Pilot.NEVER).with(Propeller.STANDS)));
+        run.resume(healthy);
+        return run.rehearse(failure, steps, seconds);
+    }
+
     private Scene scene(Setting setting) {
-        return new Scene(study.aircraft(), phase, moment, setting, longestStepSeconds);
+        return new Scene(study.aircraft(), phase, moment, setting, stride);
     }
 }

@@ -21,13 +21,22 @@ import stillturning.element.TimeCurrentCurve;
 import stillturning.element.Tolerance;
 import stillturning.parts.Alternator;
 import stillturning.parts.Battery;
+import stillturning.parts.Breaker;
+import stillturning.parts.Bus;
+import stillturning.parts.Cable;
+import stillturning.parts.Connector;
 import stillturning.parts.Contactor;
 import stillturning.parts.DcConverter;
+import stillturning.parts.Diode;
 import stillturning.parts.Fuse;
+import stillturning.parts.GroundPoint;
 import stillturning.parts.Load;
 import stillturning.parts.OvervoltageGuard;
+import stillturning.parts.Part;
 import stillturning.parts.ProtectorCurves;
 import stillturning.parts.SolidStateController;
+import stillturning.parts.Switch;
+import stillturning.parts.Wire;
 
 /** Parts to put on a {@link Bench}; every value is invented unless a source is named. */
 public final class Shelf {
@@ -149,5 +158,34 @@ public final class Shelf {
     /** A load with two supply inputs {@code a} and {@code b}, combined by diodes inside. */
     public static Load twoInputs(String id, Demand.Kind kind, double amps) {
         return new Load(Bench.tag(id), new Demand(kind, amps, 12), Bench.HARDY, List.of("a", "b"));
+    }
+
+    /** At least one part of every kind. */
+    public static List<Part> everyKind() {
+        return List.of(
+                alternator("alternator", 14.2, 45, false),
+                lead("battery", 20, 0.01, 1),
+                lithium("lithium", 10, 1, LENIENT),
+                new Breaker(Bench.tag("breaker"), 5, 0.02, ProtectorCurves.THERMAL_BREAKER),
+                new Bus(Bench.tag("bus"), List.of("feed", "tie"), 1e-4),
+                new Connector(Bench.tag("connector"), 3, 0.002),
+                contactor("contactor", 0.015),
+                converter("converter", 10),
+                new Diode(Bench.tag("diode"), 1e-5, 0.0275, 0.002),
+                fuse("fuse", 5),
+                new GroundPoint(Bench.tag("ground"), true, 1e-4),
+                new GroundPoint(Bench.tag("block"), false, 1e-4),
+                twoInputs("computer", Demand.Kind.CONSTANT_POWER, 1.2),
+                new Load(
+                        Bench.tag("pump"),
+                        new Demand(Demand.Kind.CONSTANT_POWER, 5, 12),
+                        Bench.HARDY,
+                        List.of("plus")),
+                guard("guard", 16, 0.05),
+                crowbar("crowbar", 16, 0.005),
+                controller("controller", 2, 10, true),
+                new Switch(Bench.tag("switch"), 2, Switch.Throw.SINGLE, 0.005),
+                new Switch(Bench.tag("selector"), 1, Switch.Throw.DOUBLE, 0.005),
+                new Wire(Bench.tag("wire"), Cable.awg("18").orElseThrow(), 1, 0.02));
     }
 }

@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.element.Conversion;
 import stillturning.element.Demand;
@@ -21,35 +20,8 @@ import stillturning.element.Guard;
 
 class FailureModesTest {
 
-    private static final Wire WIRE =
-            new Wire(Bench.tag("wire"), Cable.awg("18").orElseThrow(), 1, 0.02);
-
     static List<Part> everyKind() {
-        return List.of(
-                Shelf.alternator("alternator", 14.2, 45, false),
-                Shelf.lead("battery", 20, 0.01, 1),
-                Shelf.lithium("lithium", 10, 1, Shelf.LENIENT),
-                new Breaker(Bench.tag("breaker"), 5, 0.02, ProtectorCurves.THERMAL_BREAKER),
-                new Bus(Bench.tag("bus"), List.of("feed", "tie"), 1e-4),
-                new Connector(Bench.tag("connector"), 3, 0.002),
-                Shelf.contactor("contactor", 0.015),
-                Shelf.converter("converter", 10),
-                new Diode(Bench.tag("diode"), 1e-5, 0.0275, 0.002),
-                Shelf.fuse("fuse", 5),
-                new GroundPoint(Bench.tag("ground"), true, 1e-4),
-                new GroundPoint(Bench.tag("block"), false, 1e-4),
-                Shelf.twoInputs("computer", Demand.Kind.CONSTANT_POWER, 1.2),
-                new Load(
-                        Bench.tag("pump"),
-                        new Demand(Demand.Kind.CONSTANT_POWER, 5, 12),
-                        Bench.HARDY,
-                        List.of("plus")),
-                Shelf.guard("guard", 16, 0.05),
-                Shelf.crowbar("crowbar", 16, 0.005),
-                Shelf.controller("controller", 2, 10, true),
-                new Switch(Bench.tag("switch"), 2, Switch.Throw.SINGLE, 0.005),
-                new Switch(Bench.tag("selector"), 1, Switch.Throw.DOUBLE, 0.005),
-                WIRE);
+        return Shelf.everyKind();
     }
 
     @Test

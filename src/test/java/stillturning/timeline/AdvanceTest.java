@@ -123,7 +123,8 @@ class AdvanceTest {
                     @Override
                     public void taken(double seconds, double[] weights) {}
                 };
-        return new Advance(new Integrator(1, () -> {}, reading), dips, Double.MAX_VALUE);
+        return new Advance(
+                new Integrator(1, () -> {}, reading), dips, Stride.upTo(Double.MAX_VALUE));
     }
 
     @Test

@@ -71,7 +71,7 @@ class BalanceTest {
         assertEquals(36_000 * times, balance.joules(Account.LOST_IN_BATTERIES), 0.1);
         assertEquals(72_000, balance.charges().get(0).coulombs(), 0.01);
         assertEquals(1, balance.charges().get(0).used(), 1e-7);
-        assertTrue(balance.residual() < Meter.TOLERANCE);
+        assertTrue(balance.residual() < Stride.EXACT.missing());
     }
 
     @Test
@@ -104,7 +104,7 @@ class BalanceTest {
         plant.all(stillturning.device.Placing.class)
                 .forEach(p -> now.solver.law(p.branch(), p.law()));
         now.solver.solve();
-        Meter meter = new Meter(plant, layout, now);
+        Meter meter = new Meter(plant, layout, now, Stride.EXACT.missing());
         meter.read(0);
         // ten amperes flow for a minute, and the battery is as full as before
         meter.taken(60, new double[] {1});

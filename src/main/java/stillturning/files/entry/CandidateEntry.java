@@ -33,6 +33,11 @@ public record CandidateEntry(
                 @Default("{}")
                 @Unit(Dimension.LENGTH)
                 Map<String, Given> arms,
+        @Words(
+                        "Rates by part and failure mode, where the study's do not suit: \"{open: 1e-5 /h (measured)}\".")
+                @Default("{}")
+                Map<String, Map<String, RateText>> fails,
+        @Words("What parts share beside their joints.") @Default("[]") List<SharedEntry> shares,
         @Words("Loads of the study that this candidate leaves out.") @Default("[]")
                 List<String> leavesOut,
         @Words("Where levers stand, by configuration.") Positions positions,

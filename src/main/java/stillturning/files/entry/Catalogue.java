@@ -2,27 +2,19 @@ package stillturning.files.entry;
 
 import static java.util.Objects.requireNonNull;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.files.entry.CatalogueEntry.CableEntry;
-import stillturning.yaml.Bound;
 import stillturning.yaml.Called;
 import stillturning.yaml.Given;
 import stillturning.yaml.Origin;
 import stillturning.yaml.Source;
-import stillturning.yaml.YamlDocument;
 
 /** The generic classes of parts that ship with the program. */
 public final class Catalogue {
 
-    private static final String FILE = "/stillturning/files/catalogue.yaml";
-
-    private static final Catalogue SHIPPED = load();
+    private static final Catalogue SHIPPED =
+            new Catalogue(Shipped.read("catalogue.yaml", CatalogueEntry.class));
 
     private final CatalogueEntry entry;
 
@@ -33,24 +25,6 @@ public final class Catalogue {
     /** The catalogue of this program. */
     public static Catalogue shipped() {
         return SHIPPED;
-    }
-
-    private static Catalogue load() {
-        Bound<CatalogueEntry> bound =
-                Notation.binder()
-                        .bind(YamlDocument.of(Path.of(FILE), text()), CatalogueEntry.class);
-        return new Catalogue(
-                bound.value()
-                        .orElseThrow(
-                                () -> new IllegalStateException(String.valueOf(bound.problems()))));
-    }
-
-    private static String text() {
-        try (InputStream in = requireNonNull(Catalogue.class.getResourceAsStream(FILE), FILE)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
     }
 
     /** The word by which a part's kind goes in the files. */

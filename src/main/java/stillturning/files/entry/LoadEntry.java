@@ -59,4 +59,6 @@ public record LoadEntry(
                 @Unit(value = Dimension.CURRENT, above = "0 A")
                 Optional<Given> inrush,
         @Words("... for so long.") @Default("100 ms") @Unit(value = Dimension.TIME, above = "0 s")
-                Given inrushFor) {}
+                Given inrushFor,
+        @Words("Whether a pilot notices without any lamp that it has stopped.") @Default("no")
+                boolean noticed) {}

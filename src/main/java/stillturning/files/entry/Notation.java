@@ -13,6 +13,7 @@ public final class Notation {
                 .with(NeedsText.class, NeedsForm::read, NeedsForm.EXAMPLE)
                 .with(RunText.class, RunForm::read, RunForm.EXAMPLE)
                 .with(ChannelText.class, ChannelText::read, ChannelText.EXAMPLE)
+                .with(RateText.class, RateText::read, RateText.EXAMPLE)
                 .with(Price.class, Price::read, Price.EXAMPLE);
     }
 }

@@ -34,6 +34,9 @@ public record StudyEntry(
         @Words("What the engine needs, and what becomes of it without.") EngineEntry engine,
         @Words("The flight, in order.") List<PhaseEntry> phases,
         @Words("The phase in which failures happen.") String failuresIn,
+        @Words(
+                        "The phase on the ground in which checks are made; the first without the starter if not written.")
+                Optional<String> runUpIn,
         @Words("How long the engine must run on for a failure not to count as ending it.")
                 @Unit(value = Dimension.TIME, above = "0 s")
                 Quantity timeToLand,
@@ -43,6 +46,10 @@ public record StudyEntry(
                 @Bounds(least = 0, most = 1000)
                 Map<String, Double> weights,
         @Words("The candidate that the others are departures from.") Optional<String> baseline,
+        @Words("What loads share beside their joints, in every candidate.") @Default("[]")
+                List<SharedEntry> shares,
+        @Words("How often things fail, where the shipped table does not suit.") @Default("{}")
+                ChancesEntry chances,
         @Words("Failures to be told first, as one would say them: \"main bus short\".")
                 @Default("[]")
                 List<String> cases) {

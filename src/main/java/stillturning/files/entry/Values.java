@@ -96,6 +96,8 @@ public final class Values {
                 entry.feeds(),
                 entry.wires(),
                 entry.arms(),
+                entry.fails(),
+                entry.shares(),
                 entry.leavesOut(),
                 entry.positions(),
                 mapped(entry.sees(), "sees", change),
@@ -163,6 +165,7 @@ public final class Values {
 
     private static boolean isEntry(Object value) {
         return value.getClass().isRecord()
+                && !(value instanceof Untold)
                 && value.getClass().getPackage() == Values.class.getPackage();
     }
 

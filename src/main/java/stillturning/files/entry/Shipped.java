@@ -1,0 +1,39 @@
+package stillturning.files.entry;
+
+import static java.util.Objects.requireNonNull;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import stillturning.yaml.Bound;
+import stillturning.yaml.YamlDocument;
+
+/** Files that ship with the program. */
+final class Shipped {
+
+    private static final String FOLDER = "/stillturning/files/";
+
+    private Shipped() {}
+
+    /**
+     * Reads one.
+     *
+     * @throws IllegalStateException if there is a mistake in it
+     */
+    static <T> T read(String name, Class<T> type) {
+        String file = FOLDER + name;
+        Bound<T> bound = Notation.binder().bind(YamlDocument.of(Path.of(file), text(file)), type);
+        return bound.value()
+                .orElseThrow(() -> new IllegalStateException(String.valueOf(bound.problems())));
+    }
+
+    private static String text(String file) {
+        try (InputStream in = requireNonNull(Shipped.class.getResourceAsStream(file), file)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+}

@@ -1,0 +1,9 @@
+/**
+ * How likely it is that the engine ends, and what that hangs on. In: what events do together in a
+ * candidate, what a run-up reveals, how often things fail. Out: chances with their ranges, shares
+ * of parts and causes. Knows no file, no screen, no circuit.
+ */
+@NullMarked
+package stillturning.likelihood;
+
+import org.jspecify.annotations.NullMarked;

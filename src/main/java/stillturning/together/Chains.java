@@ -1,0 +1,150 @@
+package stillturning.together;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stillturning.element.Coil;
+import stillturning.element.Conductor;
+import stillturning.element.Consumer;
+import stillturning.element.Contact;
+import stillturning.element.Conversion;
+import stillturning.element.Element;
+import stillturning.element.Guard;
+import stillturning.element.Protector;
+import stillturning.element.Rectifier;
+import stillturning.model.Candidate;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.model.Cue;
+import stillturning.model.Terminal;
+
+/**
+ * What carries the same current because it hangs in one chain: nets inside a chain join exactly two
+ * elements, and nothing measures their voltage. Open anywhere, it carries nothing anywhere, and
+ * everybody outside sees the same.
+ */
+final class Chains {
+
+    private final Circuit circuit;
+    private final List<Placed> placed;
+    private final int[] leader;
+    private final Map<String, Integer> byName = new HashMap<>();
+    private final Map<Integer, Integer> chainOfNet = new HashMap<>();
+
+    Chains(Candidate candidate) {
+        circuit = candidate.circuit();
+        placed = circuit.placed();
+        leader = new int[placed.size()];
+        Arrays.setAll(leader, i -> i);
+        for (int i = 0; i < placed.size(); i++) {
+            byName.put(placed.get(i).name(), i);
+        }
+        List<List<Integer>> ends = ends();
+        Set<Integer> measured = measured(candidate);
+        List<Integer> inside = new ArrayList<>();
+        for (int net = 1; net < circuit.nets(); net++) {
+            List<Integer> two = ends.get(net);
+            if (two.size() == 2
+                    && !measured.contains(net)
+                    && hangs(two.get(0))
+                    && hangs(two.get(1))) {
+                leader[root(two.get(0))] = root(two.get(1));
+                inside.add(net);
+            }
+        }
+        inside.forEach(net -> chainOfNet.put(net, root(ends.get(net).get(0))));
+    }
+
+    /** The chain that is open once this element is gone, if it is one. */
+    Optional<Integer> openedBy(String part, String element) {
+        return Optional.ofNullable(byName.get(part + "/" + element))
+                .filter(this::opens)
+                .map(this::root);
+    }
+
+    /** What stands for any opening of a chain: its first element. */
+    Placed first(int chain) {
+        for (int i = 0; i < placed.size(); i++) {
+            if (opens(i) && root(i) == chain) {
+                return placed.get(i);
+            }
+        }
+        throw new IllegalArgumentException("chain " + chain + " has no element");
+    }
+
+    /** The chain that a terminal is inside of, if there is one. */
+    Optional<Integer> around(String part, String terminal) {
+        return circuit.find(part, terminal).map(chainOfNet::get);
+    }
+
+    private List<List<Integer>> ends() {
+        List<List<Integer>> ends = new ArrayList<>();
+        for (int net = 0; net < circuit.nets(); net++) {
+            ends.add(new ArrayList<>());
+        }
+        for (int i = 0; i < placed.size(); i++) {
+            Placed one = placed.get(i);
+            ends.get(one.from()).add(i);
+            ends.get(one.to()).add(i);
+            if (one.element() instanceof Conversion conversion) {
+                ends.get(circuit.net(one.part(), conversion.output().plus())).add(i);
+                ends.get(circuit.net(one.part(), conversion.output().minus())).add(i);
+            }
+        }
+        return ends;
+    }
+
+    private Set<Integer> measured(Candidate candidate) {
+        Set<Integer> nets = new HashSet<>();
+        for (Cue cue : candidate.cockpit().cues()) {
+            watched(cue.sign())
+                    .flatMap(at -> circuit.find(at.part(), at.name()))
+                    .ifPresent(nets::add);
+        }
+        for (Placed one : placed) {
+            if (one.element() instanceof Guard guard) {
+                nets.add(circuit.net(one.part(), guard.sense()));
+                nets.add(circuit.net(one.part(), guard.senseReturn()));
+            }
+        }
+        return nets;
+    }
+
+    private static Optional<Terminal> watched(Cue.Sign sign) {
+        if (sign instanceof Cue.LowVolts low) {
+            return Optional.of(low.at());
+        }
+        return sign instanceof Cue.HighVolts high ? Optional.of(high.at()) : Optional.empty();
+    }
+
+    /** Whether it carries what its neighbour carries, and notices nothing but that. */
+    private boolean hangs(int index) {
+        Element element = placed.get(index).element();
+        return opens(index) || element instanceof Consumer || element instanceof Coil;
+    }
+
+    /**
+     * Whether its going is nothing but an opening. A coil or a load that is gone lets go at once;
+     * one that is no longer fed takes its time.
+     */
+    private boolean opens(int index) {
+        Element element = placed.get(index).element();
+        return element instanceof Conductor
+                || element instanceof Protector
+                || element instanceof Contact
+                || element instanceof Rectifier;
+    }
+
+    private int root(int index) {
+        int at = index;
+        while (leader[at] != at) {
+            at = leader[at];
+        }
+        return at;
+    }
+}

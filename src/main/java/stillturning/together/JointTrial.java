@@ -1,0 +1,133 @@
+package stillturning.together;
+
+import java.nio.IntBuffer;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+import stillturning.cutset.Answer;
+import stillturning.cutset.Trial;
+import stillturning.failure.Failure;
+import stillturning.model.Candidate;
+import stillturning.model.Procedure;
+import stillturning.story.Happening;
+import stillturning.story.Happening.Kind;
+import stillturning.story.Pilot;
+import stillturning.story.Setting;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
+import stillturning.timeline.Timeline;
+
+/**
+ * Tells what sets of events come to, each set of changes once.
+ *
+ * <p>A change that sleeps is left out, and woken only where the story without it calls upon its
+ * part: until then both stories are the same, current by current.
+ */
+final class JointTrial implements Trial {
+
+    private final Timeline timeline;
+    private final Candidate candidate;
+    private final double enoughSeconds;
+    private final Conditions conditions;
+
+    /** By the numbers of the changes, in rising order. */
+    private final Map<IntBuffer, Told> told = new ConcurrentHashMap<>();
+
+    /**
+     * @param enoughSeconds endurance with which the engine does not count as lost (s)
+     */
+    JointTrial(
+            Timeline timeline, Candidate candidate, double enoughSeconds, Conditions conditions) {
+        this.timeline = timeline;
+        this.candidate = candidate;
+        this.enoughSeconds = enoughSeconds;
+        this.conditions = conditions;
+    }
+
+    @Override
+    public Answer of(int[] events) {
+        return conditions.of(events).map(all -> told(all).answer()).orElse(Answer.IMPOSSIBLE);
+    }
+
+    /** Why nobody can say what these events come to. */
+    String why(int[] events) {
+        return conditions.of(events).map(all -> told(all).why()).orElse("");
+    }
+
+    /** How many stories it took. */
+    int stories() {
+        return told.size();
+    }
+
+    private Told told(int[] all) {
+        int[] awake = IntStream.of(all).filter(n -> !sleeps(n)).toArray();
+        while (true) {
+            Told now = told.computeIfAbsent(IntBuffer.wrap(awake), this::tell);
+            int[] woken = wake(all, awake, now.called());
+            if (woken.length == awake.length) {
+                return now;
+            }
+            awake = woken;
+        }
+    }
+
+    private int[] wake(int[] all, int[] awake, Set<String> called) {
+        return awake.length == all.length
+                ? awake
+                : IntStream.of(all)
+                        .filter(
+                                n ->
+                                        Arrays.binarySearch(awake, n) >= 0
+                                                || called.contains(conditions.get(n).sleepsIn()))
+                        .toArray();
+    }
+
+    private boolean sleeps(int number) {
+        return !conditions.get(number).sleepsIn().isEmpty();
+    }
+
+    private Told tell(IntBuffer numbers) {
+        List<Condition> changes = Arrays.stream(numbers.array()).mapToObj(conditions::get).toList();
+        Pilot pilot = changes.contains(new Condition.Idle()) ? Pilot.NEVER : Pilot.PLANNED;
+        Failure failure = Condition.failure(changes);
+        try {
+            Story story = timeline.tell(failure, Setting.with(pilot), enoughSeconds);
+            boolean lost = story.engine().endurance().seconds() < enoughSeconds;
+            return new Told(lost ? Answer.LOST : Answer.LIVES, called(story), "");
+        } catch (UntoldStory e) {
+            return new Told(Answer.UNTOLD, Set.of(), String.valueOf(e.getMessage()));
+        }
+    }
+
+    private Set<String> called(Story story) {
+        Set<String> called = new HashSet<>();
+        story.failure().levers().keySet().forEach(lever -> called.add(partOf(lever)));
+        for (Happening happening : story.happenings()) {
+            called.add(happening.part());
+            if (happening.kind() == Kind.PILOT || happening.kind() == Kind.AUTOMATIC) {
+                procedure(happening.part())
+                        .ifPresent(p -> p.moves().keySet().forEach(l -> called.add(partOf(l))));
+            } else if (happening.kind() == Kind.CRANKING) {
+                candidate.cockpit().starting().keySet().forEach(l -> called.add(partOf(l)));
+            }
+        }
+        return called;
+    }
+
+    private Optional<Procedure> procedure(String name) {
+        return candidate.cockpit().procedures().stream()
+                .filter(p -> p.name().equals(name))
+                .findFirst();
+    }
+
+    /** A controller's levers are its channels. */
+    private static String partOf(String lever) {
+        int dot = lever.indexOf('.');
+        return dot < 0 ? lever : lever.substring(0, dot);
+    }
+}
