@@ -25,8 +25,8 @@ import stillturning.timeline.Timeline;
  * Holds a candidate's shape against its stories, part by part, the part removed in both.
  *
  * <p>Where they disagree, each thing that only stories know is taken away and both are asked again,
- * then each two, and each three: what makes them agree is the explanation. It is tried, not guessed
- * from the events.
+ * then each two and so on up to four: what makes them agree is the explanation. It is tried, not
+ * guessed from the events.
  */
 final class CrossCheck {
 
