@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.failure.Failure;
-import stillturning.failure.FailureCatalogue;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
@@ -26,8 +25,8 @@ import stillturning.timeline.Timeline;
  * Holds a candidate's shape against its stories, part by part, the part removed in both.
  *
  * <p>Where they disagree, each thing that only stories know is taken away and both are asked again,
- * then each two, and each three: what makes them agree is the explanation. It is tried, not guessed
- * from the events.
+ * then each two and so on up to four: what makes them agree is the explanation. It is tried, not
+ * guessed from the events.
  */
 final class CrossCheck {
 
@@ -108,7 +107,7 @@ final class CrossCheck {
 
     private Failure failure(Removal removal) {
         return removal.part()
-                .map(part -> FailureCatalogue.removalOf(candidate, part))
+                .map(part -> RemovedPart.of(candidate, part))
                 .orElseGet(() -> Failure.levers("nothing removed", Map.of()));
     }
 

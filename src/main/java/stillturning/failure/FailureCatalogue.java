@@ -1,20 +1,10 @@
 package stillturning.failure;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
-import stillturning.element.Conversion;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
-import stillturning.model.Circuit;
-import stillturning.model.Circuit.Placed;
-import stillturning.parts.Alteration;
-import stillturning.parts.Alteration.Removed;
-import stillturning.parts.Bus;
-import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
 import stillturning.parts.Switch;
 
@@ -34,45 +24,6 @@ public final class FailureCatalogue {
                                 part.failureModes().stream()
                                         .map(mode -> Failure.of(new Hit(part.id(), mode))))
                 .toList();
-    }
-
-    /**
-     * A part gone with all that it does: worse than any of its modes that open, and no short. Of a
-     * bus goes the bar too, so that nothing that is joined there is joined to anything.
-     *
-     * @throws IllegalArgumentException if the candidate has no such part
-     */
-    public static Failure removalOf(Candidate candidate, String part) {
-        Part gone =
-                candidate
-                        .part(part)
-                        .orElseThrow(
-                                () ->
-                                        new IllegalArgumentException(
-                                                candidate.id() + " has no part " + part));
-        Circuit circuit = candidate.circuit();
-        Predicate<Placed> goes = placed -> placed.part().equals(part);
-        if (gone instanceof Bus bus) {
-            int bar = circuit.net(part, bus.exit());
-            goes = goes.or(placed -> touches(circuit, placed, bar));
-        }
-        Map<String, List<Alteration>> removed = new LinkedHashMap<>();
-        circuit.placed().stream()
-                .filter(goes)
-                .forEach(
-                        placed ->
-                                removed.computeIfAbsent(placed.part(), p -> new ArrayList<>())
-                                        .add(new Removed(placed.element().name())));
-        List<Hit> hits = new ArrayList<>();
-        removed.forEach((id, all) -> hits.add(new Hit(id, new FailureMode("removed", all))));
-        return new Failure(part + ": removed", hits, Map.of());
-    }
-
-    private static boolean touches(Circuit circuit, Placed placed, int net) {
-        return placed.from() == net
-                || placed.to() == net
-                || (placed.element() instanceof Conversion conversion
-                        && circuit.net(placed.part(), conversion.output().plus()) == net);
     }
 
     /**

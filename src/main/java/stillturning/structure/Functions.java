@@ -18,6 +18,9 @@ import stillturning.structure.Survival.Outcome;
 /** The engine's needs one by one, and what takes each away. */
 final class Functions {
 
+    /** Pairs that a sentence names. */
+    private static final int PAIRS_NAMED = 3;
+
     private final Wiring wiring;
     private final Survival survival;
     private final List<LoadEnds> loads;
@@ -174,10 +177,15 @@ final class Functions {
                             .collect(Collectors.joining(", or without "));
             return name + " is not supplied without " + singles;
         }
-        return name
-                + " outlasts the loss of any one part, but not of "
-                + cuts.stream()
+        String pairs =
+                cuts.stream()
+                        .limit(PAIRS_NAMED)
                         .map(cut -> String.join(" and ", cut))
                         .collect(Collectors.joining(", or of "));
+        int left = cuts.size() - PAIRS_NAMED;
+        return name
+                + " outlasts the loss of any one part, but not of "
+                + pairs
+                + (left > 0 ? ", or of " + left + " more" : "");
     }
 }

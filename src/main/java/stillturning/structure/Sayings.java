@@ -151,7 +151,7 @@ final class Sayings {
         return list(loads.stream().map(LoadEnds::id).toList());
     }
 
-    private static String list(List<String> names) {
+    static String list(List<String> names) {
         if (names.size() == 1) {
             return names.get(0);
         }

@@ -16,7 +16,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
 import stillturning.element.Demand.Kind;
-import stillturning.failure.FailureCatalogue;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.EngineLogic;
@@ -153,7 +152,7 @@ class CrossCheckTest {
                         .engine(new EngineLogic.One("computer"), false);
         assertEquals(
                 List.of("battery", "computer"),
-                FailureCatalogue.removalOf(bench.candidate(), "bus").hits().stream()
+                RemovedPart.of(bench.candidate(), "bus").hits().stream()
                         .map(hit -> hit.part())
                         .toList());
         assertEquals(List.of(), Assess.disagreements(bench.study(), bench.candidate()));
