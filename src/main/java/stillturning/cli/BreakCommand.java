@@ -27,6 +27,7 @@ import stillturning.report.CaseTexts;
 import stillturning.report.ElsewhereTable;
 import stillturning.report.InOrder;
 import stillturning.report.TerminalTables;
+import stillturning.report.joint.Shared;
 import stillturning.report.json.JsonReport;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
@@ -198,6 +199,15 @@ final class BreakCommand implements Callable<Integer> {
     private void together(FoundStudy source, Study study) {
         Chances chances = source.read().chances();
         Output out = new Output(around);
+        if (joint.causes()) {
+            List<Shared> shared = SharedWork.of(study, chances, around);
+            if (asked.json) {
+                out.raw(JsonReport.causes(study, shared));
+            } else {
+                JointText.causes(study, shared, all, out);
+            }
+            return;
+        }
         Optional<Resumption> kept = joint.kept(source, around);
         JointWork work = JointWork.of(study, chances, joint.order(), kept, around);
         if (asked.json) {

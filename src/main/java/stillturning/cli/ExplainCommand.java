@@ -13,11 +13,15 @@ import stillturning.assess.Guesses;
 import stillturning.files.Assumption;
 import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.report.Enclosed;
 import stillturning.report.HtmlPage;
 import stillturning.report.InOrder;
 import stillturning.report.Sources;
 import stillturning.report.Sources.SourceNote;
+import stillturning.report.joint.JointChapters;
 import stillturning.report.json.JsonReport;
+import stillturning.report.page.JointSection;
 import stillturning.sizing.SizingReport;
 
 /** Writes down the comparison with everything behind it. */
@@ -29,9 +33,12 @@ import stillturning.sizing.SizingReport;
         footer = {
             "  stillturning explain sandpiper",
             "  stillturning explain sandpiper --guesses",
+            "  stillturning explain sandpiper --pairs --resume pairs.json",
             "  stillturning explain sandpiper --html talk/sandpiper.html"
         })
 final class ExplainCommand implements Callable<Integer> {
+
+    private static final int PAIRS = 2;
 
     private final Surroundings around;
     @Mixin private StudyArgument asked = new StudyArgument();
@@ -44,6 +51,20 @@ final class ExplainCommand implements Callable<Integer> {
     private Optional<String> html = Optional.empty();
 
     @Option(
+            names = "--pairs",
+            description =
+                    "Also write what failures do together and how likely that is, common causes,"
+                            + " latent failures and the run-up cards. Takes minutes.")
+    private boolean pairs;
+
+    @Option(
+            names = "--resume",
+            paramLabel = "FILE",
+            description =
+                    "With --pairs: keep finished work in this file, and go on where it stopped.")
+    private Optional<String> resume = Optional.empty();
+
+    @Option(
             names = "--force",
             description = "Replace the file even if this program did not write it.")
     private boolean force;
@@ -54,6 +75,9 @@ final class ExplainCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (resume.isPresent() && !pairs) {
+            throw new Refusal("--resume needs --pairs");
+        }
         FoundStudy found = FoundStudy.sound(asked.study, around);
         Path path = around.path(html.orElse(found.study().id() + ".html"));
         PageFile file = new PageFile(path, around.shown(path));
@@ -66,9 +90,11 @@ final class ExplainCommand implements Callable<Integer> {
                 HtmlPage.of(
                         assessed.assessment(),
                         sources(found.read()),
-                        tried,
-                        cases(assessed.assessment()),
-                        sizes(found, assessed)));
+                        new Enclosed(
+                                tried,
+                                cases(assessed.assessment()),
+                                sizes(found, assessed),
+                                together(found, assessed))));
         Output out = new Output(around);
         if (asked.json) {
             out.raw(JsonReport.decide(assessed.assessment(), tried));
@@ -79,6 +105,31 @@ final class ExplainCommand implements Callable<Integer> {
             out.caution();
         }
         return assessed.exitCode();
+    }
+
+    private Optional<JointSection> together(FoundStudy found, Assessed assessed) {
+        if (!pairs || assessed.assessment().appraisals().isEmpty()) {
+            return Optional.empty();
+        }
+        Study all = found.study();
+        Study ranked =
+                new Study(
+                        all.id(),
+                        all.heading(),
+                        all.aircraft(),
+                        all.goals(),
+                        InOrder.of(assessed.assessment()).stream()
+                                .map(a -> a.candidate())
+                                .toList());
+        Optional<Resumption> kept =
+                resume.map(file -> Resumption.of(file, found.read().fingerprint(), around));
+        JointWork work = JointWork.of(ranked, found.read().chances(), PAIRS, kept, around);
+        return Optional.of(
+                JointChapters.of(
+                        ranked,
+                        work.found(),
+                        SharedWork.of(ranked, found.read().chances(), around),
+                        work.reasons()));
     }
 
     /** Sizes of the candidates that could be assessed, best first. */

@@ -5,10 +5,12 @@ import java.util.function.Function;
 import stillturning.model.Study;
 import stillturning.report.BlockText;
 import stillturning.report.Cautions;
+import stillturning.report.joint.CauseSheet;
 import stillturning.report.joint.Jointly;
 import stillturning.report.joint.LatentSheet;
 import stillturning.report.joint.PairSheet;
 import stillturning.report.joint.RunUpSheet;
+import stillturning.report.joint.Shared;
 import stillturning.report.page.Block;
 
 /** Failures together and hidden, for a person. */
@@ -39,7 +41,8 @@ final class JointText {
     /** The card of each candidate, each to be cut out. */
     void runUp() {
         for (Jointly found : work.found()) {
-            out.section("Run-up card: " + study.heading().title() + ", " + found.candidate().title());
+            out.section(
+                    "Run-up card: " + study.heading().title() + ", " + found.candidate().title());
             if (study.heading().invented()) {
                 out.line(Paragraph.of("  ", Cautions.inFull(true).get(0)));
             }
@@ -47,6 +50,16 @@ final class JointText {
             out.lines(BlockText.lines(RunUpSheet.of(found), out.paint()));
         }
         untold();
+    }
+
+    /** Common causes, and what the shape says. */
+    static void causes(Study study, List<Shared> shared, boolean all, Output out) {
+        new JointText(study, new JointWork(List.of(), List.of()), out).heading(CauseSheet.MEANING);
+        shared.forEach(
+                of ->
+                        out.section(of.candidate().title())
+                                .lines(BlockText.lines(CauseSheet.of(of, all), out.paint())));
+        out.caution();
     }
 
     private void heading(String meaning) {

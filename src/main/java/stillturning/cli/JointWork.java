@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import stillturning.assess.Assess;
 import stillturning.cutset.Block;
 import stillturning.cutset.Searched;
@@ -50,7 +51,7 @@ record JointWork(List<Jointly> found, List<Untold> untold) {
      * Does the work.
      *
      * @param order largest sets asked about
-     * @param kept where finished work is kept, if anywhere
+     * @param kept where finished work is kept, if anywhere; also when the process is told to end
      * @throws Refusal if no candidate can be computed
      */
     static JointWork of(
@@ -66,28 +67,52 @@ record JointWork(List<Jointly> found, List<Untold> untold) {
                     Together.events(
                             candidate, CommonCauses.of(study.aircraft(), candidate, chances)));
         }
+        Optional<Thread> saving = kept.map(k -> new Thread(k::save, "save"));
+        saving.ifPresent(Runtime.getRuntime()::addShutdownHook);
         int blocks = order * events.values().stream().mapToInt(List::size).sum();
+        try (Progress progress = Progress.over(blocks, "blocks of sets tried", around)) {
+            JointWork work = of(study, chances, order, events, follow(events, kept, progress));
+            kept.ifPresent(Resumption::save);
+            return work;
+        } finally {
+            saving.ifPresent(Runtime.getRuntime()::removeShutdownHook);
+        }
+    }
+
+    private static JointWork of(
+            Study study,
+            Chances chances,
+            int order,
+            Map<Candidate, List<Event>> events,
+            Function<Candidate, Watch> watches) {
         List<Jointly> found = new ArrayList<>();
         List<Untold> untold = new ArrayList<>();
-        try (Progress progress = Progress.over(blocks, "blocks of sets tried", around);
-                KeptOnInterrupt unused = new KeptOnInterrupt(kept)) {
-            for (Map.Entry<Candidate, List<Event>> one : events.entrySet()) {
-                Candidate candidate = one.getKey();
-                try {
-                    Watch watch = watch(candidate, one.getValue().size(), kept, progress);
-                    Joint joint = Together.of(study, candidate, one.getValue(), order, watch);
-                    found.add(finished(study, chances, joint));
-                } catch (UntoldStory e) {
-                    untold.add(new Untold(candidate.id(), String.valueOf(e.getMessage())));
-                }
+        for (Candidate candidate : study.candidates()) {
+            List<Event> own = events.getOrDefault(candidate, List.of());
+            try {
+                found.add(
+                        finished(
+                                study,
+                                chances,
+                                Together.of(
+                                        study, candidate, own, order, watches.apply(candidate))));
+            } catch (UntoldStory e) {
+                untold.add(new Untold(candidate.id(), String.valueOf(e.getMessage())));
             }
         }
-        kept.ifPresent(Resumption::save);
         if (found.isEmpty()) {
             throw new Refusal(
                     untold.get(0).candidate + " cannot be computed: " + untold.get(0).reason);
         }
         return new JointWork(found, untold);
+    }
+
+    private static Function<Candidate, Watch> follow(
+            Map<Candidate, List<Event>> events,
+            Optional<Resumption> kept,
+            Consumer<String> progress) {
+        return candidate ->
+                watch(candidate, events.getOrDefault(candidate, List.of()).size(), kept, progress);
     }
 
     private static Jointly finished(Study study, Chances chances, Joint joint) throws UntoldStory {
@@ -105,14 +130,9 @@ record JointWork(List<Jointly> found, List<Untold> untold) {
                                 List.of());
         Jointly found =
                 new Jointly(
-                        joint,
-                        card,
-                        Likelihood.of(study, joint, card, chances),
-                        Optional.empty());
+                        joint, card, Likelihood.of(study, joint, card, chances), Optional.empty());
         Optional<List<Integer>> pair = found.likeliestPair();
-        return pair.isEmpty()
-                ? found
-                : found.knowing(Optional.of(told(study, joint, pair.get())));
+        return pair.isEmpty() ? found : found.knowing(Optional.of(told(study, joint, pair.get())));
     }
 
     private static PairToKnow told(Study study, Joint joint, List<Integer> pair)
@@ -143,20 +163,5 @@ record JointWork(List<Jointly> found, List<Untold> untold) {
                 progress.accept(candidate.id());
             }
         };
-    }
-
-    /** What is done is written down even when the process is told to end. */
-    private static final class KeptOnInterrupt implements AutoCloseable {
-        private final Optional<Thread> saving;
-
-        KeptOnInterrupt(Optional<Resumption> kept) {
-            saving = kept.map(k -> new Thread(k::save, "save"));
-            saving.ifPresent(Runtime.getRuntime()::addShutdownHook);
-        }
-
-        @Override
-        public void close() {
-            saving.ifPresent(Runtime.getRuntime()::removeShutdownHook);
-        }
     }
 }

@@ -2,7 +2,6 @@ package stillturning.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import stillturning.report.Paint.Ink;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.page.Block;
@@ -44,14 +43,9 @@ public final class BlockText {
     }
 
     private static List<String> points(Points points) {
-        List<String> lines = new ArrayList<>();
-        int number = 0;
-        for (String point : points.points()) {
-            number++;
-            String lead = points.numbered() ? String.format(Locale.ROOT, "%2d  ", number) : "- ";
-            lines.addAll(hung(INDENT + lead, point));
-        }
-        return lines;
+        return points.points().stream()
+                .flatMap(point -> hung(INDENT + "- ", point).stream())
+                .toList();
     }
 
     private static TextTable table(Grid grid) {

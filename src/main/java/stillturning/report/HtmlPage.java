@@ -14,6 +14,7 @@ import stillturning.assess.Guesses;
 import stillturning.model.LoadNeed;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
+import stillturning.report.page.JointSection;
 import stillturning.report.page.Page;
 import stillturning.report.page.Page.Answer;
 import stillturning.report.page.Page.Fact;
@@ -40,50 +41,33 @@ public final class HtmlPage {
     private final Optional<GuessTexts> guesses;
     private final List<SizingReport> sizes;
     private final List<CandidateCases> cases;
+    private final Optional<JointSection> together;
 
-    private HtmlPage(
-            Assessment assessment,
-            Sources sources,
-            Optional<Guesses> guesses,
-            List<CandidateCases> cases,
-            List<SizingReport> sizes) {
-        this.cases = List.copyOf(cases);
-        this.sizes = List.copyOf(sizes);
+    private HtmlPage(Assessment assessment, Sources sources, Enclosed enclosed) {
+        this.cases = enclosed.cases();
+        this.sizes = enclosed.sizes();
+        this.together = enclosed.together();
         this.assessment = assessment;
         this.study = assessment.study();
         this.appraisals = InOrder.of(assessment);
         this.sources = sources;
-        this.guesses = guesses.map(g -> new GuessTexts(assessment, g));
+        this.guesses = enclosed.guesses().map(g -> new GuessTexts(assessment, g));
     }
 
-    /** The page without sizes. */
+    /** The page without sizes, and without what failures do together. */
     public static String of(
             Assessment assessment,
             Sources sources,
             Optional<Guesses> guesses,
             List<CandidateCases> cases) {
-        return of(assessment, sources, guesses, cases, List.of());
+        return of(assessment, sources, new Enclosed(guesses, cases, List.of(), Optional.empty()));
     }
 
-    /**
-     * The page; the same assessment, sources, guesses, cases and sizes, the same text.
-     *
-     * @param guesses what trying the guesses brought, if they were tried
-     * @param cases what the study's own cases do to each candidate, in the order of the ranking
-     * @param sizes of the candidates whose sizes are to be shown, in the order of the ranking
-     */
-    public static String of(
-            Assessment assessment,
-            Sources sources,
-            Optional<Guesses> guesses,
-            List<CandidateCases> cases,
-            List<SizingReport> sizes) {
+    /** The page; the same assessment, sources and enclosed, the same text. */
+    public static String of(Assessment assessment, Sources sources, Enclosed enclosed) {
         StringOutput output = new StringOutput();
         TemplateEngine.createPrecompiled(ContentType.Html)
-                .render(
-                        "page.jte",
-                        new HtmlPage(assessment, sources, guesses, cases, sizes).page(),
-                        output);
+                .render("page.jte", new HtmlPage(assessment, sources, enclosed).page(), output);
         return UNPRINTABLE.matcher(output.toString()).replaceAll("\uFFFD");
     }
 
@@ -210,6 +194,7 @@ public final class HtmlPage {
         return new Foot(
                 baseline.orElse(""),
                 SizeSheets.of(sizes),
+                together,
                 guesses.map(HtmlPage::guesses),
                 Assumptions.of(sources),
                 Cautions.inFull(study.heading().invented()),

@@ -2,10 +2,16 @@ package stillturning.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,6 +41,7 @@ class FrozenReportsTest {
                 new Kept(
                         "sandpiper-size.txt",
                         List.of("size", "--candidate", "solid-state-split-engine")),
+                new Kept("sandpiper-causes.txt", List.of("break", "--causes")),
                 new Kept("sandpiper-main-bus.txt", List.of("break", "--failure", "main bus")),
                 new Kept(
                         "sandpiper-charging-lost.txt",
@@ -50,6 +57,35 @@ class FrozenReportsTest {
                                 kept.words().stream().skip(1))
                         .toArray(String[]::new);
         hold(kept.file(), Session.in(here).run(words).out());
+    }
+
+    /** The search takes a minute: once for all that rests on it. */
+    @Test
+    void whatFailuresDoTogetherIsWhatTheProgramPrintsToday() throws IOException {
+        StringWriter sink = new StringWriter();
+        FoundStudy found = FoundStudy.sound(study(), around(sink));
+        JointWork work =
+                JointWork.of(
+                        found.study(), found.read().chances(), 2, Optional.empty(), around(sink));
+        hold("sandpiper-pairs.txt", told(found, work, text -> text.pairs(false)));
+        hold("sandpiper-latent.txt", told(found, work, text -> text.latent(false)));
+        hold("sandpiper-run-up.txt", told(found, work, JointText::runUp));
+    }
+
+    private String told(FoundStudy found, JointWork work, Consumer<JointText> telling) {
+        StringWriter out = new StringWriter();
+        telling.accept(new JointText(found.study(), work, new Output(around(out))));
+        return out.toString();
+    }
+
+    private Surroundings around(StringWriter out) {
+        return new Surroundings(
+                new PrintWriter(out),
+                new PrintWriter(out),
+                new BufferedReader(new StringReader("")),
+                false,
+                false,
+                here);
     }
 
     @Test

@@ -124,6 +124,27 @@ class JsonSchemasTest {
     }
 
     @Test
+    void whatFailuresDoTogetherKeepsToItsSchemas() {
+        String[] kept = {"--resume", here.resolve("kept.json").toString()};
+        String pairs = run("break", "first-steps", "--pairs", "--json", kept[0], kept[1]);
+        assertEquals(List.of(), faults("report/pairs", pairs));
+        String latent = run("break", "first-steps", "--latent", "--json", kept[0], kept[1]);
+        assertEquals(List.of(), faults("report/latent", latent));
+        String cards = run("run-up", "first-steps", "--json", kept[0], kept[1]);
+        assertEquals(List.of(), faults("report/run-up", cards));
+        JsonNode one = JsonMapper.builder().build().readTree(pairs).get("candidates").get(0);
+        assertTrue(!one.get("sets").isEmpty(), pairs);
+    }
+
+    @Test
+    void commonCausesAndTheShapeKeepToTheirs() {
+        String causes = run("break", "first-steps", "--causes", "--json");
+        assertEquals(List.of(), faults("report/causes", causes));
+        JsonNode one = JsonMapper.builder().build().readTree(causes).get("candidates").get(0);
+        assertTrue(!one.get("causes").isEmpty() && !one.get("functions").isEmpty(), causes);
+    }
+
+    @Test
     void newStudiesKeepToTheirs() {
         assertEquals(
                 List.of(), faults("cli/new", run("new", "mine", "--batteries", "2", "--json")));

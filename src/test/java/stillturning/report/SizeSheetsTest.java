@@ -20,7 +20,10 @@ class SizeSheetsTest {
     private static final Assessment ASSESSMENT = ReportSamples.assessment();
 
     private static String page(List<SizingReport> sizes) {
-        return HtmlPage.of(ASSESSMENT, ReportSamples.sources(), Optional.empty(), List.of(), sizes);
+        return HtmlPage.of(
+                ASSESSMENT,
+                ReportSamples.sources(),
+                new Enclosed(Optional.empty(), List.of(), sizes, Optional.empty()));
     }
 
     @Test

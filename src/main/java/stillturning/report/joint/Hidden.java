@@ -59,7 +59,11 @@ public final class Hidden {
     String revealedBy(int event) {
         return check(event)
                 .map(number -> "check " + number)
-                .orElseGet(() -> inspection(event).map(i -> "only by " + letter(event)).orElse("nothing"));
+                .orElseGet(
+                        () ->
+                                inspection(event)
+                                        .map(i -> "only by " + letter(event))
+                                        .orElse("nothing"));
     }
 
     private String letter(int event) {

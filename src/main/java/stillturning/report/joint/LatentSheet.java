@@ -63,10 +63,7 @@ public final class LatentSheet {
         }
         if (all && !idle.isEmpty()) {
             blocks.add(new Heading("Latent, but no single further failure ends the engine"));
-            blocks.add(
-                    new Points(
-                            false,
-                            idle.stream().map(latent -> names.of(latent.event())).toList()));
+            blocks.add(new Points(idle.stream().map(latent -> names.of(latent.event())).toList()));
         } else if (!idle.isEmpty()) {
             blocks.add(
                     new Note(
@@ -85,7 +82,7 @@ public final class LatentSheet {
             for (int i = 0; i < ways.size(); i++) {
                 lettered.add((char) ('a' + i) + ": " + ways.get(i));
             }
-            blocks.add(new Points(false, lettered));
+            blocks.add(new Points(lettered));
             blocks.add(new Note(INSPECTING));
         }
     }

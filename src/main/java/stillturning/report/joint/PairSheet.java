@@ -205,8 +205,7 @@ public final class PairSheet {
                         order == 1
                                 ? "One event alone, the likeliest first"
                                 : order + " events together, the likeliest first"));
-        List<Alike.Group> groups =
-                Alike.of(sets, sets.stream().map(set -> chances.getOrDefault(set, 0.0)).toList());
+        List<Alike.Group> groups = order == 1 ? alone(sets) : Alike.of(sets, chances(sets));
         int shown = all ? groups.size() : Math.min(SHOWN, groups.size());
         double sum = chances.values().stream().mapToDouble(Double::doubleValue).sum();
         blocks.add(
@@ -218,8 +217,20 @@ public final class PairSheet {
                         groups.subList(0, shown).stream().map(g -> row(g, sum)).toList()));
         rest(groups.subList(shown, groups.size()), sum);
         if (all && order > 1) {
-            blocks.add(new Points(false, sets.stream().map(names::together).toList()));
+            blocks.add(new Points(sets.stream().map(names::together).toList()));
         }
+    }
+
+    private List<Double> chances(List<List<Integer>> sets) {
+        return sets.stream().map(set -> chances.getOrDefault(set, 0.0)).toList();
+    }
+
+    /** Each by itself: what ends the engine alone is worth a line of its own. */
+    private List<Alike.Group> alone(List<List<Integer>> sets) {
+        return sets.stream()
+                .map(set -> new Alike.Group(List.of(set), 1, chances.getOrDefault(set, 0.0)))
+                .sorted(Comparator.comparingDouble(group -> -group.chance()))
+                .toList();
     }
 
     private List<String> row(Alike.Group group, double sum) {
@@ -288,8 +299,7 @@ public final class PairSheet {
         blocks.add(new Heading("What one more event undoes"));
         Map<Set<Integer>, Set<List<Integer>>> sets = new LinkedHashMap<>();
         Map<List<Integer>, Set<Integer>> by = new LinkedHashMap<>();
-        healings.forEach(
-                h -> by.computeIfAbsent(h.set(), s -> new LinkedHashSet<>()).add(h.by()));
+        healings.forEach(h -> by.computeIfAbsent(h.set(), s -> new LinkedHashSet<>()).add(h.by()));
         by.forEach(
                 (set, undoing) ->
                         sets.computeIfAbsent(undoing, u -> new LinkedHashSet<>()).add(set));
@@ -303,7 +313,6 @@ public final class PairSheet {
         int shown = all ? rows.size() : Math.min(SHOWN, rows.size());
         blocks.add(
                 new Points(
-                        false,
                         rows.subList(0, shown).stream()
                                 .map(e -> sets(e.getValue()) + " is undone by " + undone(e))
                                 .toList()));
@@ -342,7 +351,6 @@ public final class PairSheet {
         }
         blocks.add(
                 new Points(
-                        false,
                         byReason.entrySet().stream()
                                 .limit(all ? untold.size() : SHOWN)
                                 .map(
@@ -357,7 +365,7 @@ public final class PairSheet {
 
     private void suppositions() {
         blocks.add(new Heading("What is supposed"));
-        blocks.add(new Points(false, found.likely().supposed()));
+        blocks.add(new Points(found.likely().supposed()));
     }
 
     private void pair() {
@@ -379,8 +387,7 @@ public final class PairSheet {
                                 + "; "
                                 + alone(other)
                                 + ". Together:"));
-        blocks.add(
-                new Lines(StoryText.of(pair.get().together(), Pilot.PLANNED, Optional.empty())));
+        blocks.add(new Lines(StoryText.of(pair.get().together(), Pilot.PLANNED, Optional.empty())));
     }
 
     private static String alone(Verdict verdict) {

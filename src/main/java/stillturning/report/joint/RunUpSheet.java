@@ -79,7 +79,7 @@ public final class RunUpSheet {
                 (seen, events) ->
                         points.add("if instead " + seen + ": look at " + suspects(events)));
         points.add("set back: " + back(check));
-        blocks.add(new Points(false, points));
+        blocks.add(new Points(points));
     }
 
     private String suspects(List<Integer> events) {
@@ -114,7 +114,7 @@ public final class RunUpSheet {
         blocks.add(new Heading("Not revealed by any check"));
         List<String> points = new ArrayList<>();
         inspected.forEach((how, events) -> points.add(names.anyOf(events) + ": " + how));
-        blocks.add(new Points(false, points));
+        blocks.add(new Points(points));
         blocks.add(new Note(LatentSheet.INSPECTING));
     }
 }

@@ -11,6 +11,7 @@ import stillturning.assess.Verdict;
 import stillturning.model.Study;
 import stillturning.ranges.EnduranceRange;
 import stillturning.report.joint.Jointly;
+import stillturning.report.joint.Shared;
 import stillturning.sizing.SizingReport;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
@@ -103,6 +104,11 @@ public final class JsonReport {
      */
     public static String runUp(Study study, List<Jointly> found, List<String> untold) {
         return text(RunUpJson.of(study, found, untold));
+    }
+
+    /** Common causes, and what the shape of each candidate says. */
+    public static String causes(Study study, List<Shared> shared) {
+        return text(CausesJson.of(study, shared));
     }
 
     private static String text(Object shape) {

@@ -157,9 +157,7 @@ record PairsJson(
                 JsonNumbers.number(found.likely().checked().point().flightSeconds()),
                 reckoned(found.likely().checked()),
                 reckoned(found.likely().unchecked()),
-                found.likely().parts().stream()
-                        .map(s -> weight(s.name(), s.importance()))
-                        .toList(),
+                found.likely().parts().stream().map(s -> weight(s.name(), s.importance())).toList(),
                 found.likely().causes().stream()
                         .map(s -> weight(s.name(), s.importance()))
                         .toList());

@@ -48,7 +48,9 @@ record RunUpJson(
     /** A failure that shows, and how. */
     record Revealed(String failure, List<Instead> seen) {}
 
-    /** What is seen otherwise, in step 1 while the levers stand so, in step 2 once they are back. */
+    /**
+     * What is seen otherwise, in step 1 while the levers stand so, in step 2 once they are back.
+     */
     record Instead(int step, String what, String name) {}
 
     /** What no check reveals. */
@@ -105,7 +107,6 @@ record RunUpJson(
 
     private static NotRevealed not(Jointly found, Inspection inspection, Hidden hidden) {
         return new NotRevealed(
-                LatentJson.name(found, inspection.event()),
-                LatentJson.looking(inspection, hidden));
+                LatentJson.name(found, inspection.event()), LatentJson.looking(inspection, hidden));
     }
 }

@@ -14,12 +14,8 @@ public sealed interface Block {
     /** A paragraph that explains what stands above it. */
     record Note(String text) implements Block {}
 
-    /**
-     * A list.
-     *
-     * @param numbered whether its order matters
-     */
-    record Points(boolean numbered, List<String> points) implements Block {
+    /** A list. */
+    record Points(List<String> points) implements Block {
         public Points {
             points = List.copyOf(points);
         }

@@ -276,12 +276,13 @@ public record Page(
     }
 
     /**
-     * The sizes, which guesses matter, where values come from, what to mind, and which files were
-     * read.
+     * The sizes, what failures do together if that was asked, which guesses matter, where values
+     * come from, what to mind, and which files were read.
      */
     public record Foot(
             String baseline,
             SizeSection sizes,
+            Optional<JointSection> together,
             Optional<GuessSection> guesses,
             List<AssumptionGroup> assumptions,
             List<String> cautions,

@@ -1,0 +1,125 @@
+package stillturning.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import stillturning.assess.Assess;
+import stillturning.assess.Disagreement;
+import stillturning.assess.Verdict;
+import stillturning.failure.Cause;
+import stillturning.failure.CommonCauses;
+import stillturning.failure.Failure;
+import stillturning.failure.FailureCatalogue;
+import stillturning.model.Candidate;
+import stillturning.model.Chances;
+import stillturning.model.Study;
+import stillturning.parts.Connector;
+import stillturning.parts.GroundPoint;
+import stillturning.parts.Part;
+import stillturning.parts.Switch;
+import stillturning.report.joint.Shared;
+import stillturning.report.joint.Shared.Carrier;
+import stillturning.report.joint.Shared.Played;
+import stillturning.report.joint.Shared.Shape;
+import stillturning.story.UntoldStory;
+import stillturning.structure.SharedPlaces;
+import stillturning.structure.Structure;
+
+/** Looks at what a candidate's parts share. */
+final class SharedWork {
+
+    private final Study study;
+    private final Candidate candidate;
+    private final Chances chances;
+    private final List<String> untold = new ArrayList<>();
+
+    private SharedWork(Study study, Candidate candidate, Chances chances) {
+        this.study = study;
+        this.candidate = candidate;
+        this.chances = chances;
+    }
+
+    /**
+     * All candidates in their order.
+     *
+     * @throws Refusal if none of them can be computed
+     */
+    static List<Shared> of(Study study, Chances chances, Surroundings around) {
+        List<Shared> all = new ArrayList<>();
+        try (Progress progress =
+                Progress.over(study.candidates().size(), "candidates looked at", around)) {
+            for (Candidate candidate : study.candidates()) {
+                all.add(new SharedWork(study, candidate, chances).shared());
+                progress.accept(candidate.id());
+            }
+        }
+        return all;
+    }
+
+    private Shared shared() {
+        Shape shape =
+                new Shape(
+                        Structure.functions(study.aircraft(), candidate),
+                        Structure.of(study.aircraft(), candidate).singlePoints(),
+                        SharedPlaces.of(study.aircraft(), candidate, chances.odds(candidate.id())));
+        return new Shared(candidate, causes(), carriers(), shape, disagreements(), untold);
+    }
+
+    private List<Played> causes() {
+        List<Played> played = new ArrayList<>();
+        for (Cause cause : CommonCauses.of(study.aircraft(), candidate, chances)) {
+            played.add(new Played(cause, verdict(cause.failure())));
+        }
+        return played;
+    }
+
+    private List<Carrier> carriers() {
+        List<Carrier> carriers = new ArrayList<>();
+        for (Failure failure : FailureCatalogue.singlesOf(candidate)) {
+            if (mayCarrySeveral(candidate.part(failure.hits().get(0).part()).orElseThrow())) {
+                verdict(failure).flatMap(this::carrier).ifPresent(carriers::add);
+            }
+        }
+        return carriers;
+    }
+
+    private static boolean mayCarrySeveral(Part part) {
+        return part instanceof Connector
+                || part instanceof GroundPoint
+                || (part instanceof Switch made && made.poles() > 1);
+    }
+
+    private Optional<Carrier> carrier(Verdict verdict) {
+        Set<String> needed = Set.copyOf(study.aircraft().engine().logic().loads());
+        Set<String> loads = new LinkedHashSet<>();
+        Stream.concat(
+                        verdict.losses().feeds().stream().map(feed -> feed.load()),
+                        verdict.losses().engineLoads().stream())
+                .filter(needed::contains)
+                .forEach(loads::add);
+        return loads.size() > 1
+                ? Optional.of(new Carrier(verdict, List.copyOf(loads)))
+                : Optional.empty();
+    }
+
+    private Optional<Verdict> verdict(Failure failure) {
+        try {
+            return Optional.of(Assess.one(study, candidate, failure));
+        } catch (UntoldStory e) {
+            untold.add(failure.name() + ": " + e.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    private List<Disagreement> disagreements() {
+        try {
+            return Assess.disagreements(study, candidate);
+        } catch (UntoldStory e) {
+            untold.add("shape against story: " + e.getMessage());
+            return List.of();
+        }
+    }
+}

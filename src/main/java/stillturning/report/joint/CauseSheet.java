@@ -1,0 +1,207 @@
+package stillturning.report.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stillturning.assess.Difference;
+import stillturning.assess.Disagreement;
+import stillturning.assess.Verdict;
+import stillturning.model.Chances.Per;
+import stillturning.model.Chances.Rate;
+import stillturning.quantity.Formats;
+import stillturning.report.Shown;
+import stillturning.report.joint.Shared.Carrier;
+import stillturning.report.joint.Shared.Played;
+import stillturning.report.page.Block;
+import stillturning.report.page.Block.Column;
+import stillturning.report.page.Block.Grid;
+import stillturning.report.page.Block.Heading;
+import stillturning.report.page.Block.Note;
+import stillturning.report.page.Block.Points;
+import stillturning.report.page.Block.Words;
+
+/** One candidate's common causes, and what its shape alone says. */
+public final class CauseSheet {
+
+    private static final int SHOWN = 12;
+    private static final double HOUR_SECONDS = 3600;
+
+    /** What is meant; stands once above them. */
+    public static final String MEANING =
+            "A common cause fails several parts at one moment. Its outcome is that of a pilot as"
+                    + " planned; its rate is mostly a guess. The shape is a second opinion that"
+                    + " knows no volts and no time: which ways lead from the sources to what the"
+                    + " engine needs, and back.";
+
+    private final Shared shared;
+    private final boolean all;
+    private final List<Block> blocks = new ArrayList<>();
+
+    private CauseSheet(Shared shared, boolean all) {
+        this.shared = shared;
+        this.all = all;
+    }
+
+    /**
+     * The blocks.
+     *
+     * @param all whether to list what is else only counted
+     */
+    public static List<Block> of(Shared shared, boolean all) {
+        CauseSheet sheet = new CauseSheet(shared, all);
+        sheet.causes();
+        sheet.carriers();
+        sheet.functions();
+        sheet.places();
+        sheet.disagreements();
+        sheet.untold();
+        return List.copyOf(sheet.blocks);
+    }
+
+    private void causes() {
+        if (shared.causes().isEmpty()) {
+            blocks.add(new Words("Nothing that the study names fails several parts at once."));
+            return;
+        }
+        blocks.add(
+                new Grid(
+                        List.of(
+                                Column.words("common cause", 22),
+                                Column.words("what happens", 34),
+                                Column.words("outcome, engine runs", 19),
+                                Column.words("how often", 17)),
+                        shared.causes().stream().map(CauseSheet::row).toList()));
+    }
+
+    private static List<String> row(Played played) {
+        String words = played.cause().words();
+        int event = played.cause().name().indexOf(": ");
+        String known = event < 0 ? "" : played.cause().name().substring(0, event + 2);
+        return List.of(
+                played.cause().name(),
+                words.startsWith(known) ? words.substring(known.length()) : words,
+                played.verdict().map(CauseSheet::outcome).orElse("cannot be computed"),
+                rate(played.cause().rate()));
+    }
+
+    private static String outcome(Verdict verdict) {
+        return verdict.outcome().words()
+                + "; "
+                + Shown.endurance(verdict.planned().engine().endurance())
+                + (verdict.engineOwn() ? " (engine's own)" : "");
+    }
+
+    /** Median and factor, {@code "1.0e-6 /h within 10"}, and where from. */
+    private static String rate(Optional<Rate> rate) {
+        return rate.map(
+                        r ->
+                                ChanceWords.of(
+                                                r.per() == Per.SECOND
+                                                        ? r.median() * HOUR_SECONDS
+                                                        : r.median())
+                                        + (r.per() == Per.SECOND ? " /h" : " /flight")
+                                        + " within "
+                                        + Formats.significant(r.errorFactor(), 2)
+                                        + ", "
+                                        + r.source())
+                .orElse("not known");
+    }
+
+    private void carriers() {
+        if (shared.carriers().isEmpty()) {
+            return;
+        }
+        blocks.add(new Heading("One part that takes feeds of several of the engine's loads"));
+        blocks.add(
+                new Grid(
+                        List.of(
+                                Column.words("failure", 34),
+                                Column.words("feeds of", 38),
+                                Column.words("outcome, engine runs", 22)),
+                        shared.carriers().stream().map(CauseSheet::row).toList()));
+    }
+
+    private static List<String> row(Carrier carrier) {
+        return List.of(
+                carrier.verdict().failure().name(),
+                String.join(", ", carrier.loads()),
+                outcome(carrier.verdict()));
+    }
+
+    private void functions() {
+        blocks.add(new Heading("By shape: how each thing that the engine needs is supplied"));
+        blocks.add(new Points(shared.shape().functions().stream().map(f -> f.words()).toList()));
+        if (!shared.shape().singlePoints().isEmpty()) {
+            blocks.add(new Heading("By shape: parts without which the engine's needs are not met"));
+            points(
+                    shared.shape().singlePoints().stream()
+                            .map(point -> point.part() + ": " + point.reason())
+                            .toList());
+        }
+    }
+
+    private void places() {
+        List<String> meetings = PlaceGroups.shared(shared.shape().places().shared());
+        if (!meetings.isEmpty()) {
+            blocks.add(new Heading("What redundant feeds and returns share"));
+            points(meetings);
+        }
+        List<String> hot = PlaceGroups.hotSide(shared.shape().places().hotSide());
+        if (!hot.isEmpty()) {
+            blocks.add(new Heading("Feeds on the hot side of the firewall"));
+            points(hot);
+            blocks.add(
+                    new Note(
+                            "Wiring is kept away from the side of exhaust and turbocharger where it"
+                                    + " can be: common practice, with no published source."));
+        }
+    }
+
+    private void disagreements() {
+        blocks.add(new Heading("Where shape and story disagree"));
+        if (shared.disagreements().isEmpty()) {
+            blocks.add(new Words("Nowhere, part by part."));
+            return;
+        }
+        points(shared.disagreements().stream().map(CauseSheet::disagreement).toList());
+        long open = shared.disagreements().stream().filter(d -> !d.explained()).count();
+        blocks.add(
+                new Note(
+                        open == 0
+                                ? "Each goes away once what both openly treat differently is taken"
+                                        + " away."
+                                : open
+                                        + " of them nothing explains: a fault of the model to look"
+                                        + " at."));
+    }
+
+    private static String disagreement(Disagreement of) {
+        String without = of.part().map(part -> "without " + part).orElse("with nothing removed");
+        return without
+                + " the shape "
+                + (of.structureSays() ? "still supplies the engine" : "does not supply the engine")
+                + ", but in its story it "
+                + (of.storySays() ? "runs" : "does not run")
+                + (of.explained()
+                        ? ": "
+                                + String.join(
+                                        ", and ",
+                                        of.because().stream().map(Difference::words).toList())
+                        : ": NOT EXPLAINED; the shape says " + of.structureEvidence());
+    }
+
+    private void untold() {
+        if (!shared.untold().isEmpty()) {
+            blocks.add(new Heading("What could not be computed"));
+            points(shared.untold());
+        }
+    }
+
+    private void points(List<String> points) {
+        int shown = all ? points.size() : Math.min(SHOWN, points.size());
+        blocks.add(new Points(points.subList(0, shown)));
+        if (shown < points.size()) {
+            blocks.add(new Note((points.size() - shown) + " more; --all lists them."));
+        }
+    }
+}

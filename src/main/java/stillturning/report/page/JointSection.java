@@ -1,0 +1,31 @@
+package stillturning.report.page;
+
+import java.util.List;
+
+/** What failures do together and what hides, candidate by candidate. */
+public record JointSection(List<Chapter> chapters) {
+
+    /** One question, put to every candidate. */
+    public record Chapter(String anchor, String heading, String meaning, List<Sheet> sheets) {
+        public Chapter {
+            sheets = List.copyOf(sheets);
+        }
+    }
+
+    /**
+     * One candidate's answer.
+     *
+     * @param card whether it is to be printed and cut out by itself
+     * @param cautions what must stand on it then
+     */
+    public record Sheet(String title, boolean card, List<String> cautions, List<Block> blocks) {
+        public Sheet {
+            cautions = List.copyOf(cautions);
+            blocks = List.copyOf(blocks);
+        }
+    }
+
+    public JointSection {
+        chapters = List.copyOf(chapters);
+    }
+}
