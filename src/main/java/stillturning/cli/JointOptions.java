@@ -20,7 +20,7 @@ final class JointOptions {
             names = "--order",
             paramLabel = "1|2|3",
             description =
-                    "With --pairs: events in a set at most; 2 if not given. With 3 it takes hours.")
+                    "With --pairs: events in a set at most; 2 if not given. With 3 it may take hours.")
     private Optional<Integer> order = Optional.empty();
 
     @Option(

@@ -36,7 +36,7 @@ public final class BlockText {
             } else if (block instanceof Grid grid) {
                 table(grid).lines(paint).forEach(line -> lines.add(INDENT + line));
             } else if (block instanceof Lines kept) {
-                kept.lines().forEach(line -> lines.add(INDENT + line));
+                lines.addAll(kept.lines());
             }
         }
         return List.copyOf(lines);

@@ -129,7 +129,7 @@ class JointCommandsTest {
                 ExitCode.FINE,
                 run("break", "small", "--pairs", "--order", "1", "--resume", KEPT).code());
         String before = Files.readString(here.resolve(KEPT));
-        Session.change(here.resolve("small/study.yaml"), "title:", "# changed\ntitle:");
+        Session.change(here.resolve("small/study.yaml"), "study: First", "study: Second");
         Ran ran = run("break", "small", "--pairs", "--resume", KEPT);
         assertEquals(ExitCode.BAD_INPUT, ran.code());
         assertTrue(ran.err().contains(KEPT + " belongs to other inputs"), ran.err());
@@ -197,9 +197,21 @@ class JointCommandsTest {
     @Test
     void aCandidateWhoseEngineNeverRunsIsNamedAndTheOthersGoOn() {
         Path candidate = here.resolve("small/one-bus.yaml");
-        Session.change(candidate, "returns:", "  dead-bus: {is: bus, zone: panel}\nreturns:");
-        Session.change(candidate, "pump.a:     from main-bus", "pump.a:     from dead-bus");
-        Session.change(candidate, "pump.b:     from main-bus", "pump.b:     from dead-bus");
+        Session.change(
+                candidate,
+                "returns:",
+                "  a-switch: {is: switch, zone: panel}\n"
+                        + "  b-switch: {is: switch, zone: panel}\n"
+                        + "returns:");
+        Session.change(
+                candidate,
+                "pump.a:     from main-bus, breaker 10 A",
+                "pump.a: from main-bus, breaker 10 A, via a-switch");
+        Session.change(
+                candidate,
+                "pump.b:     from main-bus, breaker 10 A",
+                "pump.b: from main-bus, breaker 10 A, via b-switch");
+        Session.change(candidate, "{flight: {}}", "{flight: {a-switch: off, b-switch: off}}");
         Ran ran = run("break", "small", "--pairs", "--order", "1");
         assertEquals(ExitCode.FINE, ran.code(), ran.err());
         assertTrue(ran.out().contains("one-bus could not be computed"), ran.out());

@@ -62,7 +62,7 @@ public final class Hidden {
                 .orElseGet(
                         () ->
                                 inspection(event)
-                                        .map(i -> "only by " + letter(event))
+                                        .map(i -> "inspection " + letter(event))
                                         .orElse("nothing"));
     }
 
