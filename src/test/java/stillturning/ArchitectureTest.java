@@ -196,6 +196,10 @@ class ArchitectureTest {
                                 "ranking",
                                 "chance",
                                 "cover",
+                                "cutset",
+                                "together",
+                                "runup",
+                                "likelihood",
                                 "sizing",
                                 "assess"))
                 .should()
