@@ -39,6 +39,8 @@ final class JointTrial implements Trial {
     /** By the numbers of the changes, in rising order. */
     private final Map<IntBuffer, Told> told = new ConcurrentHashMap<>();
 
+    private final Map<Told, Told> different = new ConcurrentHashMap<>();
+
     /**
      * @param enoughSeconds endurance with which the engine does not count as lost (s)
      * @param idle loads that run only while the engine is cranked, if at all
@@ -98,7 +100,13 @@ final class JointTrial implements Trial {
         return !conditions.get(number).sleepsIn().isEmpty();
     }
 
+    /** Most sets come to one of a few things: each is kept once. */
     private Told tell(IntBuffer numbers) {
+        Told now = play(numbers);
+        return different.computeIfAbsent(now, told -> now);
+    }
+
+    private Told play(IntBuffer numbers) {
         List<Condition> changes = Arrays.stream(numbers.array()).mapToObj(conditions::get).toList();
         Pilot pilot = changes.contains(new Condition.Idle()) ? Pilot.NEVER : Pilot.PLANNED;
         Failure failure = Condition.failure(changes);
