@@ -198,6 +198,10 @@ class ArchitectureTest {
                                 "ranking",
                                 "chance",
                                 "cover",
+                                "cutset",
+                                "together",
+                                "runup",
+                                "likelihood",
                                 "sizing",
                                 "assess"))
                 .should()

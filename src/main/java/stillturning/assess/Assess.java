@@ -181,6 +181,17 @@ public final class Assess {
         return new EveryPhase(basis).all(progress);
     }
 
+    /**
+     * Parts of a candidate without which its shape and its stories say different things of the
+     * engine, in the candidate's order. The result does not depend on the number of threads.
+     *
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public static List<Disagreement> disagreements(Study study, Candidate candidate)
+            throws UntoldStory {
+        return new CrossCheck(study, candidate).all();
+    }
+
     /** Every moment at which {@link #byPhase} tries a failure, in the order of the flight. */
     public static List<Moment> moments(Study study) {
         return Trials.moments(study);

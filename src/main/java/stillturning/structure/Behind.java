@@ -1,9 +1,14 @@
 package stillturning.structure;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Deque;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
 import stillturning.structure.Survival.Outcome;
 import stillturning.structure.Survival.Spread;
 import stillturning.structure.Wiring.Kind;
@@ -39,6 +44,30 @@ final class Behind {
             }
         }
         return parts;
+    }
+
+    /** Parts on a way from a source to what is fed, the source first. */
+    List<Integer> wayTo(int index) {
+        Need need = wiring.needs.get(index);
+        Spread spread =
+                outcome.spreads().stream()
+                        .filter(s -> s.feeds(need))
+                        .findFirst()
+                        .orElseThrow(
+                                () -> new IllegalArgumentException("need " + index + " is unfed"));
+        Set<Integer> way = new LinkedHashSet<>(wiring.barsOn(need.from()));
+        int at = need.from();
+        while (spread.out()[at] != Survival.START) {
+            int line = spread.out()[at];
+            way.add(wiring.lines.get(line).part());
+            at = survival.otherEnd(line, at);
+            way.addAll(wiring.barsOn(at));
+        }
+        way.add(wiring.lines.get(spread.source()).part());
+        way.remove(need.part());
+        List<Integer> fromSource = new ArrayList<>(way);
+        Collections.reverse(fromSource);
+        return fromSource;
     }
 
     private void follow(Spread spread, Need need) {

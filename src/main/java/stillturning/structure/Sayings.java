@@ -1,8 +1,10 @@
 package stillturning.structure;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import stillturning.structure.StructureFindings.Ways;
 import stillturning.structure.Survival.Outcome;
 import stillturning.structure.Wiring.Line;
@@ -39,8 +41,10 @@ final class Sayings {
         if (fed.stream().anyMatch(load -> load.work().part() == part)) {
             return "the engine cannot run without it";
         }
-        Outcome after = survival.without(part);
-        Outcome frozen = survival.frozen(intact, part);
+        BitSet gone = new BitSet();
+        gone.set(part);
+        Outcome after = survival.without(gone);
+        Outcome frozen = survival.frozen(intact, gone);
         List<LoadEnds> lost = fed.stream().filter(l -> !after.fed().get(l.need())).toList();
         List<LoadEnds> cutOff = lost.stream().filter(l -> !frozen.fed().get(l.need())).toList();
         List<String> reasons = new ArrayList<>(reasonsOf(part, cutOff, frozen));
@@ -51,6 +55,15 @@ final class Sayings {
         return reasons.isEmpty()
                 ? "no position of the switches feeds all that is needed without it"
                 : String.join("; ", reasons);
+    }
+
+    /** Which way each load is fed, part by part. */
+    String feeding(Outcome outcome) {
+        Behind behind = new Behind(wiring, survival, outcome);
+        return loads.stream()
+                .filter(load -> outcome.fed().get(load.need()))
+                .map(load -> load.id() + " by " + list(ids(behind.wayTo(load.need()))))
+                .collect(Collectors.joining("; "));
     }
 
     private List<String> reasonsOf(int part, List<LoadEnds> lost, Outcome frozen) {
@@ -138,7 +151,7 @@ final class Sayings {
         return list(loads.stream().map(LoadEnds::id).toList());
     }
 
-    private static String list(List<String> names) {
+    static String list(List<String> names) {
         if (names.size() == 1) {
             return names.get(0);
         }

@@ -21,6 +21,11 @@ final class Stands {
         return Arrays.stream(counts).allMatch(count -> count == 1);
     }
 
+    /** Which of its useful positions each lever stands in. */
+    int[] at() {
+        return at.clone();
+    }
+
     /** A bit for each lever at the position where it stands. */
     long[] masks() {
         return Arrays.stream(at).mapToLong(stand -> 1L << stand).toArray();

@@ -1,8 +1,12 @@
 package stillturning.structure;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.ConnectivityInspector;
@@ -34,8 +38,8 @@ public final class Structure {
     private final Outcome intact;
     private final Sayings sayings;
 
-    private Structure(Aircraft aircraft, Candidate candidate) {
-        wiring = new Wiring(candidate);
+    private Structure(Aircraft aircraft, Candidate candidate, Set<Leniency> lenient) {
+        wiring = new Wiring(candidate, lenient);
         survival = new Survival(wiring);
         logic = aircraft.engine().logic();
         loads =
@@ -43,17 +47,79 @@ public final class Structure {
                         .map(load -> LoadEnds.of(load, wiring))
                         .flatMap(Optional::stream)
                         .toList();
-        intact = survival.without(Survival.NONE);
+        intact = survival.without(Survival.NOTHING_GONE);
         sayings = new Sayings(wiring, survival, loads);
     }
 
     /** What the candidate's shape alone says about the engine's needs. */
     public static StructureFindings of(Aircraft aircraft, Candidate candidate) {
-        return new Structure(aircraft, candidate).findings();
+        return new Structure(aircraft, candidate, Set.of()).findings();
+    }
+
+    /**
+     * What the shape says once nothing, and once each part, is gone: nothing first, then part by
+     * part in the candidate's order.
+     */
+    public static List<Removal> removals(Aircraft aircraft, Candidate candidate) {
+        Structure structure = new Structure(aircraft, candidate, Set.of());
+        List<Removal> removals = new ArrayList<>();
+        removals.add(structure.removal(OptionalInt.empty()));
+        IntStream.range(0, candidate.parts().size())
+                .mapToObj(part -> structure.removal(OptionalInt.of(part)))
+                .forEach(removals::add);
+        return List.copyOf(removals);
+    }
+
+    /**
+     * What the shape says once a part, or nothing, is gone.
+     *
+     * @param lenient what is counted as a way although it usually is not
+     * @throws IllegalArgumentException if the candidate has no such part
+     */
+    public static Removal without(
+            Aircraft aircraft, Candidate candidate, Optional<String> part, Set<Leniency> lenient) {
+        Structure structure = new Structure(aircraft, candidate, lenient);
+        OptionalInt gone = OptionalInt.empty();
+        if (part.isPresent()) {
+            gone = structure.wiring.part(part.get());
+            if (gone.isEmpty()) {
+                throw new IllegalArgumentException(candidate.id() + " has no part " + part.get());
+            }
+        }
+        return structure.removal(gone);
+    }
+
+    /**
+     * How each thing that the engine cannot do without is supplied, in the order of its logic: a
+     * pump of two, a lane of two.
+     */
+    public static List<FunctionWays> functions(Aircraft aircraft, Candidate candidate) {
+        Structure structure = new Structure(aircraft, candidate, Set.of());
+        return new Functions(structure.wiring, structure.survival, structure.loads, structure.logic)
+                .all();
+    }
+
+    private Removal removal(OptionalInt part) {
+        BitSet gone = new BitSet();
+        part.ifPresent(gone::set);
+        Optional<Survival.Standing> standing = survival.standing(gone, this::runs);
+        Optional<String> id = part.stream().mapToObj(wiring::id).findFirst();
+        if (standing.isEmpty()) {
+            String evidence =
+                    part.isPresent()
+                            ? reason(part.getAsInt())
+                            : "no position of the switches feeds all that is needed";
+            return new Removal(id, false, Map.of(), evidence);
+        }
+        return new Removal(
+                id,
+                true,
+                wiring.positions(standing.get().at()),
+                sayings.feeding(standing.get().outcome()));
     }
 
     private StructureFindings findings() {
-        Optional<Outcome> running = survival.enough(Survival.NONE, this::runs);
+        Optional<Outcome> running = survival.enough(Survival.NOTHING_GONE, this::runs);
         return new StructureFindings(
                 independentLoops(wiring.circuit),
                 running.isPresent(),
@@ -83,7 +149,8 @@ public final class Structure {
     }
 
     private boolean isSupplied(LoadEnds load) {
-        return survival.enough(Survival.NONE, now -> now.fed().get(load.need())).isPresent();
+        return survival.enough(Survival.NOTHING_GONE, now -> now.fed().get(load.need()))
+                .isPresent();
     }
 
     /** Only what feeds the running engine can be missed: no other part is tried. */
@@ -91,13 +158,27 @@ public final class Structure {
         List<Integer> needs =
                 loads.stream().map(LoadEnds::need).filter(running.fed()::get).toList();
         return survival.partsBehind(needs, running).stream()
-                .filter(part -> survival.enough(part, this::runs).isEmpty())
-                .mapToObj(part -> new SinglePoint(wiring.id(part), sayings.reason(part, intact)))
+                .filter(part -> survival.enough(only(part), this::runs).isEmpty())
+                .mapToObj(part -> new SinglePoint(wiring.id(part), reason(part)))
                 .toList();
     }
 
+    private String reason(int part) {
+        String id = wiring.id(part);
+        boolean mayDoWithout = logic.runsOn(load -> !load.equals(id));
+        return logic.loads().contains(id) && mayDoWithout
+                ? "nothing is fed that could take its place"
+                : sayings.reason(part, intact);
+    }
+
+    private static BitSet only(int part) {
+        BitSet gone = new BitSet();
+        gone.set(part);
+        return gone;
+    }
+
     private List<LoadWays> loadWays() {
-        WayGraph graph = new WayGraph(wiring, intact.open(), loads);
+        WayGraph graph = new WayGraph(wiring, intact.open(), loads, List.of());
         Separator separator = new Separator(graph.graph());
         return loads.stream().map(load -> waysOf(load, graph, separator)).toList();
     }

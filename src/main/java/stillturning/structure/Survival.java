@@ -21,7 +21,10 @@ import stillturning.structure.Wiring.Need;
  */
 final class Survival {
 
-    /** Stands for the part that is gone where none is. */
+    /** No part that is gone. */
+    static final BitSet NOTHING_GONE = new BitSet();
+
+    /** Stands for a line where there is none. */
     static final int NONE = -1;
 
     static final int UNREACHED = -1;
@@ -46,7 +49,7 @@ final class Survival {
      * @param open lines that conduct
      * @param fed needs that are met
      */
-    record Outcome(int gone, BitSet open, BitSet fed, List<Spread> spreads) {
+    record Outcome(BitSet gone, BitSet open, BitSet fed, List<Spread> spreads) {
         /** Whether current from any source comes to it. */
         boolean comes(Need need) {
             return spreads.stream().anyMatch(s -> s.out[need.from()] != UNREACHED);
@@ -80,32 +83,45 @@ final class Survival {
         arriving = arrays(in);
     }
 
-    /** What holds without a part, every lever standing wherever it helps. */
-    Outcome without(int gone) {
+    /** What holds without these parts, every lever standing wherever it helps. */
+    Outcome without(BitSet gone) {
         return without(gone, anywhere());
     }
 
-    /** What holds without a part where the levers stand so that it is enough, if they can. */
-    Optional<Outcome> enough(int gone, Predicate<Outcome> isEnough) {
+    /** What holds without these parts where the levers stand so that it is enough, if they can. */
+    Optional<Outcome> enough(BitSet gone, Predicate<Outcome> isEnough) {
+        return standing(gone, isEnough).map(Standing::outcome);
+    }
+
+    /**
+     * What holds, and how the levers stand for it.
+     *
+     * @param at which of its useful positions each part's lever stands in
+     */
+    @SuppressWarnings("ArrayRecordComponent") // never leaves the room, never written
+    record Standing(Outcome outcome, int[] at) {}
+
+    /** How the levers can stand so that what holds without these parts is enough, if they can. */
+    Optional<Standing> standing(BitSet gone, Predicate<Outcome> isEnough) {
         Outcome best = without(gone);
         Stands stands = new Stands(wiring.stands);
         if (!isEnough.test(best) || stands.areOne()) {
-            return Optional.of(best).filter(isEnough);
+            return Optional.of(new Standing(best, stands.at())).filter(s -> isEnough.test(best));
         }
         do {
             Outcome outcome = without(gone, stands.masks());
             if (isEnough.test(outcome)) {
-                return Optional.of(outcome);
+                return Optional.of(new Standing(outcome, stands.at()));
             }
         } while (stands.advance());
         return Optional.empty();
     }
 
-    /** What would still be fed without a part if nothing that it held let go. */
-    Outcome frozen(Outcome before, int gone) {
+    /** What would still be fed without these parts if nothing that they held let go. */
+    Outcome frozen(Outcome before, BitSet gone) {
         BitSet open = (BitSet) before.open.clone();
         for (int i = 0; i < wiring.lines.size(); i++) {
-            if (wiring.lines.get(i).part() == gone) {
+            if (gone.get(wiring.lines.get(i).part())) {
                 open.clear(i);
             }
         }
@@ -122,11 +138,11 @@ final class Survival {
         return new Behind(wiring, this, outcome).all(needs);
     }
 
-    private Outcome without(int gone, long[] stands) {
+    private Outcome without(BitSet gone, long[] stands) {
         BitSet open = new BitSet();
         for (int i = 0; i < wiring.lines.size(); i++) {
             Line line = wiring.lines.get(i);
-            open.set(i, line.part() != gone && (line.stands() & stands[line.part()]) != 0);
+            open.set(i, !gone.get(line.part()) && (line.stands() & stands[line.part()]) != 0);
         }
         Outcome outcome = fed(gone, open);
         while (letGo(outcome)) {
@@ -150,7 +166,8 @@ final class Survival {
         return changed;
     }
 
-    private Outcome fed(int gone, BitSet open) {
+    private Outcome fed(BitSet gone, BitSet open) {
+        BitSet dead = bars(gone);
         BitSet fed = new BitSet();
         List<Spread> spreads = new ArrayList<>();
         for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
@@ -159,8 +176,8 @@ final class Survival {
                 Spread spread =
                         new Spread(
                                 i,
-                                flood(line.to(), leaving, gone, open),
-                                flood(line.from(), arriving, gone, open));
+                                flood(line.to(), leaving, dead, open),
+                                flood(line.from(), arriving, dead, open));
                 spreads.add(spread);
                 mark(spread, gone, fed);
             }
@@ -168,20 +185,25 @@ final class Survival {
         return new Outcome(gone, open, fed, spreads);
     }
 
-    private void mark(Spread spread, int gone, BitSet fed) {
+    private void mark(Spread spread, BitSet gone, BitSet fed) {
         for (int n = 0; n < wiring.needs.size(); n++) {
             Need need = wiring.needs.get(n);
-            if (need.part() != gone && spread.feeds(need)) {
+            if (!gone.get(need.part()) && spread.feeds(need)) {
                 fed.set(n);
             }
         }
     }
 
-    private int[] flood(int start, int[][] links, int gone, BitSet open) {
+    private BitSet bars(BitSet gone) {
+        BitSet nets = new BitSet();
+        gone.stream().map(wiring::barNet).filter(net -> net != Wiring.NO_NET).forEach(nets::set);
+        return nets;
+    }
+
+    private int[] flood(int start, int[][] links, BitSet dead, BitSet open) {
         int[] via = new int[nets];
         Arrays.fill(via, UNREACHED);
-        int dead = gone == NONE ? Wiring.NO_NET : wiring.barNet(gone);
-        if (start == dead) {
+        if (dead.get(start)) {
             return via;
         }
         int[] queue = new int[nets];
@@ -191,7 +213,7 @@ final class Survival {
         for (int i = 0; i < found; i++) {
             for (int link : links[queue[i]]) {
                 int net = otherEnd(link, queue[i]);
-                if (open.get(link) && via[net] == UNREACHED && net != dead) {
+                if (open.get(link) && via[net] == UNREACHED && !dead.get(net)) {
                     via[net] = link;
                     queue[found++] = net;
                 }
@@ -212,7 +234,7 @@ final class Survival {
         outcome.open.stream()
                 .filter(i -> wiring.lines.get(i).kind() == Kind.METAL)
                 .forEach(metal::set);
-        return flood(generator.to(), leaving, outcome.gone, metal);
+        return flood(generator.to(), leaving, bars(outcome.gone), metal);
     }
 
     /** A battery whose plus is on this metal, or {@link #NONE}. */

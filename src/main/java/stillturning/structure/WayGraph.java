@@ -22,12 +22,16 @@ final class WayGraph {
     private final int plus;
     private final int minus;
     private final Map<LoadEnds, Ends> ends = new LinkedHashMap<>();
+    private final Map<List<LoadEnds>, Ends> endsOfAny = new LinkedHashMap<>();
     private final PartGraph graph;
 
     /** A load's vertices: its work, its inputs, its return. */
     private record Ends(int work, List<Integer> inputs, int back) {}
 
-    WayGraph(Wiring wiring, BitSet open, List<LoadEnds> loads) {
+    /**
+     * @param alternatives loads of which any will do, each with ends of its own
+     */
+    WayGraph(Wiring wiring, BitSet open, List<LoadEnds> loads, List<List<LoadEnds>> alternatives) {
         this.wiring = wiring;
         this.open = open;
         for (int net = 0; net < wiring.circuit.nets(); net++) {
@@ -37,6 +41,7 @@ final class WayGraph {
         minus = builder.vertex();
         byPart().forEach(this::addPart);
         loads.forEach(load -> ends.put(load, addEnds(load)));
+        alternatives.forEach(any -> endsOfAny.put(any, addEnds(any)));
         graph = builder.build();
     }
 
@@ -62,6 +67,24 @@ final class WayGraph {
 
     int back(LoadEnds load) {
         return endsOf(load).back;
+    }
+
+    /** Where a way has come to any of these loads. */
+    int work(List<LoadEnds> any) {
+        return endsOf(any).work;
+    }
+
+    /** Where a way leaves that comes from any of these loads. */
+    int back(List<LoadEnds> any) {
+        return endsOf(any).back;
+    }
+
+    private Ends endsOf(List<LoadEnds> any) {
+        Ends found = endsOfAny.get(any);
+        if (found == null) {
+            throw new IllegalArgumentException("no ends for any of " + any);
+        }
+        return found;
     }
 
     private Ends endsOf(LoadEnds load) {
@@ -144,5 +167,15 @@ final class WayGraph {
         int back = builder.vertex();
         builder.arc(back, load.work().to());
         return new Ends(work, inputs, back);
+    }
+
+    private Ends addEnds(List<LoadEnds> any) {
+        int work = builder.vertex();
+        int back = builder.vertex();
+        for (LoadEnds load : any) {
+            builder.arc(load.work().from(), work);
+            builder.arc(back, load.work().to());
+        }
+        return new Ends(work, List.of(), back);
     }
 }

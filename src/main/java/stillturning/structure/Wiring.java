@@ -3,10 +3,13 @@ package stillturning.structure;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import stillturning.element.Cell;
 import stillturning.element.Channel;
 import stillturning.element.Coil;
@@ -17,15 +20,20 @@ import stillturning.element.Conversion;
 import stillturning.element.Element;
 import stillturning.element.Element.Passage;
 import stillturning.element.Generator;
+import stillturning.element.Protector;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.parts.Bus;
 import stillturning.parts.Part;
 import stillturning.parts.SolidStateController;
+import stillturning.structure.Levers.Stand;
 
 /** A candidate reduced to what can carry current, what makes it, and what must be fed for that. */
 final class Wiring {
+
+    private static final String OFF = "off";
+    private static final String PULLED = "pulled";
 
     /** Stands for {@code Line.need} where nothing has to be fed. */
     static final int NOTHING = -1;
@@ -66,14 +74,16 @@ final class Wiring {
     /** How many useful positions the lever of each part has, 1 for most. */
     final int[] stands;
 
+    private final Set<Leniency> lenient;
     private final Levers levers;
     private final Map<Integer, List<Integer>> barsOn = new HashMap<>();
     private final int[] barNets;
     private final Map<String, Integer> partIndex = new HashMap<>();
     private final Map<String, Integer> needIndex = new HashMap<>();
-    private final List<List<Set<String>>> closedAt = new ArrayList<>();
+    private final List<List<Stand>> closedAt = new ArrayList<>();
 
-    Wiring(Candidate candidate) {
+    Wiring(Candidate candidate, Set<Leniency> lenient) {
+        this.lenient = Set.copyOf(lenient);
         circuit = candidate.circuit();
         parts = candidate.parts();
         levers = new Levers(candidate.cockpit());
@@ -91,6 +101,9 @@ final class Wiring {
         }
         circuit.placed().forEach(this::addNeed);
         circuit.placed().forEach(this::addLine);
+        if (lenient.contains(Leniency.THROUGH_LOADS_AND_SOURCES)) {
+            circuit.placed().forEach(this::addSneakPath);
+        }
     }
 
     /** Index of a part, if the candidate has it. */
@@ -129,6 +142,24 @@ final class Wiring {
         }
     }
 
+    /** Sources and what works between two nets let current through, if that is asked. */
+    private void addSneakPath(Placed placed) {
+        Element element = placed.element();
+        if (element instanceof Cell || element instanceof Consumer || element instanceof Coil) {
+            add(placed.from(), placed.to(), placed, Kind.METAL);
+        } else if (element instanceof Generator) {
+            add(placed.to(), placed.from(), placed, Kind.ONE_WAY);
+        } else if (element instanceof Conversion conversion) {
+            int plus = circuit.net(placed.part(), conversion.output().plus());
+            add(placed.from(), placed.to(), placed, Kind.METAL);
+            add(placed.to(), plus, placed, Kind.ONE_WAY);
+        }
+    }
+
+    private void add(int from, int to, Placed placed, Kind kind) {
+        lines.add(new Line(index(placed), from, to, kind, NOTHING, PartGraph.ANY_STAND));
+    }
+
     private void addLine(Placed placed) {
         Element element = placed.element();
         if (element instanceof Cell) {
@@ -143,9 +174,14 @@ final class Wiring {
             addContact(placed, contact);
         } else if (element instanceof Channel channel) {
             addChannel(placed, channel);
-        } else if (element.passage() != Passage.NONE) {
+        } else if (element.passage() != Passage.NONE && isPushedIn(placed)) {
             addPassage(placed, NOTHING, PartGraph.ANY_STAND);
         }
+    }
+
+    private boolean isPushedIn(Placed placed) {
+        return !(placed.element() instanceof Protector)
+                || levers.closing(placed.part(), PULLED).isPresent();
     }
 
     private void addSource(Placed placed, Kind kind, int need) {
@@ -182,10 +218,10 @@ final class Wiring {
             }
             return;
         }
-        List<Set<String>> sets = closedAt.get(index(placed));
+        List<Stand> sets = closedAt.get(index(placed));
         long stands = 0;
         for (int i = 0; i < sets.size(); i++) {
-            if (sets.get(i).contains(contact.name())) {
+            if (sets.get(i).closed().contains(contact.name())) {
                 stands |= 1L << i;
             }
         }
@@ -208,15 +244,51 @@ final class Wiring {
     }
 
     private boolean isCommanded(String part, Channel channel) {
-        Set<String> positions = Set.of();
-        if (parts.get(partIndex.getOrDefault(part, 0)) instanceof SolidStateController box) {
-            for (int n = 1; n <= box.outputs().size(); n++) {
-                if (SolidStateController.outputName(n).equals(channel.to())) {
-                    positions = levers.positions(box.lever(n));
-                }
+        if (channel.closedByDefault() && lenient.contains(Leniency.FALLING_INTO_DEFAULTS)) {
+            return true;
+        }
+        return leverOf(part, channel)
+                .map(lever -> levers.closing(lever, OFF).isPresent())
+                .orElse(true);
+    }
+
+    /** The lever that commands a channel. */
+    private Optional<String> leverOf(String part, Channel channel) {
+        return parts.get(partIndex.getOrDefault(part, 0)) instanceof SolidStateController box
+                ? IntStream.rangeClosed(1, box.outputs().size())
+                        .filter(n -> SolidStateController.outputName(n).equals(channel.to()))
+                        .mapToObj(box::lever)
+                        .findFirst()
+                : Optional.empty();
+    }
+
+    /**
+     * Where the levers of the candidate stand.
+     *
+     * @param at which of its useful positions each part's lever stands in
+     */
+    Map<String, String> positions(int[] at) {
+        Map<String, String> positions = new LinkedHashMap<>();
+        for (int i = 0; i < at.length; i++) {
+            if (!closedAt.get(i).isEmpty()) {
+                positions.put(id(i), closedAt.get(i).get(at[i]).position());
             }
         }
-        return positions.isEmpty() || positions.stream().anyMatch(at -> !at.equals("off"));
+        for (Placed placed : circuit.placed()) {
+            if (placed.element() instanceof Channel channel) {
+                leverOf(placed.part(), channel).ifPresent(l -> put(positions, l, OFF));
+            } else if (placed.element() instanceof Protector) {
+                put(positions, placed.part(), PULLED);
+            }
+        }
+        return positions;
+    }
+
+    /** Where a lever that a procedure moves must stand to close. */
+    private void put(Map<String, String> positions, String lever, String opened) {
+        levers.closing(lever, opened)
+                .filter(position -> !position.isEmpty())
+                .ifPresent(position -> positions.put(lever, position));
     }
 
     private void addPassage(Placed placed, int need, long stands) {

@@ -10,6 +10,9 @@ final class Advance {
     /** Events are found to this (s). */
     private static final double SECONDS = 1e-9;
 
+    /** Last digits by which a state must move to be seen to move. */
+    private static final double DIGITS = 4;
+
     /** Where an event is likely, to this part of the step. */
     private static final double ROUGHLY = 0.01;
 
@@ -121,11 +124,15 @@ final class Advance {
                 Math.min(MOST_GROWTH, 0.9 * Math.pow(stride.tolerance() / error, 0.2)));
     }
 
-    /** A step in which the first state comes to the end of its way, and a little beyond. */
+    /**
+     * A step in which the first state comes to the end of its way, and a little beyond: so far that
+     * even what creeps has moved by more than its last digit.
+     */
     private static double guess(List<Stateful> moving) {
         double step = Double.POSITIVE_INFINITY;
         for (Stateful state : moving) {
-            step = Math.min(step, 1.02 * state.way() / Math.abs(state.perSecond()) + 2 * SECONDS);
+            double way = 1.02 * state.way() + DIGITS * Math.ulp(state.value());
+            step = Math.min(step, way / Math.abs(state.perSecond()) + 2 * SECONDS);
         }
         return step;
     }

@@ -14,10 +14,12 @@ import stillturning.failure.Failure;
 import stillturning.failure.FailureCatalogue;
 import stillturning.failure.FailureCatalogue.Misplaced;
 import stillturning.model.Candidate;
+import stillturning.model.LoadNeed;
 import stillturning.model.Study;
 import stillturning.story.UntoldStory;
 import stillturning.timeline.Flows;
 import stillturning.timeline.Timeline;
+import stillturning.together.Conditions.Flight;
 
 /** Finds what events do together in one candidate. */
 public final class Together {
@@ -84,7 +86,20 @@ public final class Together {
                 timeline,
                 candidate,
                 study.goals().enoughSeconds(),
-                new Conditions(candidate, events, conducting(study, candidate)));
+                new Conditions(
+                        study.aircraft(),
+                        candidate,
+                        events,
+                        new Flight(conducting(study, candidate), idle(study))),
+                idle(study));
+    }
+
+    private static Set<String> idle(Study study) {
+        String phase = study.goals().failurePhase().name();
+        return study.aircraft().loads().stream()
+                .filter(load -> !load.use().phases().contains(phase))
+                .map(LoadNeed::id)
+                .collect(Collectors.toSet());
     }
 
     private static Set<String> conducting(Study study, Candidate candidate) throws UntoldStory {

@@ -138,6 +138,11 @@ public final class Bench {
 
     /** A load made elsewhere, of which the study asks that it runs in cruise. */
     public Bench load(Load load) {
+        return loadWithoutReturn(load).join(load.id(), "minus", "ground", "stud");
+    }
+
+    /** The same with its return still to be joined. */
+    public Bench loadWithoutReturn(Load load) {
         parts.add(load);
         needs.add(
                 new LoadNeed(
@@ -149,7 +154,7 @@ public final class Bench {
                         load.inputs(),
                         new LoadNeed.Use(Set.of("cruise"), 1),
                         OptionalInt.empty()));
-        return join(load.id(), "minus", "ground", "stud");
+        return this;
     }
 
     /** When a load that is already there runs, and in which rank it may be shed. */

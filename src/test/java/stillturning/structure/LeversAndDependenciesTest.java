@@ -206,6 +206,52 @@ class LeversAndDependenciesTest {
     }
 
     @Test
+    void aBreakerPulledInFlightIsOpenUnlessAProcedurePushesItIn() {
+        assertTrue(behindBreaker("in").findings().engineSupplied());
+        assertFalse(behindBreaker("pulled").findings().engineSupplied());
+        assertTrue(
+                behindBreaker("pulled")
+                        .procedure("push", Map.of("breaker", "in"))
+                        .findings()
+                        .engineSupplied());
+        assertTrue(
+                behindBreaker("in")
+                        .procedure("shed", Map.of("breaker", "pulled"))
+                        .findings()
+                        .engineSupplied());
+    }
+
+    private static Rig behindBreaker(String position) {
+        return new Rig()
+                .battery("battery")
+                .ground("ground")
+                .breaker("breaker")
+                .flight("breaker", position)
+                .load("pump", "plus")
+                .allOf("pump")
+                .join("battery.minus", "pump.minus", "ground.stud")
+                .join("battery.plus", "breaker.in")
+                .join("breaker.out", "pump.plus");
+    }
+
+    @Test
+    void aChannelThatAProcedureOnlySwitchesOffIsOnInFlight() {
+        StructureFindings found =
+                new Rig()
+                        .battery("battery")
+                        .ground("ground")
+                        .controller("controller", false)
+                        .procedure("shed", Map.of("controller.1", "off"))
+                        .load("pump", "plus")
+                        .allOf("pump")
+                        .join("battery.minus", "pump.minus", "controller.ground", "ground.stud")
+                        .join("battery.plus", "controller.supply")
+                        .join("controller.out-1", "pump.plus")
+                        .findings();
+        assertTrue(found.engineSupplied());
+    }
+
+    @Test
     void findingsRepeat() {
         assertEquals(selector("pump radio").findings(), selector("pump radio").findings());
     }

@@ -85,6 +85,51 @@ record PublishedGraph(String name, int size, List<int[]> edges) {
         return digits("two K4", 9, "01 02 03 12 13 23 34 45 56 57 58 67 68 78");
     }
 
+    /** An outer ring of ten, an inner one in steps of two. */
+    static PublishedGraph dodecahedron() {
+        List<int[]> edges = new ArrayList<>();
+        for (int i = 0; i < 10; i++) {
+            edges.add(edge(i, (i + 1) % 10));
+            edges.add(edge(10 + i, 10 + (i + 2) % 10));
+            edges.add(edge(i, 10 + i));
+        }
+        return new PublishedGraph("dodecahedron", 20, edges);
+    }
+
+    /** Two rings of five in zigzag, each with a tip. */
+    static PublishedGraph icosahedron() {
+        List<int[]> edges = new ArrayList<>();
+        for (int i = 0; i < 5; i++) {
+            edges.add(edge(i, (i + 1) % 5));
+            edges.add(edge(5 + i, 5 + (i + 1) % 5));
+            edges.add(edge(i, 5 + i));
+            edges.add(edge(i, 5 + (i + 1) % 5));
+            edges.add(edge(i, 10));
+            edges.add(edge(5 + i, 11));
+        }
+        return new PublishedGraph("icosahedron", 12, edges);
+    }
+
+    static PublishedGraph heawood() {
+        return ringWithChords("Heawood", 14, 5, -5);
+    }
+
+    static PublishedGraph frucht() {
+        return ringWithChords("Frucht", 12, -5, -2, -4, 2, 5, -2, 2, 5, -2, -5, 4, 2);
+    }
+
+    /** A ring, and from each vertex a chord that goes so far along it; each chord counts once. */
+    private static PublishedGraph ringWithChords(String name, int size, int... chords) {
+        List<int[]> edges = new ArrayList<>(cycle(size).edges());
+        for (int i = 0; i < size; i++) {
+            int end = Math.floorMod(i + chords[i % chords.length], size);
+            if (i < end) {
+                edges.add(edge(i, end));
+            }
+        }
+        return new PublishedGraph(name, size, edges);
+    }
+
     /** Source 0, sink 3; Barlow and Proschan (1975), from memory. */
     static PublishedGraph bridge() {
         return digits("bridge", 4, "01 02 12 13 23");

@@ -40,7 +40,11 @@ class PublishedGraphsTest {
                 Arguments.of(PublishedGraph.cube(4), Set.of(), "", 4, 4),
                 Arguments.of(PublishedGraph.cycle(6), Set.of(), "", 2, 2),
                 Arguments.of(PublishedGraph.path(4), Set.of(1, 2), "0-1 1-2 2-3", 1, 1),
-                Arguments.of(PublishedGraph.twoQuartets(), Set.of(3, 4, 5), "3-4 4-5", 1, 1));
+                Arguments.of(PublishedGraph.twoQuartets(), Set.of(3, 4, 5), "3-4 4-5", 1, 1),
+                Arguments.of(PublishedGraph.dodecahedron(), Set.of(), "", 3, 3),
+                Arguments.of(PublishedGraph.icosahedron(), Set.of(), "", 5, 5),
+                Arguments.of(PublishedGraph.heawood(), Set.of(), "", 3, 3),
+                Arguments.of(PublishedGraph.frucht(), Set.of(), "", 3, 3));
     }
 
     @ParameterizedTest
@@ -67,6 +71,15 @@ class PublishedGraphsTest {
         assertEquals(
                 inspector.getBridges().size(),
                 sharedByAnyPair(graph, graph.edgesAreParts()).size());
+    }
+
+    /** Vertices and edges of the larger ones, as in the project's reference. */
+    @Test
+    void theLargerGraphsHaveTheirEdges() {
+        assertEquals(30, PublishedGraph.dodecahedron().edges().size());
+        assertEquals(30, PublishedGraph.icosahedron().edges().size());
+        assertEquals(21, PublishedGraph.heawood().edges().size());
+        assertEquals(18, PublishedGraph.frucht().edges().size());
     }
 
     /** Whitney: vertex connectivity <= edge connectivity <= least degree (from memory). */

@@ -149,7 +149,7 @@ class RandomCandidatesTest {
     }
 
     /** Parts between a few joints on the supply side and a few on the return side. */
-    private static Rig randomRig(SplittableRandom random) {
+    static Rig randomRig(SplittableRandom random) {
         Joints joints = new Joints(random);
         Rig rig = new Rig().battery("battery-a").ground("ground-1");
         joints.at("battery-a.plus", "p").at("battery-a.minus", "m").at("ground-1.stud", "m");

@@ -58,10 +58,17 @@ final class Rig {
     private final List<Join> joins = new ArrayList<>();
     private final Map<String, String> flight = new LinkedHashMap<>();
     private final List<Procedure> procedures = new ArrayList<>();
+    private String zone = "rig";
     private EngineLogic logic = new EngineLogic.One("nothing");
 
-    private static Tag tag(String id) {
-        return new Tag(id, id, "rig", Tag.Burden.NONE);
+    private Tag tag(String id) {
+        return new Tag(id, id, zone, Tag.Burden.NONE);
+    }
+
+    /** Where the parts that follow are. */
+    Rig in(String place) {
+        zone = place;
+        return this;
     }
 
     Rig battery(String id) {

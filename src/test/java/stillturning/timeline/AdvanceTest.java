@@ -49,8 +49,38 @@ class AdvanceTest {
         }
     }
 
+    /** A charge at the end of its way, so slow that a nanosecond does not move its last digit. */
+    private static final class Creeping implements Stateful {
+        private double value = 0.9;
+
+        @Override
+        public double value() {
+            return value;
+        }
+
+        @Override
+        public void value(double next) {
+            value = next;
+        }
+
+        @Override
+        public double perSecond() {
+            return -1.1e-9;
+        }
+
+        @Override
+        public double way() {
+            return Math.max(0, value - 0.9);
+        }
+
+        @Override
+        public boolean quick() {
+            return false;
+        }
+    }
+
     /** Watches a charge fall below a limit. */
-    private record Watch(Kinked charge, double limit) implements Device {
+    private record Watch(Stateful charge, double limit) implements Device {
         @Override
         public double margin() {
             return charge.value() - limit;
@@ -135,5 +165,13 @@ class AdvanceTest {
         assertTrue(steps < 40, steps + " steps");
         // the estimate of an embedded pair sees only a part of what a jump of the slope does
         assertEquals(50 + 250, seconds, 1e-7 / 0.001);
+    }
+
+    @Test
+    void whatCreepsOverAnEdgeGetsOverIt() throws NoOperatingPoint {
+        Creeping charge = new Creeping();
+        double seconds = advance(new Watch(charge, 0.9)).from(0, 1000, List.of(charge));
+        assertTrue(charge.value() < 0.9, "still at the edge after " + seconds + " s");
+        assertTrue(seconds < 1e-5, seconds + " s");
     }
 }

@@ -1,0 +1,53 @@
+package stillturning.assess;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import stillturning.element.Conversion;
+import stillturning.failure.Failure;
+import stillturning.model.Candidate;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.parts.Alteration;
+import stillturning.parts.Alteration.Removed;
+import stillturning.parts.Bus;
+import stillturning.parts.FailureMode;
+
+/** A part gone with all that it does. */
+final class RemovedPart {
+
+    private RemovedPart() {}
+
+    /**
+     * The removal as a failure that a story can be told of. With a bus goes its bar: everything
+     * that is joined there does nothing any more, so that nothing is joined to anything.
+     */
+    static Failure of(Candidate candidate, String id) {
+        Circuit circuit = candidate.circuit();
+        Predicate<Placed> goes = placed -> placed.part().equals(id);
+        for (Bus bus : candidate.all(Bus.class).filter(b -> b.id().equals(id)).toList()) {
+            int bar = circuit.net(id, bus.exit());
+            goes = goes.or(placed -> touches(circuit, placed, bar));
+        }
+        Map<String, List<Alteration>> removed = new LinkedHashMap<>();
+        circuit.placed().stream()
+                .filter(goes)
+                .forEach(
+                        placed ->
+                                removed.computeIfAbsent(placed.part(), p -> new ArrayList<>())
+                                        .add(new Removed(placed.element().name())));
+        List<Hit> hits = new ArrayList<>();
+        removed.forEach((part, all) -> hits.add(new Hit(part, new FailureMode("removed", all))));
+        return new Failure(id + ": removed", hits, Map.of());
+    }
+
+    private static boolean touches(Circuit circuit, Placed placed, int net) {
+        return placed.from() == net
+                || placed.to() == net
+                || (placed.element() instanceof Conversion conversion
+                        && circuit.net(placed.part(), conversion.output().plus()) == net);
+    }
+}
