@@ -103,6 +103,8 @@ class ArchitectureTest {
                                             "parts",
                                             "model",
                                             "failure",
+                                            "story",
+                                            "timeline",
                                             "together",
                                             "cutset",
                                             "runup",
