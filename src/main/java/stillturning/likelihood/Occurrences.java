@@ -115,7 +115,7 @@ final class Occurrences {
                     event.cause()
                             .flatMap(Cause::rate)
                             .orElseThrow(() -> unknown("common cause " + event.name()));
-            case LEFT_SWITCH -> chances.leftSwitch();
+            case LEFT_SWITCH, NEEDLESS_DRILL -> chances.leftSwitch();
             case IDLE_PILOT -> chances.idlePilot();
         };
     }

@@ -90,6 +90,9 @@ final class Supposed {
                 has(counting.sets(), Event.Kind.LEFT_SWITCH),
                 "Any other switch counts as left wrong even where a run-up would show it" + UPPER);
         sayIf(
+                has(counting.sets(), Event.Kind.NEEDLESS_DRILL),
+                "A drill is carried out needlessly as often as a switch is left wrong (a guess).");
+        sayIf(
                 has(counting.sets(), Event.Kind.IDLE_PILOT),
                 "A pilot who does nothing does nothing in all of one flight, and as often whatever"
                         + " he sees.");
