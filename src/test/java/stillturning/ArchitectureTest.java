@@ -103,6 +103,8 @@ class ArchitectureTest {
                                             "parts",
                                             "model",
                                             "failure",
+                                            "story",
+                                            "timeline",
                                             "together",
                                             "cutset",
                                             "runup",
@@ -206,6 +208,10 @@ class ArchitectureTest {
                                 "ranking",
                                 "chance",
                                 "cover",
+                                "cutset",
+                                "together",
+                                "runup",
+                                "likelihood",
                                 "sizing",
                                 "assess"))
                 .should()

@@ -112,7 +112,7 @@ record JointWork(List<Jointly> found, List<Untold> untold) {
             Optional<Resumption> kept,
             Consumer<String> progress) {
         return candidate ->
-                watch(candidate, events.getOrDefault(candidate, List.of()).size(), kept, progress);
+                watch(candidate, events.getOrDefault(candidate, List.of()), kept, progress);
     }
 
     private static Jointly finished(Study study, Chances chances, Joint joint) throws UntoldStory {
@@ -147,19 +147,24 @@ record JointWork(List<Jointly> found, List<Untold> untold) {
     }
 
     private static Watch watch(
-            Candidate candidate, int events, Optional<Resumption> kept, Consumer<String> progress) {
+            Candidate candidate,
+            List<Event> events,
+            Optional<Resumption> kept,
+            Consumer<String> progress) {
+        // numbers mean the same only while the events are called the same
+        int names = events.stream().map(Event::name).toList().hashCode();
+        String key = candidate.id() + " " + Integer.toHexString(names);
         return new Watch() {
             @Override
             public Optional<Searched> known(Block block) {
-                Optional<Searched> known =
-                        kept.flatMap(k -> k.known(candidate.id(), events, block));
+                Optional<Searched> known = kept.flatMap(k -> k.known(key, events.size(), block));
                 known.ifPresent(searched -> progress.accept(candidate.id()));
                 return known;
             }
 
             @Override
             public void done(Searched searched) {
-                kept.ifPresent(k -> k.done(candidate.id(), searched));
+                kept.ifPresent(k -> k.done(key, searched));
                 progress.accept(candidate.id());
             }
         };

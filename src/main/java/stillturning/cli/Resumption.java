@@ -110,6 +110,7 @@ final class Resumption {
     /**
      * What the file knows of a block.
      *
+     * @param candidate whose, and in which events
      * @param events how many the candidate has
      * @throws Refusal if what it holds cannot be of this candidate
      */

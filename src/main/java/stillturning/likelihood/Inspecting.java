@@ -47,7 +47,7 @@ final class Inspecting {
     }
 
     private Inspection of(Latent latent) {
-        double others = latent.with().stream().mapToDouble(this::perSecond).sum();
+        double others = latent.with().stream().mapToDouble(this::afterIt).sum();
         double interval = 2 * YARDSTICK / (perSecond(latent.event()) * others);
         return Double.isInfinite(interval)
                 ? new Inspection(
@@ -58,6 +58,12 @@ final class Inspecting {
                         latent.event(),
                         OptionalDouble.of(Math.min(interval, usualSeconds)),
                         words(interval));
+    }
+
+    /** A partner that goes unnoticed as well may also come first: that makes it two chances. */
+    private double afterIt(int partner) {
+        boolean stays = exposure.occurrences().get(partner) instanceof Occurrence.Latent;
+        return perSecond(partner) * (stays ? 2 : 1);
     }
 
     /** Mean rate (1/s). */
@@ -78,9 +84,9 @@ final class Inspecting {
                 : "at least every " + hours(interval) + " flown, for a tenth of 1e-6 /h";
     }
 
-    /** Rounded down, or more would be allowed than was reckoned. */
-    private static String hours(double seconds) {
-        double hours = seconds / HOUR_SECONDS;
+    /** Rounded down, or more would be allowed than was reckoned; but not below what it just is. */
+    static String hours(double seconds) {
+        double hours = seconds / HOUR_SECONDS * (1 + 1e-9);
         return hours >= 10
                 ? String.format(Locale.ROOT, "%.0f h", Math.floor(hours))
                 : String.format(Locale.ROOT, "%.1f h", Math.floor(hours * 10) / 10);

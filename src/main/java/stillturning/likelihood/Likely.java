@@ -6,7 +6,8 @@ import java.util.List;
  * How likely it is that the engine ends in a flight, and what that hangs on. It compares
  * candidates, and certifies nothing. Numbers of events are those of the joint.
  *
- * @param sets the cut sets that count
+ * @param sets the cut sets that count: the joint's without {@code engineOwn}, and without switches
+ *     left so that the engine does not even run on the ground
  * @param engineOwn cut sets left out: the engine's own failures alone, which stop it whatever its
  *     supply and so in every candidate
  * @param checked the run-up card gone through before every flight

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import stillturning.chance.Chance;
 import stillturning.chance.Exposure;
@@ -36,9 +37,11 @@ final class Occurrences {
     private record Known(String kind, Rate rate) {}
 
     /**
+     * @param counted events that are in a set; each source is called by the first of those, if it
+     *     has one
      * @throws IllegalArgumentException if the rate of an event is not known
      */
-    Occurrences(Joint joint, Card card, Chances chances) {
+    Occurrences(Joint joint, Card card, Chances chances, Set<Integer> counted) {
         this.joint = joint;
         this.chances = chances;
         odds = chances.odds(joint.candidate().id());
@@ -47,6 +50,9 @@ final class Occurrences {
         hidden = new Hidden(joint, singles, card);
         betas = new BetaFactors(joint.events(), singles, rates);
         Map<Known, Integer> first = new HashMap<>();
+        IntStream.range(0, rates.size())
+                .filter(counted::contains)
+                .forEach(event -> first.putIfAbsent(known(event), event));
         for (int event = 0; event < rates.size(); event++) {
             first.putIfAbsent(known(event), event);
             sources.add(first.get(known(event)));
@@ -109,7 +115,7 @@ final class Occurrences {
                     event.cause()
                             .flatMap(Cause::rate)
                             .orElseThrow(() -> unknown("common cause " + event.name()));
-            case LEFT_SWITCH -> chances.leftSwitch();
+            case LEFT_SWITCH, NEEDLESS_DRILL -> chances.leftSwitch();
             case IDLE_PILOT -> chances.idlePilot();
         };
     }

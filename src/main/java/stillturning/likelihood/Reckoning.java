@@ -8,6 +8,6 @@ import stillturning.chance.TopChance;
  *
  * @param point with every rate at its mean
  * @param ranges with every rate anywhere in its spread; a contributor's source is the number of the
- *     first event whose rate comes from there
+ *     first event in a set whose rate comes from there
  */
 public record Reckoning(TopChance point, ChanceRanges ranges) {}

@@ -2,7 +2,6 @@ package stillturning.likelihood;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import stillturning.cutset.CutSets;
 import stillturning.model.Chances;
 import stillturning.model.Study;
@@ -24,22 +23,15 @@ final class Supposed {
         this.occurrences = occurrences;
     }
 
-    /**
-     * In sentences.
-     *
-     * @param sets that count
-     * @param left out, since the engine fails by itself
-     */
-    List<String> of(
-            Study study, Chances chances, List<List<Integer>> sets, List<List<Integer>> left) {
-        search(study, sets, left);
-        time(chances, sets);
-        people(sets);
+    List<String> of(Study study, Chances chances, Counting counting) {
+        search(study, counting);
+        time(chances, counting.sets());
+        people(counting);
         rates();
         return List.copyOf(sentences);
     }
 
-    private void search(Study study, List<List<Integer>> sets, List<List<Integer>> left) {
+    private void search(Study study, Counting counting) {
         CutSets found = joint.sets();
         say(
                 "All events of a set are supposed to happen at the same moment of the phase "
@@ -47,7 +39,7 @@ final class Supposed {
                         + ", so their order and the time between them do not count.");
         say("Sets of more than " + counted(found.order(), "event") + " are left out" + LOWER);
         sayIf(
-                sets.isEmpty(),
+                counting.sets().isEmpty(),
                 "No set counts: that says how far was searched, and not that nothing can happen.");
         sayIf(!found.complete(), "The search was called off, and sets may be missing" + LOWER);
         sayIf(
@@ -63,9 +55,9 @@ final class Supposed {
                         + ") counts as if nothing undid it"
                         + UPPER);
         sayIf(
-                !left.isEmpty(),
+                !counting.engineOwn().isEmpty(),
                 "Left out: "
-                        + counted(left.size(), "set")
+                        + counted(counting.engineOwn().size(), "set")
                         + " of the engine's own failures, which stop it whatever its supply and so"
                         + " in every candidate.");
     }
@@ -73,12 +65,10 @@ final class Supposed {
     private void time(Chances chances, List<List<Integer>> sets) {
         say("What shows is mended before the next flight.");
         say(
-                String.format(
-                        Locale.ROOT,
-                        "What nobody sees stays until the inspection every %.4g h finds it, unless"
-                                + " the run-up reveals it; a common cause goes unseen if all that"
-                                + " it brings would by itself.",
-                        chances.exposure().inspectionSeconds() / 3600));
+                "What nobody sees stays until the inspection every "
+                        + Inspecting.hours(chances.exposure().inspectionSeconds())
+                        + " finds it, unless the run-up reveals it; a common cause goes unseen if"
+                        + " all that it brings would by itself.");
         long unseen =
                 sets.stream().filter(set -> set.stream().allMatch(occurrences::latent)).count();
         sayIf(
@@ -90,12 +80,20 @@ final class Supposed {
                         + UPPER);
     }
 
-    private void people(List<List<Integer>> sets) {
+    private void people(Counting counting) {
         sayIf(
-                has(sets, Event.Kind.LEFT_SWITCH),
-                "A switch counts as left wrong even where a run-up would show it" + UPPER);
+                !counting.neverFlown().isEmpty(),
+                "Left out: "
+                        + counted(counting.neverFlown().size(), "set")
+                        + " of switches left so that the engine does not even run on the ground.");
         sayIf(
-                has(sets, Event.Kind.IDLE_PILOT),
+                has(counting.sets(), Event.Kind.LEFT_SWITCH),
+                "Any other switch counts as left wrong even where a run-up would show it" + UPPER);
+        sayIf(
+                has(counting.sets(), Event.Kind.NEEDLESS_DRILL),
+                "A drill is carried out needlessly as often as a switch is left wrong (a guess).");
+        sayIf(
+                has(counting.sets(), Event.Kind.IDLE_PILOT),
                 "A pilot who does nothing does nothing in all of one flight, and as often whatever"
                         + " he sees.");
     }

@@ -118,33 +118,33 @@ final class Crew {
             return new Sensing(
                     () -> now.volts(net) - low.volts(),
                     low.seconds(),
-                    low.at().part() + " is below " + Say.volts(low.volts()),
+                    () -> low.at().part() + " is below " + Say.volts(low.volts()),
                     NOBODY);
         } else if (sign instanceof Cue.HighVolts high) {
             int net = net(high.at());
             return new Sensing(
                     () -> high.volts() - now.volts(net),
                     high.seconds(),
-                    high.at().part() + " is above " + Say.volts(high.volts()),
+                    () -> high.at().part() + " is above " + Say.volts(high.volts()),
                     NOBODY);
         } else if (sign instanceof Cue.AlternatorOut out) {
             List<GeneratorDevice> generators = generators(out.alternator());
             return new Sensing(
                     () -> amps(generators) - OUT_AMPS,
                     0,
-                    out.alternator() + " delivers nothing",
+                    () -> out.alternator() + " delivers nothing",
                     out.alternator());
         } else if (sign instanceof Cue.LoadStops stops) {
             return new Sensing(
                     () -> works(stops.load()) ? Device.NOT_NOW : Device.NOW,
                     0,
-                    stops.load() + " has stopped",
+                    () -> stops.load() + " has stopped",
                     stops.load());
         }
         return new Sensing(
                 () -> engine.stopped() ? Device.NOW : Device.NOT_NOW,
                 0,
-                "the engine has stopped",
+                () -> "the engine has stopped",
                 "engine");
     }
 

@@ -3,6 +3,7 @@ package stillturning.timeline;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleSupplier;
+import java.util.function.Supplier;
 import stillturning.device.Device;
 import stillturning.device.Situation;
 import stillturning.model.Cue;
@@ -33,7 +34,8 @@ final class CueDevice implements Device {
      * @param words what the pilot notices
      * @param subject part that it is about
      */
-    record Sensing(DoubleSupplier margin, double delaySeconds, String words, String subject) {}
+    record Sensing(
+            DoubleSupplier margin, double delaySeconds, Supplier<String> words, String subject) {}
 
     /**
      * @param seen whether whatever shows it works
@@ -95,7 +97,7 @@ final class CueDevice implements Device {
             return;
         }
         state = State.SHOWS;
-        now.log(Happening.Kind.CUE, cue.name(), sensing.words, ledBy);
+        now.log(Happening.Kind.CUE, cue.name(), sensing.words.get(), ledBy);
     }
 
     @Override

@@ -21,7 +21,9 @@ import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Cue;
+import stillturning.model.Study.Aircraft;
 import stillturning.model.Terminal;
+import stillturning.parts.SolidStateController;
 
 /**
  * What carries the same current because it hangs in one chain: nets inside a chain join exactly two
@@ -30,13 +32,15 @@ import stillturning.model.Terminal;
  */
 final class Chains {
 
+    private final Set<String> followed;
     private final Circuit circuit;
     private final List<Placed> placed;
     private final int[] leader;
     private final Map<String, Integer> byName = new HashMap<>();
     private final Map<Integer, Integer> chainOfNet = new HashMap<>();
 
-    Chains(Candidate candidate) {
+    Chains(Aircraft aircraft, Candidate candidate) {
+        followed = followed(aircraft, candidate);
         circuit = candidate.circuit();
         placed = circuit.placed();
         leader = new int[placed.size()];
@@ -65,16 +69,6 @@ final class Chains {
         return Optional.ofNullable(byName.get(part + "/" + element))
                 .filter(this::opens)
                 .map(this::root);
-    }
-
-    /** What stands for any opening of a chain: its first element. */
-    Placed first(int chain) {
-        for (int i = 0; i < placed.size(); i++) {
-            if (opens(i) && root(i) == chain) {
-                return placed.get(i);
-            }
-        }
-        throw new IllegalArgumentException("chain " + chain + " has no element");
     }
 
     /** The chain that a terminal is inside of, if there is one. */
@@ -130,14 +124,44 @@ final class Chains {
 
     /**
      * Whether its going is nothing but an opening. A coil or a load that is gone lets go at once;
-     * one that is no longer fed takes its time.
+     * one that is no longer fed takes its time, which makes no difference if nobody asks.
      */
     private boolean opens(int index) {
         Element element = placed.get(index).element();
         return element instanceof Conductor
                 || element instanceof Protector
                 || element instanceof Contact
-                || element instanceof Rectifier;
+                || element instanceof Rectifier
+                || (element instanceof Consumer && !followed.contains(placed.get(index).part()));
+    }
+
+    /** Parts of which anything hangs on whether, and when, their consumers work. */
+    private static Set<String> followed(Aircraft aircraft, Candidate candidate) {
+        Set<String> followed = new HashSet<>(aircraft.engine().logic().loads());
+        candidate.all(SolidStateController.class).forEach(part -> followed.add(part.id()));
+        for (Cue cue : candidate.cockpit().cues()) {
+            cue.shownBy().ifPresent(followed::add);
+            if (cue.sign() instanceof Cue.LoadStops stops) {
+                followed.add(stops.load());
+            }
+        }
+        candidate.cockpit().procedures().stream()
+                .flatMap(procedure -> procedure.doing().automatic().stream())
+                .forEach(followed::add);
+        return followed;
+    }
+
+    /** A load of these in the chain, which then carries nothing until that load runs. */
+    Optional<String> idleIn(int chain, Set<String> idle) {
+        for (int i = 0; i < placed.size(); i++) {
+            Placed one = placed.get(i);
+            if (root(i) == chain
+                    && one.element() instanceof Consumer
+                    && idle.contains(one.part())) {
+                return Optional.of(one.part());
+            }
+        }
+        return Optional.empty();
     }
 
     private int root(int index) {

@@ -14,6 +14,7 @@ import stillturning.element.Protector;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
+import stillturning.model.Study.Aircraft;
 import stillturning.parts.Alteration;
 import stillturning.parts.Alteration.Added;
 import stillturning.parts.Alteration.Put;
@@ -31,7 +32,8 @@ import stillturning.together.Condition.Lever;
  *       place in an opened chain counts nothing. Neither holds where something else in the set
  *       touches a net inside the chain, since then it matters on which side of the opening.
  *   <li>A protector that cannot open, a contact welded as it stands, a guard that will not act are
- *       asleep until their part is called upon.
+ *       asleep until their part is called upon; and so is an opening in a chain with a load that
+ *       does not run, until it does, unless something else touches the chain.
  * </ul>
  *
  * <p>Numbers stand for changes, in the order in which they are first met among the events.
@@ -41,6 +43,8 @@ final class Conditions {
     private final Candidate candidate;
     private final Chains chains;
     private final Set<String> conducting;
+    private final Set<String> idle;
+    private final Map<Integer, Integer> awake = new HashMap<>();
     private final List<Condition> known = new ArrayList<>();
     private final Map<Condition, Integer> numbers = new HashMap<>();
     private final List<int[]> ofEvent = new ArrayList<>();
@@ -51,12 +55,18 @@ final class Conditions {
     private static final int NO_CHAIN = -1;
 
     /**
-     * @param conducting names of the elements that carry current in normal flight
+     * What holds in normal flight.
+     *
+     * @param conducting names of the elements that carry current
+     * @param idle loads that do not run
      */
-    Conditions(Candidate candidate, List<Event> events, Set<String> conducting) {
+    record Flight(Set<String> conducting, Set<String> idle) {}
+
+    Conditions(Aircraft aircraft, Candidate candidate, List<Event> events, Flight flight) {
         this.candidate = candidate;
-        this.chains = new Chains(candidate);
-        this.conducting = conducting;
+        this.chains = new Chains(aircraft, candidate);
+        this.conducting = flight.conducting;
+        this.idle = flight.idle;
         for (Event event : events) {
             ofEvent.add(numbersOf(event));
         }
@@ -89,10 +99,15 @@ final class Conditions {
         }
         return all.stream()
                 .mapToInt(
-                        number ->
-                                opened.contains(chainOf.get(number))
-                                        ? opening.get(chainOf.get(number))
-                                        : number)
+                        number -> {
+                            int chain = chainOf.get(number);
+                            if (touchedInside.contains(chain)) {
+                                return awake.getOrDefault(number, number);
+                            }
+                            return opened.contains(chain)
+                                    ? opening.getOrDefault(chain, number)
+                                    : number;
+                        })
                 .sorted()
                 .distinct()
                 .toArray();
@@ -136,9 +151,10 @@ final class Conditions {
 
     private int number(Condition condition) {
         Integer before = numbers.get(condition);
-        if (before != null) {
-            return before;
-        }
+        return before != null ? before : newNumber(condition);
+    }
+
+    private int newNumber(Condition condition) {
         int number = known.size();
         known.add(condition);
         numbers.put(condition, number);
@@ -146,8 +162,28 @@ final class Conditions {
         touched.add(Set.of());
         if (condition instanceof Changed changed) {
             place(number, changed);
+            lull(number, changed);
         }
         return number;
+    }
+
+    /** Puts what opens an idle chain to sleep, and keeps a number for it awake. */
+    private void lull(int number, Changed changed) {
+        int chain = chainOf.get(number);
+        if (chain == NO_CHAIN || !changed.sleepsIn().isEmpty()) {
+            return;
+        }
+        chains.idleIn(chain, idle)
+                .ifPresent(
+                        load -> {
+                            known.set(
+                                    number,
+                                    new Changed(changed.part(), changed.alteration(), load));
+                            awake.put(number, known.size());
+                            known.add(changed);
+                            chainOf.add(NO_CHAIN);
+                            touched.add(Set.of());
+                        });
     }
 
     private void place(int number, Changed changed) {

@@ -25,6 +25,8 @@ public record Event(Kind kind, String name, Failure failure, Optional<Cause> cau
         CAUSE,
         /** A switch that was left in a wrong position. */
         LEFT_SWITCH,
+        /** A drill carried out although nothing calls for it. */
+        NEEDLESS_DRILL,
         /** A pilot who does nothing about what he sees. */
         IDLE_PILOT
     }

@@ -34,15 +34,24 @@ final class JointTrial implements Trial {
     private final Candidate candidate;
     private final double enoughSeconds;
     private final Conditions conditions;
+    private final Set<String> idle;
 
     /** By the numbers of the changes, in rising order. */
     private final Map<IntBuffer, Told> told = new ConcurrentHashMap<>();
 
+    private final Map<Told, Told> different = new ConcurrentHashMap<>();
+
     /**
      * @param enoughSeconds endurance with which the engine does not count as lost (s)
+     * @param idle loads that run only while the engine is cranked, if at all
      */
     JointTrial(
-            Timeline timeline, Candidate candidate, double enoughSeconds, Conditions conditions) {
+            Timeline timeline,
+            Candidate candidate,
+            double enoughSeconds,
+            Conditions conditions,
+            Set<String> idle) {
+        this.idle = idle;
         this.timeline = timeline;
         this.candidate = candidate;
         this.enoughSeconds = enoughSeconds;
@@ -91,7 +100,13 @@ final class JointTrial implements Trial {
         return !conditions.get(number).sleepsIn().isEmpty();
     }
 
+    /** Most sets come to one of a few things: each is kept once. */
     private Told tell(IntBuffer numbers) {
+        Told now = play(numbers);
+        return different.computeIfAbsent(now, told -> now);
+    }
+
+    private Told play(IntBuffer numbers) {
         List<Condition> changes = Arrays.stream(numbers.array()).mapToObj(conditions::get).toList();
         Pilot pilot = changes.contains(new Condition.Idle()) ? Pilot.NEVER : Pilot.PLANNED;
         Failure failure = Condition.failure(changes);
@@ -114,6 +129,7 @@ final class JointTrial implements Trial {
                         .ifPresent(p -> p.moves().keySet().forEach(l -> called.add(partOf(l))));
             } else if (happening.kind() == Kind.CRANKING) {
                 candidate.cockpit().starting().keySet().forEach(l -> called.add(partOf(l)));
+                called.addAll(idle);
             }
         }
         return called;

@@ -14,10 +14,13 @@ import stillturning.failure.Failure;
 import stillturning.failure.FailureCatalogue;
 import stillturning.failure.FailureCatalogue.Misplaced;
 import stillturning.model.Candidate;
+import stillturning.model.LoadNeed;
+import stillturning.model.Procedure;
 import stillturning.model.Study;
 import stillturning.story.UntoldStory;
 import stillturning.timeline.Flows;
 import stillturning.timeline.Timeline;
+import stillturning.together.Conditions.Flight;
 
 /** Finds what events do together in one candidate. */
 public final class Together {
@@ -29,7 +32,8 @@ public final class Together {
 
     /**
      * Everything that can go wrong in a candidate: failure modes in its order, then what takes
-     * several parts, then switches left in a wrong position, then a pilot who does nothing.
+     * several parts, then switches left in a wrong position, then drills carried out needlessly,
+     * then a pilot who does nothing.
      *
      * @param causes what takes several parts at once
      */
@@ -46,11 +50,30 @@ public final class Together {
             Failure failure = Failure.levers(left.name(), Map.of(left.lever(), left.position()));
             events.add(new Event(Event.Kind.LEFT_SWITCH, left.name(), failure));
         }
+        events.addAll(drills(candidate));
         if (!candidate.cockpit().procedures().isEmpty()) {
             String name = "pilot does nothing";
             events.add(new Event(Event.Kind.IDLE_PILOT, name, Failure.levers(name, Map.of())));
         }
         return List.copyOf(events);
+    }
+
+    private static List<Event> drills(Candidate candidate) {
+        List<Event> drills = new ArrayList<>();
+        for (Failure masterOff : FailureCatalogue.operatingCasesOf(candidate)) {
+            drills.add(drill(masterOff.name(), masterOff.levers()));
+        }
+        for (Procedure procedure : candidate.cockpit().procedures()) {
+            boolean byHand = procedure.doing().automatic().isEmpty();
+            if (byHand && !procedure.moves().isEmpty()) {
+                drills.add(drill(procedure.name() + " drill needlessly", procedure.moves()));
+            }
+        }
+        return drills;
+    }
+
+    private static Event drill(String name, Map<String, String> moves) {
+        return new Event(Event.Kind.NEEDLESS_DRILL, name, Failure.levers(name, moves));
     }
 
     /**
@@ -84,7 +107,20 @@ public final class Together {
                 timeline,
                 candidate,
                 study.goals().enoughSeconds(),
-                new Conditions(candidate, events, conducting(study, candidate)));
+                new Conditions(
+                        study.aircraft(),
+                        candidate,
+                        events,
+                        new Flight(conducting(study, candidate), idle(study))),
+                idle(study));
+    }
+
+    private static Set<String> idle(Study study) {
+        String phase = study.goals().failurePhase().name();
+        return study.aircraft().loads().stream()
+                .filter(load -> !load.use().phases().contains(phase))
+                .map(LoadNeed::id)
+                .collect(Collectors.toSet());
     }
 
     private static Set<String> conducting(Study study, Candidate candidate) throws UntoldStory {

@@ -201,7 +201,8 @@ public final class CauseSheet {
         int shown = all ? points.size() : Math.min(SHOWN, points.size());
         blocks.add(new Points(points.subList(0, shown)));
         if (shown < points.size()) {
-            blocks.add(new Note((points.size() - shown) + " more; --all lists them."));
+            blocks.add(
+                    new Note((points.size() - shown) + " more; break --causes --all lists them."));
         }
     }
 }

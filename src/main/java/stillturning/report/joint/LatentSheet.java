@@ -68,7 +68,7 @@ public final class LatentSheet {
             blocks.add(
                     new Note(
                             idle.size()
-                                    + " more are latent and end nothing with one more; --all lists"
+                                    + " more are latent and end nothing with one more; break --latent --all lists"
                                     + " them."));
         }
         return List.copyOf(blocks);

@@ -42,8 +42,8 @@ public final class PairSheet {
 
     /** What the figures are good for; stands once above them. */
     public static final String MEANING =
-            "Events are failures of one part, events that take several parts, switches left wrong"
-                    + " and a pilot who does nothing. A set of them ends the engine before the"
+            "Events are failures of one part, events that take several parts, switches left wrong,"
+                    + " drills carried out needlessly and a pilot who does nothing. A set of them ends the engine before the"
                     + " aircraft can land, and no smaller part of it does. All happen at one moment"
                     + " of the phase in which the study's failures happen. Chances rest on rates"
                     + " that are mostly recalled or guessed: they compare candidates and certify"
@@ -100,38 +100,40 @@ public final class PairSheet {
                                         .collect(Collectors.joining(", "))
                                 + ". "
                                 + sets.asked()
-                                + " sets asked about, "
-                                + found.joint().stories()
-                                + " stories told."
+                                + " sets asked about."
                                 + (sets.complete() ? "" : " Called off before the end.")));
         Grid grid =
                 new Grid(
                         List.of(
-                                Column.words("sets that end the engine", 34),
+                                Column.words("sets that end the engine", 30),
                                 Column.numbers("how many", 8),
                                 Column.numbers("engine's own", 13),
+                                Column.numbers("not flown", 10),
                                 Column.numbers("that count", 10)),
                         counted(sets));
         blocks.add(grid);
-        if (!found.likely().engineOwn().isEmpty()) {
-            blocks.add(
-                    new Note(
-                            "The engine's own are failures of what it cannot do without, however"
-                                    + " well it is supplied: the same in every candidate, and"
-                                    + " counted against none."));
-        }
+        blocks.add(
+                new Note(
+                        "The engine's own are failures of what it cannot do without, however"
+                                + " well it is supplied: the same in every candidate, and"
+                                + " counted against none."
+                                + " Not flown: switches left so that the engine does not run even"
+                                + " on the ground."));
     }
 
     private List<List<String>> counted(CutSets sets) {
         List<List<String>> rows = new ArrayList<>();
         for (int order = 1; order <= sets.order(); order++) {
-            int size = order;
+            int whole = sets.ofOrder(order).size();
+            int own = ofOrder(found.likely().engineOwn(), order).size();
+            int count = ofOrder(found.likely().sets(), order).size();
             rows.add(
                     List.of(
                             order == 1 ? "one event alone" : order + " events together",
-                            String.valueOf(sets.ofOrder(order).size()),
-                            String.valueOf(ofOrder(found.likely().engineOwn(), size).size()),
-                            String.valueOf(ofOrder(found.likely().sets(), size).size())));
+                            String.valueOf(whole),
+                            String.valueOf(own),
+                            String.valueOf(whole - own - count),
+                            String.valueOf(count)));
         }
         return rows;
     }
@@ -146,6 +148,7 @@ public final class PairSheet {
             case FAILURE -> count + " single failure" + ending;
             case CAUSE -> count + " common cause" + ending;
             case LEFT_SWITCH -> count == 1 ? "1 switch left wrong" : count + " switches left wrong";
+            case NEEDLESS_DRILL -> count + " drill" + ending + " carried out needlessly";
             case IDLE_PILOT -> "a pilot who does nothing";
         };
     }
@@ -251,7 +254,7 @@ public final class PairSheet {
                                     + groups.size()
                                     + " rows"
                                     + (sum == 0 ? "" : ", " + share(chance / sum) + " of the sum")
-                                    + "; --all lists them."));
+                                    + "; break --pairs --all lists them."));
         }
     }
 
@@ -323,7 +326,9 @@ public final class PairSheet {
                                 + " since an opening clears a short. They are counted as if the"
                                 + " engine ended, which makes it likelier, never less likely."
                                 + (shown < rows.size()
-                                        ? " " + (rows.size() - shown) + " more rows with --all."
+                                        ? " "
+                                                + (rows.size() - shown)
+                                                + " more rows with break --pairs --all."
                                         : "")));
     }
 
