@@ -195,9 +195,7 @@ class JointCommandsTest {
         Session.change(
                 candidate,
                 "returns:",
-                "  a-switch: {is: switch, zone: panel}\n"
-                        + "  b-switch: {is: switch, zone: panel}\n"
-                        + "returns:");
+                "  a-switch: {is: switch, zone: panel}\n  b-switch: {is: switch, zone: panel}\nreturns:");
         Session.change(
                 candidate,
                 "pump.a:     from main-bus, breaker 10 A",

@@ -75,8 +75,7 @@ public final class CauseSheet {
 
     private static List<String> row(Played played) {
         String words = played.cause().words();
-        int event = played.cause().name().indexOf(": ");
-        String known = event < 0 ? "" : played.cause().name().substring(0, event + 2);
+        String known = played.cause().name().split(": ", 2)[0] + ": ";
         return List.of(
                 played.cause().name(),
                 words.startsWith(known) ? words.substring(known.length()) : words,
