@@ -5,17 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.xml.sax.InputSource;
 import stillturning.cli.Session.Ran;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -241,5 +244,41 @@ class JointCommandsTest {
         Ran ran = run("break", "small", "--failure", "heat in engine");
         assertEquals(ExitCode.FINE, ran.code(), ran.err());
         assertTrue(ran.out().contains("heat in engine"), ran.out());
+    }
+
+    @Test
+    void thePageHasWhatWasAskedForAndSaysWhatWasNot() throws Exception {
+        run("explain", "small", "--html", "plain.html");
+        String plain = Files.readString(here.resolve("plain.html"));
+        assertTrue(plain.contains("were not asked for"), plain);
+        run("explain", "small", "--pairs", "--html", "pairs.html");
+        String page = Files.readString(here.resolve("pairs.html"));
+        assertFalse(page.contains("were not asked for"));
+        for (String section : List.of("pairs", "causes", "latent", "run-up")) {
+            assertTrue(page.contains("<section id=\"" + section + "\">"), section);
+            assertTrue(page.contains("href=\"#" + section + "\""), section);
+        }
+        String body = page.substring(page.indexOf("<html"));
+        DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new InputSource(new StringReader(body)));
+    }
+
+    @Test
+    void withoutBreakersSwitchesAndProceduresThereIsStillACard() throws IOException {
+        for (String file : List.of("one-bus.yaml", "bus-and-battery.yaml")) {
+            Path candidate = here.resolve("small").resolve(file);
+            List<String> lines = Files.readAllLines(candidate);
+            Files.write(
+                    candidate,
+                    lines.stream()
+                            .filter(line -> !line.startsWith("procedures:"))
+                            .map(line -> line.replace("breaker", "fuse"))
+                            .toList());
+        }
+        Ran ran = run("run-up", "small");
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+        assertTrue(ran.out().contains("No check reveals any."), ran.out());
+        assertTrue(ran.out().contains("No lever to set."), ran.out());
     }
 }

@@ -71,7 +71,8 @@ class MainTest {
     void completionIsAScriptThatKnowsEveryCommand() {
         String script = Session.in(here).run("completion").out();
         assertTrue(script.startsWith("#!"), script);
-        assertTrue(script.contains("new check decide break explain size completion"), script);
+        assertTrue(
+                script.contains("new check decide break run-up explain size completion"), script);
     }
 
     @Test

@@ -29,4 +29,9 @@ final class ChanceWords {
                 ? of(estimate.value()) + ", counted exactly"
                 : "between " + of(estimate.low()) + " and " + of(estimate.high());
     }
+
+    /** A share of a whole. */
+    static String share(double share) {
+        return share > 0 && share < 0.001 ? "< 0.1 %" : Formats.fixed(share * 100, 1) + " %";
+    }
 }

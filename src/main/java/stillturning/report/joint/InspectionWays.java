@@ -41,7 +41,8 @@ final class InspectionWays {
         new Way(Wire.class, "chafed", "look along its run, measure to ground with both ends off"),
     };
 
-    private static final Map<Class<? extends Part>, String> BY_KIND =
+    /** Every kind of part. */
+    static final Map<Class<? extends Part>, String> BY_KIND =
             Map.ofEntries(
                     entry(Alternator.class, OUTPUT),
                     entry(Battery.class, "measure its voltage at rest and while cranking"),

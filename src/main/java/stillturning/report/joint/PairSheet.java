@@ -12,14 +12,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import stillturning.assess.Verdict;
-import stillturning.chance.Importance;
 import stillturning.cutset.CutSets;
 import stillturning.cutset.Healing;
-import stillturning.likelihood.Likely;
-import stillturning.likelihood.Reckoning;
 import stillturning.likelihood.SetShare;
-import stillturning.likelihood.Share;
-import stillturning.quantity.Formats;
 import stillturning.report.Shown;
 import stillturning.report.StoryText;
 import stillturning.report.page.Block;
@@ -37,7 +32,6 @@ import stillturning.together.Event.Kind;
 public final class PairSheet {
 
     private static final int SHOWN = 12;
-    private static final int IMPORTANT = 8;
     private static final String NONE = "-";
 
     /** What the figures are good for; stands once above them. */
@@ -72,11 +66,11 @@ public final class PairSheet {
     public static List<Block> of(Jointly found, boolean all) {
         PairSheet sheet = new PairSheet(found, all);
         sheet.counts();
-        sheet.chance();
+        sheet.blocks.addAll(ChanceBlocks.chance(found.likely()));
         for (int order = 1; order <= found.joint().sets().order(); order++) {
             sheet.sets(order);
         }
-        sheet.importance();
+        sheet.blocks.addAll(ChanceBlocks.importance(found.likely()));
         sheet.healed();
         sheet.untold();
         sheet.suppositions();
@@ -153,51 +147,6 @@ public final class PairSheet {
         };
     }
 
-    private void chance() {
-        blocks.add(new Heading("How likely it is that the engine ends"));
-        Likely likely = found.likely();
-        Reckoning checked = likely.checked();
-        Reckoning unchecked = likely.unchecked();
-        double flight = checked.point().flightSeconds();
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(
-                row(
-                        "a flight of " + Formats.duration(flight) + ", rates at their means",
-                        ChanceWords.mean(checked.point().average()),
-                        ChanceWords.mean(unchecked.point().average())));
-        rows.add(
-                row(
-                        "  the same, 5 to 95 % of the rates' spread",
-                        ChanceWords.range(checked.ranges().average()),
-                        ChanceWords.range(unchecked.ranges().average())));
-        rows.add(
-                row(
-                        "  its sets simply added (upper bound)",
-                        ChanceWords.of(checked.point().average().rareEventSum()),
-                        ChanceWords.of(unchecked.point().average().rareEventSum())));
-        rows.add(
-                row(
-                        "an hour flown, rates at their means",
-                        ChanceWords.mean(checked.point().averagePerHour()),
-                        ChanceWords.mean(unchecked.point().averagePerHour())));
-        rows.add(
-                row(
-                        "  the same, 5 to 95 % of the rates' spread",
-                        ChanceWords.range(checked.ranges().averagePerHour()),
-                        ChanceWords.range(unchecked.ranges().averagePerHour())));
-        blocks.add(
-                new Grid(
-                        List.of(
-                                Column.words("", 44),
-                                Column.words("run-up before every flight", 25),
-                                Column.words("never a run-up", 25)),
-                        rows));
-    }
-
-    private static List<String> row(String... cells) {
-        return List.of(cells);
-    }
-
     private void sets(int order) {
         List<List<Integer>> sets = ofOrder(found.likely().sets(), order);
         if (sets.isEmpty()) {
@@ -238,7 +187,7 @@ public final class PairSheet {
 
     private List<String> row(Alike.Group group, double sum) {
         return List.of(
-                sum == 0 ? NONE : share(group.chance() / sum),
+                sum == 0 ? NONE : ChanceWords.share(group.chance() / sum),
                 String.valueOf(group.sets()),
                 group.classes().stream().map(names::anyOf).collect(Collectors.joining(" AND ")));
     }
@@ -253,45 +202,13 @@ public final class PairSheet {
                                     + " more sets in "
                                     + groups.size()
                                     + " rows"
-                                    + (sum == 0 ? "" : ", " + share(chance / sum) + " of the sum")
+                                    + (sum == 0
+                                            ? ""
+                                            : ", "
+                                                    + ChanceWords.share(chance / sum)
+                                                    + " of the sum")
                                     + "; break --pairs --all lists them."));
         }
-    }
-
-    private static String share(double share) {
-        return share > 0 && share < 0.001 ? "< 0.1 %" : Formats.fixed(share * 100, 1) + " %";
-    }
-
-    private void importance() {
-        shares("What it hangs on: parts", found.likely().parts());
-        shares("What it hangs on: everything else", found.likely().causes());
-    }
-
-    private void shares(String heading, List<Share> shares) {
-        if (shares.isEmpty()) {
-            return;
-        }
-        blocks.add(new Heading(heading));
-        blocks.add(
-                new Grid(
-                        List.of(
-                                Column.words("", 44),
-                                Column.numbers("goes if it never failed", 14),
-                                Column.numbers("times likelier if it surely did", 16)),
-                        shares.stream().limit(IMPORTANT).map(PairSheet::row).toList()));
-        if (shares.size() > IMPORTANT) {
-            blocks.add(new Note((shares.size() - IMPORTANT) + " more weigh less."));
-        }
-    }
-
-    private static List<String> row(Share share) {
-        Importance importance = share.importance();
-        return List.of(
-                share.name(),
-                share(importance.criticality()),
-                Double.isFinite(importance.riskAchievement())
-                        ? Formats.significant(importance.riskAchievement(), 2)
-                        : NONE);
     }
 
     private void healed() {
