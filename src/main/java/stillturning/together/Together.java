@@ -21,6 +21,7 @@ import stillturning.story.UntoldStory;
 import stillturning.timeline.Flows;
 import stillturning.timeline.Timeline;
 import stillturning.together.Conditions.Flight;
+import stillturning.together.JointTrial.Timelines;
 
 /** Finds what events do together in one candidate. */
 public final class Together {
@@ -104,7 +105,7 @@ public final class Together {
             throw timeline.neverRan();
         }
         return new JointTrial(
-                timeline,
+                new Timelines(timeline, new Timeline(study, candidate)),
                 candidate,
                 study.goals().enoughSeconds(),
                 new Conditions(
