@@ -58,7 +58,7 @@ public final class CutSearch {
             List<Searched> level =
                     IntStream.range(0, events)
                             .parallel()
-                            .mapToObj(first -> searched(new Block(now, first)))
+                            .mapToObj(n -> searched(new Block(now, alternating(n))))
                             .flatMap(Optional::stream)
                             .toList();
             complete = level.size() == events;
@@ -82,6 +82,11 @@ public final class CutSearch {
                         .toList(),
                 done.stream().mapToLong(Searched::asked).sum(),
                 complete);
+    }
+
+    /** First and last in turn, since a late first event has few that follow it. */
+    private int alternating(int n) {
+        return n % 2 == 0 ? n / 2 : events - 1 - n / 2;
     }
 
     private Optional<Searched> searched(Block block) {

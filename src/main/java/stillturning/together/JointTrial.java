@@ -82,13 +82,24 @@ final class JointTrial implements Trial {
     private Told told(int[] all) {
         int[] awake = IntStream.of(all).filter(n -> !sleeps(n)).toArray();
         while (true) {
-            Told now = told.computeIfAbsent(IntBuffer.wrap(awake), this::tell);
+            Told now = known(IntBuffer.wrap(awake));
             int[] woken = wake(all, awake, now.called());
             if (woken.length == awake.length) {
                 return now;
             }
             awake = woken;
         }
+    }
+
+    /** Not computed inside the map, which would keep other threads waiting. */
+    private Told known(IntBuffer numbers) {
+        Told before = told.get(numbers);
+        if (before != null) {
+            return before;
+        }
+        Told now = tell(numbers);
+        told.put(numbers, now);
+        return now;
     }
 
     private int[] wake(int[] all, int[] awake, Set<String> called) {
