@@ -42,7 +42,7 @@ final class Trials {
     static List<Moment> moments(Study study) {
         List<Moment> moments = new ArrayList<>();
         for (Phase phase : study.aircraft().phases()) {
-            if (!isStart(study, phase)) {
+            if (!study.aircraft().isStarted(phase)) {
                 if (moments.isEmpty()) {
                     moments.add(new Moment(phase.name(), Span.FLOWN, Batteries.TIRED));
                 }
@@ -50,16 +50,6 @@ final class Trials {
             }
         }
         return moments;
-    }
-
-    private static boolean isStart(Study study, Phase phase) {
-        return study.aircraft()
-                .engine()
-                .starting()
-                .starter()
-                .flatMap(study.aircraft()::load)
-                .map(starter -> starter.use().phases().contains(phase.name()))
-                .orElse(false);
     }
 
     List<PhaseVerdict> byPhase(Failure failure) throws UntoldStory {

@@ -57,6 +57,20 @@ public record Study(
             return phases.stream().filter(p -> p.name().equals(name)).findFirst();
         }
 
+        /** Whether the engine is started in a phase. */
+        public boolean isStarted(Phase phase) {
+            return engine.starting()
+                    .starter()
+                    .flatMap(this::load)
+                    .map(starter -> starter.use().phases().contains(phase.name()))
+                    .orElse(false);
+        }
+
+        /** Loads whose stopping a pilot notices without a lamp. */
+        public List<String> noticed() {
+            return loads.stream().filter(LoadNeed::noticed).map(LoadNeed::id).toList();
+        }
+
         /** The load of this id, if there is one. */
         public Optional<LoadNeed> load(String id) {
             return loads.stream().filter(l -> l.id().equals(id)).findFirst();

@@ -1,16 +1,13 @@
 package stillturning.runup;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
-import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.story.Endurance;
@@ -42,11 +39,7 @@ final class Unseen {
     Unseen(Study study, Candidate candidate) throws UntoldStory {
         this.study = study;
         this.candidate = candidate;
-        this.noticed =
-                study.aircraft().loads().stream()
-                        .filter(LoadNeed::noticed)
-                        .map(LoadNeed::id)
-                        .collect(Collectors.toSet());
+        this.noticed = Set.copyOf(study.aircraft().noticed());
         this.flight =
                 new Timeline(
                         study,
@@ -59,32 +52,28 @@ final class Unseen {
 
     /** Numbers of the single failures that nobody sees, in rising order. */
     List<Integer> among(List<Event> events) throws UntoldStory {
-        List<Integer> hidden = new ArrayList<>();
-        List<Optional<Boolean>> seen =
+        List<Looked> looked =
                 IntStream.range(0, events.size())
+                        .filter(i -> events.get(i).kind() == Event.Kind.FAILURE)
                         .parallel()
-                        .mapToObj(i -> unseen(events.get(i)))
+                        .mapToObj(i -> look(i, events.get(i).failure()))
                         .toList();
-        for (int i = 0; i < seen.size(); i++) {
-            if (seen.get(i).isEmpty()) {
-                throw new UntoldStory("what a pilot sees of " + events.get(i).name());
-            }
-            if (seen.get(i).get()) {
-                hidden.add(i);
+        for (Looked one : looked) {
+            if (one.untold.isPresent()) {
+                throw one.untold.get();
             }
         }
-        return hidden;
+        return looked.stream().filter(Looked::unseen).map(Looked::event).toList();
     }
 
-    private Optional<Boolean> unseen(Event event) {
-        if (event.kind() != Event.Kind.FAILURE) {
-            return Optional.of(false);
-        }
+    private record Looked(int event, boolean unseen, Optional<UntoldStory> untold) {}
+
+    private Looked look(int event, Failure failure) {
         try {
-            boolean same = sight(event.failure()).filter(usual::equals).isPresent();
-            return Optional.of(same && starts(event.failure()) == starts);
+            boolean same = sight(failure).filter(usual::equals).isPresent();
+            return new Looked(event, same && starts(failure) == starts, Optional.empty());
         } catch (UntoldStory e) {
-            return Optional.empty();
+            return new Looked(event, false, Optional.of(e.of(failure.name())));
         }
     }
 
@@ -126,18 +115,8 @@ final class Unseen {
 
     private Phase firstFlown() {
         return study.aircraft().phases().stream()
-                .filter(phase -> !cranked(phase))
+                .filter(phase -> !study.aircraft().isStarted(phase))
                 .findFirst()
                 .orElse(study.goals().failurePhase());
-    }
-
-    private boolean cranked(Phase phase) {
-        return study.aircraft()
-                .engine()
-                .starting()
-                .starter()
-                .flatMap(study.aircraft()::load)
-                .map(starter -> starter.use().phases().contains(phase.name()))
-                .orElse(false);
     }
 }

@@ -4,10 +4,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import stillturning.device.Situation;
 import stillturning.device.SupplyDevice;
-import stillturning.model.LoadNeed;
 import stillturning.story.Happening;
 import stillturning.story.Happening.Kind;
 import stillturning.story.Sight;
@@ -19,7 +17,6 @@ final class Looker {
     private final Crew crew;
     private final Map<String, SupplyDevice> loads;
     private final Situation now;
-    private final Set<String> noticed;
     private int from;
     private double falteredBefore;
 
@@ -27,11 +24,6 @@ final class Looker {
         this.crew = crew;
         this.loads = loads;
         this.now = now;
-        this.noticed =
-                now.aircraft.loads().stream()
-                        .filter(LoadNeed::noticed)
-                        .map(LoadNeed::id)
-                        .collect(Collectors.toSet());
     }
 
     /** Begins a stretch. */
@@ -43,7 +35,7 @@ final class Looker {
     /** What shows at this instant, and what the engine has done since the stretch began. */
     Sight sight() {
         Set<String> stopped = new HashSet<>();
-        for (String load : noticed) {
+        for (String load : now.aircraft.noticed()) {
             SupplyDevice supply = loads.get(load);
             if (supply == null || (supply.wanted() && !supply.works())) {
                 stopped.add(load);

@@ -63,7 +63,7 @@ public final class Timeline {
 
     /**
      * The same as {@link #Timeline(Study, Candidate)} in a fraction of the time, for whether the
-     * engine lasts so long: when what happens is good to some millionths only.
+     * engine lasts so long: when what happens is good to a thousandth only.
      *
      * @throws UntoldStory if it has no steady state there
      */

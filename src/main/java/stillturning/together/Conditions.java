@@ -83,6 +83,11 @@ final class Conditions {
         return contradicting(all) ? Optional.empty() : Optional.of(reduced(all));
     }
 
+    /** Loads that do not run in normal flight. */
+    Set<String> idle() {
+        return idle;
+    }
+
     /** The change of this number. */
     Condition get(int number) {
         return known.get(number);

@@ -37,7 +37,6 @@ final class JointTrial implements Trial {
     private final Candidate candidate;
     private final double enoughSeconds;
     private final Conditions conditions;
-    private final Set<String> idle;
 
     /** By the numbers of the changes, in rising order. */
     private final Map<IntBuffer, Told> told = new ConcurrentHashMap<>();
@@ -49,15 +48,9 @@ final class JointTrial implements Trial {
 
     /**
      * @param enoughSeconds endurance with which the engine does not count as lost (s)
-     * @param idle loads that run only while the engine is cranked, if at all
      */
     JointTrial(
-            Timelines timelines,
-            Candidate candidate,
-            double enoughSeconds,
-            Conditions conditions,
-            Set<String> idle) {
-        this.idle = idle;
+            Timelines timelines, Candidate candidate, double enoughSeconds, Conditions conditions) {
         this.timelines = timelines;
         this.candidate = candidate;
         this.enoughSeconds = enoughSeconds;
@@ -165,7 +158,7 @@ final class JointTrial implements Trial {
                         .ifPresent(p -> p.moves().keySet().forEach(l -> called.add(partOf(l))));
             } else if (happening.kind() == Kind.CRANKING) {
                 candidate.cockpit().starting().keySet().forEach(l -> called.add(partOf(l)));
-                called.addAll(idle);
+                called.addAll(conditions.idle());
             }
         }
         return called;

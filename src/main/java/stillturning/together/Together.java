@@ -112,8 +112,7 @@ public final class Together {
                         study.aircraft(),
                         candidate,
                         events,
-                        new Flight(conducting(study, candidate), idle(study))),
-                idle(study));
+                        new Flight(conducting(study, candidate), idle(study))));
     }
 
     private static Set<String> idle(Study study) {
