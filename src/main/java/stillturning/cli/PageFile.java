@@ -1,6 +1,7 @@
 package stillturning.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import stillturning.report.Cautions;
@@ -49,7 +50,7 @@ record PageFile(Path path, String shown) {
      */
     void write(String page) {
         try {
-            Files.writeString(path, page);
+            WholeFile.replace(path, page.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new Refusal(
                     shown + " cannot be written (" + e + "); name another file with --html");

@@ -2,11 +2,9 @@ package stillturning.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -118,28 +116,13 @@ final class PlotFiles {
     /** At every instant the old picture is there or the new one. */
     private void replace(Path file, byte[] bytes) {
         try {
-            Path whole = file.toAbsolutePath();
-            Path draft = whole.resolveSibling("." + whole.getFileName() + ".new");
-            try {
-                Files.write(draft, bytes);
-                move(draft, whole);
-            } finally {
-                Files.deleteIfExists(draft);
-            }
+            WholeFile.replace(file, bytes);
         } catch (IOException e) {
             throw new Refusal(
                     around.shown(file)
                             + " cannot be written ("
                             + e
                             + "); name another file with --plot");
-        }
-    }
-
-    private static void move(Path from, Path to) throws IOException {
-        try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException weak) {
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 }

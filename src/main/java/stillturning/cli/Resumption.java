@@ -1,10 +1,9 @@
 package stillturning.cli;
 
 import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -174,27 +173,11 @@ final class Resumption {
                         .build()
                         .writeValueAsString(new Kept(KIND, fingerprint, candidates));
         try {
-            write(text);
+            WholeFile.replace(file, text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new Refusal(
                     shown + " cannot be written (" + e + "); name another file with --resume");
         }
         savedNanos = System.nanoTime();
-    }
-
-    private void write(String text) throws IOException {
-        Path whole = file.toAbsolutePath();
-        Path folder = Optional.ofNullable(whole.getParent()).orElse(whole);
-        Path fresh = Files.createTempFile(folder, "." + whole.getFileName(), ".new");
-        try {
-            Files.writeString(fresh, text);
-            try {
-                Files.move(fresh, whole, StandardCopyOption.ATOMIC_MOVE);
-            } catch (AtomicMoveNotSupportedException weak) {
-                Files.move(fresh, whole, StandardCopyOption.REPLACE_EXISTING);
-            }
-        } finally {
-            Files.deleteIfExists(fresh);
-        }
     }
 }
