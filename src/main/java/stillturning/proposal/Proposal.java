@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import stillturning.files.PartPlace;
@@ -19,6 +20,7 @@ import stillturning.quantity.Quantity;
 import stillturning.sizing.Finding;
 import stillturning.sizing.Finding.Mend;
 import stillturning.sizing.ProtectorSize;
+import stillturning.sizing.Reach;
 import stillturning.sizing.Sizing;
 import stillturning.sizing.SizingReport;
 import stillturning.sizing.WireSize;
@@ -42,25 +44,18 @@ public record Proposal(
     private static final int MOST_ROUNDS = 8;
 
     /**
-     * Told how far the search is.
-     *
-     * @throws java.util.concurrent.CancellationException to end it
-     */
-    public interface Watch {
-        /** Called before each round, which takes as long as sizing the candidate does. */
-        void round(int round);
-    }
-
-    /**
      * Finds the sizes.
      *
      * @param first the candidate's sizes as they are
+     * @param progress told before each phase of each round, which takes as long as sizing does;
+     *     what it throws ends the search
      * @throws NoProposal if the file cannot be changed or the candidate cannot be computed
      */
-    public static Proposal of(StudyReader reader, String candidate, SizingReport first, Watch watch)
+    public static Proposal of(
+            StudyReader reader, String candidate, SizingReport first, Consumer<String> progress)
             throws NoProposal {
         try {
-            return search(reader, candidate, first, watch);
+            return search(reader, candidate, first, progress);
         } catch (EditRefused | UntoldStory e) {
             throw new NoProposal(
                     candidate + ": no proposal can be made: " + e.getMessage(), List.of());
@@ -68,12 +63,11 @@ public record Proposal(
     }
 
     private static Proposal search(
-            StudyReader reader, String candidate, SizingReport first, Watch watch)
+            StudyReader reader, String candidate, SizingReport first, Consumer<String> progress)
             throws EditRefused, UntoldStory, NoProposal {
         StudyReader now = reader;
         SizingReport report = first;
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            watch.round(round);
             ReadStudy read = now.study(Variation.NONE);
             Map<String, PartPlace> places = places(read, candidate);
             Map<String, String> gauges = gauges(report, places, round == 0);
@@ -82,7 +76,7 @@ public record Proposal(
                 break;
             }
             now = now.with(now.resized(candidate, places, gauges, ratings));
-            report = sized(now, candidate);
+            report = sized(now, candidate, label(round, progress));
         }
         return new Proposal(reader.document(candidate), now.document(candidate), first, report);
     }
@@ -91,7 +85,11 @@ public record Proposal(
         return read.sizes().places().getOrDefault(candidate, Map.of());
     }
 
-    private static SizingReport sized(StudyReader reader, String id)
+    private static Consumer<String> label(int round, Consumer<String> progress) {
+        return phase -> progress.accept("round " + (round + 1) + ", " + phase);
+    }
+
+    private static SizingReport sized(StudyReader reader, String id, Consumer<String> progress)
             throws UntoldStory, NoProposal {
         ReadStudy read = reader.study(Variation.NONE);
         if (read.study().isEmpty()) {
@@ -99,7 +97,8 @@ public record Proposal(
         }
         Study study = read.study().get();
         Candidate candidate = study.candidate(id).orElseThrow();
-        return Sizing.of(study, candidate, read.sizes().installation());
+        return Sizing.of(
+                study, candidate, read.sizes().installation(), Reach.SINGLE_FAILURES, progress);
     }
 
     private static Map<String, Double> ratings(SizingReport report) {

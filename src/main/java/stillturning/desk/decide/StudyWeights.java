@@ -1,0 +1,64 @@
+package stillturning.desk.decide;
+
+import java.util.ArrayList;
+import java.util.List;
+import stillturning.drawing.Ticks;
+import stillturning.files.entry.StudyEntry;
+import stillturning.model.Study.Weight;
+import stillturning.yaml.EditRefused;
+import stillturning.yaml.Places;
+import stillturning.yaml.YamlDocument;
+import stillturning.yaml.YamlEdit;
+import stillturning.yaml.YamlValue;
+
+/** Weights written into a study's file. */
+final class StudyWeights {
+
+    private static final String WEIGHTS = "weights";
+
+    private StudyWeights() {}
+
+    /**
+     * The file with these weights, everything else as it is.
+     *
+     * @throws EditRefused if the file is written in a way that forbids it
+     */
+    static YamlDocument in(YamlDocument study, List<Weight> weights) throws EditRefused {
+        if (weights.stream().allMatch(w -> study.textAt(path(w)).isEmpty())) {
+            YamlValue.Field[] fields =
+                    weights.stream()
+                            .map(w -> YamlValue.field(StudyEntry.key(w.criterion()), text(w)))
+                            .toArray(YamlValue.Field[]::new);
+            YamlEdit added = new YamlEdit.AddField("", WEIGHTS, YamlValue.fields(fields));
+            return added.on(study).document();
+        }
+        YamlDocument now = study;
+        for (YamlEdit edit : edits(study, weights)) {
+            now = edit.on(now).document();
+        }
+        return now;
+    }
+
+    private static List<YamlEdit> edits(YamlDocument study, List<Weight> weights) {
+        List<YamlEdit> edits = new ArrayList<>();
+        for (Weight weight : weights) {
+            String path = path(weight);
+            YamlValue value = YamlValue.text(text(weight));
+            if (study.textAt(path).isEmpty()) {
+                edits.add(
+                        new YamlEdit.AddField(WEIGHTS, StudyEntry.key(weight.criterion()), value));
+            } else if (!study.textAt(path).get().equals(text(weight))) {
+                edits.add(new YamlEdit.Set(path, value));
+            }
+        }
+        return edits;
+    }
+
+    private static String path(Weight weight) {
+        return Places.under(WEIGHTS, StudyEntry.key(weight.criterion()));
+    }
+
+    private static String text(Weight weight) {
+        return Ticks.text(weight.weight());
+    }
+}
