@@ -112,11 +112,6 @@ public final class StudyReader {
                         () -> new IllegalArgumentException("no candidate " + candidate + " here"));
     }
 
-    /** The study's own file as it was read, if there is one. */
-    public Optional<YamlDocument> document() {
-        return folder.study().map(File::document);
-    }
-
     /** The same study with another text in one of its files; nothing is written. */
     public StudyReader with(YamlDocument changed) {
         return new StudyReader(folder.with(changed), id, study, candidates);

@@ -2,7 +2,6 @@ package stillturning.desk.decide;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -16,21 +15,17 @@ import stillturning.assess.Assessment;
 import stillturning.desk.AreaName;
 import stillturning.desk.Desk;
 import stillturning.desk.Destination;
-import stillturning.desk.Rewriting;
-import stillturning.files.StudyReader;
+import stillturning.draft.ChangeRefused;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.Robust;
-import stillturning.yaml.EditRefused;
 import stillturning.yaml.YamlDocument;
 
 /** The choice among the candidates of the open study. To be used on the screen's thread. */
 public final class Deciding {
 
     private final Desk desk;
-    private final Supplier<StudyReader> texts;
-    private final Rewriting rewriting;
     private final Weights weights = new Weights(this::rank);
     private final Facing facing = new Facing(this::units);
     private final Departing departing = new Departing(this::units);
@@ -48,14 +43,9 @@ public final class Deciding {
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
 
-    /**
-     * @param texts the study's files as they are at that moment
-     * @param rewriting takes the weights
-     */
-    public Deciding(Desk desk, Supplier<StudyReader> texts, Rewriting rewriting) {
+    /** The choice in a study. */
+    public Deciding(Desk desk) {
         this.desk = desk;
-        this.texts = texts;
-        this.rewriting = rewriting;
         desk.results().addListener((value, from, to) -> take());
         desk.read().addListener((value, from, to) -> tell());
         desk.settings().addListener((value, from, to) -> take());
@@ -135,18 +125,15 @@ public final class Deciding {
      * @return why it was not done, and what to do; empty if it was
      */
     public Optional<String> write() {
-        Optional<YamlDocument> study = texts.get().document();
+        Optional<YamlDocument> study = desk.draft().document(Desk.STUDY_FILE);
         if (study.isEmpty()) {
-            return Optional.of("The study has no file of its own to write weights into.");
+            return Optional.of("There is no " + Desk.STUDY_FILE + " to write weights into.");
         }
         try {
-            YamlDocument after = StudyWeights.in(study.get(), weights.now());
-            return rewriting.rewrite("Change the weights", study.get(), after);
-        } catch (EditRefused e) {
-            return Optional.of(
-                    "The weights cannot be written: "
-                            + e.getMessage()
-                            + ". Write them into the file by hand.");
+            desk.make(StudyWeights.change(study.get(), weights.now()));
+            return Optional.empty();
+        } catch (ChangeRefused e) {
+            return Optional.of(e.why());
         }
     }
 

@@ -2,44 +2,41 @@ package stillturning.desk.decide;
 
 import java.util.ArrayList;
 import java.util.List;
+import stillturning.desk.Desk;
+import stillturning.draft.Change;
+import stillturning.draft.Step;
 import stillturning.drawing.Ticks;
 import stillturning.files.entry.StudyEntry;
 import stillturning.model.Study.Weight;
-import stillturning.yaml.EditRefused;
 import stillturning.yaml.Places;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlEdit;
 import stillturning.yaml.YamlValue;
 
-/** Weights written into a study's file. */
+/** Weights written into a study's file, everything else as it is. */
 final class StudyWeights {
 
     private static final String WEIGHTS = "weights";
 
     private StudyWeights() {}
 
-    /**
-     * The file with these weights, everything else as it is.
-     *
-     * @throws EditRefused if the file is written in a way that forbids it
-     */
-    static YamlDocument in(YamlDocument study, List<Weight> weights) throws EditRefused {
+    /** The change that writes these weights. */
+    static Change change(YamlDocument study, List<Weight> weights) {
+        return new Change(
+                "Change the weights",
+                edits(study, weights).stream()
+                        .map(edit -> (Step) new Step.Edit(Desk.STUDY_FILE, edit))
+                        .toList());
+    }
+
+    private static List<YamlEdit> edits(YamlDocument study, List<Weight> weights) {
         if (weights.stream().allMatch(w -> study.textAt(path(w)).isEmpty())) {
             YamlValue.Field[] fields =
                     weights.stream()
                             .map(w -> YamlValue.field(StudyEntry.key(w.criterion()), text(w)))
                             .toArray(YamlValue.Field[]::new);
-            YamlEdit added = new YamlEdit.AddField("", WEIGHTS, YamlValue.fields(fields));
-            return added.on(study).document();
+            return List.of(new YamlEdit.AddField("", WEIGHTS, YamlValue.fields(fields)));
         }
-        YamlDocument now = study;
-        for (YamlEdit edit : edits(study, weights)) {
-            now = edit.on(now).document();
-        }
-        return now;
-    }
-
-    private static List<YamlEdit> edits(YamlDocument study, List<Weight> weights) {
         List<YamlEdit> edits = new ArrayList<>();
         for (Weight weight : weights) {
             String path = path(weight);

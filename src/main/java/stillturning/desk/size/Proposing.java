@@ -2,7 +2,6 @@ package stillturning.desk.size;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -10,7 +9,9 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import stillturning.desk.Desk;
-import stillturning.desk.Rewriting;
+import stillturning.draft.Change;
+import stillturning.draft.ChangeRefused;
+import stillturning.draft.Step;
 import stillturning.files.StudyReader;
 import stillturning.proposal.Proposal;
 import stillturning.proposal.Resize;
@@ -26,8 +27,6 @@ public final class Proposing {
 
     private final Desk desk;
     private final Sizes sizes;
-    private final Supplier<StudyReader> texts;
-    private final Rewriting rewriting;
     private final ReadOnlyObjectWrapper<Optional<Proposal>> proposal =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper words = new ReadOnlyStringWrapper("");
@@ -35,14 +34,10 @@ public final class Proposing {
 
     /**
      * @param sizes sizes as they are
-     * @param texts the study's files as they are at that moment
-     * @param rewriting takes what is proposed
      */
-    public Proposing(Desk desk, Sizes sizes, Supplier<StudyReader> texts, Rewriting rewriting) {
+    public Proposing(Desk desk, Sizes sizes) {
         this.desk = desk;
         this.sizes = sizes;
-        this.texts = texts;
-        this.rewriting = rewriting;
         desk.read().addListener((value, from, to) -> forget());
         desk.candidate().addListener((value, from, to) -> forget());
         sizes.report().addListener((value, from, to) -> invite());
@@ -78,7 +73,7 @@ public final class Proposing {
             return;
         }
         SizingReport now = current.get().report();
-        StudyReader reader = texts.get();
+        StudyReader reader = desk.draft().reader();
         proposal.set(Optional.empty());
         words.set("Each round sizes the candidate anew; it takes a few.");
         working.set(true);
@@ -112,15 +107,22 @@ public final class Proposing {
             return Optional.of("Nothing has been proposed yet.");
         }
         Proposal now = proposal.get().get();
-        Optional<String> refused =
-                rewriting.rewrite(
-                        "Take the proposed sizes of " + now.now().candidate().title(),
-                        now.before(),
-                        now.after());
-        if (refused.isEmpty()) {
-            forget();
+        String file = String.valueOf(now.before().file().getFileName());
+        boolean same =
+                desk.draft()
+                        .document(file)
+                        .filter(d -> d.text().equals(now.before().text()))
+                        .isPresent();
+        if (!same) {
+            return Optional.of(file + " has changed since; propose again.");
         }
-        return refused;
+        try {
+            String name = "Take the proposed sizes of " + now.now().candidate().title();
+            desk.make(new Change(name, List.of(new Step.Replace(file, now.after().text()))));
+            return Optional.empty();
+        } catch (ChangeRefused e) {
+            return Optional.of(e.why());
+        }
     }
 
     private void take(Proposal found) {
