@@ -101,11 +101,13 @@ public final class FailureRows {
         return name.equals(Assess.CHARGING_LOST) || name.equals(FailureCatalogue.MASTER_OFF);
     }
 
-    static String kind(Part part) {
+    /** Words for parts of the same kind: batteries, wires, ... */
+    public static String kind(Part part) {
         return kind(part.getClass());
     }
 
-    static String kind(Class<? extends Part> part) {
+    /** Words for parts of a kind. */
+    public static String kind(Class<? extends Part> part) {
         return KINDS.getOrDefault(part, "other parts");
     }
 
