@@ -135,8 +135,54 @@ class ArchitectureTest {
                                             "drawing",
                                             "quantity")),
                             Map.entry(
+                                    "draft",
+                                    Set.of(
+                                            "element",
+                                            "parts",
+                                            "model",
+                                            "quantity",
+                                            "files",
+                                            "yaml")),
+                            Map.entry(
+                                    "desk",
+                                    Set.of(
+                                            "element",
+                                            "parts",
+                                            "model",
+                                            "failure",
+                                            "story",
+                                            "timeline",
+                                            "structure",
+                                            "ranking",
+                                            "assess",
+                                            "sizing",
+                                            "files",
+                                            "yaml",
+                                            "draft",
+                                            "drawing",
+                                            "report",
+                                            "quantity")),
+                            Map.entry(
+                                    "screen",
+                                    Set.of(
+                                            "parts",
+                                            "model",
+                                            "failure",
+                                            "story",
+                                            "ranking",
+                                            "assess",
+                                            "sizing",
+                                            "files",
+                                            "yaml",
+                                            "draft",
+                                            "drawing",
+                                            "report",
+                                            "quantity",
+                                            "desk")),
+                            Map.entry(
                                     "cli",
                                     Set.of(
+                                            "screen",
                                             "parts",
                                             "model",
                                             "failure",
@@ -188,6 +234,25 @@ class ArchitectureTest {
             }
         }
         assertEquals(rooms(), found);
+    }
+
+    @Test
+    void whatTheDesktopShowsIsKnownWithoutAToolkit() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(packageOf("screen"))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "javafx.scene..", "javafx.stage..", "javafx.application..", "javafx.css..")
+                .check(SEEN);
+        noClasses()
+                .that()
+                .resideOutsideOfPackages(packageOf("screen"), packageOf("desk"))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("javafx..")
+                .check(SEEN);
     }
 
     @Test

@@ -69,6 +69,16 @@ public final class Assess {
 
     /** Assesses a study that was changed; what the change does not reach is taken from before. */
     static Assessment again(Study changed, Assessment before) {
+        return again(changed, before, done -> {});
+    }
+
+    /**
+     * Assesses a study that was changed; what the change does not reach is taken from before.
+     *
+     * @param progress told the name of each candidate that had to be assessed anew, when it is
+     *     done, from any thread; what it throws ends the work
+     */
+    public static Assessment again(Study changed, Assessment before, Consumer<String> progress) {
         boolean surroundings =
                 changed.aircraft().equals(before.study().aircraft())
                         && asked(changed.goals()).equals(asked(before.study().goals()));
@@ -78,7 +88,7 @@ public final class Assess {
                         before.of(candidate.id())
                                 .filter(a -> surroundings && a.candidate().equals(candidate))
                                 .map(a -> new Result(Optional.of(a), Optional.empty()))
-                                .orElseGet(() -> appraise(changed, candidate, done -> {})));
+                                .orElseGet(() -> appraise(changed, candidate, progress)));
     }
 
     /** Goals as far as they reach into an appraisal. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import stillturning.files.WholeFile;
 import stillturning.report.Cautions;
 
 /**

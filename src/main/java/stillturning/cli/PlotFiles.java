@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import stillturning.cli.Stories.Told;
+import stillturning.files.WholeFile;
 import stillturning.report.StoryPlot;
 import stillturning.story.Pilot;
 import stillturning.story.Story;

@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import stillturning.cutset.Block;
 import stillturning.cutset.Searched;
+import stillturning.files.WholeFile;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;

@@ -91,7 +91,11 @@ final class FrameReader {
 
     private Study.Heading heading() {
         return new Study.Heading(
-                study.study(), study.about().orElse(""), study.invented(), study.currency());
+                study.study(),
+                study.about().orElse(""),
+                study.invented(),
+                study.currency(),
+                study.rationale());
     }
 
     private void distances() {

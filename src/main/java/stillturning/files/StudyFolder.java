@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
@@ -59,6 +60,25 @@ final class StudyFolder {
         return other;
     }
 
+    /**
+     * The same folder with these files in it and no others.
+     *
+     * @param unread what else is wrong with it
+     */
+    StudyFolder holding(Collection<YamlDocument> documents, List<Problem> unread) {
+        StudyFolder other = new StudyFolder(folder);
+        other.problems.addAll(unread);
+        other.remarks.addAll(remarks);
+        List<Path> paths = documents.stream().map(YamlDocument::file).toList();
+        for (YamlDocument document : documents) {
+            if (other.isNamedWell(document.file())) {
+                other.files.add(new File(idOf(document.file()), document));
+            }
+        }
+        other.complete(paths);
+        return other;
+    }
+
     /** All files that could be read, the study first, then by name. */
     List<File> files() {
         return files;
@@ -92,6 +112,11 @@ final class StudyFolder {
             return;
         }
         paths.forEach(this::readFile);
+        complete(paths);
+    }
+
+    /** Tells which files a study needs and are not there, and puts the others in order. */
+    private void complete(List<Path> paths) {
         boolean hasStudy = paths.stream().anyMatch(p -> idOf(p).equals(STUDY));
         if (!hasStudy) {
             problem(folder, "there is no study.yaml in this folder", "add one");
@@ -127,11 +152,7 @@ final class StudyFolder {
     }
 
     private void readFile(Path path) {
-        if (!Names.isPlain(idOf(path))) {
-            problem(
-                    path,
-                    "the file's name cannot be a candidate's name",
-                    "use lower case letters, digits and hyphens before " + ENDING);
+        if (!isNamedWell(path)) {
             return;
         }
         if (!Files.isRegularFile(path)) {
@@ -143,6 +164,17 @@ final class StudyFolder {
         } catch (IOException unreadable) {
             problem(path, "the file cannot be read: " + unreadable, "look at its permissions");
         }
+    }
+
+    private boolean isNamedWell(Path path) {
+        boolean plain = Names.isPlain(idOf(path));
+        if (!plain) {
+            problem(
+                    path,
+                    "the file's name cannot be a candidate's name",
+                    "use lower case letters, digits and hyphens before " + ENDING);
+        }
+        return plain;
     }
 
     private void problem(Path path, String wrong, String right) {

@@ -2,6 +2,7 @@ package stillturning.files;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -11,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stillturning.files.StudyFolder.File;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.Notation;
@@ -23,7 +25,6 @@ import stillturning.model.Installation;
 import stillturning.model.Installation.Fit;
 import stillturning.model.Study;
 import stillturning.quantity.Dimension;
-import stillturning.yaml.Binder;
 import stillturning.yaml.Bound;
 import stillturning.yaml.EditRefused;
 import stillturning.yaml.Problem;
@@ -44,17 +45,32 @@ public final class StudyReader {
     private final List<Written<CandidateEntry>> candidates;
 
     private StudyReader(StudyFolder folder, String id) {
-        Binder binder = Notation.binder();
+        this(folder, id, Optional.empty(), List.of());
+    }
+
+    /** What was bound before is not bound again where the document is the same. */
+    private StudyReader(
+            StudyFolder folder,
+            String id,
+            Optional<Written<StudyEntry>> study,
+            List<Written<CandidateEntry>> candidates) {
         this.folder = folder;
         this.id = id;
-        this.study =
-                this.folder
-                        .study()
-                        .map(f -> new Written<>(f, binder.bind(f.document(), StudyEntry.class)));
+        this.study = folder.study().map(f -> written(f, study.stream(), StudyEntry.class));
         this.candidates =
-                this.folder.candidates().stream()
-                        .map(f -> new Written<>(f, binder.bind(f.document(), CandidateEntry.class)))
+                folder.candidates().stream()
+                        .map(f -> written(f, candidates.stream(), CandidateEntry.class))
                         .toList();
+    }
+
+    @SuppressWarnings("ReferenceEquality") // an equal text in another document has other places
+    private static <T extends Record> Written<T> written(
+            File file, Stream<Written<T>> before, Class<T> type) {
+        return before.filter(w -> w.file.document() == file.document())
+                .findFirst()
+                .map(w -> new Written<>(file, w.bound))
+                .orElseGet(
+                        () -> new Written<>(file, Notation.binder().bind(file.document(), type)));
     }
 
     /** Reads the files of a folder; what is wrong with them shows when the study is made. */
@@ -98,7 +114,16 @@ public final class StudyReader {
 
     /** The same study with another text in one of its files; nothing is written. */
     public StudyReader with(YamlDocument changed) {
-        return new StudyReader(folder.with(changed), id);
+        return new StudyReader(folder.with(changed), id, study, candidates);
+    }
+
+    /**
+     * The study of the same folder with these files in it and no others; nothing is read from disk.
+     *
+     * @param unread what is wrong with the folder beside what stands in these files
+     */
+    public StudyReader holding(Collection<YamlDocument> documents, List<Problem> unread) {
+        return new StudyReader(folder.holding(documents, unread), id, study, candidates);
     }
 
     /** The study in a folder, or everything that is wrong with it. */

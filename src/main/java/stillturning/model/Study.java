@@ -18,8 +18,19 @@ public record Study(
      *
      * @param invented whether its data are made up
      * @param currency code of the prices
+     * @param rationale what the builder says about the choice, paragraph by paragraph
      */
-    public record Heading(String title, String about, boolean invented, String currency) {}
+    public record Heading(
+            String title, String about, boolean invented, String currency, List<String> rationale) {
+        /** A heading of a study about which the builder says nothing. */
+        public Heading(String title, String about, boolean invented, String currency) {
+            this(title, about, invented, currency, List.of());
+        }
+
+        public Heading {
+            rationale = List.copyOf(rationale);
+        }
+    }
 
     /** Nominal bus voltage (V), the loads, the engine, the flight, and the places. */
     public record Aircraft(

@@ -116,6 +116,7 @@ public final class HtmlPage {
                 study.heading().title(),
                 study.heading().about(),
                 facts,
+                study.heading().rationale(),
                 Cautions.inFull(study.heading().invented()));
     }
 

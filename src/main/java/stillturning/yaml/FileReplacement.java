@@ -40,17 +40,46 @@ final class FileReplacement {
      * @throws ChangedOnDisk if something else is there
      */
     static void write(Path file, byte[] bytes, Optional<String> expected) throws IOException {
-        Path real = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+        Path real = real(file);
+        Optional<byte[]> before = checked(file, real, expected);
+        if (before.isPresent()) {
+            replace(backup(real), before.get(), real);
+        }
+        replace(real, bytes, real);
+    }
+
+    /**
+     * Takes a file away, and leaves its content under the same name with a {@code ~} behind.
+     *
+     * @param expected fingerprint of what must be there now; absent if no file may be there
+     * @throws ChangedOnDisk if something else is there
+     */
+    static void remove(Path file, Optional<String> expected) throws IOException {
+        Path real = real(file);
+        Optional<byte[]> before = checked(file, real, expected);
+        if (before.isPresent()) {
+            replace(backup(real), before.get(), real);
+            Files.delete(file);
+        }
+    }
+
+    private static Path real(Path file) throws IOException {
+        return Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+    }
+
+    private static Path backup(Path real) {
+        return real.resolveSibling(real.getFileName() + BACKUP_MARK);
+    }
+
+    private static Optional<byte[]> checked(Path file, Path real, Optional<String> expected)
+            throws IOException {
         Optional<byte[]> before = present(real);
         if (!before.map(FileReplacement::fingerprint).equals(expected)) {
             throw new ChangedOnDisk(
                     file,
                     expected.isEmpty() ? "is there already" : "was changed since it was read");
         }
-        if (before.isPresent()) {
-            replace(real.resolveSibling(real.getFileName() + BACKUP_MARK), before.get(), real);
-        }
-        replace(real, bytes, real);
+        return before;
     }
 
     private static Optional<byte[]> present(Path file) throws IOException {

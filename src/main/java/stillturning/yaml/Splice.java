@@ -9,6 +9,25 @@ package stillturning.yaml;
  */
 public record Splice(int at, String removed, String inserted) {
 
+    /** The smallest one that makes one text another. */
+    public static Splice between(String before, String after) {
+        int shorter = Math.min(before.length(), after.length());
+        int start = 0;
+        while (start < shorter && before.charAt(start) == after.charAt(start)) {
+            start++;
+        }
+        int end = 0;
+        while (end < shorter - start
+                && before.charAt(before.length() - 1 - end)
+                        == after.charAt(after.length() - 1 - end)) {
+            end++;
+        }
+        return new Splice(
+                start,
+                before.substring(start, before.length() - end),
+                after.substring(start, after.length() - end));
+    }
+
     /** The splice that takes this one back. */
     public Splice inverse() {
         return new Splice(at, inserted, removed);

@@ -159,6 +159,14 @@ public final class YamlDocument {
         return source.text;
     }
 
+    /**
+     * Fingerprint of the file when it was read or saved; absent if it was never on disk, or could
+     * not be read as text.
+     */
+    public Optional<String> onDisk() {
+        return source.onDisk;
+    }
+
     /** What is wrong with it as YAML, in order; with duplicate keys alone it can still be bound. */
     public List<Problem> problems() {
         return Collections.unmodifiableList(read.problems);
@@ -201,6 +209,21 @@ public final class YamlDocument {
         Optional<String> onDisk = Optional.of(FileReplacement.fingerprint(bytes));
         return new YamlDocument(
                 new Source(source.file, source.text, source.marked, onDisk), read);
+    }
+
+    /**
+     * Takes the file away; its content stays beside it as a file with {@code ~} behind its name.
+     *
+     * @throws ChangedOnDisk if the file is not what it was when it was read
+     * @throws IOException if it cannot be taken away
+     */
+    public void delete() throws IOException {
+        FileReplacement.remove(source.file, source.onDisk);
+    }
+
+    /** Everything that stands in it, if it can be read. */
+    public Optional<YamlValue> value() {
+        return root.map(Tree::value);
     }
 
     Optional<Tree> root() {

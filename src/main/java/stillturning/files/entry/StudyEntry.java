@@ -20,6 +20,8 @@ import stillturning.yaml.Words;
 public record StudyEntry(
         @Words("Title of the study.") String study,
         @Words("What it is about.") Optional<String> about,
+        @Words("What the builder says about the choice, paragraph by paragraph.") @Default("[]")
+                List<String> rationale,
         @Words("Whether its data are made up.") @Default("no") boolean invented,
         @Words("Three-letter code of the money that prices are in.") @Default("EUR")
                 String currency,

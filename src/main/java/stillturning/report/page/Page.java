@@ -21,9 +21,19 @@ public record Page(
     /** A link inside the page; empty for none. */
     public record Link(String words, String anchor) {}
 
-    /** Title, what it is about, and what must be known before reading on. */
-    public record Head(String title, String about, List<Fact> facts, List<String> cautions) {
+    /**
+     * Title, what it is about, and what must be known before reading on.
+     *
+     * @param rationale the builder's own paragraphs
+     */
+    public record Head(
+            String title,
+            String about,
+            List<Fact> facts,
+            List<String> rationale,
+            List<String> cautions) {
         public Head {
+            rationale = List.copyOf(rationale);
             facts = List.copyOf(facts);
             cautions = List.copyOf(cautions);
         }

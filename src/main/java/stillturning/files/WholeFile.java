@@ -1,4 +1,4 @@
-package stillturning.cli;
+package stillturning.files;
 
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -9,11 +9,16 @@ import java.nio.file.StandardCopyOption;
 /**
  * Writes files that this program makes, so that at every instant the old or the new one is there.
  */
-final class WholeFile {
+public final class WholeFile {
 
     private WholeFile() {}
 
-    static void replace(Path file, byte[] bytes) throws IOException {
+    /**
+     * Writes a file in the place of what was there.
+     *
+     * @throws IOException if it cannot be written; what was there is then still there
+     */
+    public static void replace(Path file, byte[] bytes) throws IOException {
         Path whole = file.toAbsolutePath();
         Path draft = whole.resolveSibling("." + whole.getFileName() + ".new");
         try {
