@@ -81,7 +81,8 @@ public final class PartCatalogue {
                 Catalogue.shipped().classesOf(word).keySet().stream()
                         .map(name -> new PartClass(name, values(word, name)))
                         .toList();
-        return new Kind(word, form(List.of("classes", word, classes.get(0).name())).words(), classes);
+        return new Kind(
+                word, form(List.of("classes", word, classes.get(0).name())).words(), classes);
     }
 
     private List<Value> values(String kind, String name) {

@@ -46,7 +46,9 @@ final class StandIns {
         String kind = Catalogue.kindOf(entry);
         PartEntry usual = catalogue.classesOf(kind).values().iterator().next();
         PartEntry filled = Values.filled(entry, usual);
-        return Optional.ofNullable(REST.get(kind)).map(r -> Values.filled(filled, r)).orElse(filled);
+        return Optional.ofNullable(REST.get(kind))
+                .map(r -> Values.filled(filled, r))
+                .orElse(filled);
     }
 
     /** The usual entry of the same kind, without a value of the entry's own. */

@@ -29,8 +29,8 @@ public final class StudyForms {
     }
 
     /**
-     * The form of a place in the study's own file: of a load ({@code "loads", "radio"}), of a
-     * phase ({@code "phases", "0"}), of the whole (no keys); absent if the place has no fields.
+     * The form of a place in the study's own file: of a load ({@code "loads", "radio"}), of a phase
+     * ({@code "phases", "0"}), of the whole (no keys); absent if the place has no fields.
      */
     public Optional<Form> study(String... keys) {
         List<String> at = List.of(keys);
@@ -70,7 +70,10 @@ public final class StudyForms {
                     field.naming("cue", names(CANDIDATE.at(candidate, List.of("sees"))));
             case "sees.*.alternator" ->
                     field.naming("alternator", partsOf(candidate, "alternator"));
-            default -> place.startsWith("returns.") ? field.naming("ground", partsOf(candidate, "ground")) : field;
+            default ->
+                    place.startsWith("returns.")
+                            ? field.naming("ground", partsOf(candidate, "ground"))
+                            : field;
         };
     }
 

@@ -80,8 +80,7 @@ final class WorkingReading {
                                                 new Report(file.bound().places())));
         Optional<HalfDrawn> drawing =
                 reader.map(CandidateReader::halfDrawn).or(() -> whole(file.candidate()));
-        Map<String, PartPlace> places =
-                reader.map(CandidateReader::places).orElse(file.places());
+        Map<String, PartPlace> places = reader.map(CandidateReader::places).orElse(file.places());
         return new CandidateReading(drawing, findings(file, places), places);
     }
 

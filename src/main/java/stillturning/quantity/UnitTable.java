@@ -170,7 +170,11 @@ final class UnitTable {
         String written = quantity.written().strip().replaceFirst("^" + NUMBER + " *", "");
         boolean other =
                 find(written)
-                        .filter(u -> us ? METRIC.contains(u.symbol()) : IMPERIAL.contains(u.symbol()))
+                        .filter(
+                                u ->
+                                        us
+                                                ? METRIC.contains(u.symbol())
+                                                : IMPERIAL.contains(u.symbol()))
                         .isPresent();
         if (!other) {
             return Optional.empty();

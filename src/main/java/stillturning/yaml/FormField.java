@@ -126,7 +126,8 @@ public final class FormField {
     public Checked check(String text) {
         if (text.isBlank()) {
             return isRequired()
-                    ? Checked.wrong(0, "\"" + key() + "\" is missing", "write for example " + example())
+                    ? Checked.wrong(
+                            0, "\"" + key() + "\" is missing", "write for example " + example())
                     : Checked.leftOut();
         }
         String bare = text.strip();

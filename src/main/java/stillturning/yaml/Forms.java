@@ -51,7 +51,11 @@ public final class Forms {
             return Optional.of(new Step(list.item(), tree));
         }
         return record(from)
-                .flatMap(r -> shapes.fieldsOf(r.type()).stream().filter(f -> f.key().equals(key)).findFirst())
+                .flatMap(
+                        r ->
+                                shapes.fieldsOf(r.type()).stream()
+                                        .filter(f -> f.key().equals(key))
+                                        .findFirst())
                 .map(f -> new Step(f.shape(), tree));
     }
 

@@ -61,8 +61,7 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
         return absent.isPresent() ? absent : field.shape().blank();
     }
 
-    private Optional<?> missing(
-            FieldShape field, Tree.Fields written, String at, Binding binding) {
+    private Optional<?> missing(FieldShape field, Tree.Fields written, String at, Binding binding) {
         if (!binding.isStrict()) {
             return field.shape().blank();
         }

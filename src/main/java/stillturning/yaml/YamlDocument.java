@@ -36,8 +36,7 @@ public final class YamlDocument {
      * @param root absent if the text is no YAML that can be used
      * @param asFarAsRead what stands before the first fault
      */
-    private record Read(
-            Optional<Tree> root, Optional<Tree> asFarAsRead, List<Problem> problems) {
+    private record Read(Optional<Tree> root, Optional<Tree> asFarAsRead, List<Problem> problems) {
         static Read nothing(Problem why) {
             return new Read(Optional.empty(), Optional.empty(), List.of(why));
         }
@@ -207,8 +206,7 @@ public final class YamlDocument {
                         .getBytes(StandardCharsets.UTF_8);
         FileReplacement.write(source.file, bytes, source.onDisk);
         Optional<String> onDisk = Optional.of(FileReplacement.fingerprint(bytes));
-        return new YamlDocument(
-                new Source(source.file, source.text, source.marked, onDisk), read);
+        return new YamlDocument(new Source(source.file, source.text, source.marked, onDisk), read);
     }
 
     /**
@@ -223,7 +221,7 @@ public final class YamlDocument {
 
     /** Everything that stands in it, if it can be read. */
     public Optional<YamlValue> value() {
-        return root.map(Tree::value);
+        return read.root.map(Tree::value);
     }
 
     Optional<Tree> root() {
