@@ -89,6 +89,7 @@ public final class Main {
                 .addSubcommand(new RunUpCommand(around))
                 .addSubcommand(new ExplainCommand(around))
                 .addSubcommand(new SizeCommand(around))
+                .addSubcommand(new DesktopCommand(around))
                 .addSubcommand(new CompletionCommand(around))
                 .setOut(around.out())
                 .setErr(around.err())

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -13,7 +12,12 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
+import stillturning.draft.Change;
+import stillturning.draft.ChangeRefused;
+import stillturning.draft.Draft;
+import stillturning.draft.DraftState;
 import stillturning.files.ReadStudy;
+import stillturning.files.Variation;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 
@@ -23,28 +27,73 @@ import stillturning.model.Study;
  */
 public final class Desk {
 
+    /** Name of the file that all candidates share. */
+    public static final String STUDY_FILE = "study.yaml";
+
+    private static final String ENDING = ".yaml";
     private static final String READING = "Reading the study";
     private static final String ASSESSING = "Breaking every part of every candidate";
 
-    private final Supplier<ReadStudy> texts;
+    private final Draft draft;
     private final Errands errands;
     private final ObjectProperty<Settings> settings;
     private final ReadOnlyObjectWrapper<ReadStudy> read;
+    private final ReadOnlyObjectWrapper<DraftState> texts;
     private final ReadOnlyObjectWrapper<Results> results =
             new ReadOnlyObjectWrapper<>(Results.NONE);
     private final ReadOnlyStringWrapper candidate = new ReadOnlyStringWrapper("");
     private final List<Consumer<Destination>> guides = new ArrayList<>();
 
     /**
-     * @param texts reads the study as its texts are at that moment, from any thread
+     * @param first what the draft's texts say, read beforehand since it takes a while
      * @param settings shared with everybody who shows or changes them
      */
-    public Desk(Supplier<ReadStudy> texts, Errands errands, ObjectProperty<Settings> settings) {
-        this.texts = texts;
+    public Desk(
+            Draft draft, ReadStudy first, Errands errands, ObjectProperty<Settings> settings) {
+        this.draft = draft;
         this.errands = errands;
         this.settings = settings;
-        this.read = new ReadOnlyObjectWrapper<>(texts.get());
-        take(read.get());
+        this.read = new ReadOnlyObjectWrapper<>(first);
+        this.texts = new ReadOnlyObjectWrapper<>(draft.state());
+        openSome();
+        take(first);
+    }
+
+    /** Reads what the texts of a draft say now; from any thread. */
+    public static ReadStudy reading(Draft draft) {
+        return draft.reader().study(Variation.NONE);
+    }
+
+    /** The study's files as they are edited. */
+    public Draft draft() {
+        return draft;
+    }
+
+    /** The texts as they are now, what is unsaved, what can be taken back. */
+    public ReadOnlyObjectProperty<DraftState> texts() {
+        return texts.getReadOnlyProperty();
+    }
+
+    /**
+     * Makes a change, as a whole or not at all.
+     *
+     * @throws ChangeRefused if it cannot be made; says why and what to do
+     */
+    public void make(Change change) throws ChangeRefused {
+        draft.make(change);
+        changed();
+    }
+
+    /** Takes the last change back. */
+    public void undo() {
+        draft.undo();
+        changed();
+    }
+
+    /** Makes the change again that was taken back last. */
+    public void redo() {
+        draft.redo();
+        changed();
     }
 
     /** What the texts say, mistakes and all. */
@@ -103,9 +152,37 @@ public final class Desk {
         List.copyOf(guides).forEach(g -> g.accept(destination));
     }
 
-    /** To be called when the texts have changed: reads them, and finds out what follows. */
+    /** To be called when the draft has changed: reads its texts, and finds out what follows. */
     public void changed() {
-        errands.start(READING, reins -> texts.get(), this::take, this::refuse);
+        DraftState now = draft.state();
+        boolean same = now.revision() == texts.get().revision();
+        texts.set(now);
+        if (!same) {
+            openSome();
+            errands.start(READING, reins -> reading(draft), this::take, this::refuse);
+        }
+    }
+
+    /** One candidate is always open, if there is one. */
+    private void openSome() {
+        List<String> ids = candidates();
+        if (!ids.contains(candidate.get())) {
+            candidate.set(ids.isEmpty() ? "" : ids.get(0));
+        }
+    }
+
+    /** Ids of the candidates that have a file, whether it can be read or not, by name. */
+    public List<String> candidates() {
+        return texts.get().texts().keySet().stream()
+                .filter(file -> file.endsWith(ENDING) && !file.equals(STUDY_FILE))
+                .map(file -> file.substring(0, file.length() - ENDING.length()))
+                .sorted()
+                .toList();
+    }
+
+    /** Name of a candidate's file. */
+    public static String file(String candidate) {
+        return candidate + ENDING;
     }
 
     private void take(ReadStudy now) {

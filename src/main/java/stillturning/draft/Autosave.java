@@ -70,8 +70,26 @@ final class Autosave {
         return journal.get();
     }
 
+    /** Writes what is unsaved, and lets whoever asks next have it. */
+    synchronized void leave() {
+        if (!write() || sheets.get().unsaved().isEmpty()) {
+            return;
+        }
+        closed = true;
+        try {
+            if (journal.isPresent()) {
+                journal.get().letGo();
+            }
+        } catch (IOException refused) {
+            failed.accept("kept work cannot be let go: " + refused);
+        }
+    }
+
     /** Takes what was kept away, since nobody will miss it. */
     synchronized void close() {
+        if (closed) {
+            return;
+        }
         closed = true;
         try {
             if (journal.isPresent()) {

@@ -348,6 +348,12 @@ public final class Draft implements AutoCloseable {
         recovery.end(recovered);
     }
 
+    /** Ends the editing; what is unsaved is kept, and offered to whoever opens the study next. */
+    public void leave() {
+        autosave.ifPresent(Autosave::leave);
+        close();
+    }
+
     /** Ends the editing; what is unsaved is given up. */
     @Override
     public void close() {

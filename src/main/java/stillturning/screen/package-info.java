@@ -1,6 +1,7 @@
 /**
- * The desktop's window and what it is made of; one room inside for each area. Shows what {@code
- * desk} says and passes on what the user does; holds no knowledge of its own.
+ * What the areas of the desktop share: what an area is, what it may ask of the window, colours and
+ * letters. Each area has a room inside, and {@code screen.window} puts them together. Shows what
+ * {@code desk} says and passes on what the user does; holds no knowledge of its own.
  */
 @NullMarked
 package stillturning.screen;

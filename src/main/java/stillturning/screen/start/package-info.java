@@ -1,0 +1,5 @@
+/** The area in which a study begins or is opened. Knows the questions of {@code desk.start}, and no file. */
+@NullMarked
+package stillturning.screen.start;
+
+import org.jspecify.annotations.NullMarked;
