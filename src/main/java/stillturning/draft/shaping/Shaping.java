@@ -91,18 +91,8 @@ public final class Shaping {
         taken.addAll(loads.names());
         String id = Layout.free(part.kind, taken);
         Map<String, String> settings = new TreeMap<>(part.settings);
-        boolean grounded =
-                layout.parts().keySet().stream()
-                        .anyMatch(
-                                p ->
-                                        layout.all()
-                                                .under(Layout.PARTS)
-                                                .under(p)
-                                                .text("on-structure")
-                                                .filter("yes"::equals)
-                                                .isPresent());
-        if (part.kind.equals("ground") && !grounded) {
-            settings.putIfAbsent("on-structure", "yes");
+        if (part.kind.equals("ground")) {
+            settings.putIfAbsent("on-structure", "yes"); // one that leads nowhere cannot be read
         }
         pen.put(
                 Layout.PARTS,
