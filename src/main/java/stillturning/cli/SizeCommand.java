@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.dossier.Sized;
 import stillturning.model.Candidate;
 import stillturning.proposal.NoProposal;
 import stillturning.proposal.Proposal;
@@ -87,7 +88,7 @@ final class SizeCommand implements Callable<Integer> {
                 candidate
                         .map(name -> List.of(CandidateNames.find(found.study(), name)))
                         .orElseGet(() -> found.study().candidates());
-        Sized sized = Sized.of(found, candidates, around);
+        Sized sized = sized(found, candidates, around);
         Output out = new Output(around);
         if (propose) {
             sized.untold().forEach(reason -> out.line(Paragraph.of("# ", reason)));
@@ -104,6 +105,13 @@ final class SizeCommand implements Callable<Integer> {
             out.caution();
         }
         return sized.wrong() ? ExitCode.REQUIREMENT_MISSED : ExitCode.FINE;
+    }
+
+    /** Sizes of some candidates, telling how far it is where somebody waits. */
+    static Sized sized(FoundStudy found, List<Candidate> candidates, Surroundings around) {
+        try (Progress progress = Progress.over(candidates.size(), "candidates sized", around)) {
+            return Sized.of(found.study(), found.read(), candidates, progress);
+        }
     }
 
     /** Everything but the patch stands in lines that patch programs skip. */

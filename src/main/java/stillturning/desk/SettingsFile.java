@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import stillturning.files.WholeFile;
 import tools.jackson.core.JacksonException;
@@ -60,7 +61,8 @@ public record SettingsFile(Path path) {
     /** What is kept; the usual where nothing is, or nothing that can be read. */
     public Settings read() {
         try {
-            return JSON.readValue(Files.readAllBytes(path), Settings.class);
+            Settings read = JSON.readValue(Files.readAllBytes(path), Settings.class);
+            return Optional.ofNullable(read).orElse(Settings.USUAL);
         } catch (IOException | JacksonException | IllegalArgumentException unreadable) {
             return Settings.USUAL;
         }
