@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stillturning.files.entry.CatalogueEntry.CableEntry;
 import stillturning.yaml.Called;
 import stillturning.yaml.Given;
@@ -30,6 +31,11 @@ public final class Catalogue {
     /** The word by which a part's kind goes in the files. */
     public static String kindOf(PartEntry part) {
         return part.getClass().getAnnotation(Called.class).value();
+    }
+
+    /** The kinds of parts, in the words of the files. */
+    public Set<String> kinds() {
+        return entry.classes().keySet();
     }
 
     /** Classes of a kind, the usual one first. */
