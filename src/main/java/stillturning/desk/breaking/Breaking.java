@@ -13,7 +13,6 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import stillturning.assess.Assess;
 import stillturning.desk.Desk;
 import stillturning.drawing.Picture;
 import stillturning.failure.Failure;
@@ -37,6 +36,11 @@ public final class Breaking {
     private final StringProperty search = new SimpleStringProperty("");
     private final ObservableList<Choice> offered = FXCollections.observableArrayList();
     private final ObservableList<Choice> picked = FXCollections.observableArrayList();
+    // kept, since a list that only passes on what happens to another is forgotten if nobody does
+    private final ObservableList<Choice> offeredToRead =
+            FXCollections.unmodifiableObservableList(offered);
+    private final ObservableList<Choice> pickedToRead =
+            FXCollections.unmodifiableObservableList(picked);
     private final ObjectProperty<Pilot> pilot = new SimpleObjectProperty<>(Pilot.PLANNED);
     private final ObjectProperty<Optional<Moment>> moment =
             new SimpleObjectProperty<>(Optional.empty());
@@ -56,7 +60,7 @@ public final class Breaking {
         this.desk = desk;
         search.addListener((of, before, now) -> offer());
         moment.addListener((of, before, now) -> play());
-        pilot.addListener((of, before, now) -> lay(false));
+        pilot.addListener((of, before, now) -> lay());
         desk.read().addListener((of, before, now) -> takeStudy());
         desk.candidate().addListener((of, before, now) -> takeStudy());
         takeStudy();
@@ -69,12 +73,12 @@ public final class Breaking {
 
     /** What can be picked, as far as the search has it. */
     public ObservableList<Choice> offered() {
-        return FXCollections.unmodifiableObservableList(offered);
+        return offeredToRead;
     }
 
     /** What fails, all at once. */
     public ObservableList<Choice> picked() {
-        return FXCollections.unmodifiableObservableList(picked);
+        return pickedToRead;
     }
 
     /** How the pilot keeps to the procedures. */
@@ -97,6 +101,17 @@ public final class Breaking {
         return refusal.getReadOnlyProperty();
     }
 
+    /** What the user should know of what is shown; empty if there is nothing. */
+    public String notice() {
+        if (desk.study().isEmpty()) {
+            return "The study's files hold a mistake, so what is shown was played before it was"
+                    + " made. Mend it in Draw.";
+        }
+        return refusal.get().isEmpty()
+                ? ""
+                : "This cannot be played, and what is shown is older: " + refusal.get();
+    }
+
     /** The present time. */
     public Scrubber scrubber() {
         return scrubber;
@@ -107,9 +122,9 @@ public final class Breaking {
         return !answered.equals(asked);
     }
 
-    /** Moments that can be chosen, in the order of the flight. */
-    public List<Moment> moments() {
-        return desk.study().map(Assess::moments).orElse(List.of());
+    /** Moments that can be chosen: the usual one, then those in the order of the flight. */
+    public List<When> moments() {
+        return desk.study().map(When::of).orElse(List.of());
     }
 
     /** Failures of one part of the open candidate. */
@@ -233,15 +248,18 @@ public final class Breaking {
         Optional<Failure> before = played.get().map(Played::failure);
         answered = request;
         refusal.set("");
+        Optional<TimeAxis> axis =
+                result.map(p -> TimeAxis.of(p.with(pilot.get()).story()));
+        // whoever hears of the story must find its axis
+        scrubber.take(axis, !before.equals(result.map(Played::failure)));
         played.set(result);
-        lay(!before.equals(result.map(Played::failure)));
     }
 
     private void refuse(String reason) {
         refusal.set(reason);
     }
 
-    private void lay(boolean fromStart) {
-        scrubber.take(story().map(w -> TimeAxis.of(w.story())), fromStart);
+    private void lay() {
+        scrubber.take(story().map(w -> TimeAxis.of(w.story())), false);
     }
 }

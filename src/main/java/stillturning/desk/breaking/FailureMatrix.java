@@ -93,6 +93,8 @@ public final class FailureMatrix {
     private final ObjectProperty<Optional<String>> orderedBy =
             new SimpleObjectProperty<>(Optional.empty());
     private final ObservableList<Line> lines = FXCollections.observableArrayList();
+    private final ObservableList<Line> linesToRead =
+            FXCollections.unmodifiableObservableList(lines);
     private List<Row> rows = List.of();
     private List<String> candidates = List.of();
 
@@ -141,7 +143,7 @@ public final class FailureMatrix {
 
     /** The matrix as it is to be shown. */
     public ObservableList<Line> lines() {
-        return FXCollections.unmodifiableObservableList(lines);
+        return linesToRead;
     }
 
     /** Ids of the candidates, one a column. */

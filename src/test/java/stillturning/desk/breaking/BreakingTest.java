@@ -114,6 +114,7 @@ class BreakingTest {
         pick("alternator: no output");
         Moment flown =
                 breaking.moments().stream()
+                        .map(When::moment)
                         .filter(m -> m.span() == Moment.Span.FLOWN)
                         .findFirst()
                         .orElseThrow();
