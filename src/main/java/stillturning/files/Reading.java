@@ -21,7 +21,7 @@ public record Reading(
         ReadStudy read,
         Optional<Study> sound,
         List<String> broken,
-        Map<String, CandidateReading> candidates,
+        Map<String, CandidateAsRead> candidates,
         List<Finding> findings) {
     public Reading {
         broken = List.copyOf(broken);

@@ -11,8 +11,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stillturning.files.CandidateReading.Told;
 import stillturning.files.StudyFolder.File;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.Notation;
@@ -43,9 +45,10 @@ public final class StudyReader {
     private final String id;
     private final Optional<Written<StudyEntry>> study;
     private final List<Written<CandidateEntry>> candidates;
+    private final KeptReadings kept;
 
     private StudyReader(StudyFolder folder, String id) {
-        this(folder, id, Optional.empty(), List.of());
+        this(folder, id, Optional.empty(), List.of(), new KeptReadings());
     }
 
     /** What was bound before is not bound again where the document is the same. */
@@ -53,7 +56,9 @@ public final class StudyReader {
             StudyFolder folder,
             String id,
             Optional<Written<StudyEntry>> study,
-            List<Written<CandidateEntry>> candidates) {
+            List<Written<CandidateEntry>> candidates,
+            KeptReadings kept) {
+        this.kept = kept;
         this.folder = folder;
         this.id = id;
         this.study = folder.study().map(f -> written(f, study.stream(), StudyEntry.class));
@@ -114,7 +119,7 @@ public final class StudyReader {
 
     /** The same study with another text in one of its files; nothing is written. */
     public StudyReader with(YamlDocument changed) {
-        return new StudyReader(folder.with(changed), id, study, candidates);
+        return new StudyReader(folder.with(changed), id, study, candidates, kept);
     }
 
     /**
@@ -123,7 +128,7 @@ public final class StudyReader {
      * @param unread what is wrong with the folder beside what stands in these files
      */
     public StudyReader holding(Collection<YamlDocument> documents, List<Problem> unread) {
-        return new StudyReader(folder.holding(documents, unread), id, study, candidates);
+        return new StudyReader(folder.holding(documents, unread), id, study, candidates, kept);
     }
 
     /** The study in a folder, or everything that is wrong with it. */
@@ -203,8 +208,8 @@ public final class StudyReader {
         private final Map<String, Odds> odds = new LinkedHashMap<>();
         private final Map<String, Fit> fits = new LinkedHashMap<>();
         private final Map<String, Map<String, PartPlace>> places = new LinkedHashMap<>();
-        private Optional<Frame> frame = Optional.empty();
         private final List<Looked> looked = new ArrayList<>();
+        private Optional<Frame> frame = Optional.empty();
 
         Making(Variation variation, List<Written<CandidateEntry>> made) {
             this.variation = variation;
@@ -250,7 +255,7 @@ public final class StudyReader {
             Optional<Frame> frame = new FrameReader(entry, report).read(names());
             frameEntry = Optional.of(entry);
             said = frame.map(f -> new ChancesReader(entry, f, report).read());
-            take(report, ledger);
+            take(Told.by(report, ledger));
             return frame;
         }
 
@@ -262,32 +267,19 @@ public final class StudyReader {
 
         private Optional<Candidate> candidate(Written<CandidateEntry> written) {
             problems.addAll(written.bound.problems());
-            Report report = new Report(written.bound.places());
             if (written.bound.value().isEmpty() || frame.isEmpty() || said.isEmpty()) {
-                looked.add(looked(written, Optional.empty(), report, Map.of()));
+                looked.add(new Looked(written.file, written.bound, Optional.empty()));
                 return Optional.empty();
             }
-            Ledger ledger = new Ledger(written.file.name(), variation);
+            CandidateReading reading = reading(written, frame.get(), said.get());
             String name = written.file.id();
-            CandidateReader reader =
-                    new CandidateReader(
-                            name, written.bound.value().get(), frame.get(), report, ledger);
-            Optional<Candidate> candidate = reader.read(said.get());
-            expanded.put(name, reader.expanded());
-            fits.put(name, reader.fit());
-            odds.put(name, reader.odds());
-            places.put(name, reader.places());
-            take(report, ledger);
-            looked.add(looked(written, candidate, report, reader.places()));
-            return candidate;
-        }
-
-        private Looked looked(
-                Written<CandidateEntry> written,
-                Optional<Candidate> candidate,
-                Report report,
-                Map<String, PartPlace> places) {
-            return new Looked(written.file, written.bound, candidate, report, places);
+            expanded.put(name, reading.expanded());
+            fits.put(name, reading.fit());
+            odds.put(name, reading.odds());
+            places.put(name, reading.places());
+            take(reading.told());
+            looked.add(new Looked(written.file, written.bound, Optional.of(reading)));
+            return reading.candidate();
         }
 
         Reading reading(ReadStudy read) {
@@ -303,11 +295,22 @@ public final class StudyReader {
                     .flatMap(entry -> new FrameReader(entry, unheard).read(names()));
         }
 
-        private void take(Report report, Ledger ledger) {
-            problems.addAll(report.problems());
-            remarks.addAll(report.remarks());
-            assumptions.addAll(ledger.assumptions());
-            ranges.addAll(ledger.ranges());
+        private CandidateReading reading(
+                Written<CandidateEntry> written, Frame frame, ChancesReader.Said chances) {
+            Supplier<CandidateReading> read =
+                    () ->
+                            CandidateReading.of(
+                                    written.file, written.bound, frame, chances, variation);
+            return variation.equals(Variation.NONE) && study.isPresent()
+                    ? kept.of(study.get().file.document(), names(), written.file, read)
+                    : read.get();
+        }
+
+        private void take(Told told) {
+            problems.addAll(told.problems());
+            remarks.addAll(told.remarks());
+            assumptions.addAll(told.assumptions());
+            ranges.addAll(told.ranges());
         }
     }
 }
