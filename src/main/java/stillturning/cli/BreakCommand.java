@@ -15,6 +15,7 @@ import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.Elsewhere;
 import stillturning.assess.Outcome;
+import stillturning.dossier.JointWork;
 import stillturning.failure.Cause;
 import stillturning.failure.CommonCauses;
 import stillturning.failure.Failure;
@@ -200,7 +201,7 @@ final class BreakCommand implements Callable<Integer> {
         Chances chances = source.read().chances();
         Output out = new Output(around);
         if (joint.causes()) {
-            List<Shared> shared = SharedWork.of(study, chances, around);
+            List<Shared> shared = ResumedSearch.shared(study, chances, around);
             if (asked.json) {
                 out.raw(JsonReport.causes(study, shared));
             } else {
@@ -209,7 +210,7 @@ final class BreakCommand implements Callable<Integer> {
             return;
         }
         Optional<Resumption> kept = joint.kept(source, around);
-        JointWork work = JointWork.of(study, chances, joint.order(), kept, around);
+        JointWork work = ResumedSearch.of(study, chances, joint.order(), kept, around);
         if (asked.json) {
             out.raw(
                     joint.pairs()

@@ -8,6 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stillturning.assess.Assess;
 import stillturning.cli.Check.Flying;
+import stillturning.dossier.Sized;
 import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
 import stillturning.model.Study;

@@ -1,5 +1,6 @@
 package stillturning.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -7,21 +8,15 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import stillturning.assess.Assessment;
-import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
-import stillturning.files.Assumption;
-import stillturning.files.ReadStudy;
-import stillturning.model.Candidate;
+import stillturning.dossier.Dossier;
+import stillturning.dossier.Dossier.Asked;
+import stillturning.dossier.Dossier.Jointness;
+import stillturning.dossier.JointSearch;
+import stillturning.dossier.PageFile;
+import stillturning.model.Chances;
 import stillturning.model.Study;
-import stillturning.report.Enclosed;
-import stillturning.report.HtmlPage;
-import stillturning.report.InOrder;
-import stillturning.report.Sources;
-import stillturning.report.Sources.SourceNote;
-import stillturning.report.joint.JointChapters;
 import stillturning.report.json.JsonReport;
-import stillturning.report.page.JointSection;
 import stillturning.sizing.SizingReport;
 
 /** Writes down the comparison with everything behind it. */
@@ -37,8 +32,6 @@ import stillturning.sizing.SizingReport;
             "  stillturning explain sandpiper --html talk/sandpiper.html"
         })
 final class ExplainCommand implements Callable<Integer> {
-
-    private static final int PAIRS = 2;
 
     private final Surroundings around;
     @Mixin private StudyArgument asked = new StudyArgument();
@@ -80,81 +73,61 @@ final class ExplainCommand implements Callable<Integer> {
         }
         FoundStudy found = FoundStudy.sound(asked.study, around);
         Path path = around.path(html.orElse(found.study().id() + ".html"));
-        PageFile file = new PageFile(path, around.shown(path));
-        if (!force) {
-            file.mustBeOurs();
+        PageFile file = new PageFile(path);
+        String shown = around.shown(path);
+        if (!force && file.isAnothers()) {
+            throw new Refusal(
+                    shown
+                            + " is there already and was not written by this program; name another"
+                            + " file with --html, or replace it with --force");
         }
         Assessed assessed = Assessed.of(found.study(), around);
         Optional<Guesses> tried = guesses.tried(found, assessed.assessment(), around);
-        file.write(
-                HtmlPage.of(
+        Dossier dossier =
+                new Dossier(
                         assessed.assessment(),
-                        sources(found.read()),
-                        new Enclosed(
-                                tried,
-                                cases(assessed.assessment()),
-                                sizes(found, assessed),
-                                together(found, assessed))));
+                        found.read(),
+                        candidate -> CaseNames.in(candidate, found.study()));
+        Study ranked = dossier.ranked();
+        write(
+                file,
+                shown,
+                dossier.page(new Asked(tried, sizes(found, ranked), together(found, ranked))));
         Output out = new Output(around);
         if (asked.json) {
             out.raw(JsonReport.decide(assessed.assessment(), tried));
         } else {
             assessed.comparison(out);
             tried.ifPresent(t -> assessed.guesses(t, out));
-            out.line("").line("Written: " + file.shown());
+            out.line("").line("Written: " + shown);
             out.caution();
         }
         return assessed.exitCode();
     }
 
-    private Optional<JointSection> together(FoundStudy found, Assessed assessed) {
-        if (!pairs || assessed.assessment().appraisals().isEmpty()) {
+    private Optional<Jointness> together(FoundStudy found, Study ranked) {
+        if (!pairs || ranked.candidates().isEmpty()) {
             return Optional.empty();
         }
-        Study all = found.study();
-        Study ranked =
-                new Study(
-                        all.id(),
-                        all.heading(),
-                        all.aircraft(),
-                        all.goals(),
-                        InOrder.of(assessed.assessment()).stream()
-                                .map(a -> a.candidate())
-                                .toList());
+        Chances chances = found.read().chances();
         Optional<Resumption> kept =
                 resume.map(file -> Resumption.of(file, found.read().fingerprint(), around));
-        JointWork work = JointWork.of(ranked, found.read().chances(), PAIRS, kept, around);
         return Optional.of(
-                JointChapters.of(
-                        ranked,
-                        work.found(),
-                        SharedWork.of(ranked, found.read().chances(), around),
-                        work.reasons()));
+                new Jointness(
+                        ResumedSearch.of(ranked, chances, JointSearch.PAIRS, kept, around),
+                        ResumedSearch.shared(ranked, chances, around)));
     }
 
-    /** Sizes of the candidates that could be assessed, best first. */
-    private List<SizingReport> sizes(FoundStudy found, Assessed assessed) {
-        List<Candidate> candidates =
-                InOrder.of(assessed.assessment()).stream().map(a -> a.candidate()).toList();
-        return Sized.of(found, candidates, around).reports();
+    private List<SizingReport> sizes(FoundStudy found, Study ranked) {
+        return SizeCommand.sized(found, ranked.candidates(), around).reports();
     }
 
-    private static List<CandidateCases> cases(Assessment assessment) {
-        return InOrder.of(assessment).stream()
-                .map(
-                        appraisal ->
-                                CandidateCases.of(
-                                        appraisal,
-                                        CaseNames.in(appraisal.candidate(), assessment.study())))
-                .toList();
-    }
-
-    private static Sources sources(ReadStudy read) {
-        List<SourceNote> notes = read.assumptions().stream().map(ExplainCommand::note).toList();
-        return new Sources(read.fingerprint(), notes);
-    }
-
-    private static SourceNote note(Assumption a) {
-        return new SourceNote(a.file(), a.path(), a.text(), a.origin().words(), a.note());
+    private static void write(PageFile file, String shown, String page) {
+        try {
+            file.write(page);
+        } catch (IOException e) {
+            throw new Refusal(
+                    shown + " cannot be written (" + e + "); name another file with --html");
+        }
     }
 }

@@ -6,11 +6,8 @@ import picocli.CommandLine.Option;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.Doubt;
-import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
-import stillturning.files.Assumption;
-import stillturning.files.Variation;
-import stillturning.yaml.Origin;
+import stillturning.dossier.Guessing;
 
 /** Whether to try which guesses matter. */
 final class GuessOptions {
@@ -33,27 +30,10 @@ final class GuessOptions {
         if (!own && !catalogue) {
             return Optional.empty();
         }
-        List<Doubt> doubts =
-                found.read().assumptions().stream()
-                        .filter(this::asked)
-                        .map(a -> doubt(found, a))
-                        .toList();
+        List<Doubt> doubts = new Guessing(found.reader(), found.read()).doubts(catalogue);
         try (Progress progress =
                 Progress.over(2 * doubts.size(), "trials with another guess done", around)) {
             return Optional.of(Assess.guesses(assessment, doubts, progress));
         }
-    }
-
-    private boolean asked(Assumption assumption) {
-        return assumption.origin() == Origin.GUESSED || (catalogue && assumption.isGuess());
-    }
-
-    private static Doubt doubt(FoundStudy found, Assumption guess) {
-        return new Doubt(
-                new Guess(guess.file(), guess.path(), guess.text()),
-                factor ->
-                        found.reader()
-                                .study(new Variation(guess.file(), guess.path(), factor))
-                                .study());
     }
 }

@@ -2,6 +2,7 @@ package stillturning.cli;
 
 import java.util.List;
 import java.util.function.Function;
+import stillturning.dossier.JointWork;
 import stillturning.model.Study;
 import stillturning.report.BlockText;
 import stillturning.report.Cautions;

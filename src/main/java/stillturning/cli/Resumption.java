@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import stillturning.cutset.Block;
 import stillturning.cutset.Searched;
+import stillturning.dossier.Kept;
 import stillturning.files.WholeFile;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
@@ -23,7 +24,7 @@ import tools.jackson.databind.json.JsonMapper;
  * The file in which finished blocks of a search are kept, so that work which was called off goes on
  * where it was.
  */
-final class Resumption {
+final class Resumption implements Kept {
 
     private static final String KIND = "stillturning search";
     private static final Duration BETWEEN = Duration.ofSeconds(5);
@@ -38,7 +39,7 @@ final class Resumption {
     private long savedNanos = System.nanoTime();
 
     /** What stands in the file; blocks by candidate. */
-    record Kept(String kind, String fingerprint, Map<String, List<Searched>> candidates) {}
+    record Written(String kind, String fingerprint, Map<String, List<Searched>> candidates) {}
 
     private Resumption(Path file, String shown, String fingerprint) {
         this.file = file;
@@ -63,7 +64,7 @@ final class Resumption {
     }
 
     private void read() {
-        Kept kept = kept();
+        Written kept = kept();
         if (!kept.kind.equals(KIND)) {
             throw new Refusal(foreign());
         }
@@ -80,7 +81,7 @@ final class Resumption {
                 (candidate, done) -> done.forEach(searched -> keep(candidate, searched)));
     }
 
-    private Kept kept() {
+    private Written kept() {
         try {
             if (!Files.isRegularFile(file) || Files.size(file) > LARGEST) {
                 throw new Refusal(foreign());
@@ -91,7 +92,7 @@ final class Resumption {
                     .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
                     .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
                     .build()
-                    .readValue(Files.readString(file), Kept.class);
+                    .readValue(Files.readString(file), Written.class);
         } catch (IOException | JacksonException e) {
             throw new Refusal(foreign());
         }
@@ -110,16 +111,15 @@ final class Resumption {
     /**
      * What the file knows of a block.
      *
-     * @param candidate whose, and in which events
-     * @param events how many the candidate has
      * @throws Refusal if what it holds cannot be of this candidate
      */
-    synchronized Optional<Searched> known(String candidate, int events, Block block) {
+    @Override
+    public synchronized Optional<Searched> known(String events, int count, Block block) {
         Optional<Searched> known =
-                Optional.ofNullable(blocks.getOrDefault(candidate, Map.of()).get(block));
+                Optional.ofNullable(blocks.getOrDefault(events, Map.of()).get(block));
         known.ifPresent(
                 searched -> {
-                    if (!fits(searched, events)) {
+                    if (!fits(searched, count)) {
                         throw new Refusal(foreign());
                     }
                 });
@@ -144,8 +144,9 @@ final class Resumption {
     }
 
     /** A block is done; the file is written now and then. */
-    synchronized void done(String candidate, Searched searched) {
-        keep(candidate, searched);
+    @Override
+    public synchronized void done(String events, Searched searched) {
+        keep(events, searched);
         if (System.nanoTime() - savedNanos > BETWEEN.toNanos()) {
             save();
         }
@@ -172,7 +173,7 @@ final class Resumption {
         String text =
                 JsonMapper.builder()
                         .build()
-                        .writeValueAsString(new Kept(KIND, fingerprint, candidates));
+                        .writeValueAsString(new Written(KIND, fingerprint, candidates));
         try {
             WholeFile.replace(file, text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {

@@ -5,6 +5,8 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.dossier.JointSearch;
+import stillturning.dossier.JointWork;
 import stillturning.model.Study;
 import stillturning.report.json.JsonReport;
 
@@ -20,8 +22,6 @@ import stillturning.report.json.JsonReport;
             "  stillturning run-up sandpiper --candidate split-batteries"
         })
 final class RunUpCommand implements Callable<Integer> {
-
-    private static final int PAIRS = 2;
 
     private final Surroundings around;
     @Mixin private StudyArgument asked = new StudyArgument();
@@ -48,7 +48,8 @@ final class RunUpCommand implements Callable<Integer> {
         Study study = found.only(candidate);
         Optional<Resumption> kept =
                 resume.map(file -> Resumption.of(file, found.read().fingerprint(), around));
-        JointWork work = JointWork.of(study, found.read().chances(), PAIRS, kept, around);
+        JointWork work =
+                ResumedSearch.of(study, found.read().chances(), JointSearch.PAIRS, kept, around);
         Output out = new Output(around);
         if (asked.json) {
             out.raw(JsonReport.runUp(study, work.found(), work.reasons()));

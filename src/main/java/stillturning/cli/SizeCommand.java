@@ -10,7 +10,10 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.dossier.Sized;
 import stillturning.model.Candidate;
+import stillturning.proposal.NoProposal;
+import stillturning.proposal.Proposal;
 import stillturning.report.json.JsonReport;
 import stillturning.report.sizes.SelectivityTable;
 import stillturning.report.sizes.SizeFiles;
@@ -85,7 +88,7 @@ final class SizeCommand implements Callable<Integer> {
                 candidate
                         .map(name -> List.of(CandidateNames.find(found.study(), name)))
                         .orElseGet(() -> found.study().candidates());
-        Sized sized = Sized.of(found, candidates, around);
+        Sized sized = sized(found, candidates, around);
         Output out = new Output(around);
         if (propose) {
             sized.untold().forEach(reason -> out.line(Paragraph.of("# ", reason)));
@@ -104,9 +107,16 @@ final class SizeCommand implements Callable<Integer> {
         return sized.wrong() ? ExitCode.REQUIREMENT_MISSED : ExitCode.FINE;
     }
 
+    /** Sizes of some candidates, telling how far it is where somebody waits. */
+    static Sized sized(FoundStudy found, List<Candidate> candidates, Surroundings around) {
+        try (Progress progress = Progress.over(candidates.size(), "candidates sized", around)) {
+            return Sized.of(found.study(), found.read(), candidates, progress);
+        }
+    }
+
     /** Everything but the patch stands in lines that patch programs skip. */
     private void propose(FoundStudy found, SizingReport report, Output out) {
-        Proposal proposal = Proposal.of(found, report.candidate().id(), report);
+        Proposal proposal = proposal(found, report);
         Path file = proposal.before().file();
         String shown = around.shown(file);
         if (!proposal.changes()) {
@@ -122,6 +132,16 @@ final class SizeCommand implements Callable<Integer> {
         }
         if (apply && proposal.changes()) {
             save(proposal, shown, out);
+        }
+    }
+
+    private static Proposal proposal(FoundStudy found, SizingReport report) {
+        try {
+            return Proposal.of(found.reader(), report.candidate().id(), report, round -> {});
+        } catch (NoProposal e) {
+            String problems = ProblemText.of(e.problems());
+            throw new Refusal(
+                    problems.isEmpty() ? e.getMessage() : e.getMessage() + "\n" + problems);
         }
     }
 

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import stillturning.dossier.JointWork;
 
 /**
  * The results kept in {@code reports} are what the program makes of Sandpiper today. No proof that
@@ -65,7 +66,7 @@ class FrozenReportsTest {
         StringWriter sink = new StringWriter();
         FoundStudy found = FoundStudy.sound(study(), around(sink));
         JointWork work =
-                JointWork.of(
+                ResumedSearch.of(
                         found.study(), found.read().chances(), 2, Optional.empty(), around(sink));
         hold("sandpiper-pairs.txt", told(found, work, text -> text.pairs(false)));
         hold("sandpiper-latent.txt", told(found, work, text -> text.latent(false)));

@@ -1,10 +1,11 @@
-package stillturning.cli;
+package stillturning.dossier;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import stillturning.assess.Assess;
 import stillturning.assess.Disagreement;
@@ -29,7 +30,7 @@ import stillturning.structure.SharedPlaces;
 import stillturning.structure.Structure;
 
 /** Looks at what a candidate's parts share. */
-final class SharedWork {
+public final class SharedWork {
 
     private final Study study;
     private final Candidate candidate;
@@ -45,16 +46,13 @@ final class SharedWork {
     /**
      * All candidates in their order.
      *
-     * @throws Refusal if none of them can be computed
+     * @param progress told the id of each candidate when it is done
      */
-    static List<Shared> of(Study study, Chances chances, Surroundings around) {
+    public static List<Shared> of(Study study, Chances chances, Consumer<String> progress) {
         List<Shared> all = new ArrayList<>();
-        try (Progress progress =
-                Progress.over(study.candidates().size(), "candidates looked at", around)) {
-            for (Candidate candidate : study.candidates()) {
-                all.add(new SharedWork(study, candidate, chances).shared());
-                progress.accept(candidate.id());
-            }
+        for (Candidate candidate : study.candidates()) {
+            all.add(new SharedWork(study, candidate, chances).shared());
+            progress.accept(candidate.id());
         }
         return all;
     }

@@ -1,8 +1,9 @@
-package stillturning.cli;
+package stillturning.dossier;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.assess.Selectivity;
@@ -19,28 +20,31 @@ import stillturning.story.UntoldStory;
  *
  * @param untold candidates that cannot be computed, with the reason
  */
-record Sized(List<SizingReport> reports, List<String> untold) {
+public record Sized(List<SizingReport> reports, List<String> untold) {
 
-    Sized {
+    public Sized {
         reports = List.copyOf(reports);
         untold = List.copyOf(untold);
     }
 
-    /** Checks them, telling how far it is where somebody waits. */
-    static Sized of(FoundStudy found, List<Candidate> candidates, Surroundings around) {
-        try (Progress progress = Progress.over(candidates.size(), "candidates sized", around)) {
-            List<SizingReport> reports = new ArrayList<>();
-            List<String> untold = new ArrayList<>();
-            for (Candidate candidate : candidates) {
-                add(found.study(), found.read(), candidate, reports, untold);
-                progress.accept(candidate.id());
-            }
-            return new Sized(reports, untold);
+    /**
+     * Checks them.
+     *
+     * @param progress told the id of each candidate when it is done
+     */
+    public static Sized of(
+            Study study, ReadStudy read, List<Candidate> candidates, Consumer<String> progress) {
+        List<SizingReport> reports = new ArrayList<>();
+        List<String> untold = new ArrayList<>();
+        for (Candidate candidate : candidates) {
+            add(study, read, candidate, reports, untold);
+            progress.accept(candidate.id());
         }
+        return new Sized(reports, untold);
     }
 
     /** Which of a candidate's protectors may open before whom, if it can be assessed. */
-    static Optional<Selectivity> selectivity(Study study, Candidate candidate) {
+    public static Optional<Selectivity> selectivity(Study study, Candidate candidate) {
         Study alone =
                 new Study(
                         study.id(),
@@ -52,7 +56,7 @@ record Sized(List<SizingReport> reports, List<String> untold) {
     }
 
     /** The sizes of a candidate with nothing wrong; absent if they cannot be computed. */
-    static Optional<SizingReport> quickly(Study study, Candidate candidate, ReadStudy read) {
+    public static Optional<SizingReport> quickly(Study study, Candidate candidate, ReadStudy read) {
         try {
             return Optional.of(
                     Sizing.of(study, candidate, read.sizes().installation(), Reach.NOTHING_WRONG));
@@ -77,7 +81,7 @@ record Sized(List<SizingReport> reports, List<String> untold) {
     }
 
     /** Whether some limit is broken, or something could not be computed. */
-    boolean wrong() {
+    public boolean wrong() {
         return !untold.isEmpty() || reports.stream().anyMatch(r -> r.wrong() > 0);
     }
 }

@@ -1,0 +1,97 @@
+package stillturning.dossier;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import stillturning.assess.Assessment;
+import stillturning.assess.CandidateCases;
+import stillturning.assess.Guesses;
+import stillturning.failure.Failure;
+import stillturning.files.Assumption;
+import stillturning.files.ReadStudy;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.report.Enclosed;
+import stillturning.report.HtmlPage;
+import stillturning.report.InOrder;
+import stillturning.report.Sources;
+import stillturning.report.Sources.SourceNote;
+import stillturning.report.joint.JointChapters;
+import stillturning.report.joint.Shared;
+import stillturning.report.page.JointSection;
+import stillturning.sizing.SizingReport;
+
+/**
+ * The page of one assessment, from what was asked beside it.
+ *
+ * @param read what the study's files say
+ * @param cases the failures that each of the study's cases means in a candidate, in the study's
+ *     order
+ */
+public record Dossier(
+        Assessment assessment,
+        ReadStudy read,
+        Function<Candidate, Map<String, List<Failure>>> cases) {
+
+    /**
+     * What was asked beside the comparison.
+     *
+     * @param guesses what trying them brought, if that was asked
+     * @param sizes of the candidates, in the order of the ranking; none if that was not asked
+     * @param together what failures do together, if that was asked
+     */
+    public record Asked(
+            Optional<Guesses> guesses, List<SizingReport> sizes, Optional<Jointness> together) {
+        public Asked {
+            sizes = List.copyOf(sizes);
+        }
+    }
+
+    /** What failures do together, and what fails them together; in the order of the ranking. */
+    public record Jointness(JointWork work, List<Shared> shared) {
+        public Jointness {
+            shared = List.copyOf(shared);
+        }
+    }
+
+    /** The study with the candidates that could be assessed, best first. */
+    public Study ranked() {
+        Study all = assessment.study();
+        return new Study(
+                all.id(),
+                all.heading(),
+                all.aircraft(),
+                all.goals(),
+                InOrder.of(assessment).stream().map(a -> a.candidate()).toList());
+    }
+
+    /** The page; the same in, the same text out. */
+    public String page(Asked asked) {
+        return HtmlPage.of(
+                assessment,
+                sources(),
+                new Enclosed(
+                        asked.guesses, told(), asked.sizes, asked.together.map(this::section)));
+    }
+
+    private List<CandidateCases> told() {
+        return InOrder.of(assessment).stream()
+                .map(a -> CandidateCases.of(a, cases.apply(a.candidate())))
+                .toList();
+    }
+
+    private JointSection section(Jointness together) {
+        return JointChapters.of(
+                ranked(), together.work.found(), together.shared, together.work.reasons());
+    }
+
+    private Sources sources() {
+        List<SourceNote> notes = read.assumptions().stream().map(Dossier::note).toList();
+        return new Sources(read.fingerprint(), notes);
+    }
+
+    private static SourceNote note(Assumption a) {
+        return new SourceNote(a.file(), a.path(), a.text(), a.origin().words(), a.note());
+    }
+}

@@ -1,0 +1,135 @@
+package stillturning.dossier;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import stillturning.assess.Assess;
+import stillturning.cutset.Block;
+import stillturning.cutset.Searched;
+import stillturning.cutset.Watch;
+import stillturning.dossier.JointWork.Untold;
+import stillturning.failure.CommonCauses;
+import stillturning.failure.Failure;
+import stillturning.likelihood.Likelihood;
+import stillturning.model.Candidate;
+import stillturning.model.Chances;
+import stillturning.model.Study;
+import stillturning.report.joint.Jointly;
+import stillturning.report.joint.Jointly.PairToKnow;
+import stillturning.runup.Card;
+import stillturning.runup.RunUp;
+import stillturning.story.UntoldStory;
+import stillturning.together.Event;
+import stillturning.together.Joint;
+import stillturning.together.Together;
+
+/** Asks every candidate of a study what its failures do together. */
+public final class JointSearch {
+
+    /** Sets of two: the usual question. */
+    public static final int PAIRS = 2;
+
+    private final Study study;
+    private final Chances chances;
+    private final int order;
+    private final Map<Candidate, List<Event>> events = new LinkedHashMap<>();
+
+    /**
+     * @param order largest sets asked about
+     */
+    public JointSearch(Study study, Chances chances, int order) {
+        this.study = study;
+        this.chances = chances;
+        this.order = order;
+        for (Candidate candidate : study.candidates()) {
+            events.put(
+                    candidate,
+                    Together.events(
+                            candidate, CommonCauses.of(study.aircraft(), candidate, chances)));
+        }
+    }
+
+    /** How often the progress will be told. */
+    public int blocks() {
+        return order * events.values().stream().mapToInt(List::size).sum();
+    }
+
+    /**
+     * Does the work.
+     *
+     * @param progress told the id of a candidate after each of its blocks, from any thread
+     * @throws UntoldStory if no candidate can be computed
+     */
+    public JointWork work(Kept kept, Consumer<String> progress) throws UntoldStory {
+        List<Jointly> found = new ArrayList<>();
+        List<Untold> untold = new ArrayList<>();
+        for (Map.Entry<Candidate, List<Event>> own : events.entrySet()) {
+            Candidate candidate = own.getKey();
+            Watch watch = watch(candidate, own.getValue(), kept, progress);
+            try {
+                found.add(finished(Together.of(study, candidate, own.getValue(), order, watch)));
+            } catch (UntoldStory e) {
+                untold.add(new Untold(candidate.id(), String.valueOf(e.getMessage())));
+            }
+        }
+        if (found.isEmpty() && !untold.isEmpty()) {
+            throw new UntoldStory(
+                    untold.get(0).candidate() + " cannot be computed: " + untold.get(0).reason());
+        }
+        return new JointWork(found, untold);
+    }
+
+    private Jointly finished(Joint joint) throws UntoldStory {
+        // what ends the engine alone is seen, so with such sets alone nothing is hidden
+        Card card =
+                joint.sets().order() > 1
+                        ? RunUp.of(study, joint)
+                        : new Card(
+                                List.of(),
+                                study.goals().runUp().name(),
+                                0,
+                                List.of(),
+                                true,
+                                List.of(),
+                                List.of());
+        Jointly found =
+                new Jointly(
+                        joint, card, Likelihood.of(study, joint, card, chances), Optional.empty());
+        Optional<List<Integer>> pair = found.likeliestPair();
+        return pair.isEmpty() ? found : found.knowing(Optional.of(told(joint, pair.get())));
+    }
+
+    private PairToKnow told(Joint joint, List<Integer> pair) throws UntoldStory {
+        Failure one = joint.events().get(pair.get(0)).failure();
+        Failure other = joint.events().get(pair.get(1)).failure();
+        return new PairToKnow(
+                pair,
+                Assess.one(study, joint.candidate(), one.and(other)),
+                Assess.one(study, joint.candidate(), one),
+                Assess.one(study, joint.candidate(), other));
+    }
+
+    private static Watch watch(
+            Candidate candidate, List<Event> events, Kept kept, Consumer<String> progress) {
+        // numbers mean the same only while the events are called the same
+        int names = events.stream().map(Event::name).toList().hashCode();
+        String key = candidate.id() + " " + Integer.toHexString(names);
+        return new Watch() {
+            @Override
+            public Optional<Searched> known(Block block) {
+                Optional<Searched> known = kept.known(key, events.size(), block);
+                known.ifPresent(searched -> progress.accept(candidate.id()));
+                return known;
+            }
+
+            @Override
+            public void done(Searched searched) {
+                kept.done(key, searched);
+                progress.accept(candidate.id());
+            }
+        };
+    }
+}

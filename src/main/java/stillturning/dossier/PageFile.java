@@ -1,0 +1,42 @@
+package stillturning.dossier;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import stillturning.files.WholeFile;
+import stillturning.report.Cautions;
+
+/** A file that a page is written to; knows whether it would take the place of somebody else's. */
+public record PageFile(Path path) {
+
+    /** Pages are far smaller (bytes). */
+    private static final long LARGEST = 100_000_000;
+
+    /** Stands on every page. */
+    private static final String OURS = Cautions.inFull(false).get(0);
+
+    /** Whether something stands there that this program did not write. */
+    public boolean isAnothers() {
+        return Files.exists(path) && !isOurs();
+    }
+
+    private boolean isOurs() {
+        try {
+            return Files.isRegularFile(path)
+                    && Files.size(path) <= LARGEST
+                    && Files.readString(path).contains(OURS);
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    /**
+     * Writes the page, whole or not at all.
+     *
+     * @throws IOException if the file cannot be written
+     */
+    public void write(String page) throws IOException {
+        WholeFile.replace(path, page.getBytes(StandardCharsets.UTF_8));
+    }
+}
