@@ -2,28 +2,21 @@ package stillturning.files;
 
 import java.util.Map;
 import java.util.Optional;
-import stillturning.files.CandidateReading.Told;
 import stillturning.files.StudyFolder.File;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.model.Candidate;
 import stillturning.yaml.Bound;
 
 /**
- * A candidate's file, and what was made of it.
+ * A candidate's file, what was made of it, and what was said about it.
  *
- * @param reading absent if the file's form has a mistake, or if the study's own cannot be read
+ * @param candidate present exactly if the file has no mistake and the study's own can be read
+ * @param report what was said beyond the form of the file
+ * @param places where each part is asked for, as far as that was looked at
  */
-record Looked(File file, Bound<CandidateEntry> bound, Optional<CandidateReading> reading) {
-
-    Optional<Candidate> candidate() {
-        return reading.flatMap(CandidateReading::candidate);
-    }
-
-    Map<String, PartPlace> places() {
-        return reading.map(CandidateReading::places).orElse(Map.of());
-    }
-
-    Optional<Told> told() {
-        return reading.map(CandidateReading::told);
-    }
-}
+record Looked(
+        File file,
+        Bound<CandidateEntry> bound,
+        Optional<Candidate> candidate,
+        Report report,
+        Map<String, PartPlace> places) {}

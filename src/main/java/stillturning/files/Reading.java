@@ -21,7 +21,7 @@ public record Reading(
         ReadStudy read,
         Optional<Study> sound,
         List<String> broken,
-        Map<String, CandidateAsRead> candidates,
+        Map<String, CandidateReading> candidates,
         List<Finding> findings) {
     public Reading {
         broken = List.copyOf(broken);

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import stillturning.files.entry.Names;
 import stillturning.yaml.Places;
 import stillturning.yaml.Problem;
@@ -73,8 +74,8 @@ final class Report {
     }
 
     /** The part that a mistake is about, where its path does not say so. */
-    Map<Problem, String> subjects() {
-        return Map.copyOf(subjects);
+    Optional<String> subjectOf(Problem problem) {
+        return Optional.ofNullable(subjects.get(problem));
     }
 
     /** Tells that nothing of this name is known. */

@@ -14,7 +14,7 @@ import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stillturning.files.CandidateReading.Told;
+import stillturning.files.ReadCandidate.Told;
 import stillturning.files.StudyFolder.File;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.Notation;
@@ -208,8 +208,8 @@ public final class StudyReader {
         private final Map<String, Odds> odds = new LinkedHashMap<>();
         private final Map<String, Fit> fits = new LinkedHashMap<>();
         private final Map<String, Map<String, PartPlace>> places = new LinkedHashMap<>();
-        private final List<Looked> looked = new ArrayList<>();
         private Optional<Frame> frame = Optional.empty();
+        private final List<Looked> looked = new ArrayList<>();
 
         Making(Variation variation, List<Written<CandidateEntry>> made) {
             this.variation = variation;
@@ -267,19 +267,38 @@ public final class StudyReader {
 
         private Optional<Candidate> candidate(Written<CandidateEntry> written) {
             problems.addAll(written.bound.problems());
+            Report report = new Report(written.bound.places());
             if (written.bound.value().isEmpty() || frame.isEmpty() || said.isEmpty()) {
-                looked.add(new Looked(written.file, written.bound, Optional.empty()));
+                looked.add(looked(written, Optional.empty(), report, Map.of()));
                 return Optional.empty();
             }
-            CandidateReading reading = reading(written, frame.get(), said.get());
+            ReadCandidate reading = reading(written, frame.get(), said.get());
             String name = written.file.id();
             expanded.put(name, reading.expanded());
             fits.put(name, reading.fit());
             odds.put(name, reading.odds());
             places.put(name, reading.places());
             take(reading.told());
-            looked.add(new Looked(written.file, written.bound, Optional.of(reading)));
+            looked.add(
+                    looked(written, reading.candidate(), reading.report(), reading.places()));
             return reading.candidate();
+        }
+
+        private ReadCandidate reading(
+                Written<CandidateEntry> written, Frame around, ChancesReader.Said chances) {
+            Supplier<ReadCandidate> read =
+                    () -> ReadCandidate.of(written.file, written.bound, around, chances, variation);
+            return variation.equals(Variation.NONE) && study.isPresent()
+                    ? kept.of(study.get().file.document(), names(), written.file, read)
+                    : read.get();
+        }
+
+        private Looked looked(
+                Written<CandidateEntry> written,
+                Optional<Candidate> candidate,
+                Report report,
+                Map<String, PartPlace> places) {
+            return new Looked(written.file, written.bound, candidate, report, places);
         }
 
         Reading reading(ReadStudy read) {
@@ -293,17 +312,6 @@ public final class StudyReader {
             return written.bound
                     .asFarAsRead()
                     .flatMap(entry -> new FrameReader(entry, unheard).read(names()));
-        }
-
-        private CandidateReading reading(
-                Written<CandidateEntry> written, Frame frame, ChancesReader.Said chances) {
-            Supplier<CandidateReading> read =
-                    () ->
-                            CandidateReading.of(
-                                    written.file, written.bound, frame, chances, variation);
-            return variation.equals(Variation.NONE) && study.isPresent()
-                    ? kept.of(study.get().file.document(), names(), written.file, read)
-                    : read.get();
         }
 
         private void take(Told told) {

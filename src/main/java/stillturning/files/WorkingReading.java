@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import stillturning.files.CandidateReading.Told;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.Notation;
 import stillturning.model.Candidate;
@@ -47,7 +46,7 @@ final class WorkingReading {
      * @param study the study of some candidates; absent if not even their frame can be read
      */
     Reading with(Optional<Function<List<Candidate>, Study>> study) {
-        Map<String, CandidateAsRead> candidates = new LinkedHashMap<>();
+        Map<String, CandidateReading> candidates = new LinkedHashMap<>();
         looked.forEach(l -> candidates.put(l.file().id(), candidate(l)));
         Set<Path> own =
                 looked.stream().map(l -> l.file().document().file()).collect(Collectors.toSet());
@@ -68,7 +67,7 @@ final class WorkingReading {
                 common);
     }
 
-    private CandidateAsRead candidate(Looked file) {
+    private CandidateReading candidate(Looked file) {
         Optional<CandidateEntry> entry = file.bound().asFarAsRead();
         Optional<CandidateReader> reader =
                 seen.filter(f -> file.candidate().isEmpty())
@@ -82,7 +81,7 @@ final class WorkingReading {
         Optional<HalfDrawn> drawing =
                 reader.map(CandidateReader::halfDrawn).or(() -> whole(file.candidate()));
         Map<String, PartPlace> places = reader.map(CandidateReader::places).orElse(file.places());
-        return new CandidateAsRead(drawing, findings(file, places), places);
+        return new CandidateReading(drawing, findings(file, places), places);
     }
 
     private Optional<HalfDrawn> whole(Optional<Candidate> candidate) {
@@ -94,17 +93,12 @@ final class WorkingReading {
                 new Findings(file.bound().asFarAsRead(), places, file.bound().places()::text);
         List<Finding> findings = new ArrayList<>();
         file.bound().problems().forEach(p -> findings.add(about.of(p, Optional.empty())));
-        file.told().ifPresent(told -> add(findings, about, told));
+        for (Problem problem : file.report().problems()) {
+            findings.add(about.of(problem, file.report().subjectOf(problem)));
+        }
+        file.report().remarks().forEach(r -> findings.add(about.of(r)));
         findings.sort(BY_PLACE);
         return List.copyOf(findings);
-    }
-
-    private static void add(List<Finding> findings, Findings about, Told told) {
-        for (Problem problem : told.problems()) {
-            Optional<String> subject = Optional.ofNullable(told.subjects().get(problem));
-            findings.add(about.of(problem, subject));
-        }
-        told.remarks().forEach(r -> findings.add(about.of(r)));
     }
 
     /** What is read of a file in which nothing can be read. */

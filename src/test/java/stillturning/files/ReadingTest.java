@@ -33,7 +33,7 @@ class ReadingTest {
         return StudyReader.open(folder).reading();
     }
 
-    private static CandidateAsRead one(Reading reading) {
+    private static CandidateReading one(Reading reading) {
         return reading.candidates().get("one");
     }
 
@@ -193,7 +193,7 @@ class ReadingTest {
             for (int round = 0; round < DELETIONS; round++) {
                 String thinner = thinner(document.text(), random);
                 Reading reading = reader.with(YamlDocument.of(document.file(), thinner)).reading();
-                CandidateAsRead read = reading.candidates().get(id);
+                CandidateReading read = reading.candidates().get(id);
                 assertDrawn(read, id + ", round " + round);
                 assertEquals(read.isSound(), !reading.broken().contains(id));
                 assertEquals(
@@ -208,7 +208,7 @@ class ReadingTest {
     }
 
     /** Every join holds at both ends, and every part that can be read is there. */
-    private static void assertDrawn(CandidateAsRead read, String where) {
+    private static void assertDrawn(CandidateReading read, String where) {
         HalfDrawn drawing = read.drawing().orElseThrow(() -> new AssertionError(where));
         Map<String, Part> parts =
                 drawing.parts().stream().collect(Collectors.toMap(Part::id, p -> p));

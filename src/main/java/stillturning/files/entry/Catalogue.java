@@ -2,9 +2,9 @@ package stillturning.files.entry;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import stillturning.files.entry.CatalogueEntry.CableEntry;
 import stillturning.yaml.Called;
 import stillturning.yaml.Given;
@@ -40,9 +40,9 @@ public final class Catalogue {
         return part.getClass().getAnnotation(Called.class).value();
     }
 
-    /** The kinds of parts, in the words of the files. */
-    public Set<String> kinds() {
-        return entry.classes().keySet();
+    /** Words of all kinds, in the order of the catalogue. */
+    public List<String> kinds() {
+        return List.copyOf(entry.classes().keySet());
     }
 
     /** Classes of a kind, the usual one first. */
