@@ -229,8 +229,13 @@ public final class Shaping {
 
     /** Writes a text anywhere in the file; what leads to it is made if it is not there. */
     public Change setAt(String mapping, String key, String text) throws ChangeRefused {
+        return setAt(mapping, key, YamlValue.text(text));
+    }
+
+    /** Writes a value anywhere in the file; what leads to it is made if it is not there. */
+    public Change setAt(String mapping, String key, YamlValue value) throws ChangeRefused {
         Pen pen = pen();
-        pen.put(mapping, key, YamlValue.text(text));
+        pen.put(mapping, key, value);
         return pen.change("Set " + key, List.of(), List.of());
     }
 
