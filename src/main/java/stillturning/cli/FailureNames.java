@@ -10,8 +10,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stillturning.assess.Assess;
-import stillturning.yaml.LooseNames.Name;
-import stillturning.yaml.LooseNames.Named;
 import stillturning.failure.Failure;
 import stillturning.failure.FailureCatalogue;
 import stillturning.failure.FailureWords;
@@ -19,6 +17,8 @@ import stillturning.model.Candidate;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
 import stillturning.yaml.LooseNames;
+import stillturning.yaml.LooseNames.Name;
+import stillturning.yaml.LooseNames.Named;
 
 /**
  * What "main bus short" means: the failures of one part, in the candidates that have it. A part's

@@ -26,7 +26,8 @@ public final class Telling {
      * @param seconds when (s)
      * @param because number of the line that led to it; 0 for none
      */
-    public record Line(int number, double seconds, String time, Kind kind, String event, int because) {}
+    public record Line(
+            int number, double seconds, String time, Kind kind, String event, int because) {}
 
     private Telling() {}
 

@@ -43,8 +43,7 @@ public final class Choices {
     public static Choices of(Study study, Candidate candidate, Chances chances) {
         List<Named<Choice>> all = new ArrayList<>();
         cases(candidate).forEach(failure -> all.add(whole(FailureRows.CASES, failure, Map.of())));
-        List<Named<Choice>> singles =
-                candidate.parts().stream().flatMap(Choices::ofPart).toList();
+        List<Named<Choice>> singles = candidate.parts().stream().flatMap(Choices::ofPart).toList();
         Set<String> kinds = new LinkedHashSet<>(FailureRows.kinds());
         singles.forEach(single -> kinds.add(single.thing().kind()));
         for (String kind : kinds) {

@@ -78,8 +78,7 @@ public record PilotStep(
                         .mapToDouble(Happening::seconds)
                         .min();
         double planned = procedure.responseSeconds();
-        double response =
-                automatic.isPresent() ? planned : story.pilot().responseSeconds(planned);
+        double response = automatic.isPresent() ? planned : story.pilot().responseSeconds(planned);
         OptionalDouble due =
                 called.isPresent()
                         ? OptionalDouble.of(done.orElse(called.getAsDouble() + response))

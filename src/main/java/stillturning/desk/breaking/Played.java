@@ -60,8 +60,7 @@ public record Played(
         }
         Frame before = timeline.before();
         DrawnCandidate drawn =
-                known.orElseGet(
-                        () -> CandidateDrawing.drawn(request.candidate(), request.study()));
+                known.orElseGet(() -> CandidateDrawing.drawn(request.candidate(), request.study()));
         return new Played(
                 set,
                 failure,
