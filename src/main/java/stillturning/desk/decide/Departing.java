@@ -79,13 +79,8 @@ public final class Departing {
         List<DifferenceRow> rows =
                 Differences.of(assessment, Contrast.of(candidate, from), units.get());
         String shifted =
-                "\u25B2 "
-                        + count(rows, Group.BETTER)
-                        + " better, \u25BC "
-                        + count(rows, Group.WORSE)
-                        + " worse";
-        String changed =
-                count(rows, Group.OWN) + " new, " + count(rows, Group.SPARED) + " are gone";
+                count(rows, Group.BETTER) + " better, " + count(rows, Group.WORSE) + " worse";
+        String changed = count(rows, Group.OWN) + " new, " + count(rows, Group.SPARED) + " gone";
         return new Departure(
                 candidate.candidate().id(), candidate.candidate().title(), shifted, changed, rows);
     }

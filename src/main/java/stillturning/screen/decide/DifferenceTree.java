@@ -52,9 +52,9 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.Line> {
         getStyleClass().add("dense");
         setShowRoot(false);
         setColumnResizePolicy(TreeTableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
-        TreeTableColumn<Line, String> what = column("What", DifferenceTree::signed, 260);
-        here = column("", Line::here, 200);
-        there = column("", Line::there, 200);
+        TreeTableColumn<Line, String> what = column("What", DifferenceTree::signed, 300);
+        here = column("", Line::here, 170);
+        there = column("", Line::there, 150);
         getColumns().add(what);
         getColumns().add(here);
         getColumns().add(there);
@@ -92,7 +92,8 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.Line> {
     private String words(TreeItem<Line> item) {
         Line line = item.getValue();
         if (line.isHead()) {
-            return "";
+            String counts = line.here().isEmpty() ? "" : ": failures " + line.here();
+            return line.what() + counts + (line.there().isEmpty() ? "" : "; " + line.there());
         }
         String one = line.here().isEmpty() ? "\u2013" : line.here();
         String other = line.there().isEmpty() ? "\u2013" : line.there();

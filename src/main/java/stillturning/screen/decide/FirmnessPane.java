@@ -1,5 +1,6 @@
 package stillturning.screen.decide;
 
+import java.util.Comparator;
 import java.util.List;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.HPos;
@@ -62,7 +63,12 @@ final class FirmnessPane extends ScrollPane {
 
     private void refill() {
         List<Shares> now =
-                deciding.ranks().stream().map(r -> new Shares(r.title(), r.shares())).toList();
+                deciding.ranks().stream()
+                        .sorted(
+                                Comparator.comparingInt(RankRow::statedRank)
+                                        .thenComparing(RankRow::id))
+                        .map(r -> new Shares(r.title(), r.shares()))
+                        .toList();
         if (now.equals(shown)) {
             return;
         }

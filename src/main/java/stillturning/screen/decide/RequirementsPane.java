@@ -27,7 +27,7 @@ final class RequirementsPane extends VBox {
     private static final PseudoClass MISSED = PseudoClass.getPseudoClass("missed");
 
     /** Share of the width for the titles of candidates, and what the frame takes of it. */
-    private static final double NAME = 0.34;
+    private static final double NAME = 0.31;
 
     private static final double MARGIN = 6;
 
@@ -70,7 +70,8 @@ final class RequirementsPane extends VBox {
                         open();
                     }
                 });
-        failures.getStyleClass().add("dense");
+        failures.getStyleClass().addAll("dense", "breaking-failures");
+        failures.setMinHeight(Region.USE_PREF_SIZE);
         getChildren().addAll(table, reason, failures);
         deciding.requirements().addListener((value, from, to) -> refill(to));
         refill(deciding.requirements().get());
