@@ -62,14 +62,14 @@ class DecideAreaTest {
     void aSliderMovedByKeyboardMovesPointsAndRanks() {
         Slider slider = stage.find(Slider.class, "weight-COST");
         double before = OnStage.on(slider::getValue);
-        double points = OnStage.on(() -> deciding.ranks().get(0).points());
+        List<RankRow> ranked = OnStage.on(() -> List.copyOf(deciding.ranks()));
 
         for (int i = 0; i < 6; i++) {
             stage.press(slider, KeyCode.RIGHT);
         }
 
         assertEquals(before + 3, OnStage.on(slider::getValue), 1e-9);
-        assertFalse(points == OnStage.on(() -> deciding.ranks().get(0).points()));
+        assertFalse(ranked.equals(OnStage.on(() -> List.copyOf(deciding.ranks()))));
         @SuppressWarnings("unchecked")
         ListView<RankRow> list = stage.find(ListView.class, "ranking");
         assertEquals(
@@ -80,6 +80,7 @@ class DecideAreaTest {
         stage.press(reset, KeyCode.SPACE);
 
         assertEquals(before, OnStage.on(slider::getValue), 1e-9);
+        assertEquals(ranked, OnStage.on(() -> List.copyOf(deciding.ranks())));
         assertTrue(OnStage.on(reset::isDisabled));
     }
 
