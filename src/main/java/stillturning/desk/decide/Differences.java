@@ -50,8 +50,7 @@ final class Differences {
     }
 
     private void ranked(RankingResult ranking) {
-        Comparison comparison =
-                ranking.compare(here(), contrast.reference().candidate().id());
+        Comparison comparison = ranking.compare(here(), contrast.reference().candidate().id());
         comparison.better().forEach(d -> criterion(d, Tells.FOR));
         comparison.worse().forEach(d -> criterion(d, Tells.AGAINST));
         comparison.gatesReferenceMissed().forEach(g -> requirement(g, Tells.FOR));
@@ -93,7 +92,7 @@ final class Differences {
         byKind(contrast.added()).forEach((kind, names) -> part(kind, names, ""));
         byKind(contrast.leftOut()).forEach((kind, names) -> part(kind, "", names));
         byKind(contrast.altered())
-                .forEach((kind, names) -> part(kind, names, "the same, of another kind or value"));
+                .forEach((kind, names) -> part(kind, names, "another kind or value"));
     }
 
     private void part(String kind, String here, String there) {
