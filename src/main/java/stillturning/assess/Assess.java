@@ -67,6 +67,48 @@ public final class Assess {
         return new Doubting(basis).all(doubts, progress);
     }
 
+    /**
+     * The same assessment with other weights, which nothing but the order depends on. Quick enough
+     * to follow a slider.
+     *
+     * @param weights one for each criterion that the study counts, in its order
+     * @throws IllegalArgumentException if they are of other criteria, or all are 0
+     */
+    public static Assessment reranked(Assessment basis, List<Weight> weights) {
+        Study study = basis.study();
+        List<CriterionName> counted = criteria(study.goals().weights());
+        if (!criteria(weights).equals(counted)) {
+            throw new IllegalArgumentException(
+                    "weights of %s for criteria %s".formatted(criteria(weights), counted));
+        }
+        Optional<RankingResult> ranking =
+                basis.ranking()
+                        .map(
+                                r ->
+                                        Ranking.reweighted(
+                                                r, weights.stream().map(Weight::weight).toList()));
+        return new Assessment(
+                weighed(study, weights), basis.appraisals(), basis.unassessed(), ranking);
+    }
+
+    private static List<CriterionName> criteria(List<Weight> weights) {
+        return weights.stream().map(Weight::criterion).toList();
+    }
+
+    private static Study weighed(Study study, List<Weight> weights) {
+        Study.Goals now = study.goals();
+        Study.Goals goals =
+                new Study.Goals(
+                        now.failurePhase(),
+                        now.enoughSeconds(),
+                        now.requirements(),
+                        weights,
+                        now.baseline(),
+                        now.cases(),
+                        now.runUp());
+        return new Study(study.id(), study.heading(), study.aircraft(), goals, study.candidates());
+    }
+
     /** Assesses a study that was changed; what the change does not reach is taken from before. */
     static Assessment again(Study changed, Assessment before) {
         return again(changed, before, done -> {});
@@ -322,6 +364,11 @@ public final class Assess {
         return verdicts.count();
     }
 
+    /** Which end of a criterion is the good one. */
+    public static Sense sense(CriterionName criterion) {
+        return criterion == CriterionName.ENDURANCE ? Sense.MORE_IS_BETTER : Sense.LESS_IS_BETTER;
+    }
+
     private static RankingResult rank(List<Weight> weights, List<Appraisal> appraisals) {
         List<Criterion> criteria =
                 weights.stream()
@@ -329,9 +376,7 @@ public final class Assess {
                                 w ->
                                         new Criterion(
                                                 w.criterion().words(),
-                                                w.criterion() == CriterionName.ENDURANCE
-                                                        ? Sense.MORE_IS_BETTER
-                                                        : Sense.LESS_IS_BETTER,
+                                                sense(w.criterion()),
                                                 w.weight(),
                                                 new Scale.OverCandidates()))
                         .toList();

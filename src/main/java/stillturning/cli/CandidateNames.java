@@ -2,10 +2,11 @@ package stillturning.cli;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import stillturning.cli.LooseNames.Name;
-import stillturning.cli.LooseNames.Named;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.yaml.LooseNames;
+import stillturning.yaml.LooseNames.Name;
+import stillturning.yaml.LooseNames.Named;
 
 /** Which candidate is meant, by its id or its title, loosely. */
 final class CandidateNames {

@@ -6,18 +6,19 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stillturning.assess.Assess;
-import stillturning.cli.LooseNames.Name;
-import stillturning.cli.LooseNames.Named;
 import stillturning.failure.Failure;
 import stillturning.failure.FailureCatalogue;
+import stillturning.failure.FailureWords;
 import stillturning.model.Candidate;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
+import stillturning.yaml.LooseNames;
+import stillturning.yaml.LooseNames.Name;
+import stillturning.yaml.LooseNames.Named;
 
 /**
  * What "main bus short" means: the failures of one part, in the candidates that have it. A part's
@@ -27,12 +28,6 @@ final class FailureNames {
 
     private static final int NAMED = 12;
     private static final int NEAREST = 5;
-
-    /** What people call a part's way to fail beside its name. */
-    private static final Map<String, String> ALSO_CALLED =
-            Map.of(
-                    "chafed to ground", "short to ground",
-                    "disconnects itself", "management disconnects");
 
     private final List<Candidate> candidates;
 
@@ -217,10 +212,7 @@ final class FailureNames {
     }
 
     private static List<Name> names(String called, FailureMode mode) {
-        Name name = new Name(called, mode.name());
-        return Optional.ofNullable(ALSO_CALLED.get(mode.name()))
-                .map(also -> List.of(name, new Name(called, also)))
-                .orElse(List.of(name));
+        return FailureWords.of(mode).stream().map(words -> new Name(called, words)).toList();
     }
 
     private static void add(Map<Meant, Set<Name>> names, Part part) {

@@ -3,11 +3,12 @@ package stillturning.cli;
 import java.util.List;
 import java.util.stream.Collectors;
 import stillturning.assess.Assess;
-import stillturning.cli.LooseNames.Name;
-import stillturning.cli.LooseNames.Named;
 import stillturning.model.Study;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
+import stillturning.yaml.LooseNames;
+import stillturning.yaml.LooseNames.Name;
+import stillturning.yaml.LooseNames.Named;
 
 /** Which phase of the flight is meant, loosely. */
 final class PhaseNames {

@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
+import stillturning.yaml.LooseNames;
 
 /** Asks somebody at a terminal; an empty line takes what is offered. */
 final class Questions {

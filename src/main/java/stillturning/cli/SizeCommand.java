@@ -12,6 +12,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stillturning.dossier.Sized;
 import stillturning.model.Candidate;
+import stillturning.proposal.NoProposal;
+import stillturning.proposal.Proposal;
 import stillturning.report.json.JsonReport;
 import stillturning.report.sizes.SelectivityTable;
 import stillturning.report.sizes.SizeFiles;
@@ -114,7 +116,7 @@ final class SizeCommand implements Callable<Integer> {
 
     /** Everything but the patch stands in lines that patch programs skip. */
     private void propose(FoundStudy found, SizingReport report, Output out) {
-        Proposal proposal = Proposal.of(found, report.candidate().id(), report);
+        Proposal proposal = proposal(found, report);
         Path file = proposal.before().file();
         String shown = around.shown(file);
         if (!proposal.changes()) {
@@ -130,6 +132,16 @@ final class SizeCommand implements Callable<Integer> {
         }
         if (apply && proposal.changes()) {
             save(proposal, shown, out);
+        }
+    }
+
+    private static Proposal proposal(FoundStudy found, SizingReport report) {
+        try {
+            return Proposal.of(found.reader(), report.candidate().id(), report, round -> {});
+        } catch (NoProposal e) {
+            String problems = ProblemText.of(e.problems());
+            throw new Refusal(
+                    problems.isEmpty() ? e.getMessage() : e.getMessage() + "\n" + problems);
         }
     }
 

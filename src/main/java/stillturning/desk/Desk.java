@@ -48,8 +48,7 @@ public final class Desk {
      * @param first what the draft's texts say, read beforehand since it takes a while
      * @param settings shared with everybody who shows or changes them
      */
-    public Desk(
-            Draft draft, ReadStudy first, Errands errands, ObjectProperty<Settings> settings) {
+    public Desk(Draft draft, ReadStudy first, Errands errands, ObjectProperty<Settings> settings) {
         this.draft = draft;
         this.errands = errands;
         this.settings = settings;

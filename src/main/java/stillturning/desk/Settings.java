@@ -3,6 +3,7 @@ package stillturning.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stillturning.quantity.UnitSystem;
 
 /**
  * What the user has chosen, kept from one start to the next.
@@ -29,8 +30,19 @@ public record Settings(
 
     /** Units in which lengths, masses and temperatures are shown. */
     public enum Units {
-        METRIC,
-        US
+        METRIC(UnitSystem.METRIC),
+        US(UnitSystem.US);
+
+        private final UnitSystem system;
+
+        Units(UnitSystem system) {
+            this.system = system;
+        }
+
+        /** The same as formats know it. */
+        public UnitSystem system() {
+            return system;
+        }
     }
 
     /** Place and size of a window (screen units). */

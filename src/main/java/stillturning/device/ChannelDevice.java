@@ -53,6 +53,11 @@ final class ChannelDevice implements Placing {
     }
 
     @Override
+    public boolean gaveWay() {
+        return tripped;
+    }
+
+    @Override
     public double margin() {
         return tripped ? NOTHING_TO_WATCH : tripper.heat().margin();
     }

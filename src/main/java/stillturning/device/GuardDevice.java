@@ -43,6 +43,11 @@ final class GuardDevice implements Placing {
     }
 
     @Override
+    public boolean gaveWay() {
+        return acted;
+    }
+
+    @Override
     public double margin() {
         if (acted) {
             return NOTHING_TO_WATCH;

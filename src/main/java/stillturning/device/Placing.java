@@ -10,4 +10,9 @@ public interface Placing extends Device {
 
     /** Law for its present state. */
     BranchLaw law();
+
+    /** Whether it opened, burnt or broke by too much current or voltage, and has not been reset. */
+    default boolean gaveWay() {
+        return false;
+    }
 }

@@ -46,6 +46,11 @@ final class ProtectorDevice implements Placing {
     }
 
     @Override
+    public boolean gaveWay() {
+        return blown || TRIPPED.equals(now.levers.get(placed.part()));
+    }
+
+    @Override
     public double margin() {
         return open() ? NOTHING_TO_WATCH : tripper.heat().margin();
     }

@@ -143,6 +143,11 @@ public final class SupplyDevice implements Placing {
     }
 
     @Override
+    public boolean gaveWay() {
+        return destroyed;
+    }
+
+    @Override
     public double margin() {
         if (destroyed || !wanted()) {
             return NOTHING_TO_WATCH;

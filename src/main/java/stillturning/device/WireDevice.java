@@ -66,6 +66,11 @@ final class WireDevice implements Placing, Racer {
         return melted ? new Open() : whole;
     }
 
+    @Override
+    public boolean gaveWay() {
+        return spoiled || melted;
+    }
+
     /** Copper melts at far more than insulation stands, so it is only watched where that is hot. */
     @Override
     public double margin() {

@@ -3,6 +3,7 @@ package stillturning.draft;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -12,6 +13,7 @@ import stillturning.files.entry.Names;
 import stillturning.yaml.EditRefused;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
+import stillturning.yaml.YamlEdit;
 
 /** All files of a study; a step gives others and leaves these alone. */
 final class Sheets {
@@ -89,7 +91,13 @@ final class Sheets {
 
     Sheets after(Step step) throws ChangeRefused {
         if (step instanceof Step.Edit edit) {
-            return edited(edit);
+            return edited(edit.file(), List.of(edit.edit()));
+        }
+        if (step instanceof Step.Edits edits) {
+            Optional<YamlDocument> now = document(edits.file());
+            return now.isPresent() && isSame(now.get(), edits.before())
+                    ? with(edits.file(), at(edits.file()).with(edits.after()))
+                    : edited(edits.file(), edits.edits());
         }
         if (step instanceof Step.Replace replace) {
             return replaced(replace.file(), replace.text());
@@ -109,28 +117,29 @@ final class Sheets {
         return renamed((Step.Rename) step);
     }
 
-    private Sheets edited(Step.Edit step) throws ChangeRefused {
-        Sheet sheet = there(step.file());
+    @SuppressWarnings("ReferenceEquality") // only the very same document is known to be sound
+    private static boolean isSame(YamlDocument one, YamlDocument other) {
+        return one == other;
+    }
+
+    private Sheets edited(String name, List<YamlEdit> edits) throws ChangeRefused {
+        Sheet sheet = there(name);
         YamlDocument document = sheet.now().orElseThrow();
+        for (YamlEdit edit : edits) {
+            document = edited(name, document, edit);
+        }
+        return with(name, sheet.with(document));
+    }
+
+    private static YamlDocument edited(String name, YamlDocument document, YamlEdit edit)
+            throws ChangeRefused {
         if (!document.problems().isEmpty()) {
-            Problem first = document.problems().get(0);
-            throw new ChangeRefused(
-                    step.file()
-                            + " cannot be read: "
-                            + first.wrong()
-                            + "; correct line "
-                            + first.line()
-                            + " in its text, or undo");
+            throw ChangeRefused.unreadable(name, document.problems().get(0));
         }
         try {
-            return with(step.file(), sheet.with(step.edit().on(document).document()));
+            return edit.on(document).document();
         } catch (EditRefused refused) {
-            throw new ChangeRefused(
-                    step.file()
-                            + ": "
-                            + refused.getMessage()
-                            + "; make the change in the file's text",
-                    refused);
+            throw ChangeRefused.by(name, refused);
         }
     }
 

@@ -1,5 +1,7 @@
 package stillturning.draft;
 
+import java.util.List;
+import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlEdit;
 
 /** One thing done to one file of a study, as a value. Files go by their names with ending. */
@@ -10,6 +12,17 @@ public sealed interface Step {
 
     /** One value, key or item changed; everything else stays as it is written. */
     record Edit(String file, YamlEdit edit) implements Step {}
+
+    /**
+     * Several edits, one after the other. Where the file is still what they were worked out on, the
+     * result is taken; elsewhere they are made again.
+     */
+    record Edits(String file, YamlDocument before, List<YamlEdit> edits, YamlDocument after)
+            implements Step {
+        public Edits {
+            edits = List.copyOf(edits);
+        }
+    }
 
     /** Another text in the place of the whole one. */
     record Replace(String file, String text) implements Step {}

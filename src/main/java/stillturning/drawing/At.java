@@ -1,7 +1,7 @@
 package stillturning.drawing;
 
 /** A point (drawing units; y grows downwards). */
-record At(double x, double y) {
+public record At(double x, double y) {
     At movedBy(double dx, double dy) {
         return new At(x + dx, y + dy);
     }

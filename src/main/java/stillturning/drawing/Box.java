@@ -1,13 +1,31 @@
 package stillturning.drawing;
 
 /** A rectangle with its sides along the axes (drawing units). */
-record Box(double x, double y, double width, double height) {
-    double right() {
+public record Box(double x, double y, double width, double height) {
+    /** Its right edge. */
+    public double right() {
         return x + width;
     }
 
-    double bottom() {
+    /** Its lower edge. */
+    public double bottom() {
         return y + height;
+    }
+
+    /** Whether a point lies in it or on its edge. */
+    public boolean holds(At at) {
+        return at.x() >= x && at.x() <= right() && at.y() >= y && at.y() <= bottom();
+    }
+
+    /** The smallest box that holds both. */
+    public Box joined(Box other) {
+        double left = Math.min(x, other.x);
+        double top = Math.min(y, other.y);
+        return new Box(
+                left,
+                top,
+                Math.max(right(), other.right()) - left,
+                Math.max(bottom(), other.bottom()) - top);
     }
 
     Box movedBy(double dx, double dy) {

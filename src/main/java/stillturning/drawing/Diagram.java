@@ -1,5 +1,6 @@
 package stillturning.drawing;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,5 +38,54 @@ public record Diagram(String id, String title, List<Symbol> symbols, List<Line> 
         if (found.ports().stream().noneMatch(p -> p.name().equals(port))) {
             throw new IllegalArgumentException("symbol " + symbol + " has no port " + port);
         }
+    }
+
+    /**
+     * The same diagram with everything in a state of its own.
+     *
+     * @param ofSymbols looks by the id of a symbol
+     * @param ofLines looks by the number of a line, counted from 0
+     * @param glyphs by the id of a symbol, for contacts that stand otherwise; what is in none of
+     *     the three stays as it is
+     */
+    public Diagram looking(
+            Map<String, Look> ofSymbols, Map<Integer, Look> ofLines, Map<String, Glyph> glyphs) {
+        List<Symbol> otherSymbols =
+                symbols.stream()
+                        .map(s -> s.looking(ofSymbols.getOrDefault(s.id(), s.look())))
+                        .map(s -> s.drawnAs(glyphs.getOrDefault(s.id(), s.glyph())))
+                        .toList();
+        List<Line> otherLines = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            otherLines.add(lines.get(i).looking(ofLines.getOrDefault(i, lines.get(i).look())));
+        }
+        return new Diagram(id, title, otherSymbols, otherLines);
+    }
+
+    /** Whether a layout of the other one holds for this one: only looks and contacts differ. */
+    boolean takesTheRoomOf(Diagram other) {
+        boolean same =
+                title.isBlank() == other.title.isBlank()
+                        && symbols.size() == other.symbols.size()
+                        && lines.size() == other.lines.size();
+        for (int i = 0; same && i < symbols.size(); i++) {
+            Symbol here = symbols.get(i);
+            Symbol there = other.symbols.get(i);
+            same =
+                    here.glyph().takesTheRoomOf(there.glyph())
+                            && here.equals(
+                                    new Symbol(
+                                            there.id(),
+                                            here.glyph(),
+                                            there.label(),
+                                            there.detail(),
+                                            there.ports(),
+                                            there.group(),
+                                            here.look()));
+        }
+        for (int i = 0; same && i < lines.size(); i++) {
+            same = lines.get(i).equals(other.lines.get(i).looking(lines.get(i).look()));
+        }
+        return same;
     }
 }

@@ -1,34 +1,27 @@
 package stillturning.drawing;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /** Draws a diagram that has its places. */
 final class DiagramPainter {
-    static final double MARGIN = 12;
+    private static final double MARGIN = Geometry.MARGIN;
     static final double TITLE_SIZE = 15;
     private static final double WIRE = 1.3;
     private static final double LEGEND = 24;
-    private static final String FRAME_COLOUR = "#767676";
+    private static final String FRAME_COLOUR = Ink.MUTED.light;
 
     private final Diagram diagram;
     private final Placed placed;
-    private final double top;
-    private final Map<String, Placed.PlacedSymbol> bars = new HashMap<>();
+    private final Geometry geometry;
     private final List<Mark> marks = new ArrayList<>();
 
     DiagramPainter(Diagram diagram, Placed placed) {
         this.diagram = diagram;
         this.placed = placed;
-        placed.symbols().stream()
-                .filter(symbol -> symbol.sized().bar())
-                .forEach(symbol -> bars.put(symbol.sized().symbol().id(), symbol));
-        top = MARGIN + (diagram.title().isBlank() ? 0 : TITLE_SIZE + 12);
+        geometry = new Geometry(diagram, placed);
     }
 
     Picture picture() {
@@ -36,7 +29,7 @@ final class DiagramPainter {
         placed.frames().forEach(this::paintFrame);
         placed.routes().forEach(this::paintRoute);
         placed.symbols().forEach(this::paintSymbol);
-        double bottom = top + placed.height() + MARGIN;
+        double bottom = geometry.bottom();
         double legendRight = paintLegend(bottom);
         double width =
                 Math.max(
@@ -66,12 +59,8 @@ final class DiagramPainter {
         }
     }
 
-    private At moved(At at) {
-        return at.movedBy(MARGIN, top);
-    }
-
     private void paintFrame(Placed.Frame frame) {
-        Box box = frame.box().movedBy(MARGIN, top);
+        Box box = geometry.moved(frame.box());
         marks.add(
                 new Outline(new At(box.x(), box.y()))
                         .rectangle(0, 0, box.width(), box.height())
@@ -89,45 +78,22 @@ final class DiagramPainter {
         Look look = route.line().look();
         Outline outline = new Outline(new At(0, 0));
         boolean first = true;
-        for (At point : ontoBars(route)) {
-            At at = moved(point);
+        for (At at : geometry.course(route)) {
             outline = first ? outline.move(at.x(), at.y()) : outline.line(at.x(), at.y());
             first = false;
         }
         List<Mark> drawn = new ArrayList<>();
         drawn.add(outline.with(pen(look)));
         for (At joint : route.joints()) {
-            drawn.add(new Outline(moved(joint)).circle(0, 0, 2.3).with(Pen.solid(look.colour())));
+            drawn.add(
+                    new Outline(geometry.moved(joint))
+                            .circle(0, 0, 2.3)
+                            .with(Pen.solid(look.colour())));
         }
         for (Shape.Caption label : route.labels()) {
             drawn.add(text(label, new At(0, 0), look.colour()));
         }
         marks.add(new Mark.Part("line " + route.number(), title(route.line()), drawn));
-    }
-
-    /** The points of a route, prolonged to the axis of a bar that it ends on. */
-    private List<At> ontoBars(Placed.Route route) {
-        List<At> points = new ArrayList<>();
-        At start = route.points().get(0);
-        At end = route.points().get(route.points().size() - 1);
-        points.addAll(onBar(route.line().fromSymbol(), start));
-        points.addAll(route.points());
-        List<At> beyond = new ArrayList<>(onBar(route.line().toSymbol(), end));
-        Collections.reverse(beyond);
-        points.addAll(beyond);
-        return points;
-    }
-
-    /** From the axis of a bar to a line's end on its room; nothing for another symbol. */
-    private List<At> onBar(String id, At end) {
-        Placed.PlacedSymbol bar = bars.get(id);
-        if (bar == null) {
-            return List.of();
-        }
-        double axisX = bar.box().x() + bar.sized().shape().axis().x();
-        boolean aside = end.x() == bar.box().x() || end.x() == bar.box().right();
-        double y = aside ? end.y() : Math.max(topOfBar(bar), Math.min(bottomOfBar(bar), end.y()));
-        return List.of(new At(axisX, y), new At(end.x(), y));
     }
 
     private static String title(Line line) {
@@ -144,7 +110,7 @@ final class DiagramPainter {
     }
 
     private Mark text(Shape.Caption caption, At corner, String colour) {
-        At at = moved(new At(caption.x() + corner.x(), caption.y() + corner.y()));
+        At at = geometry.moved(new At(caption.x() + corner.x(), caption.y() + corner.y()));
         return new Mark.Text(
                 caption.words(),
                 at.x(),
@@ -163,7 +129,7 @@ final class DiagramPainter {
             case INLINE -> paintInline(inside, symbol);
             case BOX ->
                     inside.add(
-                            new Outline(moved(corner))
+                            new Outline(geometry.moved(corner))
                                     .rectangle(0, 0, shape.width(), shape.height())
                                     .with(
                                             Pen.line(1.3, colour)
@@ -172,7 +138,7 @@ final class DiagramPainter {
             case BAR, GROUND -> paintBar(inside, symbol);
         }
         shape.captions().forEach(caption -> inside.add(text(caption, corner, colour)));
-        At badge = moved(shape.badge().movedBy(corner.x(), corner.y()));
+        At badge = geometry.moved(shape.badge().movedBy(corner.x(), corner.y()));
         inside.addAll(new GlyphStrokes(badge, colour).badge(drawn.look()));
         marks.add(new Mark.Part(drawn.id(), title(drawn), inside));
         symbol.sized().stubs().forEach(stub -> paintStub(symbol, stub));
@@ -186,12 +152,17 @@ final class DiagramPainter {
         Sized sized = symbol.sized();
         Glyph glyph = sized.symbol().glyph();
         At corner = symbol.corner();
-        At axis = moved(sized.shape().axis().movedBy(corner.x(), corner.y()));
+        At axis = geometry.moved(sized.shape().axis().movedBy(corner.x(), corner.y()));
         Outline leads = new Outline(new At(0, 0));
         for (Port port : sized.symbol().ports()) {
             At end = sized.shape().ports().get(port.name());
             if (end != null) {
-                lead(leads, glyph, port.side(), axis, moved(end.movedBy(corner.x(), corner.y())));
+                lead(
+                        leads,
+                        glyph,
+                        port.side(),
+                        axis,
+                        geometry.moved(end.movedBy(corner.x(), corner.y())));
             }
         }
         String colour = sized.symbol().look().colour();
@@ -219,33 +190,19 @@ final class DiagramPainter {
     private void paintBar(List<Mark> inside, Placed.PlacedSymbol symbol) {
         Symbol drawn = symbol.sized().symbol();
         double axisX = symbol.box().x() + symbol.sized().shape().axis().x();
-        double from = topOfBar(symbol);
-        double to = bottomOfBar(symbol);
+        double from = Geometry.topOfBar(symbol);
+        double to = Geometry.bottomOfBar(symbol);
         String colour = drawn.look().colour();
         double thick = drawn.glyph() == Glyph.BUS ? Glyph.BUS.width : 3;
         inside.add(
-                new Outline(moved(new At(axisX, from)))
+                new Outline(geometry.moved(new At(axisX, from)))
                         .rectangle(-thick / 2, 0, thick, to - from)
                         .with(Pen.solid(colour)));
         if (drawn.glyph().form == Glyph.Form.GROUND) {
-            At foot = moved(new At(axisX, to));
+            At foot = geometry.moved(new At(axisX, to));
             inside.add(new Outline(foot).segment(0, 0, 0, 8).with(Pen.line(WIRE, colour)));
             inside.addAll(new GlyphStrokes(foot, colour).ground(drawn.glyph(), Side.SOUTH));
         }
-    }
-
-    private static double topOfBar(Placed.PlacedSymbol bar) {
-        return bar.box().y() + bar.sized().shape().axis().y();
-    }
-
-    /** A little below the last line, wherever the layout ended the room. */
-    private static double bottomOfBar(Placed.PlacedSymbol bar) {
-        return bar.ends().stream()
-                        .filter(end -> end.side().horizontal())
-                        .mapToDouble(end -> end.at().y())
-                        .max()
-                        .orElse(topOfBar(bar) + BarShape.OVERHANG)
-                + BarShape.OVERHANG;
     }
 
     private void paintStub(Placed.PlacedSymbol symbol, Stub stub) {
@@ -255,12 +212,13 @@ final class DiagramPainter {
         String colour = stub.ground().look().colour();
         Side side = stub.ownerPort().side();
         Mark wire =
-                new Outline(moved(port))
+                new Outline(geometry.moved(port))
                         .segment(0, 0, side.dx * 8, side.dy * 8)
                         .with(pen(line.look()));
         List<Mark> sign =
                 new ArrayList<>(
-                        new GlyphStrokes(moved(port), colour).ground(stub.ground().glyph(), side));
+                        new GlyphStrokes(geometry.moved(port), colour)
+                                .ground(stub.ground().glyph(), side));
         if (!stub.words().isEmpty()) {
             sign.add(text(stub.caption(port), new At(0, 0), colour));
         }

@@ -10,8 +10,8 @@ final class EventStrip {
     private static final double PILL = 15;
     private static final double TOGETHER = 5;
     private static final double APART = 3;
-    private static final Pen DOWN = Pen.line(0.7, "#767676").dashed(List.of(1.0, 2.0));
-    private static final Pen RIM = Pen.line(0.9, "#000000").filled(Pen.PAPER);
+    private static final Pen DOWN = Pen.line(0.7, Ink.MUTED.light).dashed(List.of(1.0, 2.0));
+    private static final Pen RIM = Pen.line(0.9, Ink.STROKE.light).filled(Pen.PAPER);
 
     private final List<EventMark> events;
     private final Window window;

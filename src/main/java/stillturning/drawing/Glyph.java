@@ -51,4 +51,13 @@ public enum Glyph {
         this.height = height;
         this.axis = axis;
     }
+
+    /** Whether a layout made for the other one holds for this one as well. */
+    boolean takesTheRoomOf(Glyph other) {
+        return form == other.form
+                && width == other.width
+                && height == other.height
+                && axis == other.axis
+                && (this == LOAD) == (other == LOAD);
+    }
 }

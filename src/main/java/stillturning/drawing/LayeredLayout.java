@@ -58,11 +58,21 @@ final class LayeredLayout {
     }
 
     static Placed of(Diagram diagram) {
+        return of(diagram, Map.of());
+    }
+
+    /**
+     * A layout in which what is known keeps its order from top to bottom within a layer.
+     *
+     * @param known where symbols lay before, by id
+     */
+    static Placed of(Diagram diagram, Map<String, Box> known) {
         LayeredLayout layout = new LayeredLayout(Inventory.of(diagram));
         layout.describeGraph();
         layout.describeEffort(layout.inventory.routed().size());
         layout.inventory.sized().forEach(layout::addNode);
         layout.inventory.routed().forEach(layout::addEdge);
+        layout.keepOrder(known);
         new RecursiveGraphLayoutEngine().layout(layout.graph, new BasicProgressMonitor());
         return LineLabels.cleared(BarEnds.slid(layout.placed()));
     }
@@ -83,6 +93,20 @@ final class LayeredLayout {
         graph.setProperty(LayeredOptions.PADDING, new ElkPadding(0));
         graph.setProperty(LayeredOptions.ASPECT_RATIO, 1.3);
         spacing(graph);
+    }
+
+    private void keepOrder(Map<String, Box> known) {
+        if (!known.isEmpty()) {
+            graph.setProperty(LayeredOptions.CROSSING_MINIMIZATION_SEMI_INTERACTIVE, true);
+        }
+        nodes.forEach(
+                (id, node) -> {
+                    Box before = known.get(id);
+                    if (before != null) {
+                        node.setProperty(
+                                LayeredOptions.POSITION, new KVector(before.x(), before.y()));
+                    }
+                });
     }
 
     /** The placement that stretches bars is worth waiting for, but its time grows steeply. */

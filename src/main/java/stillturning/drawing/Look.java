@@ -4,12 +4,12 @@ import java.util.List;
 
 /** The state of a symbol or line, told by stroke pattern and badge as well as by colour. */
 public enum Look {
-    PLAIN("", "#000000"),
-    LIVE("live", "#000000"),
-    DARK("dark", "#767676"),
-    OVER_VOLTAGE("over-voltage", "#a3200d"),
-    ON_BACKUP("on backup", "#12508f"),
-    FAILED("failed", "#a3200d");
+    PLAIN("", Ink.STROKE.light),
+    LIVE("live", Ink.STROKE.light),
+    DARK("dark", Ink.MUTED.light),
+    OVER_VOLTAGE("over-voltage", Ink.RED.light),
+    ON_BACKUP("on backup", Ink.BLUE.light),
+    FAILED("failed", Ink.RED.light);
 
     private final String words;
     private final String colour;

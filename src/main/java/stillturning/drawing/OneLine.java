@@ -10,6 +10,19 @@ public final class OneLine {
      * @see "IEC 60617 for the manner of the symbols (from memory, unverified)"
      */
     public static Picture of(Diagram diagram) {
-        return new DiagramPainter(diagram, LayeredLayout.of(diagram)).picture();
+        return laidOut(diagram).picture();
+    }
+
+    /** Lays a diagram out, to be drawn in several states and to be pointed at. */
+    public static Sheet laidOut(Diagram diagram) {
+        return new Sheet(diagram, LayeredLayout.of(diagram));
+    }
+
+    /**
+     * Lays a diagram out so that what was there before is found again: symbols keep their order
+     * from top to bottom.
+     */
+    public static Sheet laidOut(Diagram diagram, Sheet previous) {
+        return new Sheet(diagram, LayeredLayout.of(diagram, previous.placed().boxes()));
     }
 }

@@ -6,10 +6,10 @@ import java.util.List;
 /** One panel: frame, axes, thresholds and series within one window of time. */
 final class PanelPainter {
     static final double AXIS_HEIGHT = 34;
-    private static final Pen GRID = Pen.line(0.5, "#d4d4d4");
-    private static final Pen FRAME = Pen.line(1, "#000000");
-    private static final Pen LIMIT = Pen.line(0.9, "#767676").dashed(List.of(3.0, 2.0));
-    private static final Pen SHADE = Pen.solid("#ececec");
+    private static final Pen GRID = Pen.line(0.5, Ink.GRID.light);
+    private static final Pen FRAME = Pen.line(1, Ink.STROKE.light);
+    private static final Pen LIMIT = Pen.line(0.9, Ink.MUTED.light).dashed(List.of(3.0, 2.0));
+    private static final Pen SHADE = Pen.solid(Ink.SHADE.light);
 
     private final Graph graph;
     private final int firstSeries;

@@ -14,7 +14,7 @@ public record Pen(double width, String stroke, String fill, List<Double> dashes)
     /** The fill of a path that shows what lies below. */
     public static final String NO_FILL = "none";
 
-    static final String PAPER = "#ffffff";
+    static final String PAPER = Ink.PAPER.light;
 
     public Pen {
         dashes = List.copyOf(dashes);

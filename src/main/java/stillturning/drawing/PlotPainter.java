@@ -16,8 +16,8 @@ import java.util.stream.Stream;
 final class PlotPainter {
     static final double WIDTH = 960;
     static final double TEXT = 11;
-    static final Mark.Type PLAIN = new Mark.Type(TEXT, false, "#000000");
-    static final Mark.Type BOLD = new Mark.Type(TEXT, true, "#000000");
+    static final Mark.Type PLAIN = new Mark.Type(TEXT, false, Ink.STROKE.light);
+    static final Mark.Type BOLD = new Mark.Type(TEXT, true, Ink.STROKE.light);
     private static final double MARGIN = 12;
     private static final double FIRST_HEIGHT = 210;
     private static final double NEXT_HEIGHT = 84;
@@ -50,7 +50,7 @@ final class PlotPainter {
         return TextWidths.of(text, type.size(), type.bold());
     }
 
-    Picture picture() {
+    PlotSheet sheet() {
         double y = paintTitle();
         int series = 0;
         for (Graph graph : plot.graphs()) {
@@ -59,10 +59,26 @@ final class PlotPainter {
         }
         double top = y + 14 + EventStrip.HEIGHT;
         double below = paintGraphs(top);
-        double bottom = paintStates(below + PanelPainter.AXIS_HEIGHT);
-        bottom = paintStateLegend(bottom);
-        return new Picture(
-                plot.id(), plot.title(), description(), WIDTH, Math.ceil(bottom + MARGIN), marks);
+        double states = paintStates(below + PanelPainter.AXIS_HEIGHT);
+        double bottom = paintStateLegend(states);
+        Picture picture =
+                new Picture(
+                        plot.id(),
+                        plot.title(),
+                        description(),
+                        WIDTH,
+                        Math.ceil(bottom + MARGIN),
+                        marks);
+        return new PlotSheet(picture, panels(top, plot.states().isEmpty() ? below : states));
+    }
+
+    private List<PlotSheet.Panel> panels(double top, double bottom) {
+        List<PlotSheet.Panel> panels = new ArrayList<>();
+        for (int i = 0; i < windows.size(); i++) {
+            Window window = windows.get(i);
+            panels.add(new PlotSheet.Panel(panel(i, top, bottom), window.from(), window.to()));
+        }
+        return panels;
     }
 
     private String description() {
@@ -76,7 +92,7 @@ final class PlotPainter {
     }
 
     private double paintTitle() {
-        Mark.Type type = new Mark.Type(DiagramPainter.TITLE_SIZE, true, "#000000");
+        Mark.Type type = new Mark.Type(DiagramPainter.TITLE_SIZE, true, Ink.STROKE.light);
         String title = Wording.fitted(plot.title(), type.size(), true, WIDTH - 2 * MARGIN);
         if (!plot.title().isBlank()) {
             marks.add(new Mark.Text(title, MARGIN, MARGIN + 13, Mark.Anchor.START, type));
@@ -183,7 +199,7 @@ final class PlotPainter {
             marks.add(
                     new Outline(new At(right, 0))
                             .segment(0, natural[i], 5, y)
-                            .with(Pen.line(0.8, "#767676")));
+                            .with(Pen.line(0.8, Ink.MUTED.light)));
             marks.add(new Mark.Text(label, right + 8, y + 4, Mark.Anchor.START, PLAIN));
             next = y + 13;
         }

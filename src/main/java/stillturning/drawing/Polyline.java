@@ -54,7 +54,8 @@ final class Polyline {
         return farthest;
     }
 
-    private static double distance(At point, At from, At to) {
+    /** Distance of a point from a stretch. */
+    static double distance(At point, At from, At to) {
         double dx = to.x() - from.x();
         double dy = to.y() - from.y();
         double square = dx * dx + dy * dy;

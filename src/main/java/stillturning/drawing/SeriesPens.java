@@ -6,12 +6,12 @@ import java.util.List;
 final class SeriesPens {
     private static final List<Pen> PENS =
             List.of(
-                    Pen.line(1.6, "#000000"),
-                    Pen.line(1.6, "#12508f").dashed(List.of(7.0, 3.0)),
-                    Pen.line(1.6, "#a3200d").dashed(List.of(2.0, 2.0)),
-                    Pen.line(1.6, "#2f6322").dashed(List.of(9.0, 2.0, 2.0, 2.0)),
-                    Pen.line(1.6, "#6b3d8f").dashed(List.of(4.0, 2.0)),
-                    Pen.line(1.6, "#767676"));
+                    Pen.line(1.6, Ink.STROKE.light),
+                    Pen.line(1.6, Ink.BLUE.light).dashed(List.of(7.0, 3.0)),
+                    Pen.line(1.6, Ink.RED.light).dashed(List.of(2.0, 2.0)),
+                    Pen.line(1.6, Ink.GREEN.light).dashed(List.of(9.0, 2.0, 2.0, 2.0)),
+                    Pen.line(1.6, Ink.VIOLET.light).dashed(List.of(4.0, 2.0)),
+                    Pen.line(1.6, Ink.MUTED.light));
 
     private SeriesPens() {}
 

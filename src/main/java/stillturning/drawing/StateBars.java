@@ -8,8 +8,8 @@ final class StateBars {
     static final double ROW = 20;
     private static final double HATCH = 5;
     private static final double NARROWEST = 1.5;
-    private static final Pen RIM = Pen.line(0.8, "#000000");
-    private static final Pen STROKES = Pen.line(0.8, "#000000");
+    private static final Pen RIM = Pen.line(0.8, Ink.STROKE.light);
+    private static final Pen STROKES = Pen.line(0.8, Ink.STROKE.light);
 
     private StateBars() {}
 
@@ -35,8 +35,8 @@ final class StateBars {
         rim.rectangle(0, 0, box.width(), box.height());
         return switch (fill) {
             case EMPTY -> List.of(rim.with(RIM.filled(Pen.PAPER)));
-            case LIGHT -> List.of(rim.with(RIM.filled("#dcdcdc")));
-            case SOLID -> List.of(rim.with(RIM.filled("#333333")));
+            case LIGHT -> List.of(rim.with(RIM.filled(Ink.LIGHT_FILL.light)));
+            case SOLID -> List.of(rim.with(RIM.filled(Ink.SOLID_FILL.light)));
             case HATCHED -> List.of(rim.with(RIM.filled(Pen.PAPER)), hatching(box));
         };
     }

@@ -11,6 +11,10 @@ record Stub(Symbol ground, int line, Port ownerPort, String words) {
     private static final double LENGTH = 15;
     private static final double HALF_BREADTH = 8;
 
+    Stub showing(Symbol other) {
+        return new Stub(other, line, ownerPort, words);
+    }
+
     /** Room beyond the owner's edge. */
     double reach() {
         boolean textBeyond = ownerPort.side().horizontal() && !words.isEmpty();

@@ -42,4 +42,17 @@ public record Symbol(
     public Symbol looking(Look other) {
         return new Symbol(id, glyph, label, detail, ports, group, other);
     }
+
+    /**
+     * The same symbol drawn otherwise, such as a switch in its other position.
+     *
+     * @throws IllegalArgumentException if the other glyph takes another room
+     */
+    public Symbol drawnAs(Glyph other) {
+        if (!other.takesTheRoomOf(glyph)) {
+            throw new IllegalArgumentException(
+                    id + " is laid out as " + glyph + "; " + other + " takes another room");
+        }
+        return new Symbol(id, other, label, detail, ports, group, look);
+    }
 }

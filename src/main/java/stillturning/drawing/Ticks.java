@@ -7,10 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Round numbers along an axis. */
-record Ticks(List<Double> values, double step) {
+public record Ticks(List<Double> values, double step) {
 
     /** Multiples of 1, 2 or 5 times a power of ten within the bounds, at most so many. */
-    static Ticks within(double low, double high, int most) {
+    public static Ticks within(double low, double high, int most) {
         double step = step((high - low) / Math.max(1, most - 1));
         List<Double> values = new ArrayList<>();
         for (long i = (long) Math.ceil(low / step - 1e-9); i * step <= high + step * 1e-9; i++) {
@@ -29,7 +29,8 @@ record Ticks(List<Double> values, double step) {
         return 10 * decade;
     }
 
-    static String text(double value) {
+    /** A number without needless digits. */
+    public static String text(double value) {
         BigDecimal rounded =
                 new BigDecimal(value)
                         .round(new MathContext(6, RoundingMode.HALF_EVEN))

@@ -12,6 +12,11 @@ public final class TimePlot {
 
     /** Draws a plot. */
     public static Picture of(Plot plot) {
-        return new PlotPainter(plot).picture();
+        return sheet(plot).picture();
+    }
+
+    /** Draws a plot, and says which time lies where on it. */
+    public static PlotSheet sheet(Plot plot) {
+        return new PlotPainter(plot).sheet();
     }
 }

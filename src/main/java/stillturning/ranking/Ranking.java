@@ -39,6 +39,54 @@ public final class Ranking {
                 Unseating.of(table, order.get(0)));
     }
 
+    /**
+     * The same candidates by the same criteria with other weights, as {@link #of} would rank them.
+     * What the weights do not reach is taken from before, so that a slider can be followed.
+     *
+     * @param weights one for each criterion, in the criteria's order
+     * @throws IllegalArgumentException if a weight is missing or below 0, or all are 0
+     */
+    public static RankingResult reweighted(RankingResult before, List<Double> weights) {
+        if (weights.size() != before.scales().size()) {
+            throw new IllegalArgumentException(
+                    "%d weights for %d criteria".formatted(weights.size(), before.scales().size()));
+        }
+        List<Criterion> criteria = new ArrayList<>();
+        for (int i = 0; i < weights.size(); i++) {
+            criteria.add(criterion(before.scales().get(i), weights.get(i)));
+        }
+        checkCriteria(criteria);
+        ScoreTable table =
+                ScoreTable.of(
+                        criteria,
+                        before.standings().stream()
+                                .map(Ranking::alternative)
+                                .sorted(Comparator.comparing(Alternative::name))
+                                .toList());
+        List<List<Integer>> levels = table.levels();
+        List<Standing> standings = standings(table, levels);
+        return new RankingResult(
+                table.scales(),
+                standings,
+                before.robustness().inOrderOf(standings.stream().map(Standing::name).toList()),
+                Unseating.of(table, levels.get(0).get(0)));
+    }
+
+    private static Criterion criterion(AppliedScale applied, double weight) {
+        Scale scale =
+                applied.origin() == AppliedScale.Origin.GIVEN
+                        ? new Scale.Anchored(applied.worst(), applied.best())
+                        : new Scale.OverCandidates();
+        return new Criterion(applied.criterion(), applied.sense(), weight, scale);
+    }
+
+    private static Alternative alternative(Standing standing) {
+        return new Alternative(
+                standing.name(),
+                standing.contributions().stream().map(Contribution::value).toList(),
+                standing.missedGates());
+    }
+
     private static List<Standing> standings(ScoreTable table, List<List<Integer>> levels) {
         List<Standing> standings = new ArrayList<>();
         for (List<Integer> level : levels) {

@@ -1,5 +1,6 @@
 package stillturning.ranking;
 
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -10,4 +11,15 @@ import java.util.List;
  * @param shareError half width of the 95 % interval of a share, at its widest (1)
  * @param shares one for each candidate, in order of standing
  */
-public record Robustness(int weightings, double shareError, List<RankShares> shares) {}
+public record Robustness(int weightings, double shareError, List<RankShares> shares) {
+
+    /** The same with the candidates in another order. */
+    Robustness inOrderOf(List<String> names) {
+        return new Robustness(
+                weightings,
+                shareError,
+                shares.stream()
+                        .sorted(Comparator.comparingInt(share -> names.indexOf(share.name())))
+                        .toList());
+    }
+}

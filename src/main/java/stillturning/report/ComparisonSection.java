@@ -126,10 +126,7 @@ final class ComparisonSection {
         return new Shares(
                 IntStream.rangeClosed(1, all.size()).mapToObj(String::valueOf).toList(),
                 all.stream().map(this::shareRow).toList(),
-                ranking.robustness().weightings()
-                        + " weightings drawn evenly; each share is good to \u00B1"
-                        + Formats.fixed(100 * ranking.robustness().shareError(), 1)
-                        + " percentage points.");
+                Robust.method(ranking.robustness()));
     }
 
     private ShareRow shareRow(RankShares shares) {

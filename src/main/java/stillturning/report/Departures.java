@@ -1,7 +1,6 @@
 package stillturning.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +8,8 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
+import stillturning.assess.Contrast;
+import stillturning.assess.Contrast.Shift;
 import stillturning.assess.Outcome;
 import stillturning.model.Study;
 import stillturning.parts.Load;
@@ -22,15 +23,7 @@ final class Departures {
 
     private static final int NAMED = 12;
 
-    private final Appraisal baseline;
-    private final Map<String, Part> baselineParts;
-    private final Map<String, Outcome> baselineOutcomes;
-
-    private Departures(Appraisal baseline) {
-        this.baseline = baseline;
-        baselineParts = parts(baseline);
-        baselineOutcomes = outcomes(baseline);
-    }
+    private Departures() {}
 
     /** Empty where the study names no baseline or it could not be computed. */
     static List<Departure> of(Study study, List<Appraisal> appraisals) {
@@ -42,60 +35,39 @@ final class Departures {
                                         appraisals.stream()
                                                 .filter(a -> a.candidate().id().equals(id))
                                                 .findFirst());
-        return baseline.map(Departures::new)
-                .map(
-                        d ->
+        return baseline.map(
+                        b ->
                                 appraisals.stream()
-                                        .filter(a -> !a.equals(d.baseline))
-                                        .map(d::departure)
+                                        .filter(a -> !a.equals(b))
+                                        .map(a -> departure(Contrast.of(a, b)))
                                         .toList())
                 .orElse(List.of());
     }
 
-    private Departure departure(Appraisal appraisal) {
-        Map<String, Part> own = parts(appraisal);
-        Map<String, Outcome> outcomes = outcomes(appraisal);
+    private static Departure departure(Contrast contrast) {
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("parts added", named(own, id -> !baselineParts.containsKey(id))));
-        facts.add(new Fact("parts left out", named(baselineParts, id -> !own.containsKey(id))));
-        facts.add(new Fact("parts of another kind or value", named(own, id -> changed(own, id))));
-        facts.add(new Fact("loads added", listed(loads(own, baselineParts))));
-        facts.add(new Fact("loads left out", listed(loads(baselineParts, own))));
-        facts.add(new Fact("failures that end better", compared(outcomes, 1)));
-        facts.add(new Fact("failures that end worse", compared(outcomes, -1)));
-        facts.add(new Fact("failures of added parts that reach the engine", added(outcomes)));
+        facts.add(new Fact("parts added", named(contrast.added())));
+        facts.add(new Fact("parts left out", named(contrast.leftOut())));
+        facts.add(new Fact("parts of another kind or value", named(contrast.altered())));
+        facts.add(new Fact("loads added", listed(loads(contrast.added()))));
+        facts.add(new Fact("loads left out", listed(loads(contrast.leftOut()))));
+        facts.add(new Fact("failures that end better", shifts(contrast, Shift::better)));
+        facts.add(new Fact("failures that end worse", shifts(contrast, s -> !s.better())));
+        facts.add(new Fact("failures of added parts that reach the engine", added(contrast)));
         return new Departure(
-                appraisal.candidate().title(),
+                contrast.candidate().candidate().title(),
                 facts.stream().filter(f -> !f.value().isEmpty()).toList());
     }
 
-    private static Map<String, Part> parts(Appraisal appraisal) {
-        Map<String, Part> parts = new LinkedHashMap<>();
-        appraisal.candidate().parts().forEach(p -> parts.put(p.id(), p));
-        return parts;
-    }
-
-    private static Map<String, Outcome> outcomes(Appraisal appraisal) {
-        Map<String, Outcome> outcomes = new LinkedHashMap<>();
-        FailureRows.all(appraisal).forEach(v -> outcomes.put(v.failure().name(), v.outcome()));
-        return outcomes;
-    }
-
-    private boolean changed(Map<String, Part> own, String id) {
-        Part before = baselineParts.get(id);
-        return before != null && !before.equals(own.get(id));
-    }
-
     /** Parts by kind, wires only counted, since they follow from the others. */
-    private static String named(Map<String, Part> parts, Predicate<String> wanted) {
+    private static String named(List<Part> parts) {
         Map<String, List<String>> byKind = new TreeMap<>();
-        parts.forEach(
-                (id, part) -> {
-                    if (wanted.test(id) && !(part instanceof Load)) {
-                        byKind.computeIfAbsent(FailureRows.kind(part), k -> new ArrayList<>())
-                                .add(id);
-                    }
-                });
+        for (Part part : parts) {
+            if (!(part instanceof Load)) {
+                byKind.computeIfAbsent(FailureRows.kind(part), k -> new ArrayList<>())
+                        .add(part.id());
+            }
+        }
         String wires = FailureRows.kind(Wire.class);
         return byKind.entrySet().stream()
                 .map(
@@ -106,39 +78,40 @@ final class Departures {
                 .collect(Collectors.joining("; "));
     }
 
-    private static List<String> loads(Map<String, Part> here, Map<String, Part> there) {
-        return here.values().stream()
-                .filter(p -> p instanceof Load && !there.containsKey(p.id()))
-                .map(Part::id)
-                .toList();
+    private static List<String> loads(List<Part> parts) {
+        return parts.stream().filter(Load.class::isInstance).map(Part::id).toList();
     }
 
-    /** Failures that both have, with the outcome in the candidate above or below the baseline's. */
-    private String compared(Map<String, Outcome> outcomes, int sign) {
-        List<String> names = new ArrayList<>();
-        outcomes.forEach(
-                (failure, outcome) -> {
-                    Outcome before = baselineOutcomes.getOrDefault(failure, outcome);
-                    Outcome worse = before.compareTo(outcome) < 0 ? before : outcome;
-                    boolean grave = worse.compareTo(Outcome.REDUNDANCY_LOST) < 0;
-                    if (grave && Integer.signum(outcome.compareTo(before)) == sign) {
-                        String words = OutcomeMark.of(before).word() + " \u2192 ";
-                        names.add(failure + " (" + words + OutcomeMark.of(outcome).word() + ")");
-                    }
-                });
-        return counted(names);
+    /** Failures that both have and that reach the engine in one of them. */
+    private static String shifts(Contrast contrast, Predicate<Shift> wanted) {
+        return counted(
+                contrast.shifts().stream()
+                        .filter(s -> reachesEngine(s.worse()) && wanted.test(s))
+                        .map(
+                                s ->
+                                        s.failure()
+                                                + " ("
+                                                + word(s.before())
+                                                + " \u2192 "
+                                                + word(s.after())
+                                                + ")")
+                        .toList());
     }
 
-    private String added(Map<String, Outcome> outcomes) {
-        List<String> names = new ArrayList<>();
-        outcomes.forEach(
-                (failure, outcome) -> {
-                    if (!baselineOutcomes.containsKey(failure)
-                            && outcome.compareTo(Outcome.REDUNDANCY_LOST) < 0) {
-                        names.add(failure + " (" + OutcomeMark.of(outcome).word() + ")");
-                    }
-                });
-        return counted(names);
+    private static String added(Contrast contrast) {
+        return counted(
+                contrast.own().stream()
+                        .filter(v -> reachesEngine(v.outcome()))
+                        .map(v -> v.failure().name() + " (" + word(v.outcome()) + ")")
+                        .toList());
+    }
+
+    private static boolean reachesEngine(Outcome outcome) {
+        return outcome.compareTo(Outcome.REDUNDANCY_LOST) < 0;
+    }
+
+    private static String word(Outcome outcome) {
+        return OutcomeMark.of(outcome).word();
     }
 
     private static String counted(List<String> names) {

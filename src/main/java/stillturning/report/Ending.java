@@ -17,10 +17,10 @@ import stillturning.story.Story.Feed;
 import stillturning.story.Trace;
 
 /** What came of a failure, as labelled facts in a fixed order. */
-final class Ending {
+public final class Ending {
 
     /** One fact. */
-    record Fact(String label, String value) {}
+    public record Fact(String label, String value) {}
 
     private static final Map<Pilot, String> SAID =
             Map.of(
@@ -38,7 +38,7 @@ final class Ending {
     }
 
     /** What comes of it with a pilot of this kind, and beside it with the others. */
-    static List<Fact> of(Verdict verdict, Pilot pilot) {
+    public static List<Fact> of(Verdict verdict, Pilot pilot) {
         Story story = verdict.with(pilot);
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("outcome", verdict.outcome(pilot).words()));

@@ -35,10 +35,10 @@ import stillturning.parts.Wire;
 public final class FailureRows {
 
     /** Kind of what is not a part's failure. */
-    static final String CASES = "operating cases";
+    public static final String CASES = "operating cases";
 
     /** Words for each kind of part, in the order in which the matrix lists them. */
-    private static final Map<Class<? extends Part>, String> KINDS = kinds();
+    private static final Map<Class<? extends Part>, String> KINDS = kindsByClass();
 
     /**
      * One failure.
@@ -101,11 +101,18 @@ public final class FailureRows {
         return name.equals(Assess.CHARGING_LOST) || name.equals(FailureCatalogue.MASTER_OFF);
     }
 
-    static String kind(Part part) {
+    /** Every kind of part, in the order in which the matrix lists them. */
+    public static List<String> kinds() {
+        return List.copyOf(KINDS.values());
+    }
+
+    /** Words for parts of the same kind: batteries, wires, ... */
+    public static String kind(Part part) {
         return kind(part.getClass());
     }
 
-    static String kind(Class<? extends Part> part) {
+    /** Words for parts of a kind. */
+    public static String kind(Class<? extends Part> part) {
         return KINDS.getOrDefault(part, "other parts");
     }
 
@@ -128,7 +135,7 @@ public final class FailureRows {
         return row;
     }
 
-    private static Map<Class<? extends Part>, String> kinds() {
+    private static Map<Class<? extends Part>, String> kindsByClass() {
         Map<Class<? extends Part>, String> kinds = new LinkedHashMap<>();
         kinds.put(Battery.class, "batteries");
         kinds.put(Alternator.class, "alternators");

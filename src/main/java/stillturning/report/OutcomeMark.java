@@ -4,7 +4,7 @@ import stillturning.assess.Outcome;
 import stillturning.report.Paint.Ink;
 
 /** An outcome in the few letters that a table has room for; the sign tells it without colour. */
-enum OutcomeMark {
+public enum OutcomeMark {
     LOST(Outcome.ENGINE_LOST, "\u2716", "engine lost", "LOST", Ink.ALARM),
     STOPS(Outcome.STOPS_UNTIL_PILOT_ACTS, "\u25A0", "stops, pilot", "STOPS", Ink.ALARM),
     ACT(Outcome.STOPS_UNLESS_PILOT_ACTS, "\u25B2", "act in time", "ACT", Ink.WARNING),
@@ -30,7 +30,8 @@ enum OutcomeMark {
         this.ink = ink;
     }
 
-    static OutcomeMark of(Outcome outcome) {
+    /** The mark of an outcome. */
+    public static OutcomeMark of(Outcome outcome) {
         for (OutcomeMark mark : values()) {
             if (mark.outcome == outcome) {
                 return mark;
@@ -39,15 +40,18 @@ enum OutcomeMark {
         throw new IllegalArgumentException("no mark for " + outcome);
     }
 
-    Outcome outcome() {
+    /** What it stands for. */
+    public Outcome outcome() {
         return outcome;
     }
 
-    String sign() {
+    /** One character. */
+    public String sign() {
         return sign;
     }
 
-    String word() {
+    /** Two words at most. */
+    public String word() {
         return word;
     }
 

@@ -4,14 +4,23 @@ import java.util.List;
 import stillturning.assess.Assessment;
 import stillturning.quantity.Formats;
 import stillturning.ranking.RankingResult;
+import stillturning.ranking.Robustness;
 import stillturning.ranking.WeightChange;
 
 /** How firmly the leader stands. */
-final class Robust {
+public final class Robust {
     private Robust() {}
 
+    /** How rank shares were counted, and how exact they are. */
+    public static String method(Robustness robustness) {
+        return robustness.weightings()
+                + " weightings drawn evenly; each share is good to \u00B1"
+                + Formats.fixed(100 * robustness.shareError(), 1)
+                + " percentage points.";
+    }
+
     /** The changes of one weight that unseat the leader, smallest first, or that there is none. */
-    static List<String> unseating(Assessment assessment, RankingResult ranking) {
+    public static List<String> unseating(Assessment assessment, RankingResult ranking) {
         if (ranking.unseatedBy().isEmpty()) {
             return List.of("No change of a single weight takes the first place from the leader.");
         }

@@ -9,12 +9,18 @@ import stillturning.story.Endurance;
 public final class Shown {
     private Shown() {}
 
-    /** A candidate's value by a criterion. */
+    /** A candidate's value by a criterion, in metres and kilograms. */
     public static String value(CriterionName criterion, double value, String currency) {
+        return value(criterion, value, currency, UnitSystem.METRIC);
+    }
+
+    /** A candidate's value by a criterion. */
+    public static String value(
+            CriterionName criterion, double value, String currency, UnitSystem system) {
         return switch (criterion) {
             case ENGINE_STOPS, PILOT_NEEDED, COMPLEXITY -> Formats.fixed(value, 0);
             case ENDURANCE -> seconds(value);
-            case WEIGHT -> Formats.mass(value, UnitSystem.METRIC);
+            case WEIGHT -> Formats.mass(value, system);
             case COST -> Formats.fixed(value, 0) + " " + currency;
         };
     }

@@ -73,14 +73,32 @@ public final class StoryPlot {
         return new StoryPlot(story).picture("story", title).toPng(SHARPNESS);
     }
 
+    /**
+     * The plot before it is drawn.
+     *
+     * @param id prefix of the names inside the picture
+     */
+    public static Plot plot(String id, String title, Story story) {
+        return new StoryPlot(story).plot(id, title);
+    }
+
+    /** Where the plot of a story ends (s): some time after its last event. */
+    public static double endSeconds(Story story) {
+        return new StoryPlot(story).until;
+    }
+
     private Picture picture(String id, String title) {
+        return TimePlot.of(plot(id, title));
+    }
+
+    private Plot plot(String id, String title) {
         List<EventMark> marks =
                 Telling.of(story).stream()
                         .filter(line -> line.seconds() <= until)
                         .map(line -> new EventMark(line.number(), line.seconds()))
                         .toList();
         List<StateRow> rows = story.bars().stream().map(this::row).toList();
-        return TimePlot.of(new Plot(id, title, until, graphs(), marks, rows));
+        return new Plot(id, title, until, graphs(), marks, rows);
     }
 
     private List<Graph> graphs() {

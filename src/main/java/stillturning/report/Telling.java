@@ -11,7 +11,7 @@ import stillturning.story.Happening.Kind;
 import stillturning.story.Story;
 
 /** A story's events as numbered lines; loads that stop or come back together share one. */
-final class Telling {
+public final class Telling {
 
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
@@ -26,11 +26,13 @@ final class Telling {
      * @param seconds when (s)
      * @param because number of the line that led to it; 0 for none
      */
-    record Line(int number, double seconds, String time, Kind kind, String event, int because) {}
+    public record Line(
+            int number, double seconds, String time, Kind kind, String event, int because) {}
 
     private Telling() {}
 
-    static List<Line> of(Story story) {
+    /** The lines of a story, in order of time. */
+    public static List<Line> of(Story story) {
         List<List<Integer>> groups = groups(story.happenings());
         Map<Integer, Integer> numberOf = new LinkedHashMap<>();
         for (int i = 0; i < groups.size(); i++) {
@@ -115,7 +117,7 @@ final class Telling {
     }
 
     /** A time (s) as finely as an event is told. */
-    static String time(double seconds) {
+    public static String time(double seconds) {
         if (seconds == 0) {
             return "0 ms";
         }

@@ -1,6 +1,7 @@
 package stillturning.sizing;
 
 import java.util.List;
+import java.util.function.Consumer;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Installation;
@@ -34,8 +35,26 @@ public final class Sizing {
     public static SizingReport of(
             Study study, Candidate candidate, Installation installation, Reach reach)
             throws UntoldStory {
+        return of(study, candidate, installation, reach, phase -> {});
+    }
+
+    /**
+     * Everything about the sizes of one candidate, where somebody waits for it. The result does not
+     * depend on the number of threads.
+     *
+     * @param progress told the name of each phase before it is looked at; what it throws ends the
+     *     work
+     * @throws UntoldStory if the candidate has no steady state in some phase with nothing wrong
+     */
+    public static SizingReport of(
+            Study study,
+            Candidate candidate,
+            Installation installation,
+            Reach reach,
+            Consumer<String> progress)
+            throws UntoldStory {
         Circuit circuit = candidate.circuit();
-        Survey survey = Survey.of(study, candidate, reach);
+        Survey survey = Survey.of(study, candidate, reach, progress);
         Subject subject =
                 new Subject(
                         study,

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import stillturning.element.Conductor;
 import stillturning.element.Element;
@@ -53,13 +54,16 @@ final class Survey {
     /**
      * Looks at every phase and every single failure.
      *
+     * @param progress told the name of each phase before it is looked at
      * @throws UntoldStory if the candidate has no steady state in some phase
      */
-    static Survey of(Study study, Candidate candidate, Reach reach) throws UntoldStory {
+    static Survey of(Study study, Candidate candidate, Reach reach, Consumer<String> progress)
+            throws UntoldStory {
         Survey survey = new Survey(candidate);
         Study full = Draws.full(study);
         Phases phases = new Phases(study, candidate);
         for (Phase phase : study.aircraft().phases()) {
+            progress.accept(phase.name());
             Flows flows = new Flows(full, candidate, phase);
             survey.rests.put(phase.name(), flows.rest());
             survey.averages.put(phase.name(), new Flows(study, candidate, phase).rest());

@@ -50,14 +50,14 @@ final class Recorder {
         }
     }
 
-    private static Doing doing(EngineDevice engine) {
+    static Doing doing(EngineDevice engine) {
         if (engine.stopped()) {
             return Doing.STOPPED;
         }
         return engine.faltering() ? Doing.FALTERS : Doing.RUNS;
     }
 
-    private static Doing doing(SupplyDevice load) {
+    static Doing doing(SupplyDevice load) {
         if (!load.wanted()) {
             return Doing.SWITCHED_OFF;
         }

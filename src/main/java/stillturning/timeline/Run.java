@@ -27,6 +27,7 @@ import stillturning.network.Open;
 import stillturning.network.Topology;
 import stillturning.parts.Bus;
 import stillturning.story.Endurance;
+import stillturning.story.Frame;
 import stillturning.story.Happening;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Normal;
@@ -38,6 +39,7 @@ import stillturning.story.Story.Aftermath;
 import stillturning.story.Story.EngineFate;
 import stillturning.story.Story.Measured;
 import stillturning.story.UntoldStory;
+import stillturning.story.Watched;
 
 /** One candidate in one condition, wired up and ready to play. */
 final class Run {
@@ -52,6 +54,7 @@ final class Run {
     private final Meter meter;
     private final Simulation simulation;
     private final Journal journal = new Journal();
+    private Runnable watching = () -> {};
 
     Run(Candidate candidate, Circuit circuit, Optional<Topology> known, Scene scene) {
         this.candidate = candidate;
@@ -129,6 +132,22 @@ final class Run {
         now.solver.start(volts);
     }
 
+    /** Plays a failure to its end, and shows every instant at which anything is recorded. */
+    Watched watch(Failure failure, double horizonSeconds) throws UntoldStory {
+        Film film = film();
+        watching = film::take;
+        return new Watched(tell(failure, horizonSeconds), film.frames());
+    }
+
+    /** What stands at this instant. */
+    Frame frame() {
+        return film().take();
+    }
+
+    private Film film() {
+        return new Film(plant, layout, crew.engine(), now);
+    }
+
     /** Plays a failure to its end. */
     Story tell(Failure failure, double horizonSeconds) throws UntoldStory {
         now.levers.putAll(failure.levers());
@@ -141,14 +160,14 @@ final class Run {
         boolean over = false;
         while (!over) {
             simulation.settle();
-            recorder.look();
+            look();
             if (aftermath.isEmpty() && simulation.quiet()) {
                 aftermath = Optional.of(aftermath());
             }
             over = crew.landed() || simulation.over(horizonSeconds, crew.engine().stopped());
             if (!over) {
                 simulation.advance(horizonSeconds);
-                recorder.look();
+                look();
             }
         }
         Aftermath after = aftermath.orElseGet(this::aftermath);
@@ -162,6 +181,11 @@ final class Run {
                 new Measured(
                         journal.contests(), recorder.traces(), recorder.bars(), meter.balance()),
                 now.seconds);
+    }
+
+    private void look() {
+        recorder.look();
+        watching.run();
     }
 
     /** Keeps the key turned, so that the starter draws. */

@@ -12,6 +12,7 @@ import stillturning.model.Engine;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Study;
+import stillturning.story.Frame;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
@@ -23,6 +24,7 @@ import stillturning.story.Sight;
 import stillturning.story.Start;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
+import stillturning.story.Watched;
 
 /**
  * Tells what follows from failures in one candidate. Once made it never changes, and may be asked
@@ -209,6 +211,24 @@ public final class Timeline {
      * @throws UntoldStory if a state on the way cannot be computed
      */
     public Story tell(Failure failure, Setting setting, double horizonSeconds) throws UntoldStory {
+        return after(failure, setting).tell(failure, horizonSeconds);
+    }
+
+    /**
+     * The same story as {@link #tell(Failure, Setting)}, with every instant that it was told from.
+     *
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public Watched watch(Failure failure, Setting setting) throws UntoldStory {
+        return after(failure, setting).watch(failure, HORIZON_SECONDS);
+    }
+
+    /** The candidate with nothing wrong, as it comes to every failure. */
+    public Frame before() {
+        return healthy.frame();
+    }
+
+    private Run after(Failure failure, Setting setting) {
         Run run =
                 new Run(
                         candidate,
@@ -216,7 +236,7 @@ public final class Timeline {
                         Optional.of(healthy.topology()),
                         scene(setting));
         run.resume(healthy);
-        return run.tell(failure, horizonSeconds);
+        return run;
     }
 
     /**
@@ -229,13 +249,7 @@ public final class Timeline {
      */
     public List<Sight> rehearse(Failure failure, List<Map<String, String>> steps, double seconds)
             throws UntoldStory {
-        Run run =
-                new Run(
-                        candidate,
-                        intact.failed(candidate, failure.hits()),
-                        Optional.of(healthy.topology()),
-                        scene(Setting.with(Pilot.NEVER).with(Propeller.STANDS)));
-        run.resume(healthy);
+        Run run = after(failure, Setting.with(Pilot.NEVER).with(Propeller.STANDS));
         return run.rehearse(failure, steps, seconds);
     }
 

@@ -7,7 +7,15 @@ public final class EditRefused extends Exception {
 
     private static final long serialVersionUID = 1;
 
-    EditRefused(String message) {
-        super(message);
+    private final String because;
+
+    EditRefused(String message, String because) {
+        super(message + ": " + because);
+        this.because = because;
+    }
+
+    /** Why, without the place and the edit. */
+    public String because() {
+        return because;
     }
 }

@@ -142,7 +142,7 @@ final class Editor {
     }
 
     private EditRefused refused(YamlEdit edit, String because) {
-        return new EditRefused(document.file().getFileName() + ": " + edit + ": " + because);
+        return new EditRefused(document.file().getFileName() + ": " + edit, because);
     }
 
     /** The value of a tree in which one node has another value. */

@@ -32,7 +32,14 @@ final class Splicing {
                     ", " + rendering.key(field.key()) + ": " + rendering.flow(field.value()));
         }
         int at = lines.endWithOwnComments(end, indent(fields));
-        return lines.replace(at, at, lines.newline() + rendering.field(field, indent(fields)));
+        String line =
+                isOneLineEach(fields)
+                        ? " ".repeat(indent(fields))
+                                + rendering.key(field.key())
+                                + ": "
+                                + rendering.flow(field.value())
+                        : rendering.field(field, indent(fields));
+        return lines.replace(at, at, lines.newline() + line);
     }
 
     Splice append(Tree.Items list, YamlValue item) {
@@ -41,7 +48,19 @@ final class Splicing {
             return lines.replace(last, last, ", " + rendering.flow(item));
         }
         int at = lines.endWithOwnComments(list.contentEnd(), indent(list));
-        return lines.replace(at, at, lines.newline() + rendering.item(item, indent(list)));
+        String line =
+                isOneLineEach(list)
+                        ? " ".repeat(indent(list)) + "- " + rendering.flow(item)
+                        : rendering.item(item, indent(list));
+        return lines.replace(at, at, lines.newline() + line);
+    }
+
+    /** Whether most of the members that could have lines of their own are written in brackets. */
+    private static boolean isOneLineEach(Tree parent) {
+        List<Tree> nested =
+                children(parent).stream().filter(c -> !(c instanceof Tree.Leaf)).toList();
+        long flow = nested.stream().filter(Splicing::isFlow).count();
+        return 2 * flow > nested.size();
     }
 
     /** Replaces a value; what is flow stays flow, what is block stays block. */

@@ -47,6 +47,23 @@ class TimePlotTest {
     }
 
     @Test
+    void placesAndTimesOfAPanelAnswerEachOther() {
+        Plot plot = ExamplePlots.shortThenDischarge();
+        PlotSheet sheet = TimePlot.sheet(plot);
+        assertEquals(TimePlot.of(plot), sheet.picture());
+        assertTrue(sheet.panels().size() > 1);
+        assertTrue(sheet.panels().stream().anyMatch(panel -> panel.shows(3600)));
+        for (PlotSheet.Panel panel : sheet.panels()) {
+            double middle = (panel.fromSeconds() + panel.toSeconds()) / 2;
+            At at = new At(panel.x(middle), panel.box().y() + 1);
+            assertEquals(middle, sheet.secondsAt(at).orElseThrow(), 1e-9);
+            assertEquals(panel.fromSeconds(), panel.secondsAt(0));
+            assertTrue(panel.box().right() <= sheet.picture().width());
+        }
+        assertTrue(sheet.secondsAt(new At(1, 1)).isEmpty());
+    }
+
+    @Test
     void samePlotSameTextOfAFewKilobytes() {
         String svg = TimePlot.of(ExamplePlots.shortThenDischarge()).toSvg();
         assertEquals(svg, TimePlot.of(ExamplePlots.shortThenDischarge()).toSvg());

@@ -2,6 +2,7 @@ package stillturning.files.entry;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.files.entry.CatalogueEntry.CableEntry;
@@ -9,17 +10,24 @@ import stillturning.yaml.Called;
 import stillturning.yaml.Given;
 import stillturning.yaml.Origin;
 import stillturning.yaml.Source;
+import stillturning.yaml.YamlDocument;
 
 /** The generic classes of parts that ship with the program. */
 public final class Catalogue {
 
+    private static final String FILE = "catalogue.yaml";
     private static final Catalogue SHIPPED =
-            new Catalogue(Shipped.read("catalogue.yaml", CatalogueEntry.class));
+            new Catalogue(Shipped.read(FILE, CatalogueEntry.class));
 
     private final CatalogueEntry entry;
 
     private Catalogue(CatalogueEntry entry) {
         this.entry = entry;
+    }
+
+    /** The catalogue's file, as people read it. */
+    public static YamlDocument document() {
+        return Shipped.document(FILE);
     }
 
     /** The catalogue of this program. */
@@ -30,6 +38,11 @@ public final class Catalogue {
     /** The word by which a part's kind goes in the files. */
     public static String kindOf(PartEntry part) {
         return part.getClass().getAnnotation(Called.class).value();
+    }
+
+    /** Words of all kinds, in the order of the catalogue. */
+    public List<String> kinds() {
+        return List.copyOf(entry.classes().keySet());
     }
 
     /** Classes of a kind, the usual one first. */

@@ -20,6 +20,8 @@ import stillturning.model.Study;
 import stillturning.parts.GroundPoint;
 import stillturning.parts.Wire;
 import stillturning.quantity.Formats;
+import stillturning.report.oneline.DrawnCandidate.Footing;
+import stillturning.report.oneline.DrawnCandidate.Strand;
 import stillturning.report.oneline.Piece.Pin;
 
 /** A candidate as a one-line diagram: sources left, loads right, wires as lines. */
@@ -31,13 +33,17 @@ public final class CandidateDrawing {
     private final Candidate candidate;
     private final Metal metal;
     private final List<Symbol> symbols = new ArrayList<>();
-    private final List<Line> lines = new ArrayList<>();
+    private final Map<String, Footing> footings = new HashMap<>();
+    private final List<Stretch> stretches = new ArrayList<>();
     private final Map<Integer, List<End>> endsByNet = new TreeMap<>();
     private final Set<Wire> atSymbol = new HashSet<>();
     private final Set<String> buses = new HashSet<>();
 
     /** A port of a symbol; the side is empty on a bus, which takes lines on both. */
-    private record End(String symbol, String port, boolean bus, Side side) {}
+    private record End(String symbol, String port, int net, boolean bus, Side side) {}
+
+    /** A line and what it stands for. */
+    private record Stretch(Line line, Strand strand) {}
 
     private CandidateDrawing(Candidate candidate) {
         this.candidate = candidate;
@@ -50,18 +56,18 @@ public final class CandidateDrawing {
      * the ground point; loads that the engine needs carry a mark.
      */
     public static Diagram of(Candidate candidate, Study study) {
+        return drawn(candidate, study).diagram();
+    }
+
+    /** The same diagram, with what its symbols and lines stand for. */
+    public static DrawnCandidate drawn(Candidate candidate, Study study) {
         CandidateDrawing drawing = new CandidateDrawing(candidate);
         Pieces.of(candidate, study, drawing.metal).stream()
                 .map(drawing::withWire)
                 .forEach(drawing::add);
         drawing.joinNets();
         drawing.drawWires();
-        return drawing.inRows(
-                new Diagram(
-                        "drawing-" + candidate.id().replaceAll("[^A-Za-z0-9]", "-"),
-                        candidate.title(),
-                        drawing.symbols,
-                        drawing.lines));
+        return drawing.inRows();
     }
 
     /** A ground point and what its stud is bolted or wired to. */
@@ -121,9 +127,15 @@ public final class CandidateDrawing {
             } else {
                 endsByNet
                         .computeIfAbsent(pin.net(), n -> new ArrayList<>())
-                        .add(new End(piece.id(), pin.port(), bus, side));
+                        .add(new End(piece.id(), pin.port(), pin.net(), bus, side));
             }
         }
+        footings.put(
+                piece.id(),
+                new Footing(
+                        Optional.of(piece.part()),
+                        pins.stream().map(Pin::net).toList(),
+                        Optional.empty()));
         symbols.add(new Symbol(piece.id(), piece.glyph(), piece.label(), piece.detail(), ports));
     }
 
@@ -144,7 +156,19 @@ public final class CandidateDrawing {
                         groundName(pin.net()),
                         "",
                         List.of(new Port("in", opposite(side)))));
-        lines.add(new Line(piece.id(), pin.port(), id, "in", ""));
+        footings.put(
+                id,
+                new Footing(
+                        metal.groundAt(pin.net()).map(GroundPoint::id),
+                        List.of(pin.net()),
+                        Optional.of(piece.id())));
+        stretches.add(
+                new Stretch(
+                        new Line(piece.id(), pin.port(), id, "in", ""),
+                        new Strand(
+                                metal.wireToGround(pin.net()).map(Wire::id),
+                                pin.net(),
+                                pin.net())));
     }
 
     /** The sign says that it is a ground; its name need not repeat the word. */
@@ -167,7 +191,9 @@ public final class CandidateDrawing {
         endsByNet.forEach(
                 (net, ends) -> {
                     End hub = hub(net, ends);
-                    ends.stream().filter(e -> !e.equals(hub)).forEach(e -> draw(hub, e, ""));
+                    ends.stream()
+                            .filter(e -> !e.equals(hub))
+                            .forEach(e -> draw(hub, e, "", Optional.empty()));
                 });
     }
 
@@ -179,7 +205,7 @@ public final class CandidateDrawing {
             if (!metal.ground(a) && !metal.ground(b)) {
                 boolean forward = metal.potential(a) >= metal.potential(b);
                 String label = atSymbol.contains(wire) ? "" : label(wire, " \u00B7 ");
-                draw(hubOf(forward ? a : b), hubOf(forward ? b : a), label);
+                draw(hubOf(forward ? a : b), hubOf(forward ? b : a), label, Optional.of(wire));
             }
         }
     }
@@ -191,6 +217,7 @@ public final class CandidateDrawing {
 
     private List<End> splice(int net) {
         String id = "splice-" + net;
+        footings.put(id, new Footing(Optional.empty(), List.of(net), Optional.empty()));
         symbols.add(
                 new Symbol(
                         id,
@@ -198,7 +225,7 @@ public final class CandidateDrawing {
                         "",
                         "",
                         List.of(new Port(BUS_IN, Side.WEST), new Port(BUS_OUT, Side.EAST))));
-        return new ArrayList<>(List.of(new End(id, BUS_IN, true, Side.WEST)));
+        return new ArrayList<>(List.of(new End(id, BUS_IN, net, true, Side.WEST)));
     }
 
     /** The end from which the others of a net are drawn: a bus, else one that gives current. */
@@ -208,17 +235,18 @@ public final class CandidateDrawing {
                 .orElseThrow(() -> new IllegalStateException("net " + net + " has no ends"));
     }
 
-    private void draw(End one, End other, String label) {
+    private void draw(End one, End other, String label, Optional<Wire> wire) {
         boolean forward = gives(one) || (!gives(other) && (takes(other) || !takes(one)));
         End from = forward ? one : other;
         End to = forward ? other : one;
-        lines.add(
+        Line line =
                 new Line(
                         from.symbol(),
                         from.bus() ? BUS_OUT : from.port(),
                         to.symbol(),
                         to.bus() ? BUS_IN : to.port(),
-                        label));
+                        label);
+        stretches.add(new Stretch(line, new Strand(wire.map(Wire::id), from.net(), to.net())));
     }
 
     private static boolean gives(End end) {
@@ -254,18 +282,35 @@ public final class CandidateDrawing {
     }
 
     /** Puts rows in the order of their loads, so that the drawing keeps to it where it can. */
-    private Diagram inRows(Diagram diagram) {
+    private DrawnCandidate inRows() {
+        Map<String, Integer> rows = rows();
+        List<Symbol> symbolRows = new ArrayList<>(symbols);
+        symbolRows.sort(Comparator.comparingInt(s -> rows.getOrDefault(s.id(), -1)));
+        List<Stretch> lineRows = new ArrayList<>(stretches);
+        lineRows.sort(Comparator.comparingInt(l -> rows.getOrDefault(l.line().toSymbol(), -1)));
+        Diagram diagram =
+                new Diagram(
+                        "drawing-" + candidate.id().replaceAll("[^A-Za-z0-9]", "-"),
+                        candidate.title(),
+                        symbolRows,
+                        lineRows.stream().map(Stretch::line).toList());
+        return new DrawnCandidate(
+                diagram, footings, lineRows.stream().map(Stretch::strand).toList());
+    }
+
+    /** The row of each symbol that feeds loads alone, counted by the loads. */
+    private Map<String, Integer> rows() {
         Map<String, Integer> rows = new HashMap<>();
-        List<Symbol> all = diagram.symbols();
-        for (int i = 0; i < all.size(); i++) {
-            if (all.get(i).glyph() == Glyph.LOAD) {
-                rows.put(all.get(i).id(), i);
+        for (int i = 0; i < symbols.size(); i++) {
+            if (symbols.get(i).glyph() == Glyph.LOAD) {
+                rows.put(symbols.get(i).id(), i);
             }
         }
         boolean changed = true;
         while (changed) {
             changed = false;
-            for (Line line : diagram.lines()) {
+            for (Stretch stretch : stretches) {
+                Line line = stretch.line();
                 Integer to = rows.get(line.toSymbol());
                 Integer from = rows.get(line.fromSymbol());
                 if (to != null
@@ -276,10 +321,6 @@ public final class CandidateDrawing {
                 }
             }
         }
-        List<Symbol> symbolRows = new ArrayList<>(all);
-        symbolRows.sort(Comparator.comparingInt(s -> rows.getOrDefault(s.id(), -1)));
-        List<Line> lineRows = new ArrayList<>(diagram.lines());
-        lineRows.sort(Comparator.comparingInt(l -> rows.getOrDefault(l.toSymbol(), -1)));
-        return new Diagram(diagram.id(), diagram.title(), symbolRows, lineRows);
+        return rows;
     }
 }

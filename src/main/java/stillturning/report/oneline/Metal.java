@@ -36,7 +36,7 @@ final class Metal {
     private final Candidate candidate;
     private final Circuit circuit;
     private final List<Way> ways = new ArrayList<>();
-    private final Map<Integer, String> groundOf = new LinkedHashMap<>();
+    private final Map<Integer, GroundPoint> groundOf = new LinkedHashMap<>();
     private final double[] potential;
     private final Set<String> closedContactors;
 
@@ -92,7 +92,30 @@ final class Metal {
 
     /** What the ground point is called at which this net ends. */
     String groundName(int net) {
-        return groundOf.getOrDefault(net, "structure");
+        return groundAt(net).map(ground -> ground.tag().label()).orElse("structure");
+    }
+
+    /** The ground point at which this net ends. */
+    Optional<GroundPoint> groundAt(int net) {
+        return Optional.ofNullable(groundOf.get(net));
+    }
+
+    /** The wire by which this net reaches its ground; empty where it is bolted to it. */
+    Optional<Wire> wireToGround(int net) {
+        boolean bolted =
+                net == 0
+                        || candidate
+                                .all(GroundPoint.class)
+                                .anyMatch(
+                                        point ->
+                                                point.terminals().stream()
+                                                        .anyMatch(t -> net(point, t) == net));
+        return bolted
+                ? Optional.empty()
+                : candidate
+                        .all(Wire.class)
+                        .filter(w -> net(w, "a") == net || net(w, "b") == net)
+                        .findFirst();
     }
 
     /** Higher nearer the sources, lower nearer the loads. */
@@ -139,18 +162,18 @@ final class Metal {
                 .forEach(
                         point -> {
                             for (String terminal : point.terminals()) {
-                                groundOf.putIfAbsent(net(point, terminal), point.tag().label());
+                                groundOf.putIfAbsent(net(point, terminal), point);
                             }
                         });
         Deque<Integer> open = new ArrayDeque<>(groundOf.keySet());
         while (!open.isEmpty()) {
             int net = open.remove();
-            String name = groundName(net);
+            GroundPoint point = groundOf.get(net);
             for (Way way : ways) {
                 if (way.part instanceof Wire && (way.from == net || way.to == net)) {
                     int other = way.from == net ? way.to : way.from;
                     if (!ground(other)) {
-                        groundOf.put(other, name);
+                        groundOf.put(other, point);
                         open.add(other);
                     }
                 }

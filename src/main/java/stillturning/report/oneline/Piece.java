@@ -10,8 +10,9 @@ import stillturning.drawing.Side;
  * What becomes one symbol of a drawing.
  *
  * @param id unique in the drawing
+ * @param part id of the part that it belongs to
  */
-record Piece(String id, Glyph glyph, String label, String detail, List<Pin> pins) {
+record Piece(String id, String part, Glyph glyph, String label, String detail, List<Pin> pins) {
 
     /**
      * A terminal of the part as a port of the symbol.
@@ -31,19 +32,21 @@ record Piece(String id, Glyph glyph, String label, String detail, List<Pin> pins
 
     /** The same piece with other words for its rating. */
     Piece detailed(String words) {
-        return new Piece(id, glyph, label, words, pins);
+        return new Piece(id, part, glyph, label, words, pins);
     }
 
     /** A piece in the making, pin by pin. */
     static final class Of {
         private final String id;
+        private final String part;
         private final Glyph glyph;
         private final String label;
         private final String detail;
         private final List<Pin> pins = new ArrayList<>();
 
-        Of(String id, Glyph glyph, String label, String detail) {
+        Of(String id, String part, Glyph glyph, String label, String detail) {
             this.id = id;
+            this.part = part;
             this.glyph = glyph;
             this.label = label;
             this.detail = detail;
@@ -64,7 +67,7 @@ record Piece(String id, Glyph glyph, String label, String detail, List<Pin> pins
         }
 
         Piece made() {
-            return new Piece(id, glyph, label, detail, pins);
+            return new Piece(id, part, glyph, label, detail, pins);
         }
     }
 }

@@ -95,7 +95,7 @@ final class Pieces {
         int field = metal.net(alternator, "field");
         if (usedNets.contains(field) && field != metal.net(alternator, "output")) {
             add(
-                    new Piece.Of(alternator.id() + "-field", Glyph.LOAD, name, "")
+                    new Piece.Of(alternator.id() + "-field", alternator.id(), Glyph.LOAD, name, "")
                             .pin("plus", field, Side.WEST));
         }
     }
@@ -110,6 +110,7 @@ final class Pieces {
         String name = load.tag().label();
         Piece.Of piece =
                 new Piece.Of(
+                        load.id(),
                         load.id(),
                         Glyph.LOAD,
                         engineLoads.contains(load.id()) ? ENGINE_MARK + " " + name : name,
@@ -178,6 +179,7 @@ final class Pieces {
             add(
                     new Piece.Of(
                                     contactor.id() + "-coil",
+                                    contactor.id(),
                                     Glyph.LOAD,
                                     "coil of " + contactor.tag().label(),
                                     "")
@@ -205,6 +207,7 @@ final class Pieces {
                 Piece.Of piece =
                         new Piece.Of(
                                 only ? part.id() : part.id() + "-" + way.name().replace(' ', '-'),
+                                part.id(),
                                 glyph(part, way),
                                 label(part, only ? "" : " " + way.name()),
                                 rating(part));
@@ -252,7 +255,7 @@ final class Pieces {
     }
 
     private static Piece.Of piece(Part part, Glyph glyph, String detail) {
-        return new Piece.Of(part.id(), glyph, part.tag().label(), detail);
+        return new Piece.Of(part.id(), part.id(), glyph, part.tag().label(), detail);
     }
 
     private void add(Piece.Of piece) {

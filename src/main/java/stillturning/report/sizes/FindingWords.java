@@ -1,6 +1,7 @@
 package stillturning.report.sizes;
 
 import stillturning.quantity.Formats;
+import stillturning.quantity.UnitSystem;
 import stillturning.sizing.Carried;
 import stillturning.sizing.Finding;
 import stillturning.sizing.Finding.Mend;
@@ -21,8 +22,14 @@ public final class FindingWords {
         };
     }
 
-    /** What it is about; a wire with its size and length. */
+    /** What it is about; a wire with its size and length in metres. */
     public static String about(SizingReport report, Finding f) {
+        return about(report, f, UnitSystem.METRIC);
+    }
+
+    /** What it is about; a wire with its size and length. */
+    public static String about(SizingReport report, Finding f, UnitSystem system) {
+        SizeUnits units = new SizeUnits(system);
         return report.wires().wires().stream()
                 .filter(w -> w.wire().id().equals(f.part()))
                 .map(
@@ -31,8 +38,9 @@ public final class FindingWords {
                                         + ", AWG "
                                         + w.wire().cable().awg()
                                         + ", "
-                                        + Formats.fixed(w.wire().metres(), 2)
-                                        + " m")
+                                        + units.length(w.wire().metres())
+                                        + " "
+                                        + units.length())
                 .findFirst()
                 .orElseGet(() -> about(f));
     }

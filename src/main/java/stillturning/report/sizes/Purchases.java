@@ -16,11 +16,9 @@ import stillturning.sizing.WeightSheet.PartWeight;
 /** What has to be carried and bought. */
 final class Purchases {
 
-    private static final int KILOGRAM_DIGITS = 3;
-
     private Purchases() {}
 
-    static SizeTable weight(SizingReport report) {
+    static SizeTable weight(SizingReport report, SizeUnits units) {
         WeightSheet sheet = report.purchase().weight();
         List<List<String>> rows = new ArrayList<>();
         for (PartWeight p : sheet.parts()) {
@@ -28,83 +26,84 @@ final class Purchases {
                     List.of(
                             p.part(),
                             p.zone(),
-                            kilograms(p.kilograms()),
-                            arm(p.armMetres()),
+                            units.mass(p.kilograms()),
+                            arm(p.armMetres(), units),
                             p.armMetres().isPresent()
-                                    ? kilograms(p.kilograms() * p.armMetres().getAsDouble())
+                                    ? units.moment(p.kilograms() * p.armMetres().getAsDouble())
                                     : "-"));
         }
         rows.add(
                 List.of(
                         "all",
                         "",
-                        kilograms(sheet.kilograms()),
+                        units.mass(sheet.kilograms()),
                         "",
-                        kilograms(sheet.momentKilogramMetres())));
+                        units.moment(sheet.momentKilogramMetres())));
         return new SizeTable(
                 "weight",
                 "Weight and moment",
                 List.of(
                         words("part", 24),
                         words("zone", 20),
-                        number("weight (kg)"),
-                        number("arm (m)"),
-                        number("moment (kg m)")),
+                        number("weight (" + units.mass() + ")"),
+                        number("arm (" + units.arm() + ")"),
+                        number("moment (" + units.moment() + ")")),
                 rows,
-                notes(sheet));
+                notes(sheet, units));
     }
 
-    private static List<String> notes(WeightSheet sheet) {
+    private static List<String> notes(WeightSheet sheet, SizeUnits units) {
         List<String> notes = new ArrayList<>();
         notes.add("Loads are not counted: they are the same in every candidate.");
         if (sheet.withoutArmKilograms() > 0) {
             notes.add(
-                    kilograms(sheet.withoutArmKilograms())
-                            + " kg have no arm and are missing from the moment; write arm: to the"
+                    units.mass(sheet.withoutArmKilograms())
+                            + " "
+                            + units.mass()
+                            + " have no arm and are missing from the moment; write arm: to the"
                             + " zones of the study.");
         }
         return notes;
     }
 
-    static SizeTable cable(SizingReport report) {
+    static SizeTable cable(SizingReport report, SizeUnits units) {
         List<List<String>> rows = new ArrayList<>();
         for (CableWeight c : report.purchase().weight().cable()) {
             rows.add(
                     List.of(
                             c.awg(),
-                            SizeTables.two(c.metres()),
-                            kilograms(c.conductorKilograms()),
-                            kilograms(c.insulationKilograms()),
-                            kilograms(c.terminalKilograms()),
-                            kilograms(c.kilograms())));
+                            units.length(c.metres()),
+                            units.mass(c.conductorKilograms()),
+                            units.mass(c.insulationKilograms()),
+                            units.mass(c.terminalKilograms()),
+                            units.mass(c.kilograms())));
         }
         return new SizeTable(
                 "cable",
                 "Cable by size",
                 List.of(
                         words("AWG", 4),
-                        number("length (m)"),
-                        number("conductor (kg)"),
-                        number("insulation (kg)"),
-                        number("terminals (kg)"),
-                        number("all (kg)")),
+                        number("length (" + units.length() + ")"),
+                        number("conductor (" + units.mass() + ")"),
+                        number("insulation (" + units.mass() + ")"),
+                        number("terminals (" + units.mass() + ")"),
+                        number("all (" + units.mass() + ")")),
                 rows,
                 List.of());
     }
 
-    static SizeTable bill(SizingReport report) {
+    static SizeTable bill(SizingReport report, SizeUnits units) {
         List<List<String>> rows = new ArrayList<>();
         for (BillRow b : report.purchase().bill()) {
             boolean metres = b.unit() == BillRow.Unit.METRES;
-            int digits = metres ? 2 : 0;
             rows.add(
                     List.of(
                             b.item(),
                             b.detail(),
-                            Formats.fixed(b.quantity(), digits),
-                            metres ? "m" : "pieces",
-                            Formats.fixed(b.spares(), digits),
-                            kilograms(b.kilograms()),
+                            metres ? units.length(b.quantity()) : Formats.fixed(b.quantity(), 0),
+                            metres ? units.length() : "pieces",
+                            metres ? units.length(b.spares()) : Formats.fixed(b.spares(), 0),
+                            units.mass(b.kilograms()),
                             SizeTables.two(b.price())));
         }
         return new SizeTable(
@@ -116,7 +115,7 @@ final class Purchases {
                         number("quantity"),
                         words("unit", 6),
                         number("spares"),
-                        number("weight (kg)"),
+                        number("weight (" + units.mass() + ")"),
                         number("price")),
                 rows,
                 List.of(
@@ -125,11 +124,7 @@ final class Purchases {
                                 + " The price of wire holds that of its terminals."));
     }
 
-    private static String kilograms(double kilograms) {
-        return Formats.fixed(kilograms, KILOGRAM_DIGITS);
-    }
-
-    private static String arm(OptionalDouble metres) {
-        return metres.isPresent() ? SizeTables.two(metres.getAsDouble()) : "-";
+    private static String arm(OptionalDouble metres, SizeUnits units) {
+        return metres.isPresent() ? units.arm(metres.getAsDouble()) : "-";
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import stillturning.quantity.UnitSystem;
 import stillturning.sizing.Finding;
 import stillturning.sizing.SizingReport;
 
@@ -12,14 +13,19 @@ public final class SizeFiles {
 
     private SizeFiles() {}
 
-    /** Text of each file by its name. */
+    /** Text of each file by its name, in metres and kilograms. */
     public static Map<String, String> of(List<SizingReport> reports) {
+        return of(reports, UnitSystem.METRIC);
+    }
+
+    /** Text of each file by its name. */
+    public static Map<String, String> of(List<SizingReport> reports, UnitSystem system) {
         Map<String, SizeTable> all = new LinkedHashMap<>();
         for (SizingReport report : reports) {
             List<SizeTable> tables = new ArrayList<>();
-            tables.add(findings(report));
-            tables.addAll(SizeTables.of(report));
-            tables.addAll(SizeTables.lists(report));
+            tables.add(findings(report, system));
+            tables.addAll(SizeTables.of(report, system));
+            tables.addAll(SizeTables.lists(report, system));
             for (SizeTable table : tables) {
                 all.merge(
                         table.name(),
@@ -32,13 +38,13 @@ public final class SizeFiles {
         return files;
     }
 
-    private static SizeTable findings(SizingReport report) {
+    private static SizeTable findings(SizingReport report, UnitSystem system) {
         List<List<String>> rows = new ArrayList<>();
         for (Finding f : report.findings()) {
             rows.add(
                     List.of(
                             FindingWords.gravity(f.rule().gravity()),
-                            FindingWords.about(report, f),
+                            FindingWords.about(report, f, system),
                             FindingWords.wrong(f),
                             FindingWords.mend(f)));
         }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import stillturning.quantity.Formats;
+import stillturning.quantity.UnitSystem;
 import stillturning.report.sizes.SizeTable.Head;
 import stillturning.sizing.LoadAnalysis.Balance;
 import stillturning.sizing.LoadAnalysis.LoadRow;
@@ -26,29 +27,41 @@ public final class SizeTables {
 
     private SizeTables() {}
 
-    /** What one reads, in order. */
+    /** What one reads, in order, in metres and kilograms. */
     public static List<SizeTable> of(SizingReport report) {
+        return of(report, UnitSystem.METRIC);
+    }
+
+    /** What one reads, in order. */
+    public static List<SizeTable> of(SizingReport report, UnitSystem system) {
+        SizeUnits units = new SizeUnits(system);
         return List.of(
                 loadsByPhase(report),
                 sources(report),
                 allOn(report),
                 charge(report),
-                wires(report),
-                drops(report),
+                wires(report, units),
+                drops(report, units),
                 mains(report),
                 DeviceTables.protectors(report),
                 DeviceTables.contacts(report),
                 DeviceTables.cranking(report),
-                Purchases.weight(report),
-                Purchases.cable(report));
+                Purchases.weight(report, units),
+                Purchases.cable(report, units));
+    }
+
+    /** What one takes along to reckon, to buy, to cut and to crimp, in metres and kilograms. */
+    public static List<SizeTable> lists(SizingReport report) {
+        return lists(report, UnitSystem.METRIC);
     }
 
     /** What one takes along to reckon, to buy, to cut and to crimp. */
-    public static List<SizeTable> lists(SizingReport report) {
+    public static List<SizeTable> lists(SizingReport report, UnitSystem system) {
+        SizeUnits units = new SizeUnits(system);
         return List.of(
                 loads(report),
-                Purchases.bill(report),
-                WireLists.wires(report),
+                Purchases.bill(report, units),
+                WireLists.wires(report, units),
                 WireLists.labels(report));
     }
 
@@ -205,21 +218,21 @@ public final class SizeTables {
                 List.of());
     }
 
-    private static SizeTable wires(SizingReport report) {
+    private static SizeTable wires(SizingReport report, SizeUnits units) {
         return new SizeTable(
                 "wires",
                 "Wires",
                 List.of(
                         words("wire", PART),
                         words("AWG", 4),
-                        number("length (m)"),
+                        number("length (" + units.length() + ")"),
                         number("worst (A)"),
                         number("may (A)"),
                         number("slack"),
                         number("warm (°C)"),
                         words("guarded by", 28),
                         words("needs", 5)),
-                report.wires().wires().stream().map(SizeTables::wire).toList(),
+                report.wires().wires().stream().map(w -> wire(w, units)).toList(),
                 List.of(
                         "worst: over the phases and every single failure, shorts apart. may: AC"
                                 + " 43.13-1B, by a law laid through the points that could be read,"
@@ -227,12 +240,12 @@ public final class SizeTables {
                                 + " the thinnest size that meets every rule."));
     }
 
-    private static List<String> wire(WireSize w) {
+    private static List<String> wire(WireSize w, SizeUnits units) {
         boolean idle = w.worst().amps() < IDLE_AMPS;
         return List.of(
                 w.wire().id(),
                 w.wire().cable().awg(),
-                two(w.wire().metres()),
+                units.length(w.wire().metres()),
                 two(w.worst().amps()),
                 one(w.can().amps()),
                 idle ? "-" : one(w.slack()),
@@ -241,14 +254,14 @@ public final class SizeTables {
                 w.smallest().map(c -> c.awg()).orElse("none"));
     }
 
-    private static SizeTable drops(SizingReport report) {
+    private static SizeTable drops(SizingReport report, SizeUnits units) {
         List<List<String>> rows = new ArrayList<>();
         for (Circuit c : report.wires().circuits()) {
             rows.add(
                     List.of(
                             c.name(),
                             two(c.amps()),
-                            two(c.metres()),
+                            units.length(c.metres()),
                             two(c.drop().volts()),
                             two(c.drop().limitVolts()),
                             c.drop().continuous() ? "continuous" : "now and then",
@@ -262,7 +275,7 @@ public final class SizeTables {
                 List.of(
                         words("load", PART),
                         number("current (A)"),
-                        number("out and back (m)"),
+                        number("out and back (" + units.length() + ")"),
                         number("wires drop (V)"),
                         number("limit (V)"),
                         words("load is", 12),

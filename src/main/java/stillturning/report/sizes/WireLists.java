@@ -12,7 +12,7 @@ final class WireLists {
 
     private WireLists() {}
 
-    static SizeTable wires(SizingReport report) {
+    static SizeTable wires(SizingReport report, SizeUnits units) {
         List<List<String>> rows = new ArrayList<>();
         for (WireSize w : report.wires().wires()) {
             rows.add(
@@ -21,7 +21,7 @@ final class WireLists {
                             w.ends().from().toString(),
                             w.ends().to().toString(),
                             w.wire().cable().awg(),
-                            SizeTables.two(w.wire().metres()),
+                            units.length(w.wire().metres()),
                             w.ends().said().colour().orElse(""),
                             w.ends().said().terminals().orElse(""),
                             String.join(" > ", w.ends().zones()),
@@ -35,7 +35,7 @@ final class WireLists {
                         words("from", 20),
                         words("to", 20),
                         words("AWG", 4),
-                        SizeTable.Head.number("length (m)"),
+                        SizeTable.Head.number("length (" + units.length() + ")"),
                         words("colour", 10),
                         words("terminals", 10),
                         words("zones", 10),

@@ -23,8 +23,7 @@ final class Choices<T> extends HBox {
             button.setAccessibleText(question + ": " + choice.words());
             button.setSelected(choice.value().equals(answer.get()));
             button.setOnAction(event -> answer.set(choice.value()));
-            answer.addListener(
-                    (of, before, now) -> button.setSelected(choice.value().equals(now)));
+            answer.addListener((of, before, now) -> button.setSelected(choice.value().equals(now)));
             getChildren().add(button);
         }
     }

@@ -117,10 +117,8 @@ public final class StartArea implements Area {
                         "Protected and switched by",
                         beginning.protection(),
                         List.of(
-                                new Choices.Choice<>(
-                                        Protection.BREAKERS, "breakers"),
-                                new Choices.Choice<>(
-                                        Protection.SOLID_STATE, "solid state"))));
+                                new Choices.Choice<>(Protection.BREAKERS, "breakers"),
+                                new Choices.Choice<>(Protection.SOLID_STATE, "solid state"))));
         row(
                 grid,
                 "Voltage while charging",
@@ -204,8 +202,7 @@ public final class StartArea implements Area {
     }
 
     private void listRecent() {
-        recent.getChildren()
-                .setAll(settings.get().recent().stream().map(this::link).toList());
+        recent.getChildren().setAll(settings.get().recent().stream().map(this::link).toList());
         if (recent.getChildren().isEmpty()) {
             recent.getChildren().add(wrapped("Nothing was open yet."));
         }

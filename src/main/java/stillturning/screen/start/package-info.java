@@ -1,4 +1,7 @@
-/** The area in which a study begins or is opened. Knows the questions of {@code desk.start}, and no file. */
+/**
+ * The area in which a study begins or is opened. Knows the questions of {@code desk.start}, and no
+ * file.
+ */
 @NullMarked
 package stillturning.screen.start;
 

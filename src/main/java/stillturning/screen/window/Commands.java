@@ -62,8 +62,7 @@ final class Commands {
     }
 
     void quit() {
-        window.stage()
-                .fireEvent(new WindowEvent(window.stage(), WindowEvent.WINDOW_CLOSE_REQUEST));
+        window.stage().fireEvent(new WindowEvent(window.stage(), WindowEvent.WINDOW_CLOSE_REQUEST));
         window.stage().close();
     }
 }

@@ -40,9 +40,7 @@ final class Menus extends MenuBar {
                 item(
                         "Redo",
                         new KeyCodeCombination(
-                                KeyCode.Z,
-                                KeyCombination.SHORTCUT_DOWN,
-                                KeyCombination.SHIFT_DOWN),
+                                KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
                         commands::redo);
         getMenus().addAll(study(), new Menu("Edit", null, undo, redo), view(), help());
         settings.addListener((of, before, now) -> listRecent());

@@ -12,7 +12,9 @@ import stillturning.desk.News;
 import stillturning.desk.News.Reply;
 import stillturning.desk.News.Weight;
 
-/** What the user should know, above the area, until it is answered or put away; never in the way. */
+/**
+ * What the user should know, above the area, until it is answered or put away; never in the way.
+ */
 final class Notices extends VBox {
 
     Notices() {

@@ -34,8 +34,7 @@ final class StatusLine extends HBox {
         bar.setPrefWidth(120);
         bar.setAccessibleText("Progress of what is under way");
         getChildren().addAll(mistakes, results, gap, words, bar, callOff);
-        errands.underWay()
-                .addListener((ListChangeListener<UnderWay>) change -> tell(errands));
+        errands.underWay().addListener((ListChangeListener<UnderWay>) change -> tell(errands));
         tell(errands);
         clear();
     }
@@ -79,7 +78,9 @@ final class StatusLine extends HBox {
         if (desk.results().get().assessment().isEmpty()) {
             return wrong == 0 ? "" : "Nothing can be computed before they are mended.";
         }
-        return desk.stale() ? "\u25CB Results are older than the files" : "\u25CF Results are of now";
+        return desk.stale()
+                ? "\u25CB Results are older than the files"
+                : "\u25CF Results are of now";
     }
 
     private static void shown(Hyperlink link, String text) {

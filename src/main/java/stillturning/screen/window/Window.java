@@ -97,8 +97,7 @@ public final class Window {
         show(AreaName.START);
     }
 
-    private Surroundings surroundings(
-            Stage owner, Consumer<URI> browser) {
+    private Surroundings surroundings(Stage owner, Consumer<URI> browser) {
         return new Surroundings() {
             @Override
             public Stage stage() {
@@ -283,7 +282,9 @@ public final class Window {
         show(AreaName.START);
     }
 
-    /** Ends what runs in the background and keeps settings; the window itself is closed by others. */
+    /**
+     * Ends what runs in the background and keeps settings; the window itself is closed by others.
+     */
     public void close() {
         settings.set(
                 settings.get()

@@ -77,11 +77,7 @@ class ScreensTest {
             if (area != AreaName.START) {
                 OnScreen.on(
                         () -> {
-                            screen.window
-                                    .study()
-                                    .orElseThrow()
-                                    .desk()
-                                    .go(destination(area, shown));
+                            screen.window.study().orElseThrow().desk().go(destination(area, shown));
                             return true;
                         });
                 OnScreen.pause(500);

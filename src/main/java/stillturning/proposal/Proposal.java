@@ -1,10 +1,11 @@
-package stillturning.cli;
+package stillturning.proposal;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import stillturning.files.PartPlace;
@@ -14,8 +15,12 @@ import stillturning.files.Variation;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.parts.Cable;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.Quantity;
 import stillturning.sizing.Finding;
 import stillturning.sizing.Finding.Mend;
+import stillturning.sizing.ProtectorSize;
+import stillturning.sizing.Reach;
 import stillturning.sizing.Sizing;
 import stillturning.sizing.SizingReport;
 import stillturning.sizing.WireSize;
@@ -30,31 +35,36 @@ import stillturning.yaml.YamlDocument;
  *
  * @param before the file as it is
  * @param after the file as proposed
- * @param left findings that no size mends
+ * @param now sizes as they are
+ * @param then sizes as proposed
  */
-record Proposal(YamlDocument before, YamlDocument after, List<Finding> left) {
+public record Proposal(
+        YamlDocument before, YamlDocument after, SizingReport now, SizingReport then) {
 
     private static final int MOST_ROUNDS = 8;
-
-    Proposal {
-        left = List.copyOf(left);
-    }
 
     /**
      * Finds the sizes.
      *
-     * @throws Refusal if the file cannot be changed or the candidate cannot be computed
+     * @param first the candidate's sizes as they are
+     * @param progress told before each phase of each round, which takes as long as sizing does;
+     *     what it throws ends the search
+     * @throws NoProposal if the file cannot be changed or the candidate cannot be computed
      */
-    static Proposal of(FoundStudy found, String candidate, SizingReport first) {
+    public static Proposal of(
+            StudyReader reader, String candidate, SizingReport first, Consumer<String> progress)
+            throws NoProposal {
         try {
-            return search(found.reader(), candidate, first);
+            return search(reader, candidate, first, progress);
         } catch (EditRefused | UntoldStory e) {
-            throw new Refusal(candidate + ": no proposal can be made: " + e.getMessage());
+            throw new NoProposal(
+                    candidate + ": no proposal can be made: " + e.getMessage(), List.of());
         }
     }
 
-    private static Proposal search(StudyReader reader, String candidate, SizingReport first)
-            throws EditRefused, UntoldStory {
+    private static Proposal search(
+            StudyReader reader, String candidate, SizingReport first, Consumer<String> progress)
+            throws EditRefused, UntoldStory, NoProposal {
         StudyReader now = reader;
         SizingReport report = first;
         for (int round = 0; round < MOST_ROUNDS; round++) {
@@ -66,27 +76,29 @@ record Proposal(YamlDocument before, YamlDocument after, List<Finding> left) {
                 break;
             }
             now = now.with(now.resized(candidate, places, gauges, ratings));
-            report = sized(now, candidate);
+            report = sized(now, candidate, label(round, progress));
         }
-        return new Proposal(reader.document(candidate), now.document(candidate), report.findings());
+        return new Proposal(reader.document(candidate), now.document(candidate), first, report);
     }
 
     private static Map<String, PartPlace> places(ReadStudy read, String candidate) {
         return read.sizes().places().getOrDefault(candidate, Map.of());
     }
 
-    private static SizingReport sized(StudyReader reader, String id) throws UntoldStory {
+    private static Consumer<String> label(int round, Consumer<String> progress) {
+        return phase -> progress.accept("round " + (round + 1) + ", " + phase);
+    }
+
+    private static SizingReport sized(StudyReader reader, String id, Consumer<String> progress)
+            throws UntoldStory, NoProposal {
         ReadStudy read = reader.study(Variation.NONE);
-        Study study =
-                read.study()
-                        .orElseThrow(
-                                () ->
-                                        new Refusal(
-                                                id
-                                                        + ": the proposal does not read:\n"
-                                                        + ProblemText.of(read.problems())));
+        if (read.study().isEmpty()) {
+            throw new NoProposal(id + ": the proposal does not read:", read.problems());
+        }
+        Study study = read.study().get();
         Candidate candidate = study.candidate(id).orElseThrow();
-        return Sizing.of(study, candidate, read.sizes().installation());
+        return Sizing.of(
+                study, candidate, read.sizes().installation(), Reach.SINGLE_FAILURES, progress);
     }
 
     private static Map<String, Double> ratings(SizingReport report) {
@@ -165,7 +177,50 @@ record Proposal(YamlDocument before, YamlDocument after, List<Finding> left) {
     }
 
     /** Whether anything would change. */
-    boolean changes() {
+    public boolean changes() {
         return !before.text().equals(after.text());
+    }
+
+    /** Findings that no size mends. */
+    public List<Finding> left() {
+        return then.findings();
+    }
+
+    /** Every part that gets another size, wires first. */
+    public List<Resize> resizes() {
+        Map<String, String> gauges = new LinkedHashMap<>();
+        now.wires().wires().forEach(w -> gauges.put(w.wire().id(), w.wire().cable().awg()));
+        List<Resize> all = new ArrayList<>();
+        for (WireSize size : then.wires().wires()) {
+            String awg = size.wire().cable().awg();
+            String was = gauges.getOrDefault(size.wire().id(), awg);
+            if (!was.equals(awg)) {
+                all.add(new Resize(size.wire().id(), Resize.Of.WIRE, was, awg));
+            }
+        }
+        all.addAll(protectors());
+        return List.copyOf(all);
+    }
+
+    private List<Resize> protectors() {
+        Map<String, Double> ratings = new LinkedHashMap<>();
+        now.devices().protectors().forEach(p -> ratings.put(p.name(), p.ratedAmps()));
+        List<Resize> all = new ArrayList<>();
+        for (ProtectorSize size : then.devices().protectors()) {
+            double was = ratings.getOrDefault(size.name(), size.ratedAmps());
+            if (was != size.ratedAmps()) {
+                all.add(
+                        new Resize(
+                                size.name(),
+                                Resize.Of.PROTECTOR,
+                                amps(was),
+                                amps(size.ratedAmps())));
+            }
+        }
+        return all;
+    }
+
+    private static String amps(double amps) {
+        return Quantity.of(amps, Dimension.CURRENT).written();
     }
 }

@@ -1,4 +1,4 @@
-package stillturning.cli;
+package stillturning.yaml;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,13 +9,12 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import stillturning.yaml.Spelling;
 
 /**
  * Finds what somebody means by a few words: in any case and order, with or without hyphens, cut
  * short or with a slip of the pen.
  */
-final class LooseNames {
+public final class LooseNames {
 
     /**
      * A name, and what of it may stay unsaid.
@@ -23,15 +22,16 @@ final class LooseNames {
      * @param head names the thing
      * @param tail narrows it; may be empty
      */
-    record Name(String head, String tail) {
-        static Name of(String head) {
+    public record Name(String head, String tail) {
+        /** All of which is to be said. */
+        public static Name of(String head) {
             return new Name(head, "");
         }
     }
 
     /** A thing and everything that it is called. */
-    record Named<T>(T thing, List<Name> names) {
-        Named {
+    public record Named<T>(T thing, List<Name> names) {
+        public Named {
             names = List.copyOf(names);
         }
     }
@@ -78,7 +78,7 @@ final class LooseNames {
     private record Fitting<T>(T thing, Fit fit) {}
 
     /** All things that the words fit best, in their order; empty if they fit none. */
-    static <T> List<T> best(String said, List<Named<T>> among) {
+    public static <T> List<T> best(String said, List<Named<T>> among) {
         List<String> words = words(said);
         if (words.isEmpty()) {
             return List.of();
@@ -92,8 +92,21 @@ final class LooseNames {
                 .toList();
     }
 
+    /** All things that the words fit, best first; all of them in their order if none are said. */
+    public static <T> List<T> fitting(String said, List<Named<T>> among) {
+        List<String> words = words(said);
+        if (words.isEmpty()) {
+            return among.stream().map(Named::thing).toList();
+        }
+        return among.stream()
+                .flatMap(named -> fitting(words, named).stream())
+                .sorted(Comparator.comparing((Fitting<T> f) -> f.fit))
+                .map(Fitting::thing)
+                .toList();
+    }
+
     /** Things that share most words with what was said, best first. */
-    static <T> List<T> nearest(String said, List<Named<T>> among) {
+    public static <T> List<T> nearest(String said, List<Named<T>> among) {
         List<String> words = words(said);
         return among.stream()
                 .filter(named -> shared(words, named) > 0)

@@ -1,4 +1,4 @@
-package stillturning.cli;
+package stillturning.yaml;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import stillturning.cli.LooseNames.Name;
-import stillturning.cli.LooseNames.Named;
+import stillturning.yaml.LooseNames.Name;
+import stillturning.yaml.LooseNames.Named;
 
 class LooseNamesTest {
 

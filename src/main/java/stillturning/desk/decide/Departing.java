@@ -1,0 +1,90 @@
+package stillturning.desk.decide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Assessment;
+import stillturning.desk.decide.DifferenceRow.Group;
+import stillturning.quantity.UnitSystem;
+import stillturning.report.InOrder;
+
+/** How each candidate departs from the baseline. */
+public final class Departing {
+
+    /**
+     * One candidate.
+     *
+     * @param summary the counts of what differs
+     */
+    public record Departure(
+            String candidate, String title, String summary, List<DifferenceRow> rows) {
+        public Departure {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    private final ObservableList<Departure> departures = FXCollections.observableArrayList();
+    private final ReadOnlyStringWrapper baseline = new ReadOnlyStringWrapper("");
+    private final Supplier<UnitSystem> units;
+
+    Departing(Supplier<UnitSystem> units) {
+        this.units = units;
+    }
+
+    /** Every candidate but the baseline, best first. */
+    public ObservableList<Departure> all() {
+        return FXCollections.unmodifiableObservableList(departures);
+    }
+
+    /** From what they depart, or how to say so. */
+    public ReadOnlyStringProperty baseline() {
+        return baseline.getReadOnlyProperty();
+    }
+
+    void take(Optional<Assessment> assessment) {
+        Optional<Appraisal> from =
+                assessment.flatMap(a -> a.study().goals().baseline().flatMap(a::of));
+        baseline.set(
+                from.map(a -> "Departures from \u201C" + a.candidate().title() + "\u201D")
+                        .orElse(
+                                "The study names no baseline. Write baseline: with the name of a"
+                                        + " candidate's file into the study, and what the others"
+                                        + " have, lack and suffer besides is listed here."));
+        List<Departure> all = new ArrayList<>();
+        if (assessment.isPresent() && from.isPresent()) {
+            for (Appraisal appraisal : InOrder.of(assessment.get())) {
+                if (!appraisal.equals(from.get())) {
+                    all.add(departure(assessment.get(), appraisal, from.get()));
+                }
+            }
+        }
+        departures.setAll(all);
+    }
+
+    private Departure departure(Assessment assessment, Appraisal candidate, Appraisal from) {
+        List<DifferenceRow> rows =
+                Differences.of(
+                        assessment, candidate.candidate().id(), from.candidate().id(), units.get());
+        String summary =
+                count(rows, Group.BETTER)
+                        + " failures end better, "
+                        + count(rows, Group.WORSE)
+                        + " worse; "
+                        + count(rows, Group.OWN)
+                        + " new ones reach the engine, "
+                        + count(rows, Group.SPARED)
+                        + " are gone";
+        return new Departure(
+                candidate.candidate().id(), candidate.candidate().title(), summary, rows);
+    }
+
+    private static long count(List<DifferenceRow> rows, Group group) {
+        return rows.stream().filter(r -> r.group() == group).count();
+    }
+}

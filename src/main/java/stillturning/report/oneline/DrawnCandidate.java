@@ -1,0 +1,62 @@
+package stillturning.report.oneline;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.drawing.Diagram;
+
+/**
+ * A candidate as a diagram, and what each symbol and line of it stands for.
+ *
+ * @param footings by the id of a symbol
+ * @param strands in the order of the diagram's lines
+ */
+public record DrawnCandidate(Diagram diagram, Map<String, Footing> footings, List<Strand> strands) {
+
+    private static final String LINE = "line ";
+
+    /**
+     * What a symbol stands for.
+     *
+     * @param part id of its part; empty for a joint that is no part
+     * @param nets numbers of the nets at its ports, in the candidate's circuit
+     * @param grounds id of the symbol that this is the ground of; empty for any other symbol
+     */
+    public record Footing(Optional<String> part, List<Integer> nets, Optional<String> grounds) {
+        public Footing {
+            nets = List.copyOf(nets);
+        }
+    }
+
+    /**
+     * What a line stands for.
+     *
+     * @param wire id of the wire; empty where two ports are joined directly
+     */
+    public record Strand(Optional<String> wire, int fromNet, int toNet) {}
+
+    public DrawnCandidate {
+        footings = Collections.unmodifiableMap(new LinkedHashMap<>(footings));
+        strands = List.copyOf(strands);
+    }
+
+    /** What a symbol stands for. */
+    Footing footing(String symbol) {
+        Footing footing = footings.get(symbol);
+        if (footing == null) {
+            throw new IllegalArgumentException(symbol + " is no symbol of the drawing");
+        }
+        return footing;
+    }
+
+    /** The part that a symbol belongs to, or the wire that a line ({@code line 3}) is. */
+    public Optional<String> partAt(String key) {
+        if (key.startsWith(LINE)) {
+            int number = Integer.parseInt(key.substring(LINE.length()));
+            return strands.get(number).wire();
+        }
+        return Optional.ofNullable(footings.get(key)).flatMap(Footing::part);
+    }
+}

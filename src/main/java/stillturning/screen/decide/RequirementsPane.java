@@ -1,0 +1,176 @@
+package stillturning.screen.decide;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.Observable;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.css.PseudoClass;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import stillturning.desk.decide.Deciding;
+import stillturning.desk.decide.DifferenceRow.Told;
+import stillturning.desk.decide.RequirementTable;
+import stillturning.desk.decide.RequirementTable.Cell;
+import stillturning.desk.decide.RequirementTable.Row;
+
+/** Each requirement against each candidate, and the failures that break it. */
+final class RequirementsPane extends VBox {
+
+    private static final PseudoClass MISSED = PseudoClass.getPseudoClass("missed");
+    private static final int NAME_WIDTH = 14;
+
+    private final Deciding deciding;
+    private final TableView<Row> table = new TableView<>();
+    private final Label reason = new Label();
+    private final ListView<String> failures = new ListView<>();
+    private Optional<Cell> chosen = Optional.empty();
+
+    RequirementsPane(Deciding deciding) {
+        this.deciding = deciding;
+        getStyleClass().add("area-pane");
+        table.setId("requirements");
+        table.setAccessibleText("Requirements by candidate");
+        table.getSelectionModel().setCellSelectionEnabled(true);
+        table.getSelectionModel().getSelectedCells().addListener((Observable cells) -> choose());
+        table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+        table.setPlaceholder(
+                words(
+                        "The study asks for nothing yet. Write requirements: into the study, such"
+                                + " as endurance-without-charging: 30 min, and every candidate is"
+                                + " held against them here."));
+        VBox.setVgrow(table, Priority.ALWAYS);
+        reason.setWrapText(true);
+        reason.setMinHeight(Region.USE_PREF_SIZE);
+        failures.setId("breaking-failures");
+        failures.setAccessibleText("Failures that break the requirement; Enter opens the story");
+        failures.setPlaceholder(words("No failure breaks it."));
+        failures.setOnKeyPressed(
+                event -> {
+                    if (event.getCode() == KeyCode.ENTER) {
+                        open();
+                    }
+                });
+        failures.setOnMouseClicked(
+                event -> {
+                    if (event.getClickCount() == 2) {
+                        open();
+                    }
+                });
+        failures.getStyleClass().add("dense");
+        getChildren().addAll(table, reason, failures);
+        deciding.requirements().addListener((value, from, to) -> refill(to));
+        refill(deciding.requirements().get());
+    }
+
+    private static Label words(String text) {
+        Label label = new Label(text);
+        label.getStyleClass().add("empty-words");
+        label.setWrapText(true);
+        return label;
+    }
+
+    private void refill(RequirementTable now) {
+        table.getColumns().clear();
+        TableColumn<Row, String> name = new TableColumn<>("Requirement");
+        name.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue().requirement()));
+        name.setCellFactory(column -> new WrappedCell<>());
+        name.setPrefWidth(NAME_WIDTH * 13);
+        table.getColumns().add(name);
+        for (int i = 0; i < now.candidates().size(); i++) {
+            table.getColumns().add(column(now.candidates().get(i), i));
+        }
+        table.getItems().setAll(now.rows());
+        chosen = Optional.empty();
+        selectFirstMissed(now.rows());
+        tell();
+    }
+
+    private static TableColumn<Row, Cell> column(String title, int index) {
+        TableColumn<Row, Cell> column = new TableColumn<>();
+        Label head = new Label(title);
+        head.setWrapText(true);
+        head.getStyleClass().add("wrapped-head");
+        column.setGraphic(head);
+        column.setText("");
+        column.setSortable(false);
+        column.setCellValueFactory(
+                row -> new ReadOnlyObjectWrapper<>(row.getValue().cells().get(index)));
+        column.setCellFactory(c -> new MetCell());
+        return column;
+    }
+
+    private void selectFirstMissed(List<Row> rows) {
+        for (int row = 0; row < rows.size(); row++) {
+            for (int i = 0; i < rows.get(row).cells().size(); i++) {
+                if (!rows.get(row).cells().get(i).met()) {
+                    table.getSelectionModel().select(row, table.getColumns().get(i + 1));
+                    return;
+                }
+            }
+        }
+    }
+
+    private void choose() {
+        chosen =
+                table.getSelectionModel().getSelectedCells().stream()
+                        .findFirst()
+                        .filter(at -> at.getRow() >= 0 && at.getColumn() > 0)
+                        .map(
+                                at ->
+                                        table.getItems()
+                                                .get(at.getRow())
+                                                .cells()
+                                                .get(at.getColumn() - 1));
+        tell();
+    }
+
+    private void tell() {
+        reason.setText(chosen.map(RequirementsPane::words).orElse("Choose a cell to read why."));
+        failures.getItems().setAll(chosen.map(Cell::failures).orElse(List.of()));
+    }
+
+    private static String words(Cell cell) {
+        return cell.title()
+                + " \u2013 "
+                + cell.requirement()
+                + ": "
+                + cell.word()
+                + ", "
+                + cell.reason()
+                + (cell.failures().isEmpty() ? "." : ". Enter on a failure opens its story.");
+    }
+
+    private void open() {
+        String failure = failures.getSelectionModel().getSelectedItem();
+        if (failure != null) {
+            chosen.ifPresent(cell -> deciding.open(new Told(cell.candidate(), failure)));
+        }
+    }
+
+    /** A verdict by sign and word. */
+    private static final class MetCell extends TableCell<Row, Cell> {
+        @Override
+        protected void updateItem(@Nullable Cell cell, boolean empty) {
+            super.updateItem(cell, empty);
+            boolean nothing = empty || cell == null;
+            getStyleClass().remove("met-cell");
+            getStyleClass().add("met-cell");
+            pseudoClassStateChanged(MISSED, !nothing && !cell.met());
+            setText(nothing ? null : text(cell));
+            setAccessibleText(nothing ? null : words(cell));
+        }
+
+        private static String text(Cell cell) {
+            boolean counted = !cell.met() && !cell.failures().isEmpty();
+            return counted ? "\u2716 by " + cell.failures().size() : cell.word();
+        }
+    }
+}
