@@ -45,6 +45,9 @@ public final class Errands implements AutoCloseable {
     private final ExecutorService threads;
     private final Map<String, Errand<?>> latest = new HashMap<>();
     private final ObservableList<UnderWay> underWay = FXCollections.observableArrayList();
+    // kept, since a view that nobody holds would stop telling its listeners
+    private final ObservableList<UnderWay> seen =
+            FXCollections.unmodifiableObservableList(underWay);
 
     /**
      * @param screen where answers are given
@@ -62,7 +65,7 @@ public final class Errands implements AutoCloseable {
 
     /** What is under way, by name of the work. */
     public ObservableList<UnderWay> underWay() {
-        return FXCollections.unmodifiableObservableList(underWay);
+        return seen;
     }
 
     /**

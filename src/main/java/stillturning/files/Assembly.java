@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,14 +39,46 @@ final class Assembly {
     private final Map<String, Spot> spots = new LinkedHashMap<>();
     private final Set<String> brokenRuns = new HashSet<>();
     private final Ratings ratings = new Ratings();
+    private final Optional<StandIns> standIns;
+    private final Set<String> stoodFor = new LinkedHashSet<>();
     private final List<Joined> joins = new ArrayList<>();
     private final Set<Terminal> joined = new HashSet<>();
 
     Assembly(Catalogue catalogue, double nominalVolts, Report report, Ledger ledger) {
+        this(catalogue, nominalVolts, report, ledger, Optional.empty());
+    }
+
+    private Assembly(
+            Catalogue catalogue,
+            double nominalVolts,
+            Report report,
+            Ledger ledger,
+            Optional<StandIns> standIns) {
+        this.standIns = standIns;
         this.catalogue = catalogue;
         this.maker = new PartMaker(nominalVolts, catalogue.cable());
         this.report = report;
         this.ledger = ledger;
+    }
+
+    /** One in which something stands for every part that cannot be made, to be drawn. */
+    static Assembly forDrawing(Catalogue catalogue, double nominalVolts, Report report) {
+        return new Assembly(
+                catalogue,
+                nominalVolts,
+                report,
+                new Ledger("", Variation.NONE),
+                Optional.of(new StandIns(catalogue)));
+    }
+
+    /** Whether it is there to be drawn, with something in the place of what cannot be made. */
+    boolean isForDrawing() {
+        return standIns.isPresent();
+    }
+
+    /** Parts whose values are not their own. */
+    Set<String> stoodFor() {
+        return Collections.unmodifiableSet(stoodFor);
     }
 
     List<Part> parts() {
@@ -133,6 +166,10 @@ final class Assembly {
     /** The entry with its catalogue class filled in and its values written down. */
     Optional<PartEntry> complete(String id, PartEntry entry, Spot spot) {
         Optional<PartEntry> filled = catalogue.completed(entry);
+        if (filled.isEmpty() && standIns.isPresent()) {
+            stoodFor.add(id);
+            return Optional.of(standIns.get().completed(entry));
+        }
         if (filled.isEmpty()) {
             String kind = Catalogue.kindOf(entry);
             report.unknown(
@@ -151,6 +188,10 @@ final class Assembly {
     /** Makes a complete entry a part, under a name that was claimed. */
     void make(String id, PartEntry entry, String zone, List<String> studs) {
         Spot spot = spotOf(id);
+        if (standIns.isPresent()) {
+            draw(id, entry, zone, studs);
+            return;
+        }
         List<String> open =
                 Values.open(entry).stream().filter(k -> !MAY_STAY_OPEN.contains(k)).toList();
         for (String key : open) {
@@ -168,6 +209,20 @@ final class Assembly {
         } catch (IllegalArgumentException refused) {
             report.problem(
                     spot, String.valueOf(refused.getMessage()), "correct the values of this part");
+        }
+    }
+
+    private void draw(String id, PartEntry entry, String zone, List<String> studs) {
+        StandIns standing = standIns.orElseThrow();
+        PartEntry whole = standing.completed(entry);
+        if (!MAY_STAY_OPEN.containsAll(Values.open(entry))) {
+            stoodFor.add(id);
+        }
+        try {
+            parts.put(id, maker.make(id, whole, zone, studs));
+        } catch (IllegalArgumentException refused) {
+            stoodFor.add(id);
+            parts.put(id, maker.make(id, standing.usual(entry), zone, studs));
         }
     }
 

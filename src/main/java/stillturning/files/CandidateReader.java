@@ -11,6 +11,7 @@ import stillturning.files.entry.Values;
 import stillturning.model.Candidate;
 import stillturning.model.Chances.Odds;
 import stillturning.model.Cockpit;
+import stillturning.model.HalfDrawn;
 import stillturning.model.Installation.Fit;
 import stillturning.model.Join;
 import stillturning.model.LoadNeed;
@@ -35,14 +36,55 @@ final class CandidateReader {
 
     CandidateReader(
             String id, CandidateEntry candidate, Frame frame, Report report, Ledger ledger) {
+        this(
+                id,
+                candidate,
+                frame,
+                new Assembly(Catalogue.shipped(), frame.aircraft().nominalVolts(), report, ledger),
+                report,
+                ledger);
+    }
+
+    private CandidateReader(
+            String id,
+            CandidateEntry candidate,
+            Frame frame,
+            Assembly assembly,
+            Report report,
+            Ledger ledger) {
         this.id = id;
         this.candidate = candidate;
         this.frame = frame;
         this.report = report;
         this.ledger = ledger;
-        this.assembly =
-                new Assembly(Catalogue.shipped(), frame.aircraft().nominalVolts(), report, ledger);
+        this.assembly = assembly;
         this.placement = new Placement(candidate, frame);
+    }
+
+    /** One that makes what can be drawn of a candidate with mistakes. */
+    static CandidateReader forDrawing(
+            String id, CandidateEntry entry, Frame frame, Report unheard) {
+        double nominalVolts = frame.aircraft().nominalVolts();
+        return new CandidateReader(
+                id,
+                entry,
+                frame,
+                Assembly.forDrawing(Catalogue.shipped(), nominalVolts, unheard),
+                unheard,
+                new Ledger("", Variation.NONE));
+    }
+
+    /** What can be drawn; what is wrong is not told. */
+    HalfDrawn halfDrawn() {
+        build();
+        return new HalfDrawn(
+                id,
+                candidate.candidate().isBlank() ? id : candidate.candidate(),
+                assembly.parts(),
+                joins(),
+                candidate.positions().flight(),
+                frame.aircraft().engine().logic().loads(),
+                assembly.stoodFor());
     }
 
     /** What became of each line of the file. */
@@ -73,14 +115,7 @@ final class CandidateReader {
     Optional<Candidate> read(ChancesReader.Said chances) {
         leavesOut();
         returns();
-        addLoads();
-        candidate.parts().forEach(this::addPart);
-        Terminals terminals = new Terminals(assembly, frame, report);
-        Runs runs =
-                new Runs(
-                        candidate,
-                        new RunBuilder.Site(assembly, terminals, placement, frame, report, ledger));
-        expanded = runs.build();
+        Runs runs = build();
         fit = InstallationReader.fit(candidate, assembly, report, ledger);
         odds = new OddsReader(candidate, expanded, assembly, report).read(chances, frame);
         WiringChecks wiring = new WiringChecks(assembly, report);
@@ -102,6 +137,18 @@ final class CandidateReader {
             new MetalPaths(read, assembly, report).check(fed);
         }
         return Optional.of(read).filter(c -> report.isClean());
+    }
+
+    private Runs build() {
+        addLoads();
+        candidate.parts().forEach(this::addPart);
+        Terminals terminals = new Terminals(assembly, frame, report);
+        Runs runs =
+                new Runs(
+                        candidate,
+                        new RunBuilder.Site(assembly, terminals, placement, frame, report, ledger));
+        expanded = runs.build();
+        return runs;
     }
 
     private List<Join> joins() {
@@ -152,6 +199,9 @@ final class CandidateReader {
         entry.price().ifPresent(p -> currency(part, p.currency()));
         Optional<PartEntry> complete = assembly.complete(part, entry, classSpot(part, entry));
         Optional<String> zone = placement.zoneOf(part);
+        if (zone.isEmpty() && assembly.isForDrawing()) {
+            zone = Optional.of("");
+        }
         if (zone.isEmpty()) {
             report.problem(
                     spot, "nothing says where this part sits", "add zone: and a zone of the study");

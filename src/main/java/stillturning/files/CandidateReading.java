@@ -3,56 +3,24 @@ package stillturning.files;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.files.entry.CandidateEntry;
-import stillturning.model.Candidate;
-import stillturning.model.Chances.Odds;
-import stillturning.model.Installation.Fit;
-import stillturning.yaml.Bound;
-import stillturning.yaml.Problem;
+import stillturning.model.HalfDrawn;
 
-/** Everything that came of reading one candidate's file. */
-record CandidateReading(
-        Optional<Candidate> candidate,
-        List<Expanded> expanded,
-        Fit fit,
-        Odds odds,
-        Map<String, PartPlace> places,
-        Told told) {
-
-    /** What is to be said about a file, and what its values are. */
-    record Told(
-            List<Problem> problems,
-            List<Remark> remarks,
-            List<Assumption> assumptions,
-            List<Range> ranges) {
-
-        static Told by(Report report, Ledger ledger) {
-            return new Told(
-                    List.copyOf(report.problems()),
-                    List.copyOf(report.remarks()),
-                    List.copyOf(ledger.assumptions()),
-                    List.copyOf(ledger.ranges()));
-        }
+/**
+ * A candidate's file as far as it can be read.
+ *
+ * @param drawing what can be shown of it; absent only if the study's own file cannot be read
+ * @param findings what is to be said about it, in the order of the file
+ * @param places where each part is asked for
+ */
+public record CandidateReading(
+        Optional<HalfDrawn> drawing, List<Finding> findings, Map<String, PartPlace> places) {
+    public CandidateReading {
+        findings = List.copyOf(findings);
+        places = Map.copyOf(places);
     }
 
-    /** Reads what is bound, which must be there. */
-    static CandidateReading of(
-            StudyFolder.File file,
-            Bound<CandidateEntry> bound,
-            Frame frame,
-            ChancesReader.Said said,
-            Variation variation) {
-        Ledger ledger = new Ledger(file.name(), variation);
-        Report report = new Report(bound.places());
-        CandidateEntry entry = bound.value().orElseThrow();
-        CandidateReader reader = new CandidateReader(file.id(), entry, frame, report, ledger);
-        Optional<Candidate> candidate = reader.read(said);
-        return new CandidateReading(
-                candidate,
-                reader.expanded(),
-                reader.fit(),
-                reader.odds(),
-                reader.places(),
-                Told.by(report, ledger));
+    /** Whether it can be computed, as far as its own file goes. */
+    public boolean isSound() {
+        return findings.stream().noneMatch(Finding::mistake);
     }
 }

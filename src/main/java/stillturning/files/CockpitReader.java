@@ -98,7 +98,8 @@ final class CockpitReader {
         for (Part part : assembly.parts()) {
             if (part instanceof Switch lever && !flight.containsKey(part.id())) {
                 report.problem(
-                        "positions.flight",
+                        new Spot("positions.flight", 0),
+                        part.id(),
                         "nothing says where the switch \"" + part.id() + "\" stands in flight",
                         "add "
                                 + part.id()

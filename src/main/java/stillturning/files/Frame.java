@@ -13,6 +13,7 @@ import java.util.PriorityQueue;
 import java.util.Set;
 import stillturning.files.entry.LoadEntry;
 import stillturning.files.entry.StudyEntry;
+import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
 import stillturning.model.Study;
 
@@ -27,6 +28,14 @@ record Frame(
         Study.Goals goals,
         Zones zones,
         Map<String, LoadEntry> written) {
+
+    /** The same, without a baseline that is none of these. */
+    Frame withBaselineAmong(List<Candidate> candidates) {
+        boolean there =
+                goals.baseline().isEmpty()
+                        || candidates.stream().anyMatch(c -> goals.baseline().get().equals(c.id()));
+        return there ? this : new Frame(heading, aircraft, goals.withoutBaseline(), zones, written);
+    }
 
     Optional<LoadNeed> load(String id) {
         return aircraft.load(id);

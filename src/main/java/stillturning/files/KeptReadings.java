@@ -17,7 +17,7 @@ final class KeptReadings {
             YamlDocument study,
             Set<String> names,
             YamlDocument candidate,
-            CandidateReading reading) {
+            ReadCandidate reading) {
 
         @SuppressWarnings("ReferenceEquality") // an equal text in another document has other places
         boolean restsOn(YamlDocument otherStudy, Set<String> otherNames, YamlDocument other) {
@@ -28,16 +28,16 @@ final class KeptReadings {
     private final Map<String, Kept> byCandidate = new HashMap<>();
 
     /** The reading of a candidate beside others of these names; read now if it is not kept. */
-    CandidateReading of(
+    ReadCandidate of(
             YamlDocument study,
             Set<String> names,
             StudyFolder.File file,
-            Supplier<CandidateReading> reading) {
-        Optional<CandidateReading> kept = kept(study, names, file);
+            Supplier<ReadCandidate> reading) {
+        Optional<ReadCandidate> kept = kept(study, names, file);
         if (kept.isPresent()) {
             return kept.get();
         }
-        CandidateReading made = reading.get();
+        ReadCandidate made = reading.get();
         synchronized (this) {
             byCandidate.keySet().retainAll(names);
             byCandidate.put(file.id(), new Kept(study, names, file.document(), made));
@@ -45,7 +45,7 @@ final class KeptReadings {
         return made;
     }
 
-    private synchronized Optional<CandidateReading> kept(
+    private synchronized Optional<ReadCandidate> kept(
             YamlDocument study, Set<String> names, StudyFolder.File file) {
         return Optional.ofNullable(byCandidate.get(file.id()))
                 .filter(k -> k.restsOn(study, names, file.document()))

@@ -2,8 +2,10 @@ package stillturning.files;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Map;
+import java.util.Optional;
 import stillturning.files.entry.Names;
 import stillturning.yaml.Places;
 import stillturning.yaml.Problem;
@@ -13,7 +15,6 @@ import stillturning.yaml.Spelling;
 final class Report {
 
     private static final int MOST = 200;
-    private static final int MOST_NAMES = 12;
 
     /**
      * Where a message belongs.
@@ -36,6 +37,7 @@ final class Report {
 
     private final Places places;
     private final List<Problem> problems = new ArrayList<>();
+    private final Map<Problem, String> subjects = new HashMap<>();
     private final List<Remark> remarks = new ArrayList<>();
 
     Report(Places places) {
@@ -64,19 +66,22 @@ final class Report {
         add(placed(spot, wrong, right));
     }
 
-    /** Tells that nothing of this name is known. */
-    void unknown(Spot spot, String what, String name, Collection<String> known) {
-        String right = problems.size() < MOST ? choice(name, known) : "";
-        problem(spot, "there is no " + what + " \"" + name + "\"", right);
+    /** Tells a mistake that is about one part, though no line of its own says so. */
+    void problem(Spot spot, String part, String wrong, String right) {
+        Problem problem = placed(spot, wrong, right);
+        subjects.put(problem, part);
+        add(problem);
     }
 
-    private static String choice(String name, Collection<String> known) {
-        if (known.isEmpty()) {
-            return "there is none to choose from";
-        }
-        String some = known.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
-        String all = known.size() > MOST_NAMES ? some + ", ..." : some;
-        return Spelling.didYouMean(name, known) + "write one of " + all;
+    /** The part that a mistake is about, where its path does not say so. */
+    Optional<String> subjectOf(Problem problem) {
+        return Optional.ofNullable(subjects.get(problem));
+    }
+
+    /** Tells that nothing of this name is known. */
+    void unknown(Spot spot, String what, String name, Collection<String> known) {
+        String right = problems.size() < MOST ? Spelling.choice(name, known) : "";
+        problem(spot, "there is no " + what + " \"" + name + "\"", right);
     }
 
     /** Tells that a name has a point in it, which stands between a part and its terminal. */

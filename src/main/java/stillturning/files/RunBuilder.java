@@ -101,8 +101,42 @@ final class RunBuilder {
         Optional<Result> result = built();
         if (result.isEmpty()) {
             site.assembly.breakRun(line.prefix);
+            if (site.assembly.isForDrawing()) {
+                joinBare();
+            }
         }
         return result;
+    }
+
+    /** What can be drawn of a run that cannot be built: its ends, what lies in it, no wires. */
+    private void joinBare() {
+        counts.clear();
+        Spot at = new Spot(line.path, 0);
+        Terminal before = line.from;
+        for (Item item : line.items) {
+            Optional<Way> way = bareWay(item, before);
+            if (way.isPresent()) {
+                if (!before.equals(way.get().in())) {
+                    site.assembly.join(before, way.get().in(), at);
+                }
+                before = way.get().out();
+            }
+        }
+        site.assembly.join(before, line.to, at);
+    }
+
+    private Optional<Way> bareWay(Item item, Terminal before) {
+        if (item instanceof Through through) {
+            return site.terminals.through(through.anchor(), before, line.path);
+        }
+        if (item instanceof NewProtector protector) {
+            Stop stop = created(item, "");
+            Optional<PartEntry> complete =
+                    site.assembly.complete(stop.id(), entry(protector), line.spot(item));
+            complete.ifPresent(e -> site.assembly.make(stop.id(), e, "", List.of()));
+            return Optional.of(new Way(stop.in(), stop.out()));
+        }
+        return Optional.empty();
     }
 
     private Optional<Result> built() {

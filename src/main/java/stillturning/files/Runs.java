@@ -175,7 +175,7 @@ final class Runs {
             result.ifPresent(r -> gauges.addAll(r.gauges()));
             complete &= result.isPresent();
         }
-        if (complete && ground.isPresent()) {
+        if ((complete || site.assembly().isForDrawing()) && ground.isPresent()) {
             giveBack(
                     load,
                     feeds.get(0),

@@ -14,7 +14,7 @@ import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stillturning.files.CandidateReading.Told;
+import stillturning.files.ReadCandidate.Told;
 import stillturning.files.StudyFolder.File;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.Notation;
@@ -146,6 +146,17 @@ public final class StudyReader {
         return new Making(variation, candidates).study();
     }
 
+    /** The study of the opened folder for somebody who is at work on it, mistakes and all. */
+    public Reading reading() {
+        Making making = new Making(Variation.NONE, candidates);
+        return making.reading(making.study());
+    }
+
+    /** The forms of the study's files; absent if there is no file of the study. */
+    public Optional<StudyForms> forms() {
+        return study.map(written -> new StudyForms(written.file.document()));
+    }
+
     /**
      * The ranges of all values that can reach what happens in a candidate: those of the study's
      * file and of its own, without masses and failure rates.
@@ -197,6 +208,8 @@ public final class StudyReader {
         private final Map<String, Odds> odds = new LinkedHashMap<>();
         private final Map<String, Fit> fits = new LinkedHashMap<>();
         private final Map<String, Map<String, PartPlace>> places = new LinkedHashMap<>();
+        private Optional<Frame> frame = Optional.empty();
+        private final List<Looked> looked = new ArrayList<>();
 
         Making(Variation variation, List<Written<CandidateEntry>> made) {
             this.variation = variation;
@@ -204,9 +217,8 @@ public final class StudyReader {
         }
 
         ReadStudy study() {
-            Optional<Frame> frame = study.flatMap(this::frame);
-            List<Candidate> read =
-                    made.stream().flatMap(c -> candidate(c, frame).stream()).toList();
+            frame = study.flatMap(this::frame);
+            List<Candidate> read = made.stream().flatMap(c -> candidate(c).stream()).toList();
             Collections.sort(problems);
             remarks.sort(
                     Comparator.comparing((Remark r) -> r.file().toString())
@@ -253,31 +265,53 @@ public final class StudyReader {
                     .collect(Collectors.toCollection(TreeSet::new));
         }
 
-        private Optional<Candidate> candidate(
-                Written<CandidateEntry> written, Optional<Frame> frame) {
+        private Optional<Candidate> candidate(Written<CandidateEntry> written) {
             problems.addAll(written.bound.problems());
+            Report report = new Report(written.bound.places());
             if (written.bound.value().isEmpty() || frame.isEmpty() || said.isEmpty()) {
+                looked.add(looked(written, Optional.empty(), report, Map.of()));
                 return Optional.empty();
             }
-            CandidateReading reading = reading(written, frame.get(), said.get());
+            ReadCandidate reading = reading(written, frame.get(), said.get());
             String name = written.file.id();
             expanded.put(name, reading.expanded());
             fits.put(name, reading.fit());
             odds.put(name, reading.odds());
             places.put(name, reading.places());
             take(reading.told());
+            looked.add(
+                    looked(written, reading.candidate(), reading.report(), reading.places()));
             return reading.candidate();
         }
 
-        private CandidateReading reading(
-                Written<CandidateEntry> written, Frame frame, ChancesReader.Said chances) {
-            Supplier<CandidateReading> read =
-                    () ->
-                            CandidateReading.of(
-                                    written.file, written.bound, frame, chances, variation);
+        private ReadCandidate reading(
+                Written<CandidateEntry> written, Frame around, ChancesReader.Said chances) {
+            Supplier<ReadCandidate> read =
+                    () -> ReadCandidate.of(written.file, written.bound, around, chances, variation);
             return variation.equals(Variation.NONE) && study.isPresent()
                     ? kept.of(study.get().file.document(), names(), written.file, read)
                     : read.get();
+        }
+
+        private Looked looked(
+                Written<CandidateEntry> written,
+                Optional<Candidate> candidate,
+                Report report,
+                Map<String, PartPlace> places) {
+            return new Looked(written.file, written.bound, candidate, report, places);
+        }
+
+        Reading reading(ReadStudy read) {
+            Optional<Frame> seen = frame.or(() -> study.flatMap(this::frameAsFarAsRead));
+            return new WorkingReading(read, looked, seen)
+                    .with(frame.map(f -> cs -> study(f.withBaselineAmong(cs), cs)));
+        }
+
+        private Optional<Frame> frameAsFarAsRead(Written<StudyEntry> written) {
+            Report unheard = new Report(written.bound.places());
+            return written.bound
+                    .asFarAsRead()
+                    .flatMap(entry -> new FrameReader(entry, unheard).read(names()));
         }
 
         private void take(Told told) {

@@ -60,7 +60,7 @@ final class Terminals {
             return part.entry();
         }
         int stud = arrived.merge(bus.id(), 1, Integer::sum);
-        return bus.studs().get(stud - 1);
+        return bus.studs().get(Math.min(stud, bus.studs().size()) - 1);
     }
 
     private Optional<Part> part(Anchor anchor, String path) {

@@ -77,6 +77,7 @@ final class WiringChecks {
             if (!joined.contains(terminal) && !part.mayDangle(name)) {
                 report.problem(
                         part instanceof Load ? Spot.atKey("links") : assembly.spotOf(part.id()),
+                        part.id(),
                         "nothing is joined to " + terminal,
                         "add a link to it");
             }
@@ -118,6 +119,7 @@ final class WiringChecks {
         if (count == 0) {
             report.problem(
                     Spot.atKey("feeds"),
+                    load.id(),
                     "nothing feeds \"" + load.id() + "\"",
                     "add " + load.id() + ": from and a bus, or put it in leaves-out");
         } else if (count < load.inputs().size()) {

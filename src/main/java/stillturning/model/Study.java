@@ -119,6 +119,18 @@ public record Study(
             this(failurePhase, enoughSeconds, requirements, weights, baseline, cases, failurePhase);
         }
 
+        /** The same goals, where nothing is the baseline. */
+        public Goals withoutBaseline() {
+            return new Goals(
+                    failurePhase,
+                    enoughSeconds,
+                    requirements,
+                    weights,
+                    Optional.empty(),
+                    cases,
+                    runUp);
+        }
+
         public Goals {
             requirements = List.copyOf(requirements);
             weights = List.copyOf(weights);

@@ -14,6 +14,7 @@ import java.util.Optional;
 public record Quantity(double si, Dimension dimension, String written) {
 
     private static final MathContext SHORT = new MathContext(15);
+    private static final MathContext SHOWN = new MathContext(4);
     // 17 digits identify a double; three more absorb the rounding of the conversion
     private static final MathContext CERTAIN = new MathContext(20);
 
@@ -54,6 +55,21 @@ public record Quantity(double si, Dimension dimension, String written) {
         BigDecimal text = unit.written(value, SHORT);
         BigDecimal exact = unit.inside(text) == value ? text : unit.written(value, CERTAIN);
         return new Quantity(value, dimension, readable(exact) + " " + unit.symbol());
+    }
+
+    /**
+     * The same value in a unit of a system, rounded to four digits, for showing; itself where it is
+     * written in one already, or where both systems write it alike.
+     */
+    public Quantity in(UnitSystem system) {
+        return UnitTable.shownIn(system, this)
+                .map(
+                        unit -> {
+                            BigDecimal text = unit.written(si, SHOWN);
+                            String words = readable(text) + " " + unit.symbol();
+                            return new Quantity(unit.inside(text), dimension, words);
+                        })
+                .orElse(this);
     }
 
     private static String readable(BigDecimal number) {

@@ -41,6 +41,15 @@ public record Spread(double si, String written) {
         return new Spread(si, text.strip());
     }
 
+    /** The same with its unit as a system has it, rounded for showing; shares and kelvins stay. */
+    public Spread in(UnitSystem system, Quantity around) {
+        if (around.dimension() == Dimension.TEMPERATURE || written.endsWith("%")) {
+            return this;
+        }
+        Quantity shown = new Quantity(si, around.dimension(), written).in(system);
+        return new Spread(shown.si(), shown.written());
+    }
+
     private static double halfWidth(String text, Quantity around) throws MalformedQuantity {
         if (around.dimension() == Dimension.TEMPERATURE) {
             return kelvins(text);

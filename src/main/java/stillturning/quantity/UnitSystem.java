@@ -1,9 +1,9 @@
 package stillturning.quantity;
 
-/** In which lengths and masses a reader thinks. */
+/** In which lengths, masses and temperatures a reader thinks. */
 public enum UnitSystem {
-    /** Metres and kilograms. */
+    /** Metres, kilograms and degrees Celsius. */
     METRIC,
-    /** Feet, inches and pounds. */
+    /** Feet, inches, pounds and degrees Fahrenheit. */
     US
 }

@@ -23,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Every unit that may be written, with its exact factor.
@@ -40,6 +41,10 @@ final class UnitTable {
 
     /** What people write instead of the symbol; never accepted, only answered. */
     private static final Map<String, String> MEANT = new LinkedHashMap<>();
+
+    private static final Set<String> METRIC =
+            Set.of("m", "mm", "cm", "km", "kg", "g", "°C", "degC");
+    private static final Set<String> IMPERIAL = Set.of("ft", "in", "lb", "oz", "°F", "degF");
 
     // pi/4 x (0.0000254 m)^2; pi to 30 digits, far beyond a double
     private static final String CIRCULAR_MIL =
@@ -157,6 +162,30 @@ final class UnitTable {
                 .filter(s -> wanted.isEmpty() || wanted.equals(find(s).map(Unit::dimension)))
                 .findFirst()
                 .or(() -> close.stream().findFirst());
+    }
+
+    /** The unit in which a system shows a quantity that is written in one of the other system. */
+    static Optional<Unit> shownIn(UnitSystem system, Quantity quantity) {
+        boolean us = system == UnitSystem.US;
+        String written = quantity.written().strip().replaceFirst("^" + NUMBER + " *", "");
+        boolean other =
+                find(written)
+                        .filter(
+                                u ->
+                                        us
+                                                ? METRIC.contains(u.symbol())
+                                                : IMPERIAL.contains(u.symbol()))
+                        .isPresent();
+        if (!other) {
+            return Optional.empty();
+        }
+        double size = Math.abs(quantity.si());
+        return switch (quantity.dimension()) {
+            case LENGTH -> find(us ? (size < 0.3048 ? "in" : "ft") : size < 0.1 ? "mm" : "m");
+            case MASS -> find(us ? (size < 0.1 ? "oz" : "lb") : size < 0.1 ? "g" : "kg");
+            case TEMPERATURE -> find(us ? "°F" : "°C");
+            default -> Optional.empty();
+        };
     }
 
     static List<String> symbolsOf(Dimension dimension) {

@@ -66,8 +66,16 @@ public final class Binder {
         List<Problem> problems = new ArrayList<>(document.problems());
         problems.addAll(binding.problems());
         Collections.sort(problems);
-        return new Bound<>(
-                problems.isEmpty() ? value : Optional.empty(), problems, document.places());
+        if (problems.isEmpty()) {
+            return new Bound<>(value, value, problems, document.places());
+        }
+        Places places = new Places(document.file(), document.text(), document.asFarAsRead());
+        Binding lenient = Binding.lenient(places);
+        Optional<T> part =
+                document.asFarAsRead()
+                        .flatMap(tree -> shape.bind(tree, "", lenient))
+                        .map(type::cast);
+        return new Bound<>(Optional.empty(), part, problems, places);
     }
 
     Map<Class<?>, Notation> forms() {

@@ -8,10 +8,26 @@ import java.util.Optional;
 final class Binding {
 
     private final Places places;
+    private final boolean strict;
     private final List<Problem> problems = new ArrayList<>();
 
     Binding(Places places) {
+        this(places, true);
+    }
+
+    private Binding(Places places, boolean strict) {
         this.places = places;
+        this.strict = strict;
+    }
+
+    /** A run over a half-written document: what cannot be read is left out. */
+    static Binding lenient(Places places) {
+        return new Binding(places, false);
+    }
+
+    /** Whether one mistake is enough for a value not to be there. */
+    boolean isStrict() {
+        return strict;
     }
 
     List<Problem> problems() {

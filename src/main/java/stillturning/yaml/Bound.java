@@ -8,9 +8,12 @@ import java.util.Optional;
  *
  * @param value present exactly if there is no problem
  * @param problems every mistake in the document, in order of place
+ * @param asFarAsRead what can be made of a half-written document with its mistakes left out: to be
+ *     shown, never to be computed with
  * @param places where each value stands, for what later rooms have to say about it
  */
-public record Bound<T>(Optional<T> value, List<Problem> problems, Places places) {
+public record Bound<T>(
+        Optional<T> value, Optional<T> asFarAsRead, List<Problem> problems, Places places) {
     public Bound {
         problems = List.copyOf(problems);
     }

@@ -26,6 +26,11 @@ record ChoiceShape(Map<String, Object> words) implements Shape {
     }
 
     @Override
+    public Input input() {
+        return new Input.Choice(List.copyOf(words.keySet()));
+    }
+
+    @Override
     public String example() {
         return words.keySet().iterator().next();
     }

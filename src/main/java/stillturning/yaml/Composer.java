@@ -45,6 +45,8 @@ final class Composer {
     private final List<Problem> problems = new ArrayList<>();
     private final Iterator<Event> events;
     private boolean usable = true;
+    private boolean cutOff;
+    private Optional<Tree> asFarAsRead = Optional.empty();
     private int nodes;
 
     Composer(Path file, String text) {
@@ -69,30 +71,34 @@ final class Composer {
     /** The tree, absent if a problem makes it unusable. */
     Optional<Tree> compose() {
         try {
-            Optional<Tree> root = documents();
-            return usable ? root : Optional.empty();
+            documents();
+            return asFarAsRead.filter(tree -> usable);
         } catch (Stop enough) {
             return Optional.empty();
-        } catch (MarkedYamlEngineException syntax) {
-            problems.add(SyntaxWords.of(file, syntax));
-            return Optional.empty();
-        } catch (YamlEngineException other) {
-            problems.add(
-                    new Problem(
-                            file,
-                            1,
-                            1,
-                            "",
-                            "the file is no YAML: " + other.getMessage(),
-                            "correct the text"));
+        } catch (YamlEngineException syntax) {
+            cutOff(syntax);
             return Optional.empty();
         }
     }
 
-    private Optional<Tree> documents() throws Stop {
-        Optional<Tree> root = Optional.empty();
+    /** What stands before the first fault of a text that is no YAML from there on. */
+    Optional<Tree> asFarAsRead() {
+        return asFarAsRead;
+    }
+
+    private void cutOff(YamlEngineException fault) {
+        usable = false;
+        cutOff = true;
+        String wrong = "the file is no YAML: " + fault.getMessage();
+        problems.add(
+                fault instanceof MarkedYamlEngineException syntax
+                        ? SyntaxWords.of(file, syntax)
+                        : new Problem(file, 1, 1, "", wrong, "correct the text"));
+    }
+
+    private void documents() throws Stop {
         boolean started = false;
-        while (events.hasNext()) {
+        while (!cutOff && events.hasNext()) {
             Event event = events.next();
             if (event instanceof DocumentStartEvent start) {
                 if (started) {
@@ -105,7 +111,7 @@ final class Composer {
                 }
                 started = true;
                 refuseDirectives(start);
-                root = Optional.of(tree(events.next(), "", 0));
+                asFarAsRead = Optional.of(tree(events.next(), "", 0));
             }
         }
         if (!started) {
@@ -118,7 +124,6 @@ final class Composer {
                             "nothing is written in the file",
                             "write at least one \"key: value\""));
         }
-        return root;
     }
 
     private void refuseDirectives(DocumentStartEvent start) throws Stop {
@@ -189,31 +194,43 @@ final class Composer {
 
     private Tree items(CollectionStartEvent start, Span span, String path, int depth) throws Stop {
         List<Tree> items = new ArrayList<>();
-        Event event = events.next();
-        while (event.getEventId() != Event.ID.SequenceEnd) {
-            items.add(tree(event, Places.item(path, items.size()), depth + 1));
-            event = events.next();
+        Span whole = span;
+        try {
+            Event event = events.next();
+            while (!cutOff && event.getEventId() != Event.ID.SequenceEnd) {
+                items.add(tree(event, Places.item(path, items.size()), depth + 1));
+                event = cutOff ? event : events.next();
+            }
+            whole = upTo(span, event);
+        } catch (YamlEngineException syntax) {
+            cutOff(syntax);
         }
-        return new Tree.Items(upTo(span, event), start.isFlow(), List.copyOf(items));
+        return new Tree.Items(whole, start.isFlow(), List.copyOf(items));
     }
 
     private Tree fields(MappingStartEvent start, Span span, String path, int depth) throws Stop {
         List<Tree.Entry> entries = new ArrayList<>();
         Map<String, Span> seen = new HashMap<>();
-        Event event = events.next();
-        while (event.getEventId() != Event.ID.MappingEnd) {
-            Tree.Leaf key = key(event, path, depth);
-            String at = Places.under(path, key.text());
-            Tree value = tree(events.next(), at, depth + 1);
-            Span before = seen.putIfAbsent(key.text(), key.span());
-            if (before == null) {
-                entries.add(new Tree.Entry(key, value));
-            } else {
-                reportTwice(key, before, at);
+        Span whole = span;
+        try {
+            Event event = events.next();
+            while (!cutOff && event.getEventId() != Event.ID.MappingEnd) {
+                Tree.Leaf key = key(event, path, depth);
+                String at = Places.under(path, key.text());
+                Tree value = tree(events.next(), at, depth + 1);
+                Span before = seen.putIfAbsent(key.text(), key.span());
+                if (before == null) {
+                    entries.add(new Tree.Entry(key, value));
+                } else {
+                    reportTwice(key, before, at);
+                }
+                event = cutOff ? event : events.next();
             }
-            event = events.next();
+            whole = upTo(span, event);
+        } catch (YamlEngineException syntax) {
+            cutOff(syntax);
         }
-        return new Tree.Fields(upTo(span, event), start.isFlow(), List.copyOf(entries));
+        return new Tree.Fields(whole, start.isFlow(), List.copyOf(entries));
     }
 
     private void reportTwice(Tree.Leaf key, Span before, String path) throws Stop {

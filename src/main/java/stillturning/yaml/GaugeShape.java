@@ -31,6 +31,11 @@ record GaugeShape(boolean withOrigin) implements Shape {
     }
 
     @Override
+    public Input input() {
+        return new Input.Gauge();
+    }
+
+    @Override
     public String example() {
         return "AWG 16";
     }

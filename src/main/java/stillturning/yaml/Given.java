@@ -6,6 +6,7 @@ import stillturning.quantity.Dimension;
 import stillturning.quantity.MalformedQuantity;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.Spread;
+import stillturning.quantity.UnitSystem;
 
 /**
  * A quantity, how far off it may be, and where it comes from: {@code 20 Ah}, {@code 1.2 A
@@ -30,6 +31,12 @@ public record Given(Quantity quantity, Optional<Spread> spread, Origin origin, S
     /** The same without its origin. */
     public String value() {
         return quantity.written().stripTrailing() + spread.map(s -> " ±" + s.written()).orElse("");
+    }
+
+    /** The same with its units as a system has them, rounded for showing. */
+    public Given in(UnitSystem system) {
+        return new Given(
+                quantity.in(system), spread.map(s -> s.in(system, quantity)), origin, note);
     }
 
     /** Reads one from a text; absent after a fault was told. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Any number of items of one shape. */
 record ListShape(Shape item) implements Shape {
@@ -18,7 +19,40 @@ record ListShape(Shape item) implements Shape {
         for (int i = 0; i < list.items().size(); i++) {
             item.bind(list.items().get(i), Places.item(path, i), binding).ifPresent(bound::add);
         }
-        return Optional.of(List.copyOf(bound)).filter(all -> all.size() == list.items().size());
+        return Optional.of(List.copyOf(bound))
+                .filter(all -> all.size() == list.items().size() || !binding.isStrict());
+    }
+
+    @Override
+    public Input input() {
+        Input each = item.input();
+        return each instanceof Input.Group ? each : new Input.Several(each, separator());
+    }
+
+    @Override
+    public Optional<?> blank() {
+        return Optional.of(List.of());
+    }
+
+    /** One-line notations have commas of their own. */
+    String separator() {
+        return item instanceof WrittenShape ? ";" : ",";
+    }
+
+    @Override
+    public Tree tree(String text) {
+        List<Tree> items = new ArrayList<>();
+        int start = 0;
+        for (String piece : text.split(Pattern.quote(separator()), -1)) {
+            String bare = piece.strip();
+            if (!bare.isEmpty()) {
+                int at = start + piece.indexOf(bare);
+                Span span = new Span(at, at + bare.length(), 1, text.codePointCount(0, at) + 1);
+                items.add(new Tree.Leaf(span, bare, Tree.Style.PLAIN));
+            }
+            start += piece.length() + 1;
+        }
+        return new Tree.Items(new Span(0, text.length(), 1, 1), true, List.copyOf(items));
     }
 
     @Override

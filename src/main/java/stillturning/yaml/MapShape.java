@@ -30,7 +30,7 @@ record MapShape(Shape value) implements Shape {
                     .ifPresent(v -> bound.put(name, v));
         }
         return Optional.of(Collections.unmodifiableMap(bound))
-                .filter(all -> all.size() == fields.entries().size());
+                .filter(all -> all.size() == fields.entries().size() || !binding.isStrict());
     }
 
     private static boolean isName(Tree.Leaf key, String path, Binding binding) {
@@ -48,6 +48,16 @@ record MapShape(Shape value) implements Shape {
                 "\"" + Shown.of(key.text()) + "\" cannot be a name",
                 meant + "use lower case letters, digits and hyphens");
         return false;
+    }
+
+    @Override
+    public Input input() {
+        return new Input.Group();
+    }
+
+    @Override
+    public Optional<?> blank() {
+        return Optional.of(Map.of());
     }
 
     @Override

@@ -98,6 +98,11 @@ record MeasuredShape(
     }
 
     @Override
+    public Input input() {
+        return new Input.Measured(dimension, range(), withOrigin);
+    }
+
+    @Override
     public String example() {
         Quantity usual = dimension.example();
         Optional<Quantity> tooGreat = most.filter(m -> m.si() < usual.si());

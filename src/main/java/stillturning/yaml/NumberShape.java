@@ -57,6 +57,11 @@ record NumberShape(Class<?> kind, BigDecimal least, BigDecimal most) implements 
     }
 
     @Override
+    public Input input() {
+        return new Input.Number(range());
+    }
+
+    @Override
     public String example() {
         return BigDecimal.ONE.max(least).min(most).toPlainString();
     }

@@ -1,11 +1,17 @@
 package stillturning.yaml;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +22,9 @@ import org.jspecify.annotations.Nullable;
 public final class Places {
 
     private record Spot(Tree value, @Nullable Tree parent, Tree.@Nullable Leaf key, int position) {}
+
+    private static final Pattern STEP =
+            Pattern.compile("\"(?<quoted>[^\"]*)\"|\\[(?<item>[0-9]+)\\]|(?<plain>[^.\\[\"]+)");
 
     private final Path file;
     private final String text;
@@ -64,9 +73,29 @@ public final class Places {
         return path + "[" + index + "]";
     }
 
+    /** The keys that a path joins, an item of a list by its number. */
+    public static List<String> keys(String path) {
+        List<String> keys = new ArrayList<>();
+        Matcher step = STEP.matcher(path);
+        while (step.find()) {
+            keys.add(
+                    Stream.of("quoted", "item", "plain")
+                            .map(step::group)
+                            .filter(Objects::nonNull)
+                            .findFirst()
+                            .orElse(""));
+        }
+        return keys;
+    }
+
     /** Place where the value at a path starts, if the document has one. */
     public Optional<Place> value(String path) {
         return tree(path).map(t -> t.span().place());
+    }
+
+    /** The text at a path, if a text stands there. */
+    public Optional<String> text(String path) {
+        return tree(path).filter(Tree.Leaf.class::isInstance).map(t -> ((Tree.Leaf) t).text());
     }
 
     /** Place of the key at a path, if the document has one. */

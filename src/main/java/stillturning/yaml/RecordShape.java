@@ -40,13 +40,30 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
         String at = Places.under(path, field.key());
         Optional<Tree.Entry> entry = written.find(field.key());
         if (entry.isPresent()) {
-            return field.shape().bind(entry.get().value(), at, binding).map(field::component);
+            Optional<?> bound =
+                    field.shape().bind(entry.get().value(), at, binding).map(field::component);
+            return bound.isPresent() || binding.isStrict() ? bound : instead(field);
         }
-        if (field.optional()) {
-            return Optional.of(Optional.empty());
-        }
-        if (field.defaultText().isPresent()) {
-            return Optional.of(shapes.defaultOf(field));
+        Optional<?> absent = absent(field);
+        return absent.isPresent() ? absent : missing(field, written, at, binding);
+    }
+
+    /** What a field holds that is not written and need not be. */
+    private Optional<?> absent(FieldShape field) {
+        return field.optional()
+                ? Optional.of(Optional.empty())
+                : field.defaultText().map(text -> shapes.defaultOf(field));
+    }
+
+    /** What a half-written file has in the place of a value that cannot be read. */
+    private Optional<?> instead(FieldShape field) {
+        Optional<?> absent = absent(field);
+        return absent.isPresent() ? absent : field.shape().blank();
+    }
+
+    private Optional<?> missing(FieldShape field, Tree.Fields written, String at, Binding binding) {
+        if (!binding.isStrict()) {
+            return field.shape().blank();
         }
         String example = field.key() + ": " + field.shape().example();
         binding.report(
@@ -76,7 +93,7 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
                             + "known here: "
                             + String.join(", ", allowed));
         }
-        return strangers.isEmpty();
+        return strangers.isEmpty() || !binding.isStrict();
     }
 
     // a record's own refusal is written "what is wrong; what would be right"
@@ -93,6 +110,24 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
                     words.length > 1 ? words[1] : "correct the values here");
             return Optional.empty();
         }
+    }
+
+    @Override
+    public Input input() {
+        return new Input.Group();
+    }
+
+    @Override
+    public Optional<?> blank() {
+        List<FieldShape> fields = shapes.fieldsOf(type);
+        @Nullable Object[] values = new Object[fields.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = instead(fields.get(i)).orElse(null);
+            if (values[i] == null) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(shapes.make(type, values));
     }
 
     @Override

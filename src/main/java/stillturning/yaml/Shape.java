@@ -28,6 +28,19 @@ sealed interface Shape
         return "a single text";
     }
 
+    /** How a person may be asked for it. */
+    Input input();
+
+    /** What a text from a form stands for, with its place in that text. */
+    default Tree tree(String text) {
+        return new Tree.Leaf(new Span(0, text.length(), 1, 1), text, Tree.Style.PLAIN);
+    }
+
+    /** A value that says nothing, for a half-written file; absent where none can be had. */
+    default Optional<?> blank() {
+        return Optional.empty();
+    }
+
     /** JSON Schema of it. */
     Map<String, Object> schema(SchemaDefinitions definitions);
 }

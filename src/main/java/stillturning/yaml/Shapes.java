@@ -211,6 +211,17 @@ final class Shapes {
         }
     }
 
+    private static Optional<String> words(RecordComponent component) {
+        return words((AnnotatedElement) component)
+                .or(
+                        () ->
+                                Arrays.stream(component.getDeclaringRecord().getInterfaces())
+                                        .flatMap(i -> Arrays.stream(i.getMethods()))
+                                        .filter(m -> m.getName().equals(component.getName()))
+                                        .findFirst()
+                                        .flatMap(Shapes::words));
+    }
+
     static Optional<String> words(AnnotatedElement element) {
         return Optional.ofNullable(element.getAnnotation(Words.class)).map(Words::value);
     }

@@ -3,11 +3,13 @@ package stillturning.yaml;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Finds the word that somebody probably meant. */
 public final class Spelling {
 
     private static final int LONGEST = 60;
+    private static final int MOST_NAMES = 12;
 
     private Spelling() {}
 
@@ -35,6 +37,16 @@ public final class Spelling {
     /** {@code did you mean "gauge"? } with a trailing space, or nothing. */
     public static String didYouMean(String word, Collection<String> candidates) {
         return nearest(word, candidates).map(c -> "did you mean \"" + c + "\"? ").orElse("");
+    }
+
+    /** What to write instead of a name that is none of these. */
+    public static String choice(String name, Collection<String> known) {
+        if (known.isEmpty()) {
+            return "there is none to choose from";
+        }
+        String some = known.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
+        String all = known.size() > MOST_NAMES ? some + ", ..." : some;
+        return didYouMean(name, known) + "write one of " + all;
     }
 
     private static String plain(String word) {

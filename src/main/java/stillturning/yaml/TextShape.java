@@ -13,6 +13,16 @@ record TextShape() implements Shape {
     }
 
     @Override
+    public Input input() {
+        return new Input.AnyText();
+    }
+
+    @Override
+    public Optional<?> blank() {
+        return Optional.of("");
+    }
+
+    @Override
     public String example() {
         return "a few words";
     }

@@ -49,6 +49,11 @@ record UnionShape(String key, Map<String, RecordShape> kinds) implements Shape {
     }
 
     @Override
+    public Input input() {
+        return new Input.Group();
+    }
+
+    @Override
     public String example() {
         return "{" + key + ": " + kinds.keySet().iterator().next() + ", ...}";
     }

@@ -43,6 +43,11 @@ record WrittenShape(Class<?> type, Notation notation, Optional<Shape> longForm) 
     }
 
     @Override
+    public Input input() {
+        return new Input.OneLine(example());
+    }
+
+    @Override
     public String example() {
         return notation.example().or(() -> longForm.map(Shape::example)).orElse("a text");
     }

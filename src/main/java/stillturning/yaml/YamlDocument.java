@@ -30,16 +30,26 @@ public final class YamlDocument {
      */
     private record Source(Path file, String text, boolean marked, Optional<String> onDisk) {}
 
+    /**
+     * What became of the text.
+     *
+     * @param root absent if the text is no YAML that can be used
+     * @param asFarAsRead what stands before the first fault
+     */
+    private record Read(Optional<Tree> root, Optional<Tree> asFarAsRead, List<Problem> problems) {
+        static Read nothing(Problem why) {
+            return new Read(Optional.empty(), Optional.empty(), List.of(why));
+        }
+    }
+
     private final Source source;
-    private final Optional<Tree> root;
-    private final List<Problem> problems;
+    private final Read read;
     private final Places places;
 
-    private YamlDocument(Source source, Optional<Tree> root, List<Problem> problems) {
+    private YamlDocument(Source source, Read read) {
         this.source = source;
-        this.root = root;
-        this.problems = problems;
-        this.places = new Places(source.file, source.text, root);
+        this.read = read;
+        this.places = new Places(source.file, source.text, read.root);
     }
 
     /**
@@ -90,19 +100,19 @@ public final class YamlDocument {
     private static YamlDocument read(Source source) {
         Optional<Problem> unprintable = unprintable(source.file, source.text);
         if (unprintable.isPresent()) {
-            return new YamlDocument(source, Optional.empty(), List.of(unprintable.get()));
+            return new YamlDocument(source, Read.nothing(unprintable.get()));
         }
         Composer composer = new Composer(source.file, source.text);
         Optional<Tree> root = composer.compose();
-        return new YamlDocument(source, root, composer.problems());
+        return new YamlDocument(
+                source, new Read(root, composer.asFarAsRead(), composer.problems()));
     }
 
     private static YamlDocument refused(
             Path file, int line, int column, String wrong, String right) {
         return new YamlDocument(
                 new Source(file, "", false, Optional.empty()),
-                Optional.empty(),
-                List.of(new Problem(file, line, column, "", wrong, right)));
+                Read.nothing(new Problem(file, line, column, "", wrong, right)));
     }
 
     private static Optional<Problem> unprintable(Path file, String text) {
@@ -158,7 +168,7 @@ public final class YamlDocument {
 
     /** What is wrong with it as YAML, in order; with duplicate keys alone it can still be bound. */
     public List<Problem> problems() {
-        return Collections.unmodifiableList(problems);
+        return Collections.unmodifiableList(read.problems);
     }
 
     /** Where its values and keys stand. */
@@ -168,9 +178,7 @@ public final class YamlDocument {
 
     /** The plain value at a path, if one stands there. */
     public Optional<String> textAt(String path) {
-        return places.tree(path)
-                .filter(Tree.Leaf.class::isInstance)
-                .map(tree -> ((Tree.Leaf) tree).text());
+        return places.text(path);
     }
 
     /**
@@ -198,8 +206,7 @@ public final class YamlDocument {
                         .getBytes(StandardCharsets.UTF_8);
         FileReplacement.write(source.file, bytes, source.onDisk);
         Optional<String> onDisk = Optional.of(FileReplacement.fingerprint(bytes));
-        return new YamlDocument(
-                new Source(source.file, source.text, source.marked, onDisk), root, problems);
+        return new YamlDocument(new Source(source.file, source.text, source.marked, onDisk), read);
     }
 
     /**
@@ -214,10 +221,15 @@ public final class YamlDocument {
 
     /** Everything that stands in it, if it can be read. */
     public Optional<YamlValue> value() {
-        return root.map(Tree::value);
+        return read.root.map(Tree::value);
     }
 
     Optional<Tree> root() {
-        return root;
+        return read.root;
+    }
+
+    /** What stands before the first fault, to be shown and never to be computed with. */
+    Optional<Tree> asFarAsRead() {
+        return read.asFarAsRead;
     }
 }

@@ -26,6 +26,11 @@ record YesNoShape() implements Shape {
     }
 
     @Override
+    public Input input() {
+        return new Input.Choice(List.of("yes", "no"));
+    }
+
+    @Override
     public String example() {
         return "yes";
     }

@@ -10,6 +10,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
+import stillturning.assess.Contrast;
 import stillturning.desk.decide.DifferenceRow.Group;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.InOrder;
@@ -30,6 +31,8 @@ public final class Departing {
     }
 
     private final ObservableList<Departure> departures = FXCollections.observableArrayList();
+    private final ObservableList<Departure> departuresShown =
+            FXCollections.unmodifiableObservableList(departures);
     private final ReadOnlyStringWrapper baseline = new ReadOnlyStringWrapper("");
     private final Supplier<UnitSystem> units;
 
@@ -39,7 +42,7 @@ public final class Departing {
 
     /** Every candidate but the baseline, best first. */
     public ObservableList<Departure> all() {
-        return FXCollections.unmodifiableObservableList(departures);
+        return departuresShown;
     }
 
     /** From what they depart, or how to say so. */
@@ -69,8 +72,7 @@ public final class Departing {
 
     private Departure departure(Assessment assessment, Appraisal candidate, Appraisal from) {
         List<DifferenceRow> rows =
-                Differences.of(
-                        assessment, candidate.candidate().id(), from.candidate().id(), units.get());
+                Differences.of(assessment, Contrast.of(candidate, from), units.get());
         String summary =
                 count(rows, Group.BETTER)
                         + " failures end better, "

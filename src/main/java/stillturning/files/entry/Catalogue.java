@@ -2,25 +2,32 @@ package stillturning.files.entry;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import stillturning.files.entry.CatalogueEntry.CableEntry;
 import stillturning.yaml.Called;
 import stillturning.yaml.Given;
 import stillturning.yaml.Origin;
 import stillturning.yaml.Source;
+import stillturning.yaml.YamlDocument;
 
 /** The generic classes of parts that ship with the program. */
 public final class Catalogue {
 
+    private static final String FILE = "catalogue.yaml";
     private static final Catalogue SHIPPED =
-            new Catalogue(Shipped.read("catalogue.yaml", CatalogueEntry.class));
+            new Catalogue(Shipped.read(FILE, CatalogueEntry.class));
 
     private final CatalogueEntry entry;
 
     private Catalogue(CatalogueEntry entry) {
         this.entry = entry;
+    }
+
+    /** The catalogue's file, as people read it. */
+    public static YamlDocument document() {
+        return Shipped.document(FILE);
     }
 
     /** The catalogue of this program. */
@@ -33,9 +40,9 @@ public final class Catalogue {
         return part.getClass().getAnnotation(Called.class).value();
     }
 
-    /** The kinds of parts, in the words of the files. */
-    public Set<String> kinds() {
-        return entry.classes().keySet();
+    /** Words of all kinds, in the order of the catalogue. */
+    public List<String> kinds() {
+        return List.copyOf(entry.classes().keySet());
     }
 
     /** Classes of a kind, the usual one first. */

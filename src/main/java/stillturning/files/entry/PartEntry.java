@@ -36,21 +36,27 @@ public sealed interface PartEntry
                 PartEntry.WireEntry {
 
     /** What a person calls it. */
+    @Words("What a person calls it; its name if not written.")
     Optional<String> label();
 
     /** Zone where it sits. */
+    @Words("Zone where it sits; that of what comes before it if not written.")
     Optional<String> zone();
 
     /** Class in the catalogue; the kind's first if not written. */
+    @Words("Class in the catalogue; the kind's first if not written.")
     Optional<String> ofClass();
 
     /** Weight. */
+    @Words("Weight.")
     Optional<Given> mass();
 
     /** Price. */
+    @Words("Price.")
     Optional<Price> price();
 
     /** A battery. */
+    @Words("Stores charge.")
     @Called("battery")
     record BatteryEntry(
             Optional<String> label,
@@ -86,6 +92,7 @@ public sealed interface PartEntry
     }
 
     /** An alternator with its regulator. */
+    @Words("Makes current while the engine turns it, with its regulator.")
     @Called("alternator")
     record AlternatorEntry(
             Optional<String> label,
@@ -126,6 +133,7 @@ public sealed interface PartEntry
             @Unit(value = Dimension.RATIO, least = "0 %", most = "100 %") Given share) {}
 
     /** A bus bar. */
+    @Words("Bar at which many lines meet.")
     @Called("bus")
     record BusEntry(
             Optional<String> label,
@@ -139,6 +147,7 @@ public sealed interface PartEntry
             implements PartEntry {}
 
     /** A fuse. */
+    @Words("Melts on too much current; not to be set again in flight.")
     @Called("fuse")
     record FuseEntry(
             Optional<String> label,
@@ -157,6 +166,7 @@ public sealed interface PartEntry
             implements PartEntry {}
 
     /** A circuit breaker. */
+    @Words("Opens on too much current; the pilot can pull it and push it in again.")
     @Called("breaker")
     record BreakerEntry(
             Optional<String> label,
@@ -183,6 +193,7 @@ public sealed interface PartEntry
     }
 
     /** A hand-operated switch. */
+    @Words("Lever that closes or opens a circuit by hand.")
     @Called("switch")
     record SwitchEntry(
             Optional<String> label,
@@ -205,6 +216,7 @@ public sealed interface PartEntry
     }
 
     /** A contactor or relay. */
+    @Words("Contacts for large currents, closed by a coil.")
     @Called("contactor")
     record ContactorEntry(
             Optional<String> label,
@@ -227,6 +239,7 @@ public sealed interface PartEntry
             implements PartEntry {}
 
     /** A diode. */
+    @Words("Lets current through one way only.")
     @Called("diode")
     record DiodeEntry(
             Optional<String> label,
@@ -245,6 +258,7 @@ public sealed interface PartEntry
             implements PartEntry {}
 
     /** A ground point. */
+    @Words("Point where returns come together.")
     @Called("ground")
     record GroundEntry(
             Optional<String> label,
@@ -258,6 +272,7 @@ public sealed interface PartEntry
             implements PartEntry {}
 
     /** A connector. */
+    @Words("Plug and socket with one or many pins.")
     @Called("connector")
     record ConnectorEntry(
             Optional<String> label,
@@ -272,6 +287,7 @@ public sealed interface PartEntry
             implements PartEntry {}
 
     /** A DC–DC converter. */
+    @Words("Makes a steady voltage of another one.")
     @Called("converter")
     record ConverterEntry(
             Optional<String> label,
@@ -290,6 +306,7 @@ public sealed interface PartEntry
             implements PartEntry {}
 
     /** Over-voltage protection in a feed. */
+    @Words("Acts when the voltage is too high.")
     @Called("overvoltage-guard")
     record GuardEntry(
             Optional<String> label,
@@ -307,6 +324,7 @@ public sealed interface PartEntry
             implements PartEntry {}
 
     /** A solid-state controller. */
+    @Words("Electronic channels in the place of switches and breakers, with one logic.")
     @Called("controller")
     record ControllerEntry(
             Optional<String> label,
@@ -335,6 +353,7 @@ public sealed interface PartEntry
             implements PartEntry {}
 
     /** A wire that stands for itself. */
+    @Words("Wire that stands for itself, outside of any run.")
     @Called("wire")
     record WireEntry(
             Optional<String> label,

@@ -23,10 +23,15 @@ final class Shipped {
      * @throws IllegalStateException if there is a mistake in it
      */
     static <T> T read(String name, Class<T> type) {
-        String file = FOLDER + name;
-        Bound<T> bound = Notation.binder().bind(YamlDocument.of(Path.of(file), text(file)), type);
+        Bound<T> bound = Notation.binder().bind(document(name), type);
         return bound.value()
                 .orElseThrow(() -> new IllegalStateException(String.valueOf(bound.problems())));
+    }
+
+    /** The text of one. */
+    static YamlDocument document(String name) {
+        String file = FOLDER + name;
+        return YamlDocument.of(Path.of(file), text(file));
     }
 
     private static String text(String file) {

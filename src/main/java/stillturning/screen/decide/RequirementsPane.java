@@ -25,7 +25,11 @@ import stillturning.desk.decide.RequirementTable.Row;
 final class RequirementsPane extends VBox {
 
     private static final PseudoClass MISSED = PseudoClass.getPseudoClass("missed");
-    private static final int NAME_WIDTH = 14;
+
+    /** Share of the width for the names of requirements, and what the frame takes of it. */
+    private static final double NAME = 0.28;
+
+    private static final double MARGIN = 4;
 
     private final Deciding deciding;
     private final TableView<Row> table = new TableView<>();
@@ -40,7 +44,6 @@ final class RequirementsPane extends VBox {
         table.setAccessibleText("Requirements by candidate");
         table.getSelectionModel().setCellSelectionEnabled(true);
         table.getSelectionModel().getSelectedCells().addListener((Observable cells) -> choose());
-        table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         table.setPlaceholder(
                 words(
                         "The study asks for nothing yet. Write requirements: into the study, such"
@@ -82,10 +85,17 @@ final class RequirementsPane extends VBox {
         TableColumn<Row, String> name = new TableColumn<>("Requirement");
         name.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue().requirement()));
         name.setCellFactory(column -> new WrappedCell<>());
-        name.setPrefWidth(NAME_WIDTH * 13);
+        name.setSortable(false);
+        name.prefWidthProperty().bind(table.widthProperty().subtract(MARGIN).multiply(NAME));
         table.getColumns().add(name);
         for (int i = 0; i < now.candidates().size(); i++) {
-            table.getColumns().add(column(now.candidates().get(i), i));
+            TableColumn<Row, Cell> column = column(now.candidates().get(i), i);
+            column.prefWidthProperty()
+                    .bind(
+                            table.widthProperty()
+                                    .subtract(MARGIN)
+                                    .multiply((1 - NAME) / now.candidates().size()));
+            table.getColumns().add(column);
         }
         table.getItems().setAll(now.rows());
         chosen = Optional.empty();
@@ -97,9 +107,10 @@ final class RequirementsPane extends VBox {
         TableColumn<Row, Cell> column = new TableColumn<>();
         Label head = new Label(title);
         head.setWrapText(true);
-        head.getStyleClass().add("wrapped-head");
+        head.getStyleClass().addAll("wrapped-head", "tall-head");
+        head.prefWidthProperty().bind(column.widthProperty().subtract(MARGIN));
         column.setGraphic(head);
-        column.setText("");
+        column.getStyleClass().add("narrow-column");
         column.setSortable(false);
         column.setCellValueFactory(
                 row -> new ReadOnlyObjectWrapper<>(row.getValue().cells().get(index)));

@@ -7,10 +7,16 @@ import java.util.function.Consumer;
 import javafx.application.Platform;
 import stillturning.desk.AreaName;
 import stillturning.desk.Desk;
+import stillturning.desk.Destination;
 import stillturning.desk.News;
 import stillturning.desk.Upkeep;
+import stillturning.desk.decide.Deciding;
+import stillturning.desk.size.Proposing;
+import stillturning.desk.size.Sizes;
 import stillturning.screen.Area;
 import stillturning.screen.Surroundings;
+import stillturning.screen.decide.DecideArea;
+import stillturning.screen.size.SizeArea;
 
 /** The study that is open, and the areas that show it; an area is made when it is first shown. */
 final class OpenStudy implements AutoCloseable {
@@ -42,7 +48,19 @@ final class OpenStudy implements AutoCloseable {
     }
 
     private Area made(AreaName name) {
-        throw new IllegalArgumentException(name.words());
+        return switch (name) {
+            case DECIDE -> new DecideArea(new Deciding(desk));
+            case SIZE -> size();
+            default -> throw new IllegalArgumentException(name.words());
+        };
+    }
+
+    private Area size() {
+        Sizes sizes =
+                new Sizes(
+                        desk,
+                        place -> desk.go(Destination.of(AreaName.DRAW, desk.candidate().get(), place.path())));
+        return new SizeArea(desk, sizes, new Proposing(desk, sizes));
     }
 
     @Override

@@ -1,0 +1,105 @@
+package stillturning.files;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stillturning.files.entry.Catalogue;
+import stillturning.files.entry.CatalogueEntry;
+import stillturning.files.entry.Names;
+import stillturning.files.entry.Notation;
+import stillturning.yaml.Form;
+import stillturning.yaml.FormField;
+import stillturning.yaml.Forms;
+import stillturning.yaml.YamlDocument;
+
+/** What can be added to a candidate: the kinds of parts, their classes, and each class's values. */
+public final class PartCatalogue {
+
+    private static final PartCatalogue SHIPPED = new PartCatalogue();
+
+    /**
+     * A kind of part.
+     *
+     * @param word its word in the files
+     * @param words what it is
+     * @param classes its classes, the usual one first
+     */
+    public record Kind(String word, String words, List<PartClass> classes) {
+        public Kind {
+            classes = List.copyOf(classes);
+        }
+
+        /** The word as people say it. */
+        public String spoken() {
+            return Names.spoken(word);
+        }
+
+        /** The class of this name. */
+        public Optional<PartClass> ofClass(String name) {
+            return classes.stream().filter(c -> c.name().equals(name)).findFirst();
+        }
+    }
+
+    /** A class of a kind, with everything that it says of a part. */
+    public record PartClass(String name, List<Value> values) {
+        public PartClass {
+            values = List.copyOf(values);
+        }
+    }
+
+    /**
+     * A value that a class gives to a part.
+     *
+     * @param text with its unit and where it comes from
+     */
+    public record Value(String key, String text) {}
+
+    private final YamlDocument document = Catalogue.document();
+    private final Forms forms = new Forms(Notation.binder(), CatalogueEntry.class);
+    private final List<Kind> kinds =
+            Catalogue.shipped().kinds().stream().map(this::kindCalled).toList();
+
+    private PartCatalogue() {}
+
+    /** The catalogue of this program. */
+    public static PartCatalogue shipped() {
+        return SHIPPED;
+    }
+
+    /** Every kind, in the order of the catalogue. */
+    public List<Kind> kinds() {
+        return kinds;
+    }
+
+    /** The kind of this word. */
+    public Optional<Kind> kind(String word) {
+        return kinds.stream().filter(k -> k.word().equals(word)).findFirst();
+    }
+
+    private Kind kindCalled(String word) {
+        List<PartClass> classes =
+                Catalogue.shipped().classesOf(word).keySet().stream()
+                        .map(name -> new PartClass(name, values(word, name)))
+                        .toList();
+        return new Kind(
+                word, form(List.of("classes", word, classes.get(0).name())).words(), classes);
+    }
+
+    private List<Value> values(String kind, String name) {
+        return form(List.of("classes", kind, name)).fields().stream()
+                .flatMap(f -> f.text().map(text -> new Value(f.key(), text)).stream())
+                .toList();
+    }
+
+    private Form form(List<String> keys) {
+        return forms.at(document, keys)
+                .orElseThrow(() -> new IllegalStateException("no form for " + keys));
+    }
+
+    /** What a class gives to a field of a part or of something inside it. */
+    Optional<String> given(String kind, String ofClass, List<String> keys, String key) {
+        List<String> all = new ArrayList<>(List.of("classes", kind, ofClass));
+        all.addAll(keys);
+        return forms.at(document, all).flatMap(f -> f.field(key)).flatMap(FormField::text);
+    }
+}

@@ -1,0 +1,64 @@
+package stillturning.files;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.files.entry.CandidateEntry;
+import stillturning.model.Candidate;
+import stillturning.model.Chances.Odds;
+import stillturning.model.Installation.Fit;
+import stillturning.yaml.Bound;
+import stillturning.yaml.Problem;
+
+/**
+ * Everything that came of reading one candidate's file.
+ *
+ * @param report to which nothing is added any more
+ */
+record ReadCandidate(
+        Optional<Candidate> candidate,
+        List<Expanded> expanded,
+        Fit fit,
+        Odds odds,
+        Map<String, PartPlace> places,
+        Report report,
+        Told told) {
+
+    /** What is to be said about a file, and what its values are. */
+    record Told(
+            List<Problem> problems,
+            List<Remark> remarks,
+            List<Assumption> assumptions,
+            List<Range> ranges) {
+
+        static Told by(Report report, Ledger ledger) {
+            return new Told(
+                    List.copyOf(report.problems()),
+                    List.copyOf(report.remarks()),
+                    List.copyOf(ledger.assumptions()),
+                    List.copyOf(ledger.ranges()));
+        }
+    }
+
+    /** Reads what is bound, which must be there. */
+    static ReadCandidate of(
+            StudyFolder.File file,
+            Bound<CandidateEntry> bound,
+            Frame frame,
+            ChancesReader.Said said,
+            Variation variation) {
+        Ledger ledger = new Ledger(file.name(), variation);
+        Report report = new Report(bound.places());
+        CandidateEntry entry = bound.value().orElseThrow();
+        CandidateReader reader = new CandidateReader(file.id(), entry, frame, report, ledger);
+        Optional<Candidate> candidate = reader.read(said);
+        return new ReadCandidate(
+                candidate,
+                reader.expanded(),
+                reader.fit(),
+                reader.odds(),
+                reader.places(),
+                report,
+                Told.by(report, ledger));
+    }
+}

@@ -1,0 +1,111 @@
+package stillturning.files;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import stillturning.files.entry.CandidateEntry;
+import stillturning.files.entry.Notation;
+import stillturning.model.Candidate;
+import stillturning.model.HalfDrawn;
+import stillturning.model.Study;
+import stillturning.yaml.Problem;
+import stillturning.yaml.YamlDocument;
+
+/** Makes of one reading what somebody who is at work on the study wants to see. */
+final class WorkingReading {
+
+    private static final Comparator<Finding> BY_PLACE =
+            Comparator.comparing((Finding f) -> f.file().toString())
+                    .thenComparingInt(Finding::line)
+                    .thenComparingInt(Finding::column);
+
+    private final ReadStudy read;
+    private final List<Looked> looked;
+    private final Optional<Frame> seen;
+
+    /**
+     * @param looked every candidate's file
+     * @param seen what candidates share, as far as it can be read
+     */
+    WorkingReading(ReadStudy read, List<Looked> looked, Optional<Frame> seen) {
+        this.read = read;
+        this.looked = List.copyOf(looked);
+        this.seen = seen;
+    }
+
+    /**
+     * The reading.
+     *
+     * @param study the study of some candidates; absent if not even their frame can be read
+     */
+    Reading with(Optional<Function<List<Candidate>, Study>> study) {
+        Map<String, CandidateReading> candidates = new LinkedHashMap<>();
+        looked.forEach(l -> candidates.put(l.file().id(), candidate(l)));
+        Set<Path> own =
+                looked.stream().map(l -> l.file().document().file()).collect(Collectors.toSet());
+        List<Finding> common =
+                Findings.aboutNoPart(
+                        read.problems().stream().filter(p -> !own.contains(p.file())).toList(),
+                        read.remarks().stream().filter(r -> !own.contains(r.file())).toList());
+        List<Candidate> sound = looked.stream().flatMap(l -> l.candidate().stream()).toList();
+        boolean usable = !sound.isEmpty() && common.stream().noneMatch(Finding::mistake);
+        return new Reading(
+                read,
+                study.filter(s -> usable).map(s -> s.apply(sound)),
+                looked.stream()
+                        .filter(l -> l.candidate().isEmpty())
+                        .map(l -> l.file().id())
+                        .toList(),
+                candidates,
+                common);
+    }
+
+    private CandidateReading candidate(Looked file) {
+        Optional<CandidateEntry> entry = file.bound().asFarAsRead();
+        Optional<CandidateReader> reader =
+                seen.filter(f -> file.candidate().isEmpty())
+                        .map(
+                                frame ->
+                                        CandidateReader.forDrawing(
+                                                file.file().id(),
+                                                entry.orElseGet(WorkingReading::empty),
+                                                frame,
+                                                new Report(file.bound().places())));
+        Optional<HalfDrawn> drawing =
+                reader.map(CandidateReader::halfDrawn).or(() -> whole(file.candidate()));
+        Map<String, PartPlace> places = reader.map(CandidateReader::places).orElse(file.places());
+        return new CandidateReading(drawing, findings(file, places), places);
+    }
+
+    private Optional<HalfDrawn> whole(Optional<Candidate> candidate) {
+        return seen.flatMap(f -> candidate.map(c -> HalfDrawn.of(c, f.aircraft())));
+    }
+
+    private static List<Finding> findings(Looked file, Map<String, PartPlace> places) {
+        Findings about =
+                new Findings(file.bound().asFarAsRead(), places, file.bound().places()::text);
+        List<Finding> findings = new ArrayList<>();
+        file.bound().problems().forEach(p -> findings.add(about.of(p, Optional.empty())));
+        for (Problem problem : file.report().problems()) {
+            findings.add(about.of(problem, file.report().subjectOf(problem)));
+        }
+        file.report().remarks().forEach(r -> findings.add(about.of(r)));
+        findings.sort(BY_PLACE);
+        return List.copyOf(findings);
+    }
+
+    /** What is read of a file in which nothing can be read. */
+    private static CandidateEntry empty() {
+        return Notation.binder()
+                .bind(YamlDocument.of(Path.of("empty"), "{}"), CandidateEntry.class)
+                .asFarAsRead()
+                .orElseThrow(() -> new IllegalStateException("a candidate has no blank form"));
+    }
+}

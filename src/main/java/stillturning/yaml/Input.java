@@ -1,0 +1,57 @@
+package stillturning.yaml;
+
+import java.util.List;
+import stillturning.quantity.Dimension;
+
+/** How a person may be asked for what stands at one place of a document. */
+public sealed interface Input {
+
+    /**
+     * A number with its unit.
+     *
+     * @param range what it must be, in words; empty if nothing is said
+     * @param withOrigin whether it may say how far off it may be and where it comes from
+     */
+    record Measured(Dimension dimension, String range, boolean withOrigin) implements Input {}
+
+    /**
+     * A number without unit.
+     *
+     * @param range what it must be, in words
+     */
+    record Number(String range) implements Input {}
+
+    /** A wire gauge. */
+    record Gauge() implements Input {}
+
+    /** One of these words. */
+    record Choice(List<String> words) implements Input {
+        public Choice {
+            words = List.copyOf(words);
+        }
+    }
+
+    /**
+     * The name of something that is there already.
+     *
+     * @param what what is named, such as "zone"
+     * @param names what there is
+     */
+    record Name(String what, List<String> names) implements Input {
+        public Name {
+            names = List.copyOf(names);
+        }
+    }
+
+    /** Any text. */
+    record AnyText() implements Input {}
+
+    /** A text in a notation of its own, such as this. */
+    record OneLine(String example) implements Input {}
+
+    /** Several on one line. */
+    record Several(Input each, String separator) implements Input {}
+
+    /** Something with fields or items of its own, for which there is a form of its own. */
+    record Group() implements Input {}
+}
