@@ -117,6 +117,10 @@ public final class BreakArea implements Area {
         warn();
     }
 
+    DiagramPane diagram() {
+        return diagram;
+    }
+
     private void warn() {
         notice.setText(breaking.notice());
     }
