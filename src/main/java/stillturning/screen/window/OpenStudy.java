@@ -16,6 +16,7 @@ import stillturning.desk.size.Sizes;
 import stillturning.screen.Area;
 import stillturning.screen.Surroundings;
 import stillturning.screen.decide.DecideArea;
+import stillturning.screen.draw.DrawArea;
 import stillturning.screen.size.SizeArea;
 
 /** The study that is open, and the areas that show it; an area is made when it is first shown. */
@@ -49,6 +50,7 @@ final class OpenStudy implements AutoCloseable {
 
     private Area made(AreaName name) {
         return switch (name) {
+            case DRAW -> new DrawArea(desk);
             case DECIDE -> new DecideArea(new Deciding(desk));
             case SIZE -> size();
             default -> throw new IllegalArgumentException(name.words());
