@@ -19,6 +19,7 @@ import stillturning.screen.Area;
 import stillturning.screen.Surroundings;
 import stillturning.screen.breaking.BreakArea;
 import stillturning.screen.decide.DecideArea;
+import stillturning.screen.draw.DrawArea;
 import stillturning.screen.explain.ExplainArea;
 import stillturning.screen.size.SizeArea;
 
@@ -53,11 +54,12 @@ final class OpenStudy implements AutoCloseable {
 
     private Area made(AreaName name) {
         return switch (name) {
+            case DRAW -> new DrawArea(desk);
             case DECIDE -> new DecideArea(new Deciding(desk));
             case SIZE -> size();
             case BREAK -> new BreakArea(desk);
             case EXPLAIN -> new ExplainArea(new Explaining(desk, NamedFailures::cases), around);
-            default -> throw new IllegalArgumentException(name.words());
+            case START -> throw new IllegalArgumentException("the start needs no study");
         };
     }
 
