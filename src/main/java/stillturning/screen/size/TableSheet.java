@@ -76,6 +76,6 @@ final class TableSheet extends VBox {
         for (String part : head.words().split(" ")) {
             word = Math.max(word, part.length());
         }
-        return Math.max(Math.max(LEAST, word + 1), Math.min(longest, head.widest() + LEAST));
+        return Math.max(Math.max(LEAST, word + 3), Math.min(longest, head.widest() + LEAST));
     }
 }
