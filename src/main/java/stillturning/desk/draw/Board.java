@@ -146,6 +146,17 @@ public final class Board {
         choose(finding.parts());
     }
 
+    /** Chooses a part by its name, or what stands at a place of the candidate's file. */
+    public void show(String subject) {
+        List<String> made =
+                places().entrySet().stream()
+                        .filter(e -> e.getValue().path().equals(subject))
+                        .map(Map.Entry::getKey)
+                        .toList();
+        boolean part = places().containsKey(subject);
+        choose(part || made.isEmpty() ? List.of(subject) : made);
+    }
+
     /** The line of the text where a part or a finding stands, counted from 1; 0 if nowhere. */
     public int lineOf(String part) {
         return places().entrySet().stream()
