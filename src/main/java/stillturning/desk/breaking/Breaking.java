@@ -169,6 +169,7 @@ public final class Breaking {
         return played.get().map(this::picture);
     }
 
+    @SuppressWarnings("ReferenceEquality") // comparing whole stories would cost more than painting
     private Picture picture(Played of) {
         Looks.Shown now = of.looksAt(pilot.get(), scrubber.seconds().get());
         if (painted.filter(p -> p.of == of && p.shown.equals(now)).isEmpty()) {
@@ -248,8 +249,7 @@ public final class Breaking {
         Optional<Failure> before = played.get().map(Played::failure);
         answered = request;
         refusal.set("");
-        Optional<TimeAxis> axis =
-                result.map(p -> TimeAxis.of(p.with(pilot.get()).story()));
+        Optional<TimeAxis> axis = result.map(p -> TimeAxis.of(p.with(pilot.get()).story()));
         // whoever hears of the story must find its axis
         scrubber.take(axis, !before.equals(result.map(Played::failure)));
         played.set(result);

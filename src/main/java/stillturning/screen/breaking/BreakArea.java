@@ -92,7 +92,7 @@ public final class BreakArea implements Area {
         SplitPane words = new SplitPane(story, inScroll(steps));
         words.setOrientation(Orientation.VERTICAL);
         words.setDividerPositions(STORY_OVER_STEPS);
-        TabPane tabs = new TabPane(tab("Event by event", words), tab("What comes of it", ending));
+        TabPane tabs = new TabPane(tab("Events", words), tab("What comes of it", ending));
         VBox.setVgrow(tabs, Priority.ALWAYS);
         return new VBox(outcome, tabs);
     }
@@ -105,8 +105,7 @@ public final class BreakArea implements Area {
     }
 
     private void take() {
-        Optional<Played> told =
-                breaking.played().get().filter(p -> !breaking.picked().isEmpty());
+        Optional<Played> told = breaking.played().get().filter(p -> !breaking.picked().isEmpty());
         outcome.setText(told.map(p -> EndingPane.outcome(breaking, p)).orElse("Nothing fails"));
         timeBar.mark();
         plot.take();

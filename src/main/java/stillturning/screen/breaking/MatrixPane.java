@@ -53,9 +53,7 @@ final class MatrixPane extends VBox {
                         matrix.outcome()::set);
         kind =
                 new Chooser<>(
-                        "Only failures of",
-                        k -> k.orElse("any kind of part"),
-                        matrix.kind()::set);
+                        "Only failures of", k -> k.orElse("any kind of part"), matrix.kind()::set);
         orderedBy =
                 new Chooser<>(
                         "Whose worst comes first",
@@ -132,9 +130,9 @@ final class MatrixPane extends VBox {
         List<Optional<String>> kinds = new ArrayList<>(List.of(Optional.empty()));
         matrix.kinds().forEach(k -> kinds.add(Optional.of(k)));
         kind.offer(kinds, matrix.kind().get());
-        List<Optional<String>> ids =
-                matrix.candidates().stream().map(Optional::of).toList();
-        orderedBy.offer(ids, matrix.orderedBy().get().or(() -> matrix.candidates().stream().findFirst()));
+        List<Optional<String>> ids = matrix.candidates().stream().map(Optional::of).toList();
+        orderedBy.offer(
+                ids, matrix.orderedBy().get().or(() -> matrix.candidates().stream().findFirst()));
         if (table.getColumns().size() != matrix.candidates().size() + 1
                 || !headings().equals(matrix.candidates())) {
             makeColumns();
@@ -142,7 +140,7 @@ final class MatrixPane extends VBox {
     }
 
     private List<String> headings() {
-        return table.getColumns().stream().skip(1).map(TableColumn::getText).toList();
+        return table.getColumns().stream().skip(1).map(TableColumn::getId).toList();
     }
 
     private void makeColumns() {
@@ -156,8 +154,14 @@ final class MatrixPane extends VBox {
         table.getColumns().add(name);
         for (int i = 0; i < matrix.candidates().size(); i++) {
             int candidate = i;
-            TableColumn<Line, Optional<Verdict>> column =
-                    new TableColumn<>(matrix.candidates().get(i));
+            String id = matrix.candidates().get(i);
+            Label heading = new Label(id);
+            heading.setWrapText(true);
+            heading.setMinHeight(USE_PREF_SIZE);
+            heading.setPrefWidth(CELL_EMS * em());
+            TableColumn<Line, Optional<Verdict>> column = new TableColumn<>();
+            column.setId(id);
+            column.setGraphic(heading);
             column.setSortable(false);
             column.setReorderable(false);
             column.setPrefWidth(CELL_EMS * em());
@@ -244,6 +248,8 @@ final class MatrixPane extends VBox {
                 setAccessibleText(
                         matrix.candidates().get(candidate) + ": " + mark.outcome().words());
                 getStyleClass().add(style(mark));
+            } else if (!empty && getTableRow().getItem() instanceof Line.Failing) {
+                setAccessibleText(matrix.candidates().get(candidate) + ": has no such part");
             }
         }
     }
