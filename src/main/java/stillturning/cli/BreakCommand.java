@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.dossier.NamedFailures;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
@@ -286,7 +287,7 @@ final class BreakCommand implements Callable<Integer> {
         try (Progress progress =
                 Progress.over(study.candidates().size(), "candidates told", around)) {
             for (Candidate candidate : study.candidates()) {
-                told.add(Assess.cases(study, candidate, CaseNames.in(candidate, study)));
+                told.add(Assess.cases(study, candidate, NamedFailures.cases(study, candidate)));
                 progress.accept(candidate.id());
             }
         }

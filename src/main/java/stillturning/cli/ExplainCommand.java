@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.dossier.NamedFailures;
 import stillturning.assess.Guesses;
 import stillturning.dossier.Dossier;
 import stillturning.dossier.Dossier.Asked;
@@ -87,7 +88,7 @@ final class ExplainCommand implements Callable<Integer> {
                 new Dossier(
                         assessed.assessment(),
                         found.read(),
-                        candidate -> CaseNames.in(candidate, found.study()));
+                        candidate -> NamedFailures.cases(found.study(), candidate));
         Study ranked = dossier.ranked();
         write(
                 file,

@@ -17,7 +17,7 @@ import stillturning.draft.ChangeRefused;
 import stillturning.draft.Draft;
 import stillturning.draft.DraftState;
 import stillturning.files.ReadStudy;
-import stillturning.files.Variation;
+import stillturning.files.Reading;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 
@@ -37,6 +37,7 @@ public final class Desk {
     private final Draft draft;
     private final Errands errands;
     private final ObjectProperty<Settings> settings;
+    private final ReadOnlyObjectWrapper<Reading> reading;
     private final ReadOnlyObjectWrapper<ReadStudy> read;
     private final ReadOnlyObjectWrapper<DraftState> texts;
     private final ReadOnlyObjectWrapper<Results> results =
@@ -48,19 +49,20 @@ public final class Desk {
      * @param first what the draft's texts say, read beforehand since it takes a while
      * @param settings shared with everybody who shows or changes them
      */
-    public Desk(Draft draft, ReadStudy first, Errands errands, ObjectProperty<Settings> settings) {
+    public Desk(Draft draft, Reading first, Errands errands, ObjectProperty<Settings> settings) {
         this.draft = draft;
         this.errands = errands;
         this.settings = settings;
-        this.read = new ReadOnlyObjectWrapper<>(first);
+        this.reading = new ReadOnlyObjectWrapper<>(first);
+        this.read = new ReadOnlyObjectWrapper<>(first.read());
         this.texts = new ReadOnlyObjectWrapper<>(draft.state());
         openSome();
         take(first);
     }
 
     /** Reads what the texts of a draft say now; from any thread. */
-    public static ReadStudy reading(Draft draft) {
-        return draft.reader().study(Variation.NONE);
+    public static Reading reading(Draft draft) {
+        return draft.reader().reading();
     }
 
     /** The study's files as they are edited. */
@@ -100,9 +102,14 @@ public final class Desk {
         return read.getReadOnlyProperty();
     }
 
-    /** The study, while its texts hold no mistake. */
+    /** The same, with every candidate as far as it can be read. */
+    public ReadOnlyObjectProperty<Reading> reading() {
+        return reading.getReadOnlyProperty();
+    }
+
+    /** The study with those of its candidates that have no mistake, if there is one. */
     public Optional<Study> study() {
-        return read.get().study();
+        return reading.get().sound();
     }
 
     /** What was last found out; see {@link #stale()}. */
@@ -120,7 +127,7 @@ public final class Desk {
         return candidate.getReadOnlyProperty();
     }
 
-    /** The candidate that is open, while the texts hold no mistake. */
+    /** The candidate that is open, while its texts hold no mistake. */
     public Optional<Candidate> openCandidate() {
         return study().flatMap(s -> s.candidate(candidate.get()));
     }
@@ -184,12 +191,13 @@ public final class Desk {
         return candidate + ENDING;
     }
 
-    private void take(ReadStudy now) {
-        read.set(now);
-        if (now.study().isEmpty()) {
+    private void take(Reading now) {
+        reading.set(now);
+        read.set(now.read());
+        if (now.sound().isEmpty()) {
             errands.callOff(ASSESSING);
         } else if (stale()) {
-            assess(now.study().get(), now.fingerprint());
+            assess(now.sound().get(), now.read().fingerprint());
         }
     }
 

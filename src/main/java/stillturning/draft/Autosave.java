@@ -35,7 +35,8 @@ final class Autosave {
     synchronized void changed() {
         if (!due && !closed) {
             due = true;
-            keeping.executor().schedule(this::write, MILLISECONDS, TimeUnit.MILLISECONDS);
+            Runnable write = this::write;
+            keeping.executor().schedule(write, MILLISECONDS, TimeUnit.MILLISECONDS);
         }
     }
 

@@ -2,7 +2,8 @@ package stillturning.drawing;
 
 /** A point (drawing units; y grows downwards). */
 public record At(double x, double y) {
-    At movedBy(double dx, double dy) {
+    /** The point so far away. */
+    public At movedBy(double dx, double dy) {
         return new At(x + dx, y + dy);
     }
 }

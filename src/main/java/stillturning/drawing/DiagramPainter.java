@@ -11,6 +11,7 @@ final class DiagramPainter {
     static final double TITLE_SIZE = 15;
     private static final double WIRE = 1.3;
     private static final double LEGEND = 24;
+    private static final double LOOSE_END = 2.6;
     private static final String FRAME_COLOUR = Ink.MUTED.light;
 
     private final Diagram diagram;
@@ -138,10 +139,23 @@ final class DiagramPainter {
             case BAR, GROUND -> paintBar(inside, symbol);
         }
         shape.captions().forEach(caption -> inside.add(text(caption, corner, colour)));
+        paintLooseEnds(inside, symbol);
         At badge = geometry.moved(shape.badge().movedBy(corner.x(), corner.y()));
         inside.addAll(new GlyphStrokes(badge, colour).badge(drawn.look()));
         marks.add(new Mark.Part(drawn.id(), title(drawn), inside));
         symbol.sized().stubs().forEach(stub -> paintStub(symbol, stub));
+    }
+
+    private void paintLooseEnds(List<Mark> inside, Placed.PlacedSymbol symbol) {
+        Symbol drawn = symbol.sized().symbol();
+        for (Port port : drawn.ports()) {
+            At end = symbol.sized().shape().ports().get(port.name());
+            if (port.loose() && end != null) {
+                At at = geometry.moved(end.movedBy(symbol.corner().x(), symbol.corner().y()));
+                Pen pen = Pen.line(1, drawn.look().colour()).filled(Pen.PAPER);
+                inside.add(new Outline(at).circle(0, 0, LOOSE_END).with(pen));
+            }
+        }
     }
 
     private static List<Double> boxDashes(Look look) {

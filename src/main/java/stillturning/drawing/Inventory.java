@@ -98,7 +98,9 @@ final class Inventory {
                 used.add(line.toPort());
             }
         }
-        return symbol.ports().stream().filter(port -> used.contains(port.name())).toList();
+        return symbol.ports().stream()
+                .filter(port -> port.loose() || used.contains(port.name()))
+                .toList();
     }
 
     /** Numbers of the lines that need a route, in the diagram's order. */

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** A diagram that has been laid out: its picture in any state, and where everything lies on it. */
 public final class Sheet {
@@ -75,13 +74,6 @@ public final class Sheet {
     /** Where each line runs, in the diagram's order. */
     public List<Course> courses() {
         return courses;
-    }
-
-    /** The line nearest to a place, if one is within reach. */
-    public Optional<Course> courseAt(At at, double reach) {
-        return courses.stream()
-                .filter(course -> course.distanceFrom(at) <= reach)
-                .min(Comparator.comparingDouble(course -> course.distanceFrom(at)));
     }
 
     Placed placed() {

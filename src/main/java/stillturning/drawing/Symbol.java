@@ -38,6 +38,11 @@ public record Symbol(
         this(id, glyph, label, detail, ports, Optional.empty(), Look.PLAIN);
     }
 
+    /** The same symbol with other ports. */
+    public Symbol with(List<Port> others) {
+        return new Symbol(id, glyph, label, detail, others, group, look);
+    }
+
     /** The same symbol in another state; the layout of a diagram does not depend on looks. */
     public Symbol looking(Look other) {
         return new Symbol(id, glyph, label, detail, ports, group, other);

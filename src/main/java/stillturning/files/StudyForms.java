@@ -1,12 +1,15 @@
 package stillturning.files;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import stillturning.files.PartCatalogue.Kind;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.Notation;
 import stillturning.files.entry.StudyEntry;
+import stillturning.parts.Switch;
 import stillturning.yaml.Form;
 import stillturning.yaml.FormField;
 import stillturning.yaml.Forms;
@@ -70,11 +73,53 @@ public final class StudyForms {
                     field.naming("cue", names(CANDIDATE.at(candidate, List.of("sees"))));
             case "sees.*.alternator" ->
                     field.naming("alternator", partsOf(candidate, "alternator"));
-            default ->
-                    place.startsWith("returns.")
-                            ? field.naming("ground", partsOf(candidate, "ground"))
-                            : field;
+            default -> named(candidate, place, field);
         };
+    }
+
+    private static FormField named(YamlDocument candidate, String place, FormField field) {
+        if (place.startsWith("returns.")) {
+            return field.naming("ground", partsOf(candidate, "ground"));
+        }
+        List<String> positions =
+                place.startsWith("positions.*.") ? positions(candidate, field.key()) : List.of();
+        return positions.isEmpty() ? field : field.naming("position", positions);
+    }
+
+    /** Where the lever of a part can stand; empty if that is not known. */
+    private static List<String> positions(YamlDocument candidate, String part) {
+        String kind = kindOf(candidate, part).map(Kind::word).orElse("");
+        if (kind.equals("breaker")) {
+            return List.of("in", "pulled");
+        }
+        if (!kind.equals("switch")) {
+            return List.of();
+        }
+        Optional<FormField> throwing =
+                CANDIDATE.at(candidate, List.of("parts", part)).flatMap(f -> f.field("throwing"));
+        String ofClass = classOf(candidate, part).orElse("");
+        return throwing.flatMap(FormField::text)
+                .or(
+                        () ->
+                                PartCatalogue.shipped()
+                                        .given(kind, ofClass, List.of(), "throwing"))
+                .flatMap(StudyForms::thrown)
+                .map(Switch.Throw::positions)
+                .orElse(List.of());
+    }
+
+    private static Optional<Switch.Throw> thrown(String word) {
+        return Arrays.stream(Switch.Throw.values())
+                .filter(t -> t.name().toLowerCase(Locale.ROOT).equals(word))
+                .findFirst();
+    }
+
+    private static Optional<String> classOf(YamlDocument candidate, String part) {
+        return CANDIDATE
+                .at(candidate, List.of("parts", part))
+                .flatMap(form -> form.field("class"))
+                .flatMap(FormField::text)
+                .or(() -> kindOf(candidate, part).map(kind -> kind.classes().get(0).name()));
     }
 
     private FormField inPart(YamlDocument candidate, List<String> at, FormField field) {
@@ -90,12 +135,7 @@ public final class StudyForms {
         if (at.size() == 2 && field.key().equals("class")) {
             return field.naming(kind.get().word() + " class", classes).otherwise(classes.get(0));
         }
-        String ofClass =
-                CANDIDATE
-                        .at(candidate, at.subList(0, 2))
-                        .flatMap(form -> form.field("class"))
-                        .flatMap(FormField::text)
-                        .orElse(classes.get(0));
+        String ofClass = classOf(candidate, at.get(1)).orElse(classes.get(0));
         return PartCatalogue.shipped()
                 .given(kind.get().word(), ofClass, at.subList(2, at.size()), field.key())
                 .map(field::otherwise)

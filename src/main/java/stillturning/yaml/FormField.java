@@ -55,6 +55,25 @@ public final class FormField {
         return field.key();
     }
 
+    /** Whether it is an item of a list, which has no name. */
+    public boolean isItem() {
+        return path.endsWith("]");
+    }
+
+    /** The key that says which of several kinds it is, if there are several. */
+    public Optional<String> kindKey() {
+        return field.shape() instanceof UnionShape union
+                ? Optional.of(union.key())
+                : Optional.empty();
+    }
+
+    /** The words of its kinds, if there are several. */
+    public List<String> kinds() {
+        return field.shape() instanceof UnionShape union
+                ? List.copyOf(union.kinds().keySet())
+                : List.of();
+    }
+
     /** What it means, where the name does not say it. */
     public Optional<String> words() {
         return field.words();

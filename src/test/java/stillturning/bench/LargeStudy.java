@@ -34,7 +34,7 @@ public final class LargeStudy {
 
     /** A candidate of about 300 parts, which is about three for each load. */
     public static void write(Path folder) throws IOException {
-        write(folder, 88);
+        write(folder, 55);
     }
 
     /**

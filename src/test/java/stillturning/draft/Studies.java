@@ -8,12 +8,12 @@ import java.util.Map;
 import stillturning.files.Starter;
 
 /** Studies to be edited in tests. */
-final class Studies {
+public final class Studies {
 
     private Studies() {}
 
     /** Copies one of the shipped studies. */
-    static void copy(String name, Path folder) throws IOException {
+    public static void copy(String name, Path folder) throws IOException {
         try (DirectoryStream<Path> files =
                 Files.newDirectoryStream(Path.of("architectures", name), "*.yaml")) {
             for (Path file : files) {
@@ -23,7 +23,7 @@ final class Studies {
     }
 
     /** Writes one of the starting points. */
-    static void start(Starter.Answers answers, Path folder) throws IOException {
+    public static void start(Starter.Answers answers, Path folder) throws IOException {
         for (Map.Entry<String, String> file : Starter.files(answers).entrySet()) {
             Files.writeString(folder.resolve(file.getKey()), file.getValue());
         }

@@ -121,8 +121,8 @@ class SheetTest {
         Sheet sheet = OneLine.laidOut(Examples.twoBatteries());
         Course course = sheet.courses().get(0);
         At start = course.points().get(0);
-        assertEquals(course.line(), sheet.courseAt(start, 0.5).map(Course::line).orElseThrow());
-        assertTrue(sheet.courseAt(new At(-100, -100), 5).isEmpty());
+        assertEquals(0, course.distanceFrom(start));
+        assertEquals(5, course.distanceFrom(start.movedBy(0, 5)), 1e-9);
         Spot from = spot(sheet, course.line().fromSymbol());
         assertEquals(
                 course.line().fromPort(), from.portAt(start).map(Spot.Landing::port).orElseThrow());

@@ -9,10 +9,7 @@ import stillturning.assess.Assess;
 import stillturning.assess.Verdict;
 import stillturning.failure.Failure;
 import stillturning.model.Candidate;
-import stillturning.report.oneline.CandidateDrawing;
-import stillturning.report.oneline.DrawnCandidate;
 import stillturning.report.oneline.Looks;
-import stillturning.story.Frame;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
@@ -33,7 +30,7 @@ public record Played(
         Moment moment,
         Verdict verdict,
         Map<Pilot, Watched> stories,
-        DrawnCandidate drawn,
+        Laid laid,
         Looks looks) {
 
     public Played {
@@ -43,11 +40,11 @@ public record Played(
     /**
      * Plays it with every kind of pilot.
      *
-     * @param known a drawing of the candidate, if there is one
+     * @param before what was drawn before, if anything
      * @throws UntoldStory if a state on the way cannot be computed, or the engine does not even run
      *     before anything fails
      */
-    static Played of(Request request, Optional<DrawnCandidate> known) throws UntoldStory {
+    static Played of(Request request, Optional<Laid> before) throws UntoldStory {
         Candidate set = request.set();
         Failure failure = request.failure();
         Timeline timeline = new Timeline(request.study(), set, request.moment());
@@ -58,22 +55,25 @@ public record Played(
         for (Pilot pilot : Pilot.values()) {
             stories.put(pilot, timeline.watch(failure, Setting.with(pilot)));
         }
-        Frame before = timeline.before();
-        DrawnCandidate drawn =
-                known.orElseGet(() -> CandidateDrawing.drawn(request.candidate(), request.study()));
+        Laid laid = Laid.of(request.study(), request.candidate(), before);
         return new Played(
                 set,
                 failure,
                 request.moment(),
                 Assess.one(request.study(), set, failure, request.moment()),
                 stories,
-                drawn,
-                new Looks(set, drawn, failure, before));
+                laid,
+                new Looks(set, laid.drawn(), failure, timeline.before()));
     }
 
     /** The story with a pilot of this kind. */
     public Watched with(Pilot pilot) {
         return Optional.ofNullable(stories.get(pilot)).orElseThrow();
+    }
+
+    /** How the drawing looks at a time (s) with a pilot of this kind. */
+    public Looks.Shown looksAt(Pilot pilot, double seconds) {
+        return looks.at(with(pilot).at(seconds));
     }
 
     /** What a pilot of this kind has to do. */

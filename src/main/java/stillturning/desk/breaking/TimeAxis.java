@@ -18,6 +18,8 @@ public record TimeAxis(List<Double> seconds, List<Double> positions) {
     /** From here on a duration has its first digit (s). */
     private static final double SHORTEST_SECONDS = 1e-3;
 
+    private static final double LONGEST_WATCH_SECONDS = 30;
+
     public TimeAxis {
         seconds = List.copyOf(seconds);
         positions = List.copyOf(positions);
@@ -65,6 +67,18 @@ public record TimeAxis(List<Double> seconds, List<Double> positions) {
     /** The end of the axis (s). */
     public double endSeconds() {
         return seconds.get(seconds.size() - 1);
+    }
+
+    /**
+     * How long it takes to watch all of it if its shortest stretch takes so long (s), or half a
+     * minute if that is less.
+     */
+    double watchSeconds(double shortestStretch) {
+        double shortest = 1;
+        for (int i = 1; i < positions.size(); i++) {
+            shortest = Math.min(shortest, positions.get(i) - positions.get(i - 1));
+        }
+        return Math.min(LONGEST_WATCH_SECONDS, shortestStretch / shortest);
     }
 
     private static double carried(double value, List<Double> from, List<Double> to) {

@@ -34,7 +34,11 @@ public final class Deciding {
     private final ReadOnlyObjectWrapper<RequirementTable> requirements =
             new ReadOnlyObjectWrapper<>(new RequirementTable(List.of(), List.of()));
     private final ObservableList<RankRow> ranks = FXCollections.observableArrayList();
+    private final ObservableList<RankRow> ranksShown =
+            FXCollections.unmodifiableObservableList(ranks);
     private final ObservableList<String> firmness = FXCollections.observableArrayList();
+    private final ObservableList<String> firmnessShown =
+            FXCollections.unmodifiableObservableList(firmness);
     private final ObjectProperty<CriterionName> across =
             new SimpleObjectProperty<>(CriterionName.WEIGHT);
     private final ObjectProperty<CriterionName> upwards =
@@ -66,7 +70,7 @@ public final class Deciding {
 
     /** The candidates, best first. */
     public ObservableList<RankRow> ranks() {
-        return FXCollections.unmodifiableObservableList(ranks);
+        return ranksShown;
     }
 
     /** Each requirement against each candidate. */
@@ -76,7 +80,7 @@ public final class Deciding {
 
     /** What unseats the leader, and how rank shares were counted, a sentence each. */
     public ObservableList<String> firmness() {
-        return FXCollections.unmodifiableObservableList(firmness);
+        return firmnessShown;
     }
 
     /** What the trade-off lays across. */
@@ -162,7 +166,10 @@ public final class Deciding {
         if (!none || stated().isEmpty()) {
             now.set(stated().map(a -> Assess.reranked(a, chosen)));
             ranks.setAll(rows());
-            firmness.setAll(now.get().map(Deciding::sentences).orElse(List.of()));
+            List<String> said = now.get().map(Deciding::sentences).orElse(List.of());
+            if (!firmness.equals(said)) {
+                firmness.setAll(said);
+            }
             facing.take(now.get());
         }
         tell();

@@ -10,6 +10,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
+import stillturning.assess.Contrast;
 import stillturning.desk.decide.DifferenceRow.Group;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.InOrder;
@@ -20,16 +21,23 @@ public final class Departing {
     /**
      * One candidate.
      *
-     * @param summary the counts of what differs
+     * @param shifted how many failures end better and worse
+     * @param changed how many that reach the engine came and went with parts
      */
     public record Departure(
-            String candidate, String title, String summary, List<DifferenceRow> rows) {
+            String candidate,
+            String title,
+            String shifted,
+            String changed,
+            List<DifferenceRow> rows) {
         public Departure {
             rows = List.copyOf(rows);
         }
     }
 
     private final ObservableList<Departure> departures = FXCollections.observableArrayList();
+    private final ObservableList<Departure> departuresShown =
+            FXCollections.unmodifiableObservableList(departures);
     private final ReadOnlyStringWrapper baseline = new ReadOnlyStringWrapper("");
     private final Supplier<UnitSystem> units;
 
@@ -39,7 +47,7 @@ public final class Departing {
 
     /** Every candidate but the baseline, best first. */
     public ObservableList<Departure> all() {
-        return FXCollections.unmodifiableObservableList(departures);
+        return departuresShown;
     }
 
     /** From what they depart, or how to say so. */
@@ -69,19 +77,12 @@ public final class Departing {
 
     private Departure departure(Assessment assessment, Appraisal candidate, Appraisal from) {
         List<DifferenceRow> rows =
-                Differences.of(
-                        assessment, candidate.candidate().id(), from.candidate().id(), units.get());
-        String summary =
-                count(rows, Group.BETTER)
-                        + " failures end better, "
-                        + count(rows, Group.WORSE)
-                        + " worse; "
-                        + count(rows, Group.OWN)
-                        + " new ones reach the engine, "
-                        + count(rows, Group.SPARED)
-                        + " are gone";
+                Differences.of(assessment, Contrast.of(candidate, from), units.get());
+        String shifted =
+                count(rows, Group.BETTER) + " better, " + count(rows, Group.WORSE) + " worse";
+        String changed = count(rows, Group.OWN) + " new, " + count(rows, Group.SPARED) + " gone";
         return new Departure(
-                candidate.candidate().id(), candidate.candidate().title(), summary, rows);
+                candidate.candidate().id(), candidate.candidate().title(), shifted, changed, rows);
     }
 
     private static long count(List<DifferenceRow> rows, Group group) {

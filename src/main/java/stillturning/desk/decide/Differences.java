@@ -40,23 +40,17 @@ final class Differences {
         this.units = units;
     }
 
-    /** All of them, by group; none where one of the two could not be computed. */
-    static List<DifferenceRow> of(
-            Assessment assessment, String candidate, String reference, UnitSystem units) {
-        if (assessment.of(candidate).isEmpty() || assessment.of(reference).isEmpty()) {
-            return List.of();
-        }
-        Contrast contrast =
-                Contrast.of(assessment.of(candidate).get(), assessment.of(reference).get());
+    /** All of them, by group. */
+    static List<DifferenceRow> of(Assessment assessment, Contrast contrast, UnitSystem units) {
         Differences differences = new Differences(assessment, contrast, units);
-        assessment.ranking().ifPresent(r -> differences.ranked(r, candidate, reference));
+        assessment.ranking().ifPresent(differences::ranked);
         differences.parts();
         differences.failures();
         return List.copyOf(differences.rows);
     }
 
-    private void ranked(RankingResult ranking, String candidate, String reference) {
-        Comparison comparison = ranking.compare(candidate, reference);
+    private void ranked(RankingResult ranking) {
+        Comparison comparison = ranking.compare(here(), contrast.reference().candidate().id());
         comparison.better().forEach(d -> criterion(d, Tells.FOR));
         comparison.worse().forEach(d -> criterion(d, Tells.AGAINST));
         comparison.gatesReferenceMissed().forEach(g -> requirement(g, Tells.FOR));
@@ -98,7 +92,7 @@ final class Differences {
         byKind(contrast.added()).forEach((kind, names) -> part(kind, names, ""));
         byKind(contrast.leftOut()).forEach((kind, names) -> part(kind, "", names));
         byKind(contrast.altered())
-                .forEach((kind, names) -> part(kind, names, "the same, of another kind or value"));
+                .forEach((kind, names) -> part(kind, names, "another kind or value"));
     }
 
     private void part(String kind, String here, String there) {

@@ -9,7 +9,9 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
+import stillturning.assess.Contrast;
 import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
 import stillturning.ranking.Comparison;
@@ -21,9 +23,12 @@ public final class Facing {
     private final StringProperty one = new SimpleStringProperty("");
     private final StringProperty other = new SimpleStringProperty("");
     private final ObservableList<DifferenceRow> rows = FXCollections.observableArrayList();
+    private final ObservableList<DifferenceRow> rowsShown =
+            FXCollections.unmodifiableObservableList(rows);
     private final ReadOnlyStringWrapper verdict = new ReadOnlyStringWrapper("");
     private final Supplier<UnitSystem> units;
     private Optional<Assessment> assessment = Optional.empty();
+    private Optional<Contrast> contrast = Optional.empty();
 
     Facing(Supplier<UnitSystem> units) {
         this.units = units;
@@ -43,7 +48,7 @@ public final class Facing {
 
     /** In what they differ, by group. */
     public ObservableList<DifferenceRow> rows() {
-        return FXCollections.unmodifiableObservableList(rows);
+        return rowsShown;
     }
 
     /** Who is ahead, and by how much, in a sentence. */
@@ -78,10 +83,31 @@ public final class Facing {
     private void compare() {
         boolean two = !one.get().equals(other.get()) && !other.get().isEmpty();
         Optional<Assessment> both = assessment.filter(a -> two);
-        rows.setAll(
-                both.map(a -> Differences.of(a, one.get(), other.get(), units.get()))
-                        .orElse(List.of()));
+        List<DifferenceRow> now =
+                both.flatMap(a -> contrast(a).map(c -> Differences.of(a, c, units.get())))
+                        .orElse(List.of());
+        // a tree that is made anew for nothing folds up under the user's hand
+        if (!rows.equals(now)) {
+            rows.setAll(now);
+        }
         verdict.set(both.flatMap(this::words).orElse("Choose two different candidates."));
+    }
+
+    /** The last one is kept, since it does not depend on weights. */
+    private Optional<Contrast> contrast(Assessment all) {
+        Optional<Appraisal> here = all.of(one.get());
+        Optional<Appraisal> there = all.of(other.get());
+        if (here.isEmpty() || there.isEmpty()) {
+            contrast = Optional.empty();
+        } else if (contrast.filter(c -> between(c, here.get(), there.get())).isEmpty()) {
+            contrast = Optional.of(Contrast.of(here.get(), there.get()));
+        }
+        return contrast;
+    }
+
+    @SuppressWarnings("ReferenceEquality") // to compare all that is in them takes too long
+    private static boolean between(Contrast c, Appraisal here, Appraisal there) {
+        return c.candidate() == here && c.reference() == there;
     }
 
     private Optional<String> words(Assessment all) {

@@ -16,7 +16,7 @@ public final class LabelPlaces {
     /** Cost of a square unit covered, against a unit of distance. */
     private static final double COVERED = 50;
 
-    private static final double CROSSED = 6;
+    private static final double CROSSED = 30;
 
     /** A rectangle, from its corner with the least coordinates. */
     public record Box(double x, double y, double width, double height) {

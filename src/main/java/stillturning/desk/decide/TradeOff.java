@@ -39,7 +39,8 @@ public record TradeOff(
     /** A corner of the step line. */
     public record Corner(double x, double y) {}
 
-    private record Valued(Appraisal appraisal, double across, double upwards) {}
+    /** A candidate with its two values, and how many hard requirements it misses. */
+    record Valued(String id, String title, int missed, double across, double upwards) {}
 
     public TradeOff {
         points = List.copyOf(points);
@@ -50,10 +51,26 @@ public record TradeOff(
     static TradeOff of(
             Assessment assessment, CriterionName across, CriterionName upwards, UnitSystem units) {
         List<Valued> all =
-                InOrder.of(assessment).stream()
-                        .map(a -> new Valued(a, value(a, across), value(a, upwards)))
-                        .toList();
-        String currency = assessment.study().heading().currency();
+                InOrder.of(assessment).stream().map(a -> valued(a, across, upwards)).toList();
+        return of(all, across, upwards, assessment.study().heading().currency(), units);
+    }
+
+    private static Valued valued(Appraisal appraisal, CriterionName across, CriterionName upwards) {
+        return new Valued(
+                appraisal.candidate().id(),
+                appraisal.candidate().title(),
+                (int) appraisal.met().stream().filter(m -> !m.met()).count(),
+                value(appraisal, across),
+                value(appraisal, upwards));
+    }
+
+    /** The picture of candidates in this order. */
+    static TradeOff of(
+            List<Valued> all,
+            CriterionName across,
+            CriterionName upwards,
+            String currency,
+            UnitSystem units) {
         TradeOffAxis xs =
                 TradeOffAxis.of(across, all.stream().map(Valued::across).toList(), currency, units);
         TradeOffAxis ys =
@@ -84,13 +101,13 @@ public record TradeOff(
     private static Point point(
             Valued v, TradeOffAxis xs, TradeOffAxis ys, String values, List<Valued> all) {
         return new Point(
-                v.appraisal.candidate().id(),
-                v.appraisal.candidate().title(),
+                v.id,
+                v.title,
                 xs.share(v.across),
                 ys.share(v.upwards),
                 values,
                 all.stream().noneMatch(other -> beats(other, v, xs, ys)),
-                (int) v.appraisal.met().stream().filter(m -> !m.met()).count());
+                v.missed);
     }
 
     private static boolean beats(Valued one, Valued other, TradeOffAxis xs, TradeOffAxis ys) {

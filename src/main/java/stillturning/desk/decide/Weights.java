@@ -18,6 +18,8 @@ public final class Weights {
     private static final double USUAL_MOST = 10;
 
     private final ObservableList<WeightSlider> sliders = FXCollections.observableArrayList();
+    private final ObservableList<WeightSlider> slidersShown =
+            FXCollections.unmodifiableObservableList(sliders);
     private final ReadOnlyBooleanWrapper moved = new ReadOnlyBooleanWrapper();
     private final Runnable follow;
     private boolean settling;
@@ -31,7 +33,7 @@ public final class Weights {
 
     /** One for each criterion, in the study's order. */
     public ObservableList<WeightSlider> sliders() {
-        return FXCollections.unmodifiableObservableList(sliders);
+        return slidersShown;
     }
 
     /** Whether any differs from the study's. */

@@ -52,7 +52,11 @@ public final class Sizes {
     private final ReadOnlyObjectWrapper<Optional<SizingReport>> report =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObservableList<FindingRow> findings = FXCollections.observableArrayList();
+    private final ObservableList<FindingRow> findingsShown =
+            FXCollections.unmodifiableObservableList(findings);
     private final ObservableList<SizeTable> tables = FXCollections.observableArrayList();
+    private final ObservableList<SizeTable> tablesShown =
+            FXCollections.unmodifiableObservableList(tables);
     private final ReadOnlyStringWrapper headline = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
@@ -79,12 +83,12 @@ public final class Sizes {
 
     /** What is not as it should be, gravest first. */
     public ObservableList<FindingRow> findings() {
-        return FXCollections.unmodifiableObservableList(findings);
+        return findingsShown;
     }
 
     /** The tables that hold anything, in order. */
     public ObservableList<SizeTable> tables() {
-        return FXCollections.unmodifiableObservableList(tables);
+        return tablesShown;
     }
 
     /** How many limits are broken, in a sentence. */

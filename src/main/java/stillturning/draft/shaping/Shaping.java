@@ -91,18 +91,8 @@ public final class Shaping {
         taken.addAll(loads.names());
         String id = Layout.free(part.kind, taken);
         Map<String, String> settings = new TreeMap<>(part.settings);
-        boolean grounded =
-                layout.parts().keySet().stream()
-                        .anyMatch(
-                                p ->
-                                        layout.all()
-                                                .under(Layout.PARTS)
-                                                .under(p)
-                                                .text("on-structure")
-                                                .filter("yes"::equals)
-                                                .isPresent());
-        if (part.kind.equals("ground") && !grounded) {
-            settings.putIfAbsent("on-structure", "yes");
+        if (part.kind.equals("ground")) {
+            settings.putIfAbsent("on-structure", "yes"); // one that leads nowhere cannot be read
         }
         pen.put(
                 Layout.PARTS,
@@ -239,8 +229,13 @@ public final class Shaping {
 
     /** Writes a text anywhere in the file; what leads to it is made if it is not there. */
     public Change setAt(String mapping, String key, String text) throws ChangeRefused {
+        return setAt(mapping, key, YamlValue.text(text));
+    }
+
+    /** Writes a value anywhere in the file; what leads to it is made if it is not there. */
+    public Change setAt(String mapping, String key, YamlValue value) throws ChangeRefused {
         Pen pen = pen();
-        pen.put(mapping, key, YamlValue.text(text));
+        pen.put(mapping, key, value);
         return pen.change("Set " + key, List.of(), List.of());
     }
 

@@ -16,7 +16,10 @@ import stillturning.drawing.Port;
 import stillturning.drawing.Side;
 import stillturning.drawing.Symbol;
 import stillturning.model.Candidate;
+import stillturning.model.Cockpit;
+import stillturning.model.HalfDrawn;
 import stillturning.model.Study;
+import stillturning.model.Terminal;
 import stillturning.parts.GroundPoint;
 import stillturning.parts.Wire;
 import stillturning.quantity.Formats;
@@ -29,6 +32,8 @@ public final class CandidateDrawing {
 
     private static final String BUS_IN = "in";
     private static final String BUS_OUT = "out";
+    private static final String BAR = "bar";
+    private static final String STUD = "stud";
 
     private final Candidate candidate;
     private final Metal metal;
@@ -45,8 +50,12 @@ public final class CandidateDrawing {
     /** A line and what it stands for. */
     private record Stretch(Line line, Strand strand) {}
 
-    private CandidateDrawing(Candidate candidate) {
+    /** Wires whose values are not their own, and are not shown. */
+    private final Set<String> unknown;
+
+    private CandidateDrawing(Candidate candidate, Set<String> unknown) {
         this.candidate = candidate;
+        this.unknown = unknown;
         metal = new Metal(candidate);
     }
 
@@ -61,13 +70,73 @@ public final class CandidateDrawing {
 
     /** The same diagram, with what its symbols and lines stand for. */
     public static DrawnCandidate drawn(Candidate candidate, Study study) {
-        CandidateDrawing drawing = new CandidateDrawing(candidate);
-        Pieces.of(candidate, study, drawing.metal).stream()
-                .map(drawing::withWire)
-                .forEach(drawing::add);
-        drawing.joinNets();
-        drawing.drawWires();
+        CandidateDrawing drawing = new CandidateDrawing(candidate, Set.of());
+        drawing.draw(Pieces.of(candidate, study, drawing.metal));
         return drawing.inRows();
+    }
+
+    /**
+     * The diagram of a candidate at which somebody is at work: every part is there, joined or not,
+     * and terminals that wait for a line show as rings.
+     */
+    public static DrawnCandidate atWork(HalfDrawn half) {
+        Candidate shown =
+                new Candidate(
+                        half.id(),
+                        half.title(),
+                        "",
+                        half.parts(),
+                        half.joins(),
+                        new Cockpit(half.flight(), Map.of(), List.of(), List.of()));
+        CandidateDrawing drawing = new CandidateDrawing(shown, half.standIns());
+        drawing.draw(Pieces.atWork(half, drawing.metal));
+        drawing.addLooseGrounds();
+        drawing.ringLooseEnds();
+        return drawing.inRows();
+    }
+
+    private void draw(List<Piece> pieces) {
+        pieces.stream().map(this::withWire).forEach(this::add);
+        joinNets();
+        drawWires();
+    }
+
+    /** Ground points at which nothing that is drawn returns. */
+    private void addLooseGrounds() {
+        Set<String> shown = new HashSet<>();
+        footings.values().forEach(f -> f.part().ifPresent(shown::add));
+        candidate
+                .all(GroundPoint.class)
+                .filter(g -> !shown.contains(g.id()))
+                .forEach(
+                        g -> {
+                            List<Port> ports = List.of(new Port(BUS_IN, Side.NORTH));
+                            symbols.add(
+                                    new Symbol(g.id(), Glyph.EARTH, g.tag().label(), "", ports));
+                            footings.put(
+                                    g.id(),
+                                    new Footing(
+                                            Optional.of(g.id()),
+                                            List.of(metal.net(g, STUD)),
+                                            Optional.empty(),
+                                            Map.of(BUS_IN, new Terminal(g.id(), STUD))));
+                        });
+    }
+
+    private void ringLooseEnds() {
+        Set<List<String>> used = new HashSet<>();
+        for (Stretch stretch : stretches) {
+            used.add(List.of(stretch.line().fromSymbol(), stretch.line().fromPort()));
+            used.add(List.of(stretch.line().toSymbol(), stretch.line().toPort()));
+        }
+        symbols.replaceAll(s -> s.glyph() == Glyph.BUS ? s : ringed(s, used));
+    }
+
+    private static Symbol ringed(Symbol symbol, Set<List<String>> used) {
+        return symbol.with(
+                symbol.ports().stream()
+                        .map(p -> used.contains(List.of(symbol.id(), p.name())) ? p : p.waiting())
+                        .toList());
     }
 
     /** A ground point and what its stud is bolted or wired to. */
@@ -135,8 +204,20 @@ public final class CandidateDrawing {
                 new Footing(
                         Optional.of(piece.part()),
                         pins.stream().map(Pin::net).toList(),
-                        Optional.empty()));
+                        Optional.empty(),
+                        terminals(piece)));
         symbols.add(new Symbol(piece.id(), piece.glyph(), piece.label(), piece.detail(), ports));
+    }
+
+    private static Map<String, Terminal> terminals(Piece piece) {
+        if (piece.glyph() == Glyph.BUS) {
+            Terminal bar = new Terminal(piece.part(), BAR);
+            return Map.of(BUS_IN, bar, BUS_OUT, bar);
+        }
+        Map<String, Terminal> terminals = new HashMap<>();
+        piece.pins()
+                .forEach(p -> terminals.put(p.port(), new Terminal(piece.part(), p.terminal())));
+        return terminals;
     }
 
     /** Current goes from west to east; where it stands still, so does the order of terminals. */
@@ -161,7 +242,10 @@ public final class CandidateDrawing {
                 new Footing(
                         metal.groundAt(pin.net()).map(GroundPoint::id),
                         List.of(pin.net()),
-                        Optional.of(piece.id())));
+                        Optional.of(piece.id()),
+                        metal.groundAt(pin.net())
+                                .map(g -> Map.of(BUS_IN, new Terminal(g.id(), STUD)))
+                                .orElse(Map.of())));
         stretches.add(
                 new Stretch(
                         new Line(piece.id(), pin.port(), id, "in", ""),
@@ -204,7 +288,7 @@ public final class CandidateDrawing {
             int b = metal.net(wire, "b");
             if (!metal.ground(a) && !metal.ground(b)) {
                 boolean forward = metal.potential(a) >= metal.potential(b);
-                String label = atSymbol.contains(wire) ? "" : label(wire, " \u00B7 ");
+                String label = atSymbol.contains(wire) ? "" : words(wire, " \u00B7 ");
                 draw(hubOf(forward ? a : b), hubOf(forward ? b : a), label, Optional.of(wire));
             }
         }
@@ -217,7 +301,7 @@ public final class CandidateDrawing {
 
     private List<End> splice(int net) {
         String id = "splice-" + net;
-        footings.put(id, new Footing(Optional.empty(), List.of(net), Optional.empty()));
+        footings.put(id, new Footing(Optional.empty(), List.of(net), Optional.empty(), Map.of()));
         symbols.add(
                 new Symbol(
                         id,
@@ -257,6 +341,10 @@ public final class CandidateDrawing {
         return !end.bus() && end.side() != Side.EAST;
     }
 
+    private String words(Wire wire, String between) {
+        return unknown.contains(wire.id()) ? "?" : label(wire, between);
+    }
+
     private static String label(Wire wire, String between) {
         return "AWG " + wire.cable().awg() + between + Formats.fixed(wire.metres(), 1) + " m";
     }
@@ -273,7 +361,7 @@ public final class CandidateDrawing {
         for (Pin pin : able) {
             Optional<Wire> wire = metal.onlyWireAt(pin.net());
             if (wire.isPresent() && atSymbol.add(wire.get())) {
-                String words = label(wire.get(), ", ");
+                String words = words(wire.get(), ", ");
                 return piece.detailed(
                         piece.detail().isEmpty() ? words : piece.detail() + ", " + words);
             }

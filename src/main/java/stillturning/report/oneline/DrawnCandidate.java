@@ -1,11 +1,14 @@
 package stillturning.report.oneline;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.drawing.Diagram;
+import stillturning.drawing.Symbol;
+import stillturning.model.Terminal;
 
 /**
  * A candidate as a diagram, and what each symbol and line of it stands for.
@@ -23,9 +26,15 @@ public record DrawnCandidate(Diagram diagram, Map<String, Footing> footings, Lis
      * @param part id of its part; empty for a joint that is no part
      * @param nets numbers of the nets at its ports, in the candidate's circuit
      * @param grounds id of the symbol that this is the ground of; empty for any other symbol
+     * @param terminals what can be joined at each port, by its name
      */
-    public record Footing(Optional<String> part, List<Integer> nets, Optional<String> grounds) {
+    public record Footing(
+            Optional<String> part,
+            List<Integer> nets,
+            Optional<String> grounds,
+            Map<String, Terminal> terminals) {
         public Footing {
+            terminals = Map.copyOf(terminals);
             nets = List.copyOf(nets);
         }
     }
@@ -49,6 +58,27 @@ public record DrawnCandidate(Diagram diagram, Map<String, Footing> footings, Lis
             throw new IllegalArgumentException(symbol + " is no symbol of the drawing");
         }
         return footing;
+    }
+
+    /** The terminal at a port of a symbol, if it is one of a part's. */
+    public Optional<Terminal> terminalAt(String symbol, String port) {
+        return Optional.ofNullable(footings.get(symbol))
+                .flatMap(f -> Optional.ofNullable(f.terminals().get(port)));
+    }
+
+    /** Every symbol and line that stands for a part, the symbols first. */
+    public List<String> keysOf(String part) {
+        List<String> keys = new ArrayList<>();
+        diagram.symbols().stream()
+                .map(Symbol::id)
+                .filter(id -> footing(id).part().filter(part::equals).isPresent())
+                .forEach(keys::add);
+        for (int i = 0; i < strands.size(); i++) {
+            if (strands.get(i).wire().filter(part::equals).isPresent()) {
+                keys.add(LINE + i);
+            }
+        }
+        return List.copyOf(keys);
     }
 
     /** The part that a symbol belongs to, or the wire that a line ({@code line 3}) is. */

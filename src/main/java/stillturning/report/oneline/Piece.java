@@ -19,8 +19,9 @@ record Piece(String id, String part, Glyph glyph, String label, String detail, L
      *
      * @param side where it lies; empty if the way of the current decides
      * @param label text inside a box; may be empty
+     * @param terminal what the part calls it
      */
-    record Pin(int net, String port, Optional<Side> side, String label) {
+    record Pin(int net, String port, Optional<Side> side, String label, String terminal) {
         boolean unlabelledInput() {
             return label.isEmpty() && side.filter(s -> s == Side.WEST).isPresent();
         }
@@ -57,12 +58,19 @@ record Piece(String id, String part, Glyph glyph, String label, String detail, L
         }
 
         Of pin(String port, int net, Side side, String words) {
-            pins.add(new Pin(net, port, Optional.of(side), words));
+            pins.add(new Pin(net, port, Optional.of(side), words, port));
             return this;
         }
 
         Of free(String port, int net) {
-            pins.add(new Pin(net, port, Optional.empty(), ""));
+            pins.add(new Pin(net, port, Optional.empty(), "", port));
+            return this;
+        }
+
+        /** The pin that was given last, which the part calls otherwise. */
+        Of called(String terminal) {
+            Pin last = pins.remove(pins.size() - 1);
+            pins.add(new Pin(last.net, last.port, last.side, last.label, terminal));
             return this;
         }
 

@@ -9,6 +9,7 @@ import stillturning.drawing.Side;
 import stillturning.element.Element;
 import stillturning.element.Guard.Action;
 import stillturning.model.Candidate;
+import stillturning.model.HalfDrawn;
 import stillturning.model.Study;
 import stillturning.parts.Alternator;
 import stillturning.parts.Battery;
@@ -32,16 +33,32 @@ final class Pieces {
     /** Stands before the name of a load that the engine needs. */
     static final String ENGINE_MARK = "\u25C6";
 
+    private static final String UNKNOWN = "?";
+    private static final int FEW_WAYS = 8;
+
     private final Metal metal;
     private final Set<String> engineLoads;
     private final Set<Integer> usedNets = new HashSet<>();
     private final List<Piece> pieces = new ArrayList<>();
 
-    private Pieces(Candidate candidate, Study study, Metal metal) {
+    /** Whether what nothing is joined to is shown too. */
+    private final boolean atWork;
+
+    /** Parts whose values are not their own, and are not shown. */
+    private final Set<String> standIns;
+
+    private Pieces(
+            List<Part> parts,
+            Metal metal,
+            List<String> engineLoads,
+            boolean atWork,
+            Set<String> standIns) {
         this.metal = metal;
-        engineLoads = Set.copyOf(study.aircraft().engine().logic().loads());
+        this.atWork = atWork;
+        this.standIns = standIns;
+        this.engineLoads = Set.copyOf(engineLoads);
         Set<Integer> seen = new HashSet<>();
-        for (Part part : candidate.parts()) {
+        for (Part part : parts) {
             for (String terminal : part.terminals()) {
                 int net = metal.net(part, terminal);
                 if (!seen.add(net)) {
@@ -52,9 +69,20 @@ final class Pieces {
     }
 
     static List<Piece> of(Candidate candidate, Study study, Metal metal) {
-        Pieces pieces = new Pieces(candidate, study, metal);
-        candidate.parts().forEach(pieces::add);
-        return List.copyOf(pieces.pieces);
+        List<String> engineLoads = study.aircraft().engine().logic().loads();
+        return new Pieces(candidate.parts(), metal, engineLoads, false, Set.of())
+                .all(candidate.parts());
+    }
+
+    /** Those of a candidate at which somebody is at work: nothing is left out. */
+    static List<Piece> atWork(HalfDrawn half, Metal metal) {
+        return new Pieces(half.parts(), metal, half.engineLoads(), true, half.standIns())
+                .all(half.parts());
+    }
+
+    private List<Piece> all(List<Part> parts) {
+        parts.forEach(this::add);
+        return List.copyOf(pieces);
     }
 
     private void add(Part part) {
@@ -93,10 +121,11 @@ final class Pieces {
                         .pin("case", metal.net(alternator, "case"), Side.WEST));
         String name = "field of " + alternator.tag().label();
         int field = metal.net(alternator, "field");
-        if (usedNets.contains(field) && field != metal.net(alternator, "output")) {
+        if ((atWork || usedNets.contains(field)) && field != metal.net(alternator, "output")) {
             add(
                     new Piece.Of(alternator.id() + "-field", alternator.id(), Glyph.LOAD, name, "")
-                            .pin("plus", field, Side.WEST));
+                            .pin("plus", field, Side.WEST)
+                            .called("field"));
         }
     }
 
@@ -130,7 +159,7 @@ final class Pieces {
         for (int n = 1; n <= controller.outputs().size(); n++) {
             String terminal = SolidStateController.outputName(n);
             int net = metal.net(controller, terminal);
-            if (usedNets.contains(net)) {
+            if (atWork || usedNets.contains(net)) {
                 double trip = controller.outputs().get(n - 1).trip().ratedAmps();
                 piece.pin(terminal, net, Side.EAST, n + " \u00B7 " + amps(trip));
             }
@@ -190,7 +219,8 @@ final class Pieces {
     }
 
     /**
-     * One symbol for each pair of terminals that the part joins and that something is joined to.
+     * One symbol for each pair of terminals that the part joins and that something is joined to. At
+     * work, a part of many ways shows one more, for the next line.
      */
     private void addInline(Part part) {
         List<Element> ways =
@@ -198,24 +228,34 @@ final class Pieces {
                         .filter(e -> e.passage() != Element.Passage.NONE)
                         .filter(e -> !isBare(part))
                         .toList();
+        boolean spare = atWork;
         for (Element way : ways) {
-            int from = metal.net(part, way.from());
-            int to = metal.net(part, way.to());
-            if (usedNets.contains(from) && usedNets.contains(to)) {
-                boolean only = ways.size() == 1;
-                boolean oneWay = part instanceof Diode;
-                Piece.Of piece =
-                        new Piece.Of(
-                                only ? part.id() : part.id() + "-" + way.name().replace(' ', '-'),
-                                part.id(),
-                                glyph(part, way),
-                                label(part, only ? "" : " " + way.name()),
-                                rating(part));
-                add(
-                        oneWay
-                                ? piece.pin("in", from, Side.WEST).pin("out", to, Side.EAST)
-                                : piece.free("in", from).free("out", to));
+            boolean from = usedNets.contains(metal.net(part, way.from()));
+            boolean to = usedNets.contains(metal.net(part, way.to()));
+            boolean unused = !from && !to;
+            if ((from && to) || (atWork && !unused) || (spare && unused)) {
+                addWay(part, way, ways.size() == 1);
             }
+            spare &= !unused || ways.size() <= FEW_WAYS;
+        }
+    }
+
+    private void addWay(Part part, Element way, boolean only) {
+        Piece.Of piece =
+                new Piece.Of(
+                        only ? part.id() : part.id() + "-" + way.name().replace(' ', '-'),
+                        part.id(),
+                        glyph(part, way),
+                        label(part, only ? "" : " " + way.name()),
+                        standIns.contains(part.id()) ? UNKNOWN : rating(part));
+        int from = metal.net(part, way.from());
+        int to = metal.net(part, way.to());
+        if (part instanceof Diode) {
+            piece.pin("in", from, Side.WEST).called(way.from());
+            add(piece.pin("out", to, Side.EAST).called(way.to()));
+        } else {
+            piece.free("in", from).called(way.from());
+            add(piece.free("out", to).called(way.to()));
         }
     }
 
@@ -254,8 +294,9 @@ final class Pieces {
         return part instanceof Fuse fuse ? amps(fuse.ratedAmps()) : "";
     }
 
-    private static Piece.Of piece(Part part, Glyph glyph, String detail) {
-        return new Piece.Of(part.id(), part.id(), glyph, part.tag().label(), detail);
+    private Piece.Of piece(Part part, Glyph glyph, String detail) {
+        String words = standIns.contains(part.id()) ? UNKNOWN : detail;
+        return new Piece.Of(part.id(), part.id(), glyph, part.tag().label(), words);
     }
 
     private void add(Piece.Of piece) {

@@ -32,7 +32,7 @@ import stillturning.desk.SettingsFile;
 import stillturning.desk.start.Beginning;
 import stillturning.draft.Draft;
 import stillturning.draft.Keeping;
-import stillturning.files.ReadStudy;
+import stillturning.files.Reading;
 import stillturning.screen.Area;
 import stillturning.screen.Surroundings;
 import stillturning.screen.Theme;
@@ -213,7 +213,7 @@ public final class Window {
                 wrong -> refuse(whole, wrong));
     }
 
-    private record Opened(Draft draft, ReadStudy read) {}
+    private record Opened(Draft draft, Reading read) {}
 
     private void refuse(Path folder, Exception wrong) {
         settings.set(settings.get().forgotten(folder.toString()));

@@ -1,0 +1,101 @@
+package stillturning.report.oneline;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.drawing.Box;
+import stillturning.drawing.Diagram;
+import stillturning.drawing.Glyph;
+import stillturning.drawing.Line;
+import stillturning.drawing.OneLine;
+import stillturning.drawing.Port;
+import stillturning.drawing.Sheet;
+import stillturning.drawing.Side;
+import stillturning.drawing.Symbol;
+import stillturning.files.StudyReader;
+import stillturning.model.Study;
+
+/** A small edit leaves the rest of a drawing where the eye looks for it. */
+class SteadyLayoutTest {
+
+    private static final Study SANDPIPER =
+            StudyReader.read(Path.of("architectures/sandpiper")).study().orElseThrow();
+
+    private static Diagram drawn(String candidate) {
+        return CandidateDrawing.of(SANDPIPER.candidate(candidate).orElseThrow(), SANDPIPER);
+    }
+
+    private static Symbol symbol(String id, Glyph glyph) {
+        return new Symbol(
+                id,
+                glyph,
+                id,
+                "5 A",
+                List.of(new Port("in", Side.WEST), new Port("out", Side.EAST)));
+    }
+
+    /** A load behind a breaker, before everything else. */
+    private static Diagram withLoad(Diagram diagram, String bus) {
+        List<Symbol> symbols = new ArrayList<>(diagram.symbols());
+        symbols.add(0, symbol("new", Glyph.LOAD));
+        symbols.add(0, symbol("new-breaker", Glyph.BREAKER_CLOSED));
+        List<Line> lines = new ArrayList<>(diagram.lines());
+        lines.add(0, new Line(bus, "out", "new-breaker", "in", ""));
+        lines.add(0, new Line("new-breaker", "out", "new", "in", ""));
+        return new Diagram(diagram.id(), diagram.title(), symbols, lines);
+    }
+
+    private static double middle(Sheet sheet, String id) {
+        Box box = box(sheet, id);
+        return box.x() + box.width() / 2;
+    }
+
+    private static Box box(Sheet sheet, String id) {
+        return sheet.spots().entrySet().stream()
+                .filter(e -> e.getKey().equals(id))
+                .findFirst()
+                .orElseThrow()
+                .getValue()
+                .box();
+    }
+
+    private static int turnedRound(Sheet before, Sheet after) {
+        int turned = 0;
+        for (String a : before.spots().keySet()) {
+            for (String b : before.spots().keySet()) {
+                boolean layer =
+                        Math.abs(middle(before, a) - middle(before, b)) < 5
+                                && Math.abs(middle(after, a) - middle(after, b)) < 5;
+                if (layer
+                        && box(before, a).y() < box(before, b).y()
+                        && box(after, a).y() > box(after, b).y()) {
+                    turned++;
+                }
+            }
+        }
+        return turned;
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"split-batteries", "two-alternators", "solid-state-split-engine"})
+    void aNewLoadTurnsNothingRoundWithinALayer(String candidate) {
+        Diagram diagram = drawn(candidate);
+        Sheet before = OneLine.laidOut(diagram);
+        Sheet after = OneLine.laidOut(withLoad(diagram, "engine-bus-a"), before);
+        assertEquals(0, turnedRound(before, after));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"split-batteries", "two-alternators", "solid-state-split-engine"})
+    void norDoesTakingItAwayAgain(String candidate) {
+        Diagram diagram = drawn(candidate);
+        Sheet before = OneLine.laidOut(diagram);
+        Sheet after = OneLine.laidOut(withLoad(diagram, "engine-bus-a"), before);
+        Sheet again = OneLine.laidOut(diagram, after);
+        assertEquals(0, turnedRound(before, again));
+    }
+}
