@@ -89,8 +89,17 @@ public final class OpenStudy implements AutoCloseable {
 
     /** Another text in the study's own file, from elsewhere in the program. */
     public void write(String text) {
+        make(new Step.Replace(Desk.STUDY_FILE, text));
+    }
+
+    /** Takes a file out of the study. */
+    public void delete(String file) {
+        make(new Step.Delete(file));
+    }
+
+    private void make(Step step) {
         try {
-            desk.make(new Change("Write", List.of(new Step.Replace(Desk.STUDY_FILE, text))));
+            desk.make(new Change("Write", List.of(step)));
         } catch (ChangeRefused e) {
             throw new IllegalStateException(e);
         }
