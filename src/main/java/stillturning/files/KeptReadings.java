@@ -14,10 +14,7 @@ final class KeptReadings {
 
     /** A reading and all that it rests on. */
     private record Kept(
-            YamlDocument study,
-            Set<String> names,
-            YamlDocument candidate,
-            ReadCandidate reading) {
+            YamlDocument study, Set<String> names, YamlDocument candidate, ReadCandidate reading) {
 
         @SuppressWarnings("ReferenceEquality") // an equal text in another document has other places
         boolean restsOn(YamlDocument otherStudy, Set<String> otherNames, YamlDocument other) {

@@ -279,8 +279,7 @@ public final class StudyReader {
             odds.put(name, reading.odds());
             places.put(name, reading.places());
             take(reading.told());
-            looked.add(
-                    looked(written, reading.candidate(), reading.report(), reading.places()));
+            looked.add(looked(written, reading.candidate(), reading.report(), reading.places()));
             return reading.candidate();
         }
 

@@ -21,7 +21,8 @@ class ReweightedTest {
             for (int k = 0; k < 2 + random.nextInt(5); k++) {
                 double[] values = new double[criteria.size()];
                 for (int j = 0; j < values.length; j++) {
-                    values[j] = random.nextInt(6) == 0 ? Double.POSITIVE_INFINITY : random.nextInt(5);
+                    values[j] =
+                            random.nextInt(6) == 0 ? Double.POSITIVE_INFINITY : random.nextInt(5);
                 }
                 alternatives.add(Candidates.of("k" + k, values));
             }
@@ -36,8 +37,7 @@ class ReweightedTest {
 
             RankingResult before = Ranking.of(criteria, alternatives);
 
-            assertEquals(
-                    Ranking.of(reweighted, alternatives), Ranking.reweighted(before, weights));
+            assertEquals(Ranking.of(reweighted, alternatives), Ranking.reweighted(before, weights));
         }
     }
 
@@ -57,8 +57,7 @@ class ReweightedTest {
 
     @Test
     void eachCriterionNeedsAWeightAndOneMustCount() {
-        RankingResult before =
-                Ranking.of(Candidates.units(2), List.of(Candidates.of("a", 1, 0)));
+        RankingResult before = Ranking.of(Candidates.units(2), List.of(Candidates.of("a", 1, 0)));
 
         assertThrows(
                 IllegalArgumentException.class, () -> Ranking.reweighted(before, List.of(1.0)));

@@ -50,8 +50,7 @@ final class Differences {
     }
 
     private void ranked(RankingResult ranking) {
-        Comparison comparison =
-                ranking.compare(here(), contrast.reference().candidate().id());
+        Comparison comparison = ranking.compare(here(), contrast.reference().candidate().id());
         comparison.better().forEach(d -> criterion(d, Tells.FOR));
         comparison.worse().forEach(d -> criterion(d, Tells.AGAINST));
         comparison.gatesReferenceMissed().forEach(g -> requirement(g, Tells.FOR));

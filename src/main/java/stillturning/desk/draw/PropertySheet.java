@@ -40,6 +40,9 @@ public final class PropertySheet {
     private final Desk desk;
     private final Consumer<Doing> doer;
     private final ObservableList<FormRow> rows = FXCollections.observableArrayList();
+    // kept, since listeners at a view of a list are heard only as long as somebody has the view
+    private final ObservableList<FormRow> shownRows =
+            FXCollections.unmodifiableObservableList(rows);
     private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper inside = new ReadOnlyBooleanWrapper();
     private final ReadOnlyObjectWrapper<Optional<Adding>> adding =
@@ -68,7 +71,7 @@ public final class PropertySheet {
 
     /** The lines, in the order of the schema. */
     public ObservableList<FormRow> rows() {
-        return FXCollections.unmodifiableObservableList(rows);
+        return shownRows;
     }
 
     /** What the lines are about. */
@@ -167,8 +170,18 @@ public final class PropertySheet {
             throws ChangeRefused {
         String mapping = form(place).map(Form::path).orElse("");
         YamlValue value =
-                kind.flatMap(k -> more.kindKey().map(key -> YamlValue.fields(YamlValue.field(key, k))))
-                        .orElseGet(() -> more.check(more.example()).value().orElseGet(YamlValue::fields));
+                kind.flatMap(
+                                k ->
+                                        more.kindKey()
+                                                .map(
+                                                        key ->
+                                                                YamlValue.fields(
+                                                                        YamlValue.field(key, k))))
+                        .orElseGet(
+                                () ->
+                                        more.check(more.example())
+                                                .value()
+                                                .orElseGet(YamlValue::fields));
         if (more.isItem()) {
             return edit(place.inStudy(), new YamlEdit.AddItem(mapping, value));
         }
@@ -248,8 +261,7 @@ public final class PropertySheet {
 
     private Optional<Form> form(FormPlace place) {
         Optional<YamlDocument> study = desk.draft().document(Desk.STUDY_FILE);
-        Optional<YamlDocument> candidate =
-                desk.draft().document(Desk.file(desk.candidate().get()));
+        Optional<YamlDocument> candidate = desk.draft().document(Desk.file(desk.candidate().get()));
         return study.flatMap(s -> candidate.flatMap(c -> place.form(s, c)));
     }
 

@@ -63,8 +63,7 @@ public final class Explaining {
     /**
      * @param cases the failures that each of a study's cases means in a candidate
      */
-    public Explaining(
-            Desk desk, BiFunction<Study, Candidate, Map<String, List<Failure>>> cases) {
+    public Explaining(Desk desk, BiFunction<Study, Candidate, Map<String, List<Failure>>> cases) {
         this.desk = desk;
         this.cases = cases;
         this.rationale = new Rationale(desk);

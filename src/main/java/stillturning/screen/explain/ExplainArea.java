@@ -36,12 +36,9 @@ public final class ExplainArea implements Area {
      * @param chosen asks for the file to save to, and proposes its name
      */
     ExplainArea(
-            Explaining explaining,
-            Consumer<URI> browser,
-            Function<String, Optional<Path>> chosen) {
+            Explaining explaining, Consumer<URI> browser, Function<String, Optional<Path>> chosen) {
         PagePreview preview = new PagePreview(explaining);
-        PageButtons buttons =
-                new PageButtons(explaining, preview::engine, chosen, browser);
+        PageButtons buttons = new PageButtons(explaining, preview::engine, chosen, browser);
         VBox side =
                 new VBox(
                         contents(explaining),
@@ -110,7 +107,6 @@ public final class ExplainArea implements Area {
         chooser.setTitle("Save the page");
         chooser.setInitialFileName(name);
         chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("Page (HTML)", "*.html"));
-        return Optional.ofNullable(chooser.showSaveDialog(around.stage()))
-                .map(File::toPath);
+        return Optional.ofNullable(chooser.showSaveDialog(around.stage())).map(File::toPath);
     }
 }

@@ -61,7 +61,12 @@ final class OpenStudy implements AutoCloseable {
         Sizes sizes =
                 new Sizes(
                         desk,
-                        place -> desk.go(Destination.of(AreaName.DRAW, desk.candidate().get(), place.path())));
+                        place ->
+                                desk.go(
+                                        Destination.of(
+                                                AreaName.DRAW,
+                                                desk.candidate().get(),
+                                                place.path())));
         return new SizeArea(desk, sizes, new Proposing(desk, sizes));
     }
 

@@ -83,8 +83,7 @@ class DecidingTest {
                         .orElseThrow()
                         .standings();
         assertEquals(
-                expected,
-                deciding.now().get().orElseThrow().ranking().orElseThrow().standings());
+                expected, deciding.now().get().orElseThrow().ranking().orElseThrow().standings());
         assertEquals(
                 expected.stream().map(Standing::name).toList(),
                 deciding.ranks().stream().map(RankRow::id).toList());
@@ -167,7 +166,8 @@ class DecidingTest {
                 List.of(Destination.of(AreaName.BREAK, told.candidate(), told.failure())),
                 open.visited());
         assertTrue(
-                deciding.now()
+                deciding
+                        .now()
                         .get()
                         .orElseThrow()
                         .of(told.candidate())

@@ -18,8 +18,7 @@ class LabelPlacesTest {
     @Test
     void aLonelyNameStandsBesideItsPoint() {
         List<Box> boxes =
-                LabelPlaces.of(
-                        FRAME, RADIUS, List.of(new Name(100, 100, 80, 15)), List.of());
+                LabelPlaces.of(FRAME, RADIUS, List.of(new Name(100, 100, 80, 15)), List.of());
 
         assertEquals(List.of(new Box(110, 92.5, 80, 15)), boxes);
     }

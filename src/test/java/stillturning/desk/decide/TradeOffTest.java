@@ -89,11 +89,7 @@ class TradeOffTest {
     void axesSpeakTheChosenUnits() {
         TradeOff pounds =
                 TradeOff.of(
-                        FOUR,
-                        CriterionName.WEIGHT,
-                        CriterionName.ENDURANCE,
-                        "EUR",
-                        UnitSystem.US);
+                        FOUR, CriterionName.WEIGHT, CriterionName.ENDURANCE, "EUR", UnitSystem.US);
 
         assertEquals("weight (lb)", pounds.across().words());
         assertTrue(pounds.points().get(0).values().startsWith("22.05 lb"));

@@ -90,8 +90,7 @@ public final class OpenStudy implements AutoCloseable {
     /** Another text in the study's own file, from elsewhere in the program. */
     public void write(String text) {
         try {
-            desk.make(
-                    new Change("Write", List.of(new Step.Replace(Desk.STUDY_FILE, text))));
+            desk.make(new Change("Write", List.of(new Step.Replace(Desk.STUDY_FILE, text))));
         } catch (ChangeRefused e) {
             throw new IllegalStateException(e);
         }

@@ -53,8 +53,7 @@ class SizesTest {
     void findingsStandGravestFirstAndTablesHoldSomething() {
         sized();
 
-        assertEquals(
-                sizes.report().get().orElseThrow().findings().size(), sizes.findings().size());
+        assertEquals(sizes.report().get().orElseThrow().findings().size(), sizes.findings().size());
         List<Integer> gravities =
                 sizes.findings().stream().map(f -> f.gravity().ordinal()).toList();
         assertEquals(gravities.stream().sorted().toList(), gravities);
@@ -121,8 +120,7 @@ class SizesTest {
                         .orElseThrow();
         assertEquals("weight (lb)", weight.heads().get(2).words());
         double pounds = Double.parseDouble(weight.rows().get(weight.rows().size() - 1).get(2));
-        double kilograms =
-                sizes.report().get().orElseThrow().purchase().weight().kilograms();
+        double kilograms = sizes.report().get().orElseThrow().purchase().weight().kilograms();
         assertEquals(kilograms / 0.45359237, pounds, 0.0006);
     }
 

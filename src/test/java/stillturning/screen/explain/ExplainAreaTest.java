@@ -50,8 +50,7 @@ class ExplainAreaTest {
         chosen = folder.resolve("page.html");
         study = new OpenStudy("first-steps", folder, Platform::runLater);
         ExplainArea area =
-                new ExplainArea(
-                        study.explaining(), opened::add, name -> Optional.of(chosen));
+                new ExplainArea(study.explaining(), opened::add, name -> Optional.of(chosen));
         Scene scene = new Scene(area.view(), 1280, 760);
         Theme.loadFonts();
         Theme.apply(scene, Settings.USUAL);
@@ -127,8 +126,7 @@ class ExplainAreaTest {
     }
 
     private static String shown(WebView web) {
-        return onScreen(
-                () -> web.getEngine().getDocument().getDocumentElement().getTextContent());
+        return onScreen(() -> web.getEngine().getDocument().getDocumentElement().getTextContent());
     }
 
     private static <T> T onScreen(Callable<T> asked) {
