@@ -114,6 +114,18 @@ public final class FormField {
         return field.shape() instanceof ListShape list ? list.separator() : ",";
     }
 
+    /** How many entries or items are written there; 0 for a single text. */
+    public int size() {
+        return written.map(FormField::sizeOf).orElse(0);
+    }
+
+    private static int sizeOf(Tree tree) {
+        if (tree instanceof Tree.Items list) {
+            return list.items().size();
+        }
+        return tree instanceof Tree.Fields fields ? fields.entries().size() : 0;
+    }
+
     private static String text(Tree tree, String separator) {
         if (tree instanceof Tree.Items list) {
             return list.items().stream()

@@ -44,6 +44,11 @@ public final class Board {
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObservableList<Finding> findings = FXCollections.observableArrayList();
     private final ObservableList<String> chosen = FXCollections.observableArrayList();
+    // kept, since listeners at a view of a list are heard only as long as somebody has the view
+    private final ObservableList<Finding> shownFindings =
+            FXCollections.unmodifiableObservableList(findings);
+    private final ObservableList<String> shownChosen =
+            FXCollections.unmodifiableObservableList(chosen);
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
 
     public Board(Desk desk) {
@@ -63,12 +68,12 @@ public final class Board {
 
     /** What is to be said about the open candidate and the study's own file, mistakes first. */
     public ObservableList<Finding> findings() {
-        return FXCollections.unmodifiableObservableList(findings);
+        return shownFindings;
     }
 
     /** Names of the parts that are chosen. */
     public ObservableList<String> chosen() {
-        return FXCollections.unmodifiableObservableList(chosen);
+        return shownChosen;
     }
 
     /** What came of the last thing done: why it was refused, or what it did besides. */

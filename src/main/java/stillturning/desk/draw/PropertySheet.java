@@ -40,6 +40,9 @@ public final class PropertySheet {
     private final Desk desk;
     private final Consumer<Doing> doer;
     private final ObservableList<FormRow> rows = FXCollections.observableArrayList();
+    // kept, since listeners at a view of a list are heard only as long as somebody has the view
+    private final ObservableList<FormRow> shownRows =
+            FXCollections.unmodifiableObservableList(rows);
     private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper inside = new ReadOnlyBooleanWrapper();
     private final ReadOnlyObjectWrapper<Optional<Adding>> adding =
@@ -68,7 +71,7 @@ public final class PropertySheet {
 
     /** The lines, in the order of the schema. */
     public ObservableList<FormRow> rows() {
-        return FXCollections.unmodifiableObservableList(rows);
+        return shownRows;
     }
 
     /** What the lines are about. */

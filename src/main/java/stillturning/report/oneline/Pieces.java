@@ -34,7 +34,6 @@ final class Pieces {
     static final String ENGINE_MARK = "\u25C6";
 
     private static final String UNKNOWN = "?";
-    private static final int FEW_WAYS = 8;
 
     private final Metal metal;
     private final Set<String> engineLoads;
@@ -236,7 +235,7 @@ final class Pieces {
             if ((from && to) || (atWork && !unused) || (spare && unused)) {
                 addWay(part, way, ways.size() == 1);
             }
-            spare &= !unused || ways.size() <= FEW_WAYS;
+            spare &= !unused;
         }
     }
 
@@ -246,7 +245,7 @@ final class Pieces {
                         only ? part.id() : part.id() + "-" + way.name().replace(' ', '-'),
                         part.id(),
                         glyph(part, way),
-                        label(part, only ? "" : " " + way.name()),
+                        label(part, way, only ? "" : " " + way.name()),
                         standIns.contains(part.id()) ? UNKNOWN : rating(part));
         int from = metal.net(part, way.from());
         int to = metal.net(part, way.to());
@@ -282,9 +281,14 @@ final class Pieces {
         return metal.closedInFlight(part, way) ? Glyph.SWITCH_CLOSED : Glyph.SWITCH_OPEN;
     }
 
-    /** A protector is known by its feed, so its rating says enough. */
-    private static String label(Part part, String more) {
-        return part instanceof Breaker || part instanceof Fuse ? "" : part.tag().label() + more;
+    /** A protector is known by its feed, so its rating says enough, once it is in one. */
+    private String label(Part part, Element way, String more) {
+        boolean alone =
+                atWork
+                        && !usedNets.contains(metal.net(part, way.from()))
+                        && !usedNets.contains(metal.net(part, way.to()));
+        boolean protector = part instanceof Breaker || part instanceof Fuse;
+        return protector && !alone ? "" : part.tag().label() + more;
     }
 
     private static String rating(Part part) {

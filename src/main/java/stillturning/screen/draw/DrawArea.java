@@ -184,6 +184,8 @@ public final class DrawArea implements Area {
         split.setOrientation(Orientation.VERTICAL);
         split.setDividerPositions(FORM_SHARE);
         split.getStyleClass().add("draw-right");
+        split.setMinWidth(Region.USE_PREF_SIZE);
+        split.setMaxWidth(Region.USE_PREF_SIZE);
         return split;
     }
 

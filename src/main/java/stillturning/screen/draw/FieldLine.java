@@ -3,6 +3,7 @@ package stillturning.screen.draw;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
@@ -44,7 +45,7 @@ final class FieldLine extends VBox {
         error.getStyleClass().addAll("field-error", "text-small");
         HBox line = new HBox(name, control);
         line.getStyleClass().add("in-line");
-        line.setAlignment(javafx.geometry.Pos.BASELINE_LEFT);
+        line.setAlignment(Pos.BASELINE_LEFT);
         getChildren().addAll(line, error);
         String words = help(row);
         if (!words.isEmpty()) {
@@ -80,7 +81,8 @@ final class FieldLine extends VBox {
             choices.setPromptText(now.otherwise());
             choices.setValue(now.text().isEmpty() ? null : now.text());
         } else if (control instanceof Button button) {
-            button.setText(now.text().isEmpty() ? "Open \u2026" : now.text());
+            int size = now.field().size();
+            button.setText(size == 0 ? "none \u2026" : size + " \u2026");
         }
         filling = false;
         tell(now.fault());
@@ -116,6 +118,7 @@ final class FieldLine extends VBox {
         if (input instanceof Input.Group) {
             Button open = new Button();
             open.getStyleClass().add("flat");
+            open.setAlignment(Pos.CENTER_LEFT);
             open.setOnAction(event -> sheet.open(row));
             return open;
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.collections.ListChangeListener;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -40,7 +41,7 @@ final class FormPane extends VBox {
         back.managedProperty().bind(sheet.inside());
         HBox head = new HBox(back, title);
         head.getStyleClass().add("in-line");
-        head.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        head.setAlignment(Pos.CENTER_LEFT);
         lines.getStyleClass().add("field-lines");
         ScrollPane scroll = new ScrollPane(lines);
         scroll.setFitToWidth(true);

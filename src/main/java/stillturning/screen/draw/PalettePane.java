@@ -72,6 +72,7 @@ final class PalettePane extends VBox {
 
     private final class Cell extends ListCell<PaletteEntry> {
         Cell() {
+            setPrefWidth(0);
             setOnMouseClicked(
                     event -> {
                         if (event.getClickCount() == 2) {

@@ -45,7 +45,12 @@ final class TextPane extends VBox {
         VBox.setVgrow(scroll, Priority.ALWAYS);
         getChildren().addAll(scroll, refused);
         desk.texts().addListener((of, before, now) -> fill());
-        desk.candidate().addListener((of, before, now) -> fill());
+        desk.candidate()
+                .addListener(
+                        (of, before, now) -> {
+                            fill();
+                            mark();
+                        });
         desk.reading().addListener((of, before, now) -> mark());
         board.chosen().addListener((javafx.beans.Observable of) -> follow());
         fill();
