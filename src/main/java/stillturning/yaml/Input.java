@@ -19,7 +19,7 @@ public sealed interface Input {
      *
      * @param range what it must be, in words
      */
-    record Number(String range) implements Input {}
+    record PlainNumber(String range) implements Input {}
 
     /** A wire gauge. */
     record Gauge() implements Input {}

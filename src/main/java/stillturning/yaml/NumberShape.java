@@ -58,7 +58,7 @@ record NumberShape(Class<?> kind, BigDecimal least, BigDecimal most) implements 
 
     @Override
     public Input input() {
-        return new Input.Number(range());
+        return new Input.PlainNumber(range());
     }
 
     @Override

@@ -26,6 +26,7 @@ import stillturning.quantity.UnitSystem;
 import stillturning.yaml.Checked;
 import stillturning.yaml.Form;
 import stillturning.yaml.FormField;
+import stillturning.yaml.Input;
 import stillturning.yaml.Places;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlEdit;
@@ -276,7 +277,9 @@ public final class PropertySheet {
                 key.replace('-', ' '),
                 kept.orElse(text),
                 field.otherwise().map(t -> field.shown(t, units())).orElse(""),
-                kept.flatMap(k -> field.check(k).fault()));
+                kept.or(field::text)
+                        .filter(t -> !(field.input() instanceof Input.Group))
+                        .flatMap(t -> field.check(t).fault()));
     }
 
     private UnitSystem units() {

@@ -105,7 +105,7 @@ final class FieldLine extends VBox {
                     measured.range().isEmpty()
                             ? "Such as " + row.field().example() + "."
                             : "Write " + measured.range() + ", such as " + row.field().example());
-        } else if (input instanceof Input.Number number) {
+        } else if (input instanceof Input.PlainNumber number) {
             lines.add("Write " + number.range() + ".");
         } else if (input instanceof Input.OneLine line) {
             lines.add("Such as: " + line.example());
