@@ -185,15 +185,22 @@ final class RequirementsPane extends VBox {
 
     /** A verdict by sign and word. */
     private static final class MetCell extends TableCell<Line, Cell> {
+        MetCell() {
+            getStyleClass().add("met-cell");
+        }
+
         @Override
         protected void updateItem(@Nullable Cell cell, boolean empty) {
             super.updateItem(cell, empty);
-            boolean nothing = empty || cell == null;
-            getStyleClass().remove("met-cell");
-            getStyleClass().add("met-cell");
-            pseudoClassStateChanged(MISSED, !nothing && !cell.met());
-            setText(nothing ? null : text(cell));
-            setAccessibleText(nothing ? null : words(cell));
+            if (empty || cell == null) {
+                pseudoClassStateChanged(MISSED, false);
+                setText(null);
+                setAccessibleText(null);
+                return;
+            }
+            pseudoClassStateChanged(MISSED, !cell.met());
+            setText(text(cell));
+            setAccessibleText(words(cell));
         }
 
         private static String text(Cell cell) {

@@ -71,8 +71,7 @@ class SizesTest {
         assertEquals(Gravity.WRONG, sizes.findings().get(0).gravity());
         assertTrue(sizes.headline().get().contains("broken"), sizes.headline().get());
         assertEquals(sizes.report().get().orElseThrow().findings().size(), sizes.findings().size());
-        List<Integer> gravities =
-                sizes.findings().stream().map(f -> f.gravity().ordinal()).toList();
+        List<Gravity> gravities = sizes.findings().stream().map(FindingRow::gravity).toList();
         assertEquals(gravities.stream().sorted().toList(), gravities);
         assertTrue(sizes.tables().stream().noneMatch(t -> t.rows().isEmpty()));
         assertFalse(sizes.stale());

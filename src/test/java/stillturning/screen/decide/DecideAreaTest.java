@@ -41,15 +41,14 @@ class DecideAreaTest {
     void show() throws IOException {
         OnStage.start();
         OpenDesk.copy("first-steps", folder);
-        DecideArea area =
+        deciding =
                 OnStage.on(
                         () -> {
                             Desk desk = OpenDesk.at(Platform::runLater, folder);
                             desk.guide(visited::add);
-                            deciding = new Deciding(desk);
-                            return new DecideArea(deciding);
+                            return new Deciding(desk);
                         });
-        stage = OnStage.show(area);
+        stage = OnStage.show(OnStage.on(() -> new DecideArea(deciding)));
         OnStage.until(() -> !deciding.ranks().isEmpty());
     }
 

@@ -43,16 +43,17 @@ class SizeAreaTest {
         String thin =
                 Files.readString(file).replace("wire AWG 8, fuse 40 A", "wire AWG 18, fuse 40 A");
         Files.writeString(file, thin);
-        SizeArea area =
+        Desk desk = OnStage.on(() -> OpenDesk.at(Platform::runLater, folder));
+        sizes =
                 OnStage.on(
                         () -> {
-                            Desk desk = OpenDesk.at(Platform::runLater, folder);
                             desk.open(CANDIDATE);
                             desk.guide(visited::add);
-                            sizes = new Sizes(desk, place -> {});
-                            return new SizeArea(desk, sizes, new Proposing(desk, sizes));
+                            return new Sizes(desk, place -> {});
                         });
-        stage = OnStage.show(area);
+        stage =
+                OnStage.show(
+                        OnStage.on(() -> new SizeArea(desk, sizes, new Proposing(desk, sizes))));
         OnStage.until(() -> sizes.report().get().isPresent());
     }
 
