@@ -99,10 +99,7 @@ public final class StudyForms {
                 CANDIDATE.at(candidate, List.of("parts", part)).flatMap(f -> f.field("throwing"));
         String ofClass = classOf(candidate, part).orElse("");
         return throwing.flatMap(FormField::text)
-                .or(
-                        () ->
-                                PartCatalogue.shipped()
-                                        .given(kind, ofClass, List.of(), "throwing"))
+                .or(() -> PartCatalogue.shipped().given(kind, ofClass, List.of(), "throwing"))
                 .flatMap(StudyForms::thrown)
                 .map(Switch.Throw::positions)
                 .orElse(List.of());

@@ -248,8 +248,7 @@ public final class Breaking {
         Optional<Failure> before = played.get().map(Played::failure);
         answered = request;
         refusal.set("");
-        Optional<TimeAxis> axis =
-                result.map(p -> TimeAxis.of(p.with(pilot.get()).story()));
+        Optional<TimeAxis> axis = result.map(p -> TimeAxis.of(p.with(pilot.get()).story()));
         // whoever hears of the story must find its axis
         scrubber.take(axis, !before.equals(result.map(Played::failure)));
         played.set(result);

@@ -97,8 +97,7 @@ public final class Board {
     }
 
     private Optional<CandidateReading> reading() {
-        return Optional.ofNullable(
-                desk.reading().get().candidates().get(desk.candidate().get()));
+        return Optional.ofNullable(desk.reading().get().candidates().get(desk.candidate().get()));
     }
 
     private void takeReading() {
@@ -130,9 +129,7 @@ public final class Board {
     /** Chooses what symbols and lines of the diagram stand for. */
     public void pick(Collection<String> keys) {
         Set<String> parts = new LinkedHashSet<>();
-        laid.get()
-                .ifPresent(
-                        l -> keys.forEach(k -> l.drawn().partAt(k).ifPresent(parts::add)));
+        laid.get().ifPresent(l -> keys.forEach(k -> l.drawn().partAt(k).ifPresent(parts::add)));
         choose(parts);
     }
 
@@ -259,7 +256,9 @@ public final class Board {
         Optional<YamlDocument> study = document(Desk.STUDY_FILE);
         if (candidate.isEmpty() || study.isEmpty()) {
             throw new ChangeRefused(
-                    "there is no " + (study.isEmpty() ? Desk.STUDY_FILE : file) + "; add one first");
+                    "there is no "
+                            + (study.isEmpty() ? Desk.STUDY_FILE : file)
+                            + "; add one first");
         }
         return new Shaping(candidate.get(), study.get());
     }

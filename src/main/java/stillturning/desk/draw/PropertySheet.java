@@ -167,8 +167,18 @@ public final class PropertySheet {
             throws ChangeRefused {
         String mapping = form(place).map(Form::path).orElse("");
         YamlValue value =
-                kind.flatMap(k -> more.kindKey().map(key -> YamlValue.fields(YamlValue.field(key, k))))
-                        .orElseGet(() -> more.check(more.example()).value().orElseGet(YamlValue::fields));
+                kind.flatMap(
+                                k ->
+                                        more.kindKey()
+                                                .map(
+                                                        key ->
+                                                                YamlValue.fields(
+                                                                        YamlValue.field(key, k))))
+                        .orElseGet(
+                                () ->
+                                        more.check(more.example())
+                                                .value()
+                                                .orElseGet(YamlValue::fields));
         if (more.isItem()) {
             return edit(place.inStudy(), new YamlEdit.AddItem(mapping, value));
         }
@@ -248,8 +258,7 @@ public final class PropertySheet {
 
     private Optional<Form> form(FormPlace place) {
         Optional<YamlDocument> study = desk.draft().document(Desk.STUDY_FILE);
-        Optional<YamlDocument> candidate =
-                desk.draft().document(Desk.file(desk.candidate().get()));
+        Optional<YamlDocument> candidate = desk.draft().document(Desk.file(desk.candidate().get()));
         return study.flatMap(s -> candidate.flatMap(c -> place.form(s, c)));
     }
 

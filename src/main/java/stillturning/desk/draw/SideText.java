@@ -67,7 +67,10 @@ public final class SideText {
     /** The part of which a line speaks, if it speaks of one. */
     public Optional<String> partAt(int line) {
         return places().entrySet().stream()
-                .filter(e -> e.getValue().line() == line && !e.getValue().path().startsWith("loads"))
+                .filter(
+                        e ->
+                                e.getValue().line() == line
+                                        && !e.getValue().path().startsWith("loads"))
                 .min(Map.Entry.comparingByValue((a, b) -> Integer.compare(a.column(), b.column())))
                 .map(Map.Entry::getKey);
     }
@@ -77,7 +80,6 @@ public final class SideText {
     }
 
     private Optional<CandidateReading> reading() {
-        return Optional.ofNullable(
-                desk.reading().get().candidates().get(desk.candidate().get()));
+        return Optional.ofNullable(desk.reading().get().candidates().get(desk.candidate().get()));
     }
 }

@@ -105,8 +105,7 @@ public final class BreakArea implements Area {
     }
 
     private void take() {
-        Optional<Played> told =
-                breaking.played().get().filter(p -> !breaking.picked().isEmpty());
+        Optional<Played> told = breaking.played().get().filter(p -> !breaking.picked().isEmpty());
         outcome.setText(told.map(p -> EndingPane.outcome(breaking, p)).orElse("Nothing fails"));
         timeBar.mark();
         plot.take();

@@ -53,9 +53,7 @@ final class MatrixPane extends VBox {
                         matrix.outcome()::set);
         kind =
                 new Chooser<>(
-                        "Only failures of",
-                        k -> k.orElse("any kind of part"),
-                        matrix.kind()::set);
+                        "Only failures of", k -> k.orElse("any kind of part"), matrix.kind()::set);
         orderedBy =
                 new Chooser<>(
                         "Whose worst comes first",
@@ -132,9 +130,9 @@ final class MatrixPane extends VBox {
         List<Optional<String>> kinds = new ArrayList<>(List.of(Optional.empty()));
         matrix.kinds().forEach(k -> kinds.add(Optional.of(k)));
         kind.offer(kinds, matrix.kind().get());
-        List<Optional<String>> ids =
-                matrix.candidates().stream().map(Optional::of).toList();
-        orderedBy.offer(ids, matrix.orderedBy().get().or(() -> matrix.candidates().stream().findFirst()));
+        List<Optional<String>> ids = matrix.candidates().stream().map(Optional::of).toList();
+        orderedBy.offer(
+                ids, matrix.orderedBy().get().or(() -> matrix.candidates().stream().findFirst()));
         if (table.getColumns().size() != matrix.candidates().size() + 1
                 || !headings().equals(matrix.candidates())) {
             makeColumns();

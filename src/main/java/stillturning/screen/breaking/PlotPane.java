@@ -22,8 +22,7 @@ final class PlotPane extends ScrollPane {
         getStyleClass().add("edge-to-edge");
         Scrubber scrubber = breaking.scrubber();
         scrubber.seconds()
-                .addListener(
-                        (of, before, now) -> view.secondsProperty().set(now.doubleValue()));
+                .addListener((of, before, now) -> view.secondsProperty().set(now.doubleValue()));
         view.secondsProperty()
                 .addListener(
                         (of, before, now) -> {

@@ -51,11 +51,14 @@ final class StepsPane extends VBox {
     }
 
     private static VBox box(PilotStep step, Standing standing) {
-        Label head = new Label(sign(standing) + "  " + step.procedure() + ": " + words(step, standing));
+        Label head =
+                new Label(sign(standing) + "  " + step.procedure() + ": " + words(step, standing));
         head.setWrapText(true);
         head.setMinHeight(USE_PREF_SIZE);
         head.getStyleClass()
-                .addAll("step-head", "step-" + standing.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+                .addAll(
+                        "step-head",
+                        "step-" + standing.name().toLowerCase(Locale.ROOT).replace('_', '-'));
         String who = step.automatic().map(by -> "by itself, " + by + ": ").orElse("");
         Label does = new Label(who + step.does());
         does.setWrapText(true);

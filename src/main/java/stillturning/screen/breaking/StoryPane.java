@@ -122,8 +122,7 @@ final class StoryPane extends VBox {
             boolean shown = !empty && line != null;
             setGraphic(shown ? row : null);
             pseudoClassStateChanged(
-                    AHEAD,
-                    shown && line.seconds() > breaking.scrubber().seconds().get());
+                    AHEAD, shown && line.seconds() > breaking.scrubber().seconds().get());
             if (shown) {
                 time.setText(line.time());
                 words.setText((line.kind() == Kind.PILOT ? "\u25B8 " : "") + line.event());

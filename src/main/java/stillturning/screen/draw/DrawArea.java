@@ -70,8 +70,7 @@ public final class DrawArea implements Area {
         paper.setOnPick(board::pick);
         paper.setOnOpen(key -> board.pick(List.of(key)));
         paper.setOnJoin(
-                (one, other) ->
-                        board.join(one.symbol(), one.port(), other.symbol(), other.port()));
+                (one, other) -> board.join(one.symbol(), one.port(), other.symbol(), other.port()));
         paper.setOnDrop((dropped, at, key) -> PaletteEntry.carried(dropped).ifPresent(board::add));
         paper.setOnMenu(this::openMenu);
         paper.addEventHandler(

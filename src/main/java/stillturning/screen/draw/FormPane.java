@@ -91,8 +91,7 @@ final class FormPane extends VBox {
 
     /** Keeps the line that somebody is in, so that its caret stays. */
     private void fill() {
-        List<FieldLine> before =
-                lines.getChildren().stream().map(FieldLine.class::cast).toList();
+        List<FieldLine> before = lines.getChildren().stream().map(FieldLine.class::cast).toList();
         List<FieldLine> now = new ArrayList<>();
         for (FormRow row : sheet.rows()) {
             Optional<FieldLine> kept = before.stream().filter(l -> l.fits(row)).findFirst();

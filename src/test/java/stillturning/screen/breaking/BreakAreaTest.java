@@ -219,8 +219,7 @@ class BreakAreaTest {
     void aPilotWhoDoesNothingIsAnotherStory() throws InterruptedException {
         on(
                 () -> {
-                    area.show(
-                            Destination.of(AreaName.BREAK, "one-bus", "alternator: no output"));
+                    area.show(Destination.of(AreaName.BREAK, "one-bus", "alternator: no output"));
                     return true;
                 });
         settle();
@@ -236,7 +235,11 @@ class BreakAreaTest {
     @Test
     void aPartOfTheDiagramOffersItsFailures() throws InterruptedException {
         List<String> offered =
-                on(() -> area.diagram().offers(Optional.of("main-bus")).stream().map(MenuItem::getText).toList());
+                on(
+                        () ->
+                                area.diagram().offers(Optional.of("main-bus")).stream()
+                                        .map(MenuItem::getText)
+                                        .toList());
         assertTrue(offered.contains("short to ground"), offered.toString());
         on(
                 () -> {

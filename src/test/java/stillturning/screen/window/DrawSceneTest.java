@@ -112,7 +112,9 @@ class DrawSceneTest {
     void aPartIsAddedSetRefusedAcceptedAndAllIsUndone() {
         SortedMap<String, String> before = desk.draft().state().texts();
         add("battery");
-        assertTrue(text().contains("battery-2: {is: battery") || text().contains("battery-2:"), text());
+        assertTrue(
+                text().contains("battery-2: {is: battery") || text().contains("battery-2:"),
+                text());
         assertEquals("battery-2", OnScreen.on(() -> find("#form-title", Label.class).getText()));
         String error = type("#field-capacity", "20 V");
         assertTrue(error.contains("is a voltage"), error);
@@ -141,7 +143,8 @@ class DrawSceneTest {
         OnScreen.on(
                 () -> {
                     CodeArea area = find("#side-text", CodeArea.class);
-                    area.replaceText(area.getText().replaceFirst("(is: battery[^}]*)}", "$1, mass: 5}"));
+                    area.replaceText(
+                            area.getText().replaceFirst("(is: battery[^}]*)}", "$1, mass: 5}"));
                     return true;
                 });
         screen.settle();
