@@ -60,7 +60,7 @@ public final class Explaining {
     private String refusal = "";
     private boolean wanted;
 
-    /** Whether the rationale changed and the study was not read since. */
+    /** Whether texts changed and the study was not read since. */
     private boolean unread;
 
     /**
@@ -70,6 +70,8 @@ public final class Explaining {
         this.desk = desk;
         this.cases = cases;
         this.rationale = new Rationale(desk);
+        desk.texts()
+                .addListener((of, before, now) -> unread |= before.revision() != now.revision());
         desk.read()
                 .addListener(
                         (InvalidationListener)
@@ -147,13 +149,12 @@ public final class Explaining {
 
     /** Writes the page, as soon as the study is assessed. */
     public void write() {
-        boolean changes = rationale.commit();
+        rationale.commit();
         if (!rationale.error().get().isEmpty()) {
             return;
         }
         refusal = "";
         wanted = true;
-        unread |= changes;
         goOn();
     }
 

@@ -86,16 +86,25 @@ class ExplainingTest {
         rationale
                 .text()
                 .set("One battery is\nenough: we land soon.\n\n\n  Weight \"counts\" & costs. \n");
-        assertEquals("2 paragraphs, 10 words", rationale.count().get());
+        assertEquals("2 paragraphs, 11 words", rationale.count().get());
 
         String html = written();
 
         assertEquals("Change the rationale", study.lastChange());
         assertTrue(html.contains("<p>One battery is enough: we land soon.</p>"), html);
-        assertTrue(html.contains("<p>Weight &#34;counts&#34; &amp; costs.</p>"), html);
+        assertTrue(html.contains("<p>Weight \"counts\" &amp; costs.</p>"), html);
         assertEquals(study.pageOfTheCommandLine(), html);
         assertFalse(explaining().stale());
         assertTrue(study.text().startsWith("# First steps: the smallest study"));
+    }
+
+    @Test
+    void aPageAskedForRightAfterAChangeTellsTheChange() {
+        written();
+        explaining().rationale().text().set("Said before.");
+        explaining().rationale().commit();
+        assertTrue(written().contains("<p>Said before.</p>"));
+        assertFalse(explaining().stale());
     }
 
     @Test
@@ -133,7 +142,7 @@ class ExplainingTest {
         until(() -> study.desk().study().isEmpty());
         assertFalse(explaining().writable().get());
         assertTrue(
-                explaining().advice().get().contains("study.yaml, line 5"),
+                explaining().advice().get().contains("study.yaml, line 6"),
                 explaining().advice().get());
         explaining().write();
         assertFalse(explaining().working().get());

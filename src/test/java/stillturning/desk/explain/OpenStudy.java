@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Executor;
 import java.util.stream.Stream;
 import javafx.beans.property.SimpleObjectProperty;
@@ -17,6 +16,7 @@ import stillturning.cli.Main;
 import stillturning.desk.Desk;
 import stillturning.desk.Errands;
 import stillturning.desk.Settings;
+import stillturning.dossier.NamedFailures;
 import stillturning.draft.Change;
 import stillturning.draft.ChangeRefused;
 import stillturning.draft.Draft;
@@ -46,7 +46,7 @@ public final class OpenStudy implements AutoCloseable {
                         Desk.reading(draft),
                         errands,
                         new SimpleObjectProperty<>(Settings.USUAL));
-        explaining = new Explaining(desk, (study, candidate) -> Map.of());
+        explaining = new Explaining(desk, NamedFailures::cases);
     }
 
     private static Draft opened(Path folder) {
