@@ -255,7 +255,7 @@ public final class FailureMatrix {
         int column = orderedBy.get().map(candidates::indexOf).orElse(0);
         return row.byCandidate()
                 .get(Math.max(0, column))
-                .map(v -> v.outcome().ordinal())
+                .map(v -> List.of(Outcome.values()).indexOf(v.outcome()))
                 .orElse(Outcome.values().length);
     }
 }
