@@ -16,6 +16,7 @@ import stillturning.assess.CandidateCases;
 import stillturning.assess.Elsewhere;
 import stillturning.assess.Outcome;
 import stillturning.dossier.JointWork;
+import stillturning.dossier.NamedFailures;
 import stillturning.failure.Cause;
 import stillturning.failure.CommonCauses;
 import stillturning.failure.Failure;
@@ -286,7 +287,7 @@ final class BreakCommand implements Callable<Integer> {
         try (Progress progress =
                 Progress.over(study.candidates().size(), "candidates told", around)) {
             for (Candidate candidate : study.candidates()) {
-                told.add(Assess.cases(study, candidate, CaseNames.in(candidate, study)));
+                told.add(Assess.cases(study, candidate, NamedFailures.cases(study, candidate)));
                 progress.accept(candidate.id());
             }
         }

@@ -13,6 +13,7 @@ import stillturning.dossier.Dossier;
 import stillturning.dossier.Dossier.Asked;
 import stillturning.dossier.Dossier.Jointness;
 import stillturning.dossier.JointSearch;
+import stillturning.dossier.NamedFailures;
 import stillturning.dossier.PageFile;
 import stillturning.model.Chances;
 import stillturning.model.Study;
@@ -87,7 +88,7 @@ final class ExplainCommand implements Callable<Integer> {
                 new Dossier(
                         assessed.assessment(),
                         found.read(),
-                        candidate -> CaseNames.in(candidate, found.study()));
+                        candidate -> NamedFailures.cases(found.study(), candidate));
         Study ranked = dossier.ranked();
         write(
                 file,

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import stillturning.assess.Verdict;
+import stillturning.dossier.NamedFailures;
 import stillturning.failure.Failure;
 import stillturning.files.Drawn;
 import stillturning.files.Range;
@@ -85,7 +86,7 @@ final class RangeOptions {
     }
 
     private static Optional<Failure> again(Candidate candidate, String failure) {
-        return FailureNames.all(candidate).stream()
+        return NamedFailures.everything(candidate).stream()
                 .filter(f -> f.name().equals(failure))
                 .findFirst();
     }

@@ -140,8 +140,7 @@ final class SizeCommand implements Callable<Integer> {
             return Proposal.of(found.reader(), report.candidate().id(), report, round -> {});
         } catch (NoProposal e) {
             String problems = ProblemText.of(e.problems());
-            throw new Refusal(
-                    problems.isEmpty() ? e.getMessage() : e.getMessage() + "\n" + problems);
+            throw new Refusal(e.getMessage() + (problems.isEmpty() ? "" : "\n" + problems));
         }
     }
 

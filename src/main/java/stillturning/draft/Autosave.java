@@ -3,6 +3,7 @@ package stillturning.draft;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -17,7 +18,7 @@ final class Autosave {
     private final Supplier<Sheets> sheets;
     private final Consumer<String> failed;
     private Optional<Journal> journal = Optional.empty();
-    private boolean due;
+    private Optional<Future<?>> due = Optional.empty();
     private boolean closed;
 
     /**
@@ -33,10 +34,12 @@ final class Autosave {
 
     /** Writes soon. */
     synchronized void changed() {
-        if (!due && !closed) {
-            due = true;
+        if (due.isEmpty() && !closed) {
             Runnable write = this::write;
-            keeping.executor().schedule(write, MILLISECONDS, TimeUnit.MILLISECONDS);
+            due =
+                    Optional.of(
+                            keeping.executor()
+                                    .schedule(write, MILLISECONDS, TimeUnit.MILLISECONDS));
         }
     }
 
@@ -46,7 +49,7 @@ final class Autosave {
      * @return whether it is written
      */
     synchronized boolean write() {
-        due = false;
+        due = Optional.empty();
         if (closed) {
             return false;
         }
@@ -92,6 +95,7 @@ final class Autosave {
             return;
         }
         closed = true;
+        due.ifPresent(write -> write.cancel(false));
         try {
             if (journal.isPresent()) {
                 journal.get().end();

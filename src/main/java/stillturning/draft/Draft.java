@@ -368,12 +368,17 @@ public final class Draft implements AutoCloseable {
         }
     }
 
+    /** Tells what went wrong in the background, once. */
     private void warn(String why) {
         synchronized (lock) {
-            problems.add(new Problem(folder, 1, 1, "", why, "save often until that is mended"));
+            Problem problem = new Problem(folder, 1, 1, "", why, "save often until that is mended");
+            if (problems.contains(problem)) {
+                return;
+            }
+            problems.add(problem);
             state = stateNow();
         }
-        tell();
+        announce();
     }
 
     private DraftState stateNow() {
@@ -391,6 +396,10 @@ public final class Draft implements AutoCloseable {
 
     private DraftState tell() {
         autosave.ifPresent(Autosave::changed);
+        return announce();
+    }
+
+    private DraftState announce() {
         DraftState now = state();
         listeners.forEach(listener -> listener.accept(now));
         return now;

@@ -77,6 +77,8 @@ final class Reconciling {
         Optional<String> text = theirs.map(YamlDocument::text);
         if (text.equals(sheet.text()) && isText(theirs)) {
             sheets = sheets.with(name, new Sheet(sheet.file(), theirs, theirs));
+        } else if (text.equals(sheet.diskText()) && isText(theirs)) {
+            sheets = sheets.with(name, sheet.onDisk(theirs));
         } else if (theirs.isEmpty() && name.equals(Sheets.STUDY)) {
             sheets = sheets.with(name, sheet.onDisk(theirs));
             gone(sheet);

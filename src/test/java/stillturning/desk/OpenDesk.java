@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.Executor;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
@@ -27,9 +28,19 @@ public final class OpenDesk {
     private final Desk desk;
 
     private OpenDesk(Path folder) throws IOException {
-        Draft draft = Draft.open(folder);
-        desk = new Desk(draft, Desk.reading(draft), new Errands(screen::add), settings);
+        desk = open(folder, screen::add, settings);
         desk.guide(visited::add);
+    }
+
+    /** A desk over a study, on another screen's thread. */
+    public static Desk at(Executor screen, Path folder) throws IOException {
+        return open(folder, screen, new SimpleObjectProperty<>(Settings.USUAL));
+    }
+
+    private static Desk open(Path folder, Executor screen, ObjectProperty<Settings> settings)
+            throws IOException {
+        Draft draft = Draft.open(folder);
+        return new Desk(draft, Desk.reading(draft), new Errands(screen), settings);
     }
 
     /** Copies a study into a folder and opens it. */

@@ -169,6 +169,7 @@ public final class Breaking {
         return played.get().map(this::picture);
     }
 
+    @SuppressWarnings("ReferenceEquality") // comparing whole stories would cost more than painting
     private Picture picture(Played of) {
         Looks.Shown now = of.looksAt(pilot.get(), scrubber.seconds().get());
         if (painted.filter(p -> p.of == of && p.shown.equals(now)).isEmpty()) {

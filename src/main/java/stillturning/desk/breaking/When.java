@@ -15,14 +15,14 @@ public record When(Moment moment, String words) {
     static List<When> of(Study study) {
         List<When> all = new ArrayList<>();
         String phase = study.goals().failurePhase().name();
-        all.add(new When(Moment.heldIn(phase), phase + ", for as long as it lasts"));
+        all.add(new When(Moment.heldIn(phase), phase + ", held"));
         Assess.moments(study).forEach(moment -> all.add(new When(moment, words(moment))));
         return List.copyOf(all);
     }
 
     private static String words(Moment moment) {
-        String start = moment.batteries() == Batteries.TIRED ? ", just after a hard start" : "";
-        String then = moment.span() == Span.FLOWN ? ", then on to the landing" : "";
+        String start = moment.batteries() == Batteries.TIRED ? " after a hard start" : "";
+        String then = moment.span() == Span.FLOWN ? ", then landing" : "";
         return moment.phase() + start + then;
     }
 }

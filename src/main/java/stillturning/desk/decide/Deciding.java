@@ -166,7 +166,10 @@ public final class Deciding {
         if (!none || stated().isEmpty()) {
             now.set(stated().map(a -> Assess.reranked(a, chosen)));
             ranks.setAll(rows());
-            firmness.setAll(now.get().map(Deciding::sentences).orElse(List.of()));
+            List<String> said = now.get().map(Deciding::sentences).orElse(List.of());
+            if (!firmness.equals(said)) {
+                firmness.setAll(said);
+            }
             facing.take(now.get());
         }
         tell();

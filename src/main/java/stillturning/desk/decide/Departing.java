@@ -21,10 +21,15 @@ public final class Departing {
     /**
      * One candidate.
      *
-     * @param summary the counts of what differs
+     * @param shifted how many failures end better and worse
+     * @param changed how many that reach the engine came and went with parts
      */
     public record Departure(
-            String candidate, String title, String summary, List<DifferenceRow> rows) {
+            String candidate,
+            String title,
+            String shifted,
+            String changed,
+            List<DifferenceRow> rows) {
         public Departure {
             rows = List.copyOf(rows);
         }
@@ -73,17 +78,11 @@ public final class Departing {
     private Departure departure(Assessment assessment, Appraisal candidate, Appraisal from) {
         List<DifferenceRow> rows =
                 Differences.of(assessment, Contrast.of(candidate, from), units.get());
-        String summary =
-                count(rows, Group.BETTER)
-                        + " failures end better, "
-                        + count(rows, Group.WORSE)
-                        + " worse; "
-                        + count(rows, Group.OWN)
-                        + " new ones reach the engine, "
-                        + count(rows, Group.SPARED)
-                        + " are gone";
+        String shifted =
+                count(rows, Group.BETTER) + " better, " + count(rows, Group.WORSE) + " worse";
+        String changed = count(rows, Group.OWN) + " new, " + count(rows, Group.SPARED) + " gone";
         return new Departure(
-                candidate.candidate().id(), candidate.candidate().title(), summary, rows);
+                candidate.candidate().id(), candidate.candidate().title(), shifted, changed, rows);
     }
 
     private static long count(List<DifferenceRow> rows, Group group) {

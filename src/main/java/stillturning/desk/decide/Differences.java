@@ -92,7 +92,7 @@ final class Differences {
         byKind(contrast.added()).forEach((kind, names) -> part(kind, names, ""));
         byKind(contrast.leftOut()).forEach((kind, names) -> part(kind, "", names));
         byKind(contrast.altered())
-                .forEach((kind, names) -> part(kind, names, "the same, of another kind or value"));
+                .forEach((kind, names) -> part(kind, names, "another kind or value"));
     }
 
     private void part(String kind, String here, String there) {

@@ -83,9 +83,13 @@ public final class Facing {
     private void compare() {
         boolean two = !one.get().equals(other.get()) && !other.get().isEmpty();
         Optional<Assessment> both = assessment.filter(a -> two);
-        rows.setAll(
+        List<DifferenceRow> now =
                 both.flatMap(a -> contrast(a).map(c -> Differences.of(a, c, units.get())))
-                        .orElse(List.of()));
+                        .orElse(List.of());
+        // a tree that is made anew for nothing folds up under the user's hand
+        if (!rows.equals(now)) {
+            rows.setAll(now);
+        }
         verdict.set(both.flatMap(this::words).orElse("Choose two different candidates."));
     }
 

@@ -120,7 +120,8 @@ public final class LabelPlaces {
             double gap = radius + 3 + ring * n.height * 0.7;
             for (double across : new double[] {1, 0, -1, 0.5, -0.5}) {
                 for (double up : new double[] {0, -1, 1}) {
-                    if (across != 0 && Math.abs(across) < 1 && up == 0 || across == 0 && up == 0) {
+                    // neither beside nor above: it would lie on the point
+                    if (Math.abs(across) < 1 && up == 0) {
                         continue;
                     }
                     double x = n.x + across * (gap + n.width / 2) - n.width / 2;

@@ -60,6 +60,9 @@ public final class Explaining {
     private String refusal = "";
     private boolean wanted;
 
+    /** Whether texts changed and the study was not read since. */
+    private boolean unread;
+
     /**
      * @param cases the failures that each of a study's cases means in a candidate
      */
@@ -67,7 +70,15 @@ public final class Explaining {
         this.desk = desk;
         this.cases = cases;
         this.rationale = new Rationale(desk);
-        desk.read().addListener((InvalidationListener) changed -> goOn());
+        desk.texts()
+                .addListener((of, before, now) -> unread |= before.revision() != now.revision());
+        desk.read()
+                .addListener(
+                        (InvalidationListener)
+                                changed -> {
+                                    unread = false;
+                                    goOn();
+                                });
         desk.results().addListener((InvalidationListener) changed -> goOn());
         desk.errands().underWay().addListener((InvalidationListener) changed -> tell());
         List.of(sizes, guesses, together)
@@ -138,16 +149,13 @@ public final class Explaining {
 
     /** Writes the page, as soon as the study is assessed. */
     public void write() {
-        boolean changes = rationale.commit();
+        rationale.commit();
         if (!rationale.error().get().isEmpty()) {
             return;
         }
         refusal = "";
         wanted = true;
-        if (!changes) {
-            goOn();
-        }
-        tell();
+        goOn();
     }
 
     /** Calls the work off; what was found out so far is kept for the next time. */
@@ -161,7 +169,7 @@ public final class Explaining {
         Optional<Assessment> assessment = desk.results().get().assessment();
         if (desk.study().isEmpty() || !desk.results().get().refusal().isEmpty()) {
             wanted = false;
-        } else if (wanted && !desk.stale() && assessment.isPresent()) {
+        } else if (wanted && !unread && !desk.stale() && assessment.isPresent()) {
             wanted = false;
             begin(assessment.get(), desk.read().get());
         }
@@ -256,7 +264,7 @@ public final class Explaining {
 
     private String adviceNow() {
         if (desk.study().isEmpty()) {
-            return unread();
+            return unreadable();
         }
         if (!desk.results().get().refusal().isEmpty()) {
             return "The study cannot be computed, so there is nothing to explain yet: "
@@ -275,7 +283,7 @@ public final class Explaining {
         return stale() ? "Other contents are chosen than this page has. Write it again." : "";
     }
 
-    private String unread() {
+    private String unreadable() {
         return desk.read().get().problems().stream()
                 .findFirst()
                 .map(

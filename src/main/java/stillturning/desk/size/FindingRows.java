@@ -16,6 +16,9 @@ import stillturning.sizing.SizingReport;
 /** The findings of a report, with where to look. */
 final class FindingRows {
 
+    /** Loads are asked for by the study, so a candidate's file has no place for them. */
+    private static final String LOADS = "loads";
+
     private FindingRows() {}
 
     /** Gravest first. */
@@ -33,7 +36,9 @@ final class FindingRows {
                 FindingWords.wrong(f),
                 FindingWords.mend(f),
                 part(report.candidate(), f),
-                parts(f).flatMap(p -> Optional.ofNullable(places.get(p)).stream()).findFirst());
+                parts(f).flatMap(p -> Optional.ofNullable(places.get(p)).stream())
+                        .filter(place -> !place.path().startsWith(LOADS))
+                        .findFirst());
     }
 
     /** What mends it comes first: there one has to write. */

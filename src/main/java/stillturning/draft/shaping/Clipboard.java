@@ -96,8 +96,8 @@ final class Clipboard {
             take(part, taken, names);
         }
         for (Run run : copied.runs()) {
-            take(run.key(), taken, names);
-            names.putAll(Renaming.madeBy(run, names.get(run.key())));
+            String free = take(run.key(), taken, names);
+            names.putAll(Renaming.madeBy(run, free));
             taken.addAll(names.values());
             all.addAll(run.makes());
         }
@@ -114,9 +114,10 @@ final class Clipboard {
         return pasted;
     }
 
-    private static void take(String name, Set<String> taken, Map<String, String> names) {
+    private static String take(String name, Set<String> taken, Map<String, String> names) {
         String free = Layout.free(name, taken);
         taken.add(free);
         names.put(name, free);
+        return free;
     }
 }

@@ -92,7 +92,7 @@ public final class BreakArea implements Area {
         SplitPane words = new SplitPane(story, inScroll(steps));
         words.setOrientation(Orientation.VERTICAL);
         words.setDividerPositions(STORY_OVER_STEPS);
-        TabPane tabs = new TabPane(tab("Event by event", words), tab("What comes of it", ending));
+        TabPane tabs = new TabPane(tab("Events", words), tab("What comes of it", ending));
         VBox.setVgrow(tabs, Priority.ALWAYS);
         return new VBox(outcome, tabs);
     }
@@ -114,6 +114,10 @@ public final class BreakArea implements Area {
         ending.take();
         diagram.show();
         warn();
+    }
+
+    DiagramPane diagram() {
+        return diagram;
     }
 
     private void warn() {

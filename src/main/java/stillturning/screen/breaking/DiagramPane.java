@@ -1,10 +1,12 @@
 package stillturning.screen.breaking;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.CustomMenuItem;
 import javafx.scene.control.Label;
+import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
@@ -74,19 +76,27 @@ final class DiagramPane extends StackPane {
     }
 
     private void ask(Optional<String> key, double screenX, double screenY) {
+        menu.getItems().setAll(offers(key));
+        if (!menu.getItems().isEmpty()) {
+            menu.show(view, screenX, screenY);
+        }
+    }
+
+    /** How the part at a symbol or line can fail, under its name; nothing where there is none. */
+    List<MenuItem> offers(Optional<String> key) {
         Optional<String> part =
                 breaking.played().get().flatMap(p -> key.flatMap(p.laid().drawn()::partAt));
         List<Choice> modes = part.map(breaking::of).orElse(List.of());
-        menu.getItems().clear();
+        List<MenuItem> items = new ArrayList<>();
         if (!modes.isEmpty()) {
             Label heading = new Label(part.orElseThrow() + " fails:");
             heading.getStyleClass().add("text-muted");
             CustomMenuItem title = new CustomMenuItem(heading, false);
             title.setDisable(true);
-            menu.getItems().add(title);
-            modes.forEach(mode -> menu.getItems().add(item(mode)));
-            menu.show(view, screenX, screenY);
+            items.add(title);
+            modes.forEach(mode -> items.add(item(mode)));
         }
+        return items;
     }
 
     private MenuItem item(Choice choice) {
@@ -96,7 +106,7 @@ final class DiagramPane extends StackPane {
         if (!second) {
             return item;
         }
-        javafx.scene.control.Menu both = new javafx.scene.control.Menu(choice.mode());
+        Menu both = new Menu(choice.mode());
         MenuItem alone = new MenuItem("alone");
         alone.setOnAction(event -> breaking.pick(choice));
         MenuItem with = new MenuItem("together with what fails already");

@@ -140,7 +140,7 @@ final class MatrixPane extends VBox {
     }
 
     private List<String> headings() {
-        return table.getColumns().stream().skip(1).map(TableColumn::getText).toList();
+        return table.getColumns().stream().skip(1).map(TableColumn::getId).toList();
     }
 
     private void makeColumns() {
@@ -154,8 +154,14 @@ final class MatrixPane extends VBox {
         table.getColumns().add(name);
         for (int i = 0; i < matrix.candidates().size(); i++) {
             int candidate = i;
-            TableColumn<Line, Optional<Verdict>> column =
-                    new TableColumn<>(matrix.candidates().get(i));
+            String id = matrix.candidates().get(i);
+            Label heading = new Label(id);
+            heading.setWrapText(true);
+            heading.setMinHeight(USE_PREF_SIZE);
+            heading.setPrefWidth(CELL_EMS * em());
+            TableColumn<Line, Optional<Verdict>> column = new TableColumn<>();
+            column.setId(id);
+            column.setGraphic(heading);
             column.setSortable(false);
             column.setReorderable(false);
             column.setPrefWidth(CELL_EMS * em());
@@ -242,6 +248,8 @@ final class MatrixPane extends VBox {
                 setAccessibleText(
                         matrix.candidates().get(candidate) + ": " + mark.outcome().words());
                 getStyleClass().add(style(mark));
+            } else if (!empty && getTableRow().getItem() instanceof Line.Failing) {
+                setAccessibleText(matrix.candidates().get(candidate) + ": has no such part");
             }
         }
     }

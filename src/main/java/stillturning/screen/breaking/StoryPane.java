@@ -17,6 +17,10 @@ import stillturning.story.Happening.Kind;
 /** The story in words; a line is where one can go, and the present one is marked. */
 final class StoryPane extends VBox {
 
+    /** Room beside the words of a line (pixels). */
+    private static final double EDGES = 18;
+
+    private static final double SCROLL_BAR = 14;
     private static final PseudoClass AHEAD = PseudoClass.getPseudoClass("ahead");
 
     private final Breaking breaking;
@@ -114,24 +118,36 @@ final class StoryPane extends VBox {
             row.add(words, 1, 0);
             row.add(chain, 1, 1);
             setPrefWidth(0);
+            row.prefWidthProperty().bind(widthProperty().subtract(EDGES));
+        }
+
+        /** As high as its words are when they are as wide as the list. */
+        @Override
+        protected double computePrefHeight(double width) {
+            double room = lines.getWidth() - SCROLL_BAR - EDGES;
+            return getGraphic() == null || room <= 0
+                    ? super.computePrefHeight(width)
+                    : snappedTopInset() + row.prefHeight(room) + snappedBottomInset();
         }
 
         @Override
         protected void updateItem(@Nullable Line line, boolean empty) {
             super.updateItem(line, empty);
-            boolean shown = !empty && line != null;
-            setGraphic(shown ? row : null);
-            pseudoClassStateChanged(
-                    AHEAD, shown && line.seconds() > breaking.scrubber().seconds().get());
-            if (shown) {
-                time.setText(line.time());
-                words.setText((line.kind() == Kind.PILOT ? "\u25B8 " : "") + line.event());
-                chain.setText(
-                        line.because() > 0
-                                ? line.number() + ", because of " + line.because()
-                                : String.valueOf(line.number()));
-                setAccessibleText(line.time() + ": " + line.event());
+            if (empty || line == null) {
+                setGraphic(null);
+                pseudoClassStateChanged(AHEAD, false);
+                return;
             }
+            setGraphic(row);
+            double now = breaking.scrubber().seconds().get();
+            pseudoClassStateChanged(AHEAD, line.seconds() > now);
+            time.setText(line.time());
+            words.setText((line.kind() == Kind.PILOT ? "\u25B8 " : "") + line.event());
+            chain.setText(
+                    line.because() > 0
+                            ? line.number() + ", because of " + line.because()
+                            : String.valueOf(line.number()));
+            setAccessibleText(line.time() + ": " + line.event());
         }
     }
 }

@@ -19,7 +19,7 @@ import stillturning.screen.Area;
 /** Where one decides: ranks that follow the weights on the left, their reasons on the right. */
 public final class DecideArea implements Area {
 
-    private static final double LEFT = 0.42;
+    private static final double LEFT = 0.45;
 
     private final RankingPane ranking;
     private final VBox view;

@@ -29,7 +29,7 @@ final class DeparturesPane extends VBox {
         baseline.setMinHeight(Region.USE_PREF_SIZE);
         baseline.textProperty().bind(departing.baseline());
         VBox.setVgrow(tree, Priority.ALWAYS);
-        getChildren().addAll(baseline, tree);
+        getChildren().addAll(baseline, tree, tree.inFull());
         departing.all().addListener((ListChangeListener.Change<? extends Departure> c) -> refill());
         refill();
     }
@@ -37,8 +37,10 @@ final class DeparturesPane extends VBox {
     private void refill() {
         TreeItem<DifferenceTree.Line> root = new TreeItem<>();
         for (Departure departure : departing.all()) {
-            String words = departure.title() + ": " + departure.summary();
-            TreeItem<DifferenceTree.Line> head = new TreeItem<>(DifferenceTree.Line.head(words));
+            TreeItem<DifferenceTree.Line> head =
+                    new TreeItem<>(
+                            DifferenceTree.Line.head(
+                                    departure.title(), departure.shifted(), departure.changed()));
             head.getChildren().setAll(DifferenceTree.grouped(departure.rows(), false));
             root.getChildren().add(head);
         }

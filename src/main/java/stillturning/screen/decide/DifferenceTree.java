@@ -13,6 +13,7 @@ import javafx.scene.control.TreeTableCell;
 import javafx.scene.control.TreeTableColumn;
 import javafx.scene.control.TreeTableView;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
 import stillturning.desk.decide.DifferenceRow;
 import stillturning.desk.decide.DifferenceRow.Group;
@@ -27,14 +28,20 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.Line> {
     private static final PseudoClass HEAD = PseudoClass.getPseudoClass("head");
 
     /** A difference, or what stands above several. */
-    record Line(String what, String here, String there, Tells tells, Optional<Told> story) {
+    record Line(
+            String what,
+            String here,
+            String there,
+            Tells tells,
+            Optional<Told> story,
+            boolean isHead) {
 
         static Line of(DifferenceRow row) {
-            return new Line(row.what(), row.here(), row.there(), row.tells(), row.story());
+            return new Line(row.what(), row.here(), row.there(), row.tells(), row.story(), false);
         }
 
-        static Line head(String words) {
-            return new Line(words, "", "", Tells.NEITHER, Optional.empty());
+        static Line head(String words, String here, String there) {
+            return new Line(words, here, there, Tells.NEITHER, Optional.empty(), true);
         }
     }
 
@@ -45,9 +52,9 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.Line> {
         getStyleClass().add("dense");
         setShowRoot(false);
         setColumnResizePolicy(TreeTableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
-        TreeTableColumn<Line, String> what = column("What", DifferenceTree::signed, 330);
+        TreeTableColumn<Line, String> what = column("What", DifferenceTree::signed, 300);
         here = column("", Line::here, 170);
-        there = column("", Line::there, 170);
+        there = column("", Line::there, 150);
         getColumns().add(what);
         getColumns().add(here);
         getColumns().add(there);
@@ -69,6 +76,37 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.Line> {
     void name(String one, String other) {
         here.setText(one);
         there.setText(other);
+    }
+
+    /** The chosen line in full, since columns cut long ones. */
+    Label inFull() {
+        Label words = new Label();
+        words.setWrapText(true);
+        words.setMinHeight(Region.USE_PREF_SIZE);
+        words.textProperty()
+                .bind(getSelectionModel().selectedItemProperty().map(this::words).orElse(""));
+        words.managedProperty().bind(words.textProperty().isNotEmpty());
+        return words;
+    }
+
+    private String words(TreeItem<Line> item) {
+        Line line = item.getValue();
+        if (line.isHead()) {
+            String counts = line.here().isEmpty() ? "" : ": failures " + line.here();
+            return line.what() + counts + (line.there().isEmpty() ? "" : "; " + line.there());
+        }
+        String one = line.here().isEmpty() ? "\u2013" : line.here();
+        String other = line.there().isEmpty() ? "\u2013" : line.there();
+        return signed(line)
+                + ".  "
+                + here.getText()
+                + ": "
+                + one
+                + ".  "
+                + there.getText()
+                + ": "
+                + other
+                + ".";
     }
 
     /** Words that stand where there is nothing to list. */
@@ -93,7 +131,7 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.Line> {
             List<DifferenceRow> own = rows.stream().filter(r -> r.group() == group).toList();
             if (!own.isEmpty()) {
                 String words = group.words() + " (" + own.size() + ")";
-                TreeItem<Line> head = new TreeItem<>(Line.head(words));
+                TreeItem<Line> head = new TreeItem<>(Line.head(words, "", ""));
                 own.forEach(r -> head.getChildren().add(new TreeItem<>(Line.of(r))));
                 head.setExpanded(expanded);
                 groups.add(head);
@@ -141,8 +179,7 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.Line> {
             pseudoClassStateChanged(FOR, line != null && line.tells() == Tells.FOR && first);
             pseudoClassStateChanged(
                     AGAINST, line != null && line.tells() == Tells.AGAINST && first);
-            pseudoClassStateChanged(
-                    HEAD, line != null && line.here().isEmpty() && line.there().isEmpty());
+            pseudoClassStateChanged(HEAD, line != null && line.isHead());
         }
     }
 }

@@ -54,7 +54,7 @@ final class FacingPane extends VBox {
                         "\u25B2 speaks for the first, \u25BC against it. Enter opens the story of a"
                                 + " failure.");
         legend.getStyleClass().addAll("text-small", "text-muted");
-        getChildren().addAll(choice, verdict, tree, legend);
+        getChildren().addAll(choice, verdict, tree, tree.inFull(), legend);
         facing.rows()
                 .addListener((ListChangeListener.Change<? extends DifferenceRow> c) -> refill());
         refill();

@@ -1,5 +1,7 @@
 package stillturning.screen.decide;
 
+import java.util.Comparator;
+import java.util.List;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.HPos;
 import javafx.scene.control.Label;
@@ -23,6 +25,10 @@ final class FirmnessPane extends ScrollPane {
     private final GridPane shares = new GridPane();
     private final Label method = new Label();
     private final VBox unseating = new VBox();
+    private List<Shares> shown = List.of();
+
+    /** What a row of the table shows. */
+    private record Shares(String title, List<Double> byRank) {}
 
     FirmnessPane(Deciding deciding) {
         this.deciding = deciding;
@@ -56,6 +62,17 @@ final class FirmnessPane extends ScrollPane {
     }
 
     private void refill() {
+        List<Shares> now =
+                deciding.ranks().stream()
+                        .sorted(
+                                Comparator.comparingInt(RankRow::statedRank)
+                                        .thenComparing(RankRow::id))
+                        .map(r -> new Shares(r.title(), r.shares()))
+                        .toList();
+        if (now.equals(shown)) {
+            return;
+        }
+        shown = now;
         method.setText(
                 deciding.now()
                         .get()
@@ -65,7 +82,7 @@ final class FirmnessPane extends ScrollPane {
                         .orElse(""));
         shares.getChildren().clear();
         shares.getColumnConstraints().setAll(title());
-        int last = deciding.ranks().size();
+        int last = now.size();
         for (int rank = 1; rank <= last; rank++) {
             Label label = new Label(String.valueOf(rank));
             label.setAccessibleText("rank " + rank);
@@ -74,21 +91,21 @@ final class FirmnessPane extends ScrollPane {
             shares.add(label, rank, 0);
         }
         for (int i = 0; i < last; i++) {
-            row(i + 1, deciding.ranks().get(i));
+            row(i + 1, now.get(i));
         }
     }
 
-    private void row(int at, RankRow row) {
+    private void row(int at, Shares row) {
         Label title = new Label(row.title());
         title.setMinWidth(0);
         shares.add(title, 0, at);
-        for (int rank = 0; rank < row.shares().size(); rank++) {
+        for (int rank = 0; rank < row.byRank().size(); rank++) {
             shares.add(cell(row, rank), rank + 1, at);
         }
     }
 
-    private static StackPane cell(RankRow row, int rank) {
-        double share = row.shares().get(rank);
+    private static StackPane cell(Shares row, int rank) {
+        double share = row.byRank().get(rank);
         Region tint = new Region();
         tint.getStyleClass().add("share-tint");
         tint.setOpacity(share);

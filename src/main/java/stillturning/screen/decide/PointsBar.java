@@ -23,27 +23,36 @@ final class PointsBar extends Region {
 
     void show(List<Piece> now) {
         pieces = now;
-        getChildren().clear();
+        // labels are kept, since this follows a slider
+        while (getChildren().size() > now.size()) {
+            getChildren().remove(now.size());
+        }
+        while (getChildren().size() < now.size()) {
+            getChildren().add(label(getChildren().size()));
+        }
         for (int i = 0; i < now.size(); i++) {
-            getChildren().add(label(i, now.get(i)));
+            Label label = (Label) getChildren().get(i);
+            label.setAccessibleText(words(now.get(i)));
+            label.getTooltip().setText(words(now.get(i)));
         }
         requestLayout();
     }
 
-    private static Label label(int index, Piece piece) {
+    private static Label label(int index) {
         Label label = new Label();
         label.getStyleClass().addAll("criterion", "criterion-" + (index + 1));
         label.setMinWidth(0);
-        String words =
-                piece.criterion().words()
-                        + ": "
-                        + piece.value()
-                        + ", "
-                        + Formats.fixed(piece.points(), 3)
-                        + " points";
-        label.setTooltip(new Tooltip(words));
-        label.setAccessibleText(words);
+        label.setTooltip(new Tooltip());
         return label;
+    }
+
+    private static String words(Piece piece) {
+        return piece.criterion().words()
+                + ": "
+                + piece.value()
+                + ", "
+                + Formats.fixed(piece.points(), 3)
+                + " points";
     }
 
     @Override

@@ -1,5 +1,6 @@
 package stillturning.screen.decide;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.Observable;
@@ -19,20 +20,22 @@ import stillturning.desk.decide.Deciding;
 import stillturning.desk.decide.DifferenceRow.Told;
 import stillturning.desk.decide.RequirementTable;
 import stillturning.desk.decide.RequirementTable.Cell;
-import stillturning.desk.decide.RequirementTable.Row;
 
 /** Each requirement against each candidate, and the failures that break it. */
 final class RequirementsPane extends VBox {
 
     private static final PseudoClass MISSED = PseudoClass.getPseudoClass("missed");
 
-    /** Share of the width for the names of requirements, and what the frame takes of it. */
-    private static final double NAME = 0.28;
+    /** Share of the width for the titles of candidates, and what the frame takes of it. */
+    private static final double NAME = 0.31;
 
-    private static final double MARGIN = 4;
+    private static final double MARGIN = 6;
+
+    /** A candidate with a cell for each requirement. */
+    private record Line(String title, List<Cell> cells) {}
 
     private final Deciding deciding;
-    private final TableView<Row> table = new TableView<>();
+    private final TableView<Line> table = new TableView<>();
     private final Label reason = new Label();
     private final ListView<String> failures = new ListView<>();
     private Optional<Cell> chosen = Optional.empty();
@@ -67,7 +70,8 @@ final class RequirementsPane extends VBox {
                         open();
                     }
                 });
-        failures.getStyleClass().add("dense");
+        failures.getStyleClass().addAll("dense", "breaking-failures");
+        failures.setMinHeight(Region.USE_PREF_SIZE);
         getChildren().addAll(table, reason, failures);
         deciding.requirements().addListener((value, from, to) -> refill(to));
         refill(deciding.requirements().get());
@@ -82,30 +86,42 @@ final class RequirementsPane extends VBox {
 
     private void refill(RequirementTable now) {
         table.getColumns().clear();
-        TableColumn<Row, String> name = new TableColumn<>("Requirement");
-        name.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue().requirement()));
+        TableColumn<Line, String> name = new TableColumn<>("Candidate");
+        name.setCellValueFactory(line -> new ReadOnlyObjectWrapper<>(line.getValue().title()));
         name.setCellFactory(column -> new WrappedCell<>());
         name.setSortable(false);
         name.prefWidthProperty().bind(table.widthProperty().subtract(MARGIN).multiply(NAME));
         table.getColumns().add(name);
-        for (int i = 0; i < now.candidates().size(); i++) {
-            TableColumn<Row, Cell> column = column(now.candidates().get(i), i);
+        for (int i = 0; i < now.rows().size(); i++) {
+            TableColumn<Line, Cell> column = column(now.rows().get(i).requirement(), i);
             column.prefWidthProperty()
                     .bind(
                             table.widthProperty()
                                     .subtract(MARGIN)
-                                    .multiply((1 - NAME) / now.candidates().size()));
+                                    .multiply((1 - NAME) / now.rows().size()));
             table.getColumns().add(column);
         }
-        table.getItems().setAll(now.rows());
+        table.getItems().setAll(now.rows().isEmpty() ? List.of() : lines(now));
         chosen = Optional.empty();
-        selectFirstMissed(now.rows());
+        selectFirstMissed();
         tell();
     }
 
-    private static TableColumn<Row, Cell> column(String title, int index) {
-        TableColumn<Row, Cell> column = new TableColumn<>();
-        Label head = new Label(title);
+    private static List<Line> lines(RequirementTable now) {
+        List<Line> lines = new ArrayList<>();
+        for (int k = 0; k < now.candidates().size(); k++) {
+            int candidate = k;
+            lines.add(
+                    new Line(
+                            now.candidates().get(k),
+                            now.rows().stream().map(r -> r.cells().get(candidate)).toList()));
+        }
+        return lines;
+    }
+
+    private static TableColumn<Line, Cell> column(String requirement, int index) {
+        TableColumn<Line, Cell> column = new TableColumn<>();
+        Label head = new Label(requirement);
         head.setWrapText(true);
         head.getStyleClass().addAll("wrapped-head", "tall-head");
         head.prefWidthProperty().bind(column.widthProperty().subtract(MARGIN));
@@ -113,15 +129,16 @@ final class RequirementsPane extends VBox {
         column.getStyleClass().add("narrow-column");
         column.setSortable(false);
         column.setCellValueFactory(
-                row -> new ReadOnlyObjectWrapper<>(row.getValue().cells().get(index)));
+                line -> new ReadOnlyObjectWrapper<>(line.getValue().cells().get(index)));
         column.setCellFactory(c -> new MetCell());
         return column;
     }
 
-    private void selectFirstMissed(List<Row> rows) {
-        for (int row = 0; row < rows.size(); row++) {
-            for (int i = 0; i < rows.get(row).cells().size(); i++) {
-                if (!rows.get(row).cells().get(i).met()) {
+    private void selectFirstMissed() {
+        for (int row = 0; row < table.getItems().size(); row++) {
+            List<Cell> cells = table.getItems().get(row).cells();
+            for (int i = 0; i < cells.size(); i++) {
+                if (!cells.get(i).met()) {
                     table.getSelectionModel().select(row, table.getColumns().get(i + 1));
                     return;
                 }
@@ -167,16 +184,23 @@ final class RequirementsPane extends VBox {
     }
 
     /** A verdict by sign and word. */
-    private static final class MetCell extends TableCell<Row, Cell> {
+    private static final class MetCell extends TableCell<Line, Cell> {
+        MetCell() {
+            getStyleClass().add("met-cell");
+        }
+
         @Override
         protected void updateItem(@Nullable Cell cell, boolean empty) {
             super.updateItem(cell, empty);
-            boolean nothing = empty || cell == null;
-            getStyleClass().remove("met-cell");
-            getStyleClass().add("met-cell");
-            pseudoClassStateChanged(MISSED, !nothing && !cell.met());
-            setText(nothing ? null : text(cell));
-            setAccessibleText(nothing ? null : words(cell));
+            if (empty || cell == null) {
+                pseudoClassStateChanged(MISSED, false);
+                setText(null);
+                setAccessibleText(null);
+                return;
+            }
+            pseudoClassStateChanged(MISSED, !cell.met());
+            setText(text(cell));
+            setAccessibleText(words(cell));
         }
 
         private static String text(Cell cell) {

@@ -24,8 +24,8 @@ final class TradeOffPane extends VBox {
         VBox.setVgrow(picture, Priority.ALWAYS);
         FlowPane axes =
                 new FlowPane(
-                        chooser("Upwards", "trade-upwards", deciding.upwards()),
-                        chooser("Across", "trade-across", deciding.across()));
+                        chooser("\u2191", "Upwards", "trade-upwards", deciding.upwards()),
+                        chooser("\u2192", "Across", "trade-across", deciding.across()));
         axes.getStyleClass().add("flow");
         Label legend =
                 new Label(
@@ -39,7 +39,7 @@ final class TradeOffPane extends VBox {
     }
 
     private static HBox chooser(
-            String words, String name, ObjectProperty<CriterionName> criterion) {
+            String sign, String words, String name, ObjectProperty<CriterionName> criterion) {
         ComboBox<CriterionName> box = new ComboBox<>();
         box.setId(name);
         box.getItems().setAll(CriterionName.values());
@@ -57,7 +57,7 @@ final class TradeOffPane extends VBox {
                 });
         box.setAccessibleText(words);
         box.valueProperty().bindBidirectional(criterion);
-        Label label = new Label(words);
+        Label label = new Label(sign);
         label.setLabelFor(box);
         HBox both = new HBox(label, box);
         both.getStyleClass().add("in-line");

@@ -80,7 +80,9 @@ final class PageButtons {
         VBox progress = new VBox(work, at);
         progress.visibleProperty().bind(explaining.working());
         progress.managedProperty().bind(progress.visibleProperty());
-        return new VBox(write, progress);
+        VBox all = new VBox(write, progress);
+        all.getStyleClass().add("explain-group");
+        return all;
     }
 
     private Region elsewhere() {

@@ -1,6 +1,9 @@
 package stillturning.screen.explain;
 
+import java.io.File;
 import java.net.URI;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.scene.control.Label;
@@ -55,23 +58,34 @@ final class PagePreview {
     }
 
     private void show(WrittenPage page) {
-        WebView shown = web.orElseGet(this::make);
+        WebView shown = web.orElseGet(() -> made(page));
         web = Optional.of(shown);
         shown.getEngine().load(page.at().toString());
         empty.setVisible(false);
     }
 
-    private WebView make() {
+    private WebView made(WrittenPage page) {
         WebView made = new WebView();
         made.setId("explain-page");
         made.setAccessibleText("The page as it prints");
         made.zoomProperty().bind(explaining.scalePercent().map(percent -> percent / 100.0));
         WebEngine engine = made.getEngine();
         engine.setJavaScriptEnabled(false);
+        engine.setUserDataDirectory(leftovers(Path.of(page.at())));
         engine.setCreatePopupHandler(wish -> null);
         engine.locationProperty().addListener((of, before, now) -> stay(engine, now));
         paper.getChildren().add(made);
         return made;
+    }
+
+    /** What the engine wants to keep goes when the page goes, and not into the user's folder. */
+    private static File leftovers(Path page) {
+        File folder = page.resolveSibling("engine").toFile();
+        for (File left :
+                List.of(folder, new File(folder, "localstorage"), new File(folder, ".lock"))) {
+            left.deleteOnExit();
+        }
+        return folder;
     }
 
     /** Goes back to the page when a link leads away from it. */

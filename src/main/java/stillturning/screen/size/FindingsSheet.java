@@ -16,6 +16,7 @@ final class FindingsSheet extends VBox {
         getStyleClass().add("sheet");
         ListView<FindingRow> list = new ListView<>();
         list.setId("findings");
+        list.getStyleClass().add("finding-list");
         list.setAccessibleText(
                 "Findings, gravest first; Enter shows the part in the drawing, Shift and Enter its"
                         + " place in the file");

@@ -1,6 +1,7 @@
 package stillturning.screen.size;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
@@ -72,10 +73,12 @@ final class TableSheet extends VBox {
         int longest =
                 of.rows().stream().mapToInt(row -> row.get(index).length()).max().orElse(LEAST);
         Head head = of.heads().get(index);
-        int word = 0;
-        for (String part : head.words().split(" ")) {
-            word = Math.max(word, part.length());
-        }
-        return Math.max(Math.max(LEAST, word + 1), Math.min(longest, head.widest() + LEAST));
+        int word =
+                Pattern.compile(" ")
+                        .splitAsStream(head.words())
+                        .mapToInt(String::length)
+                        .max()
+                        .orElse(0);
+        return Math.max(Math.max(LEAST, word + 3), Math.min(longest, head.widest() + LEAST));
     }
 }

@@ -11,12 +11,16 @@ import stillturning.desk.Destination;
 import stillturning.desk.News;
 import stillturning.desk.Upkeep;
 import stillturning.desk.decide.Deciding;
+import stillturning.desk.explain.Explaining;
 import stillturning.desk.size.Proposing;
 import stillturning.desk.size.Sizes;
+import stillturning.dossier.NamedFailures;
 import stillturning.screen.Area;
 import stillturning.screen.Surroundings;
+import stillturning.screen.breaking.BreakArea;
 import stillturning.screen.decide.DecideArea;
 import stillturning.screen.draw.DrawArea;
+import stillturning.screen.explain.ExplainArea;
 import stillturning.screen.size.SizeArea;
 
 /** The study that is open, and the areas that show it; an area is made when it is first shown. */
@@ -53,7 +57,9 @@ final class OpenStudy implements AutoCloseable {
             case DRAW -> new DrawArea(desk);
             case DECIDE -> new DecideArea(new Deciding(desk));
             case SIZE -> size();
-            default -> throw new IllegalArgumentException(name.words());
+            case BREAK -> new BreakArea(desk);
+            case EXPLAIN -> new ExplainArea(new Explaining(desk, NamedFailures::cases), around);
+            case START -> throw new IllegalArgumentException("the start needs no study");
         };
     }
 

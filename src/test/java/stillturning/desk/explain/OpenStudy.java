@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Executor;
 import java.util.stream.Stream;
 import javafx.beans.property.SimpleObjectProperty;
@@ -17,6 +16,7 @@ import stillturning.cli.Main;
 import stillturning.desk.Desk;
 import stillturning.desk.Errands;
 import stillturning.desk.Settings;
+import stillturning.dossier.NamedFailures;
 import stillturning.draft.Change;
 import stillturning.draft.ChangeRefused;
 import stillturning.draft.Draft;
@@ -46,7 +46,7 @@ public final class OpenStudy implements AutoCloseable {
                         Desk.reading(draft),
                         errands,
                         new SimpleObjectProperty<>(Settings.USUAL));
-        explaining = new Explaining(desk, (study, candidate) -> Map.of());
+        explaining = new Explaining(desk, NamedFailures::cases);
     }
 
     private static Draft opened(Path folder) {
@@ -89,8 +89,17 @@ public final class OpenStudy implements AutoCloseable {
 
     /** Another text in the study's own file, from elsewhere in the program. */
     public void write(String text) {
+        make(new Step.Replace(Desk.STUDY_FILE, text));
+    }
+
+    /** Takes a file out of the study. */
+    public void delete(String file) {
+        make(new Step.Delete(file));
+    }
+
+    private void make(Step step) {
         try {
-            desk.make(new Change("Write", List.of(new Step.Replace(Desk.STUDY_FILE, text))));
+            desk.make(new Change("Write", List.of(step)));
         } catch (ChangeRefused e) {
             throw new IllegalStateException(e);
         }

@@ -17,8 +17,11 @@ import stillturning.desk.AreaName;
 import stillturning.desk.Destination;
 import stillturning.desk.OpenDesk;
 import stillturning.desk.Settings;
+import stillturning.draft.Change;
+import stillturning.draft.ChangeRefused;
 import stillturning.files.PartPlace;
 import stillturning.report.sizes.SizeTable;
+import stillturning.sizing.Rule.Gravity;
 import stillturning.yaml.YamlDocument;
 
 class SizesTest {
@@ -38,6 +41,17 @@ class SizesTest {
         sizes = new Sizes(open.desk(), read::add);
     }
 
+    /** Gives the alternator's lead a wire that its fuse does not suit. */
+    private void thinned() {
+        String thin = text().replace("wire AWG 8, fuse 40 A", "wire AWG 18, fuse 40 A");
+        try {
+            open.desk().make(Change.typing(CANDIDATE + ".yaml", thin));
+        } catch (ChangeRefused e) {
+            throw new AssertionError(e);
+        }
+        open.until(() -> !open.desk().errands().busy("Reading the study"));
+    }
+
     private void sized() {
         sizes.look(true);
         open.until(() -> sizes.report().get().isPresent() && !sizes.working().get());
@@ -51,11 +65,13 @@ class SizesTest {
 
     @Test
     void findingsStandGravestFirstAndTablesHoldSomething() {
+        thinned();
         sized();
 
+        assertEquals(Gravity.WRONG, sizes.findings().get(0).gravity());
+        assertTrue(sizes.headline().get().contains("broken"), sizes.headline().get());
         assertEquals(sizes.report().get().orElseThrow().findings().size(), sizes.findings().size());
-        List<Integer> gravities =
-                sizes.findings().stream().map(f -> f.gravity().ordinal()).toList();
+        List<Gravity> gravities = sizes.findings().stream().map(FindingRow::gravity).toList();
         assertEquals(gravities.stream().sorted().toList(), gravities);
         assertTrue(sizes.tables().stream().noneMatch(t -> t.rows().isEmpty()));
         assertFalse(sizes.stale());
@@ -63,6 +79,7 @@ class SizesTest {
 
     @Test
     void aFindingLeadsToItsPartAndToItsPlaceInTheFile() {
+        thinned();
         sized();
         FindingRow row =
                 sizes.findings().stream()
@@ -159,11 +176,7 @@ class SizesTest {
         Proposing proposing = new Proposing(open.desk(), sizes);
         proposing.propose();
         open.until(() -> proposing.proposal().get().isPresent());
-        open.desk()
-                .draft()
-                .make(
-                        stillturning.draft.Change.typing(
-                                CANDIDATE + ".yaml", text() + "# another line\n"));
+        open.desk().draft().make(Change.typing(CANDIDATE + ".yaml", text() + "# another line\n"));
 
         assertTrue(proposing.apply().orElse("").contains("propose again"));
     }

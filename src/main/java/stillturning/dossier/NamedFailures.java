@@ -1,0 +1,141 @@
+package stillturning.dossier;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import stillturning.assess.Assess;
+import stillturning.failure.Failure;
+import stillturning.failure.FailureCatalogue;
+import stillturning.failure.FailureWords;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.parts.FailureMode;
+import stillturning.parts.Part;
+import stillturning.yaml.LooseNames;
+import stillturning.yaml.LooseNames.Name;
+import stillturning.yaml.LooseNames.Named;
+
+/** What the failures of some candidates are called, in the many ways in which a person says it. */
+public final class NamedFailures {
+
+    private static final int NEAREST = 5;
+
+    private final List<Candidate> candidates;
+
+    public NamedFailures(Collection<Candidate> candidates) {
+        this.candidates = List.copyOf(candidates);
+    }
+
+    /**
+     * The failures that each of a study's cases means in a candidate, in the study's order; none if
+     * empty. Where words fit several best, all of them are meant, so that nothing is left out.
+     */
+    public static Map<String, List<Failure>> cases(Study study, Candidate candidate) {
+        NamedFailures names = new NamedFailures(List.of(candidate));
+        Map<String, List<Failure>> meant = new LinkedHashMap<>();
+        study.goals().cases().forEach(said -> meant.put(said, names.all(said)));
+        return meant;
+    }
+
+    /** A part or operating case, and the failures of it that are meant; all of them if empty. */
+    public record Meant(String part, String failure) {
+        /** Any failure of the part. */
+        public static final String ANY = "";
+
+        /** Whether a failure of the part is meant. */
+        public boolean holds(Failure of) {
+            return failure.equals(ANY) || failure.equals(of.name());
+        }
+
+        /** In words. */
+        public String words() {
+            return failure.equals(ANY) ? part : failure;
+        }
+    }
+
+    /** Every failure that the words fit best, whatever parts they are of; empty if none. */
+    public List<Failure> all(String said) {
+        List<Meant> best = LooseNames.best(said, names());
+        return candidates.stream()
+                .flatMap(
+                        candidate ->
+                                best.stream()
+                                        .flatMap(
+                                                meant ->
+                                                        failures(candidate, meant.part()).stream()
+                                                                .filter(meant::holds)))
+                .distinct()
+                .toList();
+    }
+
+    /** Parts and operating cases that share most words with what was said, best first. */
+    public List<String> nearest(String said) {
+        return LooseNames.nearest(said, names()).stream()
+                .map(Meant::words)
+                .distinct()
+                .limit(NEAREST)
+                .toList();
+    }
+
+    /** Everything that can be made to happen in a candidate. */
+    public static List<Failure> everything(Candidate candidate) {
+        List<Failure> all = new ArrayList<>(FailureCatalogue.singlesOf(candidate));
+        all.addAll(FailureCatalogue.operatingCasesOf(candidate));
+        all.add(Assess.chargingLost(candidate));
+        return all;
+    }
+
+    /** Failures of a part or operating case of a candidate. */
+    public static List<Failure> failures(Candidate candidate, String part) {
+        if (part.equals(Assess.CHARGING_LOST)) {
+            return List.of(Assess.chargingLost(candidate));
+        }
+        if (part.equals(FailureCatalogue.MASTER_OFF)) {
+            return FailureCatalogue.operatingCasesOf(candidate);
+        }
+        return FailureCatalogue.singlesOf(candidate).stream()
+                .filter(failure -> failure.hits().get(0).part().equals(part))
+                .toList();
+    }
+
+    /** Everything that can be meant, with what it is called. */
+    public List<Named<Meant>> names() {
+        Map<Meant, Set<Name>> names = new LinkedHashMap<>();
+        for (Candidate candidate : candidates) {
+            candidate.parts().forEach(part -> add(names, part));
+        }
+        List<Named<Meant>> all = new ArrayList<>();
+        all.add(named(Assess.CHARGING_LOST, "charging lost", "no charging"));
+        if (candidates.stream().anyMatch(c -> !c.cockpit().masterOff().isEmpty())) {
+            all.add(named(FailureCatalogue.MASTER_OFF, "master off", FailureCatalogue.MASTER_OFF));
+        }
+        names.forEach((meant, called) -> all.add(new Named<>(meant, List.copyOf(called))));
+        return all;
+    }
+
+    private static Named<Meant> named(String operatingCase, String... names) {
+        return new Named<>(
+                new Meant(operatingCase, Meant.ANY), Stream.of(names).map(Name::of).toList());
+    }
+
+    private static List<Name> names(String called, FailureMode mode) {
+        return FailureWords.of(mode).stream().map(words -> new Name(called, words)).toList();
+    }
+
+    private static void add(Map<Meant, Set<Name>> names, Part part) {
+        for (String called : List.of(part.id(), part.tag().label())) {
+            names.computeIfAbsent(new Meant(part.id(), Meant.ANY), m -> new LinkedHashSet<>())
+                    .add(Name.of(called));
+            for (FailureMode mode : part.failureModes()) {
+                String failure = Failure.of(new Candidate.Hit(part.id(), mode)).name();
+                names.computeIfAbsent(new Meant(part.id(), failure), m -> new LinkedHashSet<>())
+                        .addAll(names(called, mode));
+            }
+        }
+    }
+}
