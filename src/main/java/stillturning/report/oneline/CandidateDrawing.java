@@ -371,7 +371,8 @@ public final class CandidateDrawing {
 
     /** Puts rows in the order of their loads, so that the drawing keeps to it where it can. */
     private DrawnCandidate inRows() {
-        Map<String, Integer> rows = rows();
+        Map<String, Integer> rows =
+                Rows.of(symbols, stretches.stream().map(Stretch::line).toList(), buses);
         List<Symbol> symbolRows = new ArrayList<>(symbols);
         symbolRows.sort(Comparator.comparingInt(s -> rows.getOrDefault(s.id(), -1)));
         List<Stretch> lineRows = new ArrayList<>(stretches);
@@ -384,31 +385,5 @@ public final class CandidateDrawing {
                         lineRows.stream().map(Stretch::line).toList());
         return new DrawnCandidate(
                 diagram, footings, lineRows.stream().map(Stretch::strand).toList());
-    }
-
-    /** The row of each symbol that feeds loads alone, counted by the loads. */
-    private Map<String, Integer> rows() {
-        Map<String, Integer> rows = new HashMap<>();
-        for (int i = 0; i < symbols.size(); i++) {
-            if (symbols.get(i).glyph() == Glyph.LOAD) {
-                rows.put(symbols.get(i).id(), i);
-            }
-        }
-        boolean changed = true;
-        while (changed) {
-            changed = false;
-            for (Stretch stretch : stretches) {
-                Line line = stretch.line();
-                Integer to = rows.get(line.toSymbol());
-                Integer from = rows.get(line.fromSymbol());
-                if (to != null
-                        && !buses.contains(line.fromSymbol())
-                        && (from == null || from > to)) {
-                    rows.put(line.fromSymbol(), to);
-                    changed = true;
-                }
-            }
-        }
-        return rows;
     }
 }

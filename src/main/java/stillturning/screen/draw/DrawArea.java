@@ -1,6 +1,7 @@
 package stillturning.screen.draw;
 
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Orientation;
@@ -228,7 +229,8 @@ public final class DrawArea implements Area {
     }
 
     private static Printing.Words words(Laid laid) {
-        return new Printing.Words(laid.candidate().title(), LocalDate.now(), Cautions.SHORT);
+        return new Printing.Words(
+                laid.candidate().title(), LocalDate.now(ZoneId.systemDefault()), Cautions.SHORT);
     }
 
     @Override

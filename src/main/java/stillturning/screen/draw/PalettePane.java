@@ -93,14 +93,15 @@ final class PalettePane extends VBox {
         @Override
         protected void updateItem(@Nullable PaletteEntry entry, boolean empty) {
             super.updateItem(entry, empty);
-            boolean none = empty || entry == null;
-            setText(none ? null : entry.name());
-            setAccessibleText(none ? null : entry.name() + ". " + entry.words());
-            setTooltip(
-                    none
-                            ? null
-                            : new Tooltip(
-                                    entry.words() + "\n" + String.join("\n", entry.values())));
+            if (empty || entry == null) {
+                setText(null);
+                setAccessibleText(null);
+                setTooltip(null);
+                return;
+            }
+            setText(entry.name());
+            setAccessibleText(entry.name() + ". " + entry.words());
+            setTooltip(new Tooltip(entry.words() + "\n" + String.join("\n", entry.values())));
         }
     }
 }
