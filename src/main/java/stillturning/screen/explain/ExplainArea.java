@@ -9,6 +9,7 @@ import java.util.function.Function;
 import javafx.beans.property.Property;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -46,7 +47,12 @@ public final class ExplainArea implements Area {
                         buttons.view());
         side.getStyleClass().add("explain-side");
         view.getStyleClass().add("explain");
-        view.setLeft(side);
+        ScrollPane scrolled = new ScrollPane(side);
+        scrolled.setFitToWidth(true);
+        scrolled.setFitToHeight(true);
+        scrolled.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scrolled.getStyleClass().add("explain-scroll");
+        view.setLeft(scrolled);
         view.setCenter(preview.view());
     }
 
@@ -99,6 +105,7 @@ public final class ExplainArea implements Area {
         Label note = new Label(words);
         note.getStyleClass().add("explain-note");
         note.setWrapText(true);
+        note.setMinHeight(Region.USE_PREF_SIZE);
         return note;
     }
 

@@ -98,6 +98,7 @@ final class PageButtons {
     private Region notice() {
         notice.setId("explain-notice");
         notice.setWrapText(true);
+        notice.setMinHeight(Region.USE_PREF_SIZE);
         notice.managedProperty().bind(notice.visibleProperty());
         return notice;
     }
@@ -125,6 +126,7 @@ final class PageButtons {
         Label note = new Label();
         note.getStyleClass().add("explain-note");
         note.setWrapText(true);
+        note.setMinHeight(Region.USE_PREF_SIZE);
         return note;
     }
 

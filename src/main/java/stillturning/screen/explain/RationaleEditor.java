@@ -32,6 +32,7 @@ final class RationaleEditor {
         error.setId("explain-error");
         error.getStyleClass().add("explain-error");
         error.setWrapText(true);
+        error.setMinHeight(Region.USE_PREF_SIZE);
         error.textProperty().bind(rationale.error().map(e -> e.isEmpty() ? "" : "✗ " + e));
         error.visibleProperty().bind(rationale.error().isNotEmpty());
         error.managedProperty().bind(error.visibleProperty());
