@@ -237,6 +237,7 @@ final class MatrixPane extends VBox {
         }
 
         @Override
+        @SuppressWarnings("NullableOptional") // that is how cells of a table are emptied
         protected void updateItem(@Nullable Optional<Verdict> verdict, boolean empty) {
             super.updateItem(verdict, empty);
             getStyleClass().removeIf(s -> s.startsWith("outcome-"));

@@ -37,7 +37,7 @@ final class AreaBar extends VBox {
             button.setToggleGroup(group);
             button.setMaxWidth(Double.MAX_VALUE);
             button.setTooltip(
-                    new Tooltip(TELLING.get(area) + " (Ctrl+" + (area.ordinal() + 1) + ")"));
+                    new Tooltip(TELLING.get(area) + " (Ctrl+" + area.number() + ")"));
             button.setOnAction(event -> chosen.accept(area));
             buttons.put(area, button);
             getChildren().add(button);

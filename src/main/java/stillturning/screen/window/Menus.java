@@ -64,7 +64,7 @@ final class Menus extends MenuBar {
     private Menu view() {
         Menu view = new Menu("View");
         for (AreaName area : AreaName.values()) {
-            KeyCode digit = KeyCode.getKeyCode(String.valueOf(area.ordinal() + 1));
+            KeyCode digit = KeyCode.getKeyCode(String.valueOf(area.number()));
             view.getItems().add(item(area.words(), control(digit), () -> commands.show(area)));
         }
         view.getItems()
@@ -87,7 +87,7 @@ final class Menus extends MenuBar {
                                 "Smaller letters",
                                 combination(KeyCode.COMMA),
                                 () -> commands.scale(-1)),
-                        item("Usual letters", null, () -> commands.scale(0)));
+                        item("Usual letters", combination(KeyCode.DIGIT0), () -> commands.scale(0)));
         return view;
     }
 
@@ -119,7 +119,6 @@ final class Menus extends MenuBar {
                                                 item(
                                                         String.valueOf(
                                                                 Path.of(folder).getFileName()),
-                                                        null,
                                                         () -> commands.open(folder)))
                                 .toList());
         recent.setDisable(recent.getItems().isEmpty());
@@ -149,8 +148,13 @@ final class Menus extends MenuBar {
     }
 
     private static MenuItem item(String words, KeyCombination key, Runnable act) {
-        MenuItem item = new MenuItem(words);
+        MenuItem item = item(words, act);
         item.setAccelerator(key);
+        return item;
+    }
+
+    private static MenuItem item(String words, Runnable act) {
+        MenuItem item = new MenuItem(words);
         item.setOnAction(event -> act.run());
         return item;
     }

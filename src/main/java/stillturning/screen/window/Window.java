@@ -165,8 +165,8 @@ public final class Window {
                     Dragboard dropped = event.getDragboard();
                     event.setDropCompleted(dropped.hasFiles());
                     if (dropped.hasFiles()) {
-                        Path first = dropped.getFiles().get(0).toPath();
-                        open(Files.isDirectory(first) ? first : first.toAbsolutePath().getParent());
+                        Path first = dropped.getFiles().get(0).toPath().toAbsolutePath();
+                        open(Files.isDirectory(first) ? first : first.resolveSibling(""));
                     }
                 });
     }
