@@ -1,5 +1,6 @@
 package stillturning.draft;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -48,8 +49,7 @@ class DraftTest {
         assertEquals(Set.of(ONE_BUS), after.unsaved());
         assertEquals(Optional.of("Call it Everything on one bar"), after.undo());
         assertTrue(
-                after.texts()
-                        .get(ONE_BUS)
+                requireNonNull(after.texts().get(ONE_BUS))
                         .startsWith("candidate: Everything on one bar           # everything on"));
         DraftState undone = draft.undo();
         assertEquals(before, undone.texts().get(ONE_BUS));
@@ -90,7 +90,7 @@ class DraftTest {
     void filesAreMadeRenamedAndDeletedAndAllOfItUndone() throws Exception {
         Draft draft = Draft.open(folder);
         DraftState before = draft.state();
-        String text = before.texts().get(ONE_BUS);
+        String text = requireNonNull(before.texts().get(ONE_BUS));
         draft.make(
                 new Change(
                         "Shuffle",
@@ -163,7 +163,7 @@ class DraftTest {
     @Test
     void whatIsTypedAndTakenOutAgainLeavesNothingToUndo() throws Exception {
         Draft draft = Draft.open(folder);
-        String text = draft.state().texts().get(ONE_BUS);
+        String text = requireNonNull(draft.state().texts().get(ONE_BUS));
         draft.make(Change.typing(ONE_BUS, text + "#"));
         draft.make(Change.typing(ONE_BUS, text));
         assertEquals(Optional.empty(), draft.state().undo());

@@ -1,5 +1,6 @@
 package stillturning.draft;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -34,8 +35,12 @@ class OutsideTest {
         Files.writeString(file, text.replace(from, to));
     }
 
+    private static String oneBus(DraftState state) {
+        return requireNonNull(state.texts().get(ONE_BUS));
+    }
+
     private static DraftState here(Draft draft, String from, String to) throws ChangeRefused {
-        String text = draft.state().texts().get(ONE_BUS);
+        String text = oneBus(draft.state());
         assertTrue(text.contains(from));
         Step step = new Step.Replace(ONE_BUS, text.replace(from, to));
         return draft.make(new Change("Edit", List.of(step)));
@@ -55,7 +60,7 @@ class OutsideTest {
         String before = draft.state().texts().get(ONE_BUS);
         outside("18 Ah", "20 Ah");
         assertEquals(List.of(ONE_BUS), draft.lookOutside().takenOver());
-        assertTrue(draft.state().texts().get(ONE_BUS).contains("20 Ah"));
+        assertTrue(oneBus(draft.state()).contains("20 Ah"));
         assertTrue(draft.state().isSaved());
         DraftState undone = draft.undo();
         assertEquals(before, undone.texts().get(ONE_BUS));
@@ -69,7 +74,7 @@ class OutsideTest {
         here(draft, "AWG 8, fuse 40 A", "AWG 6, fuse 40 A");
         outside("18 Ah", "20 Ah");
         assertEquals(List.of(ONE_BUS), draft.lookOutside().merged());
-        String text = draft.state().texts().get(ONE_BUS);
+        String text = oneBus(draft.state());
         assertTrue(text.contains("AWG 6, fuse 40 A") && text.contains("20 Ah"), text);
         assertEquals(List.of(), draft.save());
         assertEquals(text, Files.readString(file));
@@ -103,9 +108,9 @@ class OutsideTest {
         here(draft, "18 Ah", "16 Ah");
         outside("18 Ah", "20 Ah");
         draft.resolve(draft.lookOutside().conflicts().get(0), Choice.THEIRS);
-        assertTrue(draft.state().texts().get(ONE_BUS).contains("20 Ah"));
+        assertTrue(oneBus(draft.state()).contains("20 Ah"));
         assertTrue(draft.state().isSaved());
-        assertTrue(draft.undo().texts().get(ONE_BUS).contains("16 Ah"));
+        assertTrue(oneBus(draft.undo()).contains("16 Ah"));
     }
 
     @Test

@@ -1,5 +1,6 @@
 package stillturning.draft;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -74,7 +75,7 @@ class RecoveryTest {
     }
 
     private static void edit(Draft draft, String from, String to) throws ChangeRefused {
-        String text = draft.state().texts().get(ONE_BUS);
+        String text = requireNonNull(draft.state().texts().get(ONE_BUS));
         Step step = new Step.Replace(ONE_BUS, text.replace(from, to));
         draft.make(new Change("Edit", List.of(step)));
     }
@@ -160,7 +161,7 @@ class RecoveryTest {
                             new Item(ONE_BUS, false, false)),
                     found.items());
             assertTrue(draft.take(found).conflicts().isEmpty());
-            assertTrue(draft.state().texts().get(ONE_BUS).contains("16 Ah"));
+            assertTrue(requireNonNull(draft.state().texts().get(ONE_BUS)).contains("16 Ah"));
             assertEquals("candidate: fresh ± ü\n", draft.state().texts().get("fresh.yaml"));
             assertFalse(draft.state().texts().containsKey("bus-and-battery.yaml"));
             assertEquals(Optional.of("Take up unsaved work"), draft.state().undo());

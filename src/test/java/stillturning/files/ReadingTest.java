@@ -1,5 +1,6 @@
 package stillturning.files;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -34,7 +35,7 @@ class ReadingTest {
     }
 
     private static CandidateReading one(Reading reading) {
-        return reading.candidates().get("one");
+        return requireNonNull(reading.candidates().get("one"));
     }
 
     private static List<String> ids(HalfDrawn drawing) {
@@ -193,7 +194,7 @@ class ReadingTest {
             for (int round = 0; round < DELETIONS; round++) {
                 String thinner = thinner(document.text(), random);
                 Reading reading = reader.with(YamlDocument.of(document.file(), thinner)).reading();
-                CandidateReading read = reading.candidates().get(id);
+                CandidateReading read = requireNonNull(reading.candidates().get(id));
                 assertDrawn(read, id + ", round " + round);
                 assertEquals(read.isSound(), !reading.broken().contains(id));
                 assertEquals(

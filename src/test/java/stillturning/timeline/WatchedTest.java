@@ -1,5 +1,6 @@
 package stillturning.timeline;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
@@ -56,7 +57,7 @@ class WatchedTest {
                 double value =
                         trace.unit().equals("V")
                                 ? frame.volts(circuit.net(trace.name(), "bar"))
-                                : 100 * frame.charges().get(trace.name());
+                                : 100 * requireNonNull(frame.charges().get(trace.name()));
                 assertEquals(new Trace.Point(frame.seconds(), value), trace.points().get(i));
             }
         }

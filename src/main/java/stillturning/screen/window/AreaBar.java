@@ -36,8 +36,7 @@ final class AreaBar extends VBox {
             button.setId("area-" + area.words().toLowerCase(Locale.ROOT));
             button.setToggleGroup(group);
             button.setMaxWidth(Double.MAX_VALUE);
-            button.setTooltip(
-                    new Tooltip(TELLING.get(area) + " (Ctrl+" + area.number() + ")"));
+            button.setTooltip(new Tooltip(TELLING.get(area) + " (Ctrl+" + area.number() + ")"));
             button.setOnAction(event -> chosen.accept(area));
             buttons.put(area, button);
             getChildren().add(button);

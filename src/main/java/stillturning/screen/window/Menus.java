@@ -87,7 +87,10 @@ final class Menus extends MenuBar {
                                 "Smaller letters",
                                 combination(KeyCode.COMMA),
                                 () -> commands.scale(-1)),
-                        item("Usual letters", combination(KeyCode.DIGIT0), () -> commands.scale(0)));
+                        item(
+                                "Usual letters",
+                                combination(KeyCode.DIGIT0),
+                                () -> commands.scale(0)));
         return view;
     }
 

@@ -115,9 +115,11 @@ class FailureMatrixTest {
 
         matrix.order().set(Order.CANDIDATE);
         matrix.orderedBy().set(Optional.of(matrix.candidates().get(1)));
+        List<Outcome> gravest = List.of(Outcome.values());
         List<Integer> graveness =
                 rows().stream()
-                        .map(r -> r.byCandidate().get(1).map(v -> v.outcome().ordinal()).orElse(99))
+                        .map(r -> r.byCandidate().get(1))
+                        .map(v -> v.map(w -> gravest.indexOf(w.outcome())).orElse(99))
                         .toList();
         assertEquals(graveness.stream().sorted().toList(), graveness);
     }

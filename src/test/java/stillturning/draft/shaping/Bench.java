@@ -1,5 +1,7 @@
 package stillturning.draft.shaping;
 
+import static java.util.Objects.requireNonNull;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -69,7 +71,7 @@ record Bench(Draft draft) {
     }
 
     String text(String candidate) {
-        return draft.state().texts().get(candidate + ".yaml");
+        return requireNonNull(draft.state().texts().get(candidate + ".yaml"));
     }
 
     List<String> problems() {

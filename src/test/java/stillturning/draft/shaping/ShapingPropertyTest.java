@@ -1,5 +1,6 @@
 package stillturning.draft.shaping;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -143,7 +144,8 @@ class ShapingPropertyTest {
         for (int i = 0; i < 40; i++) {
             String candidate = any(List.copyOf(read.keySet()), random);
             try {
-                Change change = anyChange(bench, candidate, read.get(candidate), random);
+                Candidate shaped = requireNonNull(read.get(candidate));
+                Change change = anyChange(bench, candidate, shaped, random);
                 SortedMap<String, String> before = bench.draft().state().texts();
                 if (!bench.make(change).texts().equals(before)) {
                     states.add(before);

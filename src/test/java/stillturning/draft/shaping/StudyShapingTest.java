@@ -86,7 +86,7 @@ class StudyShapingTest {
     void aRenamedBaselineStaysTheBaselineAndADeletedOneIsTold() throws Exception {
         Bench bench = firstSteps();
         bench.make(bench.study().rename("one-bus", "single"));
-        assertTrue(bench.draft().state().texts().get("study.yaml").contains("baseline: single"));
+        assertTrue(bench.text("study").contains("baseline: single"));
         assertEquals(List.of(), bench.problems());
         Change delete = bench.study().delete("single");
         assertEquals(List.of("leaves the study without a baseline"), delete.also());
@@ -108,10 +108,7 @@ class StudyShapingTest {
         bench.make(bench.study().addLoad("transponder", settings));
         assertEquals(List.of(), bench.problems());
         assertTrue(
-                bench.draft()
-                        .state()
-                        .texts()
-                        .get("study.yaml")
+                bench.text("study")
                         .contains("\n  transponder: {zone: panel, draws: 2 A (guess)}\n"));
         assertThrows(ChangeRefused.class, () -> bench.study().addLoad("main-bus", settings));
         assertThrows(ChangeRefused.class, () -> bench.study().addLoad("radio", settings));
@@ -123,7 +120,7 @@ class StudyShapingTest {
         bench.make(bench.study().set("loads.radio", "draws", "2 A"));
         bench.make(bench.study().set("weights", "weight", "3"));
         bench.make(bench.study().clear("loads.lights.shed"));
-        String text = bench.draft().state().texts().get("study.yaml");
+        String text = bench.text("study");
         assertTrue(text.contains("draws: 2 A, minimum"), text);
         assertTrue(text.contains("weights:\n  weight: 3"), text);
         assertTrue(bench.problems().get(0).contains("may be shed"), bench.problems().toString());

@@ -1,5 +1,6 @@
 package stillturning.report.oneline;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -33,12 +34,11 @@ class AtWorkTest {
 
     private static HalfDrawn written(String text) {
         Path file = FIRST.document("one-bus").file();
-        return FIRST.with(YamlDocument.of(file, text))
-                .reading()
-                .candidates()
-                .get("one-bus")
-                .drawing()
-                .orElseThrow();
+        return drawing(FIRST.with(YamlDocument.of(file, text)).reading(), "one-bus");
+    }
+
+    private static HalfDrawn drawing(Reading reading, String id) {
+        return requireNonNull(reading.candidates().get(id)).drawing().orElseThrow();
     }
 
     private static Set<String> shown(DrawnCandidate drawn) {
@@ -85,7 +85,7 @@ class AtWorkTest {
         assertEquals(new Terminal("b", "plus"), drawn.terminalAt("b", "plus").orElseThrow());
         assertEquals(new Terminal("s", "out"), drawn.terminalAt("s", "out").orElseThrow());
         for (Symbol symbol : drawn.diagram().symbols()) {
-            Spot spot = sheet.spots().get(symbol.id());
+            Spot spot = requireNonNull(sheet.spots().get(symbol.id()));
             assertEquals(
                     symbol.ports().size(),
                     spot.ports().stream().map(Spot.Landing::at).distinct().count(),
@@ -118,7 +118,7 @@ class AtWorkTest {
                     YamlDocument less =
                             YamlDocument.of(whole.file(), thinner(whole.text(), random));
                     Reading reading = reader.with(less).reading();
-                    assertAllShown(reading.candidates().get(id).drawing().orElseThrow());
+                    assertAllShown(drawing(reading, id));
                 }
             }
         }

@@ -1,5 +1,6 @@
 package stillturning.report.oneline;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -78,7 +79,7 @@ class LooksTest {
             List<Line> lines = drawn.diagram().lines();
             for (int i = 0; i < lines.size(); i++) {
                 if (lines.get(i).fromSymbol().equals(from) && lines.get(i).toSymbol().equals(to)) {
-                    return at(seconds).lines().get(i);
+                    return requireNonNull(at(seconds).lines().get(i));
                 }
             }
             throw new AssertionError("no line from " + from + " to " + to);
@@ -153,7 +154,7 @@ class LooksTest {
         double highest = 0;
         for (Frame frame : played.watched.frames()) {
             Shown shown = played.looks.at(frame);
-            int bus = played.drawn.footings().get("main-bus").nets().get(0);
+            int bus = requireNonNull(played.drawn.footings().get("main-bus")).nets().get(0);
             boolean above = frame.volts(bus) > 18;
             highest = Math.max(highest, frame.volts(bus));
             if (above) {

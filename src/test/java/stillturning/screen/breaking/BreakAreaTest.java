@@ -58,6 +58,7 @@ class BreakAreaTest {
     private Stage stage;
 
     @BeforeEach
+    @SuppressWarnings("NullAway.Init") // made before each test
     void open() throws Exception {
         FxToolkit.registerPrimaryStage();
         Path study = folder.resolve("study");

@@ -41,8 +41,10 @@ class ExplainAreaTest {
 
     @TempDir private static Path here;
     private final List<URI> opened = new ArrayList<>();
+
     @SuppressWarnings("NullAway.Init") // made before each test
     private OpenStudy study;
+
     private Path chosen = here;
 
     @Start

@@ -1,5 +1,6 @@
 package stillturning.screen.window;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -105,7 +106,11 @@ class DrawSceneTest {
     }
 
     private String text() {
-        return desk.draft().state().texts().get("one-bus.yaml");
+        return text("one-bus.yaml");
+    }
+
+    private String text(String file) {
+        return requireNonNull(desk.draft().state().texts().get(file));
     }
 
     @Test
@@ -181,7 +186,8 @@ class DrawSceneTest {
         screen.settle();
         add("breaker");
         assertTrue(desk.candidates().contains("fresh"));
-        List<Finding> findings = desk.reading().get().candidates().get("fresh").findings();
+        List<Finding> findings =
+                requireNonNull(desk.reading().get().candidates().get("fresh")).findings();
         assertTrue(findings.stream().anyMatch(f -> f.parts().contains("breaker")), "" + findings);
         OnScreen.on(
                 () -> {
@@ -189,6 +195,6 @@ class DrawSceneTest {
                     return true;
                 });
         screen.settle();
-        assertFalse(desk.draft().state().texts().get("fresh.yaml").contains("is: breaker"));
+        assertFalse(text("fresh.yaml").contains("is: breaker"));
     }
 }
