@@ -161,13 +161,7 @@ class ArchitectureTest {
                                             "files",
                                             "yaml",
                                             "report")),
-                            Map.entry(
-                                    "draft",
-                                    Set.of(
-                                            "model",
-                                            "quantity",
-                                            "files",
-                                            "yaml")),
+                            Map.entry("draft", Set.of("model", "quantity", "files", "yaml")),
                             Map.entry(
                                     "desk",
                                     Set.of(

@@ -44,9 +44,7 @@ class WholeJobTest {
     @BeforeEach
     void open() {
         System.setProperty("user.home", folder.toString());
-        opened =
-                Optional.of(
-                        OnScreen.open(folder.resolve("set"), Settings.USUAL, 1280, 800));
+        opened = Optional.of(OnScreen.open(folder.resolve("set"), Settings.USUAL, 1280, 800));
     }
 
     @AfterEach
@@ -177,9 +175,7 @@ class WholeJobTest {
                             new Shaping(
                                     desk().draft().document("fresh.yaml").orElseThrow(),
                                     desk().draft().document(Desk.STUDY_FILE).orElseThrow());
-                    desk().make(
-                                    shaping.join(
-                                            terminal(one), terminal(other), Optional.of(items)));
+                    desk().make(shaping.join(terminal(one), terminal(other), Optional.of(items)));
                     return true;
                 });
         screen().settle();
@@ -193,9 +189,7 @@ class WholeJobTest {
     private void breakIt() {
         OnScreen.on(
                 () -> {
-                    desk().go(
-                                    Destination.of(
-                                            AreaName.BREAK, FRESH, "main-bus: short to ground"));
+                    desk().go(Destination.of(AreaName.BREAK, FRESH, "main-bus: short to ground"));
                     return true;
                 });
         OnScreen.until(() -> !find("#story-lines", ListView.class).getItems().isEmpty());
@@ -213,7 +207,11 @@ class WholeJobTest {
                 () -> {
                     Slider slider =
                             (Slider)
-                                    screen().stage.getScene().getRoot().lookupAll(".slider")
+                                    screen()
+                                            .stage
+                                            .getScene()
+                                            .getRoot()
+                                            .lookupAll(".slider")
                                             .stream()
                                             .findFirst()
                                             .orElseThrow();
