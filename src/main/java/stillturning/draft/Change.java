@@ -2,6 +2,7 @@ package stillturning.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Something that a person does to a study: as a whole or not at all, and undone as a whole.
@@ -44,5 +45,12 @@ public record Change(String name, List<Step> steps, List<String> parts, List<Str
         List<T> both = new ArrayList<>(one);
         both.addAll(other);
         return both;
+    }
+
+    /** The file that somebody types in, if that is all. */
+    Optional<String> typedIn() {
+        return steps.size() == 1 && steps.get(0) instanceof Step.Typed typed
+                ? Optional.of(typed.file())
+                : Optional.empty();
     }
 }

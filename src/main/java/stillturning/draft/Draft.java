@@ -142,15 +142,9 @@ public final class Draft implements AutoCloseable {
                 after = after.after(step);
             }
             Deed deed = Deed.between(change.name(), sheets, after, clock.instant());
-            move(after, typedIn(change).map(deed::typedIn).orElse(deed));
+            move(after, change.typedIn().map(deed::typedIn).orElse(deed));
         }
         return tell();
-    }
-
-    private static Optional<String> typedIn(Change change) {
-        return change.steps().size() == 1 && change.steps().get(0) instanceof Step.Typed typed
-                ? Optional.of(typed.file())
-                : Optional.empty();
     }
 
     private void move(Sheets after, Deed deed) {
@@ -372,11 +366,10 @@ public final class Draft implements AutoCloseable {
     private void warn(String why) {
         synchronized (lock) {
             Problem problem = new Problem(folder, 1, 1, "", why, "save often until that is mended");
-            if (problems.contains(problem)) {
-                return;
+            if (!problems.contains(problem)) {
+                problems.add(problem);
+                state = stateNow();
             }
-            problems.add(problem);
-            state = stateNow();
         }
         announce();
     }
