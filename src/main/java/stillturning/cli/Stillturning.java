@@ -42,6 +42,7 @@ import picocli.CommandLine.Spec;
             "  stillturning decide my-aircraft",
             "  stillturning explain my-aircraft",
             "  stillturning size my-aircraft",
+            "  stillturning desktop my-aircraft",
             "",
             "STUDY is a folder with a study.yaml; a bare name is also looked for in architectures/."
         })

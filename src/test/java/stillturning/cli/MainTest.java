@@ -72,7 +72,9 @@ class MainTest {
         String script = Session.in(here).run("completion").out();
         assertTrue(script.startsWith("#!"), script);
         assertTrue(
-                script.contains("new check decide break run-up explain size completion"), script);
+                script.contains(
+                        "new check decide break run-up explain size desktop completion"),
+                script);
     }
 
     @Test

@@ -122,7 +122,9 @@ class SheetTest {
         Course course = sheet.courses().get(0);
         At start = course.points().get(0);
         assertEquals(0, course.distanceFrom(start));
-        assertEquals(5, course.distanceFrom(start.movedBy(0, 5)), 1e-9);
+        boolean upright = start.x() == course.points().get(1).x();
+        At aside = upright ? start.movedBy(5, 0) : start.movedBy(0, 5);
+        assertEquals(5, course.distanceFrom(aside), 1e-9);
         Spot from = spot(sheet, course.line().fromSymbol());
         assertEquals(
                 course.line().fromPort(), from.portAt(start).map(Spot.Landing::port).orElseThrow());

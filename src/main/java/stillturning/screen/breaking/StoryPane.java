@@ -3,7 +3,6 @@ package stillturning.screen.breaking;
 import javafx.css.PseudoClass;
 import javafx.geometry.VPos;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -12,6 +11,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import stillturning.desk.breaking.Breaking;
 import stillturning.report.Telling.Line;
+import stillturning.screen.WordyCell;
 import stillturning.story.Happening.Kind;
 
 /** The story in words; a line is where one can go, and the present one is marked. */
@@ -20,7 +20,6 @@ final class StoryPane extends VBox {
     /** Room beside the words of a line (pixels). */
     private static final double EDGES = 18;
 
-    private static final double SCROLL_BAR = 14;
     private static final PseudoClass AHEAD = PseudoClass.getPseudoClass("ahead");
 
     private final Breaking breaking;
@@ -96,7 +95,7 @@ final class StoryPane extends VBox {
         return lines.getItems().get(line).seconds();
     }
 
-    private final class Cell extends ListCell<Line> {
+    private final class Cell extends WordyCell<Line> {
         private final Label time = new Label();
         private final Label words = new Label();
         private final Label chain = new Label();
@@ -117,17 +116,7 @@ final class StoryPane extends VBox {
             row.add(time, 0, 0);
             row.add(words, 1, 0);
             row.add(chain, 1, 1);
-            setPrefWidth(0);
             row.prefWidthProperty().bind(widthProperty().subtract(EDGES));
-        }
-
-        /** As high as its words are when they are as wide as the list. */
-        @Override
-        protected double computePrefHeight(double width) {
-            double room = lines.getWidth() - SCROLL_BAR - EDGES;
-            return getGraphic() == null || room <= 0
-                    ? super.computePrefHeight(width)
-                    : snappedTopInset() + row.prefHeight(room) + snappedBottomInset();
         }
 
         @Override

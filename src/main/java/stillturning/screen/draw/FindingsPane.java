@@ -2,7 +2,6 @@ package stillturning.screen.draw;
 
 import java.util.function.Consumer;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
@@ -11,6 +10,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import stillturning.desk.draw.Board;
 import stillturning.files.Finding;
+import stillturning.screen.WordyCell;
 
 /** What is to be said about the candidate; a click goes to the part. */
 final class FindingsPane extends VBox {
@@ -54,7 +54,7 @@ final class FindingsPane extends VBox {
                                 + (remarks == 1 ? " remark" : " remarks"));
     }
 
-    private static final class Cell extends ListCell<Finding> {
+    private static final class Cell extends WordyCell<Finding> {
         private final Label sign = new Label();
         private final Label words = new Label();
         private final Label mend = new Label();
@@ -62,14 +62,15 @@ final class FindingsPane extends VBox {
 
         Cell(Consumer<Finding> go) {
             words.setWrapText(true);
+            words.setMinHeight(USE_PREF_SIZE);
             mend.setWrapText(true);
+            mend.setMinHeight(USE_PREF_SIZE);
             mend.getStyleClass().addAll("text-muted", "text-small");
             VBox both = new VBox(words, mend);
             both.setMinWidth(0);
             HBox.setHgrow(both, Priority.ALWAYS);
             line = new HBox(sign, both);
             line.getStyleClass().add("finding-line");
-            setPrefWidth(0);
             setOnMouseClicked(
                     event -> {
                         if (getItem() != null) {

@@ -3,7 +3,6 @@ package stillturning.screen.size;
 import java.util.Locale;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -11,9 +10,10 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import stillturning.desk.size.FindingRow;
 import stillturning.desk.size.Sizes;
+import stillturning.screen.WordyCell;
 
 /** A finding: how grave, about what, what is wrong, what mends it, and where to look. */
-final class FindingCell extends ListCell<FindingRow> {
+final class FindingCell extends WordyCell<FindingRow> {
 
     private final Label mark = new Label();
     private final Label about = new Label();
@@ -27,7 +27,9 @@ final class FindingCell extends ListCell<FindingRow> {
         mark.setMinWidth(Region.USE_PREF_SIZE);
         about.getStyleClass().add("finding-about");
         wrong.setWrapText(true);
+        wrong.setMinHeight(Region.USE_PREF_SIZE);
         mend.setWrapText(true);
+        mend.setMinHeight(Region.USE_PREF_SIZE);
         mend.getStyleClass().add("text-muted");
         drawing.setMinWidth(Region.USE_PREF_SIZE);
         file.setMinWidth(Region.USE_PREF_SIZE);
@@ -42,7 +44,6 @@ final class FindingCell extends ListCell<FindingRow> {
         HBox.setHgrow(words, Priority.ALWAYS);
         line = new HBox(mark, words);
         line.getStyleClass().add("finding-line");
-        setPrefWidth(0);
     }
 
     @Override

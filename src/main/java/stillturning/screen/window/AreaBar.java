@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.control.Toggle;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -54,6 +55,9 @@ final class AreaBar extends VBox {
     /** Shows which one is in front. */
     void choose(AreaName area) {
         button(area).setSelected(true);
+        if (buttons.values().stream().anyMatch(Node::isFocused)) {
+            button(area).requestFocus();
+        }
     }
 
     /** Whether the areas that need a study can be chosen. */

@@ -22,7 +22,7 @@ import stillturning.desk.SettingsFile;
 /** The real window on a screen that nobody sees. */
 final class OnScreen {
 
-    private static final long PATIENCE_SECONDS = 120;
+    private static final long PATIENCE_SECONDS = 300;
 
     final Stage stage;
     final Window window;

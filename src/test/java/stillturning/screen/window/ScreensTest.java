@@ -59,7 +59,9 @@ class ScreensTest {
                 String tail = "-" + paper.name().toLowerCase(Locale.ROOT) + "-" + size;
                 screen.picture(ALL.resolve("start" + tail + ".png"));
                 picture(screen, small, tail);
-                picture(screen, many, tail);
+                if (paper == Paper.LIGHT && size.width == 1280) {
+                    picture(screen, many, tail);
+                }
                 screen.close();
             }
         }
