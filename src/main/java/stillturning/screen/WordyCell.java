@@ -15,8 +15,7 @@ public abstract class WordyCell<T> extends ListCell<T> {
 
     @Override
     protected double computePrefHeight(double width) {
-        double room =
-                getListView() == null ? 0 : getListView().getWidth() - SCROLL_BAR - EDGES;
+        double room = getListView() == null ? 0 : getListView().getWidth() - SCROLL_BAR - EDGES;
         Node row = getGraphic();
         return row == null || room <= 0
                 ? super.computePrefHeight(width)

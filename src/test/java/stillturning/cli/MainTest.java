@@ -72,8 +72,7 @@ class MainTest {
         String script = Session.in(here).run("completion").out();
         assertTrue(script.startsWith("#!"), script);
         assertTrue(
-                script.contains(
-                        "new check decide break run-up explain size desktop completion"),
+                script.contains("new check decide break run-up explain size desktop completion"),
                 script);
     }
 
