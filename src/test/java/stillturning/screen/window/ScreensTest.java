@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.scene.control.Button;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
@@ -84,11 +85,24 @@ class ScreensTest {
                         });
                 OnScreen.pause(500);
                 screen.settle();
+                if (area == AreaName.EXPLAIN) {
+                    write(screen);
+                }
                 OnScreen.pause(1500);
                 String file = shown.name + "-" + area.words().toLowerCase(Locale.ROOT) + tail;
                 screen.picture(ALL.resolve(file + ".png"));
             }
         }
+    }
+
+    private static void write(OnScreen screen) {
+        OnScreen.on(
+                () -> {
+                    ((Button) screen.stage.getScene().lookup("#explain-write")).fire();
+                    return true;
+                });
+        OnScreen.until(() -> screen.stage.getScene().lookup("#explain-page") != null);
+        screen.settle();
     }
 
     private static Destination destination(AreaName area, Shown shown) {
