@@ -1,29 +1,43 @@
 package stillturning.desk;
 
 import java.io.IOException;
+import java.io.Reader;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Properties;
 import org.jspecify.annotations.Nullable;
+import stillturning.desk.Settings.Frame;
+import stillturning.desk.Settings.Paper;
+import stillturning.desk.Settings.Units;
 import stillturning.files.WholeFile;
-import tools.jackson.core.JacksonException;
-import tools.jackson.databind.DeserializationFeature;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
- * The file that settings are kept in, between one start and the next.
+ * The file that settings are kept in, between one start and the next. It is read before the first
+ * window is shown, so nothing that takes long to load has a part in it.
  *
  * @param path where it is
  */
 public record SettingsFile(Path path) {
 
     private static final String FOLDER = "stillturning";
-    private static final String NAME = "settings.json";
+    private static final String NAME = "settings.properties";
 
-    private static final JsonMapper JSON =
-            JsonMapper.builder().disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES).build();
+    private static final String PAPER = "paper";
+    private static final String SCALE = "scale-percent";
+    private static final String UNITS = "units";
+    private static final String RECENT = "recent.";
+    private static final String MAXIMIZED = "window.maximized";
+    private static final List<String> FRAME =
+            List.of("window.x", "window.y", "window.width", "window.height");
 
     /** The user's own, where the system keeps such files. */
     public static SettingsFile usual() {
@@ -60,12 +74,50 @@ public record SettingsFile(Path path) {
 
     /** What is kept; the usual where nothing is, or nothing that can be read. */
     public Settings read() {
-        try {
-            Settings read = JSON.readValue(Files.readAllBytes(path), Settings.class);
-            return Optional.ofNullable(read).orElse(Settings.USUAL);
-        } catch (IOException | JacksonException | IllegalArgumentException unreadable) {
+        Properties kept = new Properties();
+        try (Reader in = Files.newBufferedReader(path)) {
+            kept.load(in);
+        } catch (IOException | IllegalArgumentException unreadable) {
             return Settings.USUAL;
         }
+        return new Settings(
+                named(kept, PAPER, Paper.values(), Settings.USUAL.paper()),
+                (int) number(kept, SCALE).orElse(Settings.USUAL.scalePercent()),
+                named(kept, UNITS, Units.values(), Settings.USUAL.units()),
+                recent(kept),
+                window(kept));
+    }
+
+    private static <E extends Enum<E>> E named(Properties kept, String key, E[] all, E usual) {
+        String name = kept.getProperty(key, "");
+        return Arrays.stream(all).filter(e -> e.name().equals(name)).findFirst().orElse(usual);
+    }
+
+    private static OptionalDouble number(Properties kept, String key) {
+        try {
+            double number = Double.parseDouble(kept.getProperty(key, ""));
+            return Double.isFinite(number) ? OptionalDouble.of(number) : OptionalDouble.empty();
+        } catch (NumberFormatException none) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    private static List<String> recent(Properties kept) {
+        List<String> recent = new ArrayList<>();
+        for (int n = 1; kept.containsKey(RECENT + n); n++) {
+            recent.add(kept.getProperty(RECENT + n, ""));
+        }
+        return recent;
+    }
+
+    private static Optional<Frame> window(Properties kept) {
+        List<OptionalDouble> sides = FRAME.stream().map(side -> number(kept, side)).toList();
+        if (sides.stream().anyMatch(OptionalDouble::isEmpty)) {
+            return Optional.empty();
+        }
+        List<Double> at = sides.stream().map(OptionalDouble::getAsDouble).toList();
+        boolean maximized = Boolean.parseBoolean(kept.getProperty(MAXIMIZED));
+        return Optional.of(new Frame(at.get(0), at.get(1), at.get(2), at.get(3), maximized));
     }
 
     /**
@@ -74,7 +126,25 @@ public record SettingsFile(Path path) {
      * @throws IOException if the file cannot be written
      */
     public void write(Settings settings) throws IOException {
+        Properties kept = new Properties();
+        kept.setProperty(PAPER, settings.paper().name());
+        kept.setProperty(SCALE, String.valueOf(settings.scalePercent()));
+        kept.setProperty(UNITS, settings.units().name());
+        for (int i = 0; i < settings.recent().size(); i++) {
+            kept.setProperty(RECENT + (i + 1), settings.recent().get(i));
+        }
+        settings.window().ifPresent(frame -> put(kept, frame));
+        StringWriter text = new StringWriter();
+        kept.store(text, null);
         Files.createDirectories(path.toAbsolutePath().resolveSibling("."));
-        WholeFile.replace(path, JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(settings));
+        WholeFile.replace(path, text.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void put(Properties kept, Frame frame) {
+        double[] at = {frame.x(), frame.y(), frame.width(), frame.height()};
+        for (int i = 0; i < at.length; i++) {
+            kept.setProperty(FRAME.get(i), String.valueOf(at[i]));
+        }
+        kept.setProperty(MAXIMIZED, String.valueOf(frame.maximized()));
     }
 }

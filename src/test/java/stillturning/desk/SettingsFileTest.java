@@ -22,13 +22,13 @@ class SettingsFileTest {
 
     @Test
     void settingsComeBackAsTheyWere() throws IOException {
-        SettingsFile file = new SettingsFile(folder.resolve("new").resolve("settings.json"));
+        SettingsFile file = new SettingsFile(folder.resolve("new").resolve("settings.properties"));
         Settings settings =
                 new Settings(
                         Paper.DARK,
                         150,
                         Units.US,
-                        List.of("/a", "/b"),
+                        List.of("/a", "C:\\Flügel = 2"),
                         Optional.of(new Settings.Frame(1, 2, 1024, 700, true)));
 
         file.write(settings);
@@ -38,13 +38,24 @@ class SettingsFileTest {
 
     @Test
     void withoutAFileEverythingIsAsUsual() {
-        assertEquals(Settings.USUAL, new SettingsFile(folder.resolve("none.json")).read());
+        assertEquals(Settings.USUAL, new SettingsFile(folder.resolve("none.properties")).read());
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "{", "[]", "null", "{\"paper\": \"PINK\"}", "\u0000"})
+    @ValueSource(
+            strings = {
+                "",
+                "{",
+                "paper=PINK",
+                "scale-percent=big",
+                "scale-percent=NaN",
+                "window.x=1",
+                "recent.2=/no-first",
+                "\u0000",
+                "paper=\\uZZZZ"
+            })
     void whatCannotBeReadIsAsUsual(String text) throws IOException {
-        Path path = folder.resolve("settings.json");
+        Path path = folder.resolve("settings.properties");
         Files.writeString(path, text);
 
         assertEquals(Settings.USUAL, new SettingsFile(path).read());
@@ -52,12 +63,14 @@ class SettingsFileTest {
 
     @Test
     void whatANewerProgramWroteIsReadAsFarAsItIsKnown() throws IOException {
-        Path path = folder.resolve("settings.json");
+        Path path = folder.resolve("settings.properties");
         Files.writeString(
                 path,
                 """
-                {"paper": "DARK", "scalePercent": 900, "units": "US", "recent": [],
-                 "window": null, "smell": "roses"}
+                paper=DARK
+                scale-percent=900
+                units=US
+                smell=roses
                 """);
 
         Settings read = new SettingsFile(path).read();

@@ -36,7 +36,7 @@ final class OnScreen {
     static OnScreen open(Path folder, Settings settings, double width, double height) {
         try {
             FxToolkit.registerPrimaryStage();
-            SettingsFile file = new SettingsFile(folder.resolve("settings.json"));
+            SettingsFile file = new SettingsFile(folder.resolve("settings.properties"));
             file.write(settings);
             return on(
                     () -> {
