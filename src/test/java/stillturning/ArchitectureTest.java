@@ -396,7 +396,7 @@ class ArchitectureTest {
         List<String> doors =
                 List.of(
                         "stillturning.network.NodalSolver",
-                        "stillturning.timeline.Timeline",
+                        "stillturning.story.timeline.Timeline",
                         "stillturning.assess.Assess");
         doors.forEach(door -> assertTrue(SEEN.contain(door), door));
     }

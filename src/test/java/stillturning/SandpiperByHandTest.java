@@ -9,8 +9,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.Assess;
-import stillturning.failure.Failure;
-import stillturning.failure.FailureCatalogue;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
@@ -19,7 +19,7 @@ import stillturning.story.Normal;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
-import stillturning.timeline.Timeline;
+import stillturning.story.timeline.Timeline;
 
 /**
  * Results of the demo study worked out by hand, with a pencil's accuracy. The values are the

@@ -7,16 +7,16 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import stillturning.failure.Cause;
-import stillturning.failure.Cause.Kind;
-import stillturning.failure.CommonCauses;
+import stillturning.model.failure.Cause;
+import stillturning.model.failure.Cause.Kind;
+import stillturning.model.failure.CommonCauses;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.story.Pilot;
 import stillturning.story.UntoldStory;
-import stillturning.timeline.Timeline;
+import stillturning.story.timeline.Timeline;
 
 /** What goes together in the demonstration study, by the layouts that its files describe. */
 class SandpiperCommonCausesTest {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import stillturning.failure.Failure;
+import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
 import stillturning.story.Start;

@@ -12,26 +12,26 @@ import stillturning.assess.Appraisal.Cases;
 import stillturning.assess.Appraisal.Measures;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment.Unassessed;
-import stillturning.failure.Failure;
-import stillturning.failure.FailureCatalogue;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
 import stillturning.model.Study.Weight;
 import stillturning.parts.Alternator;
-import stillturning.ranking.Alternative;
-import stillturning.ranking.Criterion;
-import stillturning.ranking.GateVerdict;
-import stillturning.ranking.Ranking;
-import stillturning.ranking.RankingResult;
-import stillturning.ranking.Scale;
-import stillturning.ranking.Sense;
+import stillturning.assess.ranking.Alternative;
+import stillturning.assess.ranking.Criterion;
+import stillturning.assess.ranking.GateVerdict;
+import stillturning.assess.ranking.Ranking;
+import stillturning.assess.ranking.RankingResult;
+import stillturning.assess.ranking.Scale;
+import stillturning.assess.ranking.Sense;
 import stillturning.story.Moment;
 import stillturning.story.UntoldStory;
 import stillturning.structure.Structure;
 import stillturning.structure.StructureFindings;
-import stillturning.timeline.Timeline;
+import stillturning.story.timeline.Timeline;
 
 /** Assesses studies: tells every failure of every candidate, judges, weighs and ranks. */
 public final class Assess {

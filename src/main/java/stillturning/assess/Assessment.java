@@ -3,7 +3,7 @@ package stillturning.assess;
 import java.util.List;
 import java.util.Optional;
 import stillturning.model.Study;
-import stillturning.ranking.RankingResult;
+import stillturning.assess.ranking.RankingResult;
 
 /**
  * A whole study assessed.

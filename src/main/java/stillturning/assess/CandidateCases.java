@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.failure.Failure;
+import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.story.UntoldStory;
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import stillturning.failure.Failure;
+import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
@@ -19,7 +19,7 @@ import stillturning.story.UntoldStory;
 import stillturning.structure.Leniency;
 import stillturning.structure.Removal;
 import stillturning.structure.Structure;
-import stillturning.timeline.Timeline;
+import stillturning.story.timeline.Timeline;
 
 /**
  * Holds a candidate's shape against its stories, part by part, the part removed in both.

@@ -9,7 +9,7 @@ import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.story.Moment;
 import stillturning.story.UntoldStory;
-import stillturning.timeline.Timeline;
+import stillturning.story.timeline.Timeline;
 
 /** Tries every single failure of every candidate at every moment of the flight. */
 final class EveryPhase {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import stillturning.assess.Verdict.Losses;
 import stillturning.assess.Verdict.Stories;
-import stillturning.failure.Failure;
+import stillturning.model.failure.Failure;
 import stillturning.model.Study;
 import stillturning.story.Endurance;
 import stillturning.story.Normal;
@@ -18,7 +18,7 @@ import stillturning.story.Setting.Propeller;
 import stillturning.story.Story;
 import stillturning.story.Story.Feed;
 import stillturning.story.UntoldStory;
-import stillturning.timeline.Timeline;
+import stillturning.story.timeline.Timeline;
 
 /** Tells a failure's story with every kind of pilot, and says what came of it. */
 final class Judge {

@@ -1,7 +1,7 @@
 package stillturning.assess;
 
 import java.util.List;
-import stillturning.failure.Failure;
+import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 
 /**

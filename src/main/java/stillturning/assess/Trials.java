@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.failure.Failure;
-import stillturning.failure.FailureCatalogue;
-import stillturning.failure.FailureCatalogue.Misplaced;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.model.failure.FailureCatalogue.Misplaced;
 import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
@@ -22,7 +22,7 @@ import stillturning.story.Setting.Blocks;
 import stillturning.story.Setting.Shedding;
 import stillturning.story.Start;
 import stillturning.story.UntoldStory;
-import stillturning.timeline.Timeline;
+import stillturning.story.timeline.Timeline;
 
 /** One candidate at other moments and under other circumstances than the usual ones. */
 final class Trials {

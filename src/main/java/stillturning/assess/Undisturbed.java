@@ -2,14 +2,14 @@ package stillturning.assess;
 
 import java.util.List;
 import java.util.Map;
-import stillturning.failure.Failure;
+import stillturning.model.failure.Failure;
 import stillturning.story.Endurance;
 import stillturning.story.Happening;
 import stillturning.story.Normal;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
-import stillturning.timeline.Timeline;
+import stillturning.story.timeline.Timeline;
 
 /**
  * A candidate with nothing wrong.

@@ -5,7 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.failure.Failure;
+import stillturning.model.failure.Failure;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.Story.Feed;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import stillturning.failure.Failure;
+import stillturning.model.failure.Failure;
 
 /** Several failures at the same moment, told as one. */
 final class AtOnce {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import stillturning.screen.window.Desktop;
+import stillturning.desktop.view.window.Desktop;
 
 /** Opens the window. */
 @Command(

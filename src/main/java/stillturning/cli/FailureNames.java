@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stillturning.dossier.NamedFailures;
 import stillturning.dossier.NamedFailures.Meant;
-import stillturning.failure.Failure;
+import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.yaml.LooseNames;
 import stillturning.yaml.LooseNames.Name;

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import stillturning.assess.Assess;
 import stillturning.assess.PhaseVerdicts;
-import stillturning.failure.Failure;
+import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.report.PhaseTexts;

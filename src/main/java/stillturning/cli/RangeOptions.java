@@ -8,16 +8,16 @@ import java.util.Optional;
 import picocli.CommandLine.Option;
 import stillturning.assess.Verdict;
 import stillturning.dossier.NamedFailures;
-import stillturning.failure.Failure;
+import stillturning.model.failure.Failure;
 import stillturning.files.Drawn;
 import stillturning.files.Range;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.quantity.Dimension;
-import stillturning.ranges.EnduranceRange;
-import stillturning.ranges.Input;
-import stillturning.ranges.Making;
-import stillturning.ranges.Sampling;
+import stillturning.assess.ranges.EnduranceRange;
+import stillturning.assess.ranges.Input;
+import stillturning.assess.ranges.Making;
+import stillturning.assess.ranges.Sampling;
 import stillturning.story.UntoldStory;
 
 /** Whether to say how sure an endurance is. */

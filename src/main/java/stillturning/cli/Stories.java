@@ -8,7 +8,7 @@ import java.util.Optional;
 import stillturning.assess.Assess;
 import stillturning.assess.Lasting;
 import stillturning.assess.Verdict;
-import stillturning.failure.Failure;
+import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.story.Endurance;

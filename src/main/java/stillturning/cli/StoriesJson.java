@@ -3,7 +3,7 @@ package stillturning.cli;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import stillturning.cli.Stories.Untold;
-import stillturning.ranges.EnduranceRange;
+import stillturning.assess.ranges.EnduranceRange;
 import stillturning.report.Cautions;
 import stillturning.report.json.JsonReport;
 import stillturning.story.Moment.Span;

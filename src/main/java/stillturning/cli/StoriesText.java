@@ -11,7 +11,7 @@ import stillturning.assess.Verdict;
 import stillturning.cli.Stories.Told;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
-import stillturning.ranges.EnduranceRange;
+import stillturning.assess.ranges.EnduranceRange;
 import stillturning.report.Paint.Ink;
 import stillturning.report.RangeText;
 import stillturning.report.Shown;

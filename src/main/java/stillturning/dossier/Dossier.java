@@ -7,7 +7,7 @@ import java.util.function.Function;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
-import stillturning.failure.Failure;
+import stillturning.model.failure.Failure;
 import stillturning.files.Assumption;
 import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;

@@ -7,24 +7,24 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import stillturning.assess.Assess;
-import stillturning.cutset.Block;
-import stillturning.cutset.Searched;
-import stillturning.cutset.Watch;
+import stillturning.reliability.cutset.Block;
+import stillturning.reliability.cutset.Searched;
+import stillturning.reliability.cutset.Watch;
 import stillturning.dossier.JointWork.Untold;
-import stillturning.failure.CommonCauses;
-import stillturning.failure.Failure;
-import stillturning.likelihood.Likelihood;
+import stillturning.model.failure.CommonCauses;
+import stillturning.model.failure.Failure;
+import stillturning.reliability.likelihood.Likelihood;
 import stillturning.model.Candidate;
 import stillturning.model.Chances;
 import stillturning.model.Study;
 import stillturning.report.joint.Jointly;
 import stillturning.report.joint.Jointly.PairToKnow;
-import stillturning.runup.Card;
-import stillturning.runup.RunUp;
+import stillturning.reliability.runup.Card;
+import stillturning.reliability.runup.RunUp;
 import stillturning.story.UntoldStory;
-import stillturning.together.Event;
-import stillturning.together.Joint;
-import stillturning.together.Together;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.combined.Joint;
+import stillturning.reliability.combined.Together;
 
 /** Asks every candidate of a study what its failures do together. */
 public final class JointSearch {

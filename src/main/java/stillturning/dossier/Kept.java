@@ -1,8 +1,8 @@
 package stillturning.dossier;
 
 import java.util.Optional;
-import stillturning.cutset.Block;
-import stillturning.cutset.Searched;
+import stillturning.reliability.cutset.Block;
+import stillturning.reliability.cutset.Searched;
 
 /**
  * Where finished blocks of a search are kept, so that work which was called off goes on where it

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import stillturning.element.Consumer;
+import stillturning.parts.element.Consumer;
 import stillturning.files.Report.Spot;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.CandidateEntry.CueEntry;

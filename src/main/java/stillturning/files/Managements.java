@@ -1,10 +1,10 @@
 package stillturning.files;
 
 import java.util.Optional;
-import stillturning.element.Management;
-import stillturning.element.Management.Limit;
-import stillturning.element.Management.Reconnection;
-import stillturning.element.Management.Temperatures;
+import stillturning.parts.element.Management;
+import stillturning.parts.element.Management.Limit;
+import stillturning.parts.element.Management.Reconnection;
+import stillturning.parts.element.Management.Temperatures;
 import stillturning.files.entry.ManagementEntry;
 import stillturning.files.entry.ManagementEntry.ReconnectsEntry;
 import stillturning.yaml.Given;

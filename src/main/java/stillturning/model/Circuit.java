@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.element.Element;
+import stillturning.parts.element.Element;
 import stillturning.model.Candidate.Hit;
 import stillturning.parts.Part;
 

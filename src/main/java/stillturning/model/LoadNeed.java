@@ -3,8 +3,8 @@ package stillturning.model;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
-import stillturning.element.Demand;
-import stillturning.element.Tolerance;
+import stillturning.parts.element.Demand;
+import stillturning.parts.element.Tolerance;
 
 /**
  * A load of the aircraft, the same in every candidate.

@@ -2,7 +2,7 @@ package stillturning.parts;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillturning.element.Element;
+import stillturning.parts.element.Element;
 
 /** One change that a failure makes to a part's elements. */
 public sealed interface Alteration {

@@ -1,12 +1,12 @@
 package stillturning.parts;
 
 import java.util.List;
-import stillturning.element.Coil;
-import stillturning.element.Element;
-import stillturning.element.Generator;
-import stillturning.element.Generator.Alone;
-import stillturning.element.Generator.Regulation;
-import stillturning.element.OutputBySpeed;
+import stillturning.parts.element.Coil;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Generator;
+import stillturning.parts.element.Generator.Alone;
+import stillturning.parts.element.Generator.Regulation;
+import stillturning.parts.element.OutputBySpeed;
 import stillturning.parts.Alteration.Put;
 
 /**

@@ -2,11 +2,11 @@ package stillturning.parts;
 
 import java.util.List;
 import java.util.Optional;
-import stillturning.element.Capacity;
-import stillturning.element.Cell;
-import stillturning.element.Cell.OpenCircuit;
-import stillturning.element.Element;
-import stillturning.element.Management;
+import stillturning.parts.element.Capacity;
+import stillturning.parts.element.Cell;
+import stillturning.parts.element.Cell.OpenCircuit;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Management;
 import stillturning.parts.Alteration.Put;
 
 /**

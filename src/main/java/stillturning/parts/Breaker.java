@@ -1,9 +1,9 @@
 package stillturning.parts;
 
 import java.util.List;
-import stillturning.element.Element;
-import stillturning.element.Protector;
-import stillturning.element.TimeCurrentCurve;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Protector;
+import stillturning.parts.element.TimeCurrentCurve;
 
 /**
  * A thermal breaker between {@code in} and {@code out}, rating in ampere; a pilot can pull and

@@ -2,8 +2,8 @@ package stillturning.parts;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillturning.element.Conductor;
-import stillturning.element.Element;
+import stillturning.parts.element.Conductor;
+import stillturning.parts.element.Element;
 
 /**
  * A metal bar: feeds arrive at studs of their own, everything else leaves from {@code bar}.

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import stillturning.element.Conductor;
-import stillturning.element.Element;
+import stillturning.parts.element.Conductor;
+import stillturning.parts.element.Element;
 
 /**
  * A connector whose pin n joins {@code na} to {@code nb}.

@@ -1,10 +1,10 @@
 package stillturning.parts;
 
 import java.util.List;
-import stillturning.element.Coil;
-import stillturning.element.Contact;
-import stillturning.element.Control;
-import stillturning.element.Element;
+import stillturning.parts.element.Coil;
+import stillturning.parts.element.Contact;
+import stillturning.parts.element.Control;
+import stillturning.parts.element.Element;
 
 /**
  * Contactor or relay: a coil ({@code coil-plus}, {@code coil-minus}) that closes {@code in} to

@@ -1,8 +1,8 @@
 package stillturning.parts;
 
 import java.util.List;
-import stillturning.element.Conversion;
-import stillturning.element.Element;
+import stillturning.parts.element.Conversion;
+import stillturning.parts.element.Element;
 import stillturning.parts.Alteration.Put;
 
 /**

@@ -1,8 +1,8 @@
 package stillturning.parts;
 
 import java.util.List;
-import stillturning.element.Element;
-import stillturning.element.Rectifier;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Rectifier;
 
 /**
  * A diode from {@code in} (anode) to {@code out} (cathode).

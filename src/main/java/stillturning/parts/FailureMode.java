@@ -1,7 +1,7 @@
 package stillturning.parts;
 
 import java.util.List;
-import stillturning.element.Element;
+import stillturning.parts.element.Element;
 
 /**
  * One way in which one part stops doing its job.

@@ -1,7 +1,7 @@
 package stillturning.parts;
 
-import stillturning.element.Conductor;
-import stillturning.element.Element;
+import stillturning.parts.element.Conductor;
+import stillturning.parts.element.Element;
 import stillturning.parts.Alteration.Added;
 import stillturning.parts.Alteration.Put;
 import stillturning.parts.Alteration.Removed;

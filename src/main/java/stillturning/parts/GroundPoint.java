@@ -1,8 +1,8 @@
 package stillturning.parts;
 
 import java.util.List;
-import stillturning.element.Conductor;
-import stillturning.element.Element;
+import stillturning.parts.element.Conductor;
+import stillturning.parts.element.Element;
 
 /**
  * A place where returns meet. On the structure its {@code stud} is bolted to the aircraft's metal;

@@ -2,11 +2,11 @@ package stillturning.parts;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillturning.element.Consumer;
-import stillturning.element.Demand;
-import stillturning.element.Element;
-import stillturning.element.Rectifier;
-import stillturning.element.Tolerance;
+import stillturning.parts.element.Consumer;
+import stillturning.parts.element.Demand;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Rectifier;
+import stillturning.parts.element.Tolerance;
 
 /**
  * Something that needs electricity, with one supply input ({@code plus}) or several ({@code a},

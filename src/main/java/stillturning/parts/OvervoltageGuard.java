@@ -1,10 +1,10 @@
 package stillturning.parts;
 
 import java.util.List;
-import stillturning.element.Conductor;
-import stillturning.element.Element;
-import stillturning.element.Guard;
-import stillturning.element.Guard.Action;
+import stillturning.parts.element.Conductor;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Guard;
+import stillturning.parts.element.Guard.Action;
 
 /**
  * Over-voltage protection in a feed: {@code in} to {@code out}, measured from {@code in} to {@code

@@ -1,7 +1,7 @@
 package stillturning.parts;
 
 import java.util.List;
-import stillturning.element.Element;
+import stillturning.parts.element.Element;
 
 /** A thing with a weight that can fail. */
 public sealed interface Part

@@ -1,10 +1,10 @@
 package stillturning.parts;
 
 import java.util.List;
-import stillturning.element.Derating;
-import stillturning.element.TimeCurrentCurve;
-import stillturning.element.TimeCurrentCurve.Memory;
-import stillturning.element.TimeCurrentCurve.Point;
+import stillturning.parts.element.Derating;
+import stillturning.parts.element.TimeCurrentCurve;
+import stillturning.parts.element.TimeCurrentCurve.Memory;
+import stillturning.parts.element.TimeCurrentCurve.Point;
 
 /** Time–current curves of the protector classes, as published. */
 public final class ProtectorCurves {

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import stillturning.element.Channel;
-import stillturning.element.Channel.Switching;
-import stillturning.element.Channel.Trip;
-import stillturning.element.Conductor;
-import stillturning.element.Consumer;
-import stillturning.element.Demand;
-import stillturning.element.Element;
-import stillturning.element.Tolerance;
+import stillturning.parts.element.Channel;
+import stillturning.parts.element.Channel.Switching;
+import stillturning.parts.element.Channel.Trip;
+import stillturning.parts.element.Conductor;
+import stillturning.parts.element.Consumer;
+import stillturning.parts.element.Demand;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Tolerance;
 import stillturning.parts.Alteration.Put;
 
 /**

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import stillturning.element.Contact;
-import stillturning.element.Control;
-import stillturning.element.Element;
+import stillturning.parts.element.Contact;
+import stillturning.parts.element.Control;
+import stillturning.parts.element.Element;
 
 /**
  * A hand-operated switch. Single throw: {@code in}, {@code out}, positions off and on. Double

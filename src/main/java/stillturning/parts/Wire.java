@@ -2,9 +2,9 @@ package stillturning.parts;
 
 import java.util.List;
 import java.util.Optional;
-import stillturning.element.Conductor;
-import stillturning.element.Element;
-import stillturning.element.WireHeating;
+import stillturning.parts.element.Conductor;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.WireHeating;
 import stillturning.parts.Alteration.Added;
 import stillturning.parts.Alteration.Put;
 

@@ -12,7 +12,7 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
-import stillturning.failure.FailureCatalogue;
+import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.Candidate;
 import stillturning.parts.Alternator;
 import stillturning.parts.Battery;

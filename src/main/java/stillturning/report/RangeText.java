@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import stillturning.assess.Outcome;
 import stillturning.quantity.Formats;
-import stillturning.ranges.EnduranceRange;
-import stillturning.ranges.EnduranceRange.Contributor;
+import stillturning.assess.ranges.EnduranceRange;
+import stillturning.assess.ranges.EnduranceRange.Contributor;
 import stillturning.story.Endurance;
 
 /** How sure an endurance is, in sentences. */

@@ -8,10 +8,10 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.model.CriterionName;
 import stillturning.quantity.Formats;
-import stillturning.ranking.Comparison;
-import stillturning.ranking.Difference;
-import stillturning.ranking.RankingResult;
-import stillturning.ranking.Standing;
+import stillturning.assess.ranking.Comparison;
+import stillturning.assess.ranking.Difference;
+import stillturning.assess.ranking.RankingResult;
+import stillturning.assess.ranking.Standing;
 
 /** Why a candidate stands where it does, in a sentence made from its own results. */
 public final class Reasons {

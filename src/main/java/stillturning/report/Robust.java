@@ -3,9 +3,9 @@ package stillturning.report;
 import java.util.List;
 import stillturning.assess.Assessment;
 import stillturning.quantity.Formats;
-import stillturning.ranking.RankingResult;
-import stillturning.ranking.Robustness;
-import stillturning.ranking.WeightChange;
+import stillturning.assess.ranking.RankingResult;
+import stillturning.assess.ranking.Robustness;
+import stillturning.assess.ranking.WeightChange;
 
 /** How firmly the leader stands. */
 public final class Robust {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import stillturning.element.Consumer;
+import stillturning.parts.element.Consumer;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.parts.Cable;
@@ -15,7 +15,7 @@ import stillturning.sizing.Lines.Line;
 import stillturning.sizing.WireSchedule.Circuit;
 import stillturning.sizing.WireSchedule.Drop;
 import stillturning.sizing.WireSchedule.Supply;
-import stillturning.timeline.Flow;
+import stillturning.story.timeline.Flow;
 
 /** What the wires of each load drop, warm, from bus to load and back. */
 final class Circuits {

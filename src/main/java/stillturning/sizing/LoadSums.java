@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import stillturning.element.Cell;
-import stillturning.element.Coil;
-import stillturning.element.Consumer;
-import stillturning.element.Generator;
-import stillturning.failure.Failure;
+import stillturning.parts.element.Cell;
+import stillturning.parts.element.Coil;
+import stillturning.parts.element.Consumer;
+import stillturning.parts.element.Generator;
+import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Circuit.Placed;
@@ -31,9 +31,9 @@ import stillturning.sizing.LoadAnalysis.Watts;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.UntoldStory;
-import stillturning.timeline.Flow;
-import stillturning.timeline.Flows;
-import stillturning.timeline.Timeline;
+import stillturning.story.timeline.Flow;
+import stillturning.story.timeline.Flows;
+import stillturning.story.timeline.Timeline;
 
 /** Adds up what loads take and sources give, and follows the batteries through the flight. */
 final class LoadSums {

@@ -9,10 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
-import stillturning.element.Capacity;
-import stillturning.element.Contact;
-import stillturning.element.Element.Passage;
-import stillturning.element.Protector;
+import stillturning.parts.element.Capacity;
+import stillturning.parts.element.Contact;
+import stillturning.parts.element.Element.Passage;
+import stillturning.parts.element.Protector;
 import stillturning.model.Circuit.Placed;
 import stillturning.parts.Alternator;
 import stillturning.parts.Battery;
@@ -22,7 +22,7 @@ import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.sizing.WireSchedule.Drop;
 import stillturning.sizing.WireSchedule.Main;
-import stillturning.timeline.Flow;
+import stillturning.story.timeline.Flow;
 
 /** What the wires from each source to the buses next to it drop. */
 final class Mains {

@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import stillturning.element.Channel;
-import stillturning.element.Conductor;
-import stillturning.element.Element;
-import stillturning.element.Protector;
-import stillturning.failure.Failure;
+import stillturning.parts.element.Channel;
+import stillturning.parts.element.Conductor;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Protector;
+import stillturning.model.failure.Failure;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Installation.Habit;
@@ -23,7 +23,7 @@ import stillturning.sizing.ProtectorSize.Fault;
 import stillturning.sizing.ProtectorSize.Inrush;
 import stillturning.sizing.Subject.Rated;
 import stillturning.story.UntoldStory;
-import stillturning.timeline.Flows;
+import stillturning.story.timeline.Flows;
 
 /** Holds every protector against what it carries, lets through and has to interrupt. */
 final class ProtectorSizing {

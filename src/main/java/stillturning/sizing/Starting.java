@@ -5,7 +5,7 @@ import java.util.List;
 import stillturning.sizing.Cranking.Fed;
 import stillturning.story.Start;
 import stillturning.story.UntoldStory;
-import stillturning.timeline.Timeline;
+import stillturning.story.timeline.Timeline;
 
 /** What is left for the engine's loads while the starter turns it. */
 final class Starting {

@@ -10,10 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import stillturning.element.Conductor;
-import stillturning.element.Element;
-import stillturning.failure.Failure;
-import stillturning.failure.FailureCatalogue;
+import stillturning.parts.element.Conductor;
+import stillturning.parts.element.Element;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.Candidate;
 import stillturning.model.Phase;
 import stillturning.model.Study;
@@ -21,9 +21,9 @@ import stillturning.parts.Alteration.Added;
 import stillturning.parts.Part;
 import stillturning.story.Happening;
 import stillturning.story.UntoldStory;
-import stillturning.timeline.Flow;
-import stillturning.timeline.Flows;
-import stillturning.timeline.Flows.Course;
+import stillturning.story.timeline.Flow;
+import stillturning.story.timeline.Flows;
+import stillturning.story.timeline.Flows.Course;
 
 /**
  * Largest current of every element, over the phases of the flight and over single failures, from

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import stillturning.element.Protector;
+import stillturning.parts.element.Protector;
 import stillturning.parts.Cable;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;

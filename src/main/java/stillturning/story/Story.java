@@ -2,7 +2,7 @@ package stillturning.story;
 
 import java.util.List;
 import java.util.Set;
-import stillturning.failure.Failure;
+import stillturning.model.failure.Failure;
 
 /**
  * Everything that follows from one failure in one candidate, in one setting.

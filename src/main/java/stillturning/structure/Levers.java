@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stillturning.element.Contact;
-import stillturning.element.Control.ByHand;
+import stillturning.parts.element.Contact;
+import stillturning.parts.element.Control.ByHand;
 import stillturning.model.Cockpit;
 import stillturning.parts.Part;
 

@@ -12,7 +12,7 @@ import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.ConnectivityInspector;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.Pseudograph;
-import stillturning.element.Conversion;
+import stillturning.parts.element.Conversion;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.EngineLogic;

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
-import stillturning.element.Demand.Kind;
+import stillturning.parts.element.Demand.Kind;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.EngineLogic;

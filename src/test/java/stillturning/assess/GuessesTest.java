@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import stillturning.assess.Guesses.Change;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.element.Demand.Kind;
+import stillturning.parts.element.Demand.Kind;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
 import stillturning.model.EngineLogic;

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.element.Demand.Kind;
+import stillturning.parts.element.Demand.Kind;
 import stillturning.model.EngineLogic;
 import stillturning.story.Happening;
 import stillturning.story.UntoldStory;

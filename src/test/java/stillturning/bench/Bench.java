@@ -7,15 +7,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import stillturning.element.Capacity;
-import stillturning.element.Cell.OpenCircuit;
-import stillturning.element.Demand;
-import stillturning.element.Generator.Regulation;
-import stillturning.element.OutputBySpeed;
-import stillturning.element.RestVoltage;
-import stillturning.element.Tolerance;
-import stillturning.failure.Failure;
-import stillturning.failure.FailureCatalogue;
+import stillturning.parts.element.Capacity;
+import stillturning.parts.element.Cell.OpenCircuit;
+import stillturning.parts.element.Demand;
+import stillturning.parts.element.Generator.Regulation;
+import stillturning.parts.element.OutputBySpeed;
+import stillturning.parts.element.RestVoltage;
+import stillturning.parts.element.Tolerance;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.Candidate;
 import stillturning.model.Cockpit;
 import stillturning.model.Cue;
@@ -43,7 +43,7 @@ import stillturning.parts.Switch;
 import stillturning.parts.Tag;
 import stillturning.parts.Wire;
 import stillturning.story.UntoldStory;
-import stillturning.timeline.Timeline;
+import stillturning.story.timeline.Timeline;
 
 /** A workbench on which a test wires up a small aircraft by hand. */
 public final class Bench {

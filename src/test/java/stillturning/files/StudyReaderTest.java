@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import stillturning.element.Demand;
+import stillturning.parts.element.Demand;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.CriterionName;

@@ -13,10 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.bench.Shelf;
-import stillturning.element.Conversion;
-import stillturning.element.Demand;
-import stillturning.element.Element;
-import stillturning.element.Guard;
+import stillturning.parts.element.Conversion;
+import stillturning.parts.element.Demand;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Guard;
 
 class FailureModesTest {
 

@@ -10,13 +10,13 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment;
-import stillturning.ranking.Alternative;
-import stillturning.ranking.Criterion;
-import stillturning.ranking.GateVerdict;
-import stillturning.ranking.Ranking;
-import stillturning.ranking.RankingResult;
-import stillturning.ranking.Scale;
-import stillturning.ranking.Sense;
+import stillturning.assess.ranking.Alternative;
+import stillturning.assess.ranking.Criterion;
+import stillturning.assess.ranking.GateVerdict;
+import stillturning.assess.ranking.Ranking;
+import stillturning.assess.ranking.RankingResult;
+import stillturning.assess.ranking.Scale;
+import stillturning.assess.ranking.Sense;
 
 class ReasonsTest {
 

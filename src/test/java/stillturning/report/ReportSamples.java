@@ -6,7 +6,7 @@ import java.util.Optional;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.bench.Bench;
-import stillturning.element.Demand.Kind;
+import stillturning.parts.element.Demand.Kind;
 import stillturning.model.Candidate;
 import stillturning.model.Cockpit;
 import stillturning.model.CriterionName;

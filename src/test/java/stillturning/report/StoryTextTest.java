@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
-import stillturning.failure.Failure;
+import stillturning.model.failure.Failure;
 import stillturning.story.Balance;
 import stillturning.story.Endurance;
 import stillturning.story.Happening;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stillturning.element.Capacity;
+import stillturning.parts.element.Capacity;
 import stillturning.model.Installation.Nature;
 import stillturning.parts.Cable;
 import stillturning.parts.ProtectorCurves;

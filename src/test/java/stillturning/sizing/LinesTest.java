@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
-import stillturning.element.Demand.Kind;
+import stillturning.parts.element.Demand.Kind;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.sizing.Lines.Line;

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.element.Demand;
+import stillturning.parts.element.Demand;
 import stillturning.model.Installation;
 import stillturning.parts.Cable;
 import stillturning.parts.Wire;

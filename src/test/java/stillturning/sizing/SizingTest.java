@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.element.Demand;
+import stillturning.parts.element.Demand;
 import stillturning.model.Installation;
 import stillturning.model.Installation.Fit;
 import stillturning.model.Installation.Habit;

@@ -2,7 +2,7 @@ package stillturning.files.entry;
 
 import java.util.List;
 import java.util.Optional;
-import stillturning.element.Demand;
+import stillturning.parts.element.Demand;
 import stillturning.model.Installation.Nature;
 import stillturning.quantity.Dimension;
 import stillturning.yaml.Bounds;

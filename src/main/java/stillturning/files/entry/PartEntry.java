@@ -2,8 +2,8 @@ package stillturning.files.entry;
 
 import java.util.List;
 import java.util.Optional;
-import stillturning.element.Generator.WithoutBattery;
-import stillturning.element.Guard.Action;
+import stillturning.parts.element.Generator.WithoutBattery;
+import stillturning.parts.element.Guard.Action;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.WireGauge;
 import stillturning.yaml.Bounds;

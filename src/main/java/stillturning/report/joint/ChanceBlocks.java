@@ -2,10 +2,10 @@ package stillturning.report.joint;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillturning.chance.Importance;
-import stillturning.likelihood.Likely;
-import stillturning.likelihood.Reckoning;
-import stillturning.likelihood.Share;
+import stillturning.reliability.chance.Importance;
+import stillturning.reliability.likelihood.Likely;
+import stillturning.reliability.likelihood.Reckoning;
+import stillturning.reliability.likelihood.Share;
 import stillturning.quantity.Formats;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Column;

@@ -1,9 +1,9 @@
 package stillturning.report.joint;
 
 import java.util.Locale;
-import stillturning.chance.Basis;
-import stillturning.chance.ChanceRange;
-import stillturning.chance.Estimate;
+import stillturning.reliability.chance.Basis;
+import stillturning.reliability.chance.ChanceRange;
+import stillturning.reliability.chance.Estimate;
 import stillturning.quantity.Formats;
 
 /** Chances as a person reads them: never without their range. */

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import stillturning.together.Event;
-import stillturning.together.Event.Kind;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.combined.Event.Kind;
 
 /** What events are called, alone and many at once. */
 final class EventNames {

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import stillturning.likelihood.Inspection;
+import stillturning.reliability.likelihood.Inspection;
 import stillturning.parts.Part;
-import stillturning.runup.Card;
-import stillturning.runup.Check;
-import stillturning.runup.Latent;
+import stillturning.reliability.runup.Card;
+import stillturning.reliability.runup.Check;
+import stillturning.reliability.runup.Latent;
 
 /** What reveals each latent failure of a candidate. */
 public final class Hidden {

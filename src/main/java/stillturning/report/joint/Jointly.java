@@ -3,11 +3,11 @@ package stillturning.report.joint;
 import java.util.List;
 import java.util.Optional;
 import stillturning.assess.Verdict;
-import stillturning.likelihood.Likely;
+import stillturning.reliability.likelihood.Likely;
 import stillturning.model.Candidate;
-import stillturning.runup.Card;
-import stillturning.together.Event.Kind;
-import stillturning.together.Joint;
+import stillturning.reliability.runup.Card;
+import stillturning.reliability.combined.Event.Kind;
+import stillturning.reliability.combined.Joint;
 
 /**
  * What was found of one candidate's events together.

@@ -9,7 +9,7 @@ import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
-import stillturning.runup.Latent;
+import stillturning.reliability.runup.Latent;
 
 /** One candidate's failures of which nobody sees anything. */
 public final class LatentSheet {

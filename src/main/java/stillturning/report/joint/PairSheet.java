@@ -12,9 +12,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import stillturning.assess.Verdict;
-import stillturning.cutset.CutSets;
-import stillturning.cutset.Healing;
-import stillturning.likelihood.SetShare;
+import stillturning.reliability.cutset.CutSets;
+import stillturning.reliability.cutset.Healing;
+import stillturning.reliability.likelihood.SetShare;
 import stillturning.report.Shown;
 import stillturning.report.StoryText;
 import stillturning.report.page.Block;
@@ -26,7 +26,7 @@ import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
 import stillturning.story.Pilot;
-import stillturning.together.Event.Kind;
+import stillturning.reliability.combined.Event.Kind;
 
 /** One candidate's smallest sets of events that end the engine, and how likely they are. */
 public final class PairSheet {

@@ -11,8 +11,8 @@ import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
-import stillturning.runup.Card;
-import stillturning.runup.Check;
+import stillturning.reliability.runup.Card;
+import stillturning.reliability.runup.Check;
 
 /** One candidate's card for the run-up before take-off. */
 public final class RunUpSheet {

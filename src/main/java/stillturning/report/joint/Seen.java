@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import stillturning.runup.Check;
-import stillturning.runup.Difference;
-import stillturning.runup.Difference.What;
+import stillturning.reliability.runup.Check;
+import stillturning.reliability.runup.Difference;
+import stillturning.reliability.runup.Difference.What;
 import stillturning.story.Setting;
 import stillturning.story.Sight;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import stillturning.assess.Disagreement;
 import stillturning.assess.Verdict;
-import stillturning.failure.Cause;
+import stillturning.model.failure.Cause;
 import stillturning.model.Candidate;
 import stillturning.structure.FunctionWays;
 import stillturning.structure.SharedPlaces;

@@ -9,7 +9,7 @@ import stillturning.assess.Guesses;
 import stillturning.assess.PhaseVerdicts;
 import stillturning.assess.Verdict;
 import stillturning.model.Study;
-import stillturning.ranges.EnduranceRange;
+import stillturning.assess.ranges.EnduranceRange;
 import stillturning.report.joint.Jointly;
 import stillturning.report.joint.Shared;
 import stillturning.sizing.SizingReport;

@@ -2,12 +2,12 @@ package stillturning.report.json;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import stillturning.likelihood.Inspection;
+import stillturning.reliability.likelihood.Inspection;
 import stillturning.model.Study;
 import stillturning.report.Cautions;
 import stillturning.report.joint.Hidden;
 import stillturning.report.joint.Jointly;
-import stillturning.runup.Latent;
+import stillturning.reliability.runup.Latent;
 
 /** The shape of latent failures in JSON. */
 record LatentJson(

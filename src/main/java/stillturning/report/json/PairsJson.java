@@ -4,19 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import stillturning.assess.Verdict;
-import stillturning.chance.ChanceRange;
-import stillturning.chance.Estimate;
-import stillturning.chance.Importance;
-import stillturning.cutset.CutSets;
-import stillturning.failure.Failure;
-import stillturning.likelihood.Reckoning;
-import stillturning.likelihood.SetShare;
+import stillturning.reliability.chance.ChanceRange;
+import stillturning.reliability.chance.Estimate;
+import stillturning.reliability.chance.Importance;
+import stillturning.reliability.cutset.CutSets;
+import stillturning.model.failure.Failure;
+import stillturning.reliability.likelihood.Reckoning;
+import stillturning.reliability.likelihood.SetShare;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Study;
 import stillturning.report.Cautions;
 import stillturning.report.joint.Jointly;
 import stillturning.report.joint.Jointly.PairToKnow;
-import stillturning.together.Event;
+import stillturning.reliability.combined.Event;
 
 /** The shape of what events do together, and how likely it is, in JSON. */
 record PairsJson(

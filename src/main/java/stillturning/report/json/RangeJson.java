@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import stillturning.ranges.EnduranceRange;
-import stillturning.ranges.EnduranceRange.Contributor;
+import stillturning.assess.ranges.EnduranceRange;
+import stillturning.assess.ranges.EnduranceRange.Contributor;
 import stillturning.report.Cautions;
 import stillturning.story.Endurance;
 

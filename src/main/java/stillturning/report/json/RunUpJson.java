@@ -4,15 +4,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
-import stillturning.likelihood.Inspection;
+import stillturning.reliability.likelihood.Inspection;
 import stillturning.model.Study;
 import stillturning.report.Cautions;
 import stillturning.report.joint.Hidden;
 import stillturning.report.joint.Jointly;
 import stillturning.report.json.LatentJson.Looking;
-import stillturning.runup.Card;
-import stillturning.runup.Check;
-import stillturning.runup.Difference;
+import stillturning.reliability.runup.Card;
+import stillturning.reliability.runup.Check;
+import stillturning.reliability.runup.Difference;
 import stillturning.story.Sight;
 
 /** The shape of run-up cards in JSON. */

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.drawing.Diagram;
-import stillturning.drawing.Symbol;
+import stillturning.report.drawing.Diagram;
+import stillturning.report.drawing.Symbol;
 import stillturning.model.Terminal;
 
 /**

@@ -13,11 +13,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import stillturning.drawing.Glyph;
-import stillturning.drawing.Line;
-import stillturning.drawing.Look;
-import stillturning.failure.Failure;
-import stillturning.failure.FailureCatalogue;
+import stillturning.report.drawing.Glyph;
+import stillturning.report.drawing.Line;
+import stillturning.report.drawing.Look;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
@@ -29,7 +29,7 @@ import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.UntoldStory;
 import stillturning.story.Watched;
-import stillturning.timeline.Timeline;
+import stillturning.story.timeline.Timeline;
 
 /** What a drawing shows after failures, held against what the story says. */
 class LooksTest {

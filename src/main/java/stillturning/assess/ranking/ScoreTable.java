@@ -1,0 +1,183 @@
+package stillturning.assess.ranking;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** Worths, totals, gates and dominance of candidates that are held in order of name. */
+final class ScoreTable {
+    /** Totals closer than this are level: sums of the same numbers in another order differ less. */
+    static final double LEVEL = 1e-9;
+
+    private final List<AppliedScale> scales;
+    private final List<Alternative> alternatives;
+    private final double[][] worths;
+    private final double[] totals;
+    private final int[] missed;
+
+    private ScoreTable(
+            List<AppliedScale> scales, List<Alternative> alternatives, double[][] worths) {
+        this.scales = scales;
+        this.alternatives = alternatives;
+        this.worths = worths;
+        double[] weights = weights();
+        totals = new double[alternatives.size()];
+        missed = new int[alternatives.size()];
+        for (int i = 0; i < totals.length; i++) {
+            totals[i] = total(i, weights);
+            missed[i] = alternatives.get(i).missedGates().size();
+        }
+    }
+
+    static ScoreTable of(List<Criterion> criteria, List<Alternative> alternatives) {
+        double weightSum = criteria.stream().mapToDouble(Criterion::weight).sum();
+        List<AppliedScale> scales = new ArrayList<>();
+        double[][] worths = new double[alternatives.size()][criteria.size()];
+        for (int j = 0; j < criteria.size(); j++) {
+            int column = j;
+            double[] values =
+                    alternatives.stream().mapToDouble(a -> a.values().get(column)).toArray();
+            AppliedScale scale = applied(criteria.get(j), weightSum, values);
+            boolean someAreUnlimited =
+                    IntStream.range(0, values.length).anyMatch(i -> Double.isInfinite(values[i]));
+            for (int i = 0; i < values.length; i++) {
+                worths[i][j] = scale.worthOf(values[i], someAreUnlimited);
+            }
+            scales.add(scale);
+        }
+        return new ScoreTable(List.copyOf(scales), alternatives, worths);
+    }
+
+    private static AppliedScale applied(Criterion criterion, double weightSum, double[] values) {
+        Sense sense = criterion.sense();
+        double weight = criterion.weight() / weightSum;
+        if (criterion.scale() instanceof Scale.Anchored ends) {
+            return new AppliedScale(
+                    criterion.name(),
+                    sense,
+                    weight,
+                    ends.worst(),
+                    ends.best(),
+                    AppliedScale.Origin.GIVEN);
+        }
+        double[] finite = Arrays.stream(values).filter(Double::isFinite).sorted().toArray();
+        // nobody has a finite value: all are alike, and the scale has no extent
+        double least = finite.length == 0 ? Double.POSITIVE_INFINITY : finite[0];
+        double most = finite.length == 0 ? least : finite[finite.length - 1];
+        boolean more = sense == Sense.MORE_IS_BETTER;
+        return new AppliedScale(
+                criterion.name(),
+                sense,
+                weight,
+                more ? least : most,
+                more ? most : least,
+                AppliedScale.Origin.RANGE_OF_CANDIDATES);
+    }
+
+    List<AppliedScale> scales() {
+        return scales;
+    }
+
+    int size() {
+        return alternatives.size();
+    }
+
+    Alternative alternative(int candidate) {
+        return alternatives.get(candidate);
+    }
+
+    double[] weights() {
+        return scales.stream().mapToDouble(AppliedScale::weight).toArray();
+    }
+
+    double worth(int candidate, int criterion) {
+        return worths[candidate][criterion];
+    }
+
+    int missed(int candidate) {
+        return missed[candidate];
+    }
+
+    double total(int candidate) {
+        return totals[candidate];
+    }
+
+    double total(int candidate, double[] weights) {
+        double sum = 0;
+        for (int j = 0; j < weights.length; j++) {
+            sum += weights[j] * worths[candidate][j];
+        }
+        return sum;
+    }
+
+    List<Contribution> contributions(int candidate) {
+        return IntStream.range(0, scales.size())
+                .mapToObj(
+                        j ->
+                                new Contribution(
+                                        scales.get(j).criterion(),
+                                        alternatives.get(candidate).values().get(j),
+                                        worths[candidate][j],
+                                        scales.get(j).weight() * worths[candidate][j]))
+                .toList();
+    }
+
+    /** Candidates by fewest gates missed, then by total; level ones together, by name. */
+    List<List<Integer>> levels() {
+        List<Integer> order = new ArrayList<>(IntStream.range(0, size()).boxed().toList());
+        order.sort(
+                Comparator.<Integer>comparingInt(i -> missed[i])
+                        .thenComparingDouble(i -> -totals[i]));
+        List<List<Integer>> levels = new ArrayList<>();
+        for (int from = 0, to = 1; from < order.size(); from = to++) {
+            while (to < order.size() && level(order.get(from), order.get(to))) {
+                to++;
+            }
+            levels.add(order.subList(from, to).stream().sorted().toList());
+        }
+        return List.copyOf(levels);
+    }
+
+    private boolean level(int better, int candidate) {
+        return missed[better] == missed[candidate] && totals[better] - totals[candidate] <= LEVEL;
+    }
+
+    boolean dominates(int one, int other) {
+        boolean better = false;
+        for (int j = 0; j < scales.size(); j++) {
+            int order =
+                    scales.get(j)
+                            .sense()
+                            .compare(
+                                    alternatives.get(one).values().get(j),
+                                    alternatives.get(other).values().get(j));
+            if (order < 0) {
+                return false;
+            }
+            better |= order > 0;
+        }
+        Set<String> missedByOne = missedNames(one);
+        Set<String> missedByOther = missedNames(other);
+        return missedByOther.containsAll(missedByOne)
+                && (better || missedByOther.size() > missedByOne.size());
+    }
+
+    private Set<String> missedNames(int candidate) {
+        return alternatives.get(candidate).missedGates().stream()
+                .map(GateVerdict::gate)
+                .collect(Collectors.toSet());
+    }
+
+    /** Names of the candidates that pass a test, in order of name. */
+    List<String> names(IntPredicate wanted) {
+        return IntStream.range(0, size())
+                .filter(wanted)
+                .mapToObj(i -> alternatives.get(i).name())
+                .toList();
+    }
+}

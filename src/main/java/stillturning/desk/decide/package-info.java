@@ -1,9 +1,0 @@
-/**
- * The choice among candidates as a screen shows it: requirements, weights and the ranks that follow
- * them, trade-offs, two candidates beside each other. In: an assessment. Out: properties, lists and
- * values in words. Knows no scene and computes no story.
- */
-@NullMarked
-package stillturning.desk.decide;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,8 +1,0 @@
-/**
- * What the page for the talk with a counsellor holds, and the builder's own words on it. The page
- * is that of the command line, to the byte.
- */
-@NullMarked
-package stillturning.desk.explain;
-
-import org.jspecify.annotations.NullMarked;

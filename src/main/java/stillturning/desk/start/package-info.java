@@ -1,5 +1,0 @@
-/** How a study begins: by a few questions, from a demo, or where the user left off. */
-@NullMarked
-package stillturning.desk.start;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,107 @@
+package stillturning.desktop.draft;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** Keeps unsaved work in a journal, a moment after each change. */
+final class Autosave {
+
+    private static final long MILLISECONDS = 500;
+
+    private final Keeping keeping;
+    private final Path study;
+    private final Supplier<Sheets> sheets;
+    private final Consumer<String> failed;
+    private Optional<Journal> journal = Optional.empty();
+    private Optional<Future<?>> due = Optional.empty();
+    private boolean closed;
+
+    /**
+     * @param sheets the files as they are when it is time to write
+     * @param failed hears why work could not be kept
+     */
+    Autosave(Keeping keeping, Path study, Supplier<Sheets> sheets, Consumer<String> failed) {
+        this.keeping = keeping;
+        this.study = study;
+        this.sheets = sheets;
+        this.failed = failed;
+    }
+
+    /** Writes soon. */
+    synchronized void changed() {
+        if (due.isEmpty() && !closed) {
+            Runnable write = this::write;
+            due =
+                    Optional.of(
+                            keeping.executor()
+                                    .schedule(write, MILLISECONDS, TimeUnit.MILLISECONDS));
+        }
+    }
+
+    /**
+     * Writes now.
+     *
+     * @return whether it is written
+     */
+    synchronized boolean write() {
+        due = Optional.empty();
+        if (closed) {
+            return false;
+        }
+        Sheets now = sheets.get();
+        try {
+            if (!now.unsaved().isEmpty()) {
+                own().write(JournalText.of(now, keeping.clock().instant()));
+            } else if (journal.isPresent()) {
+                journal.get().clear();
+            }
+            return true;
+        } catch (IOException refused) {
+            failed.accept("unsaved work cannot be kept in " + keeping.folder() + ": " + refused);
+            return false;
+        }
+    }
+
+    private Journal own() throws IOException {
+        if (journal.isEmpty()) {
+            journal = Optional.of(Journal.begin(keeping.folder(), study));
+        }
+        return journal.get();
+    }
+
+    /** Writes what is unsaved, and lets whoever asks next have it. */
+    synchronized void leave() {
+        if (!write() || sheets.get().unsaved().isEmpty()) {
+            return;
+        }
+        closed = true;
+        try {
+            if (journal.isPresent()) {
+                journal.get().letGo();
+            }
+        } catch (IOException refused) {
+            failed.accept("kept work cannot be let go: " + refused);
+        }
+    }
+
+    /** Takes what was kept away, since nobody will miss it. */
+    synchronized void close() {
+        if (closed) {
+            return;
+        }
+        closed = true;
+        due.ifPresent(write -> write.cancel(false));
+        try {
+            if (journal.isPresent()) {
+                journal.get().end();
+            }
+        } catch (IOException refused) {
+            failed.accept("kept work cannot be taken away: " + refused);
+        }
+    }
+}

@@ -1,0 +1,400 @@
+package stillturning.desktop.draft;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import stillturning.desktop.draft.Reconciling.Pending;
+import stillturning.files.StudyReader;
+import stillturning.yaml.Problem;
+import stillturning.yaml.YamlDocument;
+
+/**
+ * A study's folder opened for editing: texts, named changes that can be taken back, and what became
+ * of the files meanwhile. May be used from any thread; listeners hear of each change on the thread
+ * that made it.
+ */
+public final class Draft implements AutoCloseable {
+
+    private final Path folder;
+    private final Clock clock;
+    private final StudyReader opened;
+    private final List<Problem> unread = new ArrayList<>();
+    private final List<Problem> problems = new ArrayList<>();
+    private final History history = new History();
+    private final Map<String, Pending> pending = new TreeMap<>();
+    private final List<Consumer<DraftState>> listeners = new CopyOnWriteArrayList<>();
+    private final Saving saving;
+    private final Optional<Autosave> autosave;
+    private final Recovery recovery;
+    private final Object lock = new Object();
+    private Sheets sheets;
+    private StudyReader reader;
+    private Sheets readBy;
+    private long revision;
+    private DraftState state;
+
+    private Draft(Path folder, Optional<Keeping> keeping) throws IOException {
+        this.folder = folder;
+        this.clock = keeping.map(Keeping::clock).orElse(Clock.systemUTC());
+        Listing listing = Listing.of(folder);
+        this.unread.addAll(listing.problems());
+        TreeMap<String, Sheet> read = new TreeMap<>();
+        listing.documents().forEach((name, document) -> read.put(name, Sheet.read(document)));
+        this.sheets = new Sheets(folder, read);
+        this.opened = StudyReader.open(folder);
+        this.reader = opened.holding(listing.documents().values(), unread);
+        this.readBy = sheets;
+        this.saving = new Saving(folder);
+        this.state = stateNow();
+        this.autosave = keeping.map(k -> new Autosave(k, folder, this::sheetsNow, this::warn));
+        this.recovery =
+                keeping.map(k -> Recovery.find(k.folder(), folder, sheets, this::warn))
+                        .orElseGet(Recovery::none);
+    }
+
+    /**
+     * Opens a study's folder, and keeps no unsaved work.
+     *
+     * @throws IOException if the folder cannot be read; what is wrong with single files is told by
+     *     the state and by reading
+     */
+    public static Draft open(Path folder) throws IOException {
+        return new Draft(folder, Optional.empty());
+    }
+
+    /**
+     * Opens a study's folder, and keeps unsaved work where nothing can touch it.
+     *
+     * @throws IOException if the folder cannot be read
+     */
+    public static Draft open(Path folder, Keeping keeping) throws IOException {
+        return new Draft(folder, Optional.of(keeping));
+    }
+
+    /** The study's folder. */
+    public Path folder() {
+        return folder;
+    }
+
+    /** The texts as they are now, and what can be done with them. */
+    public DraftState state() {
+        synchronized (lock) {
+            return state;
+        }
+    }
+
+    /**
+     * Calls somebody after every change.
+     *
+     * @return ends it
+     */
+    public Runnable listen(Consumer<DraftState> listener) {
+        listeners.add(listener);
+        return () -> listeners.remove(listener);
+    }
+
+    /** A file as it is now, by its name with ending. */
+    public Optional<YamlDocument> document(String file) {
+        return sheetsNow().document(file);
+    }
+
+    /** A reader over the texts as they are now; what has not changed is not bound again. */
+    public StudyReader reader() {
+        Sheets now;
+        StudyReader before;
+        List<Problem> unreadNow;
+        synchronized (lock) {
+            if (readBy == sheets) {
+                return reader;
+            }
+            now = sheets;
+            before = reader;
+            unreadNow = List.copyOf(unread);
+        }
+        List<YamlDocument> documents = now.all().stream().flatMap(s -> s.now().stream()).toList();
+        StudyReader made = before.holding(documents, unreadNow);
+        synchronized (lock) {
+            if (now == sheets) {
+                reader = made;
+                readBy = now;
+            }
+        }
+        return made;
+    }
+
+    /**
+     * Makes a change, as a whole or not at all.
+     *
+     * @return the texts after it
+     * @throws ChangeRefused if one of its steps cannot be made
+     */
+    public DraftState make(Change change) throws ChangeRefused {
+        synchronized (lock) {
+            Sheets after = sheets;
+            for (Step step : change.steps()) {
+                after = after.after(step);
+            }
+            Deed deed = Deed.between(change.name(), sheets, after, clock.instant());
+            move(after, change.typedIn().map(deed::typedIn).orElse(deed));
+        }
+        return tell();
+    }
+
+    private void move(Sheets after, Deed deed) {
+        if (!deed.isNothing()) {
+            history.add(deed, sheets, after);
+        }
+        put(after);
+    }
+
+    private void put(Sheets after) {
+        if (after != sheets) {
+            sheets = after;
+            revision++;
+            pending.replaceAll((name, p) -> new Pending(after.at(name), p.theirs()));
+        }
+        state = stateNow();
+    }
+
+    /** Takes the last change back; does nothing if there is none. */
+    public DraftState undo() {
+        synchronized (lock) {
+            put(history.undo(sheets));
+        }
+        return tell();
+    }
+
+    /** Makes the change again that was taken back last; does nothing if there is none. */
+    public DraftState redo() {
+        synchronized (lock) {
+            put(history.redo(sheets));
+        }
+        return tell();
+    }
+
+    /**
+     * Compares with the files on disk. What was only changed there is taken over, as a change that
+     * can be taken back; what was changed on both sides is merged if no two changed lines touch.
+     */
+    public Outside lookOutside() {
+        Listing listing;
+        try {
+            listing = Listing.of(folder);
+        } catch (IOException gone) {
+            return gone(gone);
+        }
+        Outside outside;
+        synchronized (lock) {
+            outside = reconcile(new Reconciling(sheets, listing), listing, Optional.empty());
+        }
+        if (!outside.isQuiet()) {
+            tell();
+        }
+        return outside;
+    }
+
+    private Outside gone(IOException why) {
+        Problem problem =
+                new Problem(
+                        folder,
+                        1,
+                        1,
+                        "",
+                        "the folder cannot be read: " + why,
+                        "bring it back, or save a copy elsewhere");
+        told(List.of(problem));
+        tell();
+        return new Outside(List.of(), List.of(), List.of(), List.of(problem));
+    }
+
+    /** Brings in what was found, and says what of it is new. */
+    private Outside reconcile(Reconciling found, Listing listing, Optional<String> name) {
+        List<Conflict> known = pending.values().stream().map(Pending::conflict).toList();
+        List<Problem> news = new ArrayList<>(found.problems());
+        listing.problems().stream().filter(p -> !unread.contains(p)).forEach(news::add);
+        pending.clear();
+        pending.putAll(found.conflicts());
+        unread.clear();
+        unread.addAll(listing.problems());
+        problems.addAll(found.problems());
+        Sheets after = found.sheets();
+        move(after, Deed.between(name.orElseGet(found::name), sheets, after, clock.instant()));
+        return new Outside(
+                found.takenOver(),
+                found.merged(),
+                pending.values().stream()
+                        .map(Pending::conflict)
+                        .filter(c -> !known.contains(c))
+                        .toList(),
+                news);
+    }
+
+    /** Ends a conflict; the text that is not kept can be had back by undo, or is on disk. */
+    public DraftState resolve(Conflict conflict, Conflict.Choice choice) {
+        synchronized (lock) {
+            Pending waiting = pending.remove(conflict.file());
+            if (waiting != null) {
+                Sheet mine = sheets.at(conflict.file());
+                Sheet based = mine.onDisk(waiting.theirs());
+                Sheet kept =
+                        choice == Conflict.Choice.MINE
+                                ? based
+                                : new Sheet(mine.file(), waiting.theirs(), waiting.theirs());
+                Sheets after = sheets.with(conflict.file(), kept);
+                String name = "Take " + conflict.file() + " as it is outside";
+                move(after, Deed.between(name, sheets, after, clock.instant()));
+            }
+        }
+        return tell();
+    }
+
+    /**
+     * Writes what is unsaved, each file whole or not at all; its content before stays beside it as
+     * a file with {@code ~} behind its name. What was changed outside is brought in first.
+     *
+     * @return why files could not be saved; empty if all is on disk
+     */
+    public List<Problem> save() {
+        Outside outside = lookOutside();
+        List<Problem> failed = new ArrayList<>(outside.problems());
+        synchronized (saving) {
+            Sheets now = sheetsNow();
+            for (String name : saving.inOrder(now)) {
+                if (isPending(name)) {
+                    failed.add(saving.waits(name));
+                } else {
+                    saving.write(now.at(name), failed).ifPresent(disk -> saved(name, disk));
+                }
+            }
+        }
+        told(failed);
+        autosave.ifPresent(Autosave::write);
+        tell();
+        return List.copyOf(failed);
+    }
+
+    private boolean isPending(String name) {
+        synchronized (lock) {
+            return pending.containsKey(name);
+        }
+    }
+
+    private void saved(String name, Optional<YamlDocument> disk) {
+        synchronized (lock) {
+            history.close();
+            sheets = sheets.with(name, sheets.at(name).onDisk(disk));
+        }
+    }
+
+    private void told(List<Problem> failed) {
+        synchronized (lock) {
+            problems.clear();
+            problems.addAll(failed);
+            state = stateNow();
+        }
+    }
+
+    /**
+     * Writes all texts as they are now into another folder, new or empty.
+     *
+     * @return why it could not be done; empty if it is
+     */
+    public List<Problem> saveCopy(Path other) {
+        return Saving.copy(sheetsNow(), other);
+    }
+
+    /** Unsaved work that programs left which ended without saving it. */
+    public List<Recovered> recovered() {
+        return recovery.all();
+    }
+
+    /** Brings unsaved work in, as a change that can be taken back, merged with what is on disk. */
+    public Outside take(Recovered recovered) {
+        Listing listing;
+        try {
+            listing = Listing.of(folder);
+        } catch (IOException gone) {
+            return gone(gone);
+        }
+        Outside outside;
+        synchronized (lock) {
+            Sheets work = recovery.onto(sheets, recovered);
+            Reconciling found = new Reconciling(work, listing);
+            outside = reconcile(found, listing, Optional.of("Take up unsaved work"));
+        }
+        boolean kept = autosave.map(Autosave::write).orElse(true);
+        if (kept) {
+            drop(recovered);
+        }
+        tell();
+        return outside;
+    }
+
+    /** Throws unsaved work of an ended program away. */
+    public void drop(Recovered recovered) {
+        recovery.end(recovered);
+    }
+
+    /** Ends the editing; what is unsaved is kept, and offered to whoever opens the study next. */
+    public void leave() {
+        autosave.ifPresent(Autosave::leave);
+        close();
+    }
+
+    /** Ends the editing; what is unsaved is given up. */
+    @Override
+    public void close() {
+        autosave.ifPresent(Autosave::close);
+        recovery.letGo();
+        listeners.clear();
+    }
+
+    private Sheets sheetsNow() {
+        synchronized (lock) {
+            return sheets;
+        }
+    }
+
+    /** Tells what went wrong in the background, once. */
+    private void warn(String why) {
+        synchronized (lock) {
+            Problem problem = new Problem(folder, 1, 1, "", why, "save often until that is mended");
+            if (!problems.contains(problem)) {
+                problems.add(problem);
+                state = stateNow();
+            }
+        }
+        announce();
+    }
+
+    private DraftState stateNow() {
+        List<Problem> all = new ArrayList<>(unread);
+        all.addAll(problems);
+        return new DraftState(
+                revision,
+                sheets.texts(),
+                sheets.unsaved(),
+                history.undoName(),
+                history.redoName(),
+                pending.values().stream().map(Pending::conflict).toList(),
+                all);
+    }
+
+    private DraftState tell() {
+        autosave.ifPresent(Autosave::changed);
+        return announce();
+    }
+
+    private DraftState announce() {
+        DraftState now = state();
+        listeners.forEach(listener -> listener.accept(now));
+        return now;
+    }
+}

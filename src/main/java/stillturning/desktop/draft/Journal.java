@@ -1,0 +1,142 @@
+package stillturning.desktop.draft;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+
+/** A file that holds the unsaved work on one study, one for each program that works on it. */
+final class Journal {
+
+    private static final String ENDING = ".journal";
+    private static final String LOCK = ".lock";
+    private static final int KEY_CHARS = 20;
+    private static final int MOST_BYTES = 500_000_000;
+
+    private final Path file;
+    private final Claim claim;
+
+    private Journal(Path file, Claim claim) {
+        this.file = file;
+        this.claim = claim;
+    }
+
+    /** A journal of one's own; nothing is written yet. */
+    static Journal begin(Path folder, Path study) throws IOException {
+        Files.createDirectories(folder);
+        String key = key(study);
+        long process = ProcessHandle.current().pid();
+        for (int count = 1; ; count++) {
+            Path file = folder.resolve(key + "-" + process + "-" + count + ENDING);
+            Optional<Claim> claim = Files.exists(file) ? Optional.empty() : Claim.on(lock(file));
+            if (claim.isPresent()) {
+                return new Journal(file, claim.get());
+            }
+        }
+    }
+
+    /** Journals on a study that nobody holds any more, the latest last; they are held from now. */
+    static List<Journal> left(Path folder, Path study) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        List<Path> files = new ArrayList<>();
+        try (DirectoryStream<Path> all =
+                Files.newDirectoryStream(folder, key(study) + "-*" + ENDING)) {
+            all.forEach(files::add);
+        }
+        files.sort(null);
+        List<Journal> left = new ArrayList<>();
+        for (Path file : files) {
+            Optional<Claim> claim = Claim.on(lock(file));
+            if (claim.isPresent() && Files.exists(file)) {
+                left.add(new Journal(file, claim.get()));
+            } else if (claim.isPresent()) {
+                claim.get().end();
+            }
+        }
+        return left;
+    }
+
+    private static Path lock(Path file) {
+        return file.resolveSibling(Listing.nameOf(file) + LOCK);
+    }
+
+    private static String key(Path study) throws IOException {
+        try {
+            byte[] path = study.toRealPath().toString().getBytes(StandardCharsets.UTF_8);
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(path);
+            return HexFormat.of().formatHex(digest).substring(0, KEY_CHARS);
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java has SHA-256", impossible);
+        }
+    }
+
+    /** What stands in it. */
+    JournalText read() throws IOException {
+        if (Files.size(file) > MOST_BYTES) {
+            throw new IOException("the unsaved work is damaged");
+        }
+        return JournalText.read(Files.readAllBytes(file));
+    }
+
+    /** Writes it anew, whole or not at all. */
+    void write(JournalText text) throws IOException {
+        Path next = file.resolveSibling(Listing.nameOf(file) + ".new");
+        try (FileChannel channel =
+                FileChannel.open(
+                        next,
+                        StandardOpenOption.CREATE,
+                        StandardOpenOption.TRUNCATE_EXISTING,
+                        StandardOpenOption.WRITE)) {
+            ByteBuffer rest = ByteBuffer.wrap(text.bytes());
+            while (rest.hasRemaining()) {
+                channel.write(rest);
+            }
+            channel.force(true);
+        }
+        try {
+            Files.move(next, file, StandardCopyOption.ATOMIC_MOVE);
+        } catch (AtomicMoveNotSupportedException weak) {
+            Files.move(next, file, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    /** Takes what stands in it away; it can be written again. */
+    void clear() throws IOException {
+        Files.deleteIfExists(file);
+        Files.deleteIfExists(file.resolveSibling(Listing.nameOf(file) + ".new"));
+    }
+
+    /** Takes it away for good. */
+    void end() throws IOException {
+        clear();
+        claim.end();
+    }
+
+    /** Lets somebody else have it, with what stands in it. */
+    void letGo() throws IOException {
+        claim.release();
+    }
+
+    /** Moves what cannot be read aside, so that it is neither offered again nor lost. */
+    void putAside() throws IOException {
+        Files.move(
+                file,
+                file.resolveSibling(Listing.nameOf(file) + ".damaged"),
+                StandardCopyOption.REPLACE_EXISTING);
+        claim.end();
+    }
+}

@@ -1,0 +1,107 @@
+package stillturning.desktop.draft;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import stillturning.yaml.YamlDocument;
+
+/** The journals that ended programs have left on one study. */
+final class Recovery {
+
+    /** A journal and what stands in it. */
+    private record Left(Journal journal, JournalText text) {}
+
+    private final Map<Recovered, Left> left = new LinkedHashMap<>();
+    private final Consumer<String> failed;
+
+    private Recovery(Consumer<String> failed) {
+        this.failed = failed;
+    }
+
+    /** Nothing. */
+    static Recovery none() {
+        return new Recovery(why -> {});
+    }
+
+    /** Finds them all. What cannot be read is put aside. */
+    static Recovery find(Path folder, Path study, Sheets sheets, Consumer<String> failed) {
+        Recovery recovery = new Recovery(failed);
+        try {
+            for (Journal journal : Journal.left(folder, study)) {
+                recovery.add(journal, sheets);
+            }
+        } catch (IOException unreadable) {
+            failed.accept("the folder of unsaved work cannot be read: " + unreadable);
+        }
+        return recovery;
+    }
+
+    private void add(Journal journal, Sheets sheets) throws IOException {
+        JournalText text;
+        try {
+            text = journal.read();
+        } catch (IOException damaged) {
+            journal.putAside();
+            failed.accept("unsaved work was found that cannot be read, and put aside");
+            return;
+        }
+        List<Recovered.Item> items = new ArrayList<>();
+        for (JournalText.Entry entry : text.entries()) {
+            Optional<String> onDisk = sheets.at(entry.file()).disk().flatMap(YamlDocument::onDisk);
+            items.add(
+                    new Recovered.Item(
+                            entry.file(),
+                            entry.text().isEmpty(),
+                            !onDisk.equals(entry.baseOnDisk())));
+        }
+        left.put(new Recovered(text.when(), items), new Left(journal, text));
+    }
+
+    synchronized List<Recovered> all() {
+        return List.copyOf(left.keySet());
+    }
+
+    /** The files with the work in them, on the ground that it began with. */
+    synchronized Sheets onto(Sheets sheets, Recovered recovered) {
+        Sheets result = sheets;
+        Left found = left.get(recovered);
+        if (found != null) {
+            for (JournalText.Entry entry : found.text.entries()) {
+                Path file = sheets.at(entry.file()).file();
+                Optional<YamlDocument> base = entry.base().map(b -> YamlDocument.of(file, b));
+                Optional<YamlDocument> now = entry.text().map(t -> YamlDocument.of(file, t));
+                result = result.with(entry.file(), new Sheet(file, base, now));
+            }
+        }
+        return result;
+    }
+
+    /** Takes the journal away. */
+    synchronized void end(Recovered recovered) {
+        Left found = left.remove(recovered);
+        try {
+            if (found != null) {
+                found.journal.end();
+            }
+        } catch (IOException refused) {
+            failed.accept("kept work cannot be taken away: " + refused);
+        }
+    }
+
+    /** Leaves what was neither taken nor dropped to the next one who asks. */
+    synchronized void letGo() {
+        for (Left found : left.values()) {
+            try {
+                found.journal.letGo();
+            } catch (IOException refused) {
+                failed.accept("kept work cannot be let go: " + refused);
+            }
+        }
+        left.clear();
+    }
+}

@@ -1,0 +1,99 @@
+package stillturning.desktop.draft;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import stillturning.yaml.ChangedOnDisk;
+import stillturning.yaml.Problem;
+import stillturning.yaml.YamlDocument;
+
+/** Writes single files, and says what kept one from being written. */
+final class Saving {
+
+    private static final String ELSEWHERE =
+            "look at the permissions of the folder and the space on the disk, or save a copy"
+                    + " elsewhere";
+
+    private final Path folder;
+
+    Saving(Path folder) {
+        this.folder = folder;
+    }
+
+    /** Unsaved files, those that go away last, so that nothing is ever in no file. */
+    List<String> inOrder(Sheets sheets) {
+        return sheets.unsaved().stream()
+                .sorted(Comparator.comparing((String name) -> sheets.at(name).now().isEmpty()))
+                .toList();
+    }
+
+    /** What is on disk after writing; absent after a problem was told. */
+    Optional<Optional<YamlDocument>> write(Sheet sheet, List<Problem> failed) {
+        try {
+            Optional<YamlDocument> next = sheet.toWrite();
+            if (next.isPresent()) {
+                return Optional.of(Optional.of(next.get().save()));
+            }
+            if (sheet.disk().isPresent()) {
+                sheet.disk().get().delete();
+            }
+            return Optional.of(Optional.empty());
+        } catch (ChangedOnDisk meanwhile) {
+            String wrong = String.valueOf(meanwhile.getMessage());
+            failed.add(new Problem(sheet.file(), 1, 1, "", wrong, "save again"));
+        } catch (IOException refused) {
+            failed.add(refused(sheet.file(), refused));
+        }
+        return Optional.empty();
+    }
+
+    private static Problem refused(Path file, IOException why) {
+        return new Problem(file, 1, 1, "", "the file cannot be written: " + why, ELSEWHERE);
+    }
+
+    /** Tells that a file cannot be saved before somebody chose. */
+    Problem waits(String name) {
+        return new Problem(
+                folder.resolve(name),
+                1,
+                1,
+                "",
+                "the file was changed here and outside",
+                "choose which of the two to keep, then save again");
+    }
+
+    /** Writes all texts into a folder that is new or empty. */
+    static List<Problem> copy(Sheets sheets, Path other) {
+        List<Problem> failed = new ArrayList<>();
+        try {
+            Files.createDirectories(other);
+            if (!isEmpty(other)) {
+                String wrong = "the folder is not empty";
+                return List.of(new Problem(other, 1, 1, "", wrong, "name a new folder"));
+            }
+        } catch (IOException refused) {
+            return List.of(refused(other, refused));
+        }
+        sheets.texts()
+                .forEach(
+                        (name, text) -> {
+                            try {
+                                YamlDocument.of(other.resolve(name), text).save();
+                            } catch (IOException refused) {
+                                failed.add(refused(other.resolve(name), refused));
+                            }
+                        });
+        return failed;
+    }
+
+    private static boolean isEmpty(Path folder) throws IOException {
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
+            return !all.iterator().hasNext();
+        }
+    }
+}

@@ -1,0 +1,123 @@
+package stillturning.desktop.draft.edits;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import stillturning.desktop.draft.ChangeRefused;
+import stillturning.desktop.draft.edits.Layout.Run;
+import stillturning.yaml.Places;
+import stillturning.yaml.YamlDocument;
+import stillturning.yaml.YamlValue;
+
+/** Parts as a text that another candidate can take in. */
+final class Clipboard {
+
+    private static final String FILE = "clipboard.yaml";
+    private static final String HEAD = "clipboard: parts of a candidate\n";
+    private static final List<String> NOTES = List.of("wires", "arms", "fails");
+
+    private Clipboard() {}
+
+    /** Parts with their settings, the links among them, and where their levers stand. */
+    static String copy(Layout layout, Set<String> parts) throws ChangeRefused {
+        Pen pen = new Pen(FILE, YamlDocument.of(Path.of(FILE), HEAD));
+        Set<String> copied = new LinkedHashSet<>();
+        for (Map.Entry<String, YamlValue> part : layout.parts().entrySet()) {
+            if (parts.contains(part.getKey())) {
+                pen.put(Layout.PARTS, part.getKey(), part.getValue());
+                copied.add(part.getKey());
+            }
+        }
+        if (copied.isEmpty()) {
+            throw new ChangeRefused("none of these is a part of its own; choose parts, not wires");
+        }
+        for (Run run : layout.runs()) {
+            boolean inside =
+                    run.section().equals(Layout.LINKS)
+                            && run.line().anchors().stream()
+                                    .allMatch(a -> parts.contains(a.part()));
+            if (inside) {
+                pen.put(Layout.LINKS, run.key(), YamlValue.text(run.line().text()));
+                copied.addAll(run.makes());
+            }
+        }
+        notes(layout, copied, UnaryOperator.identity(), pen);
+        return pen.document().text();
+    }
+
+    /** What is said of single parts, and their levers, under other names. */
+    private static void notes(
+            Layout layout, Set<String> parts, UnaryOperator<String> names, Pen pen)
+            throws ChangeRefused {
+        for (String section : NOTES) {
+            some(layout.all().under(section), section, parts, names, pen);
+        }
+        Written positions = layout.all().under("positions");
+        for (String configuration : positions.fields().keySet()) {
+            some(
+                    positions.under(configuration),
+                    Places.under("positions", configuration),
+                    parts,
+                    names,
+                    pen);
+        }
+    }
+
+    private static void some(
+            Written all, String path, Set<String> parts, UnaryOperator<String> names, Pen pen)
+            throws ChangeRefused {
+        for (Map.Entry<String, YamlValue> field : all.fields().entrySet()) {
+            if (parts.contains(Naming.part(field.getKey()))) {
+                pen.put(path, Naming.renamed(field.getKey(), names), field.getValue());
+            }
+        }
+    }
+
+    /**
+     * Takes in what was copied.
+     *
+     * @return names of the new parts
+     */
+    static List<String> paste(String text, Layout layout, Loads loads, Pen pen)
+            throws ChangeRefused {
+        Layout copied = new Layout(YamlDocument.of(Path.of(FILE), text));
+        if (copied.parts().isEmpty() || !copied.all().fields().containsKey("clipboard")) {
+            throw new ChangeRefused("no parts were copied; choose some, copy them, then paste");
+        }
+        Set<String> taken = layout.taken();
+        taken.addAll(loads.names());
+        Map<String, String> names = new HashMap<>();
+        Set<String> all = new LinkedHashSet<>(copied.parts().keySet());
+        for (String part : copied.parts().keySet()) {
+            take(part, taken, names);
+        }
+        for (Run run : copied.runs()) {
+            String free = take(run.key(), taken, names);
+            names.putAll(Renaming.madeBy(run, free));
+            taken.addAll(names.values());
+            all.addAll(run.makes());
+        }
+        UnaryOperator<String> renamed = name -> names.getOrDefault(name, name);
+        List<String> pasted = copied.parts().keySet().stream().map(renamed).toList();
+        for (Map.Entry<String, YamlValue> part : copied.parts().entrySet()) {
+            pen.put(Layout.PARTS, renamed.apply(part.getKey()), part.getValue());
+        }
+        for (Run run : copied.runs()) {
+            String line = run.line().renamed(renamed).text();
+            pen.put(Layout.LINKS, renamed.apply(run.key()), YamlValue.text(line));
+        }
+        notes(copied, all, renamed, pen);
+        return pasted;
+    }
+
+    private static String take(String name, Set<String> taken, Map<String, String> names) {
+        String free = Layout.free(name, taken);
+        taken.add(free);
+        names.put(name, free);
+        return free;
+    }
+}

@@ -1,0 +1,158 @@
+package stillturning.desktop.draft.edits;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import stillturning.desktop.draft.ChangeRefused;
+import stillturning.desktop.draft.edits.Layout.Run;
+import stillturning.desktop.draft.edits.Mentions.Mention;
+import stillturning.yaml.Places;
+
+/** Takes parts and runs out of a candidate's file, with everything that speaks of them. */
+final class Deletion {
+
+    private final Layout layout;
+    private final Pen pen;
+    private final Set<String> gone = new LinkedHashSet<>();
+    private final Set<Run> cut = new LinkedHashSet<>();
+    private final List<String> also = new ArrayList<>();
+
+    /**
+     * @param parts names of parts that the file writes
+     * @param runs runs that go anyway
+     */
+    Deletion(Layout layout, Set<String> parts, Set<Run> runs, Pen pen) {
+        this.layout = layout;
+        this.pen = pen;
+        gone.addAll(parts);
+        runs.forEach(this::cut);
+        followRuns();
+    }
+
+    private void cut(Run run) {
+        cut.add(run);
+        gone.addAll(run.line().makes(Naming.prefix(run.key())));
+        boolean lastFeed =
+                run.section().equals(Layout.FEEDS)
+                        && layout.runs().stream()
+                                .filter(r -> r.section().equals(Layout.FEEDS))
+                                .filter(r -> !cut.contains(r))
+                                .noneMatch(
+                                        r -> Naming.part(r.key()).equals(Naming.part(run.key())));
+        if (lastFeed) {
+            gone.add(Naming.part(run.key()) + "-return");
+        }
+    }
+
+    /** A run that starts or ends at what is gone goes too, and with it what it makes. */
+    private void followRuns() {
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (Run run : layout.runs()) {
+                if (!cut.contains(run) && run.line().ends(gone::contains)) {
+                    cut(run);
+                    also.add("takes the " + word(run) + " " + run.key() + " out");
+                    more = true;
+                }
+            }
+        }
+    }
+
+    private static String word(Run run) {
+        return run.section().equals(Layout.FEEDS) ? "feed of" : "link";
+    }
+
+    /** Writes it; what it takes along is told. */
+    List<String> write() throws ChangeRefused {
+        Mentions mentions = new Mentions(layout.all());
+        runs();
+        for (String part : gone) {
+            if (layout.parts().containsKey(part)) {
+                pen.remove(Places.under(Layout.PARTS, part));
+            }
+        }
+        shares();
+        Set<String> cues = new LinkedHashSet<>();
+        Set<String> procedures = new LinkedHashSet<>();
+        for (Mention mention : mentions.of(gone::contains)) {
+            switch (mention.kind()) {
+                case NOTE, POSITION, RETURN, SHOWN -> pen.remove(mention.path());
+                case CUE -> cues.add(mention.owner());
+                case ACTOR -> procedures.add(mention.owner());
+                case SHARE, SHED, LEFT_OUT -> {} // list by list
+            }
+        }
+        sheds();
+        cues(cues, procedures);
+        return also;
+    }
+
+    private void runs() throws ChangeRefused {
+        for (Run run : layout.runs()) {
+            RunLine left = run.line().without(gone::contains);
+            if (cut.contains(run)) {
+                pen.remove(run.path());
+            } else if (!left.equals(run.line())) {
+                pen.set(run.path(), left.text());
+                also.add("leads " + run.key() + " past it");
+            }
+        }
+    }
+
+    private void shares() throws ChangeRefused {
+        Set<String> names = new LinkedHashSet<>(gone);
+        cut.forEach(run -> names.add(run.key()));
+        List<Written> shares = layout.all().under("shares").items();
+        for (int i = shares.size() - 1; i >= 0; i--) {
+            List<String> parts = shares.get(i).under("parts").itemTexts();
+            List<Integer> out = indices(parts, names);
+            String path = Places.item("shares", i);
+            if (!out.isEmpty() && parts.size() - out.size() < 2) {
+                pen.remove(path);
+                also.add("takes out what only one part would share");
+            } else {
+                pen.removeItems(Places.under(path, "parts"), out);
+            }
+        }
+    }
+
+    private void sheds() throws ChangeRefused {
+        Written procedures = layout.all().under("procedures");
+        for (String procedure : procedures.fields().keySet()) {
+            List<String> sheds = procedures.under(procedure).under("sheds").itemTexts();
+            String path = Places.under(Places.under("procedures", procedure), "sheds");
+            pen.removeItems(path, indices(sheds, gone));
+        }
+    }
+
+    private static List<Integer> indices(List<String> items, Set<String> names) {
+        List<Integer> indices = new ArrayList<>();
+        for (int i = 0; i < items.size(); i++) {
+            if (names.contains(items.get(i)) || names.contains(Naming.part(items.get(i)))) {
+                indices.add(i);
+            }
+        }
+        return indices;
+    }
+
+    /** A procedure goes with the last cue that starts it, and with what does it. */
+    private void cues(Set<String> cues, Set<String> procedures) throws ChangeRefused {
+        Written all = layout.all().under("procedures");
+        for (String procedure : all.fields().keySet()) {
+            List<String> when = all.under(procedure).under("when").itemTexts();
+            List<Integer> out = indices(when, cues);
+            if (procedures.contains(procedure) || (!out.isEmpty() && out.size() == when.size())) {
+                pen.remove(Places.under("procedures", procedure));
+                also.add("takes the procedure " + procedure + " out");
+            } else {
+                pen.removeItems(Places.under(Places.under("procedures", procedure), "when"), out);
+            }
+        }
+        for (String cue : cues) {
+            pen.remove(Places.under("sees", cue));
+            also.add("takes the cue " + cue + " out");
+        }
+    }
+}

@@ -1,0 +1,94 @@
+package stillturning.desktop.draft.edits;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stillturning.desktop.draft.ChangeRefused;
+import stillturning.yaml.YamlValue;
+
+/** The text of a candidate to begin with: one battery, one bus, every load on it. */
+final class EmptyCandidate {
+
+    private static final double MOST_FUSE_AMPS = 100;
+
+    private final Loads loads;
+    private final String home;
+    private final Set<String> grounds = new LinkedHashSet<>();
+
+    EmptyCandidate(Loads loads) throws ChangeRefused {
+        if (loads.zones().isEmpty()) {
+            throw new ChangeRefused("the study has no zones yet; add one, such as panel");
+        }
+        this.loads = loads;
+        this.home = loads.zones().get(0);
+        grounds.add(home);
+        loads.names().forEach(load -> loads.zone(load).ifPresent(grounds::add));
+    }
+
+    /** The start of a file, to be filled by {@link #fill}. */
+    static final String START =
+            "candidate: \"\"\nparts: {}\nreturns: {}\nlinks: {}\nfeeds: {}\npositions: {flight: {}}\n";
+
+    void fill(String title, Pen pen) throws ChangeRefused {
+        pen.set("candidate", title);
+        parts(pen);
+        for (String zone : grounds) {
+            pen.put("returns", zone, YamlValue.text(zone + "-ground"));
+        }
+        link(pen, "battery-minus", "from battery.minus to " + home + "-ground, wire AWG 4");
+        link(pen, "battery-lead", "from battery to main-bus" + fuse() + ", wire AWG 4");
+        for (String load : loads.names()) {
+            feeds(load, pen);
+        }
+    }
+
+    private void parts(Pen pen) throws ChangeRefused {
+        boolean twice = loads.isTwiceTheVoltage();
+        pen.put(Layout.PARTS, "battery", part("battery", Map.of(), home, twice));
+        pen.put(Layout.PARTS, "main-bus", part("bus", Map.of(), home, twice));
+        for (String zone : grounds) {
+            Map<String, String> bolted = Map.of("on-structure", "yes");
+            pen.put(Layout.PARTS, zone + "-ground", part("ground", bolted, zone, twice));
+        }
+    }
+
+    private static YamlValue part(
+            String kind, Map<String, String> settings, String zone, boolean twice)
+            throws ChangeRefused {
+        return PartDefaults.fields(kind, Optional.empty(), zone, settings, twice);
+    }
+
+    private static void link(Pen pen, String name, String text) throws ChangeRefused {
+        pen.put(Layout.LINKS, name, YamlValue.text(text));
+    }
+
+    /** A fuse for all that the bus feeds; none where no usual one is large enough. */
+    private String fuse() {
+        double amps =
+                loads.names().stream()
+                        .filter(load -> !loads.isStarter(load))
+                        .mapToDouble(load -> loads.amps(load).orElse(0.0))
+                        .sum();
+        return Protection.rating(Math.min(amps, MOST_FUSE_AMPS))
+                .map(rating -> ", fuse " + rating + " class high-current")
+                .orElse("");
+    }
+
+    private void feeds(String load, Pen pen) throws ChangeRefused {
+        List<String> inputs = loads.inputs(load);
+        for (String input : inputs) {
+            String key = inputs.size() == 1 ? load : load + "." + input;
+            String text =
+                    loads.isStarter(load)
+                            ? "from battery, wire AWG 2"
+                            : "from main-bus"
+                                    + loads.amps(load)
+                                            .flatMap(Protection::rating)
+                                            .map(r -> ", breaker " + r)
+                                            .orElse("");
+            pen.put(Layout.FEEDS, key, YamlValue.text(text));
+        }
+    }
+}

@@ -1,0 +1,156 @@
+package stillturning.desktop.draft.edits;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import stillturning.desktop.draft.ChangeRefused;
+import stillturning.model.Terminal;
+import stillturning.yaml.Places;
+import stillturning.yaml.YamlValue;
+
+/** Joins two terminals by a new run. */
+final class Joining {
+
+    private static final Pattern CHANNEL = Pattern.compile("out-(?<number>[0-9]+)");
+    private static final Pattern NEAR_PIN = Pattern.compile("(?<number>[0-9]+)a");
+    private static final Set<String> IN_LINE =
+            Set.of("fuse", "breaker", "diode", "contactor", "converter", "overvoltage-guard");
+    private static final Set<String> PROTECTS = Set.of("fuse", "breaker");
+    private static final String GROUND = "ground";
+    private static final String WIRE = "wire";
+
+    private final Layout layout;
+    private final Loads loads;
+    private final Pen pen;
+
+    Joining(Layout layout, Loads loads, Pen pen) {
+        this.layout = layout;
+        this.loads = loads;
+        this.pen = pen;
+    }
+
+    /**
+     * Writes the run.
+     *
+     * @param items what lies in it, as text; a usual first guess if empty
+     * @return the name of the run
+     */
+    String join(Terminal one, Terminal other, Optional<String> items) throws ChangeRefused {
+        refuseUnknown(one);
+        refuseUnknown(other);
+        if (one.equals(other)) {
+            throw new ChangeRefused("both ends are " + one + "; join it to something else");
+        }
+        boolean turned =
+                (isInput(one) && !isInput(other))
+                        || (isGround(one) && !isGround(other) && !isInput(other));
+        Terminal from = turned ? other : one;
+        Terminal to = turned ? one : other;
+        return isInput(to) ? feed(from, to, items) : link(from, to, items.orElse(WIRE));
+    }
+
+    private void refuseUnknown(Terminal terminal) throws ChangeRefused {
+        boolean known =
+                layout.parts().containsKey(terminal.part())
+                        || loads.names().contains(terminal.part())
+                        || layout.maker(terminal.part()).isPresent();
+        if (!known) {
+            throw new ChangeRefused(
+                    "there is no part \"" + terminal.part() + "\" in this candidate; add it first");
+        }
+    }
+
+    private boolean isInput(Terminal terminal) {
+        return loads.names().contains(terminal.part())
+                && loads.inputs(terminal.part()).contains(terminal.name());
+    }
+
+    private boolean isGround(Terminal terminal) {
+        return layout.kind(terminal.part()).filter(GROUND::equals).isPresent();
+    }
+
+    private String feed(Terminal from, Terminal to, Optional<String> items) throws ChangeRefused {
+        String load = to.part();
+        String key = loads.inputs(load).size() == 1 ? load : load + "." + to.name();
+        if (layout.all().under(Layout.FEEDS).fields().containsKey(key)) {
+            throw new ChangeRefused(
+                    key + " is fed already; cut that feed first, or lead it to another input");
+        }
+        int out = List.copyOf(layout.leavesOut()).indexOf(load);
+        if (out >= 0) {
+            pen.remove(Places.item(Layout.LEAVES_OUT, out));
+        }
+        String more = items.orElseGet(() -> usual(from, load));
+        String text = "from " + end(from, true) + (more.isEmpty() ? "" : ", " + more);
+        pen.put(Layout.FEEDS, key, YamlValue.text(text));
+        return key;
+    }
+
+    /** A protector, unless the run starts at one or cranks the engine. */
+    private String usual(Terminal from, String load) {
+        String kind = layout.kind(from.part()).orElse("");
+        boolean protectedAlready =
+                PROTECTS.contains(kind)
+                        || kind.equals("controller")
+                        || layout.maker(from.part()).isPresent();
+        if (protectedAlready || loads.isStarter(load)) {
+            return "";
+        }
+        String word = kind.equals("battery") ? "fuse " : "breaker ";
+        return loads.amps(load).flatMap(Protection::rating).map(word::concat).orElse("");
+    }
+
+    private String link(Terminal from, Terminal to, String items) throws ChangeRefused {
+        String wanted =
+                isGround(to) && !isGround(from)
+                        ? from.part() + "-" + from.name()
+                        : from.part() + "-to-" + to.part();
+        String name = freeRun(wanted, layout.taken());
+        String ends = "from " + end(from, true) + " to " + end(to, false);
+        pen.put(Layout.LINKS, name, YamlValue.text(ends + ", " + items));
+        return name;
+    }
+
+    /** A name for a run that makes nothing of a name that is taken. */
+    private static String freeRun(String wanted, Set<String> taken) {
+        String name = wanted;
+        for (int count = 2; taken.contains(name) || taken.contains(name + "-" + WIRE); count++) {
+            name = wanted + "-" + count;
+        }
+        return name;
+    }
+
+    /** How a run names where it starts or ends. */
+    private String end(Terminal terminal, boolean start) {
+        String kind = layout.kind(terminal.part()).orElse("");
+        Matcher channel = CHANNEL.matcher(terminal.name());
+        if (kind.equals("controller") && channel.matches()) {
+            return terminal.part() + " channel " + channel.group("number");
+        }
+        boolean understood =
+                switch (kind) {
+                    case "bus" -> true;
+                    case GROUND -> terminal.name().equals("stud");
+                    case "battery" -> terminal.name().equals("plus");
+                    case "alternator" -> terminal.name().equals(start ? "output" : "field");
+                    default ->
+                            IN_LINE.contains(kind) && terminal.name().equals(start ? "out" : "in");
+                };
+        return understood ? terminal.part() : terminal.toString();
+    }
+
+    /** How a run leads through a part, entering at a terminal. */
+    String through(Terminal near) throws ChangeRefused {
+        refuseUnknown(near);
+        String kind = layout.kind(near.part()).orElse("");
+        Matcher pin = NEAR_PIN.matcher(near.name());
+        if (kind.equals("connector") && pin.matches()) {
+            return "via " + near.part() + " pin " + pin.group("number");
+        }
+        boolean several = kind.equals("connector") || kind.equals("switch");
+        boolean single = near.name().equals("in") || near.name().equals("out");
+        return "via " + (several && !single ? near : near.part());
+    }
+}

@@ -1,0 +1,126 @@
+package stillturning.desktop.draft.edits;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import stillturning.desktop.draft.ChangeRefused;
+import stillturning.yaml.Places;
+
+/** Where a candidate's file speaks of a part outside its runs. */
+final class Mentions {
+
+    private static final List<String> BY_PART = List.of("wires", "arms", "fails");
+    private static final List<String> CUE_PARTS = List.of("at", "alternator", "load");
+
+    /** What is said of the part there. */
+    enum Kind {
+        /** Something of its own; the part is the key. */
+        NOTE,
+        /** A lever's position; the part is the key. */
+        POSITION,
+        RETURN,
+        SHARE,
+        CUE,
+        SHOWN,
+        SHED,
+        ACTOR,
+        LEFT_OUT
+    }
+
+    /**
+     * One place.
+     *
+     * @param name the part, perhaps with a terminal or a channel
+     * @param owner name of the cue or procedure that it belongs to; empty elsewhere
+     */
+    record Mention(Kind kind, String path, String name, String owner) {
+
+        boolean isKey() {
+            return kind == Kind.NOTE || kind == Kind.POSITION;
+        }
+    }
+
+    private final List<Mention> all = new ArrayList<>();
+
+    Mentions(Written file) {
+        file.under("returns")
+                .texts()
+                .forEach((zone, g) -> add(Kind.RETURN, path("returns", zone), g));
+        for (String section : BY_PART) {
+            keys(Kind.NOTE, section, file.under(section));
+        }
+        shares(file.under("shares"));
+        Written positions = file.under("positions");
+        for (String configuration : positions.fields().keySet()) {
+            keys(Kind.POSITION, path("positions", configuration), positions.under(configuration));
+        }
+        Written cues = file.under("sees");
+        cues.fields().keySet().forEach(cue -> cue(cue, cues.under(cue)));
+        items(Kind.LEFT_OUT, Layout.LEAVES_OUT, file.under(Layout.LEAVES_OUT));
+        Written procedures = file.under("procedures");
+        procedures.fields().keySet().forEach(p -> procedure(p, procedures.under(p)));
+    }
+
+    private static String path(String section, String key) {
+        return Places.under(section, key);
+    }
+
+    private void add(Kind kind, String path, String name) {
+        all.add(new Mention(kind, path, name, ""));
+    }
+
+    private void keys(Kind kind, String section, Written written) {
+        written.fields().keySet().forEach(key -> add(kind, path(section, key), key));
+    }
+
+    private void shares(Written shares) {
+        for (int i = 0; i < shares.items().size(); i++) {
+            String list = path(Places.item("shares", i), "parts");
+            items(Kind.SHARE, list, shares.items().get(i).under("parts"));
+        }
+    }
+
+    private void items(Kind kind, String list, Written written) {
+        List<String> names = written.itemTexts();
+        for (int i = 0; i < names.size(); i++) {
+            add(kind, Places.item(list, i), names.get(i));
+        }
+    }
+
+    private void cue(String cue, Written written) {
+        String at = path("sees", cue);
+        for (String key : CUE_PARTS) {
+            written.text(key).ifPresent(n -> all.add(new Mention(Kind.CUE, path(at, key), n, cue)));
+        }
+        written.text("shown-by").ifPresent(n -> add(Kind.SHOWN, path(at, "shown-by"), n));
+    }
+
+    private void procedure(String procedure, Written written) {
+        String at = path("procedures", procedure);
+        keys(Kind.POSITION, path(at, "moves"), written.under("moves"));
+        items(Kind.SHED, path(at, "sheds"), written.under("sheds"));
+        written.text("by")
+                .ifPresent(by -> all.add(new Mention(Kind.ACTOR, path(at, "by"), by, procedure)));
+    }
+
+    /** Those that speak of such parts. */
+    List<Mention> of(Predicate<String> part) {
+        return all.stream().filter(m -> part.test(Naming.part(m.name))).toList();
+    }
+
+    /** Writes other names in their places. */
+    void rename(UnaryOperator<String> names, Pen pen) throws ChangeRefused {
+        for (Mention mention : all) {
+            String name = Naming.renamed(mention.name, names);
+            if (name.equals(mention.name)) {
+                continue;
+            }
+            if (mention.isKey()) {
+                pen.rename(mention.path, name);
+            } else {
+                pen.set(mention.path, name);
+            }
+        }
+    }
+}

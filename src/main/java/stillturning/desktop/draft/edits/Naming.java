@@ -1,0 +1,32 @@
+package stillturning.desktop.draft.edits;
+
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/** How parts are named where something speaks of them: {@code main-bus}, {@code main-bus.bar}. */
+final class Naming {
+
+    private Naming() {}
+
+    /** The part of a name that may lead to a terminal or a channel. */
+    static String part(String name) {
+        int point = name.indexOf('.');
+        return point < 0 ? name : name.substring(0, point);
+    }
+
+    /** What stands behind the part. */
+    static Optional<String> behind(String name) {
+        int point = name.indexOf('.');
+        return point < 0 ? Optional.empty() : Optional.of(name.substring(point + 1));
+    }
+
+    /** The same terminal or channel of another part. */
+    static String renamed(String name, UnaryOperator<String> parts) {
+        return parts.apply(part(name)) + behind(name).map(b -> "." + b).orElse("");
+    }
+
+    /** What the names of a run's own parts start with. */
+    static String prefix(String run) {
+        return run.replace('.', '-');
+    }
+}

@@ -1,0 +1,135 @@
+package stillturning.desktop.draft.edits;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import stillturning.desktop.draft.ChangeRefused;
+import stillturning.files.entry.Catalogue;
+import stillturning.files.entry.PartEntry;
+import stillturning.files.entry.PartEntry.SwitchEntry;
+import stillturning.files.entry.PartEntry.Throws;
+import stillturning.files.entry.Price;
+import stillturning.files.entry.Values;
+import stillturning.quantity.Quantity;
+import stillturning.yaml.Given;
+import stillturning.yaml.Origin;
+import stillturning.yaml.YamlValue;
+
+/** What a new part needs written down beside its class, so that it can be read at once. */
+final class PartDefaults {
+
+    private static final Map<String, Map<String, String>> OPEN =
+            Map.of(
+                    "fuse", Map.of("rating", "10 A (guess)"),
+                    "breaker", Map.of("rating", "5 A (guess)"),
+                    "wire", Map.of("gauge", "AWG 18", "length", "1 m (guess)"));
+    private static final Map<String, Integer> POWER_OF_VOLTS =
+            Map.of(
+                    "nominal", 1,
+                    "set-point", 1,
+                    "dump-clamp", 1,
+                    "pull-in", 1,
+                    "drop-out", 1,
+                    "output", 1,
+                    "trip", 1,
+                    "field-resistance", 2,
+                    "coil-resistance", 2);
+
+    private PartDefaults() {}
+
+    /**
+     * The fields of a new part.
+     *
+     * @param settings what is known of it, by key; the rest is filled in where the class leaves it
+     *     open, and where the aircraft has twice the catalogue's voltage
+     * @throws ChangeRefused if there is no such kind or class
+     */
+    static YamlValue.Fields fields(
+            String kind,
+            Optional<String> ofClass,
+            String zone,
+            Map<String, String> settings,
+            boolean twice)
+            throws ChangeRefused {
+        PartEntry entry = entry(kind, ofClass);
+        Map<String, YamlValue> fields = new LinkedHashMap<>();
+        fields.put("is", YamlValue.text(kind));
+        ofClass.ifPresent(c -> fields.put("class", YamlValue.text(c)));
+        fields.put("zone", YamlValue.text(zone));
+        new TreeMap<>(OPEN.getOrDefault(kind, Map.of()))
+                .forEach((key, text) -> fields.put(key, YamlValue.text(text)));
+        if (kind.equals("controller")) {
+            fields.put("channels", YamlValue.texts("5 A", "5 A", "5 A", "5 A"));
+        }
+        if (twice) {
+            doubled(entry).forEach((key, text) -> fields.put(key, YamlValue.text(text)));
+        }
+        settings.forEach((key, text) -> fields.put(key, YamlValue.text(text)));
+        List<YamlValue.Field> all = new ArrayList<>();
+        fields.forEach((key, value) -> all.add(new YamlValue.Field(key, value)));
+        return new YamlValue.Fields(all);
+    }
+
+    private static PartEntry entry(String kind, Optional<String> ofClass) throws ChangeRefused {
+        if (!Catalogue.shipped().kinds().contains(kind)) {
+            throw new ChangeRefused(
+                    "the catalogue knows no kind of part \""
+                            + kind
+                            + "\"; take one of "
+                            + String.join(", ", Catalogue.shipped().kinds()));
+        }
+        Map<String, PartEntry> classes = Catalogue.shipped().classesOf(kind);
+        if (ofClass.isPresent() && !classes.containsKey(ofClass.get())) {
+            throw new ChangeRefused(
+                    "the catalogue has no "
+                            + kind
+                            + " class \""
+                            + ofClass.get()
+                            + "\"; take one of "
+                            + String.join(", ", classes.keySet()));
+        }
+        return ofClass.map(classes::get).orElseGet(() -> classes.values().iterator().next());
+    }
+
+    /** Where a new switch stands in flight; absent for what is no switch. */
+    static Optional<String> position(String kind, Optional<String> ofClass) throws ChangeRefused {
+        PartEntry entry = entry(kind, ofClass);
+        if (!(entry instanceof SwitchEntry lever)) {
+            return Optional.empty();
+        }
+        boolean single = lever.throwing().orElse(Throws.SINGLE) == Throws.SINGLE;
+        return Optional.of(single ? "on" : "off");
+    }
+
+    /** The class's voltages twice as high, and what must stay in step with them. */
+    private static Map<String, String> doubled(PartEntry entry) {
+        Map<String, String> doubled = new LinkedHashMap<>();
+        Values.mapped(
+                entry,
+                "",
+                new Values.Change() {
+                    @Override
+                    public Given given(String path, Given value) {
+                        Integer power = POWER_OF_VOLTS.get(path);
+                        if (power != null) {
+                            double factor = Math.pow(2, power);
+                            Quantity quantity =
+                                    Quantity.of(
+                                            value.quantity().si() * factor,
+                                            value.quantity().dimension());
+                            doubled.put(path, new Given(quantity, Origin.GUESSED, "").written());
+                        }
+                        return value;
+                    }
+
+                    @Override
+                    public Price price(String path, Price value) {
+                        return value;
+                    }
+                });
+        return doubled;
+    }
+}

@@ -1,0 +1,63 @@
+package stillturning.desktop.draft.edits;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import stillturning.desktop.draft.ChangeRefused;
+import stillturning.files.entry.Names;
+import stillturning.yaml.Places;
+
+/** Gives parts and links other names, wherever a candidate's file speaks of them. */
+final class Renaming {
+
+    private Renaming() {}
+
+    /** A part of another name. */
+    static void part(Layout layout, String from, String to, Pen pen) throws ChangeRefused {
+        refuse(to, layout);
+        everywhere(layout, Map.of(from, to), pen);
+        pen.rename(Places.under(Layout.PARTS, from), to);
+    }
+
+    /** A link of another name; what it makes is named after it. */
+    static void link(Layout layout, Layout.Run link, String to, Pen pen) throws ChangeRefused {
+        refuse(to, layout);
+        everywhere(layout, madeBy(link, to), pen);
+        pen.rename(link.path(), to);
+    }
+
+    /** The names that a run's name takes along with it. */
+    static Map<String, String> madeBy(Layout.Run run, String to) {
+        Map<String, String> names = new HashMap<>();
+        String before = Naming.prefix(run.key());
+        names.put(before, to);
+        for (String made : run.line().makes(before)) {
+            names.put(made, Naming.prefix(to) + made.substring(before.length()));
+        }
+        return names;
+    }
+
+    private static void refuse(String name, Layout layout) throws ChangeRefused {
+        if (!Names.isPlain(name)) {
+            throw new ChangeRefused(
+                    "\""
+                            + name
+                            + "\" cannot be a name; use lower case letters, digits and hyphens");
+        }
+        if (layout.taken().contains(name)) {
+            throw new ChangeRefused("\"" + name + "\" is there already; take another name");
+        }
+    }
+
+    private static void everywhere(Layout layout, Map<String, String> names, Pen pen)
+            throws ChangeRefused {
+        UnaryOperator<String> renamed = name -> names.getOrDefault(name, name);
+        for (Layout.Run run : layout.runs()) {
+            RunLine line = run.line().renamed(renamed);
+            if (!line.equals(run.line())) {
+                pen.set(run.path(), line.text());
+            }
+        }
+        new Mentions(layout.all()).rename(renamed, pen);
+    }
+}

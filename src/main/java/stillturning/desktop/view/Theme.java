@@ -1,0 +1,63 @@
+package stillturning.desktop.view;
+
+import static java.util.Objects.requireNonNull;
+
+import atlantafx.base.theme.PrimerDark;
+import atlantafx.base.theme.PrimerLight;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Locale;
+import javafx.application.Application;
+import javafx.css.PseudoClass;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.text.Font;
+import stillturning.desktop.viewmodel.Settings;
+import stillturning.desktop.viewmodel.Settings.Paper;
+
+/** Colours, letters and their size. */
+public final class Theme {
+
+    private static final double USUAL_PIXELS = 13;
+    private static final String SHEET = "desktop.css";
+    private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
+
+    private static final List<String> FONTS =
+            List.of("DejaVuSans.ttf", "DejaVuSans-Bold.ttf", "DejaVuSansMono.ttf");
+
+    private Theme() {}
+
+    /** Loads the letters that the program brings along, so that screens look alike everywhere. */
+    public static void loadFonts() {
+        for (String font : FONTS) {
+            String at = "fonts/" + font;
+            try (InputStream in = requireNonNull(Theme.class.getResourceAsStream(at), at)) {
+                Font.loadFont(in, USUAL_PIXELS);
+            } catch (IOException unreadable) {
+                throw new UncheckedIOException(unreadable);
+            }
+        }
+    }
+
+    /** Puts the chosen colours and the chosen size on everything that the program shows. */
+    public static void apply(Scene scene, Settings settings) {
+        boolean dark = settings.paper() == Paper.DARK;
+        Application.setUserAgentStylesheet(
+                dark
+                        ? new PrimerDark().getUserAgentStylesheet()
+                        : new PrimerLight().getUserAgentStylesheet());
+        String sheet = requireNonNull(Theme.class.getResource(SHEET), SHEET).toExternalForm();
+        if (!scene.getStylesheets().contains(sheet)) {
+            scene.getStylesheets().add(sheet);
+        }
+        Parent root = scene.getRoot();
+        root.pseudoClassStateChanged(DARK, dark);
+        root.setStyle(
+                String.format(
+                        Locale.ROOT,
+                        "-fx-font-size: %.1fpx;",
+                        USUAL_PIXELS * settings.scalePercent() / 100));
+    }
+}

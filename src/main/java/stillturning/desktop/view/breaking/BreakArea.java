@@ -1,0 +1,149 @@
+package stillturning.desktop.view.breaking;
+
+import java.util.Optional;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.breaking.Breaking;
+import stillturning.desktop.viewmodel.breaking.FailureMatrix;
+import stillturning.desktop.viewmodel.breaking.Played;
+import stillturning.desktop.view.Area;
+
+/** Breaking parts and watching what follows; and all failures of all candidates at a glance. */
+public final class BreakArea implements Area {
+
+    private static final double[] COLUMNS = {0.18, 0.77};
+    private static final double[] STORY_OVER_STEPS = {0.7};
+    private static final double[] DIAGRAM_OVER_PLOT = {0.66};
+
+    private final Breaking breaking;
+    private final DiagramPane diagram;
+    private final TimeBar timeBar;
+    private final PlotPane plot;
+    private final StoryPane story;
+    private final StepsPane steps;
+    private final EndingPane ending;
+    private final Label outcome = new Label();
+    private final Label notice = new Label();
+    private final Tab one;
+    private final TabPane view;
+
+    public BreakArea(Desk desk) {
+        breaking = new Breaking(desk);
+        diagram = new DiagramPane(breaking);
+        timeBar = new TimeBar(breaking);
+        plot = new PlotPane(breaking);
+        story = new StoryPane(breaking);
+        steps = new StepsPane(breaking);
+        ending = new EndingPane(breaking);
+        SplitPane columns = new SplitPane(new FailureList(breaking), middle(), right());
+        columns.setDividerPositions(COLUMNS);
+        SplitPane.setResizableWithParent(columns.getItems().get(0), false);
+        SplitPane.setResizableWithParent(columns.getItems().get(2), false);
+        one = tab("One story", columns);
+        Tab all = tab("All failures", new MatrixPane(new FailureMatrix(desk)));
+        view = new TabPane(one, all);
+        view.setId("break-tabs");
+        breaking.played().addListener((of, before, now) -> take());
+        breaking.pilot().addListener((of, before, now) -> take());
+        breaking.refusal().addListener((of, before, now) -> warn());
+        desk.read().addListener((of, before, now) -> warn());
+        take();
+    }
+
+    private static Tab tab(String words, Node content) {
+        Tab tab = new Tab(words, content);
+        tab.setClosable(false);
+        return tab;
+    }
+
+    private Node middle() {
+        notice.setId("break-notice");
+        notice.setWrapText(true);
+        notice.setMaxWidth(Double.MAX_VALUE);
+        notice.setMinHeight(Region.USE_PREF_SIZE);
+        notice.getStyleClass().addAll("notice", "notice-warning");
+        notice.visibleProperty().bind(notice.textProperty().isNotEmpty());
+        notice.managedProperty().bind(notice.visibleProperty());
+        SplitPane pictures = new SplitPane(diagram, plot);
+        pictures.setOrientation(Orientation.VERTICAL);
+        pictures.setDividerPositions(DIAGRAM_OVER_PLOT);
+        VBox.setVgrow(pictures, Priority.ALWAYS);
+        VBox middle = new VBox(new PickedBar(breaking), notice, timeBar, pictures);
+        middle.setMinWidth(0);
+        return middle;
+    }
+
+    private Node right() {
+        outcome.setId("break-outcome");
+        outcome.setWrapText(true);
+        outcome.setMinHeight(Region.USE_PREF_SIZE);
+        outcome.getStyleClass().addAll("title-4", "break-outcome");
+        SplitPane words = new SplitPane(story, inScroll(steps));
+        words.setOrientation(Orientation.VERTICAL);
+        words.setDividerPositions(STORY_OVER_STEPS);
+        TabPane tabs = new TabPane(tab("Events", words), tab("What comes of it", ending));
+        VBox.setVgrow(tabs, Priority.ALWAYS);
+        return new VBox(outcome, tabs);
+    }
+
+    private static Node inScroll(Region content) {
+        ScrollPane scroll = new ScrollPane(content);
+        scroll.setFitToWidth(true);
+        scroll.getStyleClass().add("edge-to-edge");
+        return scroll;
+    }
+
+    private void take() {
+        Optional<Played> told = breaking.played().get().filter(p -> !breaking.picked().isEmpty());
+        outcome.setText(told.map(p -> EndingPane.outcome(breaking, p)).orElse("Nothing fails"));
+        timeBar.mark();
+        plot.take();
+        story.tell();
+        steps.take();
+        ending.take();
+        diagram.show();
+        warn();
+    }
+
+    DiagramPane diagram() {
+        return diagram;
+    }
+
+    private void warn() {
+        notice.setText(breaking.notice());
+    }
+
+    @Override
+    public AreaName name() {
+        return AreaName.BREAK;
+    }
+
+    @Override
+    public Region view() {
+        return view;
+    }
+
+    @Override
+    public void show(Destination destination) {
+        destination
+                .subject()
+                .ifPresent(
+                        subject -> {
+                            view.getSelectionModel().select(one);
+                            if (!breaking.pick(subject)) {
+                                breaking.search().set(subject);
+                            }
+                        });
+    }
+}

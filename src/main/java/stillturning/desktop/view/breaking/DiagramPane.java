@@ -1,0 +1,117 @@
+package stillturning.desktop.view.breaking;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.control.CustomMenuItem;
+import javafx.scene.control.Label;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuItem;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.StackPane;
+import stillturning.desktop.viewmodel.breaking.Breaking;
+import stillturning.desktop.viewmodel.breaking.Choice;
+import stillturning.desktop.viewmodel.breaking.Played;
+import stillturning.report.drawing.Picture;
+import stillturning.desktop.view.picture.PictureView;
+
+/** The diagram as it looks at the present time; a part offers the ways in which it can fail. */
+final class DiagramPane extends StackPane {
+
+    private final Breaking breaking;
+    private final PictureView view = new PictureView();
+    private final ContextMenu menu = new ContextMenu();
+    private Optional<Picture> shown = Optional.empty();
+    private double mouseX;
+    private double mouseY;
+
+    DiagramPane(Breaking breaking) {
+        this.breaking = breaking;
+        view.setId("break-diagram");
+        view.setOnMenu(this::ask);
+        view.setOnOpen(key -> ask(Optional.of(key), middleX(), middleY()));
+        view.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> menu.hide());
+        view.addEventFilter(MouseEvent.MOUSE_RELEASED, this::remember);
+        view.setOnPick(this::askAtMouse);
+        getChildren().add(view);
+        getStyleClass().add("paper-frame");
+        setMinSize(0, 0);
+        breaking.scrubber().seconds().addListener((of, before, now) -> show());
+    }
+
+    private void remember(MouseEvent event) {
+        mouseX = event.getScreenX();
+        mouseY = event.getScreenY();
+    }
+
+    private void askAtMouse(List<String> keys) {
+        if (keys.size() == 1) {
+            ask(Optional.of(keys.get(0)), mouseX, mouseY);
+        }
+    }
+
+    private double middleX() {
+        return view.localToScreen(view.getBoundsInLocal()).getCenterX();
+    }
+
+    private double middleY() {
+        return view.localToScreen(view.getBoundsInLocal()).getCenterY();
+    }
+
+    /** Shows the picture of the present time. */
+    void show() {
+        Optional<Played> played = breaking.played().get();
+        Optional<Picture> picture = breaking.picture();
+        if (played.isPresent() && picture.isPresent() && !same(picture.get())) {
+            view.show(played.get().laid().sheet(), picture.get());
+            shown = picture;
+        }
+    }
+
+    /** Pictures are kept while nothing changes, so being the same object tells. */
+    @SuppressWarnings("ReferenceEquality")
+    private boolean same(Picture picture) {
+        return shown.isPresent() && shown.get() == picture;
+    }
+
+    private void ask(Optional<String> key, double screenX, double screenY) {
+        menu.getItems().setAll(offers(key));
+        if (!menu.getItems().isEmpty()) {
+            menu.show(view, screenX, screenY);
+        }
+    }
+
+    /** How the part at a symbol or line can fail, under its name; nothing where there is none. */
+    List<MenuItem> offers(Optional<String> key) {
+        Optional<String> part =
+                breaking.played().get().flatMap(p -> key.flatMap(p.laid().drawn()::partAt));
+        List<Choice> modes = part.map(breaking::of).orElse(List.of());
+        List<MenuItem> items = new ArrayList<>();
+        if (!modes.isEmpty()) {
+            Label heading = new Label(part.orElseThrow() + " fails:");
+            heading.getStyleClass().add("text-muted");
+            CustomMenuItem title = new CustomMenuItem(heading, false);
+            title.setDisable(true);
+            items.add(title);
+            modes.forEach(mode -> items.add(item(mode)));
+        }
+        return items;
+    }
+
+    private MenuItem item(Choice choice) {
+        boolean second = !breaking.picked().isEmpty() && !breaking.picked().contains(choice);
+        MenuItem item = new MenuItem(choice.mode());
+        item.setOnAction(event -> breaking.pick(choice));
+        if (!second) {
+            return item;
+        }
+        Menu both = new Menu(choice.mode());
+        MenuItem alone = new MenuItem("alone");
+        alone.setOnAction(event -> breaking.pick(choice));
+        MenuItem with = new MenuItem("together with what fails already");
+        with.setOnAction(event -> breaking.alsoPick(choice));
+        both.getItems().addAll(alone, with);
+        return both;
+    }
+}

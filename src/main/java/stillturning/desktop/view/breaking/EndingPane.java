@@ -1,0 +1,53 @@
+package stillturning.desktop.view.breaking;
+
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+import stillturning.assess.Outcome;
+import stillturning.desktop.viewmodel.breaking.Breaking;
+import stillturning.desktop.viewmodel.breaking.Played;
+import stillturning.report.Ending;
+import stillturning.report.OutcomeMark;
+
+/** What came of a failure, as labelled facts. */
+final class EndingPane extends ScrollPane {
+
+    private final Breaking breaking;
+    private final VBox facts = new VBox();
+
+    EndingPane(Breaking breaking) {
+        this.breaking = breaking;
+        facts.getStyleClass().add("facts");
+        setContent(facts);
+        setFitToWidth(true);
+        getStyleClass().add("edge-to-edge");
+        setId("story-facts");
+    }
+
+    /** Shows the facts of another story. */
+    void take() {
+        facts.getChildren().clear();
+        breaking.played()
+                .get()
+                .filter(p -> !breaking.picked().isEmpty())
+                .ifPresent(
+                        played ->
+                                Ending.of(played.verdict(), breaking.pilot().get())
+                                        .forEach(this::add));
+    }
+
+    private void add(Ending.Fact fact) {
+        Label label = new Label(fact.label());
+        label.setWrapText(true);
+        label.getStyleClass().addAll("text-small", "text-muted");
+        Label value = new Label(fact.value());
+        value.setWrapText(true);
+        facts.getChildren().add(new VBox(label, value));
+    }
+
+    /** The outcome with its sign. */
+    static String outcome(Breaking breaking, Played played) {
+        Outcome outcome = played.verdict().outcome(breaking.pilot().get());
+        return OutcomeMark.of(outcome).sign() + "  " + outcome.words();
+    }
+}

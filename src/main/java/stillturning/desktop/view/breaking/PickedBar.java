@@ -1,0 +1,92 @@
+package stillturning.desktop.view.breaking;
+
+import java.util.Locale;
+import java.util.Optional;
+import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import stillturning.desktop.viewmodel.breaking.Breaking;
+import stillturning.desktop.viewmodel.breaking.Choice;
+import stillturning.desktop.viewmodel.breaking.When;
+import stillturning.story.Pilot;
+
+/** What fails, when, and what the pilot does about it. */
+final class PickedBar extends FlowPane {
+
+    private final Breaking breaking;
+    private final HBox picked = new HBox();
+    private final Chooser<When> when;
+
+    PickedBar(Breaking breaking) {
+        this.breaking = breaking;
+        getStyleClass().add("picked-bar");
+        picked.getStyleClass().add("in-line");
+        when =
+                new Chooser<>(
+                        "When in the flight it happens",
+                        When::words,
+                        chosen -> breaking.moment().set(Optional.of(chosen.moment())));
+        when.setId("break-moment");
+        when.getStyleClass().add("moment");
+        getChildren().addAll(picked, named("during", when), named("pilot", pilot()));
+        breaking.picked().addListener((ListChangeListener<Choice>) change -> list());
+        breaking.played().addListener((of, before, now) -> offer());
+        list();
+        offer();
+    }
+
+    private static HBox named(String words, Node control) {
+        HBox box = new HBox(new Label(words), control);
+        box.getStyleClass().addAll("in-line", "named");
+        return box;
+    }
+
+    private Node pilot() {
+        HBox buttons = new HBox();
+        ToggleGroup group = new ToggleGroup();
+        for (Pilot pilot : Pilot.values()) {
+            ToggleButton button = new ToggleButton(pilot.words());
+            button.setId("pilot-" + pilot.name().toLowerCase(Locale.ROOT));
+            button.setAccessibleText("Pilot acts " + pilot.words());
+            button.setToggleGroup(group);
+            button.getStyleClass()
+                    .add(
+                            pilot == Pilot.PLANNED
+                                    ? "left-pill"
+                                    : pilot == Pilot.NEVER ? "right-pill" : "center-pill");
+            button.setSelected(breaking.pilot().get() == pilot);
+            button.setOnAction(event -> breaking.pilot().set(pilot));
+            breaking.pilot().addListener((of, before, now) -> button.setSelected(now == pilot));
+            buttons.getChildren().add(button);
+        }
+        return buttons;
+    }
+
+    private void offer() {
+        breaking.moments().stream()
+                .filter(w -> breaking.moment().get().map(w.moment()::equals).orElse(true))
+                .findFirst()
+                .ifPresent(chosen -> when.offer(breaking.moments(), chosen));
+    }
+
+    private void list() {
+        picked.getChildren().clear();
+        if (breaking.picked().isEmpty()) {
+            Label nothing = new Label("Nothing fails yet.");
+            nothing.getStyleClass().add("text-muted");
+            picked.getChildren().add(nothing);
+        }
+        for (Choice choice : breaking.picked()) {
+            Button away = new Button(choice.name() + "  \u00D7");
+            away.getStyleClass().addAll("picked-failure", "small");
+            away.setAccessibleText("Let it not fail: " + choice.name());
+            away.setOnAction(event -> breaking.alsoPick(choice));
+            picked.getChildren().add(away);
+        }
+    }
+}

@@ -1,0 +1,43 @@
+package stillturning.desktop.view.breaking;
+
+import javafx.scene.control.ScrollPane;
+import stillturning.desktop.viewmodel.breaking.Breaking;
+import stillturning.desktop.viewmodel.breaking.Scrubber;
+import stillturning.report.drawing.TimePlot;
+import stillturning.report.StoryPlot;
+import stillturning.desktop.view.picture.PlotView;
+
+/** Voltages and charges beside the time; a click goes to its time. */
+final class PlotPane extends ScrollPane {
+
+    private final Breaking breaking;
+    private final PlotView view = new PlotView();
+
+    PlotPane(Breaking breaking) {
+        this.breaking = breaking;
+        view.setId("story-plot");
+        setContent(view);
+        setFitToWidth(true);
+        setMinHeight(0);
+        getStyleClass().add("edge-to-edge");
+        Scrubber scrubber = breaking.scrubber();
+        scrubber.seconds()
+                .addListener((of, before, now) -> view.secondsProperty().set(now.doubleValue()));
+        view.secondsProperty()
+                .addListener(
+                        (of, before, now) -> {
+                            if (now.doubleValue() != scrubber.seconds().get()) {
+                                scrubber.playing().set(false);
+                                scrubber.to(now.doubleValue());
+                            }
+                        });
+    }
+
+    /** Shows the plot of another story. */
+    void take() {
+        breaking.story()
+                .map(watched -> StoryPlot.plot("plot", "", watched.story()))
+                .ifPresent(plot -> view.show(TimePlot.sheet(plot)));
+        view.secondsProperty().set(breaking.scrubber().seconds().get());
+    }
+}

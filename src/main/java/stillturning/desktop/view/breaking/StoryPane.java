@@ -1,0 +1,142 @@
+package stillturning.desktop.view.breaking;
+
+import javafx.css.PseudoClass;
+import javafx.geometry.VPos;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import stillturning.desktop.viewmodel.breaking.Breaking;
+import stillturning.report.Telling.Line;
+import stillturning.desktop.view.WordyCell;
+import stillturning.story.Happening.Kind;
+
+/** The story in words; a line is where one can go, and the present one is marked. */
+final class StoryPane extends VBox {
+
+    /** Room beside the words of a line (pixels). */
+    private static final double EDGES = 18;
+
+    private static final PseudoClass AHEAD = PseudoClass.getPseudoClass("ahead");
+
+    private final Breaking breaking;
+    private final ListView<Line> lines = new ListView<>();
+    private int present = -1;
+    private boolean following;
+
+    StoryPane(Breaking breaking) {
+        this.breaking = breaking;
+        lines.setId("story-lines");
+        lines.setAccessibleText("The story, event by event");
+        lines.setCellFactory(of -> new Cell());
+        lines.setPlaceholder(placeholder());
+        VBox.setVgrow(lines, Priority.ALWAYS);
+        getChildren().add(lines);
+        lines.getSelectionModel()
+                .selectedItemProperty()
+                .addListener((of, before, now) -> goTo(now));
+        breaking.scrubber().seconds().addListener((of, before, now) -> follow());
+    }
+
+    private static Label placeholder() {
+        Label words =
+                new Label(
+                        "Pick a failure on the left, or a part in the diagram and then how it"
+                                + " fails. What follows is told here, event by event.");
+        words.getStyleClass().add("empty-words");
+        return words;
+    }
+
+    /** Tells the story anew. */
+    void tell() {
+        following = true;
+        if (breaking.picked().isEmpty()) {
+            lines.getItems().clear();
+        } else {
+            lines.getItems().setAll(breaking.lines());
+        }
+        present = -1;
+        following = false;
+        follow();
+    }
+
+    private void goTo(@Nullable Line line) {
+        if (line != null && !following) {
+            breaking.scrubber().playing().set(false);
+            breaking.scrubber().to(line.seconds());
+        }
+    }
+
+    private void follow() {
+        double now = breaking.scrubber().seconds().get();
+        int last = -1;
+        for (Line line : lines.getItems()) {
+            last += line.seconds() <= now ? 1 : 0;
+        }
+        if (last == present) {
+            return;
+        }
+        present = last;
+        following = true;
+        Line chosen = lines.getSelectionModel().getSelectedItem();
+        boolean stays = last >= 0 && chosen != null && chosen.seconds() == at(last);
+        if (!stays) {
+            lines.getSelectionModel().clearAndSelect(last);
+            lines.scrollTo(Math.max(0, last - 3));
+        }
+        lines.refresh();
+        following = false;
+    }
+
+    private double at(int line) {
+        return lines.getItems().get(line).seconds();
+    }
+
+    private final class Cell extends WordyCell<Line> {
+        private final Label time = new Label();
+        private final Label words = new Label();
+        private final Label chain = new Label();
+        private final GridPane row = new GridPane();
+
+        Cell() {
+            ColumnConstraints first = new ColumnConstraints();
+            first.setMinWidth(USE_PREF_SIZE);
+            ColumnConstraints rest = new ColumnConstraints();
+            rest.setHgrow(Priority.ALWAYS);
+            row.getColumnConstraints().addAll(first, rest);
+            row.getStyleClass().add("story-line");
+            words.setWrapText(true);
+            words.setMinHeight(USE_PREF_SIZE);
+            time.getStyleClass().add("story-time");
+            chain.getStyleClass().add("story-chain");
+            GridPane.setValignment(time, VPos.TOP);
+            row.add(time, 0, 0);
+            row.add(words, 1, 0);
+            row.add(chain, 1, 1);
+            row.prefWidthProperty().bind(widthProperty().subtract(EDGES));
+        }
+
+        @Override
+        protected void updateItem(@Nullable Line line, boolean empty) {
+            super.updateItem(line, empty);
+            if (empty || line == null) {
+                setGraphic(null);
+                pseudoClassStateChanged(AHEAD, false);
+                return;
+            }
+            setGraphic(row);
+            double now = breaking.scrubber().seconds().get();
+            pseudoClassStateChanged(AHEAD, line.seconds() > now);
+            time.setText(line.time());
+            words.setText((line.kind() == Kind.PILOT ? "\u25B8 " : "") + line.event());
+            chain.setText(
+                    line.because() > 0
+                            ? line.number() + ", because of " + line.because()
+                            : String.valueOf(line.number()));
+            setAccessibleText(line.time() + ": " + line.event());
+        }
+    }
+}

@@ -1,0 +1,8 @@
+/**
+ * The area in which one decides among candidates. Shows what {@code desk.decide} says and passes on
+ * what the user does; weighs and compares nothing itself.
+ */
+@NullMarked
+package stillturning.desktop.view.decide;
+
+import org.jspecify.annotations.NullMarked;

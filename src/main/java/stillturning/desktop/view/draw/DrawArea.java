@@ -1,0 +1,254 @@
+package stillturning.desktop.view.draw;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.control.Label;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToolBar;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.draw.Board;
+import stillturning.desktop.viewmodel.draw.Laid;
+import stillturning.desktop.viewmodel.draw.PaletteEntry;
+import stillturning.files.Finding;
+import stillturning.report.Cautions;
+import stillturning.desktop.view.Area;
+import stillturning.desktop.view.picture.PictureView;
+import stillturning.desktop.view.picture.Printing;
+
+/** Where a candidate is drawn: what can be added, the diagram, values, findings, the text. */
+public final class DrawArea implements Area {
+
+    private static final double FORM_SHARE = 0.62;
+    private static final String EMPTY =
+            "Nothing is drawn yet. Add a battery and a bus from the list on the left, then drag from"
+                    + " one terminal to the other to join them.";
+
+    private final Desk desk;
+    private final Board board;
+    private final PictureView paper = new PictureView();
+    private final TextPane text;
+    private final Commands commands;
+    private final Label said = new Label();
+    private final Label empty = new Label(EMPTY);
+    private final ToggleButton besides = new ToggleButton("Text");
+    private final SplitPane middle = new SplitPane();
+    private final BorderPane view = new BorderPane();
+    private ContextMenu menu = new ContextMenu();
+    private boolean drawn;
+
+    public DrawArea(Desk desk) {
+        this.desk = desk;
+        board = new Board(desk);
+        text = new TextPane(desk, board);
+        commands = new Commands(board, this::showText);
+        view.setId("draw-area");
+        view.setTop(new VBox(tools(), notice()));
+        view.setLeft(new PalettePane(board));
+        view.setCenter(middle());
+        view.setRight(right());
+        listen();
+        show(board.laid().get());
+    }
+
+    private void listen() {
+        paper.setId("paper");
+        paper.setOnPick(board::pick);
+        paper.setOnOpen(key -> board.pick(List.of(key)));
+        paper.setOnJoin(
+                (one, other) -> board.join(one.symbol(), one.port(), other.symbol(), other.port()));
+        paper.setOnDrop((dropped, at, key) -> PaletteEntry.carried(dropped).ifPresent(board::add));
+        paper.setOnMenu(this::openMenu);
+        paper.addEventHandler(
+                KeyEvent.KEY_PRESSED, event -> commands.key(event, view.getScene().getWindow()));
+        board.laid().addListener((of, before, now) -> show(now));
+        board.chosen()
+                .addListener((javafx.beans.Observable of) -> paper.choose(board.chosenKeys()));
+    }
+
+    private void openMenu(Optional<String> key, double screenX, double screenY) {
+        key.filter(k -> !paper.chosen().contains(k)).ifPresent(k -> board.pick(List.of(k)));
+        menu.hide();
+        menu = commands.menu(view.getScene().getWindow());
+        menu.show(paper, screenX, screenY);
+    }
+
+    private void show(Optional<Laid> laid) {
+        laid.ifPresent(l -> paper.show(l.sheet(), l.picture()));
+        boolean first = laid.isPresent() && !drawn;
+        drawn = laid.isPresent();
+        if (first) {
+            paper.fit();
+        }
+        paper.choose(board.chosenKeys());
+        empty.setVisible(laid.filter(l -> l.candidate().parts().isEmpty()).isPresent());
+        paper.setVisible(drawn);
+    }
+
+    private Node tools() {
+        Button undo = button("Undo", "draw-undo", desk::undo);
+        Button redo = button("Redo", "draw-redo", desk::redo);
+        desk.texts().addListener((of, before, now) -> name(undo, redo));
+        name(undo, redo);
+        besides.setId("draw-text-toggle");
+        besides.setTooltip(new Tooltip("The candidate's file beside the diagram"));
+        besides.setOnAction(event -> showBesides());
+        Button duplicate = button("Duplicate", "draw-duplicate", board::duplicate);
+        Button delete = button("Delete", "draw-delete", board::delete);
+        Button breakIt = button("Break it", "draw-break", board::breakIt);
+        board.chosen()
+                .addListener(
+                        (javafx.beans.Observable of) -> {
+                            duplicate.setDisable(board.chosen().isEmpty());
+                            delete.setDisable(board.chosen().isEmpty());
+                            breakIt.setDisable(board.chosen().size() != 1);
+                        });
+        List.of(duplicate, delete, breakIt).forEach(b -> b.setDisable(true));
+        Region gap = new Region();
+        javafx.scene.layout.HBox.setHgrow(gap, Priority.ALWAYS);
+        return new ToolBar(
+                undo,
+                redo,
+                duplicate,
+                delete,
+                breakIt,
+                gap,
+                button(
+                        "New candidate \u2026",
+                        "draw-copy-candidate",
+                        () -> commands.copyCandidate(view.getScene().getWindow())),
+                button("Fit", "draw-fit", paper::fit),
+                besides,
+                button("Print \u2026", "draw-print", this::print));
+    }
+
+    private static Button button(String words, String id, Runnable act) {
+        Button button = new Button(words);
+        button.setId(id);
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        button.setOnAction(event -> act.run());
+        return button;
+    }
+
+    private void name(Button undo, Button redo) {
+        name(undo, "Undo", desk.texts().get().undo());
+        name(redo, "Redo", desk.texts().get().redo());
+    }
+
+    private static void name(Button button, String word, Optional<String> what) {
+        button.setDisable(what.isEmpty());
+        button.setTooltip(new Tooltip(what.map(w -> word + ": " + w).orElse(word)));
+        button.setAccessibleText(what.map(w -> word + ": " + w).orElse(word));
+    }
+
+    private Node notice() {
+        said.setId("draw-said");
+        said.setWrapText(true);
+        said.setMaxWidth(Double.MAX_VALUE);
+        said.setMinHeight(Region.USE_PREF_SIZE);
+        said.getStyleClass().addAll("notice", "notice-accent");
+        said.visibleProperty().bind(said.textProperty().isNotEmpty());
+        said.managedProperty().bind(said.visibleProperty());
+        board.said().addListener((of, before, now) -> said.setText(now));
+        return said;
+    }
+
+    private Node middle() {
+        empty.getStyleClass().add("empty-words");
+        empty.setMouseTransparent(true);
+        StackPane stack = new StackPane(paper, empty);
+        stack.getStyleClass().add("paper-frame");
+        stack.setMinWidth(0);
+        middle.getItems().setAll(stack);
+        return middle;
+    }
+
+    private Node right() {
+        FormPane form = new FormPane(board.sheet());
+        FindingsPane findings = new FindingsPane(board, this::follow);
+        SplitPane split = new SplitPane(form, findings);
+        split.setOrientation(Orientation.VERTICAL);
+        split.setDividerPositions(FORM_SHARE);
+        split.getStyleClass().add("draw-right");
+        split.setMinWidth(Region.USE_PREF_SIZE);
+        split.setMaxWidth(Region.USE_PREF_SIZE);
+        return split;
+    }
+
+    private void follow(Finding finding) {
+        board.follow(finding);
+        board.chosenKeys().stream().findFirst().ifPresent(paper::zoomTo);
+        text.goTo(finding.line());
+    }
+
+    private void showText() {
+        besides.setSelected(true);
+        showBesides();
+        if (board.chosen().size() == 1) {
+            text.goTo(board.lineOf(board.chosen().get(0)));
+        }
+    }
+
+    private void showBesides() {
+        if (!besides.isSelected()) {
+            middle.getItems().remove(text);
+        } else if (!middle.getItems().contains(text)) {
+            middle.getItems().add(text);
+            middle.setDividerPositions(0.5);
+        }
+    }
+
+    private void print() {
+        Optional<Laid> laid = board.laid().get();
+        if (laid.isEmpty()) {
+            return;
+        }
+        Printing.job()
+                .ifPresentOrElse(
+                        job -> {
+                            if (job.showPrintDialog(view.getScene().getWindow())) {
+                                Printing.print(laid.get().picture(), words(laid.get()), job);
+                            }
+                        },
+                        () -> said.setText(Printing.withoutPrinter()));
+    }
+
+    private static Printing.Words words(Laid laid) {
+        return new Printing.Words(
+                laid.candidate().title(), LocalDate.now(ZoneId.systemDefault()), Cautions.SHORT);
+    }
+
+    @Override
+    public AreaName name() {
+        return AreaName.DRAW;
+    }
+
+    @Override
+    public Region view() {
+        return view;
+    }
+
+    @Override
+    public void show(Destination destination) {
+        destination.subject().ifPresent(board::show);
+        board.chosenKeys().stream()
+                .findFirst()
+                .filter(key -> destination.subject().isPresent())
+                .ifPresent(paper::zoomTo);
+    }
+}

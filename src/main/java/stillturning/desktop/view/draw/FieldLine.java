@@ -1,0 +1,183 @@
+package stillturning.desktop.view.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Control;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import stillturning.desktop.viewmodel.draw.FormRow;
+import stillturning.desktop.viewmodel.draw.PropertySheet;
+import stillturning.yaml.Checked;
+import stillturning.yaml.Input;
+
+/** One line of the form: a name, what is written, and what is wrong with it. */
+final class FieldLine extends VBox {
+
+    private final PropertySheet sheet;
+    private final Label name = new Label();
+    private final Label error = new Label();
+    private final Control control;
+    private FormRow row;
+    private boolean filling;
+
+    FieldLine(PropertySheet sheet, FormRow row) {
+        this.sheet = sheet;
+        this.row = row;
+        this.control = control();
+        getStyleClass().add("field-line");
+        control.setId("field-" + row.label().replace(' ', '-'));
+        control.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(control, Priority.ALWAYS);
+        name.setText(row.label());
+        name.setLabelFor(control);
+        name.setMinWidth(0);
+        name.getStyleClass().add("field-name");
+        error.setWrapText(true);
+        error.getStyleClass().addAll("field-error", "text-small");
+        HBox line = new HBox(name, control);
+        line.getStyleClass().add("in-line");
+        line.setAlignment(Pos.BASELINE_LEFT);
+        getChildren().addAll(line, error);
+        String words = help(row);
+        if (!words.isEmpty()) {
+            Tooltip tooltip = new Tooltip(words);
+            tooltip.setWrapText(true);
+            tooltip.setMaxWidth(420);
+            name.setTooltip(tooltip);
+            control.setTooltip(tooltip);
+        }
+        control.setAccessibleText(row.label());
+        control.setAccessibleHelp(words);
+        show(row);
+    }
+
+    /** Whether a line made for one row can show another. */
+    boolean fits(FormRow other) {
+        return row.field().path().equals(other.field().path())
+                && row.field().input().equals(other.field().input());
+    }
+
+    /** Shows a row of the same place. */
+    void show(FormRow now) {
+        row = now;
+        filling = true;
+        if (control instanceof TextField text) {
+            if (!text.isFocused() || now.fault().isEmpty()) {
+                setText(text, now.text());
+            }
+            text.setPromptText(now.otherwise());
+        } else if (control instanceof ComboBox<?> box) {
+            @SuppressWarnings("unchecked") // made for texts below
+            ComboBox<String> choices = (ComboBox<String>) box;
+            choices.setPromptText(now.otherwise());
+            choices.setValue(now.text().isEmpty() ? null : now.text());
+        } else if (control instanceof Button button) {
+            int size = now.field().size();
+            button.setText(size == 0 ? "none \u2026" : size + " \u2026");
+        }
+        filling = false;
+        tell(now.fault());
+    }
+
+    private static void setText(TextField field, String text) {
+        if (!field.getText().equals(text)) {
+            field.setText(text);
+        }
+    }
+
+    private static String help(FormRow row) {
+        List<String> lines = new ArrayList<>();
+        if (!row.words().isEmpty()) {
+            lines.add(row.words());
+        }
+        Input input = row.field().input();
+        if (input instanceof Input.Measured measured) {
+            lines.add(
+                    measured.range().isEmpty()
+                            ? "Such as " + row.field().example() + "."
+                            : "Write " + measured.range() + ", such as " + row.field().example());
+        } else if (input instanceof Input.PlainNumber number) {
+            lines.add("Write " + number.range() + ".");
+        } else if (input instanceof Input.OneLine line) {
+            lines.add("Such as: " + line.example());
+        }
+        return String.join("\n", lines);
+    }
+
+    private Control control() {
+        Input input = row.field().input();
+        if (input instanceof Input.Group) {
+            Button open = new Button();
+            open.getStyleClass().add("flat");
+            open.setAlignment(Pos.CENTER_LEFT);
+            open.setOnAction(event -> sheet.open(row));
+            return open;
+        }
+        if (input instanceof Input.Choice choice) {
+            return box(choice.words());
+        }
+        if (input instanceof Input.Name known && !known.names().isEmpty()) {
+            return box(known.names());
+        }
+        return text();
+    }
+
+    private ComboBox<String> box(List<String> words) {
+        ComboBox<String> box = new ComboBox<>();
+        if (!row.field().isRequired()) {
+            box.getItems().add("");
+        }
+        box.getItems().addAll(words);
+        box.setOnAction(
+                event -> {
+                    if (!filling) {
+                        sheet.take(row, box.getValue() == null ? "" : box.getValue());
+                    }
+                });
+        return box;
+    }
+
+    private TextField text() {
+        TextField text = new TextField();
+        text.textProperty()
+                .addListener(
+                        (of, before, now) -> {
+                            if (!filling && text.isFocused()) {
+                                tell(now.isBlank() ? Optional.empty() : sheet.fault(row, now));
+                            }
+                        });
+        text.setOnAction(event -> sheet.take(row, text.getText()));
+        text.setOnKeyPressed(
+                event -> {
+                    if (event.getCode() == KeyCode.ESCAPE) {
+                        text.setText(row.text());
+                        event.consume();
+                    }
+                });
+        text.focusedProperty()
+                .addListener(
+                        (of, before, now) -> {
+                            if (!now) {
+                                sheet.take(row, text.getText());
+                            }
+                        });
+        return text;
+    }
+
+    private void tell(Optional<Checked.Fault> fault) {
+        error.setText(fault.map(f -> "\u2716 " + f).orElse(""));
+        error.setVisible(fault.isPresent());
+        error.setManaged(fault.isPresent());
+        control.pseudoClassStateChanged(
+                javafx.css.PseudoClass.getPseudoClass("danger"), fault.isPresent());
+    }
+}

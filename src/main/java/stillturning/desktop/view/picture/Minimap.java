@@ -1,0 +1,73 @@
+package stillturning.desktop.view.picture;
+
+import java.util.function.Consumer;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Rectangle;
+import javafx.scene.shape.SVGPath;
+import stillturning.report.drawing.At;
+import stillturning.report.drawing.Box;
+import stillturning.report.drawing.Course;
+import stillturning.report.drawing.Sheet;
+import stillturning.report.drawing.Spot;
+
+/** The whole sheet in a corner, with a frame around what the window shows. */
+final class Minimap extends Region {
+    private static final double LARGEST = 190;
+
+    private final SVGPath wires = new SVGPath();
+    private final SVGPath symbols = new SVGPath();
+    private final Rectangle seen = new Rectangle();
+    private double share = 1;
+
+    /**
+     * @param goTo takes the place of the sheet that is to be in the window's middle
+     */
+    Minimap(Consumer<At> goTo) {
+        getStyleClass().add("picture-minimap");
+        wires.getStyleClass().add("picture-minimap-wires");
+        symbols.getStyleClass().add("picture-minimap-symbols");
+        seen.getStyleClass().add("picture-minimap-seen");
+        seen.setManaged(false);
+        getChildren().addAll(wires, symbols, seen);
+        setFocusTraversable(false);
+        addEventHandler(MouseEvent.MOUSE_PRESSED, event -> go(event, goTo));
+        addEventHandler(MouseEvent.MOUSE_DRAGGED, event -> go(event, goTo));
+        addEventHandler(MouseEvent.MOUSE_CLICKED, MouseEvent::consume);
+    }
+
+    private void go(MouseEvent event, Consumer<At> goTo) {
+        goTo.accept(new At(event.getX() / share, event.getY() / share));
+        event.consume();
+    }
+
+    void show(Sheet sheet, double width, double height) {
+        share = LARGEST / Math.max(width, height);
+        StringBuilder lines = new StringBuilder();
+        for (Course course : sheet.courses()) {
+            char letter = 'M';
+            for (At at : course.points()) {
+                lines.append(letter).append(at.x() * share).append(' ').append(at.y() * share);
+                letter = 'L';
+            }
+        }
+        wires.setContent(lines.toString());
+        StringBuilder boxes = new StringBuilder();
+        for (Spot spot : sheet.spots().values()) {
+            Box box = spot.box();
+            boxes.append('M').append(box.x() * share).append(' ').append(box.y() * share);
+            boxes.append('h').append(box.width() * share).append('v').append(box.height() * share);
+            boxes.append('h').append(-box.width() * share).append('Z');
+        }
+        symbols.setContent(boxes.toString());
+        setPrefSize(width * share, height * share);
+        setClip(new Rectangle(width * share, height * share));
+    }
+
+    void frame(Box window) {
+        seen.setX(window.x() * share);
+        seen.setY(window.y() * share);
+        seen.setWidth(window.width() * share);
+        seen.setHeight(window.height() * share);
+    }
+}

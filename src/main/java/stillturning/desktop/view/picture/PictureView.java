@@ -1,0 +1,307 @@
+package stillturning.desktop.view.picture;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Group;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Rectangle;
+import javafx.scene.transform.Affine;
+import org.jspecify.annotations.Nullable;
+import stillturning.report.drawing.At;
+import stillturning.report.drawing.Box;
+import stillturning.report.drawing.Picture;
+import stillturning.report.drawing.Sheet;
+
+/**
+ * A diagram to look at and to work on: moved, enlarged, pointed at by mouse and by keys. What is
+ * pointed at is told by its key, as in {@link stillturning.report.drawing.Mark.Part}.
+ *
+ * <p>Arrow keys move the picture until Enter goes to its symbols; then they go from one to the
+ * next, and Escape goes back.
+ */
+public final class PictureView extends Region {
+    private static final double ZOOM_STEP = 1.2;
+    private static final double LEGIBLE = 1.2;
+
+    /** Takes what the user wants a menu about: a symbol, a line, or the empty paper. */
+    @FunctionalInterface
+    public interface Menu {
+        /** Shows the menu at a point of the screen. */
+        void show(Optional<String> key, double screenX, double screenY);
+    }
+
+    /** Takes what has been dragged onto the paper. */
+    @FunctionalInterface
+    public interface Drop {
+        /**
+         * Takes a text dropped at a place of the picture, over a symbol or line if one is there.
+         */
+        void take(String text, At at, Optional<String> key);
+    }
+
+    private final Ground ground = new Ground(this);
+    private final PictureNodes nodes = new PictureNodes(ground::colour);
+    private final Highlights highlights = new Highlights();
+    private final Group plane = new Group(nodes.root(), highlights.root());
+    private final Affine transform = new Affine();
+    private final Rectangle clip = new Rectangle();
+    private final Minimap minimap =
+            new Minimap(at -> move(viewport().centred(at, width(), height())));
+    private final Glide glide = new Glide(this::put);
+    private final Tooltip tooltip = new Tooltip();
+    private final Set<String> chosen = new LinkedHashSet<>();
+    private Targets targets = Targets.NONE;
+    private Box paper = new Box(0, 0, 1, 1);
+    private @Nullable Sheet sheet;
+    private Viewport viewport = new Viewport(1, 0, 0);
+    private boolean fitted = true;
+    private Optional<String> focused = Optional.empty();
+    private Consumer<List<String>> onPick = keys -> {};
+    private Consumer<String> onOpen = key -> {};
+    private Menu onMenu = (key, x, y) -> {};
+    private @Nullable BiConsumer<PortOf, PortOf> onJoin;
+    private @Nullable Drop onDrop;
+
+    /** A view without a picture. */
+    public PictureView() {
+        getStyleClass().add("picture-view");
+        setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.NODE);
+        setAccessibleText("Diagram. Arrow keys move it, Enter goes to its symbols.");
+        setMinSize(80, 80);
+        setClip(clip);
+        plane.setAutoSizeChildren(false);
+        plane.setManaged(false);
+        plane.getTransforms().add(transform);
+        getChildren().addAll(plane, minimap);
+        ground.onChange(() -> nodes.recolour(ground::colour));
+        new Pointing(this).listen();
+        new Dragging(this).listen();
+        new Keys(this).listen();
+    }
+
+    @Override
+    public String getUserAgentStylesheet() {
+        return requireNonNull(PictureView.class.getResource("/stillturning/desktop/view/picture.css"))
+                .toExternalForm();
+    }
+
+    /**
+     * Shows a sheet in some state. A picture of the same sheet as before costs only what differs,
+     * and leaves the view where it is.
+     *
+     * @param picture of that sheet
+     */
+    public void show(Sheet sheet, Picture picture) {
+        boolean other = this.sheet != sheet;
+        this.sheet = sheet;
+        paper = new Box(0, 0, picture.width(), picture.height());
+        nodes.show(picture);
+        if (other) {
+            targets = Targets.of(sheet);
+            minimap.show(sheet, picture.width(), picture.height());
+            chosen.removeIf(key -> targets.box(key).isEmpty());
+            focused = focused.filter(key -> targets.box(key).isPresent());
+            highlight();
+            point(Optional.empty());
+        }
+        requestLayout();
+    }
+
+    /** Told whenever the user chooses symbols or lines, or nothing. */
+    public void setOnPick(Consumer<List<String>> action) {
+        onPick = action;
+    }
+
+    /** Told on a double click, and on Enter at a focused symbol. */
+    public void setOnOpen(Consumer<String> action) {
+        onOpen = action;
+    }
+
+    /** Told when a menu is asked for. */
+    public void setOnMenu(Menu action) {
+        onMenu = action;
+    }
+
+    /** Lets ports be joined by dragging from one to the other. */
+    public void setOnJoin(BiConsumer<PortOf, PortOf> action) {
+        onJoin = action;
+    }
+
+    /** Lets texts be dropped onto the paper. */
+    public void setOnDrop(Drop action) {
+        onDrop = action;
+    }
+
+    /** The keys of what is chosen, in the order of choosing. */
+    public List<String> chosen() {
+        return List.copyOf(chosen);
+    }
+
+    /** Chooses these and nothing else, without telling anybody. */
+    public void choose(Collection<String> keys) {
+        chosen.clear();
+        keys.stream().filter(key -> targets.box(key).isPresent()).forEach(chosen::add);
+        highlight();
+    }
+
+    /** Shows the whole picture, and goes on doing so when the window changes. */
+    public void fit() {
+        fitted = true;
+        glide.to(viewport, fitting());
+    }
+
+    /** One unit of the picture for each pixel. */
+    public void actualSize() {
+        zoom(1 / viewport.scale(), width() / 2, height() / 2);
+    }
+
+    /** Larger about the middle. */
+    public void zoomIn() {
+        zoom(ZOOM_STEP, width() / 2, height() / 2);
+    }
+
+    /** Smaller about the middle. */
+    public void zoomOut() {
+        zoom(1 / ZOOM_STEP, width() / 2, height() / 2);
+    }
+
+    /** Goes to a symbol or line, large enough to be read. */
+    public void zoomTo(String key) {
+        targets.box(key).ifPresent(this::goTo);
+    }
+
+    private void goTo(Box box) {
+        fitted = false;
+        double scale = Math.max(viewport.scale(), LEGIBLE);
+        At middle = new At(box.x() + box.width() / 2, box.y() + box.height() / 2);
+        glide.to(viewport, new Viewport(scale, 0, 0).centred(middle, width(), height()));
+    }
+
+    // --- for the gestures of this room
+
+    Viewport viewport() {
+        return viewport;
+    }
+
+    Targets targets() {
+        return targets;
+    }
+
+    Highlights highlights() {
+        return highlights;
+    }
+
+    Optional<BiConsumer<PortOf, PortOf>> joining() {
+        return Optional.ofNullable(onJoin);
+    }
+
+    Optional<Drop> dropping() {
+        return Optional.ofNullable(onDrop);
+    }
+
+    Optional<String> focusedKey() {
+        return focused;
+    }
+
+    Optional<String> keyAt(double x, double y) {
+        return targets.keyAt(viewport.onPicture(x, y), 5 / viewport.scale());
+    }
+
+    void zoom(double factor, double x, double y) {
+        move(viewport.zoomed(factor, x, y));
+    }
+
+    /** Moves at once, by the user's hand. */
+    void move(Viewport next) {
+        fitted = false;
+        glide.stop();
+        put(next.within(paper, width(), height()));
+    }
+
+    void point(Optional<String> key) {
+        highlights.point(key.stream().toList(), targets, onJoin != null);
+        Optional<String> title = key.flatMap(nodes::part).map(node -> node.part().title());
+        title.ifPresent(tooltip::setText);
+        Tooltip.uninstall(this, tooltip);
+        if (title.isPresent()) {
+            Tooltip.install(this, tooltip);
+        }
+    }
+
+    void pick(Collection<String> keys) {
+        choose(keys);
+        onPick.accept(chosen());
+    }
+
+    void open(String key) {
+        onOpen.accept(key);
+    }
+
+    void menu(Optional<String> key, double screenX, double screenY) {
+        onMenu.show(key, screenX, screenY);
+    }
+
+    /** Gives a symbol the focus, and chooses it; without one the view has it. */
+    void focus(Optional<String> key) {
+        focused = key;
+        key.flatMap(nodes::part).ifPresentOrElse(PartNode::requestFocus, this::requestFocus);
+        highlight();
+        key.flatMap(targets::box)
+                .ifPresent(
+                        box -> {
+                            Viewport next = viewport.showing(box, width(), height());
+                            if (!next.equals(viewport)) {
+                                move(next);
+                            }
+                        });
+    }
+
+    private void highlight() {
+        highlights.choose(chosen, targets);
+        highlights.focus(focused.stream().toList(), targets);
+    }
+
+    private double width() {
+        return getWidth();
+    }
+
+    private double height() {
+        return getHeight();
+    }
+
+    private Viewport fitting() {
+        return Viewport.fitting(paper, width(), height(), LEGIBLE);
+    }
+
+    private void put(Viewport next) {
+        viewport = next;
+        transform.setToTransform(next.scale(), 0, next.x(), 0, next.scale(), next.y());
+        Box seen = next.seen(width(), height());
+        boolean all = seen.joined(paper).equals(seen);
+        minimap.setVisible(!all && sheet != null);
+        minimap.frame(seen);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        clip.setWidth(width());
+        clip.setHeight(height());
+        double mapWidth = minimap.prefWidth(-1);
+        double mapHeight = minimap.prefHeight(-1);
+        minimap.resizeRelocate(
+                width() - mapWidth - 10, height() - mapHeight - 10, mapWidth, mapHeight);
+        if (width() > 0 && height() > 0) {
+            put(fitted ? fitting() : viewport);
+        }
+    }
+}

@@ -1,0 +1,84 @@
+package stillturning.desktop.view.size;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import stillturning.report.sizes.SizeTable;
+import stillturning.report.sizes.SizeTable.Head;
+
+/** One table with its notes. */
+final class TableSheet extends VBox {
+
+    /** Widths of columns, by the letters that they are to hold (em). */
+    private static final double LETTER = 0.62;
+
+    private static final double MARGIN = 1.4;
+    private static final int LEAST = 6;
+
+    private final TableView<List<String>> table = new TableView<>();
+    private final VBox notes = new VBox();
+
+    TableSheet() {
+        getStyleClass().add("sheet");
+        table.setId("size-table");
+        table.getStyleClass().add("dense");
+        notes.getStyleClass().add("sentences");
+        VBox.setVgrow(table, Priority.ALWAYS);
+        getChildren().addAll(table, notes);
+    }
+
+    void show(SizeTable now) {
+        table.setAccessibleText(now.title());
+        table.getColumns().clear();
+        double em = new Label().getFont().getSize();
+        for (int i = 0; i < now.heads().size(); i++) {
+            table.getColumns().add(column(now, i, em));
+        }
+        table.getItems().setAll(now.rows());
+        table.scrollTo(0);
+        notes.getChildren().setAll(now.notes().stream().map(TableSheet::note).toList());
+    }
+
+    private static Label note(String words) {
+        Label note = new Label(words);
+        note.setWrapText(true);
+        note.setMinHeight(Region.USE_PREF_SIZE);
+        note.getStyleClass().addAll("text-small", "text-muted");
+        return note;
+    }
+
+    private static TableColumn<List<String>, String> column(SizeTable of, int index, double em) {
+        Head head = of.heads().get(index);
+        TableColumn<List<String>, String> column = new TableColumn<>();
+        Label words = new Label(head.words().replace("- ", ""));
+        words.setWrapText(true);
+        words.getStyleClass().add("wrapped-head");
+        column.setGraphic(words);
+        column.setCellValueFactory(row -> new ReadOnlyStringWrapper(row.getValue().get(index)));
+        if (head.number()) {
+            column.getStyleClass().add("number-column");
+            column.setComparator(Numbers::compare);
+        }
+        column.setPrefWidth((letters(of, index) * LETTER + MARGIN) * em);
+        return column;
+    }
+
+    private static int letters(SizeTable of, int index) {
+        int longest =
+                of.rows().stream().mapToInt(row -> row.get(index).length()).max().orElse(LEAST);
+        Head head = of.heads().get(index);
+        int word =
+                Pattern.compile(" ")
+                        .splitAsStream(head.words())
+                        .mapToInt(String::length)
+                        .max()
+                        .orElse(0);
+        return Math.max(Math.max(LEAST, word + 3), Math.min(longest, head.widest() + LEAST));
+    }
+}

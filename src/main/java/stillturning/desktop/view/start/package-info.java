@@ -1,0 +1,8 @@
+/**
+ * The area in which a study begins or is opened. Knows the questions of {@code desk.start}, and no
+ * file.
+ */
+@NullMarked
+package stillturning.desktop.view.start;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,84 @@
+package stillturning.desktop.view.window;
+
+import java.time.ZoneId;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Consumer;
+import javafx.application.Platform;
+import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.News;
+import stillturning.desktop.viewmodel.Upkeep;
+import stillturning.desktop.viewmodel.decide.Deciding;
+import stillturning.desktop.viewmodel.explain.Explaining;
+import stillturning.desktop.viewmodel.size.Proposing;
+import stillturning.desktop.viewmodel.size.Sizes;
+import stillturning.dossier.NamedFailures;
+import stillturning.desktop.view.Area;
+import stillturning.desktop.view.Surroundings;
+import stillturning.desktop.view.breaking.BreakArea;
+import stillturning.desktop.view.decide.DecideArea;
+import stillturning.desktop.view.draw.DrawArea;
+import stillturning.desktop.view.explain.ExplainArea;
+import stillturning.desktop.view.size.SizeArea;
+
+/** The study that is open, and the areas that show it; an area is made when it is first shown. */
+final class OpenStudy implements AutoCloseable {
+
+    private final Desk desk;
+    private final Upkeep upkeep;
+    private final Surroundings around;
+    private final Map<AreaName, Area> areas = new EnumMap<>(AreaName.class);
+    private final Runnable deaf;
+
+    OpenStudy(Desk desk, Consumer<News> teller, ZoneId zone, Surroundings around) {
+        this.desk = desk;
+        this.upkeep = new Upkeep(desk.draft(), teller, zone);
+        this.around = around;
+        this.deaf = desk.draft().listen(state -> Platform.runLater(desk::changed));
+    }
+
+    Desk desk() {
+        return desk;
+    }
+
+    Upkeep upkeep() {
+        return upkeep;
+    }
+
+    /** The area of a name, with this study in it. */
+    Area area(AreaName name) {
+        return areas.computeIfAbsent(name, this::made);
+    }
+
+    private Area made(AreaName name) {
+        return switch (name) {
+            case DRAW -> new DrawArea(desk);
+            case DECIDE -> new DecideArea(new Deciding(desk));
+            case SIZE -> size();
+            case BREAK -> new BreakArea(desk);
+            case EXPLAIN -> new ExplainArea(new Explaining(desk, NamedFailures::cases), around);
+            case START -> throw new IllegalArgumentException("the start needs no study");
+        };
+    }
+
+    private Area size() {
+        Sizes sizes =
+                new Sizes(
+                        desk,
+                        place ->
+                                desk.go(
+                                        Destination.of(
+                                                AreaName.DRAW,
+                                                desk.candidate().get(),
+                                                place.path())));
+        return new SizeArea(desk, sizes, new Proposing(desk, sizes));
+    }
+
+    @Override
+    public void close() {
+        deaf.run();
+        desk.draft().leave();
+    }
+}

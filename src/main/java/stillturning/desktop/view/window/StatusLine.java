@@ -1,0 +1,91 @@
+package stillturning.desktop.view.window;
+
+import java.util.Optional;
+import javafx.collections.ListChangeListener;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.Errands;
+import stillturning.desktop.viewmodel.Errands.UnderWay;
+
+/** Below everything: whether the files hold, how old the results are, what is under way. */
+final class StatusLine extends HBox {
+
+    private final Hyperlink mistakes = new Hyperlink();
+    private final Label results = new Label();
+    private final Label words = new Label();
+    private final ProgressBar bar = new ProgressBar();
+    private final Button callOff = new Button("Call off");
+
+    StatusLine(Errands errands) {
+        getStyleClass().add("status-line");
+        setAlignment(Pos.CENTER_LEFT);
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        callOff.getStyleClass().add("small");
+        bar.setPrefWidth(120);
+        bar.setAccessibleText("Progress of what is under way");
+        getChildren().addAll(mistakes, results, gap, words, bar, callOff);
+        errands.underWay().addListener((ListChangeListener<UnderWay>) change -> tell(errands));
+        tell(errands);
+        clear();
+    }
+
+    private void tell(Errands errands) {
+        Optional<UnderWay> first = errands.underWay().stream().findFirst();
+        words.setText(first.map(UnderWay::words).orElse(""));
+        bar.setProgress(first.map(UnderWay::share).orElse(0.0));
+        bar.setVisible(first.isPresent());
+        callOff.setVisible(first.isPresent());
+        callOff.setOnAction(event -> first.map(UnderWay::name).ifPresent(errands::callOff));
+    }
+
+    /** Nothing is open. */
+    void clear() {
+        shown(mistakes, "");
+        results.setText("");
+    }
+
+    /** Follows an open study. */
+    void follow(Desk desk) {
+        desk.read().addListener((of, before, now) -> tell(desk));
+        desk.results().addListener((of, before, now) -> tell(desk));
+        mistakes.setOnAction(event -> desk.go(Destination.of(AreaName.DRAW)));
+        tell(desk);
+    }
+
+    private void tell(Desk desk) {
+        int wrong = desk.read().get().problems().size();
+        shown(
+                mistakes,
+                wrong == 0 ? "" : "\u2716 " + wrong + (wrong == 1 ? " mistake" : " mistakes"));
+        results.setText(age(desk, wrong));
+    }
+
+    private static String age(Desk desk, int wrong) {
+        String refusal = desk.results().get().refusal();
+        if (!refusal.isEmpty()) {
+            return "\u26A0 Not computed: " + refusal;
+        }
+        if (desk.results().get().assessment().isEmpty()) {
+            return wrong == 0 ? "" : "Nothing can be computed before they are mended.";
+        }
+        return desk.stale()
+                ? "\u25CB Results are older than the files"
+                : "\u25CF Results are of now";
+    }
+
+    private static void shown(Hyperlink link, String text) {
+        link.setText(text);
+        link.setVisible(!text.isEmpty());
+        link.setManaged(!text.isEmpty());
+    }
+}

@@ -1,0 +1,317 @@
+package stillturning.desktop.view.window;
+
+import java.io.File;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.Optional;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.function.Consumer;
+import javafx.application.Platform;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Scene;
+import javafx.scene.input.Dragboard;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.Stage;
+import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.Errands;
+import stillturning.desktop.viewmodel.News;
+import stillturning.desktop.viewmodel.News.Weight;
+import stillturning.desktop.viewmodel.Settings;
+import stillturning.desktop.viewmodel.SettingsFile;
+import stillturning.desktop.viewmodel.start.Beginning;
+import stillturning.desktop.draft.Draft;
+import stillturning.desktop.draft.Keeping;
+import stillturning.files.Reading;
+import stillturning.desktop.view.Area;
+import stillturning.desktop.view.Surroundings;
+import stillturning.desktop.view.Theme;
+import stillturning.desktop.view.start.StartArea;
+
+/** The program's window: the areas, what is open, and the way from one to the other. */
+public final class Window {
+
+    private static final double USUAL_WIDTH = 1280;
+    private static final double USUAL_HEIGHT = 800;
+    private static final String OPENING = "Opening the study";
+
+    private final Stage stage;
+    private final SettingsFile file;
+    private final ObjectProperty<Settings> settings;
+    private final Errands errands = new Errands(Platform::runLater);
+    private final ScheduledExecutorService keeper =
+            Executors.newSingleThreadScheduledExecutor(
+                    task -> {
+                        Thread thread = new Thread(task, "keeper");
+                        thread.setDaemon(true);
+                        return thread;
+                    });
+    private final BorderPane frame = new BorderPane();
+    private final Notices notices = new Notices();
+    private final StatusLine status = new StatusLine(errands);
+    private final AreaBar bar = new AreaBar(this::show);
+    private final StartArea start;
+    private final Header header;
+    private final Surroundings around;
+    private Optional<OpenStudy> open = Optional.empty();
+
+    /**
+     * @param stage not shown yet
+     * @param file where settings are kept
+     */
+    public Window(Stage stage, SettingsFile file, Consumer<URI> browser) {
+        this.stage = stage;
+        this.file = file;
+        this.settings = new SimpleObjectProperty<>(file.read());
+        this.around = surroundings(stage, browser);
+        this.start =
+                new StartArea(
+                        new Beginning(Path.of(System.getProperty("user.home", "."))),
+                        settings,
+                        doors());
+        this.header = new Header(settings, new Commands(this));
+        VBox top = new VBox(header, notices);
+        frame.setTop(top);
+        frame.setLeft(bar);
+        frame.setBottom(status);
+        frame.getStyleClass().add("window");
+        Scene scene = new Scene(frame, USUAL_WIDTH, USUAL_HEIGHT);
+        Theme.apply(scene, settings.get());
+        settings.addListener((of, before, now) -> Theme.apply(scene, now));
+        stage.setScene(scene);
+        stage.setOnCloseRequest(event -> close());
+        stage.focusedProperty().addListener((of, before, now) -> look());
+        acceptFolders(scene);
+        place();
+        bar.enable(false);
+        show(AreaName.START);
+    }
+
+    private Surroundings surroundings(Stage owner, Consumer<URI> browser) {
+        return new Surroundings() {
+            @Override
+            public Stage stage() {
+                return owner;
+            }
+
+            @Override
+            public void tell(News news) {
+                notices.show(news);
+            }
+
+            @Override
+            public void browse(URI address) {
+                browser.accept(address);
+            }
+        };
+    }
+
+    private StartArea.Doors doors() {
+        return new StartArea.Doors() {
+            @Override
+            public void open(Path folder) {
+                Window.this.open(folder);
+            }
+
+            @Override
+            public Optional<Path> choose(String title, Path from) {
+                return chooseFolder(title, from);
+            }
+        };
+    }
+
+    private Optional<Path> chooseFolder(String title, Path from) {
+        DirectoryChooser chooser = new DirectoryChooser();
+        chooser.setTitle(title);
+        if (Files.isDirectory(from)) {
+            chooser.setInitialDirectory(from.toFile());
+        }
+        return Optional.ofNullable(chooser.showDialog(stage)).map(File::toPath);
+    }
+
+    private void place() {
+        stage.setTitle("Stillturning");
+        settings.get()
+                .window()
+                .ifPresent(
+                        at -> {
+                            stage.setX(at.x());
+                            stage.setY(at.y());
+                            stage.setWidth(at.width());
+                            stage.setHeight(at.height());
+                            stage.setMaximized(at.maximized());
+                        });
+    }
+
+    private void acceptFolders(Scene scene) {
+        scene.setOnDragOver(
+                event -> {
+                    if (event.getDragboard().hasFiles()) {
+                        event.acceptTransferModes(TransferMode.LINK, TransferMode.COPY);
+                    }
+                });
+        scene.setOnDragDropped(
+                event -> {
+                    Dragboard dropped = event.getDragboard();
+                    event.setDropCompleted(dropped.hasFiles());
+                    if (dropped.hasFiles()) {
+                        Path first = dropped.getFiles().get(0).toPath().toAbsolutePath();
+                        open(Files.isDirectory(first) ? first : first.resolveSibling(""));
+                    }
+                });
+    }
+
+    /** Shows the window. */
+    public void show() {
+        stage.show();
+    }
+
+    /** The study that is open. */
+    Optional<OpenStudy> study() {
+        return open;
+    }
+
+    /** The stage that it is on. */
+    Stage stage() {
+        return stage;
+    }
+
+    /** Settings, shared with everybody who shows or changes them. */
+    ObjectProperty<Settings> settings() {
+        return settings;
+    }
+
+    /** Asks for a study's folder and opens it. */
+    void chooseStudy() {
+        Path from =
+                open.map(o -> o.desk().draft().folder())
+                        .orElse(Path.of(System.getProperty("user.home", ".")));
+        chooseFolder("A study's folder", from).ifPresent(this::open);
+    }
+
+    /** Opens a study; the one that was open is kept with what is unsaved in it. */
+    public void open(Path folder) {
+        Path whole = folder.toAbsolutePath().normalize();
+        Keeping keeping = new Keeping(file.recoveryFolder(), keeper, Clock.systemUTC());
+        errands.start(
+                OPENING,
+                reins -> {
+                    Draft draft = Draft.open(whole, keeping);
+                    return new Opened(draft, Desk.reading(draft));
+                },
+                opened -> take(opened, whole),
+                wrong -> refuse(whole, wrong));
+    }
+
+    private record Opened(Draft draft, Reading read) {}
+
+    private void refuse(Path folder, Exception wrong) {
+        settings.set(settings.get().forgotten(folder.toString()));
+        notices.show(
+                News.of(
+                        "opening",
+                        Weight.WRONG,
+                        folder
+                                + " cannot be opened: "
+                                + wrong.getMessage()
+                                + ". Choose a folder that holds a study.yaml."));
+    }
+
+    private void take(Opened opened, Path folder) {
+        closeStudy();
+        notices.clearAll();
+        settings.set(settings.get().opened(folder.toString()));
+        keepSettings();
+        Desk desk = new Desk(opened.draft(), opened.read(), errands, settings);
+        OpenStudy study = new OpenStudy(desk, notices::show, ZoneId.systemDefault(), around);
+        open = Optional.of(study);
+        desk.guide(this::go);
+        header.follow(study);
+        status.follow(desk);
+        desk.texts().addListener((of, before, now) -> entitle(desk));
+        entitle(desk);
+        bar.enable(true);
+        study.upkeep().offerRecovered();
+        show(desk.study().isPresent() ? AreaName.DECIDE : AreaName.DRAW);
+    }
+
+    private void entitle(Desk desk) {
+        String mark = desk.texts().get().isSaved() ? "" : "\u25CF ";
+        stage.setTitle(mark + desk.draft().folder().getFileName() + " \u2014 Stillturning");
+    }
+
+    private void look() {
+        if (stage.isFocused()) {
+            open.ifPresent(study -> study.upkeep().look());
+        }
+    }
+
+    /** Brings an area to the front. */
+    void show(AreaName area) {
+        go(Destination.of(area));
+    }
+
+    private void go(Destination destination) {
+        Area area =
+                destination.area() == AreaName.START
+                        ? start
+                        : open.map(study -> study.area(destination.area())).orElse(start);
+        frame.setCenter(area.view());
+        bar.choose(area.name());
+        area.show(destination);
+    }
+
+    /** Closes the study; what is unsaved stays where the next start finds it. */
+    void closeStudy() {
+        open.ifPresent(OpenStudy::close);
+        open = Optional.empty();
+        header.clear();
+        status.clear();
+        bar.enable(false);
+        stage.setTitle("Stillturning");
+        show(AreaName.START);
+    }
+
+    /**
+     * Ends what runs in the background and keeps settings; the window itself is closed by others.
+     */
+    public void close() {
+        settings.set(
+                settings.get()
+                        .with(
+                                new Settings.Frame(
+                                        stage.getX(),
+                                        stage.getY(),
+                                        stage.getWidth(),
+                                        stage.getHeight(),
+                                        stage.isMaximized())));
+        keepSettings();
+        closeStudy();
+        errands.close();
+        keeper.shutdown();
+    }
+
+    private void keepSettings() {
+        try {
+            file.write(settings.get());
+        } catch (IOException unwritable) {
+            notices.show(
+                    News.of(
+                            "settings",
+                            Weight.CARE,
+                            "Settings cannot be kept ("
+                                    + unwritable.getMessage()
+                                    + "); they hold until the program ends."));
+        }
+    }
+}

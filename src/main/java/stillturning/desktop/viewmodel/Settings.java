@@ -1,0 +1,97 @@
+package stillturning.desktop.viewmodel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stillturning.quantity.UnitSystem;
+
+/**
+ * What the user has chosen, kept from one start to the next.
+ *
+ * @param scalePercent size of letters and symbols, from 100 to 200 (%)
+ * @param recent folders of studies, the last one first
+ * @param window where the window was
+ */
+public record Settings(
+        Paper paper, int scalePercent, Units units, List<String> recent, Optional<Frame> window) {
+
+    /** Fewest and most per cent of the usual size. */
+    public static final int SMALLEST_PERCENT = 100;
+
+    public static final int LARGEST_PERCENT = 200;
+
+    private static final int MOST_RECENT = 12;
+
+    /** Dark letters on light paper or the other way round. */
+    public enum Paper {
+        LIGHT,
+        DARK
+    }
+
+    /** Units in which lengths, masses and temperatures are shown. */
+    public enum Units {
+        METRIC(UnitSystem.METRIC),
+        US(UnitSystem.US);
+
+        private final UnitSystem system;
+
+        Units(UnitSystem system) {
+            this.system = system;
+        }
+
+        /** The same as formats know it. */
+        public UnitSystem system() {
+            return system;
+        }
+    }
+
+    /** Place and size of a window (screen units). */
+    public record Frame(double x, double y, double width, double height, boolean maximized) {}
+
+    /** What nobody has changed yet. */
+    public static final Settings USUAL =
+            new Settings(Paper.LIGHT, 100, Units.METRIC, List.of(), Optional.empty());
+
+    public Settings {
+        recent = List.copyOf(recent.subList(0, Math.min(MOST_RECENT, recent.size())));
+        scalePercent = Math.max(SMALLEST_PERCENT, Math.min(LARGEST_PERCENT, scalePercent));
+    }
+
+    /** The same on other paper. */
+    public Settings with(Paper other) {
+        return new Settings(other, scalePercent, units, recent, window);
+    }
+
+    /** The same in other units. */
+    public Settings with(Units other) {
+        return new Settings(paper, scalePercent, other, recent, window);
+    }
+
+    /** The same at another size (%). */
+    public Settings scaled(int percent) {
+        return new Settings(paper, percent, units, recent, window);
+    }
+
+    /** The same with the window elsewhere. */
+    public Settings with(Frame other) {
+        return new Settings(paper, scalePercent, units, recent, Optional.of(other));
+    }
+
+    /** The same with a study opened just now. */
+    public Settings opened(String folder) {
+        List<String> all = new ArrayList<>(recent);
+        all.remove(folder);
+        all.add(0, folder);
+        return new Settings(paper, scalePercent, units, all, window);
+    }
+
+    /** The same without a folder that is no more. */
+    public Settings forgotten(String folder) {
+        return new Settings(
+                paper,
+                scalePercent,
+                units,
+                recent.stream().filter(f -> !f.equals(folder)).toList(),
+                window);
+    }
+}

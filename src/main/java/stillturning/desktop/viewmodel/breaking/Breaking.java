@@ -1,0 +1,265 @@
+package stillturning.desktop.viewmodel.breaking;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.report.drawing.Picture;
+import stillturning.model.failure.Failure;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.report.Telling;
+import stillturning.report.oneline.Looks;
+import stillturning.story.Moment;
+import stillturning.story.Pilot;
+import stillturning.story.Watched;
+
+/**
+ * Breaking parts of the open candidate: what is picked is played in the background whenever it, the
+ * moment or the study changes, and the latest wins. To be used on the screen's thread.
+ */
+public final class Breaking {
+
+    private static final String PLAYING = "Playing the failure";
+
+    private final Desk desk;
+    private final StringProperty search = new SimpleStringProperty("");
+    private final ObservableList<Choice> offered = FXCollections.observableArrayList();
+    private final ObservableList<Choice> picked = FXCollections.observableArrayList();
+    // kept, since a list that only passes on what happens to another is forgotten if nobody does
+    private final ObservableList<Choice> offeredToRead =
+            FXCollections.unmodifiableObservableList(offered);
+    private final ObservableList<Choice> pickedToRead =
+            FXCollections.unmodifiableObservableList(picked);
+    private final ObjectProperty<Pilot> pilot = new SimpleObjectProperty<>(Pilot.PLANNED);
+    private final ObjectProperty<Optional<Moment>> moment =
+            new SimpleObjectProperty<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Played>> played =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyStringWrapper refusal = new ReadOnlyStringWrapper("");
+    private final Scrubber scrubber = new Scrubber();
+    private Optional<Painted> painted = Optional.empty();
+    private Choices choices = Choices.NONE;
+    private Optional<Request> asked = Optional.empty();
+    private Optional<Request> answered = Optional.empty();
+
+    /** What was painted last. */
+    private record Painted(Played of, Looks.Shown shown, Picture picture) {}
+
+    public Breaking(Desk desk) {
+        this.desk = desk;
+        search.addListener((of, before, now) -> offer());
+        moment.addListener((of, before, now) -> play());
+        pilot.addListener((of, before, now) -> lay());
+        desk.read().addListener((of, before, now) -> takeStudy());
+        desk.candidate().addListener((of, before, now) -> takeStudy());
+        takeStudy();
+    }
+
+    /** Words by which the offered choices are found. */
+    public StringProperty search() {
+        return search;
+    }
+
+    /** What can be picked, as far as the search has it. */
+    public ObservableList<Choice> offered() {
+        return offeredToRead;
+    }
+
+    /** What fails, all at once. */
+    public ObservableList<Choice> picked() {
+        return pickedToRead;
+    }
+
+    /** How the pilot keeps to the procedures. */
+    public ObjectProperty<Pilot> pilot() {
+        return pilot;
+    }
+
+    /** When in the flight it happens; empty for the phase in which the study's failures do. */
+    public ObjectProperty<Optional<Moment>> moment() {
+        return moment;
+    }
+
+    /** What came of it, with nothing picked too; empty until it is played. */
+    public ReadOnlyObjectProperty<Optional<Played>> played() {
+        return played.getReadOnlyProperty();
+    }
+
+    /** Why there is nothing newer; empty if nothing went wrong. */
+    public ReadOnlyStringProperty refusal() {
+        return refusal.getReadOnlyProperty();
+    }
+
+    /** What the user should know of what is shown; empty if there is nothing. */
+    public String notice() {
+        if (desk.study().isEmpty()) {
+            return "The study's files hold a mistake, so what is shown was played before it was"
+                    + " made. Mend it in Draw.";
+        }
+        return refusal.get().isEmpty()
+                ? ""
+                : "This cannot be played, and what is shown is older: " + refusal.get();
+    }
+
+    /** The present time. */
+    public Scrubber scrubber() {
+        return scrubber;
+    }
+
+    /** Whether what is shown was played from something else than what is picked now. */
+    public boolean stale() {
+        return !answered.equals(asked);
+    }
+
+    /** Moments that can be chosen: the usual one, then those in the order of the flight. */
+    public List<When> moments() {
+        return desk.study().map(When::of).orElse(List.of());
+    }
+
+    /** Failures of one part of the open candidate. */
+    public List<Choice> of(String part) {
+        return choices.of(part);
+    }
+
+    /** Lets this happen and nothing else. */
+    public void pick(Choice choice) {
+        picked.setAll(List.of(choice));
+        play();
+    }
+
+    /** Lets this happen as well, or no more if it was picked. */
+    public void alsoPick(Choice choice) {
+        if (!picked.remove(choice)) {
+            picked.add(choice);
+        }
+        play();
+    }
+
+    /** Picks a failure of the open candidate by its name; whether there is one. */
+    public boolean pick(String name) {
+        Optional<Choice> found = choices.called(name);
+        found.ifPresent(this::pick);
+        return found.isPresent();
+    }
+
+    /** Nothing fails. */
+    public void clear() {
+        picked.clear();
+        play();
+    }
+
+    /** The story with the chosen pilot. */
+    public Optional<Watched> story() {
+        return played.get().map(p -> p.with(pilot.get()));
+    }
+
+    /** The drawing as it looks at the present time; the same object while nothing changes. */
+    public Optional<Picture> picture() {
+        return played.get().map(this::picture);
+    }
+
+    @SuppressWarnings("ReferenceEquality") // comparing whole stories would cost more than painting
+    private Picture picture(Played of) {
+        Looks.Shown now = of.looksAt(pilot.get(), scrubber.seconds().get());
+        if (painted.filter(p -> p.of == of && p.shown.equals(now)).isEmpty()) {
+            painted = Optional.of(new Painted(of, now, of.laid().picture(now)));
+        }
+        return painted.orElseThrow().picture;
+    }
+
+    /** The story in words. */
+    public List<Telling.Line> lines() {
+        return story().map(w -> Telling.of(w.story())).orElse(List.of());
+    }
+
+    /** What the pilot has to do. */
+    public List<PilotStep> steps() {
+        return played.get().map(p -> p.steps(pilot.get())).orElse(List.of());
+    }
+
+    private void takeStudy() {
+        Optional<Study> study = desk.study();
+        Optional<Candidate> candidate = desk.openCandidate();
+        if (study.isEmpty() || candidate.isEmpty()) {
+            desk.errands().callOff(PLAYING);
+            asked = Optional.empty();
+            return;
+        }
+        choices = Choices.of(study.get(), candidate.get(), desk.read().get().chances());
+        List<Choice> still = new ArrayList<>();
+        picked.forEach(choice -> choices.called(choice.name()).ifPresent(still::add));
+        picked.setAll(still);
+        if (moment.get()
+                .filter(m -> study.get().aircraft().phase(m.phase()).isEmpty())
+                .isPresent()) {
+            moment.set(Optional.empty());
+        }
+        offer();
+        play();
+    }
+
+    private void offer() {
+        offered.setAll(choices.fitting(search.get()));
+    }
+
+    private void play() {
+        Optional<Request> request = request();
+        if (request.isPresent() && request.equals(asked)) {
+            return;
+        }
+        asked = request;
+        if (request.isEmpty()) {
+            desk.errands().callOff(PLAYING);
+            return;
+        }
+        Request now = request.get();
+        Optional<Laid> drawn = played.get().map(Played::laid);
+        desk.errands()
+                .start(
+                        PLAYING,
+                        reins -> Played.of(now, drawn),
+                        result -> take(request, Optional.of(result)),
+                        reason -> refuse(String.valueOf(reason.getMessage())));
+    }
+
+    private Optional<Request> request() {
+        return desk.study()
+                .flatMap(
+                        study ->
+                                desk.openCandidate()
+                                        .map(c -> new Request(study, c, picked, momentIn(study))));
+    }
+
+    private Moment momentIn(Study study) {
+        return moment.get().orElse(Moment.heldIn(study.goals().failurePhase().name()));
+    }
+
+    private void take(Optional<Request> request, Optional<Played> result) {
+        Optional<Failure> before = played.get().map(Played::failure);
+        answered = request;
+        refusal.set("");
+        Optional<TimeAxis> axis = result.map(p -> TimeAxis.of(p.with(pilot.get()).story()));
+        // whoever hears of the story must find its axis
+        scrubber.take(axis, !before.equals(result.map(Played::failure)));
+        played.set(result);
+    }
+
+    private void refuse(String reason) {
+        refusal.set(reason);
+    }
+
+    private void lay() {
+        scrubber.take(story().map(w -> TimeAxis.of(w.story())), false);
+    }
+}

@@ -1,0 +1,109 @@
+package stillturning.desktop.viewmodel.breaking;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stillturning.model.Candidate;
+import stillturning.model.Procedure;
+import stillturning.story.Happening;
+import stillturning.story.Happening.Kind;
+import stillturning.story.Story;
+
+/**
+ * A procedure within a story.
+ *
+ * @param does what it moves and sheds, in words
+ * @param automatic what carries it out by itself; empty for the pilot
+ * @param calledSeconds when the first of its cues shows (s); empty if none does
+ * @param dueSeconds when it is due with this pilot (s); infinite if he never does anything; empty
+ *     if nothing calls for it
+ * @param doneSeconds when it was carried out (s); empty if it was not
+ */
+public record PilotStep(
+        String procedure,
+        String does,
+        Optional<String> automatic,
+        OptionalDouble calledSeconds,
+        OptionalDouble dueSeconds,
+        OptionalDouble doneSeconds) {
+
+    /** How it stands at a time. */
+    public enum Standing {
+        /** Nothing calls for it yet. */
+        NOT_CALLED_FOR("not called for"),
+        /** A cue shows, and its time has not come. */
+        DUE("falls due"),
+        DONE("done"),
+        /** Its time came, and the cue had gone out or there was nothing left to move. */
+        NEEDLESS("not needed any more"),
+        /** A cue shows, and the pilot does nothing. */
+        LEFT_UNDONE("left undone");
+
+        private final String words;
+
+        Standing(String words) {
+            this.words = words;
+        }
+
+        /** In words. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** Every procedure of a candidate, in the order in which a story calls for them. */
+    public static List<PilotStep> of(Candidate candidate, Story story) {
+        List<PilotStep> steps = new ArrayList<>();
+        candidate.cockpit().procedures().forEach(p -> steps.add(of(p, story)));
+        steps.sort(
+                (one, other) ->
+                        Double.compare(
+                                one.calledSeconds.orElse(Double.POSITIVE_INFINITY),
+                                other.calledSeconds.orElse(Double.POSITIVE_INFINITY)));
+        return List.copyOf(steps);
+    }
+
+    private static PilotStep of(Procedure procedure, Story story) {
+        Optional<String> automatic = procedure.doing().automatic();
+        OptionalDouble called =
+                story.of(Kind.CUE).stream()
+                        .filter(cue -> procedure.when().contains(cue.part()))
+                        .mapToDouble(Happening::seconds)
+                        .min();
+        Kind doing = automatic.isPresent() ? Kind.AUTOMATIC : Kind.PILOT;
+        OptionalDouble done =
+                story.of(doing).stream()
+                        .filter(h -> h.part().equals(procedure.name()))
+                        .mapToDouble(Happening::seconds)
+                        .min();
+        double planned = procedure.responseSeconds();
+        double response = automatic.isPresent() ? planned : story.pilot().responseSeconds(planned);
+        OptionalDouble due =
+                called.isPresent()
+                        ? OptionalDouble.of(done.orElse(called.getAsDouble() + response))
+                        : OptionalDouble.empty();
+        return new PilotStep(procedure.name(), words(procedure), automatic, called, due, done);
+    }
+
+    private static String words(Procedure procedure) {
+        List<String> words = new ArrayList<>();
+        procedure.moves().forEach((lever, position) -> words.add(lever + " " + position));
+        if (!procedure.sheds().isEmpty()) {
+            words.add("switch off " + String.join(", ", procedure.sheds()));
+        }
+        return String.join("; ", words);
+    }
+
+    /** How it stands at a time (s). */
+    public Standing at(double seconds) {
+        if (calledSeconds.isEmpty() || seconds < calledSeconds.getAsDouble()) {
+            return Standing.NOT_CALLED_FOR;
+        } else if (doneSeconds.isPresent()) {
+            return seconds < doneSeconds.getAsDouble() ? Standing.DUE : Standing.DONE;
+        } else if (Double.isInfinite(dueSeconds.getAsDouble())) {
+            return Standing.LEFT_UNDONE;
+        }
+        return seconds < dueSeconds.getAsDouble() ? Standing.DUE : Standing.NEEDLESS;
+    }
+}

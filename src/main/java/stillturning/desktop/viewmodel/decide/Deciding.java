@@ -1,0 +1,197 @@
+package stillturning.desktop.viewmodel.decide;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import stillturning.assess.Assess;
+import stillturning.assess.Assessment;
+import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.draft.ChangeRefused;
+import stillturning.model.CriterionName;
+import stillturning.model.Study.Weight;
+import stillturning.quantity.UnitSystem;
+import stillturning.report.Robust;
+import stillturning.yaml.YamlDocument;
+
+/** The choice among the candidates of the open study. To be used on the screen's thread. */
+public final class Deciding {
+
+    private final Desk desk;
+    private final Weights weights = new Weights(this::rank);
+    private final Facing facing = new Facing(this::units);
+    private final Departing departing = new Departing(this::units);
+    private final ReadOnlyObjectWrapper<Optional<Assessment>> now =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<RequirementTable> requirements =
+            new ReadOnlyObjectWrapper<>(new RequirementTable(List.of(), List.of()));
+    private final ObservableList<RankRow> ranks = FXCollections.observableArrayList();
+    private final ObservableList<RankRow> ranksShown =
+            FXCollections.unmodifiableObservableList(ranks);
+    private final ObservableList<String> firmness = FXCollections.observableArrayList();
+    private final ObservableList<String> firmnessShown =
+            FXCollections.unmodifiableObservableList(firmness);
+    private final ObjectProperty<CriterionName> across =
+            new SimpleObjectProperty<>(CriterionName.WEIGHT);
+    private final ObjectProperty<CriterionName> upwards =
+            new SimpleObjectProperty<>(CriterionName.ENDURANCE);
+    private final ReadOnlyObjectWrapper<Optional<TradeOff>> tradeOff =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
+
+    /** The choice in a study. */
+    public Deciding(Desk desk) {
+        this.desk = desk;
+        desk.results().addListener((value, from, to) -> take());
+        desk.read().addListener((value, from, to) -> tell());
+        desk.settings().addListener((value, from, to) -> take());
+        across.addListener((value, from, to) -> draw());
+        upwards.addListener((value, from, to) -> draw());
+        take();
+    }
+
+    /** The sliders. */
+    public Weights weights() {
+        return weights;
+    }
+
+    /** The assessment ranked by the weights of the sliders; empty until there is one. */
+    public ReadOnlyObjectProperty<Optional<Assessment>> now() {
+        return now.getReadOnlyProperty();
+    }
+
+    /** The candidates, best first. */
+    public ObservableList<RankRow> ranks() {
+        return ranksShown;
+    }
+
+    /** Each requirement against each candidate. */
+    public ReadOnlyObjectProperty<RequirementTable> requirements() {
+        return requirements.getReadOnlyProperty();
+    }
+
+    /** What unseats the leader, and how rank shares were counted, a sentence each. */
+    public ObservableList<String> firmness() {
+        return firmnessShown;
+    }
+
+    /** What the trade-off lays across. */
+    public ObjectProperty<CriterionName> across() {
+        return across;
+    }
+
+    /** What the trade-off lays upwards. */
+    public ObjectProperty<CriterionName> upwards() {
+        return upwards;
+    }
+
+    /** The candidates by the two. */
+    public ReadOnlyObjectProperty<Optional<TradeOff>> tradeOff() {
+        return tradeOff.getReadOnlyProperty();
+    }
+
+    /** Two candidates against each other. */
+    public Facing facing() {
+        return facing;
+    }
+
+    /** Every candidate against the baseline. */
+    public Departing departing() {
+        return departing;
+    }
+
+    /** What the user must know of what is shown, or do for anything to be shown; else empty. */
+    public ReadOnlyStringProperty notice() {
+        return notice.getReadOnlyProperty();
+    }
+
+    /** Opens the story of a failure. */
+    public void open(DifferenceRow.Told told) {
+        desk.go(Destination.of(AreaName.BREAK, told.candidate(), told.failure()));
+    }
+
+    /** Opens a candidate in the drawing. */
+    public void open(RankRow row) {
+        desk.go(new Destination(AreaName.DRAW, Optional.of(row.id()), Optional.empty()));
+    }
+
+    /**
+     * Writes the weights of the sliders into the study.
+     *
+     * @return why it was not done, and what to do; empty if it was
+     */
+    public Optional<String> write() {
+        Optional<YamlDocument> study = desk.draft().document(Desk.STUDY_FILE);
+        if (study.isEmpty()) {
+            return Optional.of("There is no " + Desk.STUDY_FILE + " to write weights into.");
+        }
+        try {
+            desk.make(StudyWeights.change(study.get(), weights.now()));
+            return Optional.empty();
+        } catch (ChangeRefused e) {
+            return Optional.of(e.why());
+        }
+    }
+
+    private UnitSystem units() {
+        return desk.settings().get().units().system();
+    }
+
+    private Optional<Assessment> stated() {
+        return desk.results().get().assessment();
+    }
+
+    private void take() {
+        List<Weight> all = stated().map(a -> a.study().goals().weights()).orElse(List.of());
+        weights.take(all);
+        requirements.set(
+                stated().map(RequirementTable::of)
+                        .orElse(new RequirementTable(List.of(), List.of())));
+        departing.take(stated());
+        draw();
+        rank();
+    }
+
+    private void rank() {
+        List<Weight> chosen = weights.now();
+        boolean none = chosen.stream().allMatch(w -> w.weight() == 0);
+        if (!none || stated().isEmpty()) {
+            now.set(stated().map(a -> Assess.reranked(a, chosen)));
+            ranks.setAll(rows());
+            List<String> said = now.get().map(Deciding::sentences).orElse(List.of());
+            if (!firmness.equals(said)) {
+                firmness.setAll(said);
+            }
+            facing.take(now.get());
+        }
+        tell();
+    }
+
+    private List<RankRow> rows() {
+        return now.get()
+                .flatMap(a -> stated().map(before -> RankRows.of(a, before, units())))
+                .orElse(List.of());
+    }
+
+    private static List<String> sentences(Assessment assessment) {
+        return assessment.ranking().map(r -> Robust.unseating(assessment, r)).orElse(List.of());
+    }
+
+    private void draw() {
+        tradeOff.set(
+                stated().filter(a -> !a.appraisals().isEmpty())
+                        .map(a -> TradeOff.of(a, across.get(), upwards.get(), units())));
+    }
+
+    private void tell() {
+        notice.set(DecideNotice.of(desk, weights.now()));
+    }
+}

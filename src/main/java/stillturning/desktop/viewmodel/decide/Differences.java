@@ -1,0 +1,178 @@
+package stillturning.desktop.viewmodel.decide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import stillturning.assess.Assessment;
+import stillturning.assess.Contrast;
+import stillturning.assess.Contrast.Shift;
+import stillturning.assess.Outcome;
+import stillturning.assess.Verdict;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.Tells;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.Told;
+import stillturning.model.CriterionName;
+import stillturning.model.Study.Weight;
+import stillturning.parts.Part;
+import stillturning.parts.Wire;
+import stillturning.quantity.UnitSystem;
+import stillturning.assess.ranking.Comparison;
+import stillturning.assess.ranking.Difference;
+import stillturning.assess.ranking.GateVerdict;
+import stillturning.assess.ranking.RankingResult;
+import stillturning.report.FailureRows;
+import stillturning.report.OutcomeMark;
+import stillturning.report.Shown;
+
+/** In what one candidate differs from another, row by row. */
+final class Differences {
+
+    private final Assessment assessment;
+    private final Contrast contrast;
+    private final UnitSystem units;
+    private final List<DifferenceRow> rows = new ArrayList<>();
+
+    private Differences(Assessment assessment, Contrast contrast, UnitSystem units) {
+        this.assessment = assessment;
+        this.contrast = contrast;
+        this.units = units;
+    }
+
+    /** All of them, by group. */
+    static List<DifferenceRow> of(Assessment assessment, Contrast contrast, UnitSystem units) {
+        Differences differences = new Differences(assessment, contrast, units);
+        assessment.ranking().ifPresent(differences::ranked);
+        differences.parts();
+        differences.failures();
+        return List.copyOf(differences.rows);
+    }
+
+    private void ranked(RankingResult ranking) {
+        Comparison comparison = ranking.compare(here(), contrast.reference().candidate().id());
+        comparison.better().forEach(d -> criterion(d, Tells.FOR));
+        comparison.worse().forEach(d -> criterion(d, Tells.AGAINST));
+        comparison.gatesReferenceMissed().forEach(g -> requirement(g, Tells.FOR));
+        comparison.gatesMissed().forEach(g -> requirement(g, Tells.AGAINST));
+    }
+
+    private void criterion(Difference d, Tells tells) {
+        add(
+                Group.CRITERIA,
+                d.criterion(),
+                value(d.criterion(), d.value()),
+                value(d.criterion(), d.referenceValue()),
+                tells);
+    }
+
+    private String value(String criterion, double value) {
+        String currency = assessment.study().heading().currency();
+        CriterionName name =
+                assessment.study().goals().weights().stream()
+                        .map(Weight::criterion)
+                        .filter(c -> c.words().equals(criterion))
+                        .findFirst()
+                        .orElseThrow();
+        return Shown.value(name, value, currency, units);
+    }
+
+    private void requirement(GateVerdict missed, Tells tells) {
+        String reason = "missed: " + missed.reason();
+        boolean other = tells == Tells.FOR;
+        add(
+                Group.REQUIREMENTS,
+                missed.gate(),
+                other ? "met" : reason,
+                other ? reason : "met",
+                tells);
+    }
+
+    private void parts() {
+        byKind(contrast.added()).forEach((kind, names) -> part(kind, names, ""));
+        byKind(contrast.leftOut()).forEach((kind, names) -> part(kind, "", names));
+        byKind(contrast.altered())
+                .forEach((kind, names) -> part(kind, names, "another kind or value"));
+    }
+
+    private void part(String kind, String here, String there) {
+        add(Group.PARTS, kind, here, there, Tells.NEITHER);
+    }
+
+    /** Names by kind; wires are only counted, since they follow from the others. */
+    private static Map<String, String> byKind(List<Part> parts) {
+        Map<String, List<String>> names = new TreeMap<>();
+        for (Part part : parts) {
+            names.computeIfAbsent(FailureRows.kind(part), k -> new ArrayList<>()).add(part.id());
+        }
+        String wires = FailureRows.kind(Wire.class);
+        Map<String, String> words = new TreeMap<>();
+        names.forEach(
+                (kind, of) ->
+                        words.put(
+                                kind,
+                                kind.equals(wires)
+                                        ? String.valueOf(of.size())
+                                        : String.join(", ", of)));
+        return words;
+    }
+
+    private void failures() {
+        contrast.shifts().stream().filter(Shift::better).forEach(s -> shift(s, Group.BETTER));
+        contrast.shifts().stream().filter(s -> !s.better()).forEach(s -> shift(s, Group.WORSE));
+        contrast.own().stream().filter(v -> reachesEngine(v.outcome())).forEach(this::own);
+        contrast.spared().stream().filter(v -> reachesEngine(v.outcome())).forEach(this::spared);
+    }
+
+    private void shift(Shift shift, Group group) {
+        rows.add(
+                new DifferenceRow(
+                        group,
+                        shift.failure(),
+                        marked(shift.after()),
+                        marked(shift.before()),
+                        shift.better() ? Tells.FOR : Tells.AGAINST,
+                        Optional.of(new Told(here(), shift.failure()))));
+    }
+
+    private void own(Verdict verdict) {
+        String failure = verdict.failure().name();
+        rows.add(
+                new DifferenceRow(
+                        Group.OWN,
+                        failure,
+                        marked(verdict.outcome()),
+                        "",
+                        Tells.AGAINST,
+                        Optional.of(new Told(here(), failure))));
+    }
+
+    private void spared(Verdict verdict) {
+        String failure = verdict.failure().name();
+        rows.add(
+                new DifferenceRow(
+                        Group.SPARED,
+                        failure,
+                        "",
+                        marked(verdict.outcome()),
+                        Tells.FOR,
+                        Optional.of(new Told(contrast.reference().candidate().id(), failure))));
+    }
+
+    private String here() {
+        return contrast.candidate().candidate().id();
+    }
+
+    private static boolean reachesEngine(Outcome outcome) {
+        return outcome.compareTo(Outcome.REDUNDANCY_LOST) < 0;
+    }
+
+    private static String marked(Outcome outcome) {
+        OutcomeMark mark = OutcomeMark.of(outcome);
+        return mark.sign() + " " + mark.word();
+    }
+
+    private void add(Group group, String what, String here, String there, Tells tells) {
+        rows.add(new DifferenceRow(group, what, here, there, tells, Optional.empty()));
+    }
+}

@@ -1,0 +1,135 @@
+package stillturning.desktop.viewmodel.decide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Places names beside points so that none covers another name, a point, or the frame. Each name
+ * takes the cheapest of some places around its point, and again while that helps any of them.
+ */
+public final class LabelPlaces {
+
+    private static final int ROUNDS = 6;
+    private static final int RINGS = 7;
+
+    /** Cost of a square unit covered, against a unit of distance. */
+    private static final double COVERED = 50;
+
+    private static final double CROSSED = 30;
+
+    /** A rectangle, from its corner with the least coordinates. */
+    public record Box(double x, double y, double width, double height) {
+
+        double overlap(Box other) {
+            double wide = Math.min(x + width, other.x + other.width) - Math.max(x, other.x);
+            double high = Math.min(y + height, other.y + other.height) - Math.max(y, other.y);
+            return wide > 0 && high > 0 ? wide * high : 0;
+        }
+
+        private double outside(Box frame) {
+            return width * height - overlap(frame);
+        }
+    }
+
+    /** A name with the point that it belongs to, and its size. */
+    public record Name(double x, double y, double width, double height) {}
+
+    /** A straight piece of a line that names had better not cross. */
+    public record Piece(double x1, double y1, double x2, double y2) {
+
+        /** As thin a box as pieces are that run along the sides. */
+        private Box box() {
+            return new Box(
+                    Math.min(x1, x2) - 1,
+                    Math.min(y1, y2) - 1,
+                    Math.abs(x2 - x1) + 2,
+                    Math.abs(y2 - y1) + 2);
+        }
+    }
+
+    private final Box frame;
+    private final List<Name> names;
+    private final List<Box> points;
+    private final List<Box> pieces;
+    private final List<Box> placed = new ArrayList<>();
+
+    private LabelPlaces(Box frame, double radius, List<Name> names, List<Piece> pieces) {
+        this.frame = frame;
+        this.names = names;
+        this.points =
+                names.stream()
+                        .map(n -> new Box(n.x - radius, n.y - radius, 2 * radius, 2 * radius))
+                        .toList();
+        this.pieces = pieces.stream().map(Piece::box).toList();
+    }
+
+    /**
+     * A place for each name, in their order.
+     *
+     * @param radius how far the mark of a point reaches
+     */
+    public static List<Box> of(Box frame, double radius, List<Name> names, List<Piece> pieces) {
+        LabelPlaces places = new LabelPlaces(frame, radius, names, pieces);
+        names.forEach(n -> places.placed.add(around(n, radius).get(0)));
+        for (int round = 0; round < ROUNDS; round++) {
+            for (int i = 0; i < names.size(); i++) {
+                places.improve(i, radius);
+            }
+        }
+        return List.copyOf(places.placed);
+    }
+
+    private void improve(int i, double radius) {
+        Box best = placed.get(i);
+        double least = cost(i, best);
+        for (Box box : around(names.get(i), radius)) {
+            double cost = cost(i, box);
+            if (cost < least - 1e-9) {
+                best = box;
+                least = cost;
+            }
+        }
+        placed.set(i, best);
+    }
+
+    private double cost(int i, Box box) {
+        Name name = names.get(i);
+        double covered =
+                IntStream.range(0, placed.size())
+                                .filter(j -> j != i)
+                                .mapToDouble(j -> box.overlap(placed.get(j)))
+                                .sum()
+                        + points.stream().mapToDouble(box::overlap).sum()
+                        + box.outside(frame);
+        double crossed = pieces.stream().filter(p -> box.overlap(p) > 0).count() * CROSSED;
+        return COVERED * covered + crossed + distance(name, box);
+    }
+
+    /** From the point to the nearest place of the box. */
+    private static double distance(Name name, Box box) {
+        double wide = Math.max(0, Math.max(box.x - name.x, name.x - box.x - box.width));
+        double high = Math.max(0, Math.max(box.y - name.y, name.y - box.y - box.height));
+        return Math.hypot(wide, high);
+    }
+
+    /** Right, left, above, below and between, nearest first. */
+    private static List<Box> around(Name n, double radius) {
+        List<Box> boxes = new ArrayList<>();
+        for (int ring = 0; ring < RINGS; ring++) {
+            double gap = radius + 3 + ring * n.height * 0.7;
+            for (double across : new double[] {1, 0, -1, 0.5, -0.5}) {
+                for (double up : new double[] {0, -1, 1}) {
+                    // neither beside nor above: it would lie on the point
+                    if (Math.abs(across) < 1 && up == 0) {
+                        continue;
+                    }
+                    double x = n.x + across * (gap + n.width / 2) - n.width / 2;
+                    double y = n.y + up * (gap + n.height / 2) - n.height / 2;
+                    boxes.add(new Box(x, y, n.width, n.height));
+                }
+            }
+        }
+        return boxes;
+    }
+}

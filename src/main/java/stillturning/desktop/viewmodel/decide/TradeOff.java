@@ -1,0 +1,140 @@
+package stillturning.desktop.viewmodel.decide;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Assessment;
+import stillturning.model.CriterionName;
+import stillturning.quantity.UnitSystem;
+import stillturning.report.InOrder;
+import stillturning.report.Shown;
+
+/**
+ * Candidates by two criteria, in shares of the picture's width and height, from the lower left.
+ *
+ * @param points in order of rank
+ * @param line corners of the step line through the candidates that no other beats in both, from the
+ *     end that is best upwards to the one that is best across; it leaves the picture at both
+ */
+public record TradeOff(
+        TradeOffAxis across, TradeOffAxis upwards, List<Point> points, List<Corner> line) {
+
+    /**
+     * One candidate.
+     *
+     * @param values both values in words
+     * @param efficient whether no other is at least as good in both and better in one
+     * @param missed hard requirements that it misses
+     */
+    public record Point(
+            String id,
+            String title,
+            double x,
+            double y,
+            String values,
+            boolean efficient,
+            int missed) {}
+
+    /** A corner of the step line. */
+    public record Corner(double x, double y) {}
+
+    /** A candidate with its two values, and how many hard requirements it misses. */
+    record Valued(String id, String title, int missed, double across, double upwards) {}
+
+    public TradeOff {
+        points = List.copyOf(points);
+        line = List.copyOf(line);
+    }
+
+    /** The picture of an assessment by any two criteria. */
+    static TradeOff of(
+            Assessment assessment, CriterionName across, CriterionName upwards, UnitSystem units) {
+        List<Valued> all =
+                InOrder.of(assessment).stream().map(a -> valued(a, across, upwards)).toList();
+        return of(all, across, upwards, assessment.study().heading().currency(), units);
+    }
+
+    private static Valued valued(Appraisal appraisal, CriterionName across, CriterionName upwards) {
+        return new Valued(
+                appraisal.candidate().id(),
+                appraisal.candidate().title(),
+                (int) appraisal.met().stream().filter(m -> !m.met()).count(),
+                value(appraisal, across),
+                value(appraisal, upwards));
+    }
+
+    /** The picture of candidates in this order. */
+    static TradeOff of(
+            List<Valued> all,
+            CriterionName across,
+            CriterionName upwards,
+            String currency,
+            UnitSystem units) {
+        TradeOffAxis xs =
+                TradeOffAxis.of(across, all.stream().map(Valued::across).toList(), currency, units);
+        TradeOffAxis ys =
+                TradeOffAxis.of(
+                        upwards, all.stream().map(Valued::upwards).toList(), currency, units);
+        List<Point> points =
+                all.stream()
+                        .map(
+                                v ->
+                                        point(
+                                                v,
+                                                xs,
+                                                ys,
+                                                Shown.value(across, v.across, currency, units)
+                                                        + ", "
+                                                        + Shown.value(
+                                                                upwards, v.upwards, currency,
+                                                                units),
+                                                all))
+                        .toList();
+        return new TradeOff(xs, ys, points, line(points, xs, ys));
+    }
+
+    private static double value(Appraisal appraisal, CriterionName criterion) {
+        return appraisal.measures().values().getOrDefault(criterion, Double.NaN);
+    }
+
+    private static Point point(
+            Valued v, TradeOffAxis xs, TradeOffAxis ys, String values, List<Valued> all) {
+        return new Point(
+                v.id,
+                v.title,
+                xs.share(v.across),
+                ys.share(v.upwards),
+                values,
+                all.stream().noneMatch(other -> beats(other, v, xs, ys)),
+                v.missed);
+    }
+
+    private static boolean beats(Valued one, Valued other, TradeOffAxis xs, TradeOffAxis ys) {
+        int across = xs.sense().compare(one.across, other.across);
+        int upwards = ys.sense().compare(one.upwards, other.upwards);
+        return across >= 0 && upwards >= 0 && across + upwards > 0;
+    }
+
+    /** The border of what some candidate reaches: behind each corner lies somebody better. */
+    private static List<Corner> line(List<Point> points, TradeOffAxis xs, TradeOffAxis ys) {
+        List<Point> best =
+                points.stream()
+                        .filter(Point::efficient)
+                        .sorted(Comparator.comparingDouble(p -> xs.goodness(p.x)))
+                        .toList();
+        List<Corner> line = new ArrayList<>();
+        if (best.isEmpty()) {
+            return line;
+        }
+        Point first = best.get(0);
+        line.add(new Corner(xs.worstShare(), first.y));
+        for (int i = 0; i < best.size(); i++) {
+            Point here = best.get(i);
+            line.add(new Corner(here.x, here.y));
+            double next = i + 1 < best.size() ? best.get(i + 1).y : ys.worstShare();
+            line.add(new Corner(here.x, next));
+        }
+        return line;
+    }
+}

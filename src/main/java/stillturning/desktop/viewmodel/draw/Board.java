@@ -1,0 +1,386 @@
+package stillturning.desktop.viewmodel.draw;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.draft.Change;
+import stillturning.desktop.draft.ChangeRefused;
+import stillturning.desktop.draft.edits.Shaping;
+import stillturning.desktop.draft.edits.Shaping.NewPart;
+import stillturning.desktop.draft.edits.StudyShaping;
+import stillturning.files.CandidateReading;
+import stillturning.files.Finding;
+import stillturning.files.PartPlace;
+import stillturning.model.Terminal;
+import stillturning.report.oneline.DrawnCandidate;
+import stillturning.yaml.FormField;
+import stillturning.yaml.Places;
+import stillturning.yaml.YamlDocument;
+
+/**
+ * The open candidate on the drawing board: its diagram, what is chosen, what is to be said about
+ * it, and everything that can be done to it. What is refused is said, and changes nothing.
+ */
+public final class Board {
+
+    private static final String LAYING = "Drawing the candidate";
+
+    private final Desk desk;
+    private final PropertySheet sheet;
+    private final ReadOnlyObjectWrapper<Optional<Laid>> laid =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ObservableList<Finding> findings = FXCollections.observableArrayList();
+    private final ObservableList<String> chosen = FXCollections.observableArrayList();
+    // kept, since listeners at a view of a list are heard only as long as somebody has the view
+    private final ObservableList<Finding> shownFindings =
+            FXCollections.unmodifiableObservableList(findings);
+    private final ObservableList<String> shownChosen =
+            FXCollections.unmodifiableObservableList(chosen);
+    private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
+
+    public Board(Desk desk) {
+        this.desk = desk;
+        this.sheet = new PropertySheet(desk, this::attempt);
+        desk.reading().addListener((of, before, now) -> takeReading());
+        desk.candidate().addListener((of, before, now) -> turnTo());
+        desk.texts().addListener((of, before, now) -> showSheet());
+        desk.settings().addListener((of, before, now) -> sheet.refresh());
+        turnTo();
+    }
+
+    /** The candidate on the paper, as of the last layout. */
+    public ReadOnlyObjectProperty<Optional<Laid>> laid() {
+        return laid.getReadOnlyProperty();
+    }
+
+    /** What is to be said about the open candidate and the study's own file, mistakes first. */
+    public ObservableList<Finding> findings() {
+        return shownFindings;
+    }
+
+    /** Names of the parts that are chosen. */
+    public ObservableList<String> chosen() {
+        return shownChosen;
+    }
+
+    /** What came of the last thing done: why it was refused, or what it did besides. */
+    public ReadOnlyStringProperty said() {
+        return said.getReadOnlyProperty();
+    }
+
+    /** The values of what is chosen. */
+    public PropertySheet sheet() {
+        return sheet;
+    }
+
+    /** What can be added and answers a search. */
+    public List<PaletteEntry> palette(String search) {
+        return PaletteEntry.all().stream().filter(e -> e.answers(search)).toList();
+    }
+
+    // --- what is shown
+
+    private void turnTo() {
+        chosen.clear();
+        laid.set(Optional.empty());
+        said.set("");
+        takeReading();
+        showSheet();
+    }
+
+    private Optional<CandidateReading> reading() {
+        return Optional.ofNullable(desk.reading().get().candidates().get(desk.candidate().get()));
+    }
+
+    private void takeReading() {
+        Optional<CandidateReading> reading = reading();
+        List<Finding> all = new ArrayList<>(desk.reading().get().findings());
+        reading.ifPresent(r -> all.addAll(r.findings()));
+        List<Finding> sorted = new ArrayList<>(all.stream().filter(Finding::mistake).toList());
+        all.stream().filter(f -> !f.mistake()).forEach(sorted::add);
+        findings.setAll(sorted);
+        Optional<Laid> before = laid.get();
+        reading.ifPresent(
+                r ->
+                        desk.errands()
+                                .start(
+                                        LAYING,
+                                        reins -> Laid.of(r, before),
+                                        now -> now.ifPresent(n -> laid.set(Optional.of(n))),
+                                        wrong -> said.set(String.valueOf(wrong.getMessage()))));
+        showSheet();
+    }
+
+    /** Symbols and lines of the diagram that stand for what is chosen. */
+    public List<String> chosenKeys() {
+        return laid.get()
+                .map(l -> chosen.stream().flatMap(p -> l.drawn().keysOf(p).stream()).toList())
+                .orElse(List.of());
+    }
+
+    /** Chooses what symbols and lines of the diagram stand for. */
+    public void pick(Collection<String> keys) {
+        Set<String> parts = new LinkedHashSet<>();
+        laid.get().ifPresent(l -> keys.forEach(k -> l.drawn().partAt(k).ifPresent(parts::add)));
+        choose(parts);
+    }
+
+    /** Chooses parts by their names. */
+    public void choose(Collection<String> parts) {
+        if (!chosen.equals(List.copyOf(parts))) {
+            chosen.setAll(parts);
+            showSheet();
+        }
+    }
+
+    /** Chooses the parts that a finding is about. */
+    public void follow(Finding finding) {
+        choose(finding.parts());
+    }
+
+    /** Chooses a part by its name, or what stands at a place of the candidate's file. */
+    public void show(String subject) {
+        List<String> made =
+                places().entrySet().stream()
+                        .filter(e -> e.getValue().path().equals(subject))
+                        .map(Map.Entry::getKey)
+                        .toList();
+        boolean part = places().containsKey(subject);
+        choose(part || made.isEmpty() ? List.of(subject) : made);
+    }
+
+    /** The line of the text where a part or a finding stands, counted from 1; 0 if nowhere. */
+    public int lineOf(String part) {
+        return places().entrySet().stream()
+                .filter(e -> e.getKey().equals(part))
+                .mapToInt(e -> e.getValue().line())
+                .findFirst()
+                .orElse(0);
+    }
+
+    Map<String, PartPlace> places() {
+        return reading().map(CandidateReading::places).orElse(Map.of());
+    }
+
+    private void showSheet() {
+        if (chosen.size() == 1) {
+            String part = chosen.get(0);
+            sheet.show(part, placesOf(part));
+        } else {
+            sheet.show("the candidate", List.of(FormPlace.candidate()));
+        }
+    }
+
+    /** Where what is known of a part stands: its own entry, the run that makes it, its load. */
+    private List<FormPlace> placesOf(String part) {
+        Optional<YamlDocument> candidate = document(Desk.file(desk.candidate().get()));
+        List<FormPlace> places = new ArrayList<>();
+        if (candidate.filter(c -> has(c, Places.under("parts", part))).isPresent()) {
+            places.add(FormPlace.candidate("parts", part));
+        } else if (isLoad(part)) {
+            candidate.ifPresent(c -> addFeeds(c, part, places));
+            places.add(FormPlace.study("loads", part));
+        } else {
+            Optional.ofNullable(places().get(part))
+                    .map(made -> Places.keys(made.path()))
+                    .filter(keys -> keys.size() == 2)
+                    .map(keys -> FormPlace.candidate(keys.get(0)).only(keys.subList(1, 2)))
+                    .ifPresent(places::add);
+        }
+        String flight = Places.under("positions.flight", part);
+        if (candidate.filter(c -> has(c, flight)).isPresent()) {
+            places.add(FormPlace.candidate("positions", "flight").only(List.of(part)));
+        }
+        return places;
+    }
+
+    private boolean isLoad(String part) {
+        String path = Places.under("loads", part);
+        return document(Desk.STUDY_FILE).filter(s -> has(s, path)).isPresent();
+    }
+
+    private static void addFeeds(YamlDocument candidate, String load, List<FormPlace> places) {
+        FormPlace feeds = FormPlace.candidate("feeds");
+        List<String> own =
+                feeds.form(candidate, candidate).stream()
+                        .flatMap(form -> form.fields().stream())
+                        .map(FormField::key)
+                        .filter(key -> key.equals(load) || key.startsWith(load + "."))
+                        .toList();
+        if (!own.isEmpty()) {
+            places.add(feeds.only(own));
+        }
+    }
+
+    private static boolean has(YamlDocument document, String path) {
+        return document.places().value(path).isPresent();
+    }
+
+    private Optional<YamlDocument> document(String file) {
+        return desk.draft().document(file);
+    }
+
+    // --- what can be done
+
+    private void attempt(Doing doing) {
+        succeeds(doing);
+    }
+
+    private boolean succeeds(Doing doing) {
+        try {
+            Change change = doing.change();
+            desk.make(change);
+            said.set(String.join(" ", change.also()));
+            if (!change.parts().isEmpty()) {
+                chosen.setAll(change.parts());
+            }
+            showSheet();
+            return true;
+        } catch (ChangeRefused refused) {
+            said.set(refused.why());
+            return false;
+        }
+    }
+
+    private Shaping shaping() throws ChangeRefused {
+        String file = Desk.file(desk.candidate().get());
+        Optional<YamlDocument> candidate = document(file);
+        Optional<YamlDocument> study = document(Desk.STUDY_FILE);
+        if (candidate.isEmpty() || study.isEmpty()) {
+            throw new ChangeRefused(
+                    "there is no "
+                            + (study.isEmpty() ? Desk.STUDY_FILE : file)
+                            + "; add one first");
+        }
+        return new Shaping(candidate.get(), study.get());
+    }
+
+    /** Adds a part, in the zone of what is chosen or else in the study's first. */
+    public void add(PaletteEntry entry) {
+        attempt(
+                () ->
+                        shaping()
+                                .add(
+                                        new NewPart(
+                                                entry.kind(),
+                                                Optional.of(entry.ofClass()),
+                                                zone(),
+                                                Map.of())));
+    }
+
+    private String zone() throws ChangeRefused {
+        Optional<String> beside =
+                laid.get()
+                        .flatMap(
+                                l ->
+                                        l.candidate().parts().stream()
+                                                .filter(p -> chosen.contains(p.id()))
+                                                .map(p -> p.tag().zone())
+                                                .filter(z -> !z.isEmpty())
+                                                .findFirst());
+        return beside.or(() -> zones().stream().findFirst())
+                .orElseThrow(
+                        () ->
+                                new ChangeRefused(
+                                        "the study has no zone for it; add one to zones in "
+                                                + Desk.STUDY_FILE));
+    }
+
+    private List<String> zones() {
+        return document(Desk.STUDY_FILE)
+                .flatMap(s -> FormPlace.study("zones").form(s, s))
+                .map(form -> form.fields().stream().map(FormField::key).toList())
+                .orElse(List.of());
+    }
+
+    /** Joins what lies at two ports of the diagram. */
+    public void join(String symbol, String port, String otherSymbol, String otherPort) {
+        Optional<DrawnCandidate> drawn = laid.get().map(Laid::drawn);
+        Optional<Terminal> one = drawn.flatMap(d -> d.terminalAt(symbol, port));
+        Optional<Terminal> other = drawn.flatMap(d -> d.terminalAt(otherSymbol, otherPort));
+        if (one.isEmpty() || other.isEmpty()) {
+            said.set("A joint is no part; join one of the parts that meet there.");
+            return;
+        }
+        attempt(() -> shaping().join(one.get(), other.get(), Optional.empty()));
+    }
+
+    /** Deletes what is chosen: parts with what speaks of them, wires with their runs. */
+    public void delete() {
+        Set<String> parts = Set.copyOf(chosen);
+        if (parts.isEmpty()) {
+            return;
+        }
+        if (succeeds(() -> shaping().delete(parts))) {
+            chosen.clear();
+            showSheet();
+        }
+    }
+
+    /** Doubles what is chosen. */
+    public void duplicate() {
+        Set<String> parts = new LinkedHashSet<>(chosen);
+        attempt(() -> shaping().duplicate(parts));
+    }
+
+    /** What is chosen as a text for {@link #paste}; absent if it cannot be copied. */
+    public Optional<String> copy() {
+        try {
+            return chosen.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(shaping().copy(new LinkedHashSet<>(chosen)));
+        } catch (ChangeRefused refused) {
+            said.set(refused.why());
+            return Optional.empty();
+        }
+    }
+
+    /** Adds what was copied, here or in another candidate. */
+    public void paste(String clipboard) {
+        attempt(() -> shaping().paste(clipboard));
+    }
+
+    /** Gives the one part that is chosen another name. */
+    public void rename(String to) {
+        if (chosen.size() == 1) {
+            String part = chosen.get(0);
+            attempt(() -> shaping().rename(part, to.strip()));
+        }
+    }
+
+    /** A new candidate like the open one, which is opened. */
+    public void copyCandidate(String id, String title) {
+        if (succeeds(() -> studyShaping().copy(desk.candidate().get(), id, title))) {
+            desk.open(id);
+        }
+    }
+
+    private StudyShaping studyShaping() throws ChangeRefused {
+        List<YamlDocument> candidates =
+                desk.candidates().stream().flatMap(c -> document(Desk.file(c)).stream()).toList();
+        return new StudyShaping(
+                document(Desk.STUDY_FILE)
+                        .orElseThrow(() -> new ChangeRefused("there is no " + Desk.STUDY_FILE)),
+                candidates);
+    }
+
+    /** Goes where failures of the one part that is chosen are told. */
+    public void breakIt() {
+        if (chosen.size() == 1) {
+            desk.go(Destination.of(AreaName.BREAK, desk.candidate().get(), chosen.get(0)));
+        }
+    }
+}

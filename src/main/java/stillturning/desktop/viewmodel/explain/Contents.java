@@ -1,0 +1,10 @@
+package stillturning.desktop.viewmodel.explain;
+
+/**
+ * What goes onto the page beside the comparison.
+ *
+ * @param sizes wires, protectors, loads and weight of each candidate
+ * @param guesses which guesses matter
+ * @param together what failures do together, causes, latent failures and run-up cards
+ */
+public record Contents(boolean sizes, boolean guesses, boolean together) {}

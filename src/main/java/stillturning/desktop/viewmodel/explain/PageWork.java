@@ -1,0 +1,133 @@
+package stillturning.desktop.viewmodel.explain;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import stillturning.assess.Assess;
+import stillturning.assess.Doubt;
+import stillturning.assess.Guesses;
+import stillturning.desktop.viewmodel.Errands.Reins;
+import stillturning.dossier.Dossier;
+import stillturning.dossier.Dossier.Asked;
+import stillturning.dossier.Dossier.Jointness;
+import stillturning.dossier.Guessing;
+import stillturning.dossier.JointSearch;
+import stillturning.dossier.SharedWork;
+import stillturning.dossier.Sized;
+import stillturning.files.StudyReader;
+import stillturning.model.Chances;
+import stillturning.model.Study;
+import stillturning.sizing.SizingReport;
+import stillturning.story.UntoldStory;
+
+/** The work behind one page: asks what is asked for and not yet answered. */
+final class PageWork {
+
+    // about how long one of each takes (s); guesses, which only move the bar
+    private static final double TRIAL = 1.5;
+    private static final double SIZING = 0.5;
+    private static final double BLOCK = 0.03;
+    private static final double LOOK = 0.5;
+
+    private final Dossier dossier;
+    private final Study ranked;
+    private final Chances chances;
+    private final Contents contents;
+    private final Answers answers;
+    private final List<Doubt> doubts;
+    private final Optional<JointSearch> search;
+
+    /**
+     * @param reader makes the study of the dossier anew with another value
+     */
+    PageWork(Dossier dossier, StudyReader reader, Contents contents, Answers answers) {
+        this.dossier = dossier;
+        this.ranked = dossier.ranked();
+        this.chances = dossier.read().chances();
+        this.contents = contents;
+        this.answers = answers;
+        this.doubts =
+                asksGuesses() ? new Guessing(reader, dossier.read()).doubts(false) : List.of();
+        this.search =
+                asksTogether()
+                        ? Optional.of(new JointSearch(ranked, chances, JointSearch.PAIRS))
+                        : Optional.empty();
+    }
+
+    /**
+     * Does the work.
+     *
+     * @return the page
+     * @throws UntoldStory if no candidate could be asked what its failures do together
+     */
+    String page(Reins reins) throws UntoldStory {
+        Course course = planned(reins);
+        if (asksGuesses()) {
+            answers.guesses(guesses(course));
+        }
+        if (asksSizes()) {
+            answers.sizes(sizes(course));
+        }
+        if (search.isPresent()) {
+            answers.together(together(search.get(), course));
+        }
+        reins.far(-1, "Setting the page");
+        return dossier.page(
+                new Asked(
+                        contents.guesses() ? answers.guesses() : Optional.empty(),
+                        contents.sizes() ? answers.sizes().orElse(List.of()) : List.of(),
+                        contents.together() ? answers.together() : Optional.empty()));
+    }
+
+    private Course planned(Reins reins) {
+        Course course = new Course(reins);
+        course.plan(2 * doubts.size(), TRIAL);
+        if (asksSizes()) {
+            course.plan(candidates(), SIZING);
+        }
+        search.ifPresent(
+                s -> {
+                    course.plan(s.blocks(), BLOCK);
+                    course.plan(candidates(), LOOK);
+                });
+        return course;
+    }
+
+    private Guesses guesses(Course course) {
+        Consumer<String> progress =
+                course.begin("Trying guesses lower and higher", 2 * doubts.size(), TRIAL);
+        return Assess.guesses(dossier.assessment(), doubts, progress);
+    }
+
+    private List<SizingReport> sizes(Course course) {
+        Consumer<String> progress =
+                course.begin("Sizing wires and protectors", candidates(), SIZING);
+        return Sized.of(ranked, dossier.read(), ranked.candidates(), progress).reports();
+    }
+
+    private Jointness together(JointSearch asking, Course course) throws UntoldStory {
+        Consumer<String> blocks =
+                course.begin("Asking what failures do together", asking.blocks(), BLOCK);
+        var work = asking.work(answers, blocks);
+        Consumer<String> looked = course.begin("Looking for what parts share", candidates(), LOOK);
+        return new Jointness(work, SharedWork.of(ranked, chances, looked));
+    }
+
+    private boolean asksGuesses() {
+        return contents.guesses() && answers.guesses().isEmpty();
+    }
+
+    private boolean asksSizes() {
+        return contents.sizes() && answers.sizes().isEmpty();
+    }
+
+    private boolean asksTogether() {
+        return contents.together()
+                && answers.together().isEmpty()
+                && !ranked.candidates().isEmpty();
+    }
+
+    private int candidates() {
+        return ranked.candidates().size();
+    }
+}

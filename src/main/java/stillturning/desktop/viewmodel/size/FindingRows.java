@@ -1,0 +1,57 @@
+package stillturning.desktop.viewmodel.size;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stillturning.files.PartPlace;
+import stillturning.files.ReadStudy;
+import stillturning.model.Candidate;
+import stillturning.quantity.UnitSystem;
+import stillturning.report.sizes.FindingWords;
+import stillturning.sizing.Finding;
+import stillturning.sizing.Finding.Mend;
+import stillturning.sizing.SizingReport;
+
+/** The findings of a report, with where to look. */
+final class FindingRows {
+
+    /** Loads are asked for by the study, so a candidate's file has no place for them. */
+    private static final String LOADS = "loads";
+
+    private FindingRows() {}
+
+    /** Gravest first. */
+    static List<FindingRow> of(SizingReport report, ReadStudy read, UnitSystem units) {
+        String candidate = report.candidate().id();
+        Map<String, PartPlace> places = read.sizes().places().getOrDefault(candidate, Map.of());
+        return report.findings().stream().map(f -> row(report, f, places, units)).toList();
+    }
+
+    private static FindingRow row(
+            SizingReport report, Finding f, Map<String, PartPlace> places, UnitSystem units) {
+        return new FindingRow(
+                f.rule().gravity(),
+                FindingWords.about(report, f, units),
+                FindingWords.wrong(f),
+                FindingWords.mend(f),
+                part(report.candidate(), f),
+                parts(f).flatMap(p -> Optional.ofNullable(places.get(p)).stream())
+                        .filter(place -> !place.path().startsWith(LOADS))
+                        .findFirst());
+    }
+
+    /** What mends it comes first: there one has to write. */
+    private static Stream<String> parts(Finding f) {
+        return Stream.concat(f.mend().map(Mend::part).stream(), Stream.of(f.part(), first(f)));
+    }
+
+    private static Optional<String> part(Candidate candidate, Finding f) {
+        return Stream.of(f.part(), first(f)).filter(p -> candidate.part(p).isPresent()).findFirst();
+    }
+
+    /** Contacts and channels go by their part and their own name. */
+    private static String first(Finding f) {
+        return f.part().split(" ", 2)[0];
+    }
+}

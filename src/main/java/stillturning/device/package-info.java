@@ -1,9 +1,0 @@
-/**
- * How each element behaves in time: a small state machine on a branch of the network, with one
- * signed margin and one deadline. In: a circuit and the situation that its devices share. Out: laws
- * for the solver, events for the journal. Knows no pilot, no engine, no order of events.
- */
-@NullMarked
-package stillturning.device;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,17 @@
+package stillturning.dossier.proposal;
+
+/**
+ * One part of another size.
+ *
+ * @param part the wire or protector
+ * @param from size as it is: AWG of a wire, rating of a protector (A)
+ * @param to size as proposed
+ */
+public record Resize(String part, Of of, String from, String to) {
+
+    /** What changes its size. */
+    public enum Of {
+        WIRE,
+        PROTECTOR
+    }
+}

@@ -1,0 +1,211 @@
+package stillturning.model.failure;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stillturning.model.failure.Cause.Kind;
+import stillturning.model.failure.JointEvent.End;
+import stillturning.model.Candidate;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.Chances;
+import stillturning.model.Chances.Mode;
+import stillturning.model.Chances.Odds;
+import stillturning.model.Chances.Rate;
+import stillturning.model.Chances.Shared;
+import stillturning.model.EngineLogic;
+import stillturning.model.Join;
+import stillturning.model.Study.Aircraft;
+import stillturning.model.Zone;
+import stillturning.model.Zone.Hazard;
+import stillturning.parts.FailureMode;
+import stillturning.parts.Load;
+import stillturning.parts.Part;
+import stillturning.parts.Wire;
+
+/** All events that fail several of a candidate's parts together. */
+public final class CommonCauses {
+
+    private final Aircraft aircraft;
+    private final Candidate candidate;
+    private final Chances chances;
+    private final Odds odds;
+
+    private CommonCauses(Aircraft aircraft, Candidate candidate, Chances chances) {
+        this.aircraft = aircraft;
+        this.candidate = candidate;
+        this.chances = chances;
+        this.odds = chances.odds(candidate.id());
+    }
+
+    /**
+     * Every hazard of every zone, then everything that parts share, in the order of the study and
+     * of the candidate; only what fails two parts at least. Where it is open how an event ends,
+     * each way is a cause, and the event's rate is divided evenly among them, which is a guess.
+     *
+     * @throws IllegalArgumentException if something is shared by a part that the candidate lacks
+     */
+    public static List<Cause> of(Aircraft aircraft, Candidate candidate, Chances chances) {
+        CommonCauses causes = new CommonCauses(aircraft, candidate, chances);
+        List<Cause> all = new ArrayList<>();
+        aircraft.zones().forEach(zone -> all.addAll(causes.inZone(zone)));
+        causes.odds.shared().forEach(shared -> all.addAll(causes.ofShared(shared)));
+        return List.copyOf(all);
+    }
+
+    private List<Cause> inZone(Zone zone) {
+        List<Cause> all = new ArrayList<>();
+        Set<String> spared = spared(zone);
+        List<Part> there =
+                candidate.parts().stream()
+                        .filter(p -> isIn(zone, p) && !spared.contains(p.id()))
+                        .toList();
+        for (Hazard hazard : Hazard.values()) {
+            if (zone.hazards().contains(hazard)) {
+                String name = hazard.name().toLowerCase(Locale.ROOT) + " in " + zone.name();
+                Optional<Rate> rate = Optional.ofNullable(chances.events().get(hazard));
+                all.addAll(
+                        new JointEvent(Kind.ZONE, name, rate)
+                                .endingIn(ends(hazard), there, sparedInWords(spared)));
+            }
+        }
+        return all;
+    }
+
+    private static List<End> ends(Hazard hazard) {
+        return switch (hazard) {
+            case HEAT ->
+                    List.of(
+                            new End(
+                                    Harm.SCORCHED,
+                                    "",
+                                    "insulation melts, wires touch metal, devices fail"));
+            case WATER -> List.of(new End(Harm.SOAKED, "", "what has bare terminals fails"));
+            case CHAFE -> List.of(End.APART, End.BARE);
+            case IMPACT -> List.of(new End(Harm.TORN, ": all open", "all is torn off"), End.BARE);
+        };
+    }
+
+    private boolean isIn(Zone zone, Part part) {
+        return part instanceof Wire
+                ? odds.routes()
+                        .getOrDefault(part.id(), List.of(part.tag().zone()))
+                        .contains(zone.name())
+                : part.tag().zone().equals(zone.name());
+    }
+
+    /**
+     * The engine's own loads in a zone, if the engine stops without them however they are supplied,
+     * and the wires that end on them: no architecture could save these, so none is charged with
+     * them.
+     */
+    private Set<String> spared(Zone zone) {
+        EngineLogic needs = aircraft.engine().logic();
+        Set<String> loads =
+                needs.loads().stream()
+                        .filter(id -> candidate.part(id).filter(p -> isIn(zone, p)).isPresent())
+                        .collect(Collectors.toCollection(LinkedHashSet::new));
+        if (needs.runsOn(load -> !loads.contains(load))) {
+            return Set.of();
+        }
+        Set<String> spared = new LinkedHashSet<>(loads);
+        for (Join join : candidate.joins()) {
+            leadOf(loads, join.one().part(), join.other().part()).ifPresent(spared::add);
+            leadOf(loads, join.other().part(), join.one().part()).ifPresent(spared::add);
+        }
+        return spared;
+    }
+
+    private Optional<String> leadOf(Set<String> loads, String load, String other) {
+        boolean lead = loads.contains(load) && candidate.part(other).orElse(null) instanceof Wire;
+        return lead ? Optional.of(other) : Optional.empty();
+    }
+
+    private String sparedInWords(Set<String> spared) {
+        List<String> loads =
+                spared.stream()
+                        .filter(id -> candidate.part(id).orElseThrow() instanceof Load)
+                        .toList();
+        return loads.isEmpty()
+                ? ""
+                : "; left out are "
+                        + String.join(", ", loads)
+                        + " with their own leads, since without them the engine stops however it is"
+                        + " wired";
+    }
+
+    private List<Cause> ofShared(Shared shared) {
+        List<Part> parts = shared.parts().stream().map(id -> part(shared, id)).toList();
+        String of = shared.sharing().name().toLowerCase(Locale.ROOT);
+        String name = of + " " + shared.name();
+        Optional<Rate> rate = Optional.ofNullable(chances.sharing().get(shared.sharing()));
+        return switch (shared.sharing()) {
+            case HOLE -> worn(new JointEvent(Kind.HOLE, name, rate), parts);
+            case BUNDLE -> worn(new JointEvent(Kind.BUNDLE, name, rate), parts);
+            case MOUNT ->
+                    new JointEvent(Kind.MOUNT, name, rate)
+                            .endingIn(
+                                    List.of(new End(Harm.TORN, "", "all on it is torn off")),
+                                    parts,
+                                    "");
+            case FIRMWARE -> hung(shared, name, parts);
+            case ALIKE -> alike(shared, name, parts);
+        };
+    }
+
+    private static List<Cause> worn(JointEvent event, List<Part> wires) {
+        return event.endingIn(List.of(End.APART, End.BARE), wires, "");
+    }
+
+    private Part part(Shared shared, String id) {
+        return candidate
+                .part(id)
+                .orElseThrow(
+                        () ->
+                                new IllegalArgumentException(
+                                        shared.name()
+                                                + " is shared by "
+                                                + id
+                                                + ", which is not in "
+                                                + candidate.id()));
+    }
+
+    private List<Cause> hung(Shared shared, String name, List<Part> parts) {
+        List<Hit> hits = parts.stream().flatMap(p -> Harm.HUNG.to(p).stream()).toList();
+        return new JointEvent(Kind.FIRMWARE, name, byBeta(shared, hits))
+                .failing(hits, name + ": the same program stops everywhere").stream().toList();
+    }
+
+    private List<Cause> alike(Shared shared, String name, List<Part> parts) {
+        List<Cause> causes = new ArrayList<>();
+        for (FailureMode mode : parts.get(0).failureModes()) {
+            List<Hit> hits =
+                    parts.stream()
+                            .flatMap(p -> p.failureModes().stream().map(m -> new Hit(p.id(), m)))
+                            .filter(hit -> hit.mode().name().equals(mode.name()))
+                            .toList();
+            if (hits.size() == parts.size()) {
+                String named = name + ": " + mode.name();
+                new JointEvent(Kind.ALIKE, named, byBeta(shared, hits))
+                        .failing(hits, named + ", since they are of one make")
+                        .ifPresent(causes::add);
+            }
+        }
+        return causes;
+    }
+
+    /** The beta factor of the unit that fails most often; empty where no rate is known. */
+    private Optional<Rate> byBeta(Shared shared, List<Hit> hits) {
+        double share = shared.beta().orElseThrow().share();
+        String source = shared.beta().orElseThrow().source();
+        return hits.stream()
+                .map(hit -> new Mode(hit.part(), hit.mode().name()))
+                .flatMap(mode -> Optional.ofNullable(odds.rates().get(mode)).stream())
+                .max(Comparator.comparingDouble(Rate::median))
+                .map(r -> r.times(share, "beta factor (" + source + ") of " + r.source()));
+    }
+}

@@ -1,0 +1,75 @@
+package stillturning.model.failure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stillturning.model.Candidate;
+import stillturning.model.Candidate.Hit;
+import stillturning.parts.Part;
+import stillturning.parts.Switch;
+
+/** All single failures of a candidate. */
+public final class FailureCatalogue {
+
+    /** Name of the drill that takes all power off the airframe. */
+    public static final String MASTER_OFF = "master off in flight";
+
+    private FailureCatalogue() {}
+
+    /** Every failure mode of every part, in the candidate's order. */
+    public static List<Failure> singlesOf(Candidate candidate) {
+        return candidate.parts().stream()
+                .flatMap(
+                        part ->
+                                part.failureModes().stream()
+                                        .map(mode -> Failure.of(new Hit(part.id(), mode))))
+                .toList();
+    }
+
+    /**
+     * A switch that stands where it should not.
+     *
+     * @param lever the switch
+     * @param normally where it stands in normal flight
+     * @param position where it stands
+     */
+    public record Misplaced(String lever, String normally, String position) {
+        /** In words. */
+        public String name() {
+            return lever + " left " + position + " before flight";
+        }
+    }
+
+    /** Every switch of normal flight left in every other position, one at a time. */
+    public static List<Misplaced> leftSwitchesOf(Candidate candidate) {
+        List<Misplaced> left = new ArrayList<>();
+        candidate
+                .cockpit()
+                .flight()
+                .forEach(
+                        (lever, normally) ->
+                                positions(candidate, lever).stream()
+                                        .filter(position -> !position.equals(normally))
+                                        .map(position -> new Misplaced(lever, normally, position))
+                                        .forEach(left::add));
+        return List.copyOf(left);
+    }
+
+    /** Where a lever can stand; a channel of a controller is named with its number. */
+    private static List<String> positions(Candidate candidate, String lever) {
+        Optional<Part> part = candidate.part(lever);
+        if (part.isEmpty()) {
+            return List.of("on", "off");
+        }
+        return part.get() instanceof Switch made
+                ? made.throwing().positions()
+                : List.of("in", "pulled");
+    }
+
+    /** Things that happen without anything breaking; none where the candidate defines none. */
+    public static List<Failure> operatingCasesOf(Candidate candidate) {
+        return candidate.cockpit().masterOff().isEmpty()
+                ? List.of()
+                : List.of(Failure.levers(MASTER_OFF, candidate.cockpit().masterOff()));
+    }
+}

@@ -1,0 +1,77 @@
+package stillturning.parts.element;
+
+import java.util.Optional;
+
+/**
+ * A battery's chemistry between plus ({@code from}) and minus ({@code to}).
+ *
+ * @param capacity at 25 °C
+ * @param ohms internal resistance full and at 25 °C (ohm)
+ * @param chargeAtStart state of charge at the start of the flight, 0 to 1
+ * @param kilograms what has to grow warm (kg), 0 for not known
+ */
+public record Cell(
+        String name,
+        String from,
+        String to,
+        OpenCircuit openCircuit,
+        Capacity capacity,
+        double ohms,
+        double chargeAtStart,
+        double kilograms,
+        Optional<Management> management)
+        implements Element {
+
+    /**
+     * Open-circuit voltage by charge.
+     *
+     * @param curve curve of a nominal 12 V battery
+     * @param factor what its voltages are multiplied by: 2 for 24 V, 5/6 with one cell of six
+     *     shorted
+     */
+    public record OpenCircuit(RestVoltage curve, double factor) {
+        public OpenCircuit {
+            Require.positive("battery", "voltage factor", factor);
+        }
+
+        /** Voltage (V) on one straight piece of the curve, at a temperature (°C). */
+        public double voltsOn(int piece, double charge, double celsius) {
+            double warm = curve.byTemperature().voltsAt(celsius);
+            return factor * (curve.voltsOn(piece, charge) + warm);
+        }
+
+        /** Voltage (V) from which the battery gasses. */
+        public double gassingVolts() {
+            return factor * curve.acceptance().gassingVolts();
+        }
+    }
+
+    public Cell {
+        Require.positive(name, "internal resistance (ohm)", ohms);
+        Require.fraction(name, "state of charge", chargeAtStart);
+        Require.notNegative(name, "weight (kg)", kilograms);
+    }
+
+    /** Capacity at a temperature (°C). */
+    public Capacity capacityAt(double celsius) {
+        return capacity.times(openCircuit.curve().byTemperature().capacityAt(celsius));
+    }
+
+    /** Internal resistance (ohm) on one straight piece of the curve, at a temperature (°C). */
+    public double ohmsOn(int piece, double charge, double celsius) {
+        RestVoltage curve = openCircuit.curve();
+        return ohms
+                * curve.resistanceOn(piece, charge)
+                * curve.byTemperature().resistanceAt(celsius);
+    }
+
+    /** Charging current (A) up to which its resistance alone counts. */
+    public double acceptAmps(double charge) {
+        return openCircuit.curve().acceptance().ampsAt(charge, capacity.oneHourAmps());
+    }
+
+    /** Over-potential (V) that drives as much current again. */
+    public double overVolts() {
+        return openCircuit.factor() * Acceptance.OVER_VOLTS;
+    }
+}

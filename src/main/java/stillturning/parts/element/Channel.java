@@ -1,0 +1,40 @@
+package stillturning.parts.element;
+
+/**
+ * One electronic switch with its own trip, closed by the part's logic.
+ *
+ * @param trip when it opens for good
+ * @param logic name of the part's {@link Consumer} that must run for commands to be obeyed
+ * @param closedByDefault state when logic or command path is lost
+ */
+public record Channel(
+        String name,
+        String from,
+        String to,
+        Switching switching,
+        Trip trip,
+        String logic,
+        boolean closedByDefault)
+        implements Element {
+
+    /** On-resistance (ohm) and the current (A) that the channel limits itself to. */
+    public record Switching(double ohms, double limitAmps) {
+        public Switching {
+            Require.positive("channel", "on-resistance (ohm)", ohms);
+            Require.positive("channel", "current limit (A)", limitAmps);
+        }
+    }
+
+    /** Rating (A) and the time–current curve that opens the channel. */
+    public record Trip(double ratedAmps, TimeCurrentCurve curve, double coolingSeconds) {
+        public Trip {
+            Require.positive("channel", "rating (A)", ratedAmps);
+            Require.positive("channel", "cooling time (s)", coolingSeconds);
+        }
+    }
+
+    @Override
+    public Passage passage() {
+        return Passage.BOTH_WAYS;
+    }
+}

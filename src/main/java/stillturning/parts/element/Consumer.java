@@ -1,0 +1,5 @@
+package stillturning.parts.element;
+
+/** A load, or the electronics inside a part, between {@code from} (plus) and {@code to} (minus). */
+public record Consumer(String name, String from, String to, Demand demand, Tolerance tolerance)
+        implements Element {}

@@ -1,0 +1,15 @@
+package stillturning.parts.element;
+
+/** A pair of contacts that is either metal or a gap. */
+public record Contact(String name, String from, String to, double ohms, Control control)
+        implements Element {
+
+    public Contact {
+        Require.positive(name, "contact resistance (ohm)", ohms);
+    }
+
+    @Override
+    public Passage passage() {
+        return Passage.BOTH_WAYS;
+    }
+}

@@ -1,0 +1,43 @@
+package stillturning.parts.element;
+
+/**
+ * DC–DC converter: draws between {@code from} and {@code to}, holds a voltage between {@code plus}
+ * and {@code minus}.
+ */
+public record Conversion(
+        String name, String from, String to, Output output, double efficiency, Input input)
+        implements Element {
+
+    /** Output terminals, voltage (V), droop (ohm), current limit (A). */
+    public record Output(
+            String plus, String minus, double setVolts, double droopOhms, double limitAmps) {
+        public Output {
+            Require.positive("converter", "output voltage (V)", setVolts);
+            Require.positive("converter", "output droop (ohm)", droopOhms);
+            Require.positive("converter", "current limit (A)", limitAmps);
+        }
+    }
+
+    /** Idle draw (W), the voltage below which it stops (V), and above which it starts again (V). */
+    public record Input(double idleWatts, double minimumVolts, double restartVolts) {
+        public Input {
+            Require.notNegative("converter", "idle draw (W)", idleWatts);
+            Require.positive("converter", "minimum input voltage (V)", minimumVolts);
+            if (!(restartVolts >= minimumVolts)) {
+                throw new IllegalArgumentException(
+                        "converter: restart voltage "
+                                + restartVolts
+                                + " V is below the minimum "
+                                + minimumVolts
+                                + " V");
+            }
+        }
+    }
+
+    public Conversion {
+        if (!(efficiency > 0 && efficiency <= 1)) {
+            throw new IllegalArgumentException(
+                    name + ": efficiency " + efficiency + " is not above 0 and at most 1");
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package stillturning.parts.element;
+
+/**
+ * Alternator with its regulator, output at {@code from}, case at {@code to}: holds a set point with
+ * droop up to a current that depends on speed and on its field's voltage, blocks reverse current,
+ * and gives nothing unless its field coil is fed.
+ *
+ * @param regulation set point and droop
+ * @param output current by speed
+ * @param field name of the part's {@link Coil} that stands for the field supply
+ * @param fullFieldVolts voltage at the field from which it gives all of its output (V); below it
+ *     gives in proportion, which is a guess; 0 if magnets make its field
+ * @param alone how it fares without a battery
+ */
+public record Generator(
+        String name,
+        String from,
+        String to,
+        Regulation regulation,
+        OutputBySpeed output,
+        String field,
+        double fullFieldVolts,
+        Alone alone)
+        implements Element {
+
+    /** Set point (V) at no load and its fall with current (ohm). */
+    public record Regulation(double setVolts, double droopOhms) {
+        public Regulation {
+            Require.positive("alternator", "set point (V)", setVolts);
+            Require.positive("alternator", "droop (ohm)", droopOhms);
+        }
+    }
+
+    /** What becomes of it when no battery is joined to its output. */
+    public enum WithoutBattery {
+        /** It stops. */
+        GIVES_UP,
+        /** It goes on, but nobody knows at which voltage. */
+        UNSTEADY,
+        /** It holds its voltage all the same. */
+        STEADY
+    }
+
+    /**
+     * How it fares without a battery, and what it does in the moment that it loses it.
+     *
+     * @param clampVolts highest voltage of a load dump (V)
+     * @param dumpSeconds how long a load dump lasts (s)
+     */
+    public record Alone(WithoutBattery then, double clampVolts, double dumpSeconds) {
+        public Alone {
+            Require.positive("alternator", "clamp voltage (V)", clampVolts);
+            Require.notNegative("alternator", "length of a load dump (s)", dumpSeconds);
+        }
+    }
+
+    public Generator {
+        Require.notNegative(name, "voltage of full field (V)", fullFieldVolts);
+    }
+
+    /** Whether it can be relied on only beside a battery. */
+    public boolean needsBattery() {
+        return alone.then != WithoutBattery.STEADY;
+    }
+
+    /** The same machine with another set point, as when its regulator runs away. */
+    public Generator regulatingAt(double setVolts) {
+        return new Generator(
+                name,
+                from,
+                to,
+                new Regulation(setVolts, regulation.droopOhms),
+                output,
+                field,
+                fullFieldVolts,
+                alone);
+    }
+}

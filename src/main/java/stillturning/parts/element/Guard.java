@@ -1,0 +1,48 @@
+package stillturning.parts.element;
+
+/**
+ * Over-voltage protection: a contact between {@code from} and {@code to} that moves for good once
+ * the voltage of {@code sense} above {@code to senseReturn} has exceeded its limit long enough.
+ *
+ * @param ohms resistance of the closed contact (ohm)
+ */
+public record Guard(
+        String name,
+        String from,
+        String to,
+        String sense,
+        String senseReturn,
+        double ohms,
+        Trip trip)
+        implements Element {
+
+    /** What its contact does. */
+    public enum Action {
+        /** Lets through until it acts. */
+        DISCONNECTS,
+        /** Joins its ends when it acts, so that a protector before it opens. */
+        SHORTS
+    }
+
+    /**
+     * When it acts, and how.
+     *
+     * @param volts limit (V)
+     * @param seconds how long it must be exceeded (s)
+     */
+    public record Trip(double volts, double seconds, Action action) {
+        public Trip {
+            Require.positive("over-voltage guard", "trip voltage (V)", volts);
+            Require.notNegative("over-voltage guard", "trip time (s)", seconds);
+        }
+    }
+
+    public Guard {
+        Require.positive(name, "contact resistance (ohm)", ohms);
+    }
+
+    @Override
+    public Passage passage() {
+        return trip.action == Action.DISCONNECTS ? Passage.BOTH_WAYS : Passage.NONE;
+    }
+}

@@ -1,0 +1,85 @@
+package stillturning.reliability.chance;
+
+/** How often an event happens, as seen from one flight. */
+public sealed interface Occurrence {
+
+    /** What is uncertain about it: the rate (1/s), or the probability itself. */
+    Lognormal spread();
+
+    /** The same with the rate or probability multiplied. */
+    Occurrence times(double factor);
+
+    /**
+     * Noticed at once and mended before the next flight; happens within a flight of T seconds with
+     * 1 - exp(-rate T).
+     *
+     * @param rate (1/s of flight)
+     */
+    record Active(Lognormal rate) implements Occurrence {
+        @Override
+        public Lognormal spread() {
+            return rate;
+        }
+
+        @Override
+        public Active times(double factor) {
+            return new Active(rate.times(factor));
+        }
+    }
+
+    /**
+     * Unnoticed until the next inspection finds and mends it; present after a seconds flown since
+     * the last one with 1 - exp(-rate a).
+     *
+     * @param rate (1/s of flight)
+     * @param intervalSeconds flown between two inspections (s)
+     */
+    record Latent(Lognormal rate, double intervalSeconds) implements Occurrence {
+        /**
+         * @throws IllegalArgumentException if the interval is not above 0 and finite
+         */
+        public Latent {
+            if (!(intervalSeconds > 0 && intervalSeconds < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException(
+                        "an inspection every " + intervalSeconds + " s is none");
+            }
+        }
+
+        @Override
+        public Lognormal spread() {
+            return rate;
+        }
+
+        @Override
+        public Latent times(double factor) {
+            return new Latent(rate.times(factor), intervalSeconds);
+        }
+    }
+
+    /**
+     * Counted by the flight, whatever its length. Where the spread reaches above 1, it counts as 1.
+     *
+     * @param probability that it happens in one flight
+     */
+    record PerFlight(Lognormal probability) implements Occurrence {
+        /**
+         * @throws IllegalArgumentException if the median is above 1
+         */
+        public PerFlight {
+            if (probability.median() > 1) {
+                throw new IllegalArgumentException(
+                        "a probability of " + probability.median() + " is above 1");
+            }
+        }
+
+        @Override
+        public Lognormal spread() {
+            return probability;
+        }
+
+        @Override
+        public PerFlight times(double factor) {
+            return new PerFlight(probability.times(factor));
+        }
+    }
+}

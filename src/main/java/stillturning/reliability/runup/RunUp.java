@@ -1,0 +1,149 @@
+package stillturning.reliability.runup;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import stillturning.reliability.cover.Choice;
+import stillturning.reliability.cover.Cover;
+import stillturning.reliability.cover.Offer;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.reliability.runup.Rehearsals.Move;
+import stillturning.story.UntoldStory;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.combined.Joint;
+
+/** Finds what nobody sees in flight, and the fewest checks on the ground that show it. */
+public final class RunUp {
+
+    /** One check more is worse than any number of levers. */
+    private static final int A_CHECK = 1000;
+
+    /** Kinds of checks, each tried for what those before it do not reveal. */
+    private static final List<Stage> STAGES =
+            List.of(Rehearsals::ofLevers, Rehearsals::ofBreakers, Rehearsals::ofBreakersWithMore);
+
+    private interface Stage {
+        List<Move> moves(Rehearsals rehearsals) throws UntoldStory;
+    }
+
+    private final Joint joint;
+    private final Rehearsals rehearsals;
+
+    private RunUp(Joint joint, Rehearsals rehearsals) {
+        this.joint = joint;
+        this.rehearsals = rehearsals;
+    }
+
+    /**
+     * A candidate's latent failures and the card that reveals those that end the engine with one
+     * more. Switches are tried first; breakers are pulled only for what no switch reveals.
+     *
+     * @param joint what events do together in it, two at least
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public static Card of(Study study, Joint joint) throws UntoldStory {
+        Candidate candidate = joint.candidate();
+        RunUp runUp = new RunUp(joint, new Rehearsals(study, candidate));
+        List<Latent> latents =
+                new Unseen(study, candidate)
+                        .among(joint.events()).stream().map(runUp::latent).toList();
+        return runUp.card(latents, study.goals().runUp().name());
+    }
+
+    private Latent latent(int event) {
+        Set<Integer> with = new TreeSet<>();
+        for (List<Integer> pair : joint.sets().ofOrder(2)) {
+            if (pair.contains(event)) {
+                int other = pair.get(pair.get(0) == event ? 1 : 0);
+                Event.Kind kind = joint.events().get(other).kind();
+                if (kind == Event.Kind.FAILURE || kind == Event.Kind.CAUSE) {
+                    with.add(other);
+                }
+            }
+        }
+        return new Latent(event, List.copyOf(with));
+    }
+
+    private Card card(List<Latent> latents, String phase) throws UntoldStory {
+        List<Integer> open =
+                new ArrayList<>(
+                        latents.stream().filter(Latent::matters).map(Latent::event).toList());
+        List<Check> checks = new ArrayList<>();
+        boolean proven = true;
+        for (Stage stage : STAGES) {
+            if (!open.isEmpty()) {
+                List<Check> possible = checks(stage.moves(rehearsals), open);
+                Choice choice = Cover.of(open.size(), offers(possible, open));
+                proven &= choice.proof() != Choice.Proof.NONE;
+                List<Check> chosen = choice.chosen().stream().map(possible::get).toList();
+                checks.addAll(ordered(chosen));
+                chosen.forEach(
+                        check -> check.reveals().forEach(r -> open.remove((Integer) r.event())));
+            }
+        }
+        return new Card(
+                latents, phase, Rehearsals.HELD_SECONDS, checks, proven, open, unconfirmed(checks));
+    }
+
+    private static List<Check> ordered(List<Check> checks) {
+        return checks.stream()
+                .sorted(
+                        Comparator.<Check>comparingInt(check -> check.moves().size())
+                                .thenComparing(check -> -check.reveals().size()))
+                .toList();
+    }
+
+    private List<Check> checks(List<Move> moves, List<Integer> latents) throws UntoldStory {
+        List<Check> checks = new ArrayList<>();
+        for (Move move : moves) {
+            List<Check.Revealed> reveals = new ArrayList<>();
+            for (int event : latents) {
+                reveals(event, move).ifPresent(reveals::add);
+            }
+            checks.add(new Check(move.moves(), move.back(), move.before(), move.then(), reveals));
+        }
+        return checks;
+    }
+
+    private Optional<Check.Revealed> reveals(int event, Move move) throws UntoldStory {
+        return rehearsals.reveals(event, joint.events().get(event).failure(), move);
+    }
+
+    private static List<Offer> offers(List<Check> checks, List<Integer> latents) {
+        return checks.stream()
+                .map(
+                        check ->
+                                new Offer(
+                                        A_CHECK + check.moves().size(),
+                                        check.reveals().stream()
+                                                .map(r -> latents.indexOf(r.event()))
+                                                .toList()))
+                .toList();
+    }
+
+    /** The whole card is gone through once with each failure that it is to reveal. */
+    private List<Integer> unconfirmed(List<Check> checks) throws UntoldStory {
+        List<Map<String, String>> steps =
+                checks.stream().flatMap(c -> List.of(c.moves(), c.back()).stream()).toList();
+        Set<Integer> unconfirmed = new TreeSet<>();
+        Set<Integer> asked = new HashSet<>();
+        for (Check check : checks) {
+            for (Check.Revealed revealed : check.reveals()) {
+                int event = revealed.event();
+                if (asked.add(event)
+                        && rehearsals
+                                .differences(joint.events().get(event).failure(), steps)
+                                .isEmpty()) {
+                    unconfirmed.add(event);
+                }
+            }
+        }
+        return List.copyOf(unconfirmed);
+    }
+}

@@ -1,0 +1,53 @@
+package stillturning.report.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Room for a bar with its name above; the layout stretches it over its lines. */
+final class BarShape {
+    private static final double WIDEST_TEXT = 96;
+
+    /** Bar beyond the first and last line. */
+    static final double OVERHANG = 9;
+
+    /** Room below the bar for a ground sign. */
+    static final double GROUND_SIGN = 16;
+
+    private BarShape() {}
+
+    static Shape of(Symbol symbol) {
+        List<String> lines = new ArrayList<>();
+        lines.addAll(Wording.wrapped(symbol.label(), Shape.TEXT, true, WIDEST_TEXT, 2));
+        int bold = lines.size();
+        lines.addAll(Wording.wrapped(symbol.detail(), Shape.TEXT, false, WIDEST_TEXT, 1));
+        double text =
+                Math.max(
+                        Shape.widestOf(lines.subList(0, bold), true),
+                        Shape.widestOf(lines.subList(bold, lines.size()), false));
+        double width = Math.max(16, text + 2 * Shape.BADGE_ROOM);
+        double top = Math.max(lines.size() * Shape.TEXT_LINE + 3, 10);
+        List<Shape.Caption> captions = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            captions.add(
+                    new Shape.Caption(
+                            lines.get(i),
+                            width / 2,
+                            9.5 + i * Shape.TEXT_LINE,
+                            Mark.Anchor.MIDDLE,
+                            i < bold));
+        }
+        double badgeX = captions.isEmpty() ? 4.5 : captions.get(0).box().x() - 6;
+        return new Shape(
+                width,
+                top + 2 * OVERHANG + bottom(symbol),
+                new At(width / 2, top),
+                Map.of(),
+                List.copyOf(captions),
+                new At(badgeX, 6));
+    }
+
+    static double bottom(Symbol symbol) {
+        return symbol.glyph().form == Glyph.Form.GROUND ? GROUND_SIGN : 0;
+    }
+}

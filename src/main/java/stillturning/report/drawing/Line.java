@@ -1,0 +1,24 @@
+package stillturning.report.drawing;
+
+/**
+ * A wire between two ports, drawn from left to right where the diagram allows it.
+ *
+ * @param label gauge, length or the like; may be empty
+ */
+public record Line(
+        String fromSymbol,
+        String fromPort,
+        String toSymbol,
+        String toPort,
+        String label,
+        Look look) {
+    /** A wire that tells no state. */
+    public Line(String fromSymbol, String fromPort, String toSymbol, String toPort, String label) {
+        this(fromSymbol, fromPort, toSymbol, toPort, label, Look.PLAIN);
+    }
+
+    /** The same wire in another state. */
+    public Line looking(Look other) {
+        return new Line(fromSymbol, fromPort, toSymbol, toPort, label, other);
+    }
+}

@@ -1,0 +1,44 @@
+package stillturning.report.drawing;
+
+import java.util.List;
+
+/** One thing on a picture; later ones lie above earlier ones. */
+public sealed interface Mark {
+
+    /**
+     * A stroked or filled outline.
+     *
+     * @param data path in the path language of SVG: M, L, A and Z, absolute
+     */
+    record Path(String data, Pen pen) implements Mark {}
+
+    /**
+     * One line of text.
+     *
+     * @param x place of the anchor (drawing units)
+     * @param y base line (drawing units)
+     */
+    record Text(String words, double x, double y, Anchor anchor, Type type) implements Mark {}
+
+    /**
+     * Marks that belong to one thing of the caller's.
+     *
+     * @param key id of a symbol, or of a line as "line 3", counted from 0
+     * @param title full name, shown by viewers when pointed at
+     */
+    record Part(String key, String title, List<Mark> marks) implements Mark {
+        public Part {
+            marks = List.copyOf(marks);
+        }
+    }
+
+    /** Where on a text its place is. */
+    enum Anchor {
+        START,
+        MIDDLE,
+        END
+    }
+
+    /** The look of letters, in the font DejaVu Sans or one no wider. */
+    record Type(double size, boolean bold, String colour) {}
+}

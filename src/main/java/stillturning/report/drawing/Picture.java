@@ -1,0 +1,45 @@
+package stillturning.report.drawing;
+
+import java.util.List;
+
+/**
+ * A drawn picture, in units of one CSS pixel.
+ *
+ * @param id prefix of all names inside the SVG
+ * @param description what the picture shows, in words
+ */
+public record Picture(
+        String id,
+        String title,
+        String description,
+        double width,
+        double height,
+        List<Mark> marks) {
+    public Picture {
+        marks = List.copyOf(marks);
+        checkId(id);
+    }
+
+    /**
+     * Self-contained SVG text that can stand alone or inside HTML; the same picture, the same text.
+     */
+    public String toSvg() {
+        return new SvgWriter(this).text();
+    }
+
+    /**
+     * The bytes of a PNG on white paper.
+     *
+     * @param sharpness pixels for each unit of the drawing, across and down
+     */
+    public byte[] toPng(int sharpness) {
+        return new PngWriter(this).bytes(sharpness);
+    }
+
+    static void checkId(String id) {
+        if (!id.matches("[A-Za-z][A-Za-z0-9-]*")) {
+            throw new IllegalArgumentException(
+                    "picture id '" + id + "' is not letters, digits and hyphens, a letter first");
+        }
+    }
+}

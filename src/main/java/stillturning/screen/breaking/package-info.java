@@ -1,9 +1,0 @@
-/**
- * The Break area on the screen: failures to pick, the diagram at any moment of a story, its time
- * line, plots, words and steps; and the matrix of all failures. Shows what {@code desk.breaking}
- * says; knows no engine.
- */
-@NullMarked
-package stillturning.screen.breaking;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,8 +1,0 @@
-/**
- * The area in which one decides among candidates. Shows what {@code desk.decide} says and passes on
- * what the user does; weighs and compares nothing itself.
- */
-@NullMarked
-package stillturning.screen.decide;
-
-import org.jspecify.annotations.NullMarked;

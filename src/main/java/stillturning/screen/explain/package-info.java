@@ -1,5 +1,0 @@
-/** The Explain area: what goes onto the page, the builder's words, and the page as it prints. */
-@NullMarked
-package stillturning.screen.explain;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,4 +1,0 @@
-package stillturning.screen.picture;
-
-/** A port of a symbol. */
-public record PortOf(String symbol, String port) {}

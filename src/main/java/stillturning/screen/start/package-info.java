@@ -1,8 +1,0 @@
-/**
- * The area in which a study begins or is opened. Knows the questions of {@code desk.start}, and no
- * file.
- */
-@NullMarked
-package stillturning.screen.start;
-
-import org.jspecify.annotations.NullMarked;

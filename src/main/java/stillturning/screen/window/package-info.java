@@ -1,5 +1,0 @@
-/** The window itself: menus, the bar of areas, news, what is under way; puts the areas together. */
-@NullMarked
-package stillturning.screen.window;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,91 @@
+package stillturning.story.device;
+
+import java.util.Optional;
+import stillturning.parts.element.Channel;
+import stillturning.model.Circuit.Placed;
+import stillturning.network.BranchLaw;
+import stillturning.network.LimitedConductor;
+import stillturning.network.Open;
+import stillturning.story.Happening;
+
+/** An electronic switch: obeys its lever while its logic works, else goes to its default. */
+final class ChannelDevice implements Placing {
+
+    private final Placed placed;
+    private final Channel channel;
+    private final int branch;
+    private final Situation now;
+    private final Optional<SupplyDevice> logic;
+    private final Tripper tripper;
+    private final BranchLaw closed;
+    private final String lever;
+    private boolean tripped;
+
+    ChannelDevice(
+            Placed placed,
+            Channel channel,
+            int branch,
+            Optional<SupplyDevice> logic,
+            Situation now) {
+        this.placed = placed;
+        this.channel = channel;
+        this.branch = branch;
+        this.now = now;
+        this.logic = logic;
+        this.lever = placed.part() + "." + channel.name().replace("channel ", "");
+        this.closed =
+                new LimitedConductor(channel.switching().ohms(), channel.switching().limitAmps());
+        this.tripper = new Tripper(placed.part(), channel.trip(), branch, now);
+    }
+
+    Stateful heat() {
+        return tripper.heat();
+    }
+
+    @Override
+    public int branch() {
+        return branch;
+    }
+
+    @Override
+    public BranchLaw law() {
+        return tripped || !wanted() ? new Open() : closed;
+    }
+
+    @Override
+    public boolean gaveWay() {
+        return tripped;
+    }
+
+    @Override
+    public double margin() {
+        return tripped ? NOTHING_TO_WATCH : tripper.heat().margin();
+    }
+
+    @Override
+    public void cross() {
+        double amps = Math.abs(now.amps(branch));
+        if (tripper.crossed()) {
+            tripped = true;
+            now.log(
+                    Happening.Kind.PROTECTOR_OPENS,
+                    placed.part(),
+                    channel.name() + " trips at " + Say.amps(amps) + tripper.doubt());
+        }
+    }
+
+    @Override
+    public void adopt(Device healthy) {
+        if (healthy instanceof ChannelDevice then) {
+            tripped = then.tripped;
+            tripper.heat().adopt(then.tripper.heat());
+        }
+    }
+
+    private boolean wanted() {
+        if (!logic.map(SupplyDevice::works).orElse(false)) {
+            return channel.closedByDefault();
+        }
+        return !"off".equals(now.levers.get(lever));
+    }
+}

@@ -1,0 +1,52 @@
+package stillturning.story.device;
+
+/**
+ * A small state machine on one element, on the engine or in the cockpit: one signed margin, one
+ * deadline.
+ */
+public interface Device {
+
+    double NO_DEADLINE = Double.POSITIVE_INFINITY;
+
+    /** Margin of a device that watches nothing just now. */
+    double NOTHING_TO_WATCH = Double.POSITIVE_INFINITY;
+
+    /** Margin of a device whose event is a matter of yes or no: not now. */
+    double NOT_NOW = Double.MAX_VALUE;
+
+    /** ... and: now. */
+    double NOW = -1;
+
+    /** At or above 0 while the present state lasts; the event is where it falls below. */
+    double margin();
+
+    /** The margin has fallen below 0. */
+    void cross();
+
+    /** When the present state ends by itself (s); {@link #NO_DEADLINE} for never. */
+    default double deadline() {
+        return NO_DEADLINE;
+    }
+
+    /** The deadline is here. */
+    default void expire() {}
+
+    /** Takes over the state of the same device in another run. */
+    void adopt(Device healthy);
+
+    /**
+     * How likely it is the one that makes others flip, when devices flip without end: 0 for one
+     * that only watches, more for one that opens and closes ways.
+     */
+    default int sway() {
+        return 0;
+    }
+
+    /** Comes to rest for good after flipping without end. Only asked of a device with sway. */
+    default void giveUp() {}
+
+    /** Whether a deadline of this device is a matter of the flight or the pilot, who are slow. */
+    default boolean isSlow() {
+        return false;
+    }
+}

@@ -1,0 +1,158 @@
+package stillturning.story.device;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stillturning.model.Phase;
+import stillturning.model.Study.Aircraft;
+import stillturning.network.NoOperatingPoint;
+import stillturning.network.NodalSolver;
+import stillturning.story.Happening;
+import stillturning.story.Setting;
+import stillturning.story.Setting.Propeller;
+import stillturning.story.UntoldStory;
+
+/** What is true at this instant of one run, shared by its devices. */
+public final class Situation {
+
+    public final NodalSolver solver;
+    public final Aircraft aircraft;
+    public final Map<String, String> levers = new HashMap<>();
+    public final Set<String> shed = new HashSet<>();
+    public final Set<String> movable = new HashSet<>();
+    public final Journal journal;
+    public final Setting setting;
+    public Phase phase;
+    public double seconds;
+    public boolean engineRuns = true;
+    public boolean cranking;
+
+    /** Where levers are moved while the engine is started. */
+    public final Map<String, String> starting = new HashMap<>();
+
+    private final Map<String, String> beforeTheKey = new HashMap<>();
+
+    /** Counts the phases that have begun since the failure. */
+    public int phasesFlown;
+
+    /** Counts what the pilot has done. */
+    public int moves;
+
+    /** Everything that can give way by too much current. */
+    final List<Racer> racers = new ArrayList<>();
+
+    private final Map<String, String> zoneOf;
+
+    /** Counts how often the laws of the branches have been laid down. */
+    public int layings;
+
+    /**
+     * @param zoneOf zone by part
+     */
+    public Situation(
+            NodalSolver solver,
+            Aircraft aircraft,
+            Phase phase,
+            Setting setting,
+            Map<String, String> zoneOf,
+            Journal journal) {
+        this.solver = solver;
+        this.aircraft = aircraft;
+        this.phase = phase;
+        this.setting = setting;
+        this.zoneOf = zoneOf;
+        this.journal = journal;
+    }
+
+    /** Voltage between nets (V); 0 where one floats and the other does not, as a meter shows. */
+    public double voltsBetween(int from, int to) {
+        return solver.floating(from) == solver.floating(to)
+                ? solver.volts(from) - solver.volts(to)
+                : 0;
+    }
+
+    /** Voltage of a net against the structure (V). */
+    public double volts(int net) {
+        return voltsBetween(net, 0);
+    }
+
+    public double amps(int branch) {
+        return solver.amps(branch);
+    }
+
+    /** Alternator speed (revolutions per second). */
+    public double revsPerSecond() {
+        if (engineRuns) {
+            return phase.alternatorRevsPerSecond();
+        }
+        return windmills() ? aircraft.engine().windmillRevsPerSecond() : 0;
+    }
+
+    /** Turns the key, or lets it go. */
+    public void crank(boolean turned) {
+        if (turned && !cranking) {
+            starting.forEach(
+                    (lever, position) -> {
+                        Optional.ofNullable(levers.put(lever, position))
+                                .ifPresent(before -> beforeTheKey.put(lever, before));
+                    });
+        } else if (!turned) {
+            levers.putAll(beforeTheKey);
+            beforeTheKey.clear();
+        }
+        cranking = turned;
+    }
+
+    /** Whether the air turns a stopped engine. */
+    public boolean windmills() {
+        return aircraft.engine().windmills() && setting.propeller() == Propeller.AS_STATED;
+    }
+
+    /** Temperature around a part (°C). */
+    public double celsius(String part) {
+        return aircraft.celsius(zoneOf.getOrDefault(part, ""));
+    }
+
+    /**
+     * Something gives way by too much current, while others may be about to.
+     *
+     * @param slowSeconds how long the slowest of its kind would take (s)
+     */
+    void opens(String winner, double slowSeconds) {
+        journal.write(Race.wonBy(winner, slowSeconds, racers));
+    }
+
+    /**
+     * The refusal to tell on.
+     *
+     * @param part where the currents do not add up, if it is known
+     */
+    public UntoldStory untold(NoOperatingPoint why, Optional<String> part) {
+        String words =
+                part.map(
+                                p ->
+                                        String.format(
+                                                Locale.ROOT,
+                                                "no operating point: currents at %s are off by"
+                                                        + " %.3g A; check its limits and demands",
+                                                p,
+                                                why.residualAmps()))
+                        .orElseGet(() -> String.valueOf(why.getMessage()));
+        return new UntoldStory("at " + seconds + " s: " + words, why);
+    }
+
+    /** Something that the present voltages and currents lead to. */
+    public void log(Happening.Kind kind, String part, String words) {
+        log(kind, part, words, journal.cause());
+    }
+
+    /** Something that an earlier event led to, by its index in the story. */
+    public void log(Happening.Kind kind, String part, String words, int ledBy) {
+        journal.write(seconds, kind, part, words, ledBy);
+    }
+}

@@ -1,0 +1,250 @@
+package stillturning.story.timeline;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stillturning.story.device.Device;
+import stillturning.story.device.Say;
+import stillturning.story.device.Situation;
+import stillturning.story.device.SupplyDevice;
+import stillturning.model.Phase;
+import stillturning.story.Happening;
+import stillturning.story.Pilot;
+
+/** The engine: runs while its needs are met, falters, stops, and starts again if turned. */
+final class EngineDevice implements Device {
+
+    private enum State {
+        RUNS,
+        FALTERS,
+        STOPPED,
+        CRANKED,
+        STARTS
+    }
+
+    /** Longest cranking where no phase says it (s). A guess. */
+    private static final double USUAL_CRANKING_SECONDS = 10;
+
+    private static final String NAME = "engine";
+    private static final Set<String> ITSELF = Set.of(NAME);
+
+    private final Map<String, SupplyDevice> loads;
+    private final Situation now;
+    private final Set<String> needs;
+    private State state = State.RUNS;
+    private double deadline = NO_DEADLINE;
+    private double falteredAt;
+    private double longestInterruption;
+    private double stoppedAt = NO_DEADLINE;
+    private int stops;
+    private double crankedUntil = NO_DEADLINE;
+    private int crankedAfterMoves = -1;
+    private boolean mayCrank = true;
+
+    EngineDevice(Map<String, SupplyDevice> loads, Situation now) {
+        this.loads = loads;
+        this.now = now;
+        this.needs = Set.copyOf(now.aircraft.engine().logic().loads());
+    }
+
+    boolean stopped() {
+        return state == State.STOPPED || state == State.CRANKED || state == State.STARTS;
+    }
+
+    /** It stands, as before the first start, until somebody turns the key. */
+    void stand() {
+        state = State.STOPPED;
+        now.engineRuns = false;
+        mayCrank = false;
+    }
+
+    /** Somebody turns the key. */
+    void turnKey() {
+        mayCrank = true;
+    }
+
+    boolean faltering() {
+        return state == State.FALTERS;
+    }
+
+    double longestInterruption() {
+        return longestInterruption;
+    }
+
+    double stoppedAt() {
+        return stoppedAt;
+    }
+
+    int stops() {
+        return stops;
+    }
+
+    @Override
+    public double margin() {
+        boolean met = met();
+        return switch (state) {
+            case RUNS -> met ? NOT_NOW : NOW;
+            case FALTERS -> met ? NOW : NOT_NOW;
+            case STOPPED -> met && (now.windmills() || canCrank()) ? NOW : NOT_NOW;
+            case CRANKED -> met && turned() ? NOW : NOT_NOW;
+            case STARTS -> met && turned() ? NOT_NOW : NOW;
+        };
+    }
+
+    @Override
+    public void cross() {
+        switch (state) {
+            case RUNS -> {
+                falteredAt = now.seconds;
+                enter(State.FALTERS, now.seconds + now.aircraft.engine().toleratedSeconds());
+                now.log(
+                        Happening.Kind.ENGINE_INTERRUPTED,
+                        NAME,
+                        "falters: " + missing(),
+                        ledBy(needs));
+            }
+            case FALTERS -> {
+                double interrupted = now.seconds - falteredAt;
+                longestInterruption = Math.max(longestInterruption, interrupted);
+                enter(State.RUNS, NO_DEADLINE);
+                now.log(
+                        Happening.Kind.ENGINE_RECOVERS,
+                        NAME,
+                        "runs on after " + Math.round(interrupted * 1000) + " ms",
+                        ledBy(needs));
+            }
+            case STOPPED -> {
+                if (now.windmills()) {
+                    enter(State.STARTS, now.seconds + now.aircraft.engine().restartSeconds());
+                } else {
+                    crank();
+                }
+            }
+            case CRANKED ->
+                    enter(State.STARTS, now.seconds + now.aircraft.engine().restartSeconds());
+            case STARTS -> enter(now.cranking ? State.CRANKED : State.STOPPED, NO_DEADLINE);
+        }
+    }
+
+    @Override
+    public double deadline() {
+        return Math.min(deadline, crankedUntil);
+    }
+
+    @Override
+    public void expire() {
+        if (state == State.FALTERS) {
+            stops++;
+            stoppedAt = now.seconds;
+            now.engineRuns = false;
+            enter(State.STOPPED, NO_DEADLINE);
+            now.log(Happening.Kind.ENGINE_STOPS, NAME, "stops", ledBy(ITSELF));
+        } else if (deadline <= now.seconds) {
+            String turnedBy = now.cranking ? "the starter" : "the propeller";
+            now.engineRuns = true;
+            stoppedAt = NO_DEADLINE;
+            release();
+            enter(State.RUNS, NO_DEADLINE);
+            now.log(
+                    Happening.Kind.ENGINE_RESTARTS,
+                    NAME,
+                    (stops > 0 ? "runs again" : "runs") + ", turned by " + turnedBy,
+                    ledBy(needs));
+        } else {
+            now.log(
+                    Happening.Kind.CRANKING_FAILS,
+                    NAME,
+                    "does not start: " + wanting(),
+                    ledBy(needs));
+            release();
+            enter(State.STOPPED, NO_DEADLINE);
+        }
+    }
+
+    private void crank() {
+        crankedAfterMoves = now.moves;
+        crankedUntil = now.seconds + crankingSeconds();
+        now.crank(true);
+        enter(State.CRANKED, NO_DEADLINE);
+        now.log(Happening.Kind.CRANKING, NAME, "is cranked", ledBy(ITSELF));
+    }
+
+    private void release() {
+        now.crank(false);
+        crankedUntil = NO_DEADLINE;
+    }
+
+    /** How long one keeps the key turned: as long as the phase in which the starter runs. */
+    private double crankingSeconds() {
+        return now.aircraft.phases().stream()
+                .filter(phase -> starter().map(s -> s.runsIn(phase)).orElse(false))
+                .mapToDouble(Phase::seconds)
+                .findFirst()
+                .orElse(USUAL_CRANKING_SECONDS);
+    }
+
+    private Optional<SupplyDevice> starter() {
+        return now.aircraft.engine().starting().starter().map(loads::get);
+    }
+
+    private boolean canCrank() {
+        return mayCrank
+                && now.setting.pilot() != Pilot.NEVER
+                && crankedAfterMoves < now.moves
+                && starter().isPresent();
+    }
+
+    /** Whether air or starter turn it. */
+    private boolean turned() {
+        return now.windmills()
+                || (now.cranking && starter().map(SupplyDevice::works).orElse(false));
+    }
+
+    private String wanting() {
+        return met()
+                ? starter()
+                        .map(s -> "the starter has only " + Say.volts(s.volts()))
+                        .orElse("nothing turns it")
+                : missing();
+    }
+
+    @Override
+    public void adopt(Device healthy) {
+        if (healthy instanceof EngineDevice then) {
+            state = then.state;
+            mayCrank = then.mayCrank;
+        }
+    }
+
+    private int ledBy(Set<String> parts) {
+        return now.journal.latestOf(parts);
+    }
+
+    private boolean met() {
+        return now.aircraft
+                .engine()
+                .logic()
+                .runsOn(
+                        load ->
+                                Optional.ofNullable(loads.get(load))
+                                        .map(SupplyDevice::works)
+                                        .orElse(false));
+    }
+
+    private String missing() {
+        return now.aircraft.engine().logic().loads().stream()
+                .filter(
+                        load ->
+                                !Optional.ofNullable(loads.get(load))
+                                        .map(SupplyDevice::works)
+                                        .orElse(false))
+                .reduce((a, b) -> a + ", " + b)
+                .map(names -> "without " + names)
+                .orElse("needs not met");
+    }
+
+    private void enter(State next, double until) {
+        state = next;
+        deadline = until;
+    }
+}

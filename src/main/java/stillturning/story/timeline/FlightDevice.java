@@ -1,0 +1,66 @@
+package stillturning.story.timeline;
+
+import java.util.List;
+import stillturning.story.device.Device;
+import stillturning.story.device.Situation;
+import stillturning.model.Phase;
+import stillturning.story.Happening;
+
+/** The flight after the failure: one phase after the other, until it has landed. */
+final class FlightDevice implements Device {
+
+    private final List<Phase> ahead;
+    private final Situation now;
+    private double deadline;
+    private int next;
+    private boolean landed;
+
+    /**
+     * @param ahead phases after the present one; what is flown when the failure comes is the whole
+     *     of the present one
+     */
+    FlightDevice(List<Phase> ahead, Situation now) {
+        this.ahead = List.copyOf(ahead);
+        this.now = now;
+        this.deadline = now.phase.seconds();
+    }
+
+    boolean landed() {
+        return landed;
+    }
+
+    @Override
+    public double margin() {
+        return NOTHING_TO_WATCH;
+    }
+
+    @Override
+    public void cross() {}
+
+    @Override
+    public double deadline() {
+        return deadline;
+    }
+
+    @Override
+    public void expire() {
+        if (next == ahead.size()) {
+            landed = true;
+            deadline = NO_DEADLINE;
+            now.log(Happening.Kind.PHASE, "flight", "has landed");
+            return;
+        }
+        now.phase = ahead.get(next++);
+        now.phasesFlown++;
+        deadline = now.seconds + now.phase.seconds();
+        now.log(Happening.Kind.PHASE, "flight", now.phase.name() + " begins");
+    }
+
+    @Override
+    public void adopt(Device healthy) {}
+
+    @Override
+    public boolean isSlow() {
+        return true;
+    }
+}

@@ -1,0 +1,159 @@
+package stillturning.story.timeline;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import stillturning.story.device.Device;
+import stillturning.story.device.Situation;
+import stillturning.model.Procedure;
+import stillturning.story.Happening;
+import stillturning.story.Pilot;
+import stillturning.story.Setting.Shedding;
+
+/** One procedure, carried out once, some time after one of its cues, if one is still there then. */
+final class ProcedureDevice implements Device {
+
+    private final Procedure procedure;
+    private final List<CueDevice> cues;
+    private final Set<CueDevice> known = new HashSet<>();
+    private final Pilot pilot;
+    private final Situation now;
+    private double deadline = NO_DEADLINE;
+    private boolean begun;
+    private boolean done;
+    private final BooleanSupplier works;
+    private final List<String> toShed;
+
+    /**
+     * @param works whether that does it which does it by itself
+     */
+    ProcedureDevice(
+            Procedure procedure, List<CueDevice> cues, BooleanSupplier works, Situation now) {
+        this.procedure = procedure;
+        this.cues = List.copyOf(cues);
+        this.works = works;
+        this.pilot = now.setting.pilot();
+        this.now = now;
+        this.toShed = new ArrayList<>(procedure.sheds());
+        if (procedure.doing().eachSeconds() > 0) {
+            toShed.sort(Comparator.comparingInt(this::rank));
+        }
+    }
+
+    private int rank(String load) {
+        return now.aircraft.load(load).map(n -> n.shedOrder().orElse(Integer.MAX_VALUE)).orElse(0);
+    }
+
+    /** Whether the pilot has carried it out. */
+    boolean done() {
+        return done && !automatic();
+    }
+
+    @Override
+    public double margin() {
+        if (begun) {
+            return NOTHING_TO_WATCH;
+        }
+        for (CueDevice cue : cues) {
+            if (cue.shows() && !known.contains(cue)) {
+                return NOW;
+            }
+        }
+        return NOT_NOW;
+    }
+
+    @Override
+    public void cross() {
+        begun = true;
+        double planned = procedure.responseSeconds();
+        deadline = now.seconds + (automatic() ? planned : pilot.responseSeconds(planned));
+    }
+
+    @Override
+    public double deadline() {
+        return deadline;
+    }
+
+    @Override
+    public void expire() {
+        deadline = NO_DEADLINE;
+        if (automatic() && !works.getAsBoolean()) {
+            return;
+        }
+        if (!done && !stillCalledFor()) {
+            begun = false;
+            return;
+        }
+        List<String> words = new ArrayList<>();
+        if (!done) {
+            move(words);
+        }
+        shed(words);
+        done = true;
+        if (!automatic()) {
+            now.moves++;
+        }
+        if (!words.isEmpty()) {
+            now.log(
+                    automatic() ? Happening.Kind.AUTOMATIC : Happening.Kind.PILOT,
+                    procedure.name(),
+                    String.join("; ", words),
+                    now.journal.latestOf(procedure.when()));
+        }
+    }
+
+    private void move(List<String> words) {
+        procedure
+                .moves()
+                .forEach(
+                        (lever, position) -> {
+                            if (!now.setting.keepsOn(position)) {
+                                now.levers.put(lever, position);
+                                words.add(lever + " " + position);
+                            }
+                        });
+    }
+
+    /** Sheds what is due: everything, or the next by rank while there is still a reason. */
+    private void shed(List<String> words) {
+        if (now.setting.shedding() == Shedding.NONE) {
+            return;
+        }
+        double each = procedure.doing().eachSeconds();
+        if (each == 0) {
+            now.shed.addAll(toShed);
+            if (!toShed.isEmpty()) {
+                words.add("sheds " + String.join(", ", toShed));
+            }
+            toShed.clear();
+        } else if (!toShed.isEmpty() && stillCalledFor()) {
+            String next = toShed.remove(0);
+            now.shed.add(next);
+            words.add("sheds " + next);
+            deadline = toShed.isEmpty() ? NO_DEADLINE : now.seconds + each;
+        }
+    }
+
+    /** A warning that has gone out by the time of the response calls for nothing. */
+    private boolean stillCalledFor() {
+        return cues.stream().anyMatch(cue -> cue.persists() && !known.contains(cue));
+    }
+
+    private boolean automatic() {
+        return procedure.doing().automatic().isPresent();
+    }
+
+    /** A cue that showed in normal flight tells nothing new; the others still do. */
+    @Override
+    public void adopt(Device healthy) {
+        cues.stream().filter(CueDevice::shows).forEach(known::add);
+    }
+
+    @Override
+    public boolean isSlow() {
+        return !automatic();
+    }
+}

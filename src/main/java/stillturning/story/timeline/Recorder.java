@@ -1,0 +1,129 @@
+package stillturning.story.timeline;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleSupplier;
+import java.util.function.Supplier;
+import stillturning.story.device.CellDevice;
+import stillturning.story.device.Plant;
+import stillturning.story.device.Situation;
+import stillturning.story.device.SupplyDevice;
+import stillturning.model.Candidate;
+import stillturning.parts.Bus;
+import stillturning.story.Bar;
+import stillturning.story.Bar.Doing;
+import stillturning.story.Trace;
+
+/** Samples voltages, charges, and what the engine and its loads do, before and after each event. */
+final class Recorder {
+
+    private final Situation now;
+    private final Map<Series, List<Trace.Point>> samples = new LinkedHashMap<>();
+
+    private final Map<String, Doings> doings = new LinkedHashMap<>();
+
+    private record Series(String name, String unit, DoubleSupplier value) {}
+
+    /** What something does, and since when it did what. */
+    private record Doings(Supplier<Doing> now, List<Beginning> beginnings) {}
+
+    private record Beginning(double seconds, Doing doing) {}
+
+    Recorder(Candidate candidate, Plant plant, EngineDevice engine, Situation now) {
+        this.now = now;
+        candidate
+                .all(Bus.class)
+                .forEach(
+                        bus -> {
+                            int net = plant.circuit().net(bus.id(), "bar");
+                            watch(bus.id(), "V", () -> now.volts(net));
+                        });
+        plant.all(CellDevice.class)
+                .forEach(cell -> watch(cell.placed().part(), "%", () -> 100 * cell.value()));
+        follow("engine", () -> doing(engine));
+        for (String load : now.aircraft.engine().logic().loads()) {
+            Optional<SupplyDevice> supply = Optional.ofNullable(plant.loads().get(load));
+            follow(load, () -> supply.map(Recorder::doing).orElse(Doing.STOPPED));
+        }
+    }
+
+    static Doing doing(EngineDevice engine) {
+        if (engine.stopped()) {
+            return Doing.STOPPED;
+        }
+        return engine.faltering() ? Doing.FALTERS : Doing.RUNS;
+    }
+
+    static Doing doing(SupplyDevice load) {
+        if (!load.wanted()) {
+            return Doing.SWITCHED_OFF;
+        }
+        if (load.starves()) {
+            return Doing.STARVED;
+        }
+        return load.works() ? Doing.WORKS : Doing.STOPPED;
+    }
+
+    private void follow(String name, Supplier<Doing> doing) {
+        doings.put(name, new Doings(doing, new ArrayList<>()));
+    }
+
+    private void watch(String name, String unit, DoubleSupplier value) {
+        samples.put(new Series(name, unit, value), new ArrayList<>());
+    }
+
+    /** Takes a sample of everything. */
+    void look() {
+        samples.forEach(
+                (series, points) ->
+                        points.add(new Trace.Point(now.seconds, series.value().getAsDouble())));
+        doings.values().forEach(this::look);
+    }
+
+    private void look(Doings of) {
+        Doing doing = of.now().get();
+        List<Beginning> beginnings = of.beginnings();
+        Optional<Beginning> last = last(beginnings);
+        if (last.filter(b -> b.doing() == doing).isPresent()) {
+            return;
+        }
+        // what lasts for no time at all is not told
+        if (last.filter(b -> b.seconds() == now.seconds).isPresent()) {
+            beginnings.remove(beginnings.size() - 1);
+        }
+        if (last(beginnings).filter(b -> b.doing() == doing).isEmpty()) {
+            beginnings.add(new Beginning(now.seconds, doing));
+        }
+    }
+
+    private static Optional<Beginning> last(List<Beginning> beginnings) {
+        return beginnings.isEmpty()
+                ? Optional.empty()
+                : Optional.of(beginnings.get(beginnings.size() - 1));
+    }
+
+    List<Trace> traces() {
+        return samples.entrySet().stream()
+                .map(e -> new Trace(e.getKey().name(), e.getKey().unit(), e.getValue()))
+                .toList();
+    }
+
+    /** What the engine and its loads did until now. */
+    List<Bar> bars() {
+        return doings.entrySet().stream()
+                .map(e -> new Bar(e.getKey(), spans(e.getValue().beginnings())))
+                .toList();
+    }
+
+    private List<Bar.Span> spans(List<Beginning> beginnings) {
+        List<Bar.Span> spans = new ArrayList<>();
+        for (int i = 0; i < beginnings.size(); i++) {
+            double to = i + 1 < beginnings.size() ? beginnings.get(i + 1).seconds() : now.seconds;
+            spans.add(new Bar.Span(beginnings.get(i).seconds(), to, beginnings.get(i).doing()));
+        }
+        return spans;
+    }
+}

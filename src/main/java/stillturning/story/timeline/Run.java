@@ -1,0 +1,336 @@
+package stillturning.story.timeline;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stillturning.story.device.CellDevice;
+import stillturning.story.device.GeneratorDevice;
+import stillturning.story.device.Journal;
+import stillturning.story.device.Layout;
+import stillturning.story.device.Plant;
+import stillturning.story.device.Situation;
+import stillturning.model.failure.Failure;
+import stillturning.model.Candidate;
+import stillturning.model.Circuit;
+import stillturning.model.LoadNeed;
+import stillturning.model.Terminal;
+import stillturning.network.BranchLaw;
+import stillturning.network.NodalSolver;
+import stillturning.network.Open;
+import stillturning.network.Topology;
+import stillturning.parts.Bus;
+import stillturning.story.Endurance;
+import stillturning.story.Frame;
+import stillturning.story.Happening;
+import stillturning.story.Moment.Batteries;
+import stillturning.story.Normal;
+import stillturning.story.Setting.Shedding;
+import stillturning.story.Sight;
+import stillturning.story.Start;
+import stillturning.story.Story;
+import stillturning.story.Story.Aftermath;
+import stillturning.story.Story.EngineFate;
+import stillturning.story.Story.Measured;
+import stillturning.story.UntoldStory;
+import stillturning.story.Watched;
+
+/** One candidate in one condition, wired up and ready to play. */
+final class Run {
+
+    private final Candidate candidate;
+    private final Scene scene;
+    private final Layout layout;
+    private final Situation now;
+    private final Plant plant;
+    private final Crew crew;
+    private final Recorder recorder;
+    private final Meter meter;
+    private final Simulation simulation;
+    private final Journal journal = new Journal();
+    private Runnable watching = () -> {};
+
+    Run(Candidate candidate, Circuit circuit, Optional<Topology> known, Scene scene) {
+        this.candidate = candidate;
+        this.scene = scene;
+        this.layout = new Layout(circuit, known);
+        BranchLaw[] laws = new BranchLaw[layout.from.length];
+        Arrays.fill(laws, new Open());
+        NodalSolver solver = new NodalSolver(layout.topology, layout.from, layout.to, laws);
+        this.now =
+                new Situation(
+                        solver,
+                        scene.aircraft(),
+                        scene.phase(),
+                        scene.setting(),
+                        zones(candidate),
+                        journal);
+        now.levers.putAll(candidate.cockpit().flight());
+        now.starting.putAll(candidate.cockpit().starting());
+        this.plant = new Plant(circuit, layout, now);
+        this.crew = new Crew(plant, candidate.cockpit(), scene.ahead(), now);
+        if (scene.moment().batteries() == Batteries.TIRED) {
+            double left = scene.aircraft().engine().starting().tiredCharge();
+            plant.all(CellDevice.class).forEach(cell -> cell.charge(left * cell.value()));
+        }
+        this.recorder = new Recorder(candidate, plant, crew.engine(), now);
+        this.meter = new Meter(plant, layout, now, scene.stride().missing());
+        this.simulation = new Simulation(plant, crew, now, meter, scene.stride());
+    }
+
+    private static Map<String, String> zones(Candidate candidate) {
+        Map<String, String> zones = new HashMap<>();
+        candidate.parts().forEach(part -> zones.put(part.id(), part.tag().zone()));
+        return zones;
+    }
+
+    Topology topology() {
+        return layout.topology;
+    }
+
+    /** Plays until normal flight is reached. */
+    Normal comeToRest() throws UntoldStory {
+        simulation.comeToRest();
+        Map<String, Double> busVolts = new LinkedHashMap<>();
+        candidate
+                .all(Bus.class)
+                .forEach(
+                        bus ->
+                                busVolts.put(
+                                        bus.id(), now.volts(plant.circuit().net(bus.id(), "bar"))));
+        Map<String, Double> sourceAmps = new LinkedHashMap<>();
+        plant.all(CellDevice.class)
+                .forEach(c -> sourceAmps.put(c.placed().part(), c.dischargeAmps()));
+        plant.all(GeneratorDevice.class).forEach(g -> sourceAmps.put(g.placed().part(), g.amps()));
+        return new Normal(
+                !crew.engine().faltering() && !crew.engine().stopped(),
+                working(),
+                plant.feeds(),
+                crew.showing(),
+                busVolts,
+                sourceAmps);
+    }
+
+    /** Takes over where another run came to rest. */
+    void resume(Run healthy) {
+        simulation
+                .devices()
+                .forEach(
+                        (name, device) ->
+                                healthy.simulation.likeness(name).ifPresent(device::adopt));
+        double[] volts = new double[layout.topology.nets()];
+        for (int net = 0; net < volts.length; net++) {
+            // nets that only a fault has come last
+            volts[net] = net < healthy.layout.topology.nets() ? healthy.now.solver.volts(net) : 0;
+        }
+        now.solver.start(volts);
+    }
+
+    /** Plays a failure to its end, and shows every instant at which anything is recorded. */
+    Watched watch(Failure failure, double horizonSeconds) throws UntoldStory {
+        Film film = film();
+        watching = film::take;
+        return new Watched(tell(failure, horizonSeconds), film.frames());
+    }
+
+    /** What stands at this instant. */
+    Frame frame() {
+        return film().take();
+    }
+
+    private Film film() {
+        return new Film(plant, layout, crew.engine(), now);
+    }
+
+    /** Plays a failure to its end. */
+    Story tell(Failure failure, double horizonSeconds) throws UntoldStory {
+        now.levers.putAll(failure.levers());
+        now.log(Happening.Kind.FAILURE, subject(failure), failure.name());
+        if (scene.setting().shedding() == Shedding.BEST) {
+            shedAllButTheEngine();
+        }
+        journal.solved();
+        Optional<Aftermath> aftermath = Optional.empty();
+        boolean over = false;
+        while (!over) {
+            simulation.settle();
+            look();
+            if (aftermath.isEmpty() && simulation.quiet()) {
+                aftermath = Optional.of(aftermath());
+            }
+            over = crew.landed() || simulation.over(horizonSeconds, crew.engine().stopped());
+            if (!over) {
+                simulation.advance(horizonSeconds);
+                look();
+            }
+        }
+        Aftermath after = aftermath.orElseGet(this::aftermath);
+        return new Story(
+                failure,
+                scene.moment(),
+                scene.setting(),
+                journal.happenings(),
+                fate(horizonSeconds),
+                new Aftermath(after.working(), after.feeds(), crew.acted()),
+                new Measured(
+                        journal.contests(), recorder.traces(), recorder.bars(), meter.balance()),
+                now.seconds);
+    }
+
+    private void look() {
+        recorder.look();
+        watching.run();
+    }
+
+    /** Keeps the key turned, so that the starter draws. */
+    void crank() {
+        now.crank(true);
+    }
+
+    /** Lets a failure happen, and whatever happens at the same instant. */
+    void befall(Failure failure) throws UntoldStory {
+        now.levers.putAll(failure.levers());
+        now.log(Happening.Kind.FAILURE, subject(failure), failure.name());
+        journal.solved();
+        simulation.settle();
+    }
+
+    /**
+     * Plays on until nothing more can happen or the horizon is reached.
+     *
+     * @param steady told whenever nothing quick goes on any more, and at the end
+     */
+    void follow(double horizonSeconds, Runnable steady) throws UntoldStory {
+        boolean over = false;
+        while (!over) {
+            simulation.settle();
+            if (simulation.quiet()) {
+                steady.run();
+            }
+            over = simulation.over(horizonSeconds, crew.engine().stopped());
+            if (!over) {
+                simulation.advance(horizonSeconds);
+            }
+        }
+        if (!simulation.quiet()) {
+            steady.run();
+        }
+    }
+
+    /** Plays on to the horizon (s). */
+    void carryOn(double horizonSeconds) throws UntoldStory {
+        simulation.settle();
+        while (now.seconds < horizonSeconds) {
+            simulation.advance(horizonSeconds);
+            simulation.settle();
+        }
+    }
+
+    /**
+     * Goes through positions of levers one after the other.
+     *
+     * @param steps positions by lever, moved at once at the beginning of each
+     * @param seconds how long each step lasts (s)
+     */
+    List<Sight> rehearse(Failure failure, List<Map<String, String>> steps, double seconds)
+            throws UntoldStory {
+        befall(failure);
+        Looker looker = new Looker(crew, plant.loads(), now);
+        List<Sight> sights = new ArrayList<>();
+        for (Map<String, String> step : steps) {
+            now.levers.putAll(step);
+            looker.begin();
+            carryOn(now.seconds + seconds);
+            sights.add(looker.sight());
+        }
+        return sights;
+    }
+
+    /** What flows at this instant. */
+    Flow flow() {
+        Map<String, Double> amps = new LinkedHashMap<>();
+        layout.seats.forEach(seat -> amps.put(seat.placed().name(), now.amps(seat.branch())));
+        Map<Terminal, Double> volts = new LinkedHashMap<>();
+        plant.circuit().netOf().forEach((terminal, net) -> volts.put(terminal, now.volts(net)));
+        Map<String, Double> charges = new LinkedHashMap<>();
+        plant.all(CellDevice.class).forEach(c -> charges.put(c.placed().part(), c.value()));
+        return new Flow(amps, volts, charges);
+    }
+
+    List<Happening> happenings() {
+        return journal.happenings();
+    }
+
+    /**
+     * Stands at rest, then turns the key.
+     *
+     * @param conditions in words
+     */
+    Start start(String conditions) throws UntoldStory {
+        crew.engine().stand();
+        simulation.comeToRest();
+        now.seconds = 0;
+        journal.startAnew();
+        crew.engine().turnKey();
+        Cranking cranking = new Cranking(plant.loads(), now);
+        do {
+            simulation.settle();
+            cranking.look();
+            if (now.cranking) {
+                simulation.advance(Timeline.HORIZON_SECONDS);
+                cranking.look();
+            }
+        } while (now.cranking);
+        return cranking.start(conditions, !crew.engine().stopped(), journal.happenings());
+    }
+
+    private void shedAllButTheEngine() {
+        Set<String> needed = Set.copyOf(now.aircraft.engine().logic().loads());
+        List<String> others =
+                now.aircraft.loads().stream()
+                        .map(LoadNeed::id)
+                        .filter(load -> !needed.contains(load))
+                        .toList();
+        now.shed.addAll(others);
+        now.log(Happening.Kind.PILOT, "cockpit", "everything but the engine is switched off");
+    }
+
+    private Aftermath aftermath() {
+        Set<String> working = new HashSet<>(working());
+        working.addAll(now.shed);
+        return new Aftermath(working, plant.feeds(), crew.acted());
+    }
+
+    private EngineFate fate(double horizonSeconds) {
+        EngineDevice engine = crew.engine();
+        Endurance endurance;
+        if (engine.stopped()) {
+            endurance = new Endurance.Lasts(engine.stoppedAt());
+        } else if (crew.landed()) {
+            endurance = new Endurance.Landed(now.seconds);
+        } else if (now.seconds >= horizonSeconds) {
+            endurance = new Endurance.AtLeast(horizonSeconds);
+        } else {
+            endurance = new Endurance.NotLimited();
+        }
+        return new EngineFate(
+                endurance, engine.longestInterruption(), engine.stops(), !engine.stopped());
+    }
+
+    private Set<String> working() {
+        return plant.loads().entrySet().stream()
+                .filter(e -> e.getValue().works())
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+    }
+
+    private static String subject(Failure failure) {
+        return failure.hits().isEmpty() ? "cockpit" : failure.hits().get(0).part();
+    }
+}

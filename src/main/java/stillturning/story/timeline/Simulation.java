@@ -1,0 +1,306 @@
+package stillturning.story.timeline;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.story.device.CellDevice;
+import stillturning.story.device.Device;
+import stillturning.story.device.Placing;
+import stillturning.story.device.Plant;
+import stillturning.story.device.Situation;
+import stillturning.story.device.Stateful;
+import stillturning.story.device.Warmth;
+import stillturning.network.NoOperatingPoint;
+import stillturning.story.UntoldStory;
+
+/**
+ * Jumps from event to event: settles everything that happens at one instant, then carries charges
+ * and heats forward to the next.
+ *
+ * <p>Order within an instant: margins crossed first, in the order of the parts, then deadlines in
+ * the same order; then the network is solved again, until nothing more happens.
+ */
+final class Simulation {
+
+    /**
+     * A charge that moves slower than this a second stands still: full to empty in 30 years; and a
+     * battery whose temperature moves by less than 0.1 mK a second, within 0.4 K of where it
+     * settles.
+     */
+    static final double STANDSTILL = 1e-9;
+
+    private final Plant plant;
+    private final Situation now;
+    private final Map<String, Device> byName = new LinkedHashMap<>();
+    private final Device[] devices;
+    private final Placing[] placings;
+    private final CellDevice[] cells;
+    private final Stateful[] heats;
+    private final List<Stateful> moving = new ArrayList<>();
+    private final Chatter chatter;
+    private final Integrator integrator;
+    private final Advance advance;
+
+    /** Whether something has happened since heats were told; what comes first always counts. */
+    private boolean eventful = true;
+
+    Simulation(Plant plant, Crew crew, Situation now, Meter meter, Stride stride) {
+        this.plant = plant;
+        this.now = now;
+        byName.putAll(plant.devices());
+        byName.putAll(crew.devices());
+        devices = byName.values().toArray(Device[]::new);
+        placings = plant.all(Placing.class).toArray(Placing[]::new);
+        cells = plant.all(CellDevice.class).toArray(CellDevice[]::new);
+        heats = plant.heats().toArray(Stateful[]::new);
+        chatter = new Chatter(byName.keySet().toArray(String[]::new), devices, now);
+        Dips dips = new Dips(devices, Integrator.STAGES);
+        integrator =
+                new Integrator(
+                        cells.length + heats.length, this::solveCells, new Followers(meter, dips));
+        advance = new Advance(integrator, dips, stride);
+    }
+
+    /** Energy and margins are read at the same stages. */
+    private record Followers(Meter meter, Dips dips) implements Integrator.Follower {
+        @Override
+        public void read(int stage) {
+            meter.read(stage);
+            // the last stage but one only foretells the end, so that of the end takes its place
+            dips.read(Math.min(stage, Integrator.STAGES - 2));
+        }
+
+        @Override
+        public void taken(double seconds, double[] weights) {
+            meter.taken(seconds, weights);
+        }
+    }
+
+    Map<String, Device> devices() {
+        return byName;
+    }
+
+    /** The device of this name; for what only a fault has, the first of the same part. */
+    Optional<Device> likeness(String name) {
+        String part = name.substring(0, name.indexOf('/') + 1);
+        return Optional.ofNullable(byName.get(name))
+                .or(
+                        () ->
+                                byName.entrySet().stream()
+                                        .filter(e -> !part.isEmpty() && e.getKey().startsWith(part))
+                                        .map(Map.Entry::getValue)
+                                        .findFirst());
+    }
+
+    /** Lets delays run out with charges and heats standing still, as before a flight. */
+    void comeToRest() throws UntoldStory {
+        settle();
+        for (double next = deadline(); next < Device.NO_DEADLINE; next = deadline()) {
+            now.seconds = next;
+            settle();
+        }
+    }
+
+    /** Whether nothing more will ever happen, or the horizon is reached. */
+    boolean over(double horizonSeconds, boolean engineStopped) throws UntoldStory {
+        if (now.seconds >= horizonSeconds
+                || (moving.isEmpty() && deadline() == Device.NO_DEADLINE)) {
+            return true;
+        }
+        if (deadline() < Device.NO_DEADLINE) {
+            return false;
+        }
+        boolean filling = true;
+        boolean draining = true;
+        for (Stateful state : moving) {
+            boolean charge = state instanceof CellDevice;
+            filling &= state instanceof Warmth || (charge && state.perSecond() > 0);
+            draining &= charge && state.perSecond() < 0;
+        }
+        return (filling && nothingHappensOnTheWayToFull()) || (engineStopped && draining);
+    }
+
+    /** Whether only a pilot or the slow change of charges can still bring something about. */
+    boolean quiet() {
+        for (Stateful state : moving) {
+            if (state.quick()) {
+                return false;
+            }
+        }
+        for (Device device : devices) {
+            if (!device.isSlow() && device.deadline() < Device.NO_DEADLINE) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Charging moves every voltage one way, and its losses only fall, so what has not happened at
+     * its end, with every battery as cold or as warm as it may yet become, never does.
+     */
+    private boolean nothingHappensOnTheWayToFull() throws UntoldStory {
+        List<Outlook> outlooks = Arrays.stream(cells).map(Outlook::of).toList();
+        boolean nothing = true;
+        for (boolean warm : new boolean[] {false, true}) {
+            outlooks.forEach(outlook -> outlook.end(warm));
+            resolve();
+            nothing &= lowestMargin() >= 0;
+        }
+        outlooks.forEach(Outlook::back);
+        resolve();
+        return nothing;
+    }
+
+    /** A battery's charge and warmth as they are, and how they may yet end. */
+    private record Outlook(
+            CellDevice cell, double charge, boolean fills, double rise, double settled) {
+
+        static Outlook of(CellDevice cell) {
+            return new Outlook(
+                    cell,
+                    cell.value(),
+                    cell.perSecond() > 0,
+                    cell.warmth().map(Warmth::value).orElse(0.0),
+                    cell.warmth().map(Warmth::restingRise).orElse(0.0));
+        }
+
+        void end(boolean warm) {
+            put(fills ? 1 : charge, warm ? Math.max(rise, settled) : 0);
+        }
+
+        void back() {
+            put(charge, rise);
+        }
+
+        private void put(double fraction, double above) {
+            cell.charge(fraction);
+            cell.warmth().ifPresent(warmth -> warmth.value(above));
+        }
+    }
+
+    /** Earliest deadline (s). */
+    private double deadline() {
+        double earliest = Device.NO_DEADLINE;
+        for (Device device : devices) {
+            earliest = Math.min(earliest, device.deadline());
+        }
+        return earliest;
+    }
+
+    /** Lets everything happen that happens at this instant. */
+    void settle() throws UntoldStory {
+        chatter.newInstant();
+        boolean changed = true;
+        while (changed) {
+            now.layings++;
+            for (Placing placing : placings) {
+                now.solver.law(placing.branch(), placing.law());
+            }
+            solve();
+            boolean crossed = cross();
+            changed = expire() || crossed;
+            eventful |= changed;
+        }
+        tellHeats();
+        findMoving();
+    }
+
+    /** What cools goes on with the current after an event, wherever steps between events end. */
+    private void tellHeats() {
+        if (eventful) {
+            for (Stateful heat : heats) {
+                heat.settled();
+            }
+            eventful = false;
+        }
+    }
+
+    private boolean cross() throws UntoldStory {
+        boolean any = false;
+        for (int i = 0; i < devices.length; i++) {
+            if (devices[i].margin() < 0) {
+                devices[i].cross();
+                chatter.flipped(i);
+                any = true;
+            }
+        }
+        chatter.calm();
+        return any;
+    }
+
+    private boolean expire() {
+        boolean any = false;
+        for (Device device : devices) {
+            if (device.deadline() <= now.seconds) {
+                device.expire();
+                any = true;
+            }
+        }
+        return any;
+    }
+
+    private void findMoving() {
+        moving.clear();
+        for (CellDevice cell : cells) {
+            if (Math.abs(cell.perSecond()) > STANDSTILL) {
+                moving.add(cell);
+            }
+        }
+        for (Stateful heat : heats) {
+            if (heat.quick() || Math.abs(heat.perSecond()) > STANDSTILL) {
+                moving.add(heat);
+            }
+        }
+    }
+
+    private void solve() throws UntoldStory {
+        try {
+            now.solver.solve();
+        } catch (NoOperatingPoint e) {
+            throw now.untold(e, plant.partAt(e.branch()));
+        }
+        now.journal.solved();
+    }
+
+    private void resolve() throws UntoldStory {
+        try {
+            solveCells();
+        } catch (NoOperatingPoint e) {
+            throw now.untold(e, plant.partAt(e.branch()));
+        }
+    }
+
+    /** Moves on to the next event, a deadline or the horizon, or a step of the way there. */
+    void advance(double horizonSeconds) throws UntoldStory {
+        double limit = Math.min(deadline(), horizonSeconds);
+        try {
+            if (moving.isEmpty()) {
+                integrator.rest(limit - now.seconds);
+                now.seconds = limit;
+            } else {
+                now.seconds = advance.from(now.seconds, limit, moving);
+            }
+        } catch (NoOperatingPoint e) {
+            throw now.untold(e, plant.partAt(e.branch()));
+        }
+    }
+
+    private void solveCells() throws NoOperatingPoint {
+        for (CellDevice cell : cells) {
+            now.solver.law(cell.branch(), cell.law());
+        }
+        now.solver.solve();
+    }
+
+    private double lowestMargin() {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (Device device : devices) {
+            lowest = Math.min(lowest, device.margin());
+        }
+        return lowest;
+    }
+}

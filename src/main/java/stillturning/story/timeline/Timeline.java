@@ -1,0 +1,259 @@
+package stillturning.story.timeline;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.model.failure.Failure;
+import stillturning.model.Candidate;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.Circuit;
+import stillturning.model.Engine;
+import stillturning.model.LoadNeed;
+import stillturning.model.Phase;
+import stillturning.model.Study;
+import stillturning.story.Frame;
+import stillturning.story.Moment;
+import stillturning.story.Moment.Batteries;
+import stillturning.story.Moment.Span;
+import stillturning.story.Normal;
+import stillturning.story.Pilot;
+import stillturning.story.Setting;
+import stillturning.story.Setting.Propeller;
+import stillturning.story.Sight;
+import stillturning.story.Start;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
+import stillturning.story.Watched;
+
+/**
+ * Tells what follows from failures in one candidate. Once made it never changes, and may be asked
+ * by several threads at once: each story is played in a run of its own.
+ */
+public final class Timeline {
+
+    /** A story that goes on longer is cut here (s). */
+    public static final double HORIZON_SECONDS = 12 * 3600;
+
+    private final Study study;
+    private final Moment moment;
+    private final Phase phase;
+    private final Stride stride;
+    private final Candidate candidate;
+    private final Circuit intact;
+    private final Run healthy;
+    private final Normal normal;
+
+    /**
+     * Brings a candidate to normal flight in the phase in which the study's failures happen.
+     *
+     * @throws UntoldStory if it has no steady state there
+     */
+    public Timeline(Study study, Candidate candidate) throws UntoldStory {
+        this(study, candidate, Moment.heldIn(study.goals().failurePhase().name()));
+    }
+
+    /**
+     * Brings a candidate to normal flight at another moment.
+     *
+     * @throws UntoldStory if it has no steady state there
+     * @throws IllegalArgumentException if the study has no such phase
+     */
+    public Timeline(Study study, Candidate candidate, Moment moment) throws UntoldStory {
+        this(study, candidate, moment, Stride.EXACT);
+    }
+
+    /**
+     * The same as {@link #Timeline(Study, Candidate)} in a fraction of the time, for whether the
+     * engine lasts so long: when what happens is good to a thousandth only.
+     *
+     * @throws UntoldStory if it has no steady state there
+     */
+    public static Timeline quick(Study study, Candidate candidate) throws UntoldStory {
+        Moment moment = Moment.heldIn(study.goals().failurePhase().name());
+        return new Timeline(study, candidate, moment, Stride.QUICK);
+    }
+
+    /** The same, carrying charges and heats no further than this at once (s). */
+    Timeline(Study study, Candidate candidate, Moment moment, double longestStepSeconds)
+            throws UntoldStory {
+        this(study, candidate, moment, Stride.upTo(longestStepSeconds));
+    }
+
+    private Timeline(Study study, Candidate candidate, Moment moment, Stride stride)
+            throws UntoldStory {
+        this.study = study;
+        this.stride = stride;
+        this.moment = moment;
+        this.phase =
+                study.aircraft()
+                        .phase(moment.phase())
+                        .orElseThrow(
+                                () ->
+                                        new IllegalArgumentException(
+                                                "the study has no phase " + moment.phase()));
+        this.candidate = candidate;
+        this.intact = candidate.circuit();
+        this.healthy =
+                new Run(
+                        candidate,
+                        intact,
+                        Optional.empty(),
+                        new Scene(
+                                study.aircraft(),
+                                phase,
+                                new Moment(phase.name(), Span.HELD, moment.batteries()),
+                                Setting.with(Pilot.NEVER),
+                                stride));
+        this.normal = healthy.comeToRest();
+    }
+
+    /**
+     * Starts the engine on the ground; nothing to tell where the study has no starter.
+     *
+     * @param hard with tired batteries in the cold, or as stated
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public static Optional<Start> start(Study study, Candidate candidate, boolean hard)
+            throws UntoldStory {
+        return start(study, candidate, hard, List.of());
+    }
+
+    /**
+     * The same with something wrong already.
+     *
+     * @param hits failure modes that were there before
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public static Optional<Start> start(
+            Study study, Candidate candidate, boolean hard, List<Hit> hits) throws UntoldStory {
+        Engine.Starting starting = study.aircraft().engine().starting();
+        Optional<LoadNeed> starter = starting.starter().flatMap(study.aircraft()::load);
+        Optional<Phase> phase =
+                starter.flatMap(
+                        s ->
+                                study.aircraft().phases().stream()
+                                        .filter(p -> s.use().phases().contains(p.name()))
+                                        .findFirst());
+        if (phase.isEmpty()) {
+            return Optional.empty();
+        }
+        Moment moment =
+                new Moment(
+                        phase.get().name(),
+                        Span.HELD,
+                        hard ? Batteries.TIRED : Batteries.AS_STATED);
+        Run run =
+                new Run(
+                        candidate.withoutProcedures(),
+                        candidate.circuit(hits),
+                        Optional.empty(),
+                        new Scene(
+                                hard
+                                        ? study.aircraft().at(starting.coldCelsius())
+                                        : study.aircraft(),
+                                phase.get(),
+                                moment,
+                                Setting.with(Pilot.PLANNED).with(Propeller.STANDS),
+                                Stride.EXACT));
+        String conditions =
+                hard
+                        ? String.format(
+                                Locale.ROOT,
+                                "batteries at %.0f %% of their charge, %.0f °C",
+                                100 * starting.tiredCharge(),
+                                starting.coldCelsius())
+                        : "as stated";
+        return Optional.of(run.start(conditions));
+    }
+
+    /** The candidate with nothing wrong. */
+    public Normal normal() {
+        return normal;
+    }
+
+    /** When in the flight its failures happen. */
+    public Moment moment() {
+        return moment;
+    }
+
+    /** The refusal of a candidate whose engine does not even run with nothing wrong. */
+    public UntoldStory neverRan() {
+        return new UntoldStory(
+                "the engine does not run in normal flight; without supply: "
+                        + study.aircraft().engine().logic().loads().stream()
+                                .filter(load -> !normal.working().contains(load))
+                                .reduce((a, b) -> a + ", " + b)
+                                .orElse("nothing that it needs"));
+    }
+
+    /**
+     * What follows from a failure.
+     *
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public Story tell(Failure failure, Pilot pilot) throws UntoldStory {
+        return tell(failure, Setting.with(pilot));
+    }
+
+    /**
+     * What follows from a failure in this setting.
+     *
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public Story tell(Failure failure, Setting setting) throws UntoldStory {
+        return tell(failure, setting, HORIZON_SECONDS);
+    }
+
+    /**
+     * The same, cut at another horizon (s).
+     *
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public Story tell(Failure failure, Setting setting, double horizonSeconds) throws UntoldStory {
+        return after(failure, setting).tell(failure, horizonSeconds);
+    }
+
+    /**
+     * The same story as {@link #tell(Failure, Setting)}, with every instant that it was told from.
+     *
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public Watched watch(Failure failure, Setting setting) throws UntoldStory {
+        return after(failure, setting).watch(failure, HORIZON_SECONDS);
+    }
+
+    /** The candidate with nothing wrong, as it comes to every failure. */
+    public Frame before() {
+        return healthy.frame();
+    }
+
+    private Run after(Failure failure, Setting setting) {
+        Run run =
+                new Run(
+                        candidate,
+                        intact.failed(candidate, failure.hits()),
+                        Optional.of(healthy.topology()),
+                        scene(setting));
+        run.resume(healthy);
+        return run;
+    }
+
+    /**
+     * What a pilot who only moves these levers can notice, step by step, of a failure that was
+     * there before.
+     *
+     * @param steps positions by lever, moved at once at the beginning of each
+     * @param seconds how long each step lasts (s)
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public List<Sight> rehearse(Failure failure, List<Map<String, String>> steps, double seconds)
+            throws UntoldStory {
+        Run run = after(failure, Setting.with(Pilot.NEVER).with(Propeller.STANDS));
+        return run.rehearse(failure, steps, seconds);
+    }
+
+    private Scene scene(Setting setting) {
+        return new Scene(study.aircraft(), phase, moment, setting, stride);
+    }
+}

@@ -1,9 +1,0 @@
-/**
- * What failures do together, and what nobody sees of them. In: a study, a candidate, what it is
- * known to share. Out: minimal sets of events that end the engine, told by the time line. Knows no
- * file, no screen, and judges no single failure: that is {@code assess}.
- */
-@NullMarked
-package stillturning.together;
-
-import org.jspecify.annotations.NullMarked;

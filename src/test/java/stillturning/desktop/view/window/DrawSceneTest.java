@@ -1,0 +1,200 @@
+package stillturning.desktop.view.window;
+
+import static java.util.Objects.requireNonNull;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import org.fxmisc.richtext.CodeArea;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Settings;
+import stillturning.desktop.draft.edits.StudyShaping;
+import stillturning.files.Finding;
+import stillturning.files.Samples;
+
+class DrawSceneTest {
+
+    @TempDir Path folder;
+
+    private OnScreen screen;
+    private Desk desk;
+
+    @BeforeEach
+    void open() throws IOException {
+        Path study = folder.resolve("study");
+        Samples.copy("first-steps", study);
+        screen = OnScreen.open(folder.resolve("set"), Settings.USUAL, 1280, 800);
+        screen.study(study);
+        desk = screen.window.study().orElseThrow().desk();
+        OnScreen.on(
+                () -> {
+                    screen.window.show(AreaName.DRAW);
+                    desk.open("one-bus");
+                    return true;
+                });
+        screen.settle();
+    }
+
+    @AfterEach
+    void close() {
+        screen.close();
+    }
+
+    private <T extends Node> T find(String selector, Class<T> type) {
+        return type.cast(
+                Optional.ofNullable(screen.stage.getScene().lookup(selector))
+                        .orElseThrow(() -> new AssertionError("no " + selector)));
+    }
+
+    private static void press(Node node, KeyCode code) {
+        node.fireEvent(
+                new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, false, false, false));
+    }
+
+    private void add(String search) {
+        OnScreen.on(
+                () -> {
+                    TextField field = find("#palette-search", TextField.class);
+                    field.setText(search);
+                    field.getOnAction().handle(new javafx.event.ActionEvent());
+                    return true;
+                });
+        screen.settle();
+    }
+
+    private String type(String field, String text) {
+        OnScreen.on(
+                () -> {
+                    TextField box = find(field, TextField.class);
+                    box.requestFocus();
+                    box.setText(text);
+                    return true;
+                });
+        String error =
+                OnScreen.on(
+                        () -> {
+                            Node line = find(field, TextField.class).getParent().getParent();
+                            Label told = (Label) line.lookup(".field-error");
+                            return told.isVisible() ? told.getText() : "";
+                        });
+        OnScreen.on(
+                () -> {
+                    find(field, TextField.class)
+                            .getOnAction()
+                            .handle(new javafx.event.ActionEvent());
+                    return true;
+                });
+        screen.settle();
+        return error;
+    }
+
+    private String text() {
+        return text("one-bus.yaml");
+    }
+
+    private String text(String file) {
+        return requireNonNull(desk.draft().state().texts().get(file));
+    }
+
+    @Test
+    void aPartIsAddedSetRefusedAcceptedAndAllIsUndone() {
+        SortedMap<String, String> before = desk.draft().state().texts();
+        add("battery");
+        assertTrue(
+                text().contains("battery-2: {is: battery") || text().contains("battery-2:"),
+                text());
+        assertEquals("battery-2", OnScreen.on(() -> find("#form-title", Label.class).getText()));
+        String error = type("#field-capacity", "20 V");
+        assertTrue(error.contains("is a voltage"), error);
+        assertFalse(text().contains("20 V"));
+        assertEquals("", type("#field-capacity", "20 Ah (measured)"));
+        assertTrue(text().contains("capacity: 20 Ah (measured)"), text());
+        OnScreen.on(
+                () -> {
+                    while (desk.texts().get().undo().isPresent()) {
+                        desk.undo();
+                    }
+                    return true;
+                });
+        screen.settle();
+        assertEquals(before, desk.draft().state().texts());
+    }
+
+    @Test
+    void findingsLeadToThePartAndTheLine() {
+        OnScreen.on(
+                () -> {
+                    ToggleButton besides = find("#draw-text-toggle", ToggleButton.class);
+                    besides.fire();
+                    return true;
+                });
+        OnScreen.on(
+                () -> {
+                    CodeArea area = find("#side-text", CodeArea.class);
+                    area.replaceText(
+                            area.getText().replaceFirst("(is: battery[^}]*)}", "$1, mass: 5}"));
+                    return true;
+                });
+        screen.settle();
+        List<Finding> found =
+                OnScreen.on(
+                        () -> {
+                            @SuppressWarnings("unchecked") // a list of findings
+                            ListView<Finding> list = find("#findings", ListView.class);
+                            list.getSelectionModel().selectFirst();
+                            press(list, KeyCode.ENTER);
+                            return List.copyOf(list.getItems());
+                        });
+        assertTrue(found.get(0).mistake());
+        assertTrue(found.get(0).words().contains("has no unit"), found.get(0).words());
+        String part = found.get(0).parts().get(0);
+        assertEquals(part, OnScreen.on(() -> find("#form-title", Label.class).getText()));
+        assertEquals(
+                found.get(0).line(),
+                OnScreen.on(() -> find("#side-text", CodeArea.class).getCurrentParagraph() + 1));
+    }
+
+    @Test
+    void anEmptyCandidateIsDrawnUntilItReadsWithoutMistakes() {
+        OnScreen.on(
+                () -> {
+                    desk.make(
+                            new StudyShaping(
+                                            desk.draft().document("study.yaml").orElseThrow(),
+                                            List.of())
+                                    .empty("fresh", "From nothing"));
+                    desk.open("fresh");
+                    return true;
+                });
+        screen.settle();
+        add("breaker");
+        assertTrue(desk.candidates().contains("fresh"));
+        List<Finding> findings =
+                requireNonNull(desk.reading().get().candidates().get("fresh")).findings();
+        assertTrue(findings.stream().anyMatch(f -> f.parts().contains("breaker")), "" + findings);
+        OnScreen.on(
+                () -> {
+                    press(find("#paper", Node.class), KeyCode.DELETE);
+                    return true;
+                });
+        screen.settle();
+        assertFalse(text("fresh.yaml").contains("is: breaker"));
+    }
+}

@@ -1,0 +1,121 @@
+package stillturning.desktop.view.window;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.control.Button;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.LargeStudy;
+import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.Settings;
+import stillturning.desktop.viewmodel.Settings.Paper;
+import stillturning.files.Samples;
+
+/**
+ * Takes a picture of every area, to be looked at: all of them into {@code target/screens}, those
+ * that README shows into {@code reports/pictures}.
+ */
+@EnabledIfSystemProperty(named = "screens.renew", matches = "true")
+class ScreensTest {
+
+    private static final Path ALL = Path.of("target", "screens");
+    private static final Path KEPT = Path.of("reports", "pictures");
+
+    /** A study, which of its candidates is open, and which failure is told. */
+    private record Shown(String name, Path folder, String candidate, String failure) {}
+
+    @TempDir private Path folder;
+
+    private record Size(int width, int height) {
+        @Override
+        public String toString() {
+            return width + "x" + height;
+        }
+    }
+
+    @Test
+    void everyAreaIsPictured() throws IOException {
+        Path sandpiper = folder.resolve(Samples.LARGE);
+        Samples.copy(Samples.LARGE, sandpiper);
+        Path large = folder.resolve("large");
+        LargeStudy.write(large);
+        Shown small =
+                new Shown(
+                        "sandpiper",
+                        sandpiper,
+                        "solid-state-split-engine",
+                        "main-bus: short to ground");
+        Shown many = new Shown("large", large, "large", "bus-1: short to ground");
+        for (Paper paper : Paper.values()) {
+            for (Size size : new Size[] {new Size(1280, 800), new Size(1920, 1080)}) {
+                Settings settings = Settings.USUAL.with(paper);
+                OnScreen screen =
+                        OnScreen.open(folder.resolve("set"), settings, size.width, size.height);
+                String tail = "-" + paper.name().toLowerCase(Locale.ROOT) + "-" + size;
+                screen.picture(ALL.resolve("start" + tail + ".png"));
+                picture(screen, small, tail);
+                if (paper == Paper.LIGHT && size.width == 1280) {
+                    picture(screen, many, tail);
+                }
+                screen.close();
+            }
+        }
+        keep("start-light-1280x800", "desktop-start");
+        for (String area : new String[] {"draw", "size", "break", "decide", "explain"}) {
+            keep("sandpiper-" + area + "-light-1280x800", "desktop-" + area);
+        }
+        keep("sandpiper-break-dark-1280x800", "desktop-break-dark");
+        keep("large-draw-light-1280x800", "desktop-draw-large");
+    }
+
+    private static void picture(OnScreen screen, Shown shown, String tail) {
+        screen.study(shown.folder);
+        for (AreaName area : AreaName.values()) {
+            if (area != AreaName.START) {
+                OnScreen.on(
+                        () -> {
+                            screen.window.study().orElseThrow().desk().go(destination(area, shown));
+                            return true;
+                        });
+                OnScreen.pause(500);
+                screen.settle();
+                if (area == AreaName.EXPLAIN) {
+                    write(screen);
+                }
+                OnScreen.pause(1500);
+                String file = shown.name + "-" + area.words().toLowerCase(Locale.ROOT) + tail;
+                screen.picture(ALL.resolve(file + ".png"));
+            }
+        }
+    }
+
+    private static void write(OnScreen screen) {
+        OnScreen.on(
+                () -> {
+                    ((Button) screen.stage.getScene().lookup("#explain-write")).fire();
+                    return true;
+                });
+        OnScreen.until(() -> screen.stage.getScene().lookup("#explain-page") != null);
+        screen.settle();
+    }
+
+    private static Destination destination(AreaName area, Shown shown) {
+        return area == AreaName.BREAK
+                ? Destination.of(area, shown.candidate, shown.failure)
+                : new Destination(area, Optional.of(shown.candidate), Optional.empty());
+    }
+
+    private static void keep(String file, String as) throws IOException {
+        Files.createDirectories(KEPT);
+        Files.copy(
+                ALL.resolve(file + ".png"),
+                KEPT.resolve(as + ".png"),
+                StandardCopyOption.REPLACE_EXISTING);
+    }
+}

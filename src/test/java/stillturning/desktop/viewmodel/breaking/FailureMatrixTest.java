@@ -1,0 +1,137 @@
+package stillturning.desktop.viewmodel.breaking;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.assess.Outcome;
+import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.breaking.FailureMatrix.Grouping;
+import stillturning.desktop.viewmodel.breaking.FailureMatrix.Line.Failing;
+import stillturning.desktop.viewmodel.breaking.FailureMatrix.Line.Heading;
+import stillturning.desktop.viewmodel.breaking.FailureMatrix.Order;
+import stillturning.report.FailureRows.Row;
+
+@Timeout(120)
+class FailureMatrixTest {
+
+    @TempDir private Path folder;
+    private OpenDesk open;
+    private FailureMatrix matrix;
+
+    @BeforeEach
+    void open() throws IOException {
+        open = new OpenDesk(OpenDesk.SMALL, folder.resolve("study"));
+        matrix = new FailureMatrix(open.desk);
+        assertEquals(List.of(), matrix.lines());
+        open.settle();
+    }
+
+    @AfterEach
+    void close() {
+        open.close();
+    }
+
+    private List<Row> rows() {
+        return matrix.lines().stream()
+                .filter(Failing.class::isInstance)
+                .map(line -> ((Failing) line).row())
+                .toList();
+    }
+
+    private List<Heading> headings() {
+        return matrix.lines().stream()
+                .filter(Heading.class::isInstance)
+                .map(Heading.class::cast)
+                .toList();
+    }
+
+    @Test
+    void everyFailureHasARowUnderItsHeading() {
+        assertEquals(
+                open.desk.study().orElseThrow().candidates().size(), matrix.candidates().size());
+        assertTrue(rows().size() > 50, matrix.count());
+        assertEquals(rows().size(), headings().stream().mapToInt(Heading::rows).sum());
+        for (Grouping grouping : Grouping.values()) {
+            int all = rows().size();
+            matrix.grouping().set(grouping);
+            assertEquals(all, rows().size(), grouping.words());
+        }
+        assertEquals(List.of(), headings());
+    }
+
+    @Test
+    void byOutcomeTheWorstComesFirst() {
+        matrix.grouping().set(Grouping.OUTCOME);
+        List<Outcome> worst = rows().stream().map(Row::worst).toList();
+        assertEquals(worst.stream().sorted().toList(), worst);
+        assertEquals(worst.get(0).words(), headings().get(0).words());
+    }
+
+    @Test
+    void filtersLeaveWhatFits() {
+        int all = rows().size();
+        matrix.outcome().set(Optional.of(Outcome.ENGINE_LOST));
+        assertTrue(rows().stream().allMatch(r -> r.worst() == Outcome.ENGINE_LOST));
+        assertFalse(rows().isEmpty());
+        matrix.outcome().set(Optional.empty());
+
+        matrix.kind().set(Optional.of("buses"));
+        assertTrue(rows().stream().allMatch(r -> r.kind().equals("buses")));
+        matrix.kind().set(Optional.empty());
+
+        matrix.search().set("main bus short");
+        assertEquals(
+                List.of("main-bus: short to ground"), rows().stream().map(Row::failure).toList());
+        assertEquals("1 of " + all + " failures", matrix.count());
+        matrix.search().set("");
+
+        matrix.differingOnly().set(true);
+        assertTrue(rows().size() < all);
+        for (Row row : rows()) {
+            List<Outcome> outcomes =
+                    row.byCandidate().stream().map(v -> v.orElseThrow().outcome()).toList();
+            assertTrue(outcomes.stream().distinct().count() > 1, row.failure());
+        }
+    }
+
+    @Test
+    void ordersWithinAGroup() {
+        matrix.grouping().set(Grouping.NONE);
+        matrix.order().set(Order.NAME);
+        List<String> names = rows().stream().map(Row::failure).toList();
+        assertEquals(names.stream().sorted(String.CASE_INSENSITIVE_ORDER).toList(), names);
+
+        matrix.order().set(Order.CANDIDATE);
+        matrix.orderedBy().set(Optional.of(matrix.candidates().get(1)));
+        List<Outcome> gravest = List.of(Outcome.values());
+        List<Integer> graveness =
+                rows().stream()
+                        .map(r -> r.byCandidate().get(1))
+                        .map(v -> v.map(w -> gravest.indexOf(w.outcome())).orElse(99))
+                        .toList();
+        assertEquals(graveness.stream().sorted().toList(), graveness);
+    }
+
+    @Test
+    void aCellOpensItsStory() {
+        List<Destination> gone = new ArrayList<>();
+        open.desk.guide(gone::add);
+        Row row = rows().get(0);
+        matrix.open(row, 1);
+        String candidate = matrix.candidates().get(1);
+        assertEquals(List.of(Destination.of(AreaName.BREAK, candidate, row.failure())), gone);
+        assertEquals(candidate, open.desk.candidate().get());
+    }
+}

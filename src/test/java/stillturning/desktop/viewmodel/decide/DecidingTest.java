@@ -1,0 +1,234 @@
+package stillturning.desktop.viewmodel.decide;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.assess.Assess;
+import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.OpenDesk;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.Told;
+import stillturning.model.CriterionName;
+import stillturning.model.Study;
+import stillturning.assess.ranking.Standing;
+
+class DecidingTest {
+
+    @TempDir private Path folder;
+    private OpenDesk open;
+    private Deciding deciding;
+
+    @BeforeEach
+    void assess() throws IOException {
+        open = OpenDesk.over("first-steps", folder);
+        deciding = new Deciding(open.desk());
+    }
+
+    private WeightSlider slider(CriterionName criterion) {
+        return deciding.weights().sliders().stream()
+                .filter(s -> s.criterion() == criterion)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void only(CriterionName criterion) {
+        deciding.weights()
+                .sliders()
+                .forEach(s -> s.value().set(s.criterion() == criterion ? 4 : 0));
+    }
+
+    private static Study weighed(Study study, List<Study.Weight> weights) {
+        Study.Goals g = study.goals();
+        return new Study(
+                study.id(),
+                study.heading(),
+                study.aircraft(),
+                new Study.Goals(
+                        g.failurePhase(),
+                        g.enoughSeconds(),
+                        g.requirements(),
+                        weights,
+                        g.baseline(),
+                        g.cases(),
+                        g.runUp()),
+                study.candidates());
+    }
+
+    @Test
+    void beforeAnythingIsKnownItSaysWhatIsGoingOn() {
+        assertTrue(deciding.ranks().isEmpty());
+        assertTrue(deciding.notice().get().contains("being broken"), deciding.notice().get());
+    }
+
+    @Test
+    void ranksFollowTheSlidersAsIfTheStudyHadSaidSo() {
+        open.untilAssessed();
+        slider(CriterionName.WEIGHT).value().set(9.5);
+        slider(CriterionName.ENGINE_STOPS).value().set(0.5);
+
+        Study study = open.desk().study().orElseThrow();
+        List<Standing> expected =
+                Assess.of(weighed(study, deciding.weights().now()))
+                        .ranking()
+                        .orElseThrow()
+                        .standings();
+        assertEquals(
+                expected, deciding.now().get().orElseThrow().ranking().orElseThrow().standings());
+        assertEquals(
+                expected.stream().map(Standing::name).toList(),
+                deciding.ranks().stream().map(RankRow::id).toList());
+        assertEquals(expected.get(0).total(), deciding.ranks().get(0).points());
+    }
+
+    @Test
+    void oneCriterionAloneTurnsTheOrderAndResettingTurnsItBack() {
+        open.untilAssessed();
+        List<String> before = deciding.ranks().stream().map(RankRow::id).toList();
+        only(CriterionName.WEIGHT);
+        List<String> byWeight = deciding.ranks().stream().map(RankRow::id).toList();
+        only(CriterionName.ENDURANCE);
+        List<String> byEndurance = deciding.ranks().stream().map(RankRow::id).toList();
+
+        assertTrue(deciding.weights().moved().get());
+        deciding.weights().reset();
+
+        assertEquals(before, deciding.ranks().stream().map(RankRow::id).toList());
+        assertFalse(deciding.weights().moved().get());
+        assertEquals(2, byWeight.size());
+        assertEquals(2, byEndurance.size());
+    }
+
+    @Test
+    void whereNothingCountsTheLastRanksStayAndItIsSaid() {
+        open.untilAssessed();
+        List<RankRow> before = List.copyOf(deciding.ranks());
+        deciding.weights().sliders().forEach(s -> s.value().set(0));
+
+        assertEquals(
+                before.stream().map(RankRow::id).toList(),
+                deciding.ranks().stream().map(RankRow::id).toList());
+        assertTrue(deciding.notice().get().contains("above 0"), deciding.notice().get());
+    }
+
+    @Test
+    void weightsAreWrittenIntoTheStudyAsOneChange() {
+        open.untilAssessed();
+        String before = text();
+        slider(CriterionName.WEIGHT).value().set(7.5);
+
+        assertEquals(Optional.empty(), deciding.write());
+        open.until(() -> stated(CriterionName.WEIGHT) == 7.5);
+
+        assertEquals(Optional.of("Change the weights"), open.desk().texts().get().undo());
+        open.untilAssessed();
+        assertFalse(deciding.weights().moved().get());
+        assertEquals(7.5, slider(CriterionName.WEIGHT).stated());
+        open.desk().undo();
+        assertEquals(before, text());
+    }
+
+    private String text() {
+        return open.desk().draft().document(Desk.STUDY_FILE).orElseThrow().text();
+    }
+
+    private double stated(CriterionName criterion) {
+        return open.desk().study().orElseThrow().goals().weights().stream()
+                .filter(w -> w.criterion() == criterion)
+                .mapToDouble(Study.Weight::weight)
+                .sum();
+    }
+
+    @Test
+    void aDifferenceOpensItsStory() {
+        open.untilAssessed();
+        Facing facing = deciding.facing();
+
+        assertFalse(facing.one().get().equals(facing.other().get()));
+        Told told =
+                facing.rows().stream()
+                        .filter(r -> r.story().isPresent())
+                        .findFirst()
+                        .orElseThrow()
+                        .story()
+                        .orElseThrow();
+        deciding.open(told);
+        assertEquals(
+                List.of(Destination.of(AreaName.BREAK, told.candidate(), told.failure())),
+                open.visited());
+        assertTrue(
+                deciding
+                        .now()
+                        .get()
+                        .orElseThrow()
+                        .of(told.candidate())
+                        .orElseThrow()
+                        .singles()
+                        .stream()
+                        .anyMatch(v -> v.failure().name().equals(told.failure())));
+    }
+
+    @Test
+    void changingSidesTurnsBetterIntoWorse() {
+        open.untilAssessed();
+        Facing facing = deciding.facing();
+        List<String> better = failures(facing, Group.BETTER);
+        List<String> worse = failures(facing, Group.WORSE);
+        facing.swap();
+
+        assertFalse(better.isEmpty() && worse.isEmpty());
+        assertEquals(better, failures(facing, Group.WORSE).stream().sorted().toList());
+        assertEquals(worse, failures(facing, Group.BETTER).stream().sorted().toList());
+    }
+
+    private static List<String> failures(Facing facing, Group group) {
+        return facing.rows().stream()
+                .filter(r -> r.group() == group)
+                .map(DifferenceRow::what)
+                .sorted()
+                .toList();
+    }
+
+    @Test
+    void everyCandidateButTheBaselineDepartsFromIt() {
+        open.untilAssessed();
+
+        assertEquals(
+                List.of("bus-and-battery"),
+                deciding.departing().all().stream().map(d -> d.candidate()).toList());
+        assertTrue(deciding.departing().baseline().get().startsWith("Departures from"));
+    }
+
+    @Test
+    void requirementsSayByWhatTheyAreMissed() {
+        open.untilAssessed();
+        RequirementTable table = deciding.requirements().get();
+
+        assertEquals(1, table.rows().size());
+        assertEquals(2, table.rows().get(0).cells().size());
+        table.rows()
+                .get(0)
+                .cells()
+                .forEach(
+                        c ->
+                                assertEquals(
+                                        c.met(),
+                                        deciding.now()
+                                                .get()
+                                                .orElseThrow()
+                                                .of(c.candidate())
+                                                .orElseThrow()
+                                                .met()
+                                                .get(0)
+                                                .met()));
+    }
+}

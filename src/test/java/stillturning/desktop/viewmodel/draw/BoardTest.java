@@ -1,0 +1,177 @@
+package stillturning.desktop.viewmodel.draw;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import javafx.beans.property.SimpleObjectProperty;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Errands;
+import stillturning.desktop.viewmodel.Settings;
+import stillturning.desktop.draft.Draft;
+import stillturning.files.Samples;
+
+class BoardTest {
+
+    @TempDir Path folder;
+
+    private final BlockingQueue<Runnable> screen = new LinkedBlockingQueue<>();
+    private final Errands errands = new Errands(screen::add);
+    private Draft draft;
+    private Desk desk;
+    private Board board;
+
+    @BeforeEach
+    void open() throws IOException {
+        Samples.copy("first-steps", folder);
+        draft = Draft.open(folder);
+        desk =
+                new Desk(
+                        draft,
+                        Desk.reading(draft),
+                        errands,
+                        new SimpleObjectProperty<>(Settings.USUAL));
+        desk.open("one-bus");
+        board = new Board(desk);
+        settle();
+    }
+
+    @AfterEach
+    void close() {
+        errands.close();
+        draft.leave();
+    }
+
+    private void settle() {
+        while (!errands.underWay().isEmpty()) {
+            try {
+                Runnable told = screen.poll(60, TimeUnit.SECONDS);
+                assertTrue(told != null, () -> "nothing came of " + errands.underWay());
+                told.run();
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+    }
+
+    private String text() {
+        return new SideText(desk).text();
+    }
+
+    private void add(String search) {
+        board.add(board.palette(search).get(0));
+        settle();
+    }
+
+    @Test
+    void partsAreAddedJoinedDoubledDeletedAndAllIsUndone() {
+        SortedMap<String, String> before = draft.state().texts();
+        add("battery lifepo4");
+        assertEquals(List.of("battery-2"), board.chosen());
+        board.join("battery-2", "plus", "main-bus", "in");
+        settle();
+        assertEquals("", board.said().get());
+        assertTrue(text().contains("from battery-2 to main-bus"), text());
+        board.join("battery-2", "minus", "computer-minus-ground", "in");
+        settle();
+        assertTrue(text().contains("from battery-2.minus to panel-ground"), text());
+        mendGauge("battery-2-to-main-bus");
+        mendGauge("battery-2-minus");
+        assertTrue(board.findings().stream().noneMatch(f -> f.mistake()), "" + board.findings());
+        board.choose(List.of("battery-2"));
+        board.duplicate();
+        settle();
+        assertEquals(1, board.chosen().size());
+        board.delete();
+        settle();
+        assertEquals(List.of(), board.chosen());
+        while (desk.texts().get().undo().isPresent()) {
+            desk.undo();
+        }
+        settle();
+        assertEquals(before, draft.state().texts());
+    }
+
+    /** Follows the finding about a run whose gauge nothing tells, and writes one. */
+    private void mendGauge(String run) {
+        board.follow(
+                board.findings().stream()
+                        .filter(f -> f.path().equals("links." + run))
+                        .findFirst()
+                        .orElseThrow());
+        FormRow row = row(board.sheet(), run.replace('-', ' '));
+        board.sheet().take(row, row.text().replace(", wire", ", wire AWG 4"));
+        settle();
+    }
+
+    @Test
+    void aFaultStaysBesideItsFieldUntilItIsMended() {
+        board.choose(List.of("battery"));
+        PropertySheet sheet = board.sheet();
+        String whole = text();
+        FormRow capacity = row(sheet, "capacity");
+        sheet.take(capacity, "18");
+        assertEquals("18", row(sheet, "capacity").text());
+        assertTrue(row(sheet, "capacity").fault().orElseThrow().wrong().contains("no unit"));
+        assertEquals(whole, text());
+        sheet.take(row(sheet, "capacity"), "19 Ah");
+        assertTrue(row(sheet, "capacity").fault().isEmpty());
+        assertTrue(text().contains("capacity: 19 Ah"));
+        assertEquals("Set capacity of battery", desk.texts().get().undo().orElseThrow());
+        sheet.take(row(sheet, "capacity"), "");
+        assertFalse(text().contains("capacity: 19 Ah"));
+        assertEquals("18 Ah (guess)", row(sheet, "capacity").otherwise());
+    }
+
+    @Test
+    void aLoadShowsItsFeedsAndTheStudysValues() {
+        board.choose(List.of("radio"));
+        assertEquals("from main-bus, breaker 5 A", row(board.sheet(), "radio").text());
+        board.sheet().take(row(board.sheet(), "draws"), "2 A (measured)");
+        settle();
+        assertTrue(draft.state().texts().getOrDefault("study.yaml", "").contains("2 A (measured)"));
+    }
+
+    @Test
+    void groupsOpenAndEntriesAreAdded() {
+        board.choose(List.of());
+        PropertySheet sheet = board.sheet();
+        sheet.open(row(sheet, "sees"));
+        assertTrue(sheet.inside().get());
+        assertTrue(sheet.adding().get().orElseThrow().kinds().contains("engine"));
+        sheet.add("silence", Optional.of("engine"));
+        settle();
+        assertTrue(text().contains("silence: {watches: engine}"), text());
+        sheet.back();
+        assertFalse(sheet.inside().get());
+    }
+
+    @Test
+    void anotherCandidateIsComputedWhileThisOneIsBroken() {
+        new SideText(desk).type(text().replace("is: alternator", "is: alternater"));
+        settle();
+        assertTrue(board.findings().get(0).mistake());
+        assertEquals(List.of("one-bus"), desk.reading().get().broken());
+        assertTrue(desk.study().orElseThrow().candidate("bus-and-battery").isPresent());
+        assertTrue(board.laid().get().isPresent());
+    }
+
+    private static FormRow row(PropertySheet sheet, String label) {
+        return sheet.rows().stream()
+                .filter(r -> r.label().equals(label))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(label + " among " + sheet.rows()));
+    }
+}

@@ -1,0 +1,315 @@
+package stillturning.reliability.likelihood;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static stillturning.reliability.likelihood.HandMade.perFlight;
+import static stillturning.reliability.likelihood.HandMade.perHour;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ForkJoinPool;
+import org.junit.jupiter.api.Test;
+import stillturning.reliability.chance.ChanceRange;
+import stillturning.reliability.chance.ChanceRanges.Contributor;
+import stillturning.reliability.cutset.CutSets;
+import stillturning.reliability.cutset.Healing;
+import stillturning.model.failure.Cause.Kind;
+
+/** What becomes of events, rates and a run-up card; expected values by the form of each event. */
+class LikelihoodTest {
+
+    private static final List<List<Integer>> PAIR = List.of(List.of(0, 1));
+
+    private static HandMade pair() {
+        return new HandMade().wire("one", perHour(1e-4)).wire("other", perHour(1e-5));
+    }
+
+    private static double average(Reckoning reckoning) {
+        return reckoning.point().average().value();
+    }
+
+    private static double within(double perHour, double hours) {
+        return -Math.expm1(-perHour * hours);
+    }
+
+    @Test
+    void whatTheCardRevealsCanOnlyHaveFailedInTheFlightItself() {
+        Likely likely = pair().revealed(1, 0).likely(PAIR);
+        double checked = within(1e-4, 1) * within(1e-5, 1);
+        assertEquals(checked, average(likely.checked()), 1e-9 * checked);
+        assertEquals(4.998084e-8, average(likely.unchecked()), 5e-15);
+        assertEquals(List.of(), likely.inspections());
+    }
+
+    @Test
+    void whatTheWholeCardDoesNotConfirmStaysHidden() {
+        Likely likely = pair().unconfirmed(1, 0).likely(PAIR);
+        assertEquals(4.998084e-8, average(likely.checked()), 5e-15);
+        assertEquals(List.of(1), likely.inspections().stream().map(Inspection::event).toList());
+    }
+
+    @Test
+    void aCauseOfWhichNobodySeesAnythingStays() {
+        HandMade three =
+                pair().wire("active", perHour(1e-4))
+                        .hidden(0)
+                        .hidden(1)
+                        .cause(Kind.HOLE, "hole", Optional.of(perHour(1e-5)), 0, 1);
+        assertEquals(4.998084e-8, average(three.likely(List.of(List.of(2, 3))).checked()), 5e-15);
+        HandMade seen =
+                pair().wire("active", perHour(1e-4))
+                        .hidden(1)
+                        .cause(Kind.HOLE, "hole", Optional.of(perHour(1e-5)), 0, 1);
+        double once = within(1e-4, 1) * within(1e-5, 1);
+        assertEquals(once, average(seen.likely(List.of(List.of(2, 3))).checked()), 1e-9 * once);
+    }
+
+    @Test
+    void aCauseThatEndsTheEngineDoesNotStay() {
+        HandMade both =
+                pair().hidden(0).hidden(1).cause(Kind.HOLE, "h", Optional.of(perHour(1e-5)), 0, 1);
+        double once = within(1e-5, 1);
+        assertEquals(once, average(both.likely(List.of(List.of(2))).unchecked()), 1e-9 * once);
+    }
+
+    @Test
+    void whatCountsByTheFlightGrowsFlightByFlightWhereItStays() {
+        HandMade two =
+                new HandMade()
+                        .wire("one", perHour(1e-4))
+                        .wire("other", perFlight(1e-5))
+                        .flown(1, 100)
+                        .hidden(1, 0);
+        assertEquals(4.998084e-8, average(two.likely(PAIR).checked()), 5e-15);
+        Inspection look =
+                new HandMade()
+                        .wire("one", perFlight(1e-4))
+                        .wire("other", perHour(1e-5))
+                        .flown(2, 1000)
+                        .hidden(1, 0)
+                        .likely(PAIR)
+                        .inspections()
+                        .get(0);
+        // 2 * 1e-7 / (1e-4 / 2 * 1e-5)
+        assertEquals(400 * 3600, look.everySeconds().orElseThrow(), 1e-3);
+    }
+
+    @Test
+    void peopleCountByTheFlightAndStandAmongTheCauses() {
+        Likely likely =
+                new HandMade().leftSwitch("a left off", perFlight(1e-3)).idlePilot().likely(PAIR);
+        assertEquals(1e-5, average(likely.checked()), 1e-17);
+        assertEquals(
+                List.of("a left off", "pilot does nothing"),
+                likely.causes().stream().map(Share::name).toList());
+        assertEquals(List.of(), likely.parts());
+    }
+
+    @Test
+    void allModesOfAPartCountAsOne() {
+        Likely likely =
+                new HandMade()
+                        .wire("one", perFlight(1e-3))
+                        .mode("one", "chafes", perFlight(2e-3))
+                        .wire("other", perFlight(1e-3))
+                        .wire("idle", perFlight(1e-3))
+                        .likely(List.of(List.of(0), List.of(1), List.of(2)));
+        assertEquals(List.of("one", "other"), likely.parts().stream().map(Share::name).toList());
+        assertEquals(.75, likely.parts().get(0).importance().fussellVeselySum(), 1e-12);
+        assertEquals(List.of(0, 1), likely.parts().get(0).importance().events());
+    }
+
+    @Test
+    void theEnginesOwnFailuresAreLeftOutButNotWhatTheyDoWithOthers() {
+        Likely likely =
+                new HandMade()
+                        .engineLoad(perFlight(1e-3))
+                        .wire("one", perFlight(1e-4))
+                        .likely(List.of(List.of(0), List.of(1)));
+        assertEquals(List.of(List.of(0)), likely.engineOwn());
+        assertEquals(List.of(List.of(1)), likely.sets());
+        assertEquals(1e-4, average(likely.checked()), 1e-16);
+        assertTrue(
+                likely.supposed().stream()
+                        .anyMatch(s -> s.startsWith("Left out: 1 set of the eng")),
+                likely.supposed().toString());
+    }
+
+    private static HandMade two(String source, String otherSource) {
+        return new HandMade()
+                .wire("one", perHour(1e-6, 10, source))
+                .wire("other", perHour(1e-6, 10, otherSource));
+    }
+
+    @Test
+    void figuresOfOneSourceAreWrongTogether() {
+        List<List<Integer>> singles = List.of(List.of(0), List.of(1));
+        ChanceRange together = two("table", "table").likely(singles).checked().ranges().average();
+        // two that are always equal have the spread of one
+        assertEquals(2e-6, together.median(), .01e-6);
+        assertEquals(2e-5, together.high95(), .02e-5);
+        ChanceRange apart = two("table", "own").likely(singles).checked().ranges().average();
+        assertTrue(apart.high95() < .9 * together.high95(), apart.toString());
+        assertTrue(apart.low5() > 1.2 * together.low5(), apart.toString());
+    }
+
+    @Test
+    void aSharedFigureIsKnownFromWhereItsUnitsAre() {
+        List<Contributor> contributors =
+                two("table", "table")
+                        .cause(
+                                Kind.FIRMWARE,
+                                "firmware pair",
+                                Optional.of(perHour(1e-7, 10, "a tenth")),
+                                0,
+                                1)
+                        .likely(List.of(List.of(2), List.of(0, 1)))
+                        .checked()
+                        .ranges()
+                        .contributors();
+        assertEquals(1, contributors.size());
+        assertEquals(0, contributors.get(0).source());
+        assertEquals(1, contributors.get(0).share(), 1e-9);
+    }
+
+    @Test
+    void aWeakerUnitKeepsTheSameShareOfItsOwn() {
+        Likely likely =
+                new HandMade()
+                        .wire("weak", perFlight(1e-3))
+                        .wire("strong", perFlight(4e-3))
+                        .cause(Kind.ALIKE, "alike", Optional.of(perFlight(1e-3)), 0, 1)
+                        .likely(List.of(List.of(0, 1)));
+        assertEquals(.75e-3 * 3e-3, average(likely.checked()), 1e-15);
+    }
+
+    @Test
+    void noIntervalIsLongerThanTheUsualInspection() {
+        Inspection look = pair().hidden(1, 0).likely(PAIR).inspections().get(0);
+        assertEquals(OptionalDouble.of(100 * 3600), look.everySeconds());
+        assertEquals(
+                "the usual inspection every 100 h is enough for a tenth of 1e-6 /h", look.words());
+    }
+
+    @Test
+    void whatAFlightIsTooLongForIsLookedAtBeforeEachAndThatIsNotEnough() {
+        Inspection look =
+                new HandMade()
+                        .wire("one", perHour(1e-2))
+                        .wire("other", perHour(1e-4))
+                        .hidden(1, 0)
+                        .likely(PAIR)
+                        .inspections()
+                        .get(0);
+        assertEquals(.2 * 3600, look.everySeconds().orElseThrow(), 1e-6);
+        assertTrue(look.words().startsWith("before every flight, and even then more"));
+    }
+
+    /** Both unseen: either may come first, so the second comes at twice the rate. */
+    @Test
+    void aPartnerThatNobodySeesEitherHalvesTheInterval() {
+        HandMade both =
+                new HandMade()
+                        .wire("one", perHour(1e-5))
+                        .wire("other", perHour(1e-5))
+                        .flown(1, 2500)
+                        .hidden(0, 1)
+                        .hidden(1, 0);
+        for (Inspection look : both.likely(PAIR).inspections()) {
+            assertEquals(1000 * 3600, look.everySeconds().orElseThrow(), 1e-3);
+        }
+    }
+
+    @Test
+    void whatNeverFailsAsksForNoInspection() {
+        Inspection look =
+                new HandMade()
+                        .wire("one", perHour(0))
+                        .wire("other", perHour(1e-4))
+                        .hidden(1, 0)
+                        .likely(PAIR)
+                        .inspections()
+                        .get(0);
+        assertEquals(OptionalDouble.empty(), look.everySeconds());
+    }
+
+    @Test
+    void everySideOnWhichItErrsIsSaid() {
+        HandMade made = pair().hidden(0, 1).hidden(1, 0).idlePilot();
+        CutSets sets =
+                new CutSets(
+                        3,
+                        PAIR,
+                        List.of(new Healing(List.of(0, 1), 2)),
+                        List.of(List.of(0, 2), List.of(1, 2)),
+                        4,
+                        false);
+        String supposed = String.join("\n", made.likely(made.joint(sets)).supposed());
+        for (String said :
+                List.of(
+                        "phase cruise",
+                        "Sets of more than 3 events are left out; the truth may be higher",
+                        "The search was called off",
+                        "what 2 sets would do; left out; the truth may be higher",
+                        "undo (1 case) counts as if nothing undid it; the truth may be lower",
+                        "inspection every 100 h",
+                        "Without the run-up, 1 set of failures that nobody sees",
+                        "certifies nothing")) {
+            assertTrue(supposed.contains(said), said + " in\n" + supposed);
+        }
+    }
+
+    @Test
+    void nothingToGoWrongNeverComesAndSaysHowFarWasSearched() {
+        Likely likely = new HandMade().likely(List.of());
+        assertEquals(0, average(likely.checked()));
+        assertEquals(0, likely.unchecked().ranges().last().high95());
+        assertEquals(List.of(), likely.worst());
+        assertEquals(List.of(), likely.parts());
+        assertTrue(likely.supposed().stream().anyMatch(s -> s.startsWith("No set counts")));
+    }
+
+    @Test
+    void aFailureWithoutARateIsNamedAndNotTakenForZero() {
+        HandMade made = pair().unknown("one", "melts", false);
+        IllegalArgumentException thrown =
+                assertThrows(IllegalArgumentException.class, () -> made.likely(PAIR));
+        assertEquals(
+                "bench: nobody says how often this happens: one, failure mode melts",
+                thrown.getMessage());
+    }
+
+    @Test
+    void aCauseWithoutARateIsNamed() {
+        HandMade made = pair().cause(Kind.HOLE, "hole in the wall", Optional.empty(), 0, 1);
+        IllegalArgumentException thrown =
+                assertThrows(IllegalArgumentException.class, () -> made.likely(PAIR));
+        assertEquals(
+                "bench: nobody says how often this happens: common cause hole in the wall",
+                thrown.getMessage());
+    }
+
+    @Test
+    void aShareLargerThanTheWholeIsRefused() {
+        HandMade made = pair().cause(Kind.ALIKE, "alike", Optional.of(perHour(1e-3)), 0, 1);
+        IllegalArgumentException thrown =
+                assertThrows(IllegalArgumentException.class, () -> made.likely(PAIR));
+        assertTrue(String.valueOf(thrown.getMessage()).startsWith("alike happens at "));
+    }
+
+    @Test
+    void oneThreadFindsTheSame() throws InterruptedException, ExecutionException {
+        HandMade made = two("table", "own").hidden(1, 0).idlePilot();
+        List<List<Integer>> sets = List.of(List.of(0, 1), List.of(1, 2));
+        Likely many = made.likely(sets);
+        ForkJoinPool alone = new ForkJoinPool(1);
+        try {
+            assertEquals(many, alone.submit(() -> made.likely(sets)).get());
+        } finally {
+            alone.shutdown();
+        }
+    }
+}

@@ -1,0 +1,177 @@
+package stillturning.story.timeline;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.story.device.Device;
+import stillturning.story.device.Stateful;
+import stillturning.network.NoOperatingPoint;
+
+/** Steps through a change whose exact way is known. */
+class AdvanceTest {
+
+    /** A charge that runs down at one speed above a half, at another below. */
+    private static final class Kinked implements Stateful {
+        private final double perSecondBelow;
+        private double value = 1;
+
+        Kinked(double perSecondBelow) {
+            this.perSecondBelow = perSecondBelow;
+        }
+
+        @Override
+        public double value() {
+            return value;
+        }
+
+        @Override
+        public void value(double next) {
+            value = next;
+        }
+
+        @Override
+        public double perSecond() {
+            return value > 0.5 ? -0.01 : perSecondBelow;
+        }
+
+        @Override
+        public double way() {
+            return 1;
+        }
+
+        @Override
+        public boolean quick() {
+            return false;
+        }
+    }
+
+    /** A charge at the end of its way, so slow that a nanosecond does not move its last digit. */
+    private static final class Creeping implements Stateful {
+        private double value = 0.9;
+
+        @Override
+        public double value() {
+            return value;
+        }
+
+        @Override
+        public void value(double next) {
+            value = next;
+        }
+
+        @Override
+        public double perSecond() {
+            return -1.1e-9;
+        }
+
+        @Override
+        public double way() {
+            return Math.max(0, value - 0.9);
+        }
+
+        @Override
+        public boolean quick() {
+            return false;
+        }
+    }
+
+    /** Watches a charge fall below a limit. */
+    private record Watch(Stateful charge, double limit) implements Device {
+        @Override
+        public double margin() {
+            return charge.value() - limit;
+        }
+
+        @Override
+        public void cross() {}
+
+        @Override
+        public void adopt(Device healthy) {}
+    }
+
+    /** Watches a charge come near a value from either side. */
+    private record Nearby(Kinked charge, double value, double near) implements Device {
+        @Override
+        public double margin() {
+            return Math.pow(charge.value() - value, 2) - near * near;
+        }
+
+        @Override
+        public void cross() {}
+
+        @Override
+        public void adopt(Device healthy) {}
+    }
+
+    private static Advance advance(Kinked charge, double eventAt) {
+        return advance(new Watch(charge, eventAt));
+    }
+
+    private static Advance advance(Device watching) {
+        Dips dips = new Dips(new Device[] {watching}, Integrator.STAGES);
+        Integrator.Follower reading =
+                new Integrator.Follower() {
+                    @Override
+                    public void read(int stage) {
+                        dips.read(Math.min(stage, Integrator.STAGES - 2));
+                    }
+
+                    @Override
+                    public void taken(double seconds, double[] weights) {}
+                };
+        return new Advance(
+                new Integrator(1, () -> {}, reading), dips, Stride.upTo(Double.MAX_VALUE));
+    }
+
+    @Test
+    void anEventIsFoundToANanosecond() throws NoOperatingPoint {
+        Kinked charge = new Kinked(-0.01);
+        double reached = advance(charge, 0.25).from(0, 1000, List.of(charge));
+        assertEquals(75, reached, 1.1e-9);
+        assertTrue(charge.value() < 0.25);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.55, 0.5, 0.43, 0.35, 0.3})
+    void aMarginThatFallsBelowNaughtAndComesBackWithinAStepIsSeen(double value)
+            throws NoOperatingPoint {
+        Kinked charge = new Kinked(-0.01);
+        // 12 s below 0 of an uninterrupted way of 80 s; at both its ends far above
+        double reached = advance(new Nearby(charge, value, 0.06)).from(0, 80, List.of(charge));
+        assertEquals((1 - value - 0.06) / 0.01, reached, 1.1e-9);
+    }
+
+    @Test
+    void aLimitIsMetExactly() throws NoOperatingPoint {
+        Kinked charge = new Kinked(-0.01);
+        assertEquals(30, advance(charge, 0.25).from(0, 30, List.of(charge)));
+        assertEquals(0.7, charge.value(), 1e-12);
+    }
+
+    @Test
+    void stepsGrowLongAgainBehindAKink() throws NoOperatingPoint {
+        Kinked charge = new Kinked(-0.001);
+        Advance advance = advance(charge, 0.25);
+        double seconds = 0;
+        int steps = 0;
+        while (charge.value() >= 0.25 && steps < 100) {
+            seconds = advance.from(seconds, 1000, List.of(charge));
+            steps++;
+        }
+        assertTrue(steps < 40, steps + " steps");
+        // the estimate of an embedded pair sees only a part of what a jump of the slope does
+        assertEquals(50 + 250, seconds, 1e-7 / 0.001);
+    }
+
+    @Test
+    void whatCreepsOverAnEdgeGetsOverIt() throws NoOperatingPoint {
+        Creeping charge = new Creeping();
+        double seconds = advance(new Watch(charge, 0.9)).from(0, 1000, List.of(charge));
+        assertTrue(charge.value() < 0.9, "still at the edge after " + seconds + " s");
+        assertTrue(seconds < 1e-5, seconds + " s");
+    }
+}

@@ -1,0 +1,145 @@
+package stillturning.story.timeline;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+import stillturning.story.device.Stateful;
+import stillturning.network.NoOperatingPoint;
+
+class IntegratorTest {
+
+    /** A quantity whose rate depends on nothing but itself. */
+    private static final class Quantity implements Stateful {
+        private final DoubleUnaryOperator rate;
+        private double value;
+
+        Quantity(double value, DoubleUnaryOperator rate) {
+            this.value = value;
+            this.rate = rate;
+        }
+
+        @Override
+        public double value() {
+            return value;
+        }
+
+        @Override
+        public void value(double next) {
+            value = next;
+        }
+
+        @Override
+        public double perSecond() {
+            return rate.applyAsDouble(value);
+        }
+
+        @Override
+        public double way() {
+            return 1;
+        }
+
+        @Override
+        public boolean quick() {
+            return false;
+        }
+    }
+
+    private static double error(DoubleUnaryOperator rate, double exact, double seconds)
+            throws NoOperatingPoint {
+        Quantity quantity = new Quantity(1, rate);
+        Integrator integrator = new Integrator(1, () -> {}, new Heedless());
+        integrator.begin(List.of(quantity));
+        integrator.attempt(seconds);
+        return Math.abs(quantity.value() - exact);
+    }
+
+    /** An error of one step of order 5 shrinks by 2 to the sixth when the step is halved. */
+    @Test
+    void oneStepIsOfTheFifthOrderAtLeast() throws NoOperatingPoint {
+        for (double seconds = 0.4; seconds > 0.1; seconds /= 2) {
+            double decay =
+                    error(y -> -y, Math.exp(-seconds), seconds)
+                            / error(y -> -y, Math.exp(-seconds / 2), seconds / 2);
+            assertTrue(Math.log(decay) / Math.log(2) > 5.7, "decay at " + seconds);
+            double half = seconds / 2;
+            double curved =
+                    error(y -> -y * y, 1 / (1 + seconds), seconds)
+                            / error(y -> -y * y, 1 / (1 + half), half);
+            assertTrue(Math.log(curved) / Math.log(2) > 5.7, "curved at " + seconds);
+        }
+    }
+
+    private static double estimate(DoubleUnaryOperator rate, double seconds)
+            throws NoOperatingPoint {
+        Integrator integrator = new Integrator(1, () -> {}, new Heedless());
+        integrator.begin(List.of(new Quantity(1, rate)));
+        return integrator.attempt(seconds);
+    }
+
+    @Test
+    void theEstimateIsOfTheFourthOrdersErrorAndAboveWhatIsMade() throws NoOperatingPoint {
+        for (double seconds = 0.1; seconds > 0.02; seconds /= 2) {
+            double estimate = estimate(y -> -y, seconds);
+            assertTrue(estimate > error(y -> -y, Math.exp(-seconds), seconds));
+            assertEquals(5, Math.log(estimate / estimate(y -> -y, seconds / 2)) / Math.log(2), 0.2);
+            assertTrue(
+                    estimate(y -> -y * y, seconds)
+                            > error(y -> -y * y, 1 / (1 + seconds), seconds));
+        }
+    }
+
+    @Test
+    void aTrialStartsWhereTheLastBeganNotWhereItEnded() throws NoOperatingPoint {
+        Quantity quantity = new Quantity(1, y -> -y);
+        Integrator integrator = new Integrator(2, () -> {}, new Heedless());
+        integrator.begin(List.of(quantity));
+        integrator.attempt(0.3);
+        integrator.attempt(0.1);
+        assertEquals(Math.exp(-0.1), quantity.value(), 1e-9);
+    }
+
+    private static double errorHalfway(double seconds) throws NoOperatingPoint {
+        Quantity quantity = new Quantity(1, y -> -y * y);
+        Integrator integrator = new Integrator(1, () -> {}, new Heedless());
+        integrator.begin(List.of(quantity));
+        integrator.attempt(seconds);
+        integrator.look(0.4 * seconds);
+        return Math.abs(quantity.value() - 1 / (1 + 0.4 * seconds));
+    }
+
+    /** An error of order 4 between the ends shrinks by 2 to the fifth when the step is halved. */
+    @Test
+    void theWayBetweenTheEndsOfAStepIsOfTheFourthOrder() throws NoOperatingPoint {
+        for (double seconds = 0.2; seconds > 0.02; seconds /= 2) {
+            double shrinks = errorHalfway(seconds) / errorHalfway(seconds / 2);
+            assertEquals(5, Math.log(shrinks) / Math.log(2), 0.4, "at " + seconds);
+        }
+    }
+
+    @Test
+    void aLookAtTheEndsOfAStepFindsItsEnds() throws NoOperatingPoint {
+        Quantity quantity = new Quantity(1, y -> -y);
+        Integrator integrator = new Integrator(1, () -> {}, new Heedless());
+        integrator.begin(List.of(quantity));
+        integrator.attempt(0.3);
+        double end = quantity.value();
+        integrator.look(0);
+        assertEquals(1, quantity.value(), 1e-15);
+        integrator.look(0.3);
+        assertEquals(end, quantity.value(), 1e-15);
+    }
+
+    @Test
+    void aGlanceSaysHowFarTheWayBendsOffItsTangent() throws NoOperatingPoint {
+        Quantity quantity = new Quantity(1, y -> -y);
+        Integrator integrator = new Integrator(1, () -> {}, new Heedless());
+        integrator.begin(List.of(quantity));
+        assertEquals(1e-4 / 2, integrator.glance(1e-2), 1e-15);
+        assertEquals(0.99, quantity.value(), 1e-15);
+        integrator.straighten(1e-2);
+        assertEquals(Math.exp(-1e-2), quantity.value(), 2e-7);
+    }
+}

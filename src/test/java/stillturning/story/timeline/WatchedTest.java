@@ -1,0 +1,143 @@
+package stillturning.story.timeline;
+
+import static java.util.Objects.requireNonNull;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.files.StudyReader;
+import stillturning.model.Candidate;
+import stillturning.model.Circuit;
+import stillturning.model.Study;
+import stillturning.story.Bar;
+import stillturning.story.Bar.Doing;
+import stillturning.story.Frame;
+import stillturning.story.Happening;
+import stillturning.story.Pilot;
+import stillturning.story.Setting;
+import stillturning.story.Story;
+import stillturning.story.Trace;
+import stillturning.story.UntoldStory;
+import stillturning.story.Watched;
+
+/** Frames of a story, held against the story that was told without them. */
+class WatchedTest {
+
+    private static final Study STUDY =
+            StudyReader.read(Path.of("architectures", "first-steps")).study().orElseThrow();
+
+    @ParameterizedTest
+    @EnumSource(Pilot.class)
+    void watchingChangesNothingAndShowsWhatTheStorySays(Pilot pilot) throws UntoldStory {
+        for (Candidate candidate : STUDY.candidates()) {
+            Timeline timeline = new Timeline(STUDY, candidate);
+            for (Failure failure : FailureCatalogue.singlesOf(candidate)) {
+                Watched watched = timeline.watch(failure, Setting.with(pilot));
+                assertEquals(timeline.tell(failure, pilot), watched.story());
+                tracesAgree(watched, candidate.circuit());
+                barsAgree(watched);
+            }
+        }
+    }
+
+    private static void tracesAgree(Watched watched, Circuit circuit) {
+        for (Trace trace : watched.story().traces()) {
+            assertEquals(trace.points().size(), watched.frames().size());
+            for (int i = 0; i < trace.points().size(); i++) {
+                Frame frame = watched.frames().get(i);
+                double value =
+                        trace.unit().equals("V")
+                                ? frame.volts(circuit.net(trace.name(), "bar"))
+                                : 100 * requireNonNull(frame.charges().get(trace.name()));
+                assertEquals(new Trace.Point(frame.seconds(), value), trace.points().get(i));
+            }
+        }
+    }
+
+    private static void barsAgree(Watched watched) {
+        for (Bar bar : watched.story().bars()) {
+            for (Bar.Span span : bar.spans()) {
+                double middle = (span.fromSeconds() + span.toSeconds()) / 2;
+                Doing doing = watched.at(middle).doing(bar.name());
+                assertEquals(span.doing(), doing, bar.name() + " at " + middle + " s");
+            }
+        }
+    }
+
+    @Test
+    void theFrameBeforeIsTheCandidateWithNothingWrong() throws UntoldStory {
+        Candidate candidate = STUDY.candidates().get(0);
+        Timeline timeline = new Timeline(STUDY, candidate);
+        Frame before = timeline.before();
+        timeline.normal()
+                .busVolts()
+                .forEach(
+                        (bus, volts) ->
+                                assertEquals(
+                                        volts, before.volts(candidate.circuit().net(bus, "bar"))));
+        timeline.normal().working().forEach(l -> assertEquals(Doing.WORKS, before.doing(l)));
+        assertEquals(Doing.RUNS, before.doing("engine"));
+        assertTrue(before.states().gaveWay().isEmpty());
+    }
+
+    @Test
+    void aFuseThatAShortBlowsIsOpenFromThatInstantOn() throws UntoldStory {
+        Candidate candidate = STUDY.candidate("one-bus").orElseThrow();
+        Timeline timeline = new Timeline(STUDY, candidate);
+        Failure shorted = single(candidate, "main-bus: short to ground");
+        Watched watched = timeline.watch(shorted, Setting.with(Pilot.NEVER));
+        Happening blown =
+                watched.story().of(Happening.Kind.PROTECTOR_OPENS).stream()
+                        .filter(h -> h.part().contains("battery-lead"))
+                        .findFirst()
+                        .orElseThrow();
+        String fuse = blown.part() + "/fuse";
+        List<Frame> at =
+                watched.frames().stream().filter(f -> f.seconds() == blown.seconds()).toList();
+        Frame first = at.get(0);
+        Frame last = watched.at(blown.seconds());
+        assertSame(at.get(at.size() - 1), last);
+        assertFalse(first.states().gaveWay().contains(fuse), () -> first.states().toString());
+        assertTrue(last.states().gaveWay().contains(fuse) && last.open(fuse));
+        assertTrue(Math.abs(first.amps(fuse)) > 100, () -> first.amps(fuse) + " A");
+        assertEquals(0, last.amps(fuse));
+    }
+
+    @Test
+    void framesBetweenEventsShareTheirStates() throws UntoldStory {
+        Candidate candidate = STUDY.candidate("one-bus").orElseThrow();
+        Failure failure = single(candidate, "alternator: no output");
+        List<Frame> frames =
+                new Timeline(STUDY, candidate).watch(failure, Setting.with(Pilot.NEVER)).frames();
+        long different = frames.stream().map(Frame::states).distinct().count();
+        long made =
+                frames.stream().map(f -> System.identityHashCode(f.states())).distinct().count();
+        assertTrue(different < frames.size() / 2.0, different + " of " + frames.size());
+        assertTrue(made < frames.size() / 2.0, made + " of " + frames.size());
+    }
+
+    @Test
+    void aStoryThatNobodyWatchedHasNoFrames() throws UntoldStory {
+        Candidate candidate = STUDY.candidate("one-bus").orElseThrow();
+        Story story =
+                new Timeline(STUDY, candidate)
+                        .tell(single(candidate, "alternator: no output"), Pilot.PLANNED);
+        assertThrows(IllegalArgumentException.class, () -> new Watched(story, List.of()));
+    }
+
+    private static Failure single(Candidate candidate, String name) {
+        return FailureCatalogue.singlesOf(candidate).stream()
+                .filter(f -> f.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+}
