@@ -14,8 +14,8 @@ import stillturning.model.failure.FailureCatalogue;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.story.Happening;
-import stillturning.story.Normal;
+import stillturning.story.StoryEvent;
+import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
@@ -40,7 +40,7 @@ class SandpiperByHandTest {
         // 20 Ah at 85 % health and 95 % charge: 17 Ah; it accepts 17 A x (0.001 + 0.05), and as
         // much
         // again for every 2 V by which the bus exceeds its 12.61 V
-        Normal normal = timeline("one-battery-main-bus").normal();
+        NormalFlight normal = timeline("one-battery-main-bus").normal();
         double busVolts = normal.busVolts().get("main-bus");
         double takenIn = -normal.sourceAmps().get("battery");
         assertEquals(17 * 0.051 * (1 + (busVolts - 12.61) / 2), takenIn, 0.02 * takenIn);
@@ -81,8 +81,8 @@ class SandpiperByHandTest {
         Candidate candidate = candidate("one-battery-engine-bus");
         Story story =
                 tell(candidate, single(candidate, "main-bus: short to ground"), Pilot.PLANNED);
-        Happening opens =
-                story.of(Happening.Kind.PROTECTOR_OPENS).stream()
+        StoryEvent opens =
+                story.of(StoryEvent.Kind.PROTECTOR_OPENS).stream()
                         .filter(h -> h.part().equals("bus-lead-fuse"))
                         .findFirst()
                         .orElseThrow();

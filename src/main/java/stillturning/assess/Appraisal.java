@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
-import stillturning.story.Start;
+import stillturning.story.StartAttempt;
 import stillturning.structure.StructureFindings;
 
 /**
@@ -21,7 +21,7 @@ import stillturning.structure.StructureFindings;
  */
 public record Appraisal(
         Candidate candidate,
-        Undisturbed flight,
+        NothingBroken flight,
         List<Verdict> singles,
         Cases cases,
         StructureFindings structure,
@@ -40,9 +40,9 @@ public record Appraisal(
     public record Cases(
             Optional<Verdict> masterOff,
             Verdict chargingLost,
-            Lasting lasting,
+            SheddingEndurances lasting,
             List<LeftSwitch> leftSwitches,
-            List<Start> starts) {
+            List<StartAttempt> starts) {
         public Cases {
             leftSwitches = List.copyOf(leftSwitches);
             starts = List.copyOf(starts);

@@ -63,8 +63,8 @@ public final class Assess {
      * @param basis the study as it is
      * @param progress told the name of a guess after each of its two trials, from any thread
      */
-    public static Guesses guesses(Assessment basis, List<Doubt> doubts, Consumer<String> progress) {
-        return new Doubting(basis).all(doubts, progress);
+    public static Guesses guesses(Assessment basis, List<GuessVariation> doubts, Consumer<String> progress) {
+        return new GuessTrials(basis).all(doubts, progress);
     }
 
     /**
@@ -206,8 +206,8 @@ public final class Assess {
      *
      * @throws UntoldStory if it has no steady state, or what becomes of it cannot be computed
      */
-    public static Undisturbed undisturbed(Study study, Candidate candidate) throws UntoldStory {
-        return Undisturbed.of(new Timeline(study, candidate));
+    public static NothingBroken undisturbed(Study study, Candidate candidate) throws UntoldStory {
+        return NothingBroken.of(new Timeline(study, candidate));
     }
 
     /**
@@ -217,7 +217,7 @@ public final class Assess {
      */
     public static List<PhaseVerdict> byPhase(Study study, Candidate candidate, Failure failure)
             throws UntoldStory {
-        return new Trials(study, candidate).byPhase(failure);
+        return new OtherConditions(study, candidate).byPhase(failure);
     }
 
     /**
@@ -228,7 +228,7 @@ public final class Assess {
      * @param progress told the name of a candidate after each of its moments, from any thread
      * @throws UntoldStory if a state on the way cannot be computed
      */
-    public static List<Elsewhere> elsewhere(Assessment basis, Consumer<String> progress)
+    public static List<WorseInPhase> elsewhere(Assessment basis, Consumer<String> progress)
             throws UntoldStory {
         return new EveryPhase(basis).all(progress);
     }
@@ -246,7 +246,7 @@ public final class Assess {
 
     /** Every moment at which {@link #byPhase} tries a failure, in the order of the flight. */
     public static List<Moment> moments(Study study) {
-        return Trials.moments(study);
+        return OtherConditions.moments(study);
     }
 
     /**
@@ -254,9 +254,9 @@ public final class Assess {
      *
      * @throws UntoldStory if a state on the way cannot be computed
      */
-    public static Lasting lasting(Study study, Candidate candidate, Failure failure)
+    public static SheddingEndurances lasting(Study study, Candidate candidate, Failure failure)
             throws UntoldStory {
-        return new Trials(study, candidate).lasting(failure);
+        return new OtherConditions(study, candidate).lasting(failure);
     }
 
     /** All charging sources of a candidate failing together. */
@@ -296,7 +296,7 @@ public final class Assess {
         Optional<Verdict> masterOff =
                 judgeAll(judge, FailureCatalogue.operatingCasesOf(candidate)).stream().findFirst();
         Verdict chargingLost = judge.judge(chargingLost(candidate));
-        Trials trials = new Trials(study, candidate);
+        OtherConditions trials = new OtherConditions(study, candidate);
         Cases cases =
                 new Cases(
                         masterOff,
@@ -314,7 +314,7 @@ public final class Assess {
                 new Measures(
                         burdens, complexity, values(singles, chargingLost, burdens, complexity));
         return new Appraisal(
-                candidate, Undisturbed.of(timeline), singles, cases, structure, measures, met);
+                candidate, NothingBroken.of(timeline), singles, cases, structure, measures, met);
     }
 
     /** Failures are told in parallel and put back in order; the first untold one is thrown. */

@@ -10,13 +10,13 @@ import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
-import stillturning.story.Bar;
-import stillturning.story.Bar.Doing;
+import stillturning.story.StateBar;
+import stillturning.story.StateBar.Doing;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
-import stillturning.structure.Leniency;
+import stillturning.structure.Relaxation;
 import stillturning.structure.Removal;
 import stillturning.structure.Structure;
 import stillturning.story.timeline.Timeline;
@@ -101,7 +101,7 @@ final class CrossCheck {
 
     /** Whether the engine runs when everything quick is over. */
     private static boolean runs(Story story) {
-        List<Bar.Span> engine = story.bars().get(0).spans();
+        List<StateBar.Span> engine = story.bars().get(0).spans();
         return engine.get(engine.size() - 1).doing() == Doing.RUNS;
     }
 
@@ -112,10 +112,10 @@ final class CrossCheck {
     }
 
     /** The first of the smallest sets of differences without which both agree. */
-    private List<Difference> because(Removal removal) {
-        List<Difference> all = List.of(Difference.values());
+    private List<StoryOnlyFact> because(Removal removal) {
+        List<StoryOnlyFact> all = List.of(StoryOnlyFact.values());
         for (int count = 1; count <= AT_ONCE; count++) {
-            Optional<List<Difference>> found = firstOf(count, all, List.of(), removal);
+            Optional<List<StoryOnlyFact>> found = firstOf(count, all, List.of(), removal);
             if (found.isPresent()) {
                 return found.get();
             }
@@ -123,15 +123,15 @@ final class CrossCheck {
         return List.of();
     }
 
-    private Optional<List<Difference>> firstOf(
-            int count, List<Difference> left, List<Difference> away, Removal removal) {
+    private Optional<List<StoryOnlyFact>> firstOf(
+            int count, List<StoryOnlyFact> left, List<StoryOnlyFact> away, Removal removal) {
         if (count == 0) {
             return Optional.of(away).filter(all -> agreeWithout(all, removal));
         }
         for (int i = 0; i < left.size(); i++) {
-            List<Difference> more = new ArrayList<>(away);
+            List<StoryOnlyFact> more = new ArrayList<>(away);
             more.add(left.get(i));
-            Optional<List<Difference>> found =
+            Optional<List<StoryOnlyFact>> found =
                     firstOf(count - 1, left.subList(i + 1, left.size()), more, removal);
             if (found.isPresent()) {
                 return found;
@@ -140,15 +140,15 @@ final class CrossCheck {
         return Optional.empty();
     }
 
-    private boolean agreeWithout(List<Difference> away, Removal removal) {
-        Supposition as = new Supposition(study, candidate);
+    private boolean agreeWithout(List<StoryOnlyFact> away, Removal removal) {
+        IdealisedCandidate as = new IdealisedCandidate(study, candidate);
         Removal shape = shape(as, away, removal);
         Failure failure = failure(removal);
         Failure played =
-                away.contains(Difference.PILOT)
+                away.contains(StoryOnlyFact.PILOT)
                         ? new Failure(failure.name(), failure.hits(), shape.levers())
                         : failure;
-        Supposition told = as.without(away);
+        IdealisedCandidate told = as.without(away);
         try {
             Timeline timeline = new Timeline(told.study(), told.candidate());
             return runs(timeline.tell(played, PLANNED, horizonSeconds)) == shape.supplied();
@@ -158,20 +158,20 @@ final class CrossCheck {
     }
 
     /** To the shape, procedures are where levers can stand: it keeps them. */
-    private static Removal shape(Supposition as, List<Difference> away, Removal removal) {
-        Supposition kept = as.without(away.stream().filter(d -> !d.isAboutWhoActs()).toList());
+    private static Removal shape(IdealisedCandidate as, List<StoryOnlyFact> away, Removal removal) {
+        IdealisedCandidate kept = as.without(away.stream().filter(d -> !d.isAboutWhoActs()).toList());
         return Structure.without(
                 kept.study().aircraft(), kept.candidate(), removal.part(), leniencies(away));
     }
 
     /** What the shape is asked to count instead of taking it from the story. */
-    private static Set<Leniency> leniencies(List<Difference> away) {
-        Set<Leniency> lenient = EnumSet.noneOf(Leniency.class);
-        if (away.contains(Difference.SNEAK_PATH)) {
-            lenient.add(Leniency.THROUGH_LOADS_AND_SOURCES);
+    private static Set<Relaxation> leniencies(List<StoryOnlyFact> away) {
+        Set<Relaxation> lenient = EnumSet.noneOf(Relaxation.class);
+        if (away.contains(StoryOnlyFact.SNEAK_PATH)) {
+            lenient.add(Relaxation.THROUGH_LOADS_AND_SOURCES);
         }
-        if (away.contains(Difference.DEFAULT)) {
-            lenient.add(Leniency.FALLING_INTO_DEFAULTS);
+        if (away.contains(StoryOnlyFact.DEFAULT)) {
+            lenient.add(Relaxation.FALLING_INTO_DEFAULTS);
         }
         return lenient;
     }

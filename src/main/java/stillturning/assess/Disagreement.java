@@ -2,7 +2,7 @@ package stillturning.assess;
 
 import java.util.List;
 import java.util.Optional;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 
 /**
  * A part without which a candidate's shape and the time line do not say the same of the engine: a
@@ -21,8 +21,8 @@ public record Disagreement(
         boolean structureSays,
         String structureEvidence,
         boolean storySays,
-        List<Happening> storyEvidence,
-        List<Difference> because) {
+        List<StoryEvent> storyEvidence,
+        List<StoryOnlyFact> because) {
 
     public Disagreement {
         storyEvidence = List.copyOf(storyEvidence);

@@ -14,8 +14,8 @@ import stillturning.story.timeline.Timeline;
 /** Tries every single failure of every candidate at every moment of the flight. */
 final class EveryPhase {
 
-    private static final Comparator<Elsewhere> WORST_FIRST =
-            Comparator.comparing(Elsewhere::there).thenComparing(Elsewhere::seconds);
+    private static final Comparator<WorseInPhase> WORST_FIRST =
+            Comparator.comparing(WorseInPhase::there).thenComparing(WorseInPhase::seconds);
 
     private final Assessment basis;
 
@@ -24,11 +24,11 @@ final class EveryPhase {
     }
 
     /** In parallel; the result does not depend on who is done first. */
-    List<Elsewhere> all(Consumer<String> progress) throws UntoldStory {
+    List<WorseInPhase> all(Consumer<String> progress) throws UntoldStory {
         Study study = basis.study();
         List<Job> jobs =
                 basis.appraisals().stream()
-                        .flatMap(a -> Trials.moments(study).stream().map(m -> new Job(a, m)))
+                        .flatMap(a -> OtherConditions.moments(study).stream().map(m -> new Job(a, m)))
                         .toList();
         List<Told> told =
                 jobs.parallelStream()
@@ -39,7 +39,7 @@ final class EveryPhase {
                                     return done;
                                 })
                         .toList();
-        List<Elsewhere> worse = new ArrayList<>();
+        List<WorseInPhase> worse = new ArrayList<>();
         for (Appraisal appraisal : basis.appraisals()) {
             worse.addAll(worst(appraisal, jobs, told));
         }
@@ -52,18 +52,18 @@ final class EveryPhase {
         }
     }
 
-    private record Told(List<Elsewhere> worse, Optional<UntoldStory> untold) {}
+    private record Told(List<WorseInPhase> worse, Optional<UntoldStory> untold) {}
 
     private static Told tell(Study study, Job job) {
         Candidate candidate = job.appraisal.candidate();
-        List<Elsewhere> worse = new ArrayList<>();
+        List<WorseInPhase> worse = new ArrayList<>();
         try {
             Judge judge = new Judge(study, new Timeline(study, candidate, job.moment));
             for (Verdict usual : job.appraisal.singles()) {
                 Verdict there = judge.typically(usual.failure());
                 if (there.outcome().compareTo(usual.outcome()) < 0) {
                     worse.add(
-                            new Elsewhere(
+                            new WorseInPhase(
                                     candidate.id(),
                                     usual.failure().name(),
                                     usual.outcome(),
@@ -79,9 +79,9 @@ final class EveryPhase {
         }
     }
 
-    private static List<Elsewhere> worst(Appraisal appraisal, List<Job> jobs, List<Told> told)
+    private static List<WorseInPhase> worst(Appraisal appraisal, List<Job> jobs, List<Told> told)
             throws UntoldStory {
-        List<Elsewhere> all = new ArrayList<>();
+        List<WorseInPhase> all = new ArrayList<>();
         for (int i = 0; i < jobs.size(); i++) {
             if (jobs.get(i).candidate().equals(appraisal.candidate().id())) {
                 if (told.get(i).untold.isPresent()) {
@@ -90,11 +90,11 @@ final class EveryPhase {
                 all.addAll(told.get(i).worse);
             }
         }
-        List<Elsewhere> worst = new ArrayList<>();
+        List<WorseInPhase> worst = new ArrayList<>();
         for (Verdict single : appraisal.singles()) {
             all.stream()
                     .filter(e -> e.failure().equals(single.failure().name()))
-                    .min(Comparator.comparing(Elsewhere::there))
+                    .min(Comparator.comparing(WorseInPhase::there))
                     .ifPresent(worst::add);
         }
         worst.sort(WORST_FIRST);

@@ -11,7 +11,7 @@ import stillturning.assess.Verdict.Stories;
 import stillturning.model.failure.Failure;
 import stillturning.model.Study;
 import stillturning.story.Endurance;
-import stillturning.story.Normal;
+import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Setting.Propeller;
@@ -25,7 +25,7 @@ final class Judge {
 
     private final Study study;
     private final Timeline timeline;
-    private final Normal normal;
+    private final NormalFlight normal;
     private final Set<String> engineLoads;
 
     Judge(Study study, Timeline timeline) {
@@ -35,7 +35,7 @@ final class Judge {
     /**
      * @param normal what losses are counted against
      */
-    Judge(Study study, Timeline timeline, Normal normal) {
+    Judge(Study study, Timeline timeline, NormalFlight normal) {
         this.study = study;
         this.timeline = timeline;
         this.normal = normal;

@@ -2,7 +2,7 @@ package stillturning.assess;
 
 import java.util.List;
 import java.util.Optional;
-import stillturning.story.Normal;
+import stillturning.story.NormalFlight;
 
 /**
  * What comes of one switch left in a wrong position before the flight, nothing else being wrong.
@@ -18,7 +18,7 @@ public record LeftSwitch(
         String lever,
         String normally,
         String position,
-        Normal atRest,
+        NormalFlight atRest,
         List<String> cues,
         Optional<Verdict> verdict) {
 

@@ -67,7 +67,7 @@ final class Requirements {
         List<String> doubtful =
                 singles.stream()
                         .filter(bad.negate())
-                        .filter(v -> v.inBand().map(InBand::then).filter(bad).isPresent())
+                        .filter(v -> v.inBand().map(ToleranceOutcome::then).filter(bad).isPresent())
                         .map(v -> v.failure().name())
                         .toList();
         String may = " may by the tolerance of protectors";

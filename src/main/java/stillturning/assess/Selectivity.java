@@ -47,7 +47,7 @@ public record Selectivity(List<Pair> pairs) {
         Map<Names, List<Example>> examples = new LinkedHashMap<>();
         for (Verdict verdict : verdicts) {
             verdict.inBand()
-                    .filter(InBand::unselective)
+                    .filter(ToleranceOutcome::unselective)
                     .ifPresent(
                             band ->
                                     examples.computeIfAbsent(
@@ -62,7 +62,7 @@ public record Selectivity(List<Pair> pairs) {
                         .toList());
     }
 
-    private static Example example(Verdict verdict, InBand band) {
+    private static Example example(Verdict verdict, ToleranceOutcome band) {
         return new Example(
                 verdict.failure().name(),
                 band.fastSeconds(),

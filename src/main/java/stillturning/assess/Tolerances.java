@@ -7,14 +7,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stillturning.story.Contest;
-import stillturning.story.Happening;
-import stillturning.story.Happening.Kind;
+import stillturning.story.TripContest;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Setting.Race;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
 
-/** Plays a failure's races again with the odds against whoever won them. */
+/** Plays a failure's races again with the odds against the winner. */
 final class Tolerances {
 
     private static final Set<Kind> GIVING_WAY =
@@ -31,10 +31,10 @@ final class Tolerances {
      * The worst that the bands leave open. No story is told again unless somebody else was heating
      * who might have won.
      */
-    static Optional<InBand> of(Story typical, Again again) throws UntoldStory {
-        Set<String> expected = givingWay(typical).map(Happening::part).collect(Collectors.toSet());
-        Optional<InBand> worst = Optional.empty();
-        for (Contest contest : typical.contests()) {
+    static Optional<ToleranceOutcome> of(Story typical, Again again) throws UntoldStory {
+        Set<String> expected = givingWay(typical).map(StoryEvent::part).collect(Collectors.toSet());
+        Optional<ToleranceOutcome> worst = Optional.empty();
+        for (TripContest contest : typical.contests()) {
             if (open(contest, expected) || together(typical, contest.winner())) {
                 worst = worse(worst, inBand(contest, expected, again));
             }
@@ -42,7 +42,7 @@ final class Tolerances {
         return worst;
     }
 
-    private static boolean open(Contest contest, Set<String> expected) {
+    private static boolean open(TripContest contest, Set<String> expected) {
         return Double.isInfinite(contest.slowSeconds()) || !expected.containsAll(contest.rivals());
     }
 
@@ -59,35 +59,35 @@ final class Tolerances {
                                                                 && other.seconds() == h.seconds()));
     }
 
-    private static Optional<InBand> inBand(Contest contest, Set<String> expected, Again again)
+    private static Optional<ToleranceOutcome> inBand(TripContest contest, Set<String> expected, Again again)
             throws UntoldStory {
         Verdict then = again.judge(Race.against(contest.winner()));
-        List<Happening> gaveWay = givingWay(then.planned()).toList();
+        List<StoryEvent> gaveWay = givingWay(then.planned()).toList();
         // what gives way after the winner all the same has lost this race
-        List<Happening> before =
+        List<StoryEvent> before =
                 gaveWay.stream().takeWhile(h -> !h.part().equals(contest.winner())).toList();
         boolean opened = gaveWay.stream().anyMatch(h -> h.part().equals(contest.winner()));
-        Optional<Happening> instead =
+        Optional<StoryEvent> instead =
                 before.stream().filter(h -> !opened || !expected.contains(h.part())).findFirst();
         if (instead.isEmpty() && (opened || Double.isFinite(contest.slowSeconds()))) {
             return Optional.empty();
         }
         return Optional.of(
-                new InBand(
+                new ToleranceOutcome(
                         contest.winner(),
-                        instead.map(Happening::part).orElse(""),
-                        instead.map(Happening::seconds).orElse(Double.POSITIVE_INFINITY),
+                        instead.map(StoryEvent::part).orElse(""),
+                        instead.map(StoryEvent::seconds).orElse(Double.POSITIVE_INFINITY),
                         contest.slowSeconds(),
                         then));
     }
 
-    private static Optional<InBand> worse(Optional<InBand> one, Optional<InBand> other) {
+    private static Optional<ToleranceOutcome> worse(Optional<ToleranceOutcome> one, Optional<ToleranceOutcome> other) {
         return Stream.of(one, other)
                 .flatMap(Optional::stream)
                 .min(Comparator.comparing(band -> band.then().outcome()));
     }
 
-    private static Stream<Happening> givingWay(Story story) {
+    private static Stream<StoryEvent> givingWay(Story story) {
         return story.happenings().stream().filter(h -> GIVING_WAY.contains(h.kind()));
     }
 }

@@ -29,7 +29,7 @@ public record Verdict(
         Losses losses,
         boolean engineOwn,
         Optional<Double> actBySeconds,
-        Optional<InBand> inBand) {
+        Optional<ToleranceOutcome> inBand) {
 
     /**
      * What happens; the same story where there is nothing for a pilot to do.
@@ -105,7 +105,7 @@ public record Verdict(
     }
 
     /** The same, with what the tolerance of the protectors leaves open. */
-    Verdict within(Optional<InBand> band) {
+    Verdict within(Optional<ToleranceOutcome> band) {
         return new Verdict(failure, outcomes, stories, losses, engineOwn, actBySeconds, band);
     }
 

@@ -11,7 +11,7 @@ import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
 import stillturning.report.Cautions;
 import stillturning.report.GuessTexts;
-import stillturning.report.NothingWrong;
+import stillturning.report.NormalFlightTexts;
 import stillturning.report.Reasons;
 import stillturning.report.TerminalTables;
 
@@ -19,7 +19,7 @@ import stillturning.report.TerminalTables;
 record Assessed(Assessment assessment) {
 
     /** Assesses a study, telling how far it is where somebody waits. */
-    static Assessed of(Study study, Surroundings around) {
+    static Assessed of(Study study, CommandContext around) {
         try (Progress progress =
                 Progress.over(study.candidates().size(), "candidates assessed", around)) {
             return new Assessed(Assess.of(study, progress));
@@ -81,9 +81,9 @@ record Assessed(Assessment assessment) {
         List<Appraisal> unwell =
                 assessment.appraisals().stream().filter(a -> a.flight().unwell()).toList();
         if (!unwell.isEmpty()) {
-            out.section("Unwell with nothing wrong").line(Paragraph.of("", NothingWrong.MEANING));
+            out.section("Unwell with nothing wrong").line(Paragraph.of("", NormalFlightTexts.MEANING));
             unwell.forEach(
-                    a -> out.findings(a.candidate().title(), NothingWrong.findings(a.flight())));
+                    a -> out.findings(a.candidate().title(), NormalFlightTexts.findings(a.flight())));
         }
     }
 

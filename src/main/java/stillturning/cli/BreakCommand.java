@@ -13,7 +13,7 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
-import stillturning.assess.Elsewhere;
+import stillturning.assess.WorseInPhase;
 import stillturning.assess.Outcome;
 import stillturning.dossier.JointWork;
 import stillturning.dossier.NamedFailures;
@@ -24,12 +24,12 @@ import stillturning.model.Candidate;
 import stillturning.model.Chances;
 import stillturning.model.Study;
 import stillturning.assess.ranges.EnduranceRange;
-import stillturning.report.Beside;
+import stillturning.report.OtherFindings;
 import stillturning.report.CaseTexts;
 import stillturning.report.ElsewhereTable;
-import stillturning.report.InOrder;
+import stillturning.report.RankingOrder;
 import stillturning.report.TerminalTables;
-import stillturning.report.joint.Shared;
+import stillturning.report.joint.SharedFindings;
 import stillturning.report.json.JsonReport;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
@@ -63,7 +63,7 @@ import stillturning.story.UntoldStory;
         })
 final class BreakCommand implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
     @Mixin private StudyArgument asked = new StudyArgument();
 
     @Option(
@@ -131,7 +131,7 @@ final class BreakCommand implements Callable<Integer> {
                             + " leave the engine running.")
     private boolean all;
 
-    BreakCommand(Surroundings around) {
+    BreakCommand(CommandContext around) {
         this.around = around;
     }
 
@@ -202,7 +202,7 @@ final class BreakCommand implements Callable<Integer> {
         Chances chances = source.read().chances();
         Output out = new Output(around);
         if (joint.causes()) {
-            List<Shared> shared = ResumedSearch.shared(study, chances, around);
+            List<SharedFindings> shared = ResumedSearch.shared(study, chances, around);
             if (asked.json) {
                 out.raw(JsonReport.causes(study, shared));
             } else {
@@ -240,18 +240,18 @@ final class BreakCommand implements Callable<Integer> {
     }
 
     private void beside(Assessment assessment, Output out) {
-        List<Appraisal> appraisals = InOrder.of(assessment);
-        List<String> left = Beside.leftSwitches(appraisals, all, out.paint());
+        List<Appraisal> appraisals = RankingOrder.of(assessment);
+        List<String> left = OtherFindings.leftSwitches(appraisals, all, out.paint());
         if (!left.isEmpty()) {
             out.section("One switch left wrong before flight").lines(left);
         }
-        List<String> starts = Beside.starts(appraisals, out.paint());
+        List<String> starts = OtherFindings.starts(appraisals, out.paint());
         if (!starts.isEmpty()) {
             out.section("Starting the engine on the ground").lines(starts);
         }
     }
 
-    private List<Elsewhere> elsewhere(Assessment assessment) {
+    private List<WorseInPhase> elsewhere(Assessment assessment) {
         int moments = Assess.moments(assessment.study()).size() * assessment.appraisals().size();
         try (Progress progress = Progress.over(moments, "moments tried", around)) {
             return Assess.elsewhere(assessment, progress);
@@ -262,7 +262,7 @@ final class BreakCommand implements Callable<Integer> {
 
     private void elsewhere(Study study) {
         Assessed assessed = Assessed.of(study, around);
-        List<Elsewhere> worse = elsewhere(assessed.assessment());
+        List<WorseInPhase> worse = elsewhere(assessed.assessment());
         Output out = new Output(around);
         if (asked.json) {
             out.raw(JsonReport.elsewhere(study, worse));
@@ -356,7 +356,7 @@ final class BreakCommand implements Callable<Integer> {
     }
 
     private void everyPhase(Study study, Map<String, List<Failure>> failures) {
-        Phases phases = Phases.of(study, failures, around);
+        PhaseAnswers phases = PhaseAnswers.of(study, failures, around);
         Output out = new Output(around);
         if (asked.json) {
             out.raw(JsonReport.phases(study, phases.told(), phases.untold()));

@@ -7,8 +7,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stillturning.assess.Assess;
-import stillturning.cli.Check.Flying;
-import stillturning.dossier.Sized;
+import stillturning.cli.StudyCheck.Flying;
+import stillturning.dossier.SizedCandidates;
 import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
@@ -29,7 +29,7 @@ import stillturning.story.UntoldStory;
         })
 final class CheckCommand implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
     @Mixin private StudyArgument asked = new StudyArgument();
 
     @Option(
@@ -37,15 +37,15 @@ final class CheckCommand implements Callable<Integer> {
             description = "Show which parts each sketch line became, with every value.")
     private boolean expanded;
 
-    CheckCommand(Surroundings around) {
+    CheckCommand(CommandContext around) {
         this.around = around;
     }
 
     @Override
     public Integer call() {
         ReadStudy read = FoundStudy.read(asked.study, around);
-        Check check =
-                new Check(
+        StudyCheck check =
+                new StudyCheck(
                         read,
                         read.study().map(CheckCommand::flying).orElse(List.of()),
                         read.study().map(s -> sizes(s, read)).orElse(List.of()));
@@ -70,7 +70,7 @@ final class CheckCommand implements Callable<Integer> {
     private static List<SizingReport> sizes(Study study, ReadStudy read) {
         List<SizingReport> sizes = new ArrayList<>();
         for (Candidate candidate : study.candidates()) {
-            Sized.quickly(study, candidate, read).ifPresent(sizes::add);
+            SizedCandidates.quickly(study, candidate, read).ifPresent(sizes::add);
         }
         return sizes;
     }

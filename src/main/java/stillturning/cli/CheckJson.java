@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import stillturning.cli.Check.Flying;
+import stillturning.cli.StudyCheck.Flying;
 import stillturning.files.Assumption;
 import stillturning.files.Expanded;
 import stillturning.files.Remark;
@@ -14,7 +14,7 @@ import stillturning.report.json.JsonReport;
 import stillturning.report.sizes.FindingWords;
 import stillturning.sizing.Rule;
 import stillturning.sizing.SizingReport;
-import stillturning.story.Normal;
+import stillturning.story.NormalFlight;
 import stillturning.yaml.Problem;
 
 /** A check for other programs. */
@@ -47,8 +47,8 @@ record CheckJson(
     /** A value and where it comes from. */
     record Value(String file, String path, String text, String origin, String note) {}
 
-    static String of(Check check) {
-        return Json.text(
+    static String of(StudyCheck check) {
+        return JsonWriter.text(
                 new CheckJson(
                         JsonReport.SCHEMA_VERSION,
                         Cautions.SHORT,
@@ -76,9 +76,9 @@ record CheckJson(
         return new InFlight(
                 flying.candidate().id(),
                 flying.engineRuns(),
-                flying.normal().map(Normal::busVolts).map(TreeMap::new).orElseGet(TreeMap::new),
-                flying.normal().map(Normal::sourceAmps).map(TreeMap::new).orElseGet(TreeMap::new),
-                flying.normal().map(Normal::cuesShowing).orElse(List.of()),
+                flying.normal().map(NormalFlight::busVolts).map(TreeMap::new).orElseGet(TreeMap::new),
+                flying.normal().map(NormalFlight::sourceAmps).map(TreeMap::new).orElseGet(TreeMap::new),
+                flying.normal().map(NormalFlight::cuesShowing).orElse(List.of()),
                 flying.findings(),
                 flying.reason());
     }

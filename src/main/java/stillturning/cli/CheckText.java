@@ -5,28 +5,28 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import stillturning.cli.Check.Flying;
+import stillturning.cli.StudyCheck.Flying;
 import stillturning.files.Assumption;
 import stillturning.files.Expanded;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
-import stillturning.report.NothingWrong;
-import stillturning.report.Paint.Ink;
+import stillturning.report.NormalFlightTexts;
+import stillturning.report.TerminalColour.Ink;
 import stillturning.report.TextTable;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
 import stillturning.sizing.SizingReport;
-import stillturning.story.Normal;
+import stillturning.story.NormalFlight;
 import stillturning.yaml.Origin;
 
 /** A check for a person. */
 final class CheckText {
 
-    private final Check check;
+    private final StudyCheck check;
     private final Output out;
 
-    CheckText(Check check, Output out) {
+    CheckText(StudyCheck check, Output out) {
         this.check = check;
         this.out = out;
     }
@@ -87,7 +87,7 @@ final class CheckText {
     private void unwell() {
         List<Flying> unwell = check.flying().stream().filter(f -> !f.findings().isEmpty()).toList();
         if (!unwell.isEmpty()) {
-            out.section("Unwell with nothing wrong").line(Paragraph.of("", NothingWrong.MEANING));
+            out.section("Unwell with nothing wrong").line(Paragraph.of("", NormalFlightTexts.MEANING));
             unwell.forEach(f -> out.findings(f.candidate().title(), f.findings()));
         }
     }
@@ -110,7 +110,7 @@ final class CheckText {
             Cell none = new Cell("");
             return List.of(title, new Cell("not found", Ink.ALARM), none, none, none);
         }
-        Normal normal = flying.normal().get();
+        NormalFlight normal = flying.normal().get();
         return List.of(
                 title,
                 normal.engineRuns() ? new Cell("runs") : new Cell("STOPS", Ink.ALARM),

@@ -13,10 +13,10 @@ import picocli.CommandLine.Spec;
         footer = "  source <(stillturning completion)")
 final class CompletionCommand implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
     @Spec private CommandSpec spec = CommandSpec.create();
 
-    CompletionCommand(Surroundings around) {
+    CompletionCommand(CommandContext around) {
         this.around = around;
     }
 

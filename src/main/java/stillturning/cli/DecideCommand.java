@@ -20,11 +20,11 @@ import stillturning.report.json.JsonReport;
         })
 final class DecideCommand implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
     @Mixin private StudyArgument asked = new StudyArgument();
     @Mixin private GuessOptions guesses = new GuessOptions();
 
-    DecideCommand(Surroundings around) {
+    DecideCommand(CommandContext around) {
         this.around = around;
     }
 

@@ -17,7 +17,7 @@ import stillturning.desktop.view.window.Desktop;
         footer = {"  stillturning desktop", "  stillturning desktop sandpiper"})
 final class DesktopCommand implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
 
     @Parameters(
             paramLabel = "STUDY",
@@ -25,7 +25,7 @@ final class DesktopCommand implements Callable<Integer> {
             description = "Study to open: its folder, or its bare name.")
     private Optional<String> study = Optional.empty();
 
-    DesktopCommand(Surroundings around) {
+    DesktopCommand(CommandContext around) {
         this.around = around;
     }
 

@@ -1,6 +1,6 @@
 package stillturning.cli;
 
-/** What the program hands back to whoever started it. */
+/** What the program hands back to its caller. */
 final class ExitCode {
 
     /** Done, nothing to object to. */

@@ -34,7 +34,7 @@ import stillturning.sizing.SizingReport;
         })
 final class ExplainCommand implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
     @Mixin private StudyArgument asked = new StudyArgument();
     @Mixin private GuessOptions guesses = new GuessOptions();
 
@@ -63,7 +63,7 @@ final class ExplainCommand implements Callable<Integer> {
             description = "Replace the file even if this program did not write it.")
     private boolean force;
 
-    ExplainCommand(Surroundings around) {
+    ExplainCommand(CommandContext around) {
         this.around = around;
     }
 

@@ -25,7 +25,7 @@ record FoundStudy(Study study, ReadStudy read, StudyReader reader) {
      *
      * @throws Refusal with all its problems, if there are any
      */
-    static FoundStudy sound(String written, Surroundings around) {
+    static FoundStudy sound(String written, CommandContext around) {
         StudyReader reader = StudyReader.open(folder(written, around));
         ReadStudy read = CaseNames.checked(reader.study(Variation.NONE), reader);
         return read.study()
@@ -57,7 +57,7 @@ record FoundStudy(Study study, ReadStudy read, StudyReader reader) {
     }
 
     /** What reading the study of this name brings, problems included. */
-    static ReadStudy read(String written, Surroundings around) {
+    static ReadStudy read(String written, CommandContext around) {
         StudyReader reader = StudyReader.open(folder(written, around));
         return CaseNames.checked(reader.study(Variation.NONE), reader);
     }
@@ -67,7 +67,7 @@ record FoundStudy(Study study, ReadStudy read, StudyReader reader) {
      *
      * @throws Refusal if it can be no path
      */
-    static Path folder(String written, Surroundings around) {
+    static Path folder(String written, CommandContext around) {
         try {
             Path folder = around.path(written);
             Path usual = around.path(ARCHITECTURES).resolve(written);

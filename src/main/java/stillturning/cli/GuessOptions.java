@@ -5,7 +5,7 @@ import java.util.Optional;
 import picocli.CommandLine.Option;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
-import stillturning.assess.Doubt;
+import stillturning.assess.GuessVariation;
 import stillturning.assess.Guesses;
 import stillturning.dossier.Guessing;
 
@@ -26,11 +26,11 @@ final class GuessOptions {
     private boolean catalogue;
 
     /** What trying them brings, if it is asked for. */
-    Optional<Guesses> tried(FoundStudy found, Assessment assessment, Surroundings around) {
+    Optional<Guesses> tried(FoundStudy found, Assessment assessment, CommandContext around) {
         if (!own && !catalogue) {
             return Optional.empty();
         }
-        List<Doubt> doubts = new Guessing(found.reader(), found.read()).doubts(catalogue);
+        List<GuessVariation> doubts = new Guessing(found.reader(), found.read()).doubts(catalogue);
         try (Progress progress =
                 Progress.over(2 * doubts.size(), "trials with another guess done", around)) {
             return Optional.of(Assess.guesses(assessment, doubts, progress));

@@ -67,7 +67,7 @@ final class JointOptions {
     }
 
     /** Where finished work is kept, if anywhere. */
-    Optional<Resumption> kept(FoundStudy found, Surroundings around) {
+    Optional<Resumption> kept(FoundStudy found, CommandContext around) {
         return resume.map(file -> Resumption.of(file, found.read().fingerprint(), around));
     }
 

@@ -7,11 +7,11 @@ import stillturning.model.Study;
 import stillturning.report.BlockText;
 import stillturning.report.Cautions;
 import stillturning.report.joint.CauseSheet;
-import stillturning.report.joint.Jointly;
+import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.LatentSheet;
 import stillturning.report.joint.PairSheet;
 import stillturning.report.joint.RunUpSheet;
-import stillturning.report.joint.Shared;
+import stillturning.report.joint.SharedFindings;
 import stillturning.report.page.Block;
 
 /** Failures together and hidden, for a person. */
@@ -41,7 +41,7 @@ final class JointText {
 
     /** The card of each candidate, each to be cut out. */
     void runUp() {
-        for (Jointly found : work.found()) {
+        for (CombinedFindings found : work.found()) {
             out.section(
                     "Run-up card: " + study.heading().title() + ", " + found.candidate().title());
             if (study.heading().invented()) {
@@ -54,7 +54,7 @@ final class JointText {
     }
 
     /** Common causes, and what the shape says. */
-    static void causes(Study study, List<Shared> shared, boolean all, Output out) {
+    static void causes(Study study, List<SharedFindings> shared, boolean all, Output out) {
         new JointText(study, new JointWork(List.of(), List.of()), out).heading(CauseSheet.MEANING);
         shared.forEach(
                 of ->
@@ -71,7 +71,7 @@ final class JointText {
         out.line(Paragraph.of("", meaning));
     }
 
-    private void tell(Function<Jointly, List<Block>> blocks) {
+    private void tell(Function<CombinedFindings, List<Block>> blocks) {
         work.found()
                 .forEach(
                         found ->

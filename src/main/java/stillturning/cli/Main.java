@@ -63,12 +63,12 @@ public final class Main {
         BufferedReader answers =
                 new BufferedReader(new InputStreamReader(in, Charset.defaultCharset()));
         return run(
-                new Surroundings(
+                new CommandContext(
                         out, err, answers, terminal, terminal && noColour.isEmpty(), Path.of("")),
                 args);
     }
 
-    static int run(Surroundings around, String... args) {
+    static int run(CommandContext around, String... args) {
         Stillturning program = new Stillturning();
         try {
             return commandLine(program, around).execute(args);
@@ -80,7 +80,7 @@ public final class Main {
         }
     }
 
-    private static CommandLine commandLine(Stillturning program, Surroundings around) {
+    private static CommandLine commandLine(Stillturning program, CommandContext around) {
         return new CommandLine(program)
                 .addSubcommand(new NewCommand(around))
                 .addSubcommand(new CheckCommand(around))
@@ -102,7 +102,7 @@ public final class Main {
                 .setExecutionExceptionHandler((e, line, parsed) -> told(e, program, around));
     }
 
-    private static int misused(ParameterException e, Surroundings around) {
+    private static int misused(ParameterException e, CommandContext around) {
         around.err().println("stillturning: " + e.getMessage());
         UnmatchedArgumentException.printSuggestions(e, around.err());
         String name = e.getCommandLine().getCommandSpec().qualifiedName();
@@ -111,7 +111,7 @@ public final class Main {
     }
 
     /** Every error ends here. */
-    private static int told(Throwable thrown, Stillturning program, Surroundings around) {
+    private static int told(Throwable thrown, Stillturning program, CommandContext around) {
         if (program.stacktrace) {
             thrown.printStackTrace(around.err());
         }

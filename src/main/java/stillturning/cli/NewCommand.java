@@ -38,7 +38,7 @@ final class NewCommand implements Callable<Integer> {
     private static final List<String> PROTECTIONS = List.of(BREAKERS, SOLID_STATE);
     private static final List<String> VOLTAGES = List.of("14 V", "28 V");
 
-    private final Surroundings around;
+    private final CommandContext around;
     @Mixin private StudyArgument asked = new StudyArgument();
 
     @Option(names = "--batteries", paramLabel = "1|2", description = "How many batteries.")
@@ -65,7 +65,7 @@ final class NewCommand implements Callable<Integer> {
             description = "14 V or 28 V: the voltage while charging.")
     private Optional<String> nominal = Optional.empty();
 
-    NewCommand(Surroundings around) {
+    NewCommand(CommandContext around) {
         this.around = around;
     }
 
@@ -86,7 +86,7 @@ final class NewCommand implements Callable<Integer> {
         if (asked.json) {
             around.out()
                     .print(
-                            Json.text(
+                            JsonWriter.text(
                                     new Written(
                                             JsonReport.SCHEMA_VERSION,
                                             around.shown(folder),

@@ -2,21 +2,21 @@ package stillturning.cli;
 
 import java.util.List;
 import stillturning.report.Cautions;
-import stillturning.report.Paint;
-import stillturning.report.Paint.Ink;
+import stillturning.report.TerminalColour;
+import stillturning.report.TerminalColour.Ink;
 
 /** Results written to the screen, section by section. */
 final class Output {
 
-    private final Surroundings around;
-    private final Paint paint;
+    private final CommandContext around;
+    private final TerminalColour paint;
 
-    Output(Surroundings around) {
+    Output(CommandContext around) {
         this.around = around;
-        this.paint = around.colour() ? Paint.ANSI : Paint.NONE;
+        this.paint = around.colour() ? TerminalColour.ANSI : TerminalColour.NONE;
     }
 
-    Paint paint() {
+    TerminalColour paint() {
         return paint;
     }
 

@@ -22,9 +22,9 @@ final class PlotFiles {
 
     private final Path path;
     private final String ending;
-    private final Surroundings around;
+    private final CommandContext around;
 
-    private PlotFiles(Path path, String ending, Surroundings around) {
+    private PlotFiles(Path path, String ending, CommandContext around) {
         this.path = path;
         this.ending = ending;
         this.around = around;
@@ -35,7 +35,7 @@ final class PlotFiles {
      *
      * @throws Refusal if it can be no picture's, or its folder cannot be written to
      */
-    static PlotFiles named(String written, Surroundings around) {
+    static PlotFiles named(String written, CommandContext around) {
         String lower = written.toLowerCase(Locale.ROOT);
         if (!lower.endsWith(".svg") && !lower.endsWith(".png")) {
             throw new Refusal(
@@ -62,7 +62,7 @@ final class PlotFiles {
         return new PlotFiles(path, lower.substring(lower.length() - 3), around);
     }
 
-    private static Path path(String written, Surroundings around) {
+    private static Path path(String written, CommandContext around) {
         try {
             return around.path(written);
         } catch (InvalidPathException e) {

@@ -30,11 +30,11 @@ final class Progress implements AutoCloseable, Consumer<String> {
     }
 
     /** For work on so many things; silent where nobody sits in front. */
-    static Progress over(int total, String things, Surroundings around) {
+    static Progress over(int total, String things, CommandContext around) {
         return over(total, things, around, PATIENCE);
     }
 
-    static Progress over(int total, String things, Surroundings around, Duration patience) {
+    static Progress over(int total, String things, CommandContext around, Duration patience) {
         Progress progress =
                 new Progress(
                         around.err(),

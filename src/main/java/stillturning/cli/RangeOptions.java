@@ -9,14 +9,14 @@ import picocli.CommandLine.Option;
 import stillturning.assess.Verdict;
 import stillturning.dossier.NamedFailures;
 import stillturning.model.failure.Failure;
-import stillturning.files.Drawn;
+import stillturning.files.DrawnStudy;
 import stillturning.files.Range;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.quantity.Dimension;
 import stillturning.assess.ranges.EnduranceRange;
-import stillturning.assess.ranges.Input;
-import stillturning.assess.ranges.Making;
+import stillturning.assess.ranges.RangedInput;
+import stillturning.assess.ranges.StudyVariant;
 import stillturning.assess.ranges.Sampling;
 import stillturning.story.UntoldStory;
 
@@ -55,7 +55,7 @@ final class RangeOptions {
      * @throws Refusal if not one sample can be computed
      */
     EnduranceRange of(
-            StudyReader reader, Candidate candidate, Verdict verdict, Surroundings around) {
+            StudyReader reader, Candidate candidate, Verdict verdict, CommandContext around) {
         String failure = verdict.failure().name();
         Map<Dimension, Integer> order = new EnumMap<>(Dimension.class);
         WEIGHTY.forEach(d -> order.put(d, order.size()));
@@ -77,12 +77,12 @@ final class RangeOptions {
         }
     }
 
-    private static Input input(Range range) {
-        return new Input(range.place().file(), range.place().path(), range.text());
+    private static RangedInput input(Range range) {
+        return new RangedInput(range.place().file(), range.place().path(), range.text());
     }
 
-    private static Making.Made made(Drawn drawn) {
-        return new Making.Made(drawn.study(), drawn.places(), drawn.refusal());
+    private static StudyVariant.Made made(DrawnStudy drawn) {
+        return new StudyVariant.Made(drawn.study(), drawn.places(), drawn.refusal());
     }
 
     private static Optional<Failure> again(Candidate candidate, String failure) {

@@ -8,7 +8,7 @@ import stillturning.dossier.Kept;
 import stillturning.dossier.SharedWork;
 import stillturning.model.Chances;
 import stillturning.model.Study;
-import stillturning.report.joint.Shared;
+import stillturning.report.joint.SharedFindings;
 import stillturning.story.UntoldStory;
 
 /** Asks what failures do together, telling how far it is where somebody waits. */
@@ -28,7 +28,7 @@ final class ResumedSearch {
             Chances chances,
             int order,
             Optional<Resumption> kept,
-            Surroundings around) {
+            CommandContext around) {
         JointSearch search = new JointSearch(study, chances, order);
         Optional<Thread> saving = kept.map(k -> new Thread(k::save, "save"));
         saving.ifPresent(Runtime.getRuntime()::addShutdownHook);
@@ -44,7 +44,7 @@ final class ResumedSearch {
     }
 
     /** What the parts of each candidate share. */
-    static List<Shared> shared(Study study, Chances chances, Surroundings around) {
+    static List<SharedFindings> shared(Study study, Chances chances, CommandContext around) {
         try (Progress progress =
                 Progress.over(study.candidates().size(), "candidates looked at", around)) {
             return SharedWork.of(study, chances, progress);

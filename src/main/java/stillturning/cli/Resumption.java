@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import stillturning.reliability.cutset.Block;
+import stillturning.reliability.cutset.SearchBlock;
 import stillturning.reliability.cutset.Searched;
 import stillturning.dossier.Kept;
 import stillturning.files.WholeFile;
@@ -35,7 +35,7 @@ final class Resumption implements Kept {
     private final Path file;
     private final String shown;
     private final String fingerprint;
-    private final Map<String, Map<Block, Searched>> blocks = new TreeMap<>();
+    private final Map<String, Map<SearchBlock, Searched>> blocks = new TreeMap<>();
     private long savedNanos = System.nanoTime();
 
     /** What stands in the file; blocks by candidate. */
@@ -53,7 +53,7 @@ final class Resumption implements Kept {
      * @param fingerprint of the study's files
      * @throws Refusal if it belongs to something else, or cannot be read or written
      */
-    static Resumption of(String written, String fingerprint, Surroundings around) {
+    static Resumption of(String written, String fingerprint, CommandContext around) {
         Path file = around.path(written);
         Resumption resumption = new Resumption(file, around.shown(file), fingerprint);
         if (Files.exists(file)) {
@@ -114,7 +114,7 @@ final class Resumption implements Kept {
      * @throws Refusal if what it holds cannot be of this candidate
      */
     @Override
-    public synchronized Optional<Searched> known(String events, int count, Block block) {
+    public synchronized Optional<Searched> known(String events, int count, SearchBlock block) {
         Optional<Searched> known =
                 Optional.ofNullable(blocks.getOrDefault(events, Map.of()).get(block));
         known.ifPresent(
@@ -157,8 +157,8 @@ final class Resumption implements Kept {
                         candidate,
                         c ->
                                 new TreeMap<>(
-                                        Comparator.comparingInt(Block::order)
-                                                .thenComparingInt(Block::first)))
+                                        Comparator.comparingInt(SearchBlock::order)
+                                                .thenComparingInt(SearchBlock::first)))
                 .put(searched.block(), searched);
     }
 

@@ -23,7 +23,7 @@ import stillturning.report.json.JsonReport;
         })
 final class RunUpCommand implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
     @Mixin private StudyArgument asked = new StudyArgument();
 
     @Option(
@@ -38,7 +38,7 @@ final class RunUpCommand implements Callable<Integer> {
             description = "Keep finished work in this file, and go on where it stopped.")
     private Optional<String> resume = Optional.empty();
 
-    RunUpCommand(Surroundings around) {
+    RunUpCommand(CommandContext around) {
         this.around = around;
     }
 

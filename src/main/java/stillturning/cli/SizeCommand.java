@@ -10,7 +10,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import stillturning.dossier.Sized;
+import stillturning.dossier.SizedCandidates;
 import stillturning.model.Candidate;
 import stillturning.dossier.proposal.NoProposal;
 import stillturning.dossier.proposal.Proposal;
@@ -37,7 +37,7 @@ import stillturning.sizing.SizingReport;
         })
 final class SizeCommand implements Callable<Integer> {
 
-    private final Surroundings around;
+    private final CommandContext around;
     @Mixin private StudyArgument asked = new StudyArgument();
 
     @Option(
@@ -71,7 +71,7 @@ final class SizeCommand implements Callable<Integer> {
                             + " under its name with a ~ behind.")
     private boolean apply;
 
-    SizeCommand(Surroundings around) {
+    SizeCommand(CommandContext around) {
         this.around = around;
     }
 
@@ -88,7 +88,7 @@ final class SizeCommand implements Callable<Integer> {
                 candidate
                         .map(name -> List.of(CandidateNames.find(found.study(), name)))
                         .orElseGet(() -> found.study().candidates());
-        Sized sized = sized(found, candidates, around);
+        SizedCandidates sized = sized(found, candidates, around);
         Output out = new Output(around);
         if (propose) {
             sized.untold().forEach(reason -> out.line(Paragraph.of("# ", reason)));
@@ -108,9 +108,9 @@ final class SizeCommand implements Callable<Integer> {
     }
 
     /** Sizes of some candidates, telling how far it is where somebody waits. */
-    static Sized sized(FoundStudy found, List<Candidate> candidates, Surroundings around) {
+    static SizedCandidates sized(FoundStudy found, List<Candidate> candidates, CommandContext around) {
         try (Progress progress = Progress.over(candidates.size(), "candidates sized", around)) {
-            return Sized.of(found.study(), found.read(), candidates, progress);
+            return SizedCandidates.of(found.study(), found.read(), candidates, progress);
         }
     }
 
@@ -153,7 +153,7 @@ final class SizeCommand implements Callable<Integer> {
         }
     }
 
-    private void tell(FoundStudy found, Sized sized, Output out) {
+    private void tell(FoundStudy found, SizedCandidates sized, Output out) {
         SizeText text = new SizeText(found.read(), out);
         out.line(Paragraph.of("", found.study().heading().title()));
         sized.untold().forEach(reason -> out.line(Paragraph.of("", reason)));
@@ -161,7 +161,7 @@ final class SizeCommand implements Callable<Integer> {
         if (sized.reports().size() == 1) {
             SizingReport only = sized.reports().get(0);
             text.tables(SizeTables.of(only));
-            Sized.selectivity(found.study(), only.candidate())
+            SizedCandidates.selectivity(found.study(), only.candidate())
                     .ifPresent(s -> text.tables(List.of(SelectivityTable.of(s))));
             if (lists) {
                 text.tables(SizeTables.lists(sized.reports().get(0)));

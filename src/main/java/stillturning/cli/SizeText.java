@@ -5,13 +5,13 @@ import java.util.Optional;
 import stillturning.files.PartPlace;
 import stillturning.files.ReadStudy;
 import stillturning.quantity.Formats;
-import stillturning.report.Paint.Ink;
+import stillturning.report.TerminalColour.Ink;
 import stillturning.report.TextTable;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
 import stillturning.report.sizes.FindingWords;
 import stillturning.report.sizes.SizeTable;
-import stillturning.sizing.Finding;
+import stillturning.sizing.SizeFinding;
 import stillturning.sizing.Rule;
 import stillturning.sizing.SizingReport;
 import stillturning.sizing.WeightSheet;
@@ -52,13 +52,13 @@ final class SizeText {
         }
     }
 
-    private void finding(SizingReport report, Finding f) {
+    private void finding(SizingReport report, SizeFinding f) {
         String gravity = FindingWords.gravity(f.rule().gravity());
         String lead = "  " + gravity + " ".repeat(7 - gravity.length());
         out.line(Paragraph.of(lead, inWords(report, f)));
     }
 
-    private String inWords(SizingReport report, Finding f) {
+    private String inWords(SizingReport report, SizeFinding f) {
         String place = place(report.candidate().id(), f).map(p -> " (" + p + ")").orElse("");
         return FindingWords.about(report, f)
                 + place
@@ -76,11 +76,11 @@ final class SizeText {
                 .toList();
     }
 
-    private Optional<PartPlace> place(String candidate, Finding f) {
+    private Optional<PartPlace> place(String candidate, SizeFinding f) {
         return Optional.ofNullable(read.sizes().places().get(candidate))
                 .flatMap(
                         places ->
-                                List.of(f.mend().map(Finding.Mend::part).orElse(f.part()), f.part())
+                                List.of(f.mend().map(SizeFinding.Mend::part).orElse(f.part()), f.part())
                                         .stream()
                                         .flatMap(p -> Optional.ofNullable(places.get(p)).stream())
                                         .filter(p -> !p.path().startsWith("loads"))

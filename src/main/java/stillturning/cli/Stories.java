@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.assess.Assess;
-import stillturning.assess.Lasting;
+import stillturning.assess.SheddingEndurances;
 import stillturning.assess.Verdict;
 import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
@@ -59,7 +59,7 @@ record Stories(
             Map<String, List<Failure>> failures,
             Moment moment,
             Pilot pilot,
-            Surroundings around) {
+            CommandContext around) {
         List<Told> told = new ArrayList<>();
         List<Untold> untold = new ArrayList<>();
         int total = failures.values().stream().mapToInt(List::size).sum();
@@ -92,7 +92,7 @@ record Stories(
     }
 
     /** What switching loads off is worth, where electricity ends the engine after this failure. */
-    Optional<Lasting> lasting(Told of) {
+    Optional<SheddingEndurances> lasting(Told of) {
         boolean ends = of.verdict.planned().engine().endurance() instanceof Endurance.Lasts;
         if (!ends || moment.span() == Span.FLOWN) {
             return Optional.empty();

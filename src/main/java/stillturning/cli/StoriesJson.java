@@ -31,7 +31,7 @@ record StoriesJson(
      * @param ranges one a told story, or none
      */
     static String of(Stories stories, List<EnduranceRange> ranges) {
-        return Json.text(
+        return JsonWriter.text(
                 new StoriesJson(
                         JsonReport.SCHEMA_VERSION,
                         Cautions.SHORT,
@@ -43,9 +43,9 @@ record StoriesJson(
                                         t ->
                                                 new Entry(
                                                         t.candidate().id(),
-                                                        Json.tree(JsonReport.story(t.verdict()))))
+                                                        JsonWriter.tree(JsonReport.story(t.verdict()))))
                                 .toList(),
-                        ranges.stream().map(r -> Json.tree(JsonReport.range(r))).toList(),
+                        ranges.stream().map(r -> JsonWriter.tree(JsonReport.range(r))).toList(),
                         stories.untold()));
     }
 }

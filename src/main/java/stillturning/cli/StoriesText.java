@@ -12,15 +12,15 @@ import stillturning.cli.Stories.Told;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
 import stillturning.assess.ranges.EnduranceRange;
-import stillturning.report.Paint.Ink;
+import stillturning.report.TerminalColour.Ink;
 import stillturning.report.RangeText;
-import stillturning.report.Shown;
+import stillturning.report.ResultText;
 import stillturning.report.StoryText;
 import stillturning.report.TextTable;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
-import stillturning.story.Happening;
-import stillturning.story.Happening.Kind;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Moment.Span;
 import stillturning.story.Story;
 
@@ -150,9 +150,9 @@ final class StoriesText {
                 new Cell(title, Ink.STRONG),
                 new Cell(verdict.failure().name()),
                 new Cell(outcome.words(), ink(outcome)),
-                new Cell(Shown.endurance(verdict.planned().engine().endurance())),
-                new Cell(Shown.endurance(verdict.late().engine().endurance())),
-                new Cell(Shown.endurance(verdict.unaided().engine().endurance())),
+                new Cell(ResultText.endurance(verdict.planned().engine().endurance())),
+                new Cell(ResultText.endurance(verdict.late().engine().endurance())),
+                new Cell(ResultText.endurance(verdict.unaided().engine().endurance())),
                 new Cell(verdict.actBySeconds().map(Formats::duration).orElse("-")));
     }
 
@@ -182,7 +182,7 @@ final class StoriesText {
     }
 
     private void inShort(Story story) {
-        List<Happening> events =
+        List<StoryEvent> events =
                 story.happenings().stream().filter(h -> TELLING.contains(h.kind())).toList();
         events.stream().limit(MOST_EVENTS).forEach(this::event);
         if (events.size() > MOST_EVENTS) {
@@ -190,7 +190,7 @@ final class StoriesText {
         }
     }
 
-    private void event(Happening happening) {
+    private void event(StoryEvent happening) {
         boolean itself = happening.kind() == Kind.FAILURE;
         String words = (itself ? "" : happening.part() + " ") + happening.words();
         String time = happening.seconds() == 0 ? "0 ms" : Formats.duration(happening.seconds());

@@ -12,13 +12,13 @@ import stillturning.files.Assumption;
 import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.report.Enclosed;
+import stillturning.report.PageContents;
 import stillturning.report.HtmlPage;
-import stillturning.report.InOrder;
+import stillturning.report.RankingOrder;
 import stillturning.report.Sources;
 import stillturning.report.Sources.SourceNote;
 import stillturning.report.joint.JointChapters;
-import stillturning.report.joint.Shared;
+import stillturning.report.joint.SharedFindings;
 import stillturning.report.page.JointSection;
 import stillturning.sizing.SizingReport;
 
@@ -49,7 +49,7 @@ public record Dossier(
     }
 
     /** What failures do together, and what fails them together; in the order of the ranking. */
-    public record Jointness(JointWork work, List<Shared> shared) {
+    public record Jointness(JointWork work, List<SharedFindings> shared) {
         public Jointness {
             shared = List.copyOf(shared);
         }
@@ -63,7 +63,7 @@ public record Dossier(
                 all.heading(),
                 all.aircraft(),
                 all.goals(),
-                InOrder.of(assessment).stream().map(a -> a.candidate()).toList());
+                RankingOrder.of(assessment).stream().map(a -> a.candidate()).toList());
     }
 
     /** The page; the same in, the same text out. */
@@ -71,12 +71,12 @@ public record Dossier(
         return HtmlPage.of(
                 assessment,
                 sources(),
-                new Enclosed(
+                new PageContents(
                         asked.guesses, told(), asked.sizes, asked.together.map(this::section)));
     }
 
     private List<CandidateCases> told() {
-        return InOrder.of(assessment).stream()
+        return RankingOrder.of(assessment).stream()
                 .map(a -> CandidateCases.of(a, cases.apply(a.candidate())))
                 .toList();
     }

@@ -1,7 +1,7 @@
 package stillturning.dossier;
 
 import java.util.List;
-import stillturning.assess.Doubt;
+import stillturning.assess.GuessVariation;
 import stillturning.assess.Guess;
 import stillturning.files.Assumption;
 import stillturning.files.ReadStudy;
@@ -29,15 +29,15 @@ public final class Guessing {
      *
      * @param catalogue with those of the program's catalogue
      */
-    public List<Doubt> doubts(boolean catalogue) {
+    public List<GuessVariation> doubts(boolean catalogue) {
         return read.assumptions().stream()
                 .filter(a -> a.origin() == Origin.GUESSED || (catalogue && a.isGuess()))
                 .map(this::doubt)
                 .toList();
     }
 
-    private Doubt doubt(Assumption guess) {
-        return new Doubt(
+    private GuessVariation doubt(Assumption guess) {
+        return new GuessVariation(
                 new Guess(guess.file(), guess.path(), guess.text()),
                 factor -> reader.study(new Variation(guess.file(), guess.path(), factor)).study());
     }

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import stillturning.assess.Assess;
-import stillturning.reliability.cutset.Block;
+import stillturning.reliability.cutset.SearchBlock;
 import stillturning.reliability.cutset.Searched;
 import stillturning.reliability.cutset.Watch;
 import stillturning.dossier.JointWork.Untold;
@@ -17,14 +17,14 @@ import stillturning.reliability.likelihood.Likelihood;
 import stillturning.model.Candidate;
 import stillturning.model.Chances;
 import stillturning.model.Study;
-import stillturning.report.joint.Jointly;
-import stillturning.report.joint.Jointly.PairToKnow;
+import stillturning.report.joint.CombinedFindings;
+import stillturning.report.joint.CombinedFindings.PairToKnow;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.RunUp;
 import stillturning.story.UntoldStory;
 import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.Joint;
-import stillturning.reliability.combined.Together;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.CombinedFailures;
 
 /** Asks every candidate of a study what its failures do together. */
 public final class JointSearch {
@@ -47,7 +47,7 @@ public final class JointSearch {
         for (Candidate candidate : study.candidates()) {
             events.put(
                     candidate,
-                    Together.events(
+                    CombinedFailures.events(
                             candidate, CommonCauses.of(study.aircraft(), candidate, chances)));
         }
     }
@@ -64,13 +64,13 @@ public final class JointSearch {
      * @throws UntoldStory if no candidate can be computed
      */
     public JointWork work(Kept kept, Consumer<String> progress) throws UntoldStory {
-        List<Jointly> found = new ArrayList<>();
+        List<CombinedFindings> found = new ArrayList<>();
         List<Untold> untold = new ArrayList<>();
         for (Map.Entry<Candidate, List<Event>> own : events.entrySet()) {
             Candidate candidate = own.getKey();
             Watch watch = watch(candidate, own.getValue(), kept, progress);
             try {
-                found.add(finished(Together.of(study, candidate, own.getValue(), order, watch)));
+                found.add(finished(CombinedFailures.of(study, candidate, own.getValue(), order, watch)));
             } catch (UntoldStory e) {
                 untold.add(new Untold(candidate.id(), String.valueOf(e.getMessage())));
             }
@@ -82,7 +82,7 @@ public final class JointSearch {
         return new JointWork(found, untold);
     }
 
-    private Jointly finished(Joint joint) throws UntoldStory {
+    private CombinedFindings finished(CombinedResult joint) throws UntoldStory {
         // what ends the engine alone is seen, so with such sets alone nothing is hidden
         Card card =
                 joint.sets().order() > 1
@@ -95,14 +95,14 @@ public final class JointSearch {
                                 true,
                                 List.of(),
                                 List.of());
-        Jointly found =
-                new Jointly(
+        CombinedFindings found =
+                new CombinedFindings(
                         joint, card, Likelihood.of(study, joint, card, chances), Optional.empty());
         Optional<List<Integer>> pair = found.likeliestPair();
         return pair.isEmpty() ? found : found.knowing(Optional.of(told(joint, pair.get())));
     }
 
-    private PairToKnow told(Joint joint, List<Integer> pair) throws UntoldStory {
+    private PairToKnow told(CombinedResult joint, List<Integer> pair) throws UntoldStory {
         Failure one = joint.events().get(pair.get(0)).failure();
         Failure other = joint.events().get(pair.get(1)).failure();
         return new PairToKnow(
@@ -119,7 +119,7 @@ public final class JointSearch {
         String key = candidate.id() + " " + Integer.toHexString(names);
         return new Watch() {
             @Override
-            public Optional<Searched> known(Block block) {
+            public Optional<Searched> known(SearchBlock block) {
                 Optional<Searched> known = kept.known(key, events.size(), block);
                 known.ifPresent(searched -> progress.accept(candidate.id()));
                 return known;

@@ -1,7 +1,7 @@
 package stillturning.dossier;
 
 import java.util.List;
-import stillturning.report.joint.Jointly;
+import stillturning.report.joint.CombinedFindings;
 
 /**
  * What failures do together, candidate by candidate.
@@ -9,7 +9,7 @@ import stillturning.report.joint.Jointly;
  * @param found in the order of the candidates
  * @param untold candidates that could not be computed, with the reason
  */
-public record JointWork(List<Jointly> found, List<Untold> untold) {
+public record JointWork(List<CombinedFindings> found, List<Untold> untold) {
 
     /** A candidate that could not be computed. */
     public record Untold(String candidate, String reason) {}

@@ -1,7 +1,7 @@
 package stillturning.dossier;
 
 import java.util.Optional;
-import stillturning.reliability.cutset.Block;
+import stillturning.reliability.cutset.SearchBlock;
 import stillturning.reliability.cutset.Searched;
 
 /**
@@ -14,7 +14,7 @@ public interface Kept {
     Kept NOTHING =
             new Kept() {
                 @Override
-                public Optional<Searched> known(String events, int count, Block block) {
+                public Optional<Searched> known(String events, int count, SearchBlock block) {
                     return Optional.empty();
                 }
 
@@ -30,7 +30,7 @@ public interface Kept {
      * @param events whose events these are, and which
      * @param count how many there are
      */
-    Optional<Searched> known(String events, int count, Block block);
+    Optional<Searched> known(String events, int count, SearchBlock block);
 
     /** A block is done. */
     void done(String events, Searched searched);

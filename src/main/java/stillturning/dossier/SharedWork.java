@@ -21,10 +21,10 @@ import stillturning.parts.Connector;
 import stillturning.parts.GroundPoint;
 import stillturning.parts.Part;
 import stillturning.parts.Switch;
-import stillturning.report.joint.Shared;
-import stillturning.report.joint.Shared.Carrier;
-import stillturning.report.joint.Shared.Played;
-import stillturning.report.joint.Shared.Shape;
+import stillturning.report.joint.SharedFindings;
+import stillturning.report.joint.SharedFindings.Carrier;
+import stillturning.report.joint.SharedFindings.Played;
+import stillturning.report.joint.SharedFindings.Shape;
 import stillturning.story.UntoldStory;
 import stillturning.structure.SharedPlaces;
 import stillturning.structure.Structure;
@@ -48,8 +48,8 @@ public final class SharedWork {
      *
      * @param progress told the id of each candidate when it is done
      */
-    public static List<Shared> of(Study study, Chances chances, Consumer<String> progress) {
-        List<Shared> all = new ArrayList<>();
+    public static List<SharedFindings> of(Study study, Chances chances, Consumer<String> progress) {
+        List<SharedFindings> all = new ArrayList<>();
         for (Candidate candidate : study.candidates()) {
             all.add(new SharedWork(study, candidate, chances).shared());
             progress.accept(candidate.id());
@@ -57,13 +57,13 @@ public final class SharedWork {
         return all;
     }
 
-    private Shared shared() {
+    private SharedFindings shared() {
         Shape shape =
                 new Shape(
                         Structure.functions(study.aircraft(), candidate),
                         Structure.of(study.aircraft(), candidate).singlePoints(),
                         SharedPlaces.of(study.aircraft(), candidate, chances.odds(candidate.id())));
-        return new Shared(candidate, causes(), carriers(), shape, disagreements(), untold);
+        return new SharedFindings(candidate, causes(), carriers(), shape, disagreements(), untold);
     }
 
     private List<Played> causes() {

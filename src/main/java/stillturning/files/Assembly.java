@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import stillturning.files.Report.Spot;
+import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.Price;
@@ -19,7 +19,7 @@ import stillturning.model.Join;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
 import stillturning.yaml.Given;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 
 /** A candidate under construction: its parts so far, how they are joined, and who asked for it. */
 final class Assembly {
@@ -33,8 +33,8 @@ final class Assembly {
 
     private final Catalogue catalogue;
     private final PartMaker maker;
-    private final Report report;
-    private final Ledger ledger;
+    private final ProblemCollector report;
+    private final ValueLog ledger;
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final Map<String, Spot> spots = new LinkedHashMap<>();
     private final Set<String> brokenRuns = new HashSet<>();
@@ -44,15 +44,15 @@ final class Assembly {
     private final List<Joined> joins = new ArrayList<>();
     private final Set<Terminal> joined = new HashSet<>();
 
-    Assembly(Catalogue catalogue, double nominalVolts, Report report, Ledger ledger) {
+    Assembly(Catalogue catalogue, double nominalVolts, ProblemCollector report, ValueLog ledger) {
         this(catalogue, nominalVolts, report, ledger, Optional.empty());
     }
 
     private Assembly(
             Catalogue catalogue,
             double nominalVolts,
-            Report report,
-            Ledger ledger,
+            ProblemCollector report,
+            ValueLog ledger,
             Optional<StandIns> standIns) {
         this.standIns = standIns;
         this.catalogue = catalogue;
@@ -61,13 +61,13 @@ final class Assembly {
         this.ledger = ledger;
     }
 
-    /** One in which something stands for every part that cannot be made, to be drawn. */
-    static Assembly forDrawing(Catalogue catalogue, double nominalVolts, Report report) {
+    /** One in which something withstands continuouslyy part that cannot be made, to be drawn. */
+    static Assembly forDrawing(Catalogue catalogue, double nominalVolts, ProblemCollector report) {
         return new Assembly(
                 catalogue,
                 nominalVolts,
                 report,
-                new Ledger("", Variation.NONE),
+                new ValueLog("", Variation.NONE),
                 Optional.of(new StandIns(catalogue)));
     }
 
@@ -182,7 +182,7 @@ final class Assembly {
     }
 
     static String pathOf(String id) {
-        return Places.under("parts", id);
+        return DocumentPlaces.under("parts", id);
     }
 
     /** Makes a complete entry a part, under a name that was claimed. */

@@ -3,7 +3,7 @@ package stillturning.files;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.files.Report.Spot;
+import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
@@ -18,16 +18,16 @@ import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
 import stillturning.parts.Load;
 import stillturning.parts.Tag;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 
 /** Makes a candidate of what is written, every sketch expanded, and tells what does not fit. */
 final class CandidateReader {
 
     private final String id;
     private final CandidateEntry candidate;
-    private final Frame frame;
-    private final Report report;
-    private final Ledger ledger;
+    private final CheckedStudy frame;
+    private final ProblemCollector report;
+    private final ValueLog ledger;
     private final Assembly assembly;
     private final Placement placement;
     private List<Expanded> expanded = List.of();
@@ -35,7 +35,7 @@ final class CandidateReader {
     private Odds odds = Odds.UNKNOWN;
 
     CandidateReader(
-            String id, CandidateEntry candidate, Frame frame, Report report, Ledger ledger) {
+            String id, CandidateEntry candidate, CheckedStudy frame, ProblemCollector report, ValueLog ledger) {
         this(
                 id,
                 candidate,
@@ -48,10 +48,10 @@ final class CandidateReader {
     private CandidateReader(
             String id,
             CandidateEntry candidate,
-            Frame frame,
+            CheckedStudy frame,
             Assembly assembly,
-            Report report,
-            Ledger ledger) {
+            ProblemCollector report,
+            ValueLog ledger) {
         this.id = id;
         this.candidate = candidate;
         this.frame = frame;
@@ -63,7 +63,7 @@ final class CandidateReader {
 
     /** One that makes what can be drawn of a candidate with mistakes. */
     static CandidateReader forDrawing(
-            String id, CandidateEntry entry, Frame frame, Report unheard) {
+            String id, CandidateEntry entry, CheckedStudy frame, ProblemCollector unheard) {
         double nominalVolts = frame.aircraft().nominalVolts();
         return new CandidateReader(
                 id,
@@ -71,7 +71,7 @@ final class CandidateReader {
                 frame,
                 Assembly.forDrawing(Catalogue.shipped(), nominalVolts, unheard),
                 unheard,
-                new Ledger("", Variation.NONE));
+                new ValueLog("", Variation.NONE));
     }
 
     /** What can be drawn; what is wrong is not told. */
@@ -158,7 +158,7 @@ final class CandidateReader {
     private void leavesOut() {
         for (int i = 0; i < candidate.leavesOut().size(); i++) {
             String load = candidate.leavesOut().get(i);
-            Spot spot = new Spot(Places.item("leaves-out", i), 0);
+            Spot spot = new Spot(DocumentPlaces.item("leaves-out", i), 0);
             if (!frame.loadNames().contains(load)) {
                 report.unknown(spot, "load", load, frame.loadNames());
             } else if (frame.needsForEngine(load)) {
@@ -171,7 +171,7 @@ final class CandidateReader {
         for (String zone : candidate.returns().keySet()) {
             if (!frame.zones().names().contains(zone)) {
                 report.unknown(
-                        Spot.atKey(Places.under("returns", zone)),
+                        Spot.atKey(DocumentPlaces.under("returns", zone)),
                         "zone",
                         zone,
                         frame.zones().names());
@@ -185,7 +185,7 @@ final class CandidateReader {
                 Tag tag = new Tag(need.id(), need.label(), need.zone(), Tag.Burden.NONE);
                 assembly.add(
                         new Load(tag, need.demand(), need.tolerance(), need.inputs()),
-                        Spot.atKey(Places.under("loads", need.id())));
+                        Spot.atKey(DocumentPlaces.under("loads", need.id())));
             }
         }
     }
@@ -207,7 +207,7 @@ final class CandidateReader {
                     spot, "nothing says where this part sits", "add zone: and a zone of the study");
         } else if (!frame.zones().names().contains(zone.get()) && entry.zone().isPresent()) {
             report.unknown(
-                    new Spot(Places.under(Assembly.pathOf(part), "zone"), 0),
+                    new Spot(DocumentPlaces.under(Assembly.pathOf(part), "zone"), 0),
                     "zone",
                     zone.get(),
                     frame.zones().names());
@@ -220,14 +220,14 @@ final class CandidateReader {
     private static Spot classSpot(String part, PartEntry entry) {
         String path = Assembly.pathOf(part);
         return entry.ofClass().isPresent()
-                ? new Spot(Places.under(path, "class"), 0)
+                ? new Spot(DocumentPlaces.under(path, "class"), 0)
                 : Spot.atKey(path);
     }
 
     private void currency(String part, String code) {
         if (!code.equals(frame.heading().currency())) {
             report.problem(
-                    Places.under(Assembly.pathOf(part), "price"),
+                    DocumentPlaces.under(Assembly.pathOf(part), "price"),
                     "the price is in "
                             + code
                             + ", and the study counts in "

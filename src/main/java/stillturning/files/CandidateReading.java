@@ -13,7 +13,7 @@ import stillturning.model.HalfDrawn;
  * @param places where each part is asked for
  */
 public record CandidateReading(
-        Optional<HalfDrawn> drawing, List<Finding> findings, Map<String, PartPlace> places) {
+        Optional<HalfDrawn> drawing, List<FileFinding> findings, Map<String, PartPlace> places) {
     public CandidateReading {
         findings = List.copyOf(findings);
         places = Map.copyOf(places);
@@ -21,6 +21,6 @@ public record CandidateReading(
 
     /** Whether it can be computed, as far as its own file goes. */
     public boolean isSound() {
-        return findings.stream().noneMatch(Finding::mistake);
+        return findings.stream().noneMatch(FileFinding::mistake);
     }
 }

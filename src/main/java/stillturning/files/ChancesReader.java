@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.files.Report.Spot;
+import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.entry.ChancesEntry;
 import stillturning.files.entry.RateText;
 import stillturning.files.entry.RateText.Unit;
@@ -25,7 +25,7 @@ import stillturning.model.Zone.Hazard;
 import stillturning.parts.Load;
 import stillturning.parts.Tag;
 import stillturning.yaml.Given;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.Source;
 
 /** Makes of what a study says how often things fail; the shipped table fills in. */
@@ -36,10 +36,10 @@ final class ChancesReader {
 
     private final StudyEntry study;
     private final ChancesEntry written;
-    private final Frame frame;
-    private final Report report;
+    private final CheckedStudy frame;
+    private final ProblemCollector report;
 
-    ChancesReader(StudyEntry study, Frame frame, Report report) {
+    ChancesReader(StudyEntry study, CheckedStudy frame, ProblemCollector report) {
         this.study = study;
         this.written = study.chances();
         this.frame = frame;
@@ -102,11 +102,11 @@ final class ChancesReader {
     }
 
     private static String under(String key) {
-        return Places.under("chances", key);
+        return DocumentPlaces.under("chances", key);
     }
 
     private void load(String id, Map<String, RateText> rates, RateBook book) {
-        String path = Places.under(under("fails"), id);
+        String path = DocumentPlaces.under(under("fails"), id);
         Optional<LoadNeed> load = frame.load(id);
         if (load.isPresent() && !load.get().inputs().isEmpty()) {
             book.check(rates, part(load.get()), path, report);
@@ -152,7 +152,7 @@ final class ChancesReader {
         List<String> words = all.stream().map(ChancesReader::word).toList();
         table.written.forEach(
                 (word, rate) -> {
-                    String path = Places.under(under(table.key), word);
+                    String path = DocumentPlaces.under(under(table.key), word);
                     if (!words.contains(word)) {
                         report.unknown(Spot.atKey(path), "rate here for", word, words);
                     }

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import stillturning.parts.element.Consumer;
-import stillturning.files.Report.Spot;
+import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.CandidateEntry.CueEntry;
 import stillturning.files.entry.CandidateEntry.ProcedureEntry;
@@ -26,19 +26,19 @@ import stillturning.parts.Part;
 import stillturning.parts.SolidStateController;
 import stillturning.parts.Switch;
 import stillturning.quantity.Quantity;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 
 /** Makes what the pilot can set, see and do, and tells what names nothing. */
 final class CockpitReader {
 
     private final CandidateEntry candidate;
     private final Assembly assembly;
-    private final Frame frame;
-    private final Report report;
+    private final CheckedStudy frame;
+    private final ProblemCollector report;
     private final Terminals terminals;
     private final Map<String, List<String>> levers = new LinkedHashMap<>();
 
-    CockpitReader(CandidateEntry candidate, Assembly assembly, Frame frame, Report report) {
+    CockpitReader(CandidateEntry candidate, Assembly assembly, CheckedStudy frame, ProblemCollector report) {
         this.candidate = candidate;
         this.assembly = assembly;
         this.frame = frame;
@@ -73,7 +73,7 @@ final class CockpitReader {
     }
 
     private void places(String path, Map<String, String> positions) {
-        positions.forEach((lever, position) -> place(Places.under(path, lever), lever, position));
+        positions.forEach((lever, position) -> place(DocumentPlaces.under(path, lever), lever, position));
     }
 
     private void place(String path, String lever, String position) {
@@ -110,8 +110,8 @@ final class CockpitReader {
     }
 
     private Optional<Cue> cue(String name, CueEntry entry) {
-        String path = Places.under("sees", name);
-        entry.shownBy().ifPresent(load -> load(Places.under(path, "shown-by"), load));
+        String path = DocumentPlaces.under("sees", name);
+        entry.shownBy().ifPresent(load -> load(DocumentPlaces.under(path, "shown-by"), load));
         return sign(entry, path).map(sign -> new Cue(name, sign, entry.shownBy()));
     }
 
@@ -135,11 +135,11 @@ final class CockpitReader {
                                             high.lasting().quantity().si()));
         }
         if (entry instanceof CueEntry.AlternatorOut out) {
-            alternator(Places.under(path, "alternator"), out.alternator());
+            alternator(DocumentPlaces.under(path, "alternator"), out.alternator());
             return Optional.of(new Cue.AlternatorOut(out.alternator()));
         }
         if (entry instanceof CueEntry.LoadStops stops) {
-            load(Places.under(path, "load"), stops.load());
+            load(DocumentPlaces.under(path, "load"), stops.load());
             return Optional.of(new Cue.LoadStops(stops.load()));
         }
         return Optional.of(new Cue.EngineStops());
@@ -152,7 +152,7 @@ final class CockpitReader {
                         point < 0 ? written : written.substring(0, point),
                         point < 0 ? Optional.empty() : Optional.of(written.substring(point + 1)),
                         0);
-        return terminals.exit(anchor, Places.under(path, "at"));
+        return terminals.exit(anchor, DocumentPlaces.under(path, "at"));
     }
 
     private void alternator(String path, String id) {
@@ -185,11 +185,11 @@ final class CockpitReader {
     }
 
     private Procedure procedure(String name, ProcedureEntry entry) {
-        String path = Places.under("procedures", name);
+        String path = DocumentPlaces.under("procedures", name);
         for (int i = 0; i < entry.when().size(); i++) {
             if (!candidate.sees().containsKey(entry.when().get(i))) {
                 report.unknown(
-                        new Spot(Places.item(Places.under(path, "when"), i), 0),
+                        new Spot(DocumentPlaces.item(DocumentPlaces.under(path, "when"), i), 0),
                         "cue",
                         entry.when().get(i),
                         candidate.sees().keySet());
@@ -197,12 +197,12 @@ final class CockpitReader {
         }
         if (entry.when().isEmpty()) {
             report.problem(
-                    Places.under(path, "when"), "nothing starts the procedure", "name a cue");
+                    DocumentPlaces.under(path, "when"), "nothing starts the procedure", "name a cue");
         }
-        places(Places.under(path, "moves"), entry.moves());
+        places(DocumentPlaces.under(path, "moves"), entry.moves());
         Set<String> shed = new HashSet<>();
         for (int i = 0; i < entry.sheds().size(); i++) {
-            String at = Places.item(Places.under(path, "sheds"), i);
+            String at = DocumentPlaces.item(DocumentPlaces.under(path, "sheds"), i);
             if (shed.add(entry.sheds().get(i))) {
                 sheds(at, entry.sheds().get(i));
             } else {
@@ -212,7 +212,7 @@ final class CockpitReader {
                         "keep one of the two");
             }
         }
-        entry.by().ifPresent(by -> automatic(Places.under(path, "by"), by));
+        entry.by().ifPresent(by -> automatic(DocumentPlaces.under(path, "by"), by));
         return new Procedure(
                 name,
                 entry.when(),

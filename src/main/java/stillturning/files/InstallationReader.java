@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import stillturning.files.Report.Spot;
+import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.CandidateEntry.WireNote;
 import stillturning.files.entry.LoadEntry;
@@ -19,7 +19,7 @@ import stillturning.model.Installation.Laying;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.yaml.Given;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 
 /** Makes of what is written what only the checking of sizes asks for. */
 final class InstallationReader {
@@ -51,13 +51,13 @@ final class InstallationReader {
     }
 
     /** What a candidate says; tells wires and parts that it does not have. */
-    static Fit fit(CandidateEntry candidate, Assembly assembly, Report report, Ledger ledger) {
+    static Fit fit(CandidateEntry candidate, Assembly assembly, ProblemCollector report, ValueLog ledger) {
         Map<String, Lay> wires = new LinkedHashMap<>();
         candidate
                 .wires()
                 .forEach(
                         (id, note) -> {
-                            String path = Places.under("wires", id);
+                            String path = DocumentPlaces.under("wires", id);
                             known(id, path, "wire", assembly, report);
                             wires.put(id, lay(Values.mapped(note, path, ledger)));
                         });
@@ -66,7 +66,7 @@ final class InstallationReader {
                 .arms()
                 .forEach(
                         (id, arm) -> {
-                            String path = Places.under("arms", id);
+                            String path = DocumentPlaces.under("arms", id);
                             known(id, path, "part", assembly, report);
                             arms.put(id, si(ledger.given(path, arm)));
                         });
@@ -75,7 +75,7 @@ final class InstallationReader {
     }
 
     private static void known(
-            String id, String path, String kind, Assembly assembly, Report report) {
+            String id, String path, String kind, Assembly assembly, ProblemCollector report) {
         boolean wire = kind.equals("wire");
         boolean there =
                 assembly.part(id).filter(p -> !wire || p instanceof Wire).isPresent()

@@ -8,13 +8,13 @@ import java.util.OptionalInt;
 import java.util.Set;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Tolerance;
-import stillturning.files.Report.Spot;
+import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.entry.LoadEntry;
 import stillturning.files.entry.Names;
 import stillturning.files.entry.StudyEntry;
 import stillturning.model.LoadNeed;
 import stillturning.yaml.Given;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 
 /** Makes a study's loads of what is written. */
 final class LoadReader {
@@ -23,9 +23,9 @@ final class LoadReader {
     private static final String MINUS = "minus";
 
     private final StudyEntry study;
-    private final Report report;
+    private final ProblemCollector report;
 
-    LoadReader(StudyEntry study, Report report) {
+    LoadReader(StudyEntry study, ProblemCollector report) {
         this.study = study;
         this.report = report;
     }
@@ -38,11 +38,11 @@ final class LoadReader {
     }
 
     private Optional<LoadNeed> load(String id, LoadEntry entry) {
-        String path = Places.under("loads", id);
+        String path = DocumentPlaces.under("loads", id);
         report.refusePoint(Spot.atKey(path), id);
         if (!study.zones().containsKey(entry.zone())) {
             report.unknown(
-                    new Spot(Places.under(path, "zone"), 0),
+                    new Spot(DocumentPlaces.under(path, "zone"), 0),
                     "zone",
                     entry.zone(),
                     study.zones().keySet());
@@ -62,7 +62,7 @@ final class LoadReader {
         List<String> known = phaseNames();
         for (int i = 0; i < entry.phases().size(); i++) {
             if (!known.contains(entry.phases().get(i))) {
-                String at = Places.item(Places.under(path, "phases"), i);
+                String at = DocumentPlaces.item(DocumentPlaces.under(path, "phases"), i);
                 report.unknown(new Spot(at, 0), "phase", entry.phases().get(i), known);
             }
         }
@@ -73,14 +73,14 @@ final class LoadReader {
     }
 
     private void inputs(LoadEntry entry, String path) {
-        String at = Places.under(path, "inputs");
+        String at = DocumentPlaces.under(path, "inputs");
         Set<String> seen = new HashSet<>();
         if (entry.inputs().isEmpty()) {
             report.problem(at, "the load has no input", "write at least one, or take the line out");
         }
         for (int i = 0; i < entry.inputs().size(); i++) {
             String input = entry.inputs().get(i);
-            String item = Places.item(at, i);
+            String item = DocumentPlaces.item(at, i);
             if (input.equals(MINUS)) {
                 report.problem(item, "\"minus\" is the load's return", "call the input plus");
             } else if (!Names.isPlain(input)) {

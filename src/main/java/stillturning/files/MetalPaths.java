@@ -14,7 +14,7 @@ import stillturning.parts.element.Control;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Generator;
-import stillturning.files.Report.Spot;
+import stillturning.files.ProblemCollector.Spot;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
@@ -30,12 +30,12 @@ final class MetalPaths {
 
     private final Candidate candidate;
     private final Assembly assembly;
-    private final Report report;
+    private final ProblemCollector report;
     private final Circuit circuit;
     private final List<List<Edge>> onward = new ArrayList<>();
     private final List<List<Edge>> backward = new ArrayList<>();
 
-    MetalPaths(Candidate candidate, Assembly assembly, Report report) {
+    MetalPaths(Candidate candidate, Assembly assembly, ProblemCollector report) {
         this.candidate = candidate;
         this.assembly = assembly;
         this.report = report;

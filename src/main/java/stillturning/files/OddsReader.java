@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.files.Expanded.Made;
-import stillturning.files.Report.Spot;
+import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.RateText;
 import stillturning.model.Chances.Odds;
@@ -17,25 +17,25 @@ import stillturning.parts.Load;
 import stillturning.parts.Part;
 import stillturning.parts.SolidStateController;
 import stillturning.parts.Wire;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 
 /** Makes of a candidate's file how often its parts fail, alone and together. */
 final class OddsReader {
 
     private final CandidateEntry candidate;
     private final Assembly assembly;
-    private final Report report;
+    private final ProblemCollector report;
     private final Map<String, List<String>> wiresByRun = new LinkedHashMap<>();
 
     OddsReader(
-            CandidateEntry candidate, List<Expanded> expanded, Assembly assembly, Report report) {
+            CandidateEntry candidate, List<Expanded> expanded, Assembly assembly, ProblemCollector report) {
         this.candidate = candidate;
         this.assembly = assembly;
         this.report = report;
         Map<String, List<Made>> made = new LinkedHashMap<>();
         expanded.forEach(e -> made.put(e.path(), e.parts()));
-        candidate.links().keySet().forEach(key -> run(key, Places.under("links", key), made));
-        candidate.feeds().keySet().forEach(key -> run(key, Places.under("feeds", key), made));
+        candidate.links().keySet().forEach(key -> run(key, DocumentPlaces.under("links", key), made));
+        candidate.feeds().keySet().forEach(key -> run(key, DocumentPlaces.under("feeds", key), made));
     }
 
     private void run(String key, String path, Map<String, List<Made>> made) {
@@ -52,7 +52,7 @@ final class OddsReader {
     }
 
     /** What is known of the candidate. */
-    Odds read(ChancesReader.Said said, Frame frame) {
+    Odds read(ChancesReader.Said said, CheckedStudy frame) {
         candidate.fails().forEach((part, rates) -> fails(part, rates, said.rates()));
         List<Shared> shared = new ArrayList<>();
         said.shared().forEach(s -> here(s).ifPresent(shared::add));
@@ -61,7 +61,7 @@ final class OddsReader {
                         .read(candidate.shares()));
         for (int i = 0; i < candidate.shares().size(); i++) {
             if (candidate.shares().get(i).alike().isPresent()) {
-                oneKind(candidate.shares().get(i).parts(), Places.item("shares", i));
+                oneKind(candidate.shares().get(i).parts(), DocumentPlaces.item("shares", i));
             }
         }
         return new Odds(
@@ -71,7 +71,7 @@ final class OddsReader {
     }
 
     private void fails(String id, Map<String, RateText> rates, RateBook book) {
-        String path = Places.under("fails", id);
+        String path = DocumentPlaces.under("fails", id);
         Optional<Part> part = assembly.part(id);
         part.ifPresent(p -> book.check(rates, p, path, report));
         if (part.isEmpty() && !assembly.knows(id)) {
@@ -98,7 +98,7 @@ final class OddsReader {
                         .toList();
         if (kinds.size() > 1) {
             report.problem(
-                    Places.under(path, "parts"),
+                    DocumentPlaces.under(path, "parts"),
                     "a " + String.join(" and a ", kinds) + " are not alike",
                     "name parts of one kind");
         }

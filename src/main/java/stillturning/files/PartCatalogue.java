@@ -6,7 +6,7 @@ import java.util.Optional;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.CatalogueEntry;
 import stillturning.files.entry.Names;
-import stillturning.files.entry.Notation;
+import stillturning.files.entry.FileNotations;
 import stillturning.yaml.Form;
 import stillturning.yaml.FormField;
 import stillturning.yaml.Forms;
@@ -55,7 +55,7 @@ public final class PartCatalogue {
     public record Value(String key, String text) {}
 
     private final YamlDocument document = Catalogue.document();
-    private final Forms forms = new Forms(Notation.binder(), CatalogueEntry.class);
+    private final Forms forms = new Forms(FileNotations.binder(), CatalogueEntry.class);
     private final List<Kind> kinds =
             Catalogue.shipped().kinds().stream().map(this::kindCalled).toList();
 

@@ -24,7 +24,7 @@ final class Placement {
     private final Map<String, String> zones = new HashMap<>();
     private final Map<String, Integer> arrivals = new LinkedHashMap<>();
 
-    Placement(CandidateEntry candidate, Frame frame) {
+    Placement(CandidateEntry candidate, CheckedStudy frame) {
         this.candidate = candidate;
         frame.written().forEach((id, load) -> zones.put(id, load.zone()));
         candidate.parts().forEach((id, part) -> part.zone().ifPresent(z -> zones.put(id, z)));

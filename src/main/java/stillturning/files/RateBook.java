@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import stillturning.files.Report.Spot;
+import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.entry.RateText;
 import stillturning.files.entry.RateText.Unit;
 import stillturning.model.Chances.Mode;
@@ -32,7 +32,7 @@ import stillturning.parts.SolidStateController;
 import stillturning.parts.Switch;
 import stillturning.parts.Wire;
 import stillturning.yaml.Origin;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.Source;
 
 /**
@@ -147,13 +147,13 @@ record RateBook(
     }
 
     /** Tells rates of modes that a part does not have, and those that do not count by hours. */
-    void check(Map<String, RateText> rates, Part part, String path, Report report) {
+    void check(Map<String, RateText> rates, Part part, String path, ProblemCollector report) {
         List<String> full = ModeNames.fullOf(part);
         Set<String> known = new HashSet<>(full);
         known.addAll(byKind.getOrDefault(kindOf(part), Map.of()).keySet());
         rates.forEach(
                 (mode, rate) -> {
-                    String at = Places.under(path, mode);
+                    String at = DocumentPlaces.under(path, mode);
                     if (!known.contains(mode)) {
                         report.unknown(Spot.atKey(at), "failure mode", mode, full);
                     }
@@ -162,10 +162,10 @@ record RateBook(
     }
 
     /** Tells rates of kinds and modes that nothing has, and those that do not count by hours. */
-    void check(Map<String, Map<String, RateText>> rates, String path, Report report) {
+    void check(Map<String, Map<String, RateText>> rates, String path, ProblemCollector report) {
         rates.forEach(
                 (kind, modes) -> {
-                    String at = Places.under(path, kind);
+                    String at = DocumentPlaces.under(path, kind);
                     Map<String, RateText> known = byKind.getOrDefault(kind, Map.of());
                     if (!byKind.containsKey(kind)) {
                         report.unknown(
@@ -178,18 +178,18 @@ record RateBook(
                             (mode, rate) -> {
                                 if (byKind.containsKey(kind) && !known.containsKey(mode)) {
                                     report.unknown(
-                                            Spot.atKey(Places.under(at, mode)),
+                                            Spot.atKey(DocumentPlaces.under(at, mode)),
                                             "failure mode",
                                             mode,
                                             known.keySet());
                                 }
-                                require(rate, Places.under(at, mode), report, Unit.HOUR);
+                                require(rate, DocumentPlaces.under(at, mode), report, Unit.HOUR);
                             });
                 });
     }
 
     /** Tells a rate that does not count by one of these. */
-    static void require(RateText rate, String path, Report report, Unit... units) {
+    static void require(RateText rate, String path, ProblemCollector report, Unit... units) {
         List<Unit> allowed = List.of(units);
         if (!allowed.contains(rate.unit())) {
             String symbols = String.join(" or ", allowed.stream().map(Unit::symbol).toList());

@@ -7,7 +7,7 @@ import stillturning.files.entry.CandidateEntry;
 import stillturning.model.Candidate;
 import stillturning.model.Chances.Odds;
 import stillturning.model.Installation.Fit;
-import stillturning.yaml.Bound;
+import stillturning.yaml.BindResult;
 import stillturning.yaml.Problem;
 
 /**
@@ -21,7 +21,7 @@ record ReadCandidate(
         Fit fit,
         Odds odds,
         Map<String, PartPlace> places,
-        Report report,
+        ProblemCollector report,
         Told told) {
 
     /** What is to be said about a file, and what its values are. */
@@ -31,7 +31,7 @@ record ReadCandidate(
             List<Assumption> assumptions,
             List<Range> ranges) {
 
-        static Told by(Report report, Ledger ledger) {
+        static Told by(ProblemCollector report, ValueLog ledger) {
             return new Told(
                     List.copyOf(report.problems()),
                     List.copyOf(report.remarks()),
@@ -43,12 +43,12 @@ record ReadCandidate(
     /** Reads what is bound, which must be there. */
     static ReadCandidate of(
             StudyFolder.File file,
-            Bound<CandidateEntry> bound,
-            Frame frame,
+            BindResult<CandidateEntry> bound,
+            CheckedStudy frame,
             ChancesReader.Said said,
             Variation variation) {
-        Ledger ledger = new Ledger(file.name(), variation);
-        Report report = new Report(bound.places());
+        ValueLog ledger = new ValueLog(file.name(), variation);
+        ProblemCollector report = new ProblemCollector(bound.places());
         CandidateEntry entry = bound.value().orElseThrow();
         CandidateReader reader = new CandidateReader(file.id(), entry, frame, report, ledger);
         Optional<Candidate> candidate = reader.read(said);

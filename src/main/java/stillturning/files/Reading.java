@@ -22,7 +22,7 @@ public record Reading(
         Optional<Study> sound,
         List<String> broken,
         Map<String, CandidateReading> candidates,
-        List<Finding> findings) {
+        List<FileFinding> findings) {
     public Reading {
         broken = List.copyOf(broken);
         candidates = Collections.unmodifiableMap(new LinkedHashMap<>(candidates));

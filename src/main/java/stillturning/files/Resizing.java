@@ -12,7 +12,7 @@ import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.WireGauge;
 import stillturning.yaml.EditRefused;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlEdit;
 import stillturning.yaml.YamlValue;
@@ -68,12 +68,12 @@ final class Resizing {
         if (place == null) {
             return;
         }
-        if (!place.path().equals(Places.under(PARTS, part))) {
+        if (!place.path().equals(DocumentPlaces.under(PARTS, part))) {
             runs.computeIfAbsent(place.path(), p -> new ArrayList<>())
                     .add(new Change(place.offset(), key, written));
             return;
         }
-        String at = Places.under(place.path(), key);
+        String at = DocumentPlaces.under(place.path(), key);
         YamlValue value = YamlValue.text(written);
         YamlEdit edit =
                 document.textAt(at).isPresent()

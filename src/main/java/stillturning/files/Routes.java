@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import stillturning.files.Frame.Zones;
+import stillturning.files.CheckedStudy.Zones;
 import stillturning.model.Join;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import stillturning.files.Frame.Zones;
-import stillturning.files.Report.Spot;
+import stillturning.files.CheckedStudy.Zones;
+import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.Terminals.Way;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
@@ -34,9 +34,9 @@ final class RunBuilder {
             Assembly assembly,
             Terminals terminals,
             Placement placement,
-            Frame frame,
-            Report report,
-            Ledger ledger) {}
+            CheckedStudy frame,
+            ProblemCollector report,
+            ValueLog ledger) {}
 
     /**
      * A run whose ends are found.

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.files.CableSizes.Duty;
 import stillturning.files.CableSizes.Protection;
-import stillturning.files.Report.Spot;
+import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.RunBuilder.Line;
 import stillturning.files.RunBuilder.Site;
 import stillturning.files.RunBuilder.Stop;

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.files.Report.Spot;
+import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.RunBuilder.Line;
 import stillturning.files.RunBuilder.Result;
 import stillturning.files.RunBuilder.Site;
@@ -19,7 +19,7 @@ import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
 import stillturning.parts.GroundPoint;
 import stillturning.quantity.WireGauge;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 
 /** Builds a candidate's links, feeds and returns. */
 final class Runs {
@@ -29,7 +29,7 @@ final class Runs {
     /** A feed whose load and input are known. */
     private record Feed(String key, String input, RunText run) {
         String path() {
-            return Places.under("feeds", key);
+            return DocumentPlaces.under("feeds", key);
         }
 
         String prefix() {
@@ -78,7 +78,7 @@ final class Runs {
     }
 
     private void link(String key, RunText run) {
-        String path = Places.under("links", key);
+        String path = DocumentPlaces.under("links", key);
         if (run.back().isPresent()) {
             site.report()
                     .problem(
@@ -114,7 +114,7 @@ final class Runs {
 
     private Optional<LoadNeed> loadOf(String key) {
         String id = key.contains(".") ? key.substring(0, key.indexOf('.')) : key;
-        Spot spot = Spot.atKey(Places.under("feeds", key));
+        Spot spot = Spot.atKey(DocumentPlaces.under("feeds", key));
         if (!site.frame().loadNames().contains(id)) {
             site.report().unknown(spot, "load", id, site.frame().loadNames());
         } else if (candidate.leavesOut().contains(id)) {
@@ -129,7 +129,7 @@ final class Runs {
     }
 
     private Optional<Feed> feedOf(String key, RunText run, LoadNeed load) {
-        Spot spot = Spot.atKey(Places.under("feeds", key));
+        Spot spot = Spot.atKey(DocumentPlaces.under("feeds", key));
         boolean named = key.contains(".");
         String input = named ? key.substring(key.indexOf('.') + 1) : load.inputs().get(0);
         if (!named && load.inputs().size() > 1) {
@@ -155,7 +155,7 @@ final class Runs {
         if (run.to().isPresent()) {
             site.report()
                     .problem(
-                            new Spot(Places.under("feeds", key), run.to().get().offset()),
+                            new Spot(DocumentPlaces.under("feeds", key), run.to().get().offset()),
                             "a feed ends at its load",
                             "take \"to " + run.to().get().part() + "\" out, or make it a link");
         }
@@ -223,7 +223,7 @@ final class Runs {
             refuseSeveral(backs);
             return landing(backs.get(0).run.back().orElseThrow(), backs.get(0).path());
         }
-        String path = Places.under("returns", load.zone());
+        String path = DocumentPlaces.under("returns", load.zone());
         String named = candidate.returns().get(load.zone());
         if (named == null && !site.frame().zones().names().contains(load.zone())) {
             return Optional.empty();

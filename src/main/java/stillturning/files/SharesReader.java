@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import stillturning.files.Report.Spot;
+import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.entry.SharedEntry;
 import stillturning.files.entry.StudyEntry;
 import stillturning.model.Chances.Beta;
 import stillturning.model.Chances.Shared;
 import stillturning.model.Chances.Sharing;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 
 /** Makes of what is written what parts share beside their joints. */
 final class SharesReader {
@@ -27,14 +27,14 @@ final class SharesReader {
 
     private final Finder finder;
     private final Beta usual;
-    private final Report report;
+    private final ProblemCollector report;
     private final Set<String> taken = new HashSet<>();
 
     /**
      * @param usual where nothing else is said
      * @param already what is shared in every candidate, whose names are taken
      */
-    SharesReader(Finder finder, Beta usual, List<Shared> already, Report report) {
+    SharesReader(Finder finder, Beta usual, List<Shared> already, ProblemCollector report) {
         this.finder = finder;
         this.usual = usual;
         this.report = report;
@@ -42,7 +42,7 @@ final class SharesReader {
     }
 
     /** What loads share in every candidate. */
-    static List<Shared> ofStudy(StudyEntry study, Beta usual, Report report) {
+    static List<Shared> ofStudy(StudyEntry study, Beta usual, ProblemCollector report) {
         Finder loads =
                 (sharing, name, spot) -> {
                     if (study.loads().containsKey(name)) {
@@ -55,7 +55,7 @@ final class SharesReader {
             SharedEntry entry = study.shares().get(i);
             if (ofWires(sharing(entry))) {
                 report.problem(
-                        Places.item(SHARES, i),
+                        DocumentPlaces.item(SHARES, i),
                         "the study knows no wires that share it",
                         "write it in the candidates' files");
             }
@@ -72,7 +72,7 @@ final class SharesReader {
     List<Shared> read(List<SharedEntry> entries) {
         List<Shared> shared = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {
-            one(entries.get(i), Places.item(SHARES, i)).ifPresent(shared::add);
+            one(entries.get(i), DocumentPlaces.item(SHARES, i)).ifPresent(shared::add);
         }
         return List.copyOf(shared);
     }
@@ -83,16 +83,16 @@ final class SharesReader {
         if (!taken.add(name)) {
             String key = sharing.name().toLowerCase(Locale.ROOT);
             report.problem(
-                    Places.under(path, key),
+                    DocumentPlaces.under(path, key),
                     "something of the name \"" + name + "\" is shared already",
                     "give one of the two another name");
         }
         Set<String> parts = new LinkedHashSet<>();
         boolean all = true;
-        String at = Places.under(path, "parts");
+        String at = DocumentPlaces.under(path, "parts");
         for (int i = 0; i < entry.parts().size(); i++) {
             List<String> found =
-                    finder.parts(sharing, entry.parts().get(i), new Spot(Places.item(at, i), 0));
+                    finder.parts(sharing, entry.parts().get(i), new Spot(DocumentPlaces.item(at, i), 0));
             all &= !found.isEmpty();
             parts.addAll(found);
         }

@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.files.entry.Catalogue;
-import stillturning.files.entry.Notation;
+import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.Values;
 import stillturning.yaml.YamlDocument;
@@ -34,7 +34,7 @@ final class StandIns {
 
     private static void rest(String text) {
         PartEntry entry =
-                Notation.binder()
+                FileNotations.binder()
                         .bind(YamlDocument.of(Path.of("stand-in"), text), PartEntry.class)
                         .value()
                         .orElseThrow();

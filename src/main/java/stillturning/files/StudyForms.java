@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import stillturning.files.PartCatalogue.Kind;
 import stillturning.files.entry.CandidateEntry;
-import stillturning.files.entry.Notation;
+import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.StudyEntry;
 import stillturning.parts.Switch;
 import stillturning.yaml.Form;
@@ -21,8 +21,8 @@ import stillturning.yaml.YamlDocument;
  */
 public final class StudyForms {
 
-    private static final Forms STUDY = new Forms(Notation.binder(), StudyEntry.class);
-    private static final Forms CANDIDATE = new Forms(Notation.binder(), CandidateEntry.class);
+    private static final Forms STUDY = new Forms(FileNotations.binder(), StudyEntry.class);
+    private static final Forms CANDIDATE = new Forms(FileNotations.binder(), CandidateEntry.class);
 
     private final YamlDocument study;
 

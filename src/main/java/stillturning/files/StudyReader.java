@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 import stillturning.files.ReadCandidate.Told;
 import stillturning.files.StudyFolder.File;
 import stillturning.files.entry.CandidateEntry;
-import stillturning.files.entry.Notation;
+import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.Values;
 import stillturning.model.Candidate;
@@ -27,7 +27,7 @@ import stillturning.model.Installation;
 import stillturning.model.Installation.Fit;
 import stillturning.model.Study;
 import stillturning.quantity.Dimension;
-import stillturning.yaml.Bound;
+import stillturning.yaml.BindResult;
 import stillturning.yaml.EditRefused;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
@@ -39,7 +39,7 @@ import stillturning.yaml.YamlDocument;
 public final class StudyReader {
 
     /** A file and the entry in it. */
-    private record Written<T>(File file, Bound<T> bound) {}
+    private record Written<T>(File file, BindResult<T> bound) {}
 
     private final StudyFolder folder;
     private final String id;
@@ -75,7 +75,7 @@ public final class StudyReader {
                 .findFirst()
                 .map(w -> new Written<>(file, w.bound))
                 .orElseGet(
-                        () -> new Written<>(file, Notation.binder().bind(file.document(), type)));
+                        () -> new Written<>(file, FileNotations.binder().bind(file.document(), type)));
     }
 
     /** Reads the files of a folder; what is wrong with them shows when the study is made. */
@@ -173,8 +173,8 @@ public final class StudyReader {
      * @param candidate id of the candidate
      * @param at 0 for the low end to 1 for the high end, by range
      */
-    public Drawn drawn(String candidate, List<Range> ranges, double[] at) {
-        return new Drawing(this, candidate, ranges, at).draw();
+    public DrawnStudy drawn(String candidate, List<Range> ranges, double[] at) {
+        return new ValueDraw(this, candidate, ranges, at).draw();
     }
 
     /** The same as {@link #study} with no other candidate than this, by its id. */
@@ -208,8 +208,8 @@ public final class StudyReader {
         private final Map<String, Odds> odds = new LinkedHashMap<>();
         private final Map<String, Fit> fits = new LinkedHashMap<>();
         private final Map<String, Map<String, PartPlace>> places = new LinkedHashMap<>();
-        private Optional<Frame> frame = Optional.empty();
-        private final List<Looked> looked = new ArrayList<>();
+        private Optional<CheckedStudy> frame = Optional.empty();
+        private final List<ReadAttempt> looked = new ArrayList<>();
 
         Making(Variation variation, List<Written<CandidateEntry>> made) {
             this.variation = variation;
@@ -240,19 +240,19 @@ public final class StudyReader {
                     folder.fingerprint());
         }
 
-        private Study study(Frame frame, List<Candidate> read) {
+        private Study study(CheckedStudy frame, List<Candidate> read) {
             return new Study(id, frame.heading(), frame.aircraft(), frame.goals(), read);
         }
 
-        private Optional<Frame> frame(Written<StudyEntry> written) {
+        private Optional<CheckedStudy> frame(Written<StudyEntry> written) {
             problems.addAll(written.bound.problems());
             if (written.bound.value().isEmpty()) {
                 return Optional.empty();
             }
-            Ledger ledger = new Ledger(written.file.name(), variation);
-            Report report = new Report(written.bound.places());
+            ValueLog ledger = new ValueLog(written.file.name(), variation);
+            ProblemCollector report = new ProblemCollector(written.bound.places());
             StudyEntry entry = Values.mapped(written.bound.value().get(), "", ledger);
-            Optional<Frame> frame = new FrameReader(entry, report).read(names());
+            Optional<CheckedStudy> frame = new CheckedStudyReader(entry, report).read(names());
             frameEntry = Optional.of(entry);
             said = frame.map(f -> new ChancesReader(entry, f, report).read());
             take(Told.by(report, ledger));
@@ -267,7 +267,7 @@ public final class StudyReader {
 
         private Optional<Candidate> candidate(Written<CandidateEntry> written) {
             problems.addAll(written.bound.problems());
-            Report report = new Report(written.bound.places());
+            ProblemCollector report = new ProblemCollector(written.bound.places());
             if (written.bound.value().isEmpty() || frame.isEmpty() || said.isEmpty()) {
                 looked.add(looked(written, Optional.empty(), report, Map.of()));
                 return Optional.empty();
@@ -284,7 +284,7 @@ public final class StudyReader {
         }
 
         private ReadCandidate reading(
-                Written<CandidateEntry> written, Frame around, ChancesReader.Said chances) {
+                Written<CandidateEntry> written, CheckedStudy around, ChancesReader.Said chances) {
             Supplier<ReadCandidate> read =
                     () -> ReadCandidate.of(written.file, written.bound, around, chances, variation);
             return variation.equals(Variation.NONE) && study.isPresent()
@@ -292,25 +292,25 @@ public final class StudyReader {
                     : read.get();
         }
 
-        private Looked looked(
+        private ReadAttempt looked(
                 Written<CandidateEntry> written,
                 Optional<Candidate> candidate,
-                Report report,
+                ProblemCollector report,
                 Map<String, PartPlace> places) {
-            return new Looked(written.file, written.bound, candidate, report, places);
+            return new ReadAttempt(written.file, written.bound, candidate, report, places);
         }
 
         Reading reading(ReadStudy read) {
-            Optional<Frame> seen = frame.or(() -> study.flatMap(this::frameAsFarAsRead));
+            Optional<CheckedStudy> seen = frame.or(() -> study.flatMap(this::frameAsFarAsRead));
             return new WorkingReading(read, looked, seen)
                     .with(frame.map(f -> cs -> study(f.withBaselineAmong(cs), cs)));
         }
 
-        private Optional<Frame> frameAsFarAsRead(Written<StudyEntry> written) {
-            Report unheard = new Report(written.bound.places());
+        private Optional<CheckedStudy> frameAsFarAsRead(Written<StudyEntry> written) {
+            ProblemCollector unheard = new ProblemCollector(written.bound.places());
             return written.bound
                     .asFarAsRead()
-                    .flatMap(entry -> new FrameReader(entry, unheard).read(names()));
+                    .flatMap(entry -> new CheckedStudyReader(entry, unheard).read(names()));
         }
 
         private void take(Told told) {

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stillturning.files.Report.Spot;
+import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.entry.RunText.Anchor;
 import stillturning.model.Terminal;
 import stillturning.parts.Alternator;
@@ -25,11 +25,11 @@ final class Terminals {
     private static final String BAR = "bar";
 
     private final Assembly assembly;
-    private final Frame frame;
-    private final Report report;
+    private final CheckedStudy frame;
+    private final ProblemCollector report;
     private final Map<String, Integer> arrived = new HashMap<>();
 
-    Terminals(Assembly assembly, Frame frame, Report report) {
+    Terminals(Assembly assembly, CheckedStudy frame, ProblemCollector report) {
         this.assembly = assembly;
         this.frame = frame;
         this.report = report;

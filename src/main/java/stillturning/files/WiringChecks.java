@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.files.Assembly.Joined;
-import stillturning.files.Report.Spot;
+import stillturning.files.ProblemCollector.Spot;
 import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
 import stillturning.parts.GroundPoint;
@@ -19,9 +19,9 @@ import stillturning.parts.Part;
 final class WiringChecks {
 
     private final Assembly assembly;
-    private final Report report;
+    private final ProblemCollector report;
 
-    WiringChecks(Assembly assembly, Report report) {
+    WiringChecks(Assembly assembly, ProblemCollector report) {
         this.assembly = assembly;
         this.report = report;
     }
@@ -105,7 +105,7 @@ final class WiringChecks {
     }
 
     /** Tells loads that nothing feeds, and remarks on those with fewer feeds than inputs. */
-    void checkFeeds(Frame frame, Map<Terminal, Spot> fed, List<String> leavesOut) {
+    void checkFeeds(CheckedStudy frame, Map<Terminal, Spot> fed, List<String> leavesOut) {
         Map<String, Integer> counts = new HashMap<>();
         fed.keySet().forEach(t -> counts.merge(t.part(), 1, Integer::sum));
         for (LoadNeed load : frame.aircraft().loads()) {

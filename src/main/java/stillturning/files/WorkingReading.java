@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import stillturning.files.entry.CandidateEntry;
-import stillturning.files.entry.Notation;
+import stillturning.files.entry.FileNotations;
 import stillturning.model.Candidate;
 import stillturning.model.HalfDrawn;
 import stillturning.model.Study;
@@ -21,20 +21,20 @@ import stillturning.yaml.YamlDocument;
 /** Makes of one reading what somebody who is at work on the study wants to see. */
 final class WorkingReading {
 
-    private static final Comparator<Finding> BY_PLACE =
-            Comparator.comparing((Finding f) -> f.file().toString())
-                    .thenComparingInt(Finding::line)
-                    .thenComparingInt(Finding::column);
+    private static final Comparator<FileFinding> BY_PLACE =
+            Comparator.comparing((FileFinding f) -> f.file().toString())
+                    .thenComparingInt(FileFinding::line)
+                    .thenComparingInt(FileFinding::column);
 
     private final ReadStudy read;
-    private final List<Looked> looked;
-    private final Optional<Frame> seen;
+    private final List<ReadAttempt> looked;
+    private final Optional<CheckedStudy> seen;
 
     /**
      * @param looked every candidate's file
      * @param seen what candidates share, as far as it can be read
      */
-    WorkingReading(ReadStudy read, List<Looked> looked, Optional<Frame> seen) {
+    WorkingReading(ReadStudy read, List<ReadAttempt> looked, Optional<CheckedStudy> seen) {
         this.read = read;
         this.looked = List.copyOf(looked);
         this.seen = seen;
@@ -50,12 +50,12 @@ final class WorkingReading {
         looked.forEach(l -> candidates.put(l.file().id(), candidate(l)));
         Set<Path> own =
                 looked.stream().map(l -> l.file().document().file()).collect(Collectors.toSet());
-        List<Finding> common =
-                Findings.aboutNoPart(
+        List<FileFinding> common =
+                FileFindings.aboutNoPart(
                         read.problems().stream().filter(p -> !own.contains(p.file())).toList(),
                         read.remarks().stream().filter(r -> !own.contains(r.file())).toList());
         List<Candidate> sound = looked.stream().flatMap(l -> l.candidate().stream()).toList();
-        boolean usable = !sound.isEmpty() && common.stream().noneMatch(Finding::mistake);
+        boolean usable = !sound.isEmpty() && common.stream().noneMatch(FileFinding::mistake);
         return new Reading(
                 read,
                 study.filter(s -> usable).map(s -> s.apply(sound)),
@@ -67,7 +67,7 @@ final class WorkingReading {
                 common);
     }
 
-    private CandidateReading candidate(Looked file) {
+    private CandidateReading candidate(ReadAttempt file) {
         Optional<CandidateEntry> entry = file.bound().asFarAsRead();
         Optional<CandidateReader> reader =
                 seen.filter(f -> file.candidate().isEmpty())
@@ -77,7 +77,7 @@ final class WorkingReading {
                                                 file.file().id(),
                                                 entry.orElseGet(WorkingReading::empty),
                                                 frame,
-                                                new Report(file.bound().places())));
+                                                new ProblemCollector(file.bound().places())));
         Optional<HalfDrawn> drawing =
                 reader.map(CandidateReader::halfDrawn).or(() -> whole(file.candidate()));
         Map<String, PartPlace> places = reader.map(CandidateReader::places).orElse(file.places());
@@ -88,10 +88,10 @@ final class WorkingReading {
         return seen.flatMap(f -> candidate.map(c -> HalfDrawn.of(c, f.aircraft())));
     }
 
-    private static List<Finding> findings(Looked file, Map<String, PartPlace> places) {
-        Findings about =
-                new Findings(file.bound().asFarAsRead(), places, file.bound().places()::text);
-        List<Finding> findings = new ArrayList<>();
+    private static List<FileFinding> findings(ReadAttempt file, Map<String, PartPlace> places) {
+        FileFindings about =
+                new FileFindings(file.bound().asFarAsRead(), places, file.bound().places()::text);
+        List<FileFinding> findings = new ArrayList<>();
         file.bound().problems().forEach(p -> findings.add(about.of(p, Optional.empty())));
         for (Problem problem : file.report().problems()) {
             findings.add(about.of(problem, file.report().subjectOf(problem)));
@@ -103,7 +103,7 @@ final class WorkingReading {
 
     /** What is read of a file in which nothing can be read. */
     private static CandidateEntry empty() {
-        return Notation.binder()
+        return FileNotations.binder()
                 .bind(YamlDocument.of(Path.of("empty"), "{}"), CandidateEntry.class)
                 .asFarAsRead()
                 .orElseThrow(() -> new IllegalStateException("a candidate has no blank form"));

@@ -27,7 +27,7 @@ public record Installation(
      * What holds for every wire that says nothing else.
      *
      * @param altitudeMetres highest altitude (m)
-     * @param insulationCelsius what the insulation stands for ever (°C)
+     * @param insulationCelsius what the insulation withstands continuously (°C)
      * @param bundleWires wires in a bundle, for sizes thinner than AWG 8; thicker ones lie alone
      * @param bundleLoading share of the bundle's capacity that is used, 0 to 1
      */
@@ -92,7 +92,7 @@ public record Installation(
      *
      * @param colour in anybody's words
      * @param terminals what is crimped to its ends, in anybody's words
-     * @param insulationCelsius what its insulation stands for ever (°C)
+     * @param insulationCelsius what its insulation withstands continuously (°C)
      * @param bundleWires wires in its bundle, itself counted
      */
     public record Lay(

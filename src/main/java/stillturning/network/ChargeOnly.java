@@ -15,8 +15,8 @@ public record ChargeOnly(double volts, double ohms) implements BranchLaw {
      * @throws IllegalArgumentException if a value is not finite or too small
      */
     public ChargeOnly {
-        Guard.notNegative("volts", volts);
-        Guard.ohms(ohms);
+        BranchChecks.notNegative("volts", volts);
+        BranchChecks.ohms(ohms);
     }
 
     @Override

@@ -12,8 +12,8 @@ public record ConstantCurrent(double amps, double floorVolts) implements BranchL
      * @throws IllegalArgumentException if a value is not finite or too small
      */
     public ConstantCurrent {
-        Guard.notNegative("amps", amps);
-        Guard.positive("floorVolts", floorVolts);
+        BranchChecks.notNegative("amps", amps);
+        BranchChecks.positive("floorVolts", floorVolts);
     }
 
     @Override

@@ -12,8 +12,8 @@ public record ConstantPower(double watts, double floorVolts) implements BranchLa
      * @throws IllegalArgumentException if a value is not finite or too small
      */
     public ConstantPower {
-        Guard.notNegative("watts", watts);
-        Guard.positive("floorVolts", floorVolts);
+        BranchChecks.notNegative("watts", watts);
+        BranchChecks.positive("floorVolts", floorVolts);
     }
 
     @Override

@@ -24,13 +24,13 @@ public record ConverterInput(
             throw new IllegalArgumentException(
                     "outputBranch is " + outputBranch + "; it must be the index of a branch");
         }
-        Guard.positive("efficiency", efficiency);
+        BranchChecks.positive("efficiency", efficiency);
         if (efficiency > 1.0) {
             throw new IllegalArgumentException(
                     "efficiency is " + efficiency + "; it must be at most 1 (0.9 is 90 %)");
         }
-        Guard.notNegative("idleWatts", idleWatts);
-        Guard.positive("floorVolts", floorVolts);
+        BranchChecks.notNegative("idleWatts", idleWatts);
+        BranchChecks.positive("floorVolts", floorVolts);
     }
 
     /** Current of the converter with nothing on its output. */

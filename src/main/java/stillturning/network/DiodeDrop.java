@@ -20,9 +20,9 @@ public record DiodeDrop(double saturationAmps, double emissionVolts, double ohms
      * @throws IllegalArgumentException if a value is not finite or too small
      */
     public DiodeDrop {
-        Guard.positive("saturationAmps", saturationAmps);
-        Guard.positive("emissionVolts", emissionVolts);
-        Guard.ohms(ohms);
+        BranchChecks.positive("saturationAmps", saturationAmps);
+        BranchChecks.positive("emissionVolts", emissionVolts);
+        BranchChecks.ohms(ohms);
     }
 
     @Override

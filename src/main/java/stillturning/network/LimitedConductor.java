@@ -15,8 +15,8 @@ public record LimitedConductor(double ohms, double limitAmps) implements BranchL
      * @throws IllegalArgumentException if a value is not finite or too small
      */
     public LimitedConductor {
-        Guard.ohms(ohms);
-        Guard.positive("limitAmps", limitAmps);
+        BranchChecks.ohms(ohms);
+        BranchChecks.positive("limitAmps", limitAmps);
     }
 
     @Override

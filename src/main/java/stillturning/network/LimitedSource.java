@@ -18,9 +18,9 @@ public record LimitedSource(double setVolts, double droopOhms, double limitAmps)
      * @throws IllegalArgumentException if a value is not finite or too small
      */
     public LimitedSource {
-        Guard.notNegative("setVolts", setVolts);
-        Guard.ohms(droopOhms);
-        Guard.notNegative("limitAmps", limitAmps);
+        BranchChecks.notNegative("setVolts", setVolts);
+        BranchChecks.ohms(droopOhms);
+        BranchChecks.notNegative("limitAmps", limitAmps);
     }
 
     @Override

@@ -20,10 +20,10 @@ public record Network(int nets, List<Branch> branches) {
         }
         for (int b = 0; b < branches.size(); b++) {
             Branch branch = branches.get(b);
-            Guard.index("branch " + b + " starts at net", branch.from(), nets);
-            Guard.index("branch " + b + " ends at net", branch.to(), nets);
+            BranchChecks.index("branch " + b + " starts at net", branch.from(), nets);
+            BranchChecks.index("branch " + b + " ends at net", branch.to(), nets);
             if (branch.law() instanceof ConverterInput input) {
-                Guard.index("output branch of " + b, input.outputBranch(), branches.size());
+                BranchChecks.index("output branch of " + b, input.outputBranch(), branches.size());
             }
         }
     }

@@ -90,13 +90,13 @@ final class NodalEquations {
     }
 
     BranchLaw law(int branch) {
-        Guard.index("branch", branch, laws.length);
+        BranchChecks.index("branch", branch, laws.length);
         return laws[branch];
     }
 
     /** Sets a law; whether that changed anything. */
     boolean law(int branch, BranchLaw law) {
-        Guard.index("branch", branch, laws.length);
+        BranchChecks.index("branch", branch, laws.length);
         if (laws[branch].equals(law)) {
             return false;
         }
@@ -129,7 +129,7 @@ final class NodalEquations {
 
     private void requireOutput(BranchLaw law) {
         if (law instanceof ConverterInput input) {
-            Guard.index("output branch", input.outputBranch(), laws.length);
+            BranchChecks.index("output branch", input.outputBranch(), laws.length);
         }
     }
 

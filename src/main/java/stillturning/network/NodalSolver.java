@@ -123,7 +123,7 @@ public final class NodalSolver {
      * @throws IllegalArgumentException if the net is not in the network
      */
     public double volts(int net) {
-        Guard.index("net", net, topology.nets());
+        BranchChecks.index("net", net, topology.nets());
         return newton.volts()[topology.position[net]];
     }
 
@@ -133,7 +133,7 @@ public final class NodalSolver {
      * @throws IllegalArgumentException if the branch is not in the network
      */
     public double amps(int branch) {
-        Guard.index("branch", branch, equations.amps.length);
+        BranchChecks.index("branch", branch, equations.amps.length);
         return equations.amps[branch];
     }
 
@@ -155,7 +155,7 @@ public final class NodalSolver {
      * @throws IllegalArgumentException if the net is not in the network
      */
     public boolean floating(int net) {
-        Guard.index("net", net, topology.nets());
+        BranchChecks.index("net", net, topology.nets());
         return equations.islands().floating(topology.position[net]);
     }
 

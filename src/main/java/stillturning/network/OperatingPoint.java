@@ -49,7 +49,7 @@ public record OperatingPoint(
      * @throws IllegalArgumentException if the net is not in the network
      */
     public double volts(int net) {
-        Guard.index("net", net, volts.length);
+        BranchChecks.index("net", net, volts.length);
         return volts[net];
     }
 
@@ -59,7 +59,7 @@ public record OperatingPoint(
      * @throws IllegalArgumentException if the branch is not in the network
      */
     public double amps(int branch) {
-        Guard.index("branch", branch, amps.length);
+        BranchChecks.index("branch", branch, amps.length);
         return amps[branch];
     }
 
@@ -69,7 +69,7 @@ public record OperatingPoint(
      * @throws IllegalArgumentException if the net is not in the network
      */
     public boolean floating(int net) {
-        Guard.index("net", net, volts.length);
+        BranchChecks.index("net", net, volts.length);
         return floating[net];
     }
 

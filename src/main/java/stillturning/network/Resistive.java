@@ -10,7 +10,7 @@ public record Resistive(double ohms) implements BranchLaw {
      * @throws IllegalArgumentException if {@code ohms} is not finite or below 1e-9
      */
     public Resistive {
-        Guard.ohms(ohms);
+        BranchChecks.ohms(ohms);
     }
 
     @Override

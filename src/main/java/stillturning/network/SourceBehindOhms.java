@@ -11,8 +11,8 @@ public record SourceBehindOhms(double volts, double ohms) implements BranchLaw {
      * @throws IllegalArgumentException if a value is not finite or too small
      */
     public SourceBehindOhms {
-        Guard.notNegative("volts", volts);
-        Guard.ohms(ohms);
+        BranchChecks.notNegative("volts", volts);
+        BranchChecks.ohms(ohms);
     }
 
     @Override

@@ -33,9 +33,9 @@ public record Storage(double volts, double ohms, Intake intake, double giveAmps)
          * @throws IllegalArgumentException if a value is not a number or too small
          */
         public Intake {
-            Guard.notNegative("acceptAmps", acceptAmps);
-            Guard.ohms(beyondOhms);
-            Guard.ohms(gassingOhms);
+            BranchChecks.notNegative("acceptAmps", acceptAmps);
+            BranchChecks.ohms(beyondOhms);
+            BranchChecks.ohms(gassingOhms);
             if (!(gassingVolts >= 0)) {
                 throw new IllegalArgumentException(
                         "gassingVolts " + gassingVolts + " is below 0 or no number");
@@ -47,8 +47,8 @@ public record Storage(double volts, double ohms, Intake intake, double giveAmps)
      * @throws IllegalArgumentException if a value is not a number or too small
      */
     public Storage {
-        Guard.notNegative("volts", volts);
-        Guard.ohms(ohms);
+        BranchChecks.notNegative("volts", volts);
+        BranchChecks.ohms(ohms);
         if (!(giveAmps >= 0)) {
             throw new IllegalArgumentException(
                     "giveAmps " + giveAmps + " is below 0 or no number; 0 gives nothing");

@@ -66,8 +66,8 @@ public final class Topology {
         }
         MinimumDegree order = new MinimumDegree(nets);
         for (int b = 0; b < from.length; b++) {
-            Guard.index("branch " + b + " starts at net", from[b], nets);
-            Guard.index("branch " + b + " ends at net", to[b], nets);
+            BranchChecks.index("branch " + b + " starts at net", from[b], nets);
+            BranchChecks.index("branch " + b + " ends at net", to[b], nets);
             order.join(from[b], to[b]);
         }
         int[] sequence = order.sequence();
@@ -98,8 +98,8 @@ public final class Topology {
      * @throws IllegalArgumentException if a net is not in the network
      */
     public boolean accommodates(int from, int to) {
-        Guard.index("net", from, nets);
-        Guard.index("net", to, nets);
+        BranchChecks.index("net", from, nets);
+        BranchChecks.index("net", to, nets);
         return from != to && slot(from, to) >= 0;
     }
 

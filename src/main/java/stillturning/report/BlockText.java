@@ -2,7 +2,7 @@ package stillturning.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillturning.report.Paint.Ink;
+import stillturning.report.TerminalColour.Ink;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
@@ -21,7 +21,7 @@ public final class BlockText {
     private BlockText() {}
 
     /** The lines of all blocks, an empty one between two that need it. */
-    public static List<String> lines(List<? extends Block> blocks, Paint paint) {
+    public static List<String> lines(List<? extends Block> blocks, TerminalColour paint) {
         List<String> lines = new ArrayList<>();
         for (Block block : blocks) {
             if (block instanceof Heading heading) {

@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Burdens;
 import stillturning.assess.Outcome;
-import stillturning.assess.Undisturbed;
+import stillturning.assess.NothingBroken;
 import stillturning.assess.Verdict;
 import stillturning.report.drawing.Diagram;
 import stillturning.report.drawing.OneLine;
@@ -21,7 +21,7 @@ import stillturning.report.page.Page.Fact;
 import stillturning.report.page.Page.FactGroup;
 import stillturning.report.page.Page.Link;
 import stillturning.report.page.Page.OutcomeList;
-import stillturning.story.Normal;
+import stillturning.story.NormalFlight;
 
 /** Each candidate on its own. */
 final class CandidateSheets {
@@ -35,10 +35,10 @@ final class CandidateSheets {
     }
 
     static List<CandidateSheet> of(Study study, List<Appraisal> appraisals, StoryChapters stories) {
-        CandidateSheets sheets = new CandidateSheets(study, stories);
+        CandidateSheets files = new CandidateSheets(study, stories);
         List<CandidateSheet> all = new ArrayList<>();
         for (int i = 0; i < appraisals.size(); i++) {
-            all.add(sheets.sheet(i, appraisals.get(i)));
+            all.add(files.sheet(i, appraisals.get(i)));
         }
         return all;
     }
@@ -60,7 +60,7 @@ final class CandidateSheets {
                 flight(appraisal.flight()),
                 beside(appraisal),
                 outcomes(number, appraisal),
-                Tolerance.table(appraisal.selectivity()));
+                ToleranceWords.table(appraisal.selectivity()));
     }
 
     /** The drawing's names start with the candidate's number, so that two drawings never clash. */
@@ -95,8 +95,8 @@ final class CandidateSheets {
         return Formats.mass(kilograms, UnitSystem.METRIC);
     }
 
-    private List<Fact> flight(Undisturbed flight) {
-        Normal normal = flight.normal();
+    private List<Fact> flight(NothingBroken flight) {
+        NormalFlight normal = flight.normal();
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("engine", normal.engineRuns() ? "runs" : "does not run"));
         facts.add(
@@ -117,7 +117,7 @@ final class CandidateSheets {
                         normal.cuesShowing().isEmpty()
                                 ? "none"
                                 : String.join(", ", normal.cuesShowing())));
-        List<String> findings = NothingWrong.findings(flight);
+        List<String> findings = NormalFlightTexts.findings(flight);
         facts.add(
                 new Fact(
                         "happens although nothing fails",
@@ -130,15 +130,15 @@ final class CandidateSheets {
                 List.of(
                         group(
                                 "Charging lost: how long the engine runs",
-                                Ending.of(appraisal.cases().lasting())),
-                        group("Starting on the ground", Beside.starts(appraisal)),
+                                StoryFacts.of(appraisal.cases().lasting())),
+                        group("Starting on the ground", OtherFindings.starts(appraisal)),
                         group(
                                 "One switch left wrong before flight",
-                                Beside.leftSwitches(appraisal)));
+                                OtherFindings.leftSwitches(appraisal)));
         return groups.stream().filter(group -> !group.facts().isEmpty()).toList();
     }
 
-    private static FactGroup group(String heading, List<Ending.Fact> facts) {
+    private static FactGroup group(String heading, List<StoryFacts.Fact> facts) {
         return new FactGroup(
                 heading, facts.stream().map(f -> new Fact(f.label(), f.value())).toList());
     }

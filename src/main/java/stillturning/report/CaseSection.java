@@ -56,9 +56,9 @@ final class CaseSection {
     private static List<Fact> facts(Verdict verdict) {
         List<Fact> facts = new ArrayList<>();
         CaseTexts.interrupted(verdict).ifPresent(i -> facts.add(new Fact("interrupted", i)));
-        String planned = Ending.endurance(verdict.planned());
-        String late = Ending.endurance(verdict.late());
-        String never = Ending.endurance(verdict.unaided());
+        String planned = StoryFacts.endurance(verdict.planned());
+        String late = StoryFacts.endurance(verdict.late());
+        String never = StoryFacts.endurance(verdict.unaided());
         if (planned.equals(late) && planned.equals(never)) {
             facts.add(new Fact("runs", planned));
         } else {

@@ -9,8 +9,8 @@ import stillturning.assess.CandidateCases;
 import stillturning.assess.CandidateCases.Case;
 import stillturning.assess.Verdict;
 import stillturning.quantity.Formats;
-import stillturning.report.Ending.Fact;
-import stillturning.report.Paint.Ink;
+import stillturning.report.StoryFacts.Fact;
+import stillturning.report.TerminalColour.Ink;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
 import stillturning.story.Story;
@@ -27,7 +27,7 @@ public final class CaseTexts {
     private CaseTexts() {}
 
     /** One candidate's table. */
-    public static List<String> table(CandidateCases of, Paint paint) {
+    public static List<String> table(CandidateCases of, TerminalColour paint) {
         TextTable table =
                 new TextTable(
                         List.of(
@@ -64,9 +64,9 @@ public final class CaseTexts {
                         OutcomeMark.of(verdict.outcome()).word(),
                         OutcomeMark.of(verdict.outcome()).ink()),
                 new Cell(interrupted(verdict).orElse(NONE)),
-                new Cell(Ending.endurance(verdict.planned())),
-                new Cell(Ending.endurance(verdict.late())),
-                new Cell(Ending.endurance(verdict.unaided())),
+                new Cell(StoryFacts.endurance(verdict.planned())),
+                new Cell(StoryFacts.endurance(verdict.late())),
+                new Cell(StoryFacts.endurance(verdict.unaided())),
                 new Cell(verdict.actBySeconds().map(Formats::lasting).orElse(NONE)));
     }
 

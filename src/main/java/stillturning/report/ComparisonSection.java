@@ -36,7 +36,7 @@ final class ComparisonSection {
     private ComparisonSection(Assessment assessment, RankingResult ranking) {
         this.assessment = assessment;
         this.ranking = ranking;
-        appraisals = InOrder.of(assessment);
+        appraisals = RankingOrder.of(assessment);
     }
 
     static Comparison of(Assessment assessment) {
@@ -77,7 +77,7 @@ final class ComparisonSection {
                 rows,
                 why,
                 shares(),
-                Robust.unseating(assessment, ranking),
+                LeaderFirmness.unseating(assessment, ranking),
                 unassessed);
     }
 
@@ -116,7 +116,7 @@ final class ComparisonSection {
     private Share share(Contribution contribution, Weight weight) {
         String currency = assessment.study().heading().currency();
         return new Share(
-                Shown.value(weight.criterion(), contribution.value(), currency),
+                ResultText.value(weight.criterion(), contribution.value(), currency),
                 "+" + Formats.fixed(contribution.points(), 3),
                 Formats.fixed(100 * contribution.worth(), 0));
     }
@@ -126,7 +126,7 @@ final class ComparisonSection {
         return new Shares(
                 IntStream.rangeClosed(1, all.size()).mapToObj(String::valueOf).toList(),
                 all.stream().map(this::shareRow).toList(),
-                Robust.method(ranking.robustness()));
+                LeaderFirmness.method(ranking.robustness()));
     }
 
     private ShareRow shareRow(RankShares shares) {

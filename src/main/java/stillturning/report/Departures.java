@@ -8,8 +8,8 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
-import stillturning.assess.Contrast;
-import stillturning.assess.Contrast.Shift;
+import stillturning.assess.CandidateDifferences;
+import stillturning.assess.CandidateDifferences.Shift;
 import stillturning.assess.Outcome;
 import stillturning.model.Study;
 import stillturning.parts.Load;
@@ -39,12 +39,12 @@ final class Departures {
                         b ->
                                 appraisals.stream()
                                         .filter(a -> !a.equals(b))
-                                        .map(a -> departure(Contrast.of(a, b)))
+                                        .map(a -> departure(CandidateDifferences.of(a, b)))
                                         .toList())
                 .orElse(List.of());
     }
 
-    private static Departure departure(Contrast contrast) {
+    private static Departure departure(CandidateDifferences contrast) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("parts added", named(contrast.added())));
         facts.add(new Fact("parts left out", named(contrast.leftOut())));
@@ -83,7 +83,7 @@ final class Departures {
     }
 
     /** Failures that both have and that reach the engine in one of them. */
-    private static String shifts(Contrast contrast, Predicate<Shift> wanted) {
+    private static String shifts(CandidateDifferences contrast, Predicate<Shift> wanted) {
         return counted(
                 contrast.shifts().stream()
                         .filter(s -> reachesEngine(s.worse()) && wanted.test(s))
@@ -98,7 +98,7 @@ final class Departures {
                         .toList());
     }
 
-    private static String added(Contrast contrast) {
+    private static String added(CandidateDifferences contrast) {
         return counted(
                 contrast.own().stream()
                         .filter(v -> reachesEngine(v.outcome()))

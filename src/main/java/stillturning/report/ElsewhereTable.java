@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import stillturning.assess.Assessment;
-import stillturning.assess.Elsewhere;
+import stillturning.assess.WorseInPhase;
 import stillturning.assess.Outcome;
 import stillturning.quantity.Formats;
-import stillturning.report.Paint.Ink;
+import stillturning.report.TerminalColour.Ink;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
 import stillturning.story.Moment;
@@ -18,9 +18,9 @@ import stillturning.story.Moment.Batteries;
 public final class ElsewhereTable {
 
     private final Assessment assessment;
-    private final List<Elsewhere> worse;
+    private final List<WorseInPhase> worse;
 
-    public ElsewhereTable(Assessment assessment, List<Elsewhere> worse) {
+    public ElsewhereTable(Assessment assessment, List<WorseInPhase> worse) {
         this.assessment = assessment;
         this.worse = List.copyOf(worse);
     }
@@ -39,7 +39,7 @@ public final class ElsewhereTable {
      *
      * @param mildest outcomes milder than this are only counted
      */
-    public List<String> lines(Outcome mildest, Paint paint) {
+    public List<String> lines(Outcome mildest, TerminalColour paint) {
         TextTable table =
                 new TextTable(
                         List.of(
@@ -51,7 +51,7 @@ public final class ElsewhereTable {
         String above = "";
         int shown = 0;
         Map<Outcome, Integer> milder = new TreeMap<>();
-        for (Elsewhere one : worse) {
+        for (WorseInPhase one : worse) {
             if (one.there().compareTo(mildest) > 0) {
                 milder.merge(one.there(), 1, Integer::sum);
                 continue;

@@ -41,7 +41,7 @@ public final class GuessTexts {
     }
 
     /** Those that matter as a table, gravest first. */
-    public List<String> table(Paint paint) {
+    public List<String> table(TerminalColour paint) {
         TextTable table =
                 new TextTable(
                         List.of(
@@ -52,7 +52,7 @@ public final class GuessTexts {
         for (Row row : rows()) {
             table.row(
                     List.of(
-                            new Cell(row.name() + ", " + row.source(), Paint.Ink.STRONG),
+                            new Cell(row.name() + ", " + row.source(), TerminalColour.Ink.STRONG),
                             new Cell(row.value()),
                             new Cell(row.ifLess()),
                             new Cell(row.ifMore())));
@@ -195,9 +195,9 @@ public final class GuessTexts {
 
     private static String endurance(Change.Endurance change) {
         return "endurance "
-                + Shown.seconds(change.toSeconds())
+                + ResultText.seconds(change.toSeconds())
                 + " instead of "
-                + Shown.seconds(change.fromSeconds());
+                + ResultText.seconds(change.fromSeconds());
     }
 
     private String title(String candidate) {

@@ -43,13 +43,13 @@ public final class HtmlPage {
     private final List<CandidateCases> cases;
     private final Optional<JointSection> together;
 
-    private HtmlPage(Assessment assessment, Sources sources, Enclosed enclosed) {
+    private HtmlPage(Assessment assessment, Sources sources, PageContents enclosed) {
         this.cases = enclosed.cases();
         this.sizes = enclosed.sizes();
         this.together = enclosed.together();
         this.assessment = assessment;
         this.study = assessment.study();
-        this.appraisals = InOrder.of(assessment);
+        this.appraisals = RankingOrder.of(assessment);
         this.sources = sources;
         this.guesses = enclosed.guesses().map(g -> new GuessTexts(assessment, g));
     }
@@ -60,11 +60,11 @@ public final class HtmlPage {
             Sources sources,
             Optional<Guesses> guesses,
             List<CandidateCases> cases) {
-        return of(assessment, sources, new Enclosed(guesses, cases, List.of(), Optional.empty()));
+        return of(assessment, sources, new PageContents(guesses, cases, List.of(), Optional.empty()));
     }
 
     /** The page; the same assessment, sources and enclosed, the same text. */
-    public static String of(Assessment assessment, Sources sources, Enclosed enclosed) {
+    public static String of(Assessment assessment, Sources sources, PageContents enclosed) {
         StringOutput output = new StringOutput();
         TemplateEngine.createPrecompiled(ContentType.Html)
                 .render("page.jte", new HtmlPage(assessment, sources, enclosed).page(), output);
@@ -97,7 +97,7 @@ public final class HtmlPage {
         facts.add(
                 new Fact(
                         "It stops when that is missing for",
-                        Telling.time(study.aircraft().engine().toleratedSeconds())));
+                        EventLines.time(study.aircraft().engine().toleratedSeconds())));
         facts.add(new Fact("Failures happen in", goals.failurePhase().name()));
         facts.add(
                 new Fact(
@@ -159,7 +159,7 @@ public final class HtmlPage {
                         a ->
                                 new Fact(
                                         a.candidate().title(),
-                                        String.join("; ", NothingWrong.findings(a.flight()))))
+                                        String.join("; ", NormalFlightTexts.findings(a.flight()))))
                 .toList();
     }
 

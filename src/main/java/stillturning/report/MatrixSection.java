@@ -106,7 +106,7 @@ final class MatrixSection {
         boolean limited = Double.isFinite(verdict.planned().engine().endurance().seconds());
         return new MatrixCell(
                 mark(verdict.outcome()),
-                limited ? Ending.endurance(verdict.planned()) : "",
+                limited ? StoryFacts.endurance(verdict.planned()) : "",
                 stories.anchor(candidate, verdict.failure().name()).orElse(""));
     }
 }

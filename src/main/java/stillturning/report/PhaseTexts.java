@@ -22,7 +22,7 @@ public final class PhaseTexts {
     private PhaseTexts() {}
 
     /** Row by row in the order of the flight. */
-    public static List<String> table(Study study, PhaseVerdicts of, Paint paint) {
+    public static List<String> table(Study study, PhaseVerdicts of, TerminalColour paint) {
         TextTable table =
                 new TextTable(
                         List.of(
@@ -44,9 +44,9 @@ public final class PhaseTexts {
                 new Cell(ElsewhereTable.when(one.moment())),
                 new Cell(Formats.duration(secondsLeft(study, one.moment()))),
                 new Cell(mark.word(), mark.ink()),
-                new Cell(Ending.endurance(verdict.planned())),
-                new Cell(Ending.endurance(verdict.late())),
-                new Cell(Ending.endurance(verdict.unaided())),
+                new Cell(StoryFacts.endurance(verdict.planned())),
+                new Cell(StoryFacts.endurance(verdict.late())),
+                new Cell(StoryFacts.endurance(verdict.unaided())),
                 new Cell(verdict.actBySeconds().map(Formats::lasting).orElse("-")));
     }
 

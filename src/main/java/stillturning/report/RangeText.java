@@ -42,13 +42,13 @@ public final class RangeText {
         Endurance high = range.quantiles().high();
         String shown =
                 low.equals(high)
-                        ? "the engine runs " + Shown.endurance(low) + " in nine samples of ten"
+                        ? "the engine runs " + ResultText.endurance(low) + " in nine samples of ten"
                         : "the engine runs "
-                                + Shown.endurance(low)
+                                + ResultText.endurance(low)
                                 + " to "
-                                + Shown.endurance(high)
+                                + ResultText.endurance(high)
                                 + " in nine samples of ten, half of them no longer than "
-                                + Shown.endurance(range.quantiles().median());
+                                + ResultText.endurance(range.quantiles().median());
         return shown
                 + " ("
                 + range.told()

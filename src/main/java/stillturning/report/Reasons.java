@@ -9,7 +9,7 @@ import stillturning.assess.Assessment;
 import stillturning.model.CriterionName;
 import stillturning.quantity.Formats;
 import stillturning.assess.ranking.Comparison;
-import stillturning.assess.ranking.Difference;
+import stillturning.assess.ranking.CriterionDifference;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
 
@@ -105,7 +105,7 @@ public final class Reasons {
     }
 
     /** The largest differences; those that a reader could not tell apart are left out. */
-    private String differences(List<Difference> differences) {
+    private String differences(List<CriterionDifference> differences) {
         List<String> named =
                 differences.stream()
                         .filter(d -> !value(d, d.value()).equals(value(d, d.referenceValue())))
@@ -115,7 +115,7 @@ public final class Reasons {
         return listed(named, "and");
     }
 
-    private String difference(Difference d) {
+    private String difference(CriterionDifference d) {
         return d.criterion()
                 + " ("
                 + value(d, d.value())
@@ -124,9 +124,9 @@ public final class Reasons {
                 + ")";
     }
 
-    private String value(Difference difference, double value) {
+    private String value(CriterionDifference difference, double value) {
         return criterion(difference.criterion())
-                .map(name -> Shown.value(name, value, currency()))
+                .map(name -> ResultText.value(name, value, currency()))
                 .orElse(Formats.significant(value, 3));
     }
 

@@ -10,7 +10,7 @@ import stillturning.report.page.SizeSection.Table;
 import stillturning.report.sizes.FindingWords;
 import stillturning.report.sizes.SizeTable;
 import stillturning.report.sizes.SizeTables;
-import stillturning.sizing.Finding;
+import stillturning.sizing.SizeFinding;
 import stillturning.sizing.Rule.Gravity;
 import stillturning.sizing.SizingReport;
 
@@ -36,7 +36,7 @@ final class SizeSheets {
                         .toList());
     }
 
-    private static Found found(SizingReport report, Finding f) {
+    private static Found found(SizingReport report, SizeFinding f) {
         Gravity gravity = f.rule().gravity();
         return new Found(
                 FindingWords.gravity(gravity),

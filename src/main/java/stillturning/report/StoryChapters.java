@@ -15,7 +15,7 @@ import stillturning.report.page.Page.EventRow;
 import stillturning.report.page.Page.Fact;
 import stillturning.report.page.Page.StoryChapter;
 import stillturning.report.page.Page.StorySheet;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 
 /**
  * The stories worth telling: of each candidate the operating cases, shorted buses, and whatever
@@ -53,15 +53,15 @@ final class StoryChapters {
         FailureRows.all(appraisal)
                 .filter(v -> told(appraisal, v))
                 .forEach(v -> courses.computeIfAbsent(course(v), c -> new ArrayList<>()).add(v));
-        List<StorySheet> sheets = new ArrayList<>();
+        List<StorySheet> files = new ArrayList<>();
         for (List<Verdict> alike : courses.values()) {
-            String anchor = "story-" + (candidate + 1) + "-" + (sheets.size() + 1);
+            String anchor = "story-" + (candidate + 1) + "-" + (files.size() + 1);
             alike.forEach(v -> anchors.put(new Key(candidate, v.failure().name()), anchor));
-            sheets.add(sheet(anchor, alike));
+            files.add(sheet(anchor, alike));
         }
         chapters.add(
                 new StoryChapter(
-                        appraisal.candidate().title(), "stories-" + (candidate + 1), sheets));
+                        appraisal.candidate().title(), "stories-" + (candidate + 1), files));
     }
 
     private static boolean told(Appraisal appraisal, Verdict verdict) {
@@ -85,7 +85,7 @@ final class StoryChapters {
     private static String course(Verdict verdict) {
         String events =
                 verdict.planned().happenings().stream()
-                        .filter(h -> h.kind() != Happening.Kind.FAILURE)
+                        .filter(h -> h.kind() != StoryEvent.Kind.FAILURE)
                         .map(h -> h.kind() + " " + h.part())
                         .sorted()
                         .collect(Collectors.joining("\n"));
@@ -101,16 +101,16 @@ final class StoryChapters {
                 first.failure().name(),
                 MatrixSection.mark(first.outcome()),
                 alike.stream().skip(1).map(v -> v.failure().name()).toList(),
-                Telling.of(first.planned()).stream().map(StoryChapters::row).toList(),
+                EventLines.of(first.planned()).stream().map(StoryChapters::row).toList(),
                 StoryPlot.svg(anchor.replace("story", "p"), title(first), first.planned()),
-                Ending.of(first).stream().map(f -> new Fact(f.label(), f.value())).toList());
+                StoryFacts.of(first).stream().map(f -> new Fact(f.label(), f.value())).toList());
     }
 
     private static String title(Verdict verdict) {
         return verdict.failure().name() + ", pilot " + verdict.planned().pilot().words();
     }
 
-    private static EventRow row(Telling.Line line) {
+    private static EventRow row(EventLines.Line line) {
         return new EventRow(
                 String.valueOf(line.number()),
                 line.time(),

@@ -12,10 +12,10 @@ import stillturning.report.drawing.Series.Sample;
 import stillturning.report.drawing.StateRow;
 import stillturning.report.drawing.StateRow.Fill;
 import stillturning.report.drawing.TimePlot;
-import stillturning.story.Bar;
-import stillturning.story.Bar.Doing;
-import stillturning.story.Happening;
-import stillturning.story.Happening.Kind;
+import stillturning.story.StateBar;
+import stillturning.story.StateBar.Doing;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Story;
 import stillturning.story.Trace;
 
@@ -46,7 +46,7 @@ public final class StoryPlot {
 
     private StoryPlot(Story story) {
         this.story = story;
-        double last = story.happenings().stream().mapToDouble(Happening::seconds).max().orElse(0);
+        double last = story.happenings().stream().mapToDouble(StoryEvent::seconds).max().orElse(0);
         double wanted = Math.max(SHORTEST_SECONDS, last * TAIL);
         until =
                 roundedUp(
@@ -93,7 +93,7 @@ public final class StoryPlot {
 
     private Plot plot(String id, String title) {
         List<EventMark> marks =
-                Telling.of(story).stream()
+                EventLines.of(story).stream()
                         .filter(line -> line.seconds() <= until)
                         .map(line -> new EventMark(line.number(), line.seconds()))
                         .toList();
@@ -124,7 +124,7 @@ public final class StoryPlot {
                         .filter(p -> p.seconds() <= until * 1.02)
                         .map(p -> new Sample(p.seconds(), p.value()))
                         .toList();
-        return Thinning.of(all, tolerance);
+        return SampleThinning.of(all, tolerance);
     }
 
     private static boolean moves(Series series) {
@@ -134,10 +134,10 @@ public final class StoryPlot {
     }
 
     /** The last state goes on to the end of the picture. */
-    private StateRow row(Bar bar) {
+    private StateRow row(StateBar bar) {
         List<StateRow.Span> spans = new ArrayList<>();
         for (int i = 0; i < bar.spans().size(); i++) {
-            Bar.Span span = bar.spans().get(i);
+            StateBar.Span span = bar.spans().get(i);
             double to = i + 1 < bar.spans().size() ? Math.min(span.toSeconds(), until) : until;
             if (span.fromSeconds() < to) {
                 Doing doing = switchedOff(bar, span) ? Doing.SWITCHED_OFF : span.doing();
@@ -157,7 +157,7 @@ public final class StoryPlot {
     }
 
     /** Whether a load stopped because somebody took its supply away on purpose. */
-    private boolean switchedOff(Bar bar, Bar.Span span) {
+    private boolean switchedOff(StateBar bar, StateBar.Span span) {
         return span.doing() == Doing.STOPPED
                 && story.of(Kind.LOAD_STOPS).stream()
                         .filter(h -> h.part().equals(bar.name()))
@@ -166,11 +166,11 @@ public final class StoryPlot {
                         .anyMatch(this::onPurpose);
     }
 
-    private Stream<Happening> cause(Happening of) {
+    private Stream<StoryEvent> cause(StoryEvent of) {
         return of.cause() < 0 ? Stream.empty() : Stream.of(story.happenings().get(of.cause()));
     }
 
-    private boolean onPurpose(Happening happening) {
+    private boolean onPurpose(StoryEvent happening) {
         return happening.kind() == Kind.PILOT
                 || (happening.kind() == Kind.FAILURE && story.failure().hits().isEmpty());
     }

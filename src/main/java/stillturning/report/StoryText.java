@@ -5,9 +5,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import stillturning.assess.Lasting;
+import stillturning.assess.SheddingEndurances;
 import stillturning.assess.Verdict;
-import stillturning.story.Happening.Kind;
+import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 
@@ -47,22 +47,22 @@ public final class StoryText {
      *
      * @param lasting what switching loads off is worth, if that was asked
      */
-    public static List<String> of(Verdict verdict, Pilot pilot, Optional<Lasting> lasting) {
+    public static List<String> of(Verdict verdict, Pilot pilot, Optional<SheddingEndurances> lasting) {
         List<String> lines = new ArrayList<>();
         lines.add(verdict.failure().name() + ", pilot " + pilot.words());
         lines.addAll(events(verdict.with(pilot)));
-        lines.addAll(facts(Ending.of(verdict, pilot)));
-        lasting.ifPresent(worth -> lines.addAll(facts(Ending.of(worth))));
+        lines.addAll(facts(StoryFacts.of(verdict, pilot)));
+        lasting.ifPresent(worth -> lines.addAll(facts(StoryFacts.of(worth))));
         return List.copyOf(lines);
     }
 
     private static List<String> events(Story story) {
-        List<Telling.Line> told = Telling.of(story);
+        List<EventLines.Line> told = EventLines.of(story);
         int times = told.stream().mapToInt(l -> l.time().length()).max().orElse(0);
         int numbers = String.valueOf(told.size()).length();
         List<String> lines = new ArrayList<>();
         int left = 0;
-        for (Telling.Line line : told) {
+        for (EventLines.Line line : told) {
             if (folded(line, told.size())) {
                 left++;
             } else {
@@ -78,7 +78,7 @@ public final class StoryText {
     }
 
     /** The event's number and that of its cause. */
-    private static String chain(Telling.Line line, int numbers) {
+    private static String chain(EventLines.Line line, int numbers) {
         String number = right(String.valueOf(line.number()), numbers);
         return line.because() > 0
                 ? number + " <- " + right(String.valueOf(line.because()), numbers)
@@ -86,7 +86,7 @@ public final class StoryText {
     }
 
     /** Of a long story only what matters most is told between its beginning and its end. */
-    private static boolean folded(Telling.Line line, int of) {
+    private static boolean folded(EventLines.Line line, int of) {
         return of > LONGEST
                 && line.number() > BEGINNING
                 && line.number() <= of - END
@@ -99,9 +99,9 @@ public final class StoryText {
         }
     }
 
-    private static List<String> facts(List<Ending.Fact> facts) {
+    private static List<String> facts(List<StoryFacts.Fact> facts) {
         List<String> lines = new ArrayList<>();
-        for (Ending.Fact fact : facts) {
+        for (StoryFacts.Fact fact : facts) {
             String label = fact.label() + ":";
             String head = "  " + label + " ".repeat(Math.max(1, LABEL - label.length())) + " ";
             lines.addAll(hung(head, fact.value()));

@@ -17,7 +17,7 @@ import stillturning.quantity.Formats;
 import stillturning.assess.ranking.RankShares;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
-import stillturning.report.Paint.Ink;
+import stillturning.report.TerminalColour.Ink;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
 
@@ -30,7 +30,7 @@ public final class TerminalTables {
     private TerminalTables() {}
 
     /** Candidates in order, each with its value by every criterion. */
-    public static List<String> ranking(Assessment assessment, Paint paint) {
+    public static List<String> ranking(Assessment assessment, TerminalColour paint) {
         List<Weight> weights = assessment.study().goals().weights();
         List<Column> columns = new ArrayList<>();
         columns.add(Column.numbers("rank", 4));
@@ -41,7 +41,7 @@ public final class TerminalTables {
         columns.add(Column.words("", 1));
         TextTable table = new TextTable(columns);
         String currency = assessment.study().heading().currency();
-        for (Appraisal appraisal : InOrder.of(assessment)) {
+        for (Appraisal appraisal : RankingOrder.of(assessment)) {
             assessment
                     .ranking()
                     .ifPresent(r -> table.row(rankingRow(appraisal, r, weights, currency)));
@@ -62,7 +62,7 @@ public final class TerminalTables {
         for (Weight weight : weights) {
             double value =
                     appraisal.measures().values().getOrDefault(weight.criterion(), Double.NaN);
-            cells.add(new Cell(Shown.value(weight.criterion(), value, currency)));
+            cells.add(new Cell(ResultText.value(weight.criterion(), value, currency)));
         }
         int missed = standing.missedGates().size();
         cells.add(new Cell(String.valueOf(missed), missed > 0 ? Ink.WARNING : Ink.GOOD));
@@ -96,7 +96,7 @@ public final class TerminalTables {
                             + "  "
                             + title);
         }
-        lines.addAll(Robust.unseating(assessment, ranking));
+        lines.addAll(LeaderFirmness.unseating(assessment, ranking));
     }
 
     private static String pad(String text, int width) {
@@ -104,7 +104,7 @@ public final class TerminalTables {
     }
 
     /** Hard requirements by candidate. */
-    public static List<String> requirements(Assessment assessment, Paint paint) {
+    public static List<String> requirements(Assessment assessment, TerminalColour paint) {
         TextTable table =
                 new TextTable(
                         List.of(
@@ -112,7 +112,7 @@ public final class TerminalTables {
                                 Column.words("", 6),
                                 Column.words("requirement", 34),
                                 Column.words("reason", 38)));
-        for (Appraisal appraisal : InOrder.of(assessment)) {
+        for (Appraisal appraisal : RankingOrder.of(assessment)) {
             String title = appraisal.candidate().title();
             for (RequirementMet met : appraisal.met()) {
                 table.row(
@@ -134,8 +134,8 @@ public final class TerminalTables {
      *
      * @param mildest failures that do nothing worse to any candidate are counted, not listed
      */
-    public static List<String> matrix(Assessment assessment, Outcome mildest, Paint paint) {
-        List<Appraisal> appraisals = InOrder.of(assessment);
+    public static List<String> matrix(Assessment assessment, Outcome mildest, TerminalColour paint) {
+        List<Appraisal> appraisals = RankingOrder.of(assessment);
         List<FailureRows.Row> rows = FailureRows.of(appraisals);
         List<Column> columns = new ArrayList<>();
         columns.add(Column.words("failure", NAME));

@@ -2,7 +2,7 @@ package stillturning.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillturning.report.Paint.Ink;
+import stillturning.report.TerminalColour.Ink;
 
 /**
  * A table for a terminal: columns aligned by spaces, cells broken between words where a column is
@@ -73,7 +73,7 @@ public final class TextTable {
     }
 
     /** The lines of the table, heads first; none ends in a space. */
-    public List<String> lines(Paint paint) {
+    public List<String> lines(TerminalColour paint) {
         int[] widths = widths();
         List<String> lines = new ArrayList<>();
         List<Cell> heads = columns.stream().map(c -> new Cell(c.head(), Ink.STRONG)).toList();
@@ -103,7 +103,7 @@ public final class TextTable {
         return widths;
     }
 
-    private void addRow(List<Cell> row, int[] widths, Paint paint, List<String> lines) {
+    private void addRow(List<Cell> row, int[] widths, TerminalColour paint, List<String> lines) {
         List<List<String>> broken = new ArrayList<>();
         for (int i = 0; i < widths.length; i++) {
             broken.add(broken(row.get(i).text(), widths[i]));

@@ -3,7 +3,7 @@ package stillturning.sizing;
 import stillturning.parts.Cable;
 
 /**
- * Current that a wire carries for ever, by the method of AC 43.13-1B: the current of a single wire
+ * Current that a wire carries continuously, by the method of AC 43.13-1B: the current of a single wire
  * in free air, times a factor for altitude, times one for the bundle.
  *
  * <p>The curves themselves could not be read. What stands here are smooth laws laid through the
@@ -50,7 +50,7 @@ final class Ampacity {
      * Where a wire lies.
      *
      * @param ambientCelsius temperature around it (°C)
-     * @param insulationCelsius what its insulation stands for ever (°C)
+     * @param insulationCelsius what its insulation withstands continuously (°C)
      * @param wires in its bundle, itself counted
      * @param loading share of the bundle's capacity that is used, 0 to 1
      */
@@ -65,7 +65,7 @@ final class Ampacity {
         }
     }
 
-    /** Current for ever (A); 0 where it is hotter than the insulation stands. */
+    /** continuous current (A); 0 where it is hotter than the insulation stands. */
     static double of(Cable cable, Place place) {
         return freeAirAmps(cable, place.kelvins())
                 * altitudeFactor(place.altitudeMetres)

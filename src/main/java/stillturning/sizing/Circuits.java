@@ -11,11 +11,11 @@ import stillturning.parts.Cable;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
 import stillturning.sizing.Ampacity.Place;
-import stillturning.sizing.Lines.Line;
+import stillturning.sizing.MetalLines.Line;
 import stillturning.sizing.WireSchedule.Circuit;
 import stillturning.sizing.WireSchedule.Drop;
 import stillturning.sizing.WireSchedule.Supply;
-import stillturning.story.timeline.Flow;
+import stillturning.story.timeline.SteadyState;
 
 /** What the wires of each load drop, warm, from bus to load and back. */
 final class Circuits {
@@ -120,7 +120,7 @@ final class Circuits {
     }
 
     /** Voltage across the part of a load that works (V). */
-    static double volts(Load load, Flow flow) {
+    static double volts(Load load, SteadyState flow) {
         Consumer work =
                 load.elements().stream()
                         .filter(e -> e.name().equals(Load.WORK))

@@ -11,7 +11,7 @@ import stillturning.parts.element.Control;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Installation.Nature;
 import stillturning.parts.Wire;
-import stillturning.sizing.Lines.Line;
+import stillturning.sizing.MetalLines.Line;
 
 /** Holds every contact against its rating. */
 final class ContactSizing {

@@ -31,8 +31,8 @@ import stillturning.sizing.LoadAnalysis.Watts;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.UntoldStory;
-import stillturning.story.timeline.Flow;
-import stillturning.story.timeline.Flows;
+import stillturning.story.timeline.SteadyState;
+import stillturning.story.timeline.SteadyStates;
 import stillturning.story.timeline.Timeline;
 
 /** Adds up what loads take and sources give, and follows the batteries through the flight. */
@@ -56,9 +56,9 @@ final class LoadSums {
         List<ChargeStep> steps = new ArrayList<>();
         Map<String, Double> charges = new HashMap<>();
         for (Phase phase : study.aircraft().phases()) {
-            Flows flows = new Flows(study, carrying(charges), phase);
+            SteadyStates flows = new SteadyStates(study, carrying(charges), phase);
             phases.add(balance(phase, flows.rest()));
-            Flow end = flows.atEnd();
+            SteadyState end = flows.atEnd();
             flows.rest().charges().forEach((b, c) -> steps.add(step(b, phase, c, end.charges())));
             charges.putAll(end.charges());
         }
@@ -75,8 +75,8 @@ final class LoadSums {
         return new ChargeStep(battery, phase.name(), start, end.getOrDefault(battery, start));
     }
 
-    private Balance balance(Phase phase, Flow average) throws UntoldStory {
-        Flow full = subject.survey().rest(phase);
+    private Balance balance(Phase phase, SteadyState average) throws UntoldStory {
+        SteadyState full = subject.survey().rest(phase);
         return new Balance(
                 phase,
                 sum(average, load -> load.averageAmps(phase.name())),
@@ -98,7 +98,7 @@ final class LoadSums {
                 timeline.tell(lost, Pilot.PLANNED).engine().endurance().seconds());
     }
 
-    private Sum sum(Flow flow, ToDoubleFunction<LoadNeed> nameplate) {
+    private Sum sum(SteadyState flow, ToDoubleFunction<LoadNeed> nameplate) {
         List<LoadNeed> fed =
                 study.aircraft().loads().stream()
                         .filter(l -> candidate.part(l.id()).isPresent())
@@ -155,7 +155,7 @@ final class LoadSums {
         Map<String, Taken> at = new LinkedHashMap<>();
         for (Phase phase : study.aircraft().phases()) {
             if (need.use().phases().contains(phase.name())) {
-                Flow flow = subject.survey().rest(phase);
+                SteadyState flow = subject.survey().rest(phase);
                 at.put(
                         phase.name(),
                         new Taken(

@@ -22,7 +22,7 @@ import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.sizing.WireSchedule.Drop;
 import stillturning.sizing.WireSchedule.Main;
-import stillturning.story.timeline.Flow;
+import stillturning.story.timeline.SteadyState;
 
 /** What the wires from each source to the buses next to it drop. */
 final class Mains {
@@ -49,7 +49,7 @@ final class Mains {
 
     /** An open contact carries nothing at all. */
     private boolean closed(Placed placed) {
-        Flow flow = subject.survey().rest(subject.study().goals().failurePhase());
+        SteadyState flow = subject.survey().rest(subject.study().goals().failurePhase());
         return !(placed.element() instanceof Contact)
                 || Math.abs(flow.amps(placed.part(), placed.element().name())) > LEAK_AMPS;
     }

@@ -18,12 +18,12 @@ import stillturning.parts.Alteration.Added;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
-import stillturning.sizing.Lines.Line;
+import stillturning.sizing.MetalLines.Line;
 import stillturning.sizing.ProtectorSize.Fault;
 import stillturning.sizing.ProtectorSize.Inrush;
 import stillturning.sizing.Subject.Rated;
 import stillturning.story.UntoldStory;
-import stillturning.story.timeline.Flows;
+import stillturning.story.timeline.SteadyStates;
 
 /** Holds every protector against what it carries, lets through and has to interrupt. */
 final class ProtectorSizing {
@@ -32,7 +32,7 @@ final class ProtectorSizing {
     private static final double BOLTED_OHMS = 0.001;
 
     private final Subject subject;
-    private final Flows full;
+    private final SteadyStates full;
 
     /**
      * @throws UntoldStory if the candidate has no steady state with its batteries full
@@ -40,7 +40,7 @@ final class ProtectorSizing {
     ProtectorSizing(Subject subject) throws UntoldStory {
         this.subject = subject;
         this.full =
-                new Flows(
+                new SteadyStates(
                         subject.study(),
                         Draws.with(subject.candidate(), b -> Draws.charged(b, 1)),
                         subject.study().goals().failurePhase());

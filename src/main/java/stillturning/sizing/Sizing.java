@@ -23,7 +23,7 @@ public final class Sizing {
      */
     public static SizingReport of(Study study, Candidate candidate, Installation installation)
             throws UntoldStory {
-        return of(study, candidate, installation, Reach.SINGLE_FAILURES);
+        return of(study, candidate, installation, SurveyDepth.SINGLE_FAILURES);
     }
 
     /**
@@ -33,7 +33,7 @@ public final class Sizing {
      * @throws UntoldStory if the candidate has no steady state in some phase with nothing wrong
      */
     public static SizingReport of(
-            Study study, Candidate candidate, Installation installation, Reach reach)
+            Study study, Candidate candidate, Installation installation, SurveyDepth reach)
             throws UntoldStory {
         return of(study, candidate, installation, reach, phase -> {});
     }
@@ -50,7 +50,7 @@ public final class Sizing {
             Study study,
             Candidate candidate,
             Installation installation,
-            Reach reach,
+            SurveyDepth reach,
             Consumer<String> progress)
             throws UntoldStory {
         Circuit circuit = candidate.circuit();
@@ -61,22 +61,22 @@ public final class Sizing {
                         candidate,
                         installation,
                         circuit,
-                        new Lines(candidate, circuit),
+                        new MetalLines(candidate, circuit),
                         survey);
         WireSchedule wires = new WireSizing(subject).schedule();
         Devices devices =
                 new Devices(new ProtectorSizing(subject).all(), new ContactSizing(subject).all());
         LoadAnalysis loads = new LoadSums(subject).analysis();
-        List<Cranking> cranking = new Starting(subject).all();
+        List<CrankingSupply> cranking = new Starting(subject).all();
         return new SizingReport(
                 candidate,
-                new Findings(subject).of(wires, devices, loads, cranking),
+                new SizeFindings(subject).of(wires, devices, loads, cranking),
                 loads,
                 wires,
                 devices,
                 cranking,
                 new Purchase(
-                        new Weighing(subject, wires.wires()).sheet(),
+                        new WeightSums(subject, wires.wires()).sheet(),
                         new Billing(subject, wires.wires()).rows()),
                 survey.untold());
     }

@@ -11,11 +11,11 @@ import stillturning.model.Candidate;
  */
 public record SizingReport(
         Candidate candidate,
-        List<Finding> findings,
+        List<SizeFinding> findings,
         LoadAnalysis loads,
         WireSchedule wires,
         Devices devices,
-        List<Cranking> cranking,
+        List<CrankingSupply> cranking,
         Purchase purchase,
         List<String> untold) {
 

@@ -2,8 +2,8 @@ package stillturning.sizing;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillturning.sizing.Cranking.Fed;
-import stillturning.story.Start;
+import stillturning.sizing.CrankingSupply.Fed;
+import stillturning.story.StartAttempt;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 
@@ -21,8 +21,8 @@ final class Starting {
      *
      * @throws UntoldStory if one of them cannot be computed
      */
-    List<Cranking> all() throws UntoldStory {
-        List<Cranking> all = new ArrayList<>();
+    List<CrankingSupply> all() throws UntoldStory {
+        List<CrankingSupply> all = new ArrayList<>();
         for (boolean hard : List.of(false, true)) {
             Timeline.start(subject.study(), subject.candidate(), hard)
                     .ifPresent(start -> all.add(cranking(start, hard)));
@@ -30,7 +30,7 @@ final class Starting {
         return all;
     }
 
-    private Cranking cranking(Start start, boolean hard) {
+    private CrankingSupply cranking(StartAttempt start, boolean hard) {
         List<Fed> loads = new ArrayList<>();
         start.lowestVolts()
                 .forEach(
@@ -48,6 +48,6 @@ final class Starting {
                                                                                 .minimumVolts(),
                                                                         start.resets()
                                                                                 .contains(load)))));
-        return new Cranking(start.conditions(), hard, start.runs(), start.starterAmps(), loads);
+        return new CrankingSupply(start.conditions(), hard, start.runs(), start.starterAmps(), loads);
     }
 }

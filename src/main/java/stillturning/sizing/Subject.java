@@ -20,7 +20,7 @@ import stillturning.parts.Fuse;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
 import stillturning.sizing.Ampacity.Place;
-import stillturning.sizing.Lines.Line;
+import stillturning.sizing.MetalLines.Line;
 import stillturning.sizing.ProtectorSize.Kind;
 
 /** The candidate that is sized, with what is known of it already. */
@@ -29,7 +29,7 @@ record Subject(
         Candidate candidate,
         Installation installation,
         Circuit circuit,
-        Lines lines,
+        MetalLines lines,
         Survey survey) {
 
     /** Thicker wires lie alone: published bundle currents change their basis here as well. */
@@ -69,8 +69,8 @@ record Subject(
         return study.aircraft().nominalVolts();
     }
 
-    Phases phases() {
-        return new Phases(study, candidate);
+    SizingPhases phases() {
+        return new SizingPhases(study, candidate);
     }
 
     /** Largest current of an element (A) while the engine runs, with nothing wrong. */

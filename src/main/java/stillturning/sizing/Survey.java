@@ -19,11 +19,11 @@ import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.parts.Alteration.Added;
 import stillturning.parts.Part;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
-import stillturning.story.timeline.Flow;
-import stillturning.story.timeline.Flows;
-import stillturning.story.timeline.Flows.Course;
+import stillturning.story.timeline.SteadyState;
+import stillturning.story.timeline.SteadyStates;
+import stillturning.story.timeline.SteadyStates.Course;
 
 /**
  * Largest current of every element, over the phases of the flight and over single failures, from
@@ -41,10 +41,10 @@ final class Survey {
     private final Map<String, Carried> worst = new HashMap<>();
     private final Map<String, Carried> faulty = new HashMap<>();
     private final Map<String, List<String>> openedTooLate = new HashMap<>();
-    private final Map<String, List<Happening>> chafes = new LinkedHashMap<>();
+    private final Map<String, List<StoryEvent>> chafes = new LinkedHashMap<>();
     private final List<String> untold = new ArrayList<>();
-    private final Map<String, Flow> rests = new LinkedHashMap<>();
-    private final Map<String, Flow> averages = new LinkedHashMap<>();
+    private final Map<String, SteadyState> rests = new LinkedHashMap<>();
+    private final Map<String, SteadyState> averages = new LinkedHashMap<>();
     private final Candidate candidate;
 
     private Survey(Candidate candidate) {
@@ -57,18 +57,18 @@ final class Survey {
      * @param progress told the name of each phase before it is looked at
      * @throws UntoldStory if the candidate has no steady state in some phase
      */
-    static Survey of(Study study, Candidate candidate, Reach reach, Consumer<String> progress)
+    static Survey of(Study study, Candidate candidate, SurveyDepth reach, Consumer<String> progress)
             throws UntoldStory {
         Survey survey = new Survey(candidate);
         Study full = Draws.full(study);
-        Phases phases = new Phases(study, candidate);
+        SizingPhases phases = new SizingPhases(study, candidate);
         for (Phase phase : study.aircraft().phases()) {
             progress.accept(phase.name());
-            Flows flows = new Flows(full, candidate, phase);
+            SteadyStates flows = new SteadyStates(full, candidate, phase);
             survey.rests.put(phase.name(), flows.rest());
-            survey.averages.put(phase.name(), new Flows(study, candidate, phase).rest());
+            survey.averages.put(phase.name(), new SteadyStates(study, candidate, phase).rest());
             survey.undisturbed(flows.rest(), phase);
-            if (reach == Reach.SINGLE_FAILURES) {
+            if (reach == SurveyDepth.SINGLE_FAILURES) {
                 boolean remembered = phase.equals(study.goals().failurePhase());
                 survey.failures(flows, phase, phases.starting(phase), remembered);
             }
@@ -76,7 +76,7 @@ final class Survey {
         return survey;
     }
 
-    private void undisturbed(Flow flow, Phase phase) {
+    private void undisturbed(SteadyState flow, Phase phase) {
         flow.amps()
                 .forEach(
                         (element, amps) -> {
@@ -89,7 +89,7 @@ final class Survey {
     private record Told(Failure failure, Optional<Course> course) {}
 
     /** Told in parallel, taken in order. */
-    private void failures(Flows flows, Phase phase, boolean starting, boolean remembered) {
+    private void failures(SteadyStates flows, Phase phase, boolean starting, boolean remembered) {
         List<Told> told =
                 FailureCatalogue.singlesOf(candidate).parallelStream()
                         .filter(f -> !starting || shorts(f).findAny().isPresent())
@@ -109,7 +109,7 @@ final class Survey {
         }
     }
 
-    private static Told tell(Flows flows, Failure failure) {
+    private static Told tell(SteadyStates flows, Failure failure) {
         try {
             return new Told(failure, Optional.of(flows.course(failure)));
         } catch (UntoldStory e) {
@@ -124,11 +124,11 @@ final class Survey {
         }
         List<String> opened =
                 course.happenings().stream()
-                        .filter(h -> h.kind() == Happening.Kind.PROTECTOR_OPENS)
-                        .map(Happening::part)
+                        .filter(h -> h.kind() == StoryEvent.Kind.PROTECTOR_OPENS)
+                        .map(StoryEvent::part)
                         .toList();
-        for (Happening happening : course.happenings()) {
-            if (happening.kind() == Happening.Kind.WIRE_OVERHEATS) {
+        for (StoryEvent happening : course.happenings()) {
+            if (happening.kind() == StoryEvent.Kind.WIRE_OVERHEATS) {
                 String part = happening.part();
                 double amps =
                         Math.max(
@@ -143,7 +143,7 @@ final class Survey {
     }
 
     /** While the engine is started, seconds long, only shorts count. */
-    private void look(Failure failure, Flow flow, Phase phase, boolean starting) {
+    private void look(Failure failure, SteadyState flow, Phase phase, boolean starting) {
         boolean shorted =
                 shorts(failure)
                         .anyMatch(
@@ -184,12 +184,12 @@ final class Survey {
     }
 
     /** What flows in a phase with nothing wrong, loads that run now and then at their average. */
-    Flow average(Phase phase) {
+    SteadyState average(Phase phase) {
         return requireNonNull(averages.get(phase.name()), phase.name());
     }
 
     /** What flows in a phase with nothing wrong, every load that may run running. */
-    Flow rest(Phase phase) {
+    SteadyState rest(Phase phase) {
         return requireNonNull(rests.get(phase.name()), phase.name());
     }
 
@@ -203,7 +203,7 @@ final class Survey {
         return worst.getOrDefault(part + "/" + element, Carried.NOTHING);
     }
 
-    /** Largest current that a short drives until the wire is too hot, or for ever. */
+    /** Largest current that a short drives until the wire is too hot, or without end. */
     Carried faulty(String part, String element) {
         return faulty.getOrDefault(part + "/" + element, Carried.NOTHING);
     }
@@ -214,7 +214,7 @@ final class Survey {
     }
 
     /** What happens when this fails in the phase in which the study lets things fail. */
-    List<Happening> happenings(String failure) {
+    List<StoryEvent> happenings(String failure) {
         return chafes.getOrDefault(failure, List.of());
     }
 

@@ -50,11 +50,11 @@ public record WireSize(
     /**
      * What a wire can carry where it lies.
      *
-     * @param amps current for ever (A)
+     * @param amps continuous current (A)
      * @param harnessAmps published current in a full harness at 60 000 ft (A), 150 °C insulation
      * @param conductorCelsius temperature of its conductor at its worst current (°C)
      * @param ambientCelsius temperature around it (°C)
-     * @param insulationCelsius what its insulation stands for ever (°C)
+     * @param insulationCelsius what its insulation withstands continuously (°C)
      * @param bundleWires wires in its bundle, itself counted
      */
     public record Capability(

@@ -9,13 +9,13 @@ import stillturning.parts.Cable;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
 import stillturning.sizing.Ampacity.Place;
-import stillturning.sizing.Lines.Line;
+import stillturning.sizing.MetalLines.Line;
 import stillturning.sizing.Subject.Rated;
 import stillturning.sizing.WireSchedule.Circuit;
 import stillturning.sizing.WireSchedule.Main;
 import stillturning.sizing.WireSize.Capability;
 import stillturning.sizing.WireSize.Guard;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 
 /** Holds every wire against what it carries, what protects it, and what it may drop. */
 final class WireSizing {
@@ -104,8 +104,8 @@ final class WireSizing {
         }
         List<String> parts =
                 subject.survey().happenings(wire.id() + ": chafed to ground").stream()
-                        .filter(h -> h.kind() == Happening.Kind.PROTECTOR_OPENS)
-                        .map(Happening::part)
+                        .filter(h -> h.kind() == StoryEvent.Kind.PROTECTOR_OPENS)
+                        .map(StoryEvent::part)
                         .toList();
         return subject.circuit().placed().stream()
                 .filter(p -> parts.contains(p.part()))

@@ -25,7 +25,7 @@ public record Moment(String phase, Span span, Batteries batteries) {
         TIRED
     }
 
-    /** A failure in this phase, which then lasts for ever. */
+    /** A failure in this phase, which then goes on without end. */
     public static Moment heldIn(String phase) {
         return new Moment(phase, Span.HELD, Batteries.AS_STATED);
     }

@@ -17,7 +17,7 @@ public record Story(
         Failure failure,
         Moment moment,
         Setting setting,
-        List<Happening> happenings,
+        List<StoryEvent> happenings,
         EngineFate engine,
         Aftermath aftermath,
         Measured measured,
@@ -36,7 +36,7 @@ public record Story(
      * @param balance where the energy came from and where it went
      */
     public record Measured(
-            List<Contest> contests, List<Trace> traces, List<Bar> bars, Balance balance) {
+            List<TripContest> contests, List<Trace> traces, List<StateBar> bars, Balance balance) {
         public Measured {
             contests = List.copyOf(contests);
             traces = List.copyOf(traces);
@@ -45,7 +45,7 @@ public record Story(
     }
 
     /** What gave way by too much current, and what might have instead. */
-    public List<Contest> contests() {
+    public List<TripContest> contests() {
         return measured.contests;
     }
 
@@ -55,7 +55,7 @@ public record Story(
     }
 
     /** What the engine and each load of its logic were doing, the engine first. */
-    public List<Bar> bars() {
+    public List<StateBar> bars() {
         return measured.bars;
     }
 
@@ -108,7 +108,7 @@ public record Story(
     }
 
     /** Events of one kind. */
-    public List<Happening> of(Happening.Kind kind) {
+    public List<StoryEvent> of(StoryEvent.Kind kind) {
         return happenings.stream().filter(h -> h.kind() == kind).toList();
     }
 }

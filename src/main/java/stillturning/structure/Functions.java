@@ -27,13 +27,13 @@ final class Functions {
     private final List<EngineLogic> functions;
     private final WayGraph graph;
     private final Separator separator;
-    private final Sayings sayings;
+    private final FindingTexts sayings;
 
     Functions(Wiring wiring, Survival survival, List<LoadEnds> loads, EngineLogic logic) {
         this.wiring = wiring;
         this.survival = survival;
         this.loads = loads;
-        this.sayings = new Sayings(wiring, survival, loads);
+        this.sayings = new FindingTexts(wiring, survival, loads);
         this.functions = in(logic);
         this.graph =
                 new WayGraph(

@@ -34,7 +34,7 @@ final class PlaceWords {
                         + doing(place)
                         + aside(place)
                         + ": "
-                        + Sayings.list(List.copyOf(parts));
+                        + FindingTexts.list(List.copyOf(parts));
         return words
                 + (found.neitherElsewhere() ? "; neither has another way" : "")
                 + (found.necessary() ? "; both have an end there" : "")
@@ -53,13 +53,13 @@ final class PlaceWords {
                 + place.name()
                 + aside(place)
                 + (endsThere ? ": " : " although neither of its ends is there: ")
-                + Sayings.list(strand.parts())
+                + FindingTexts.list(strand.parts())
                 + "; "
                 + PRACTICE;
     }
 
     private static String who(Strand one, Strand other, int inputs) {
-        boolean returns = one.terminal().equals(Strands.RETURN);
+        boolean returns = one.terminal().equals(FeedPaths.RETURN);
         if (returns) {
             return "the returns of " + one.load() + " and " + other.load();
         }

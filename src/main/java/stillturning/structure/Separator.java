@@ -16,11 +16,11 @@ import java.util.Set;
 final class Separator {
 
     private final PartGraph graph;
-    private final Flow flow;
+    private final MaxFlow flow;
 
     Separator(PartGraph graph) {
         this.graph = graph;
-        this.flow = new Flow(graph);
+        this.flow = new MaxFlow(graph);
     }
 
     Separation between(int from, int to) {
@@ -36,7 +36,7 @@ final class Separator {
             List<List<Integer>> only = List.of(graph.partsOn(way.get()));
             return new Separation(only, shared.subList(0, 1), shared, true);
         }
-        Flow.Found found = flow.between(from, to);
+        MaxFlow.Found found = flow.between(from, to);
         List<Integer> cut = List.copyOf(found.cut());
         return areIndependent(found.ways())
                 ? new Separation(

@@ -107,6 +107,6 @@ public record SharedPlaces(List<SharedPlace> shared, List<HotFeed> hotSide) {
      *     wire without a route is in its own zone only
      */
     public static SharedPlaces of(Aircraft aircraft, Candidate candidate, Odds odds) {
-        return new Meetings(aircraft, candidate, odds).found();
+        return new SharedPlaceSearch(aircraft, candidate, odds).found();
     }
 }

@@ -36,9 +36,9 @@ public final class Structure {
     private final EngineLogic logic;
     private final List<LoadEnds> loads;
     private final Outcome intact;
-    private final Sayings sayings;
+    private final FindingTexts sayings;
 
-    private Structure(Aircraft aircraft, Candidate candidate, Set<Leniency> lenient) {
+    private Structure(Aircraft aircraft, Candidate candidate, Set<Relaxation> lenient) {
         wiring = new Wiring(candidate, lenient);
         survival = new Survival(wiring);
         logic = aircraft.engine().logic();
@@ -48,7 +48,7 @@ public final class Structure {
                         .flatMap(Optional::stream)
                         .toList();
         intact = survival.without(Survival.NOTHING_GONE);
-        sayings = new Sayings(wiring, survival, loads);
+        sayings = new FindingTexts(wiring, survival, loads);
     }
 
     /** What the candidate's shape alone says about the engine's needs. */
@@ -77,7 +77,7 @@ public final class Structure {
      * @throws IllegalArgumentException if the candidate has no such part
      */
     public static Removal without(
-            Aircraft aircraft, Candidate candidate, Optional<String> part, Set<Leniency> lenient) {
+            Aircraft aircraft, Candidate candidate, Optional<String> part, Set<Relaxation> lenient) {
         Structure structure = new Structure(aircraft, candidate, lenient);
         OptionalInt gone = OptionalInt.empty();
         if (part.isPresent()) {

@@ -104,7 +104,7 @@ final class Survival {
     /** How the levers can stand so that what holds without these parts is enough, if they can. */
     Optional<Standing> standing(BitSet gone, Predicate<Outcome> isEnough) {
         Outcome best = without(gone);
-        Stands stands = new Stands(wiring.stands);
+        LeverCombinations stands = new LeverCombinations(wiring.stands);
         if (!isEnough.test(best) || stands.areOne()) {
             return Optional.of(new Standing(best, stands.at())).filter(s -> isEnough.test(best));
         }
@@ -135,7 +135,7 @@ final class Survival {
      * @param needs what is fed in the outcome
      */
     BitSet partsBehind(Collection<Integer> needs, Outcome outcome) {
-        return new Behind(wiring, this, outcome).all(needs);
+        return new SupplyTrace(wiring, this, outcome).all(needs);
     }
 
     private Outcome without(BitSet gone, long[] stands) {

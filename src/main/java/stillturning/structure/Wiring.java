@@ -74,7 +74,7 @@ final class Wiring {
     /** How many useful positions the lever of each part has, 1 for most. */
     final int[] stands;
 
-    private final Set<Leniency> lenient;
+    private final Set<Relaxation> lenient;
     private final Levers levers;
     private final Map<Integer, List<Integer>> barsOn = new HashMap<>();
     private final int[] barNets;
@@ -82,7 +82,7 @@ final class Wiring {
     private final Map<String, Integer> needIndex = new HashMap<>();
     private final List<List<Stand>> closedAt = new ArrayList<>();
 
-    Wiring(Candidate candidate, Set<Leniency> lenient) {
+    Wiring(Candidate candidate, Set<Relaxation> lenient) {
         this.lenient = Set.copyOf(lenient);
         circuit = candidate.circuit();
         parts = candidate.parts();
@@ -101,7 +101,7 @@ final class Wiring {
         }
         circuit.placed().forEach(this::addNeed);
         circuit.placed().forEach(this::addLine);
-        if (lenient.contains(Leniency.THROUGH_LOADS_AND_SOURCES)) {
+        if (lenient.contains(Relaxation.THROUGH_LOADS_AND_SOURCES)) {
             circuit.placed().forEach(this::addSneakPath);
         }
     }
@@ -244,7 +244,7 @@ final class Wiring {
     }
 
     private boolean isCommanded(String part, Channel channel) {
-        if (channel.closedByDefault() && lenient.contains(Leniency.FALLING_INTO_DEFAULTS)) {
+        if (channel.closedByDefault() && lenient.contains(Relaxation.FALLING_INTO_DEFAULTS)) {
             return true;
         }
         return leverOf(part, channel)

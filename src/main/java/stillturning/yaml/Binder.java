@@ -11,7 +11,7 @@ import java.util.Optional;
 /**
  * Reads documents into records. A component is a {@link String}, a {@code boolean} (written {@code
  * yes} or {@code no}), an {@code int} or {@code long}, a {@code double} with {@link Bounds}, an
- * enum, a {@link stillturning.quantity.Quantity} or {@link Given} with {@link Unit}, a {@link
+ * enum, a {@link stillturning.quantity.Quantity} or {@link Given} with {@link OfDimension}, a {@link
  * stillturning.quantity.WireGauge} or {@link GivenGauge}, a record, a sealed interface of records
  * with {@link Discriminator}, a type with a {@link TextForm}, or a {@link List}, a {@code
  * Map<String, ...>} or an {@link Optional} of these. Every component must be written unless it is
@@ -21,29 +21,29 @@ import java.util.Optional;
  */
 public final class Binder {
 
-    private final Map<Class<?>, Notation> forms;
+    private final Map<Class<?>, TextNotation> forms;
 
     /** A binder that knows no text forms yet. */
     public Binder() {
         this(Map.of());
     }
 
-    private Binder(Map<Class<?>, Notation> forms) {
+    private Binder(Map<Class<?>, TextNotation> forms) {
         this.forms = Collections.unmodifiableMap(forms);
     }
 
     /** The same binder, which also reads a type from text. */
     public <T> Binder with(Class<T> type, TextForm<T> form) {
-        return with(type, new Notation(form, Optional.empty()));
+        return with(type, new TextNotation(form, Optional.empty()));
     }
 
     /** The same binder, which reads a type from text and from nothing else. */
     public <T> Binder with(Class<T> type, TextForm<T> form, String example) {
-        return with(type, new Notation(form, Optional.of(example)));
+        return with(type, new TextNotation(form, Optional.of(example)));
     }
 
-    private Binder with(Class<?> type, Notation notation) {
-        Map<Class<?>, Notation> more = new LinkedHashMap<>(forms);
+    private Binder with(Class<?> type, TextNotation notation) {
+        Map<Class<?>, TextNotation> more = new LinkedHashMap<>(forms);
         more.put(type, notation);
         return new Binder(more);
     }
@@ -58,7 +58,7 @@ public final class Binder {
      *
      * @throws IllegalArgumentException if the type is none that can be bound
      */
-    public <T> Bound<T> bind(YamlDocument document, Class<T> type) {
+    public <T> BindResult<T> bind(YamlDocument document, Class<T> type) {
         Binding binding = new Binding(document.places());
         Shape shape = new Shapes(forms).of(type);
         Optional<T> value =
@@ -67,18 +67,18 @@ public final class Binder {
         problems.addAll(binding.problems());
         Collections.sort(problems);
         if (problems.isEmpty()) {
-            return new Bound<>(value, value, problems, document.places());
+            return new BindResult<>(value, value, problems, document.places());
         }
-        Places places = new Places(document.file(), document.text(), document.asFarAsRead());
+        DocumentPlaces places = new DocumentPlaces(document.file(), document.text(), document.asFarAsRead());
         Binding lenient = Binding.lenient(places);
         Optional<T> part =
                 document.asFarAsRead()
                         .flatMap(tree -> shape.bind(tree, "", lenient))
                         .map(type::cast);
-        return new Bound<>(Optional.empty(), part, problems, places);
+        return new BindResult<>(Optional.empty(), part, problems, places);
     }
 
-    Map<Class<?>, Notation> forms() {
+    Map<Class<?>, TextNotation> forms() {
         return forms;
     }
 }

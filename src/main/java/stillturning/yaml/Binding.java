@@ -7,21 +7,21 @@ import java.util.Optional;
 /** One run over one document: collects what is wrong. */
 final class Binding {
 
-    private final Places places;
+    private final DocumentPlaces places;
     private final boolean strict;
     private final List<Problem> problems = new ArrayList<>();
 
-    Binding(Places places) {
+    Binding(DocumentPlaces places) {
         this(places, true);
     }
 
-    private Binding(Places places, boolean strict) {
+    private Binding(DocumentPlaces places, boolean strict) {
         this.places = places;
         this.strict = strict;
     }
 
     /** A run over a half-written document: what cannot be read is left out. */
-    static Binding lenient(Places places) {
+    static Binding lenient(DocumentPlaces places) {
         return new Binding(places, false);
     }
 

@@ -20,14 +20,14 @@ record ChoiceShape(Map<String, Object> words) implements Shape {
                     Spelling.didYouMean(text, words.keySet())
                             + "write one of "
                             + String.join(", ", words.keySet());
-            binding.report(tree, path, "\"" + Shown.of(text) + "\" is none of the choices", right);
+            binding.report(tree, path, "\"" + Excerpt.of(text) + "\" is none of the choices", right);
         }
         return chosen;
     }
 
     @Override
-    public Input input() {
-        return new Input.Choice(List.copyOf(words.keySet()));
+    public FieldInput input() {
+        return new FieldInput.Choice(List.copyOf(words.keySet()));
     }
 
     @Override
@@ -37,6 +37,6 @@ record ChoiceShape(Map<String, Object> words) implements Shape {
 
     @Override
     public Map<String, Object> schema(SchemaDefinitions definitions) {
-        return Json.object("enum", List.copyOf(words.keySet()));
+        return SchemaJson.object("enum", List.copyOf(words.keySet()));
     }
 }

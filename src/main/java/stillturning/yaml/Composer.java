@@ -198,7 +198,7 @@ final class Composer {
         try {
             Event event = events.next();
             while (!cutOff && event.getEventId() != Event.ID.SequenceEnd) {
-                items.add(tree(event, Places.item(path, items.size()), depth + 1));
+                items.add(tree(event, DocumentPlaces.item(path, items.size()), depth + 1));
                 event = cutOff ? event : events.next();
             }
             whole = upTo(span, event);
@@ -216,7 +216,7 @@ final class Composer {
             Event event = events.next();
             while (!cutOff && event.getEventId() != Event.ID.MappingEnd) {
                 Tree.Leaf key = key(event, path, depth);
-                String at = Places.under(path, key.text());
+                String at = DocumentPlaces.under(path, key.text());
                 Tree value = tree(events.next(), at, depth + 1);
                 Span before = seen.putIfAbsent(key.text(), key.span());
                 if (before == null) {
@@ -238,7 +238,7 @@ final class Composer {
         report(
                 key.span(),
                 path,
-                "\"" + Shown.of(key.text()) + "\" is already written in " + places,
+                "\"" + Excerpt.of(key.text()) + "\" is already written in " + places,
                 "keep one of the two");
     }
 

@@ -13,7 +13,7 @@ final class Editor {
     private record Plan(Splice splice, Tree at, YamlValue becomes) {}
 
     private final YamlDocument document;
-    private final Places places;
+    private final DocumentPlaces places;
     private final Splicing splicing;
 
     Editor(YamlDocument document) {

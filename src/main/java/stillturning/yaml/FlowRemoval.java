@@ -5,11 +5,11 @@ package stillturning.yaml;
  */
 final class FlowRemoval {
 
-    private final Lines lines;
+    private final LineIndex lines;
     private final Tree parent;
     private final int position;
 
-    FlowRemoval(Lines lines, Tree parent, int position) {
+    FlowRemoval(LineIndex lines, Tree parent, int position) {
         this.lines = lines;
         this.parent = parent;
         this.position = position;

@@ -10,7 +10,7 @@ import stillturning.quantity.UnitSystem;
 public final class FormField {
 
     /** What is known of a field beyond its shape: the names it may hold, what holds without it. */
-    private record Aside(Optional<Input.Name> name, Optional<String> otherwise) {}
+    private record Aside(Optional<FieldInput.Name> name, Optional<String> otherwise) {}
 
     private final FieldShape field;
     private final String path;
@@ -36,7 +36,7 @@ public final class FormField {
 
     /** The same field, where a text must be the name of something that is there. */
     public FormField naming(String what, List<String> names) {
-        Input.Name name = new Input.Name(what, names);
+        FieldInput.Name name = new FieldInput.Name(what, names);
         return new FormField(field, path, written, new Aside(Optional.of(name), aside.otherwise));
     }
 
@@ -80,13 +80,13 @@ public final class FormField {
     }
 
     /** How a person may be asked for it. */
-    public Input input() {
-        Input input = field.shape().input();
+    public FieldInput input() {
+        FieldInput input = field.shape().input();
         if (aside.name.isEmpty()) {
             return input;
         }
-        return input instanceof Input.Several several
-                ? new Input.Several(aside.name.get(), several.separator())
+        return input instanceof FieldInput.Several several
+                ? new FieldInput.Several(aside.name.get(), several.separator())
                 : aside.name.get();
     }
 
@@ -164,7 +164,7 @@ public final class FormField {
         String bare = text.strip();
         int cut = text.codePointCount(0, text.indexOf(bare));
         Tree tree = field.shape().tree(bare);
-        Binding binding = new Binding(new Places(Path.of("form"), bare, Optional.of(tree)));
+        Binding binding = new Binding(new DocumentPlaces(Path.of("form"), bare, Optional.of(tree)));
         Optional<?> bound = field.shape().bind(tree, path, binding);
         if (bound.isEmpty()) {
             Problem first = binding.problems().get(0);
@@ -178,7 +178,7 @@ public final class FormField {
             return Optional.empty();
         }
         List<Tree> all = tree instanceof Tree.Items items ? items.items() : List.of(tree);
-        Input.Name name = aside.name.get();
+        FieldInput.Name name = aside.name.get();
         return all.stream()
                 .map(Tree.Leaf.class::cast)
                 .filter(leaf -> !name.names().contains(leaf.text()))

@@ -35,7 +35,7 @@ public final class Forms {
         String path = "";
         for (String key : keys) {
             boolean item = step.filter(s -> s.shape instanceof ListShape).isPresent();
-            path = item ? path + "[" + key + "]" : Places.under(path, key);
+            path = item ? path + "[" + key + "]" : DocumentPlaces.under(path, key);
             step = step.flatMap(s -> down(s, key));
         }
         String at = path;
@@ -116,7 +116,7 @@ public final class Forms {
         List<FormField> fields = new ArrayList<>();
         for (FieldShape field : shapes.fieldsOf(record.type())) {
             Optional<Tree> written = step.tree.flatMap(t -> child(t, field.key()));
-            fields.add(new FormField(field, Places.under(path, field.key()), written));
+            fields.add(new FormField(field, DocumentPlaces.under(path, field.key()), written));
         }
         return fields;
     }
@@ -129,7 +129,7 @@ public final class Forms {
                 fields.add(
                         new FormField(
                                 chosen(name, map.value()),
-                                Places.under(path, name),
+                                DocumentPlaces.under(path, name),
                                 Optional.of(entry.value())));
             }
         }
@@ -144,11 +144,11 @@ public final class Forms {
                 fields.add(
                         new FormField(
                                 chosen("", list.item()),
-                                Places.item(path, i),
+                                DocumentPlaces.item(path, i),
                                 Optional.of(written.items().get(i))));
             }
         }
-        String next = Places.item(path, fields.size());
+        String next = DocumentPlaces.item(path, fields.size());
         FormField more = new FormField(chosen("", list.item()), next, Optional.empty());
         return new Form(path, "", Optional.empty(), fields, Optional.of(more));
     }

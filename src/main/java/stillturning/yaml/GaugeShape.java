@@ -31,8 +31,8 @@ record GaugeShape(boolean withOrigin) implements Shape {
     }
 
     @Override
-    public Input input() {
-        return new Input.Gauge();
+    public FieldInput input() {
+        return new FieldInput.Gauge();
     }
 
     @Override
@@ -43,7 +43,7 @@ record GaugeShape(boolean withOrigin) implements Shape {
     @Override
     public Map<String, Object> schema(SchemaDefinitions definitions) {
         String origin = withOrigin ? Source.pattern() : "";
-        return Json.object(
+        return SchemaJson.object(
                 "type", "string", "pattern", "^(" + WireGauge.PATTERN + ")" + origin + "$");
     }
 }

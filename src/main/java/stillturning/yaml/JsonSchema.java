@@ -17,9 +17,9 @@ public final class JsonSchema {
         SchemaDefinitions definitions = new SchemaDefinitions();
         Map<String, Object> top = new Shapes(binder.forms()).of(root).schema(definitions);
         Map<String, Object> schema =
-                Json.object("$schema", "https://json-schema.org/draft/2020-12/schema");
+                SchemaJson.object("$schema", "https://json-schema.org/draft/2020-12/schema");
         schema.putAll(top);
         schema.put("$defs", definitions.all());
-        return Json.print(schema);
+        return SchemaJson.print(schema);
     }
 }

@@ -17,16 +17,16 @@ record ListShape(Shape item) implements Shape {
         }
         List<Object> bound = new ArrayList<>();
         for (int i = 0; i < list.items().size(); i++) {
-            item.bind(list.items().get(i), Places.item(path, i), binding).ifPresent(bound::add);
+            item.bind(list.items().get(i), DocumentPlaces.item(path, i), binding).ifPresent(bound::add);
         }
         return Optional.of(List.copyOf(bound))
                 .filter(all -> all.size() == list.items().size() || !binding.isStrict());
     }
 
     @Override
-    public Input input() {
-        Input each = item.input();
-        return each instanceof Input.Group ? each : new Input.Several(each, separator());
+    public FieldInput input() {
+        FieldInput each = item.input();
+        return each instanceof FieldInput.Group ? each : new FieldInput.Several(each, separator());
     }
 
     @Override
@@ -67,6 +67,6 @@ record ListShape(Shape item) implements Shape {
 
     @Override
     public Map<String, Object> schema(SchemaDefinitions definitions) {
-        return Json.object("type", "array", "items", item.schema(definitions));
+        return SchemaJson.object("type", "array", "items", item.schema(definitions));
     }
 }

@@ -23,7 +23,7 @@ record MapShape(Shape value) implements Shape {
         Map<String, Object> bound = new LinkedHashMap<>();
         for (Tree.Entry entry : fields.entries()) {
             String name = entry.key().text();
-            String at = Places.under(path, name);
+            String at = DocumentPlaces.under(path, name);
             boolean named = isName(entry.key(), at, binding);
             value.bind(entry.value(), at, binding)
                     .filter(v -> named)
@@ -41,18 +41,18 @@ record MapShape(Shape value) implements Shape {
                 FOREIGN.matcher(key.text().toLowerCase(Locale.ROOT))
                         .replaceAll("-")
                         .replaceAll("^[-.]+|-+$", "");
-        String meant = proper.isEmpty() ? "" : "did you mean \"" + Shown.of(proper) + "\"? ";
+        String meant = proper.isEmpty() ? "" : "did you mean \"" + Excerpt.of(proper) + "\"? ";
         binding.report(
                 key,
                 path,
-                "\"" + Shown.of(key.text()) + "\" cannot be a name",
+                "\"" + Excerpt.of(key.text()) + "\" cannot be a name",
                 meant + "use lower case letters, digits and hyphens");
         return false;
     }
 
     @Override
-    public Input input() {
-        return new Input.Group();
+    public FieldInput input() {
+        return new FieldInput.Group();
     }
 
     @Override
@@ -72,9 +72,9 @@ record MapShape(Shape value) implements Shape {
 
     @Override
     public Map<String, Object> schema(SchemaDefinitions definitions) {
-        return Json.object(
+        return SchemaJson.object(
                 "type", "object",
-                "propertyNames", Json.object("pattern", "^" + NAME + "$"),
+                "propertyNames", SchemaJson.object("pattern", "^" + NAME + "$"),
                 "additionalProperties", value.schema(definitions));
     }
 }

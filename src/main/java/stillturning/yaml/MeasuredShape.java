@@ -22,7 +22,7 @@ record MeasuredShape(
         boolean withOrigin)
         implements Shape {
 
-    static MeasuredShape of(Unit unit, boolean withOrigin) {
+    static MeasuredShape of(OfDimension unit, boolean withOrigin) {
         Dimension dimension = unit.value();
         return new MeasuredShape(
                 dimension,
@@ -98,8 +98,8 @@ record MeasuredShape(
     }
 
     @Override
-    public Input input() {
-        return new Input.Measured(dimension, range(), withOrigin);
+    public FieldInput input() {
+        return new FieldInput.Measured(dimension, range(), withOrigin);
     }
 
     @Override
@@ -115,6 +115,6 @@ record MeasuredShape(
                 withOrigin
                         ? dimension.pattern() + Spread.pattern(dimension) + Source.pattern()
                         : dimension.pattern();
-        return Json.object("type", "string", "pattern", "^" + pattern + "$");
+        return SchemaJson.object("type", "string", "pattern", "^" + pattern + "$");
     }
 }

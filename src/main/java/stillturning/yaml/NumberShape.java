@@ -27,7 +27,7 @@ record NumberShape(Class<?> kind, BigDecimal least, BigDecimal most) implements 
         if (!accepted.matcher(text).matches()) {
             String wanted = kind == double.class ? "a number without unit" : "a whole number";
             binding.report(
-                    tree, path, "\"" + Shown.of(text) + "\" is not " + wanted, "write " + range());
+                    tree, path, "\"" + Excerpt.of(text) + "\" is not " + wanted, "write " + range());
             return Optional.empty();
         }
         if (leaf.get().style() != Tree.Style.PLAIN) {
@@ -57,8 +57,8 @@ record NumberShape(Class<?> kind, BigDecimal least, BigDecimal most) implements 
     }
 
     @Override
-    public Input input() {
-        return new Input.PlainNumber(range());
+    public FieldInput input() {
+        return new FieldInput.PlainNumber(range());
     }
 
     @Override
@@ -69,6 +69,6 @@ record NumberShape(Class<?> kind, BigDecimal least, BigDecimal most) implements 
     @Override
     public Map<String, Object> schema(SchemaDefinitions definitions) {
         String type = kind == double.class ? "number" : "integer";
-        return Json.object("type", type, "minimum", least, "maximum", most);
+        return SchemaJson.object("type", type, "minimum", least, "maximum", most);
     }
 }

@@ -37,7 +37,7 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
 
     private Optional<?> fieldValue(
             FieldShape field, Tree.Fields written, String path, Binding binding) {
-        String at = Places.under(path, field.key());
+        String at = DocumentPlaces.under(path, field.key());
         Optional<Tree.Entry> entry = written.find(field.key());
         if (entry.isPresent()) {
             Optional<?> bound =
@@ -87,8 +87,8 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
         for (Tree.Leaf key : strangers) {
             binding.report(
                     key,
-                    Places.under(path, key.text()),
-                    "\"" + Shown.of(key.text()) + "\" is not known here",
+                    DocumentPlaces.under(path, key.text()),
+                    "\"" + Excerpt.of(key.text()) + "\" is not known here",
                     Spelling.didYouMean(key.text(), free)
                             + "known here: "
                             + String.join(", ", allowed));
@@ -113,8 +113,8 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
     }
 
     @Override
-    public Input input() {
-        return new Input.Group();
+    public FieldInput input() {
+        return new FieldInput.Group();
     }
 
     @Override

@@ -16,12 +16,12 @@ final class SchemaDefinitions {
 
     /** Reference to a record. */
     Map<String, Object> record(RecordShape shape) {
-        return reference(shape, Optional.empty(), Json.object());
+        return reference(shape, Optional.empty(), SchemaJson.object());
     }
 
     /** Reference to a record that is one kind of a union. */
     Map<String, Object> kind(RecordShape shape, String key, String word) {
-        return reference(shape, Optional.of(word), Json.object(key, Json.object("const", word)));
+        return reference(shape, Optional.of(word), SchemaJson.object(key, SchemaJson.object("const", word)));
     }
 
     Map<String, Object> all() {
@@ -38,10 +38,10 @@ final class SchemaDefinitions {
                             Shapes.hyphenated(shape.type().getSimpleName())
                                     + (kind.isPresent() ? "-kind" : ""));
             names.put(key, known);
-            definitions.put(known, Json.object());
+            definitions.put(known, SchemaJson.object());
             definitions.put(known, body(shape, fixed));
         }
-        return Json.object("$ref", "#/$defs/" + known);
+        return SchemaJson.object("$ref", "#/$defs/" + known);
     }
 
     private String free(String name) {
@@ -61,7 +61,7 @@ final class SchemaDefinitions {
                 required.add(field.key());
             }
         }
-        Map<String, Object> body = Json.object("type", "object");
+        Map<String, Object> body = SchemaJson.object("type", "object");
         Shapes.words(shape.type()).ifPresent(words -> body.put("description", words));
         body.put("properties", properties);
         body.put("required", required);
@@ -70,7 +70,7 @@ final class SchemaDefinitions {
     }
 
     private Map<String, Object> property(FieldShape field) {
-        Map<String, Object> property = Json.object();
+        Map<String, Object> property = SchemaJson.object();
         field.words().ifPresent(words -> property.put("description", words));
         property.putAll(field.shape().schema(this));
         field.defaultText().ifPresent(text -> property.put("default", text));

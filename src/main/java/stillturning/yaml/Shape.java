@@ -29,7 +29,7 @@ sealed interface Shape
     }
 
     /** How a person may be asked for it. */
-    Input input();
+    FieldInput input();
 
     /** What a text from a form stands for, with its place in that text. */
     default Tree tree(String text) {

@@ -24,12 +24,12 @@ import stillturning.quantity.WireGauge;
 /** Finds the shape of a type by looking at its record components and annotations. */
 final class Shapes {
 
-    private final Map<Class<?>, Notation> forms;
+    private final Map<Class<?>, TextNotation> forms;
     private final Map<Class<?>, List<FieldShape>> fields = new HashMap<>();
     private final Map<Class<?>, Constructor<?>> constructors = new HashMap<>();
     private final IdentityHashMap<FieldShape, Object> defaults = new IdentityHashMap<>();
 
-    Shapes(Map<Class<?>, Notation> forms) {
+    Shapes(Map<Class<?>, TextNotation> forms) {
         this.forms = forms;
     }
 
@@ -119,7 +119,7 @@ final class Shapes {
     }
 
     private Shape ofClass(Class<?> type, AnnotatedElement marks) {
-        Notation notation = forms.get(type);
+        TextNotation notation = forms.get(type);
         if (notation != null) {
             boolean hasLongForm =
                     notation.example().isEmpty() && (type.isRecord() || type.isSealed());
@@ -144,8 +144,8 @@ final class Shapes {
         return type.isEnum() ? choice(type) : structured(type);
     }
 
-    private static Unit unit(AnnotatedElement marks) {
-        return Optional.ofNullable(marks.getAnnotation(Unit.class))
+    private static OfDimension unit(AnnotatedElement marks) {
+        return Optional.ofNullable(marks.getAnnotation(OfDimension.class))
                 .orElseThrow(() -> new IllegalArgumentException("a quantity needs @Unit"));
     }
 
@@ -223,7 +223,7 @@ final class Shapes {
     }
 
     static Optional<String> words(AnnotatedElement element) {
-        return Optional.ofNullable(element.getAnnotation(Words.class)).map(Words::value);
+        return Optional.ofNullable(element.getAnnotation(Describes.class)).map(Describes::value);
     }
 
     static String keyOf(RecordComponent component) {
@@ -231,8 +231,8 @@ final class Shapes {
     }
 
     private static String word(AnnotatedElement element, String usual) {
-        return Optional.ofNullable(element.getAnnotation(Called.class))
-                .map(Called::value)
+        return Optional.ofNullable(element.getAnnotation(Key.class))
+                .map(Key::value)
                 .orElse(usual);
     }
 

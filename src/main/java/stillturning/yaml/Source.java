@@ -52,7 +52,7 @@ public record Source(Origin origin, String note) {
             String choices = String.join(", ", Origin.choices());
             faults.at(
                     at,
-                    "\"" + Shown.of(words) + "\" is no origin of a value",
+                    "\"" + Excerpt.of(words) + "\" is no origin of a value",
                     Spelling.didYouMean(words, Origin.choices())
                             + "write one of "
                             + choices

@@ -8,13 +8,13 @@ final class Splicing {
 
     private static final int STEP = 2;
 
-    private final Places places;
-    private final Lines lines;
+    private final DocumentPlaces places;
+    private final LineIndex lines;
     private final Rendering rendering;
 
-    Splicing(Places places) {
+    Splicing(DocumentPlaces places) {
         this.places = places;
-        this.lines = new Lines(places.text());
+        this.lines = new LineIndex(places.text());
         this.rendering = new Rendering(lines.newline());
     }
 

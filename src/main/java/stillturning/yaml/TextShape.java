@@ -13,8 +13,8 @@ record TextShape() implements Shape {
     }
 
     @Override
-    public Input input() {
-        return new Input.AnyText();
+    public FieldInput input() {
+        return new FieldInput.AnyText();
     }
 
     @Override
@@ -30,6 +30,6 @@ record TextShape() implements Shape {
     @Override
     public Map<String, Object> schema(SchemaDefinitions definitions) {
         // a text such as 12 or true needs no quotes here, though YAML has other names for it
-        return Json.object("type", List.of("string", "number", "boolean"), "pattern", "[^ ]");
+        return SchemaJson.object("type", List.of("string", "number", "boolean"), "pattern", "[^ ]");
     }
 }

@@ -18,7 +18,7 @@ record UnionShape(String key, Map<String, RecordShape> kinds) implements Shape {
             binding.reportForm(tree, path, this);
             return Optional.empty();
         }
-        String at = Places.under(path, key);
+        String at = DocumentPlaces.under(path, key);
         Optional<Tree.Entry> is = fields.find(key);
         if (is.isEmpty()) {
             binding.report(
@@ -39,7 +39,7 @@ record UnionShape(String key, Map<String, RecordShape> kinds) implements Shape {
         if (kind.isEmpty()) {
             String right =
                     Spelling.didYouMean(word.text(), kinds.keySet()) + "write one of " + choices();
-            binding.report(word, path, "\"" + Shown.of(word.text()) + "\" is no known kind", right);
+            binding.report(word, path, "\"" + Excerpt.of(word.text()) + "\" is no known kind", right);
         }
         return kind;
     }
@@ -49,8 +49,8 @@ record UnionShape(String key, Map<String, RecordShape> kinds) implements Shape {
     }
 
     @Override
-    public Input input() {
-        return new Input.Group();
+    public FieldInput input() {
+        return new FieldInput.Group();
     }
 
     @Override
@@ -65,7 +65,7 @@ record UnionShape(String key, Map<String, RecordShape> kinds) implements Shape {
 
     @Override
     public Map<String, Object> schema(SchemaDefinitions definitions) {
-        return Json.object(
+        return SchemaJson.object(
                 "oneOf",
                 kinds.entrySet().stream()
                         .map(e -> definitions.kind(e.getValue(), key, e.getKey()))

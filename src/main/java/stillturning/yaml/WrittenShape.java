@@ -10,7 +10,7 @@ import java.util.concurrent.atomic.AtomicInteger;
  *
  * @param longForm how else it may be written
  */
-record WrittenShape(Class<?> type, Notation notation, Optional<Shape> longForm) implements Shape {
+record WrittenShape(Class<?> type, TextNotation notation, Optional<Shape> longForm) implements Shape {
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
@@ -43,8 +43,8 @@ record WrittenShape(Class<?> type, Notation notation, Optional<Shape> longForm) 
     }
 
     @Override
-    public Input input() {
-        return new Input.OneLine(example());
+    public FieldInput input() {
+        return new FieldInput.OneLine(example());
     }
 
     @Override
@@ -57,6 +57,6 @@ record WrittenShape(Class<?> type, Notation notation, Optional<Shape> longForm) 
         Map<String, Object> text = new TextShape().schema(definitions);
         return longForm.isEmpty()
                 ? text
-                : Json.object("anyOf", List.of(text, longForm.get().schema(definitions)));
+                : SchemaJson.object("anyOf", List.of(text, longForm.get().schema(definitions)));
     }
 }

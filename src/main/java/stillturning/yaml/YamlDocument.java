@@ -44,12 +44,12 @@ public final class YamlDocument {
 
     private final Source source;
     private final Read read;
-    private final Places places;
+    private final DocumentPlaces places;
 
     private YamlDocument(Source source, Read read) {
         this.source = source;
         this.read = read;
-        this.places = new Places(source.file, source.text, read.root);
+        this.places = new DocumentPlaces(source.file, source.text, read.root);
     }
 
     /**
@@ -172,7 +172,7 @@ public final class YamlDocument {
     }
 
     /** Where its values and keys stand. */
-    public Places places() {
+    public DocumentPlaces places() {
         return places;
     }
 

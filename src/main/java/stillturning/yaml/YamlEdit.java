@@ -2,7 +2,7 @@ package stillturning.yaml;
 
 /**
  * A change to a document, as a value. Everything that it does not concern stays as the person wrote
- * it: comments, order, blank lines, quotes. Paths are those of {@link Places}.
+ * it: comments, order, blank lines, quotes. Paths are those of {@link DocumentPlaces}.
  */
 public sealed interface YamlEdit {
 

@@ -17,7 +17,7 @@ record YesNoShape() implements Shape {
             case "yes", "true" -> Optional.of(true);
             case "no", "false" -> Optional.of(false);
             default -> {
-                String shown = Shown.of(leaf.get().text());
+                String shown = Excerpt.of(leaf.get().text());
                 binding.report(
                         tree, path, "\"" + shown + "\" is neither yes nor no", "write yes or no");
                 yield Optional.empty();
@@ -26,8 +26,8 @@ record YesNoShape() implements Shape {
     }
 
     @Override
-    public Input input() {
-        return new Input.Choice(List.of("yes", "no"));
+    public FieldInput input() {
+        return new FieldInput.Choice(List.of("yes", "no"));
     }
 
     @Override
@@ -37,6 +37,6 @@ record YesNoShape() implements Shape {
 
     @Override
     public Map<String, Object> schema(SchemaDefinitions definitions) {
-        return Json.object("enum", List.of("yes", "no", true, false, "true", "false"));
+        return SchemaJson.object("enum", List.of("yes", "no", true, false, "true", "false"));
     }
 }

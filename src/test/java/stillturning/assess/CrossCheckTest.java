@@ -21,7 +21,7 @@ import stillturning.model.Candidate;
 import stillturning.model.EngineLogic;
 import stillturning.model.Study;
 import stillturning.parts.Connector;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.structure.Removal;
 import stillturning.structure.Structure;
@@ -58,7 +58,7 @@ class CrossCheckTest {
         int refused = 0;
         int lost = 0;
         int kept = 0;
-        Set<Difference> seen = EnumSet.noneOf(Difference.class);
+        Set<StoryOnlyFact> seen = EnumSet.noneOf(StoryOnlyFact.class);
         List<Disagreement> all = new ArrayList<>();
         for (long seed = 0; seed < DRAWN; seed++) {
             Study study = new RandomShape(seed).study;
@@ -122,10 +122,10 @@ class CrossCheckTest {
         assertEquals(Optional.of("j1"), j1.part());
         assertTrue(j1.structureSays() && !j1.storySays());
         assertEquals("computer by battery and bypass", j1.structureEvidence());
-        assertEquals(List.of(Difference.PILOT), j1.because());
+        assertEquals(List.of(StoryOnlyFact.PILOT), j1.because());
         assertTrue(
                 j1.storyEvidence().stream()
-                        .anyMatch(h -> h.kind() == Happening.Kind.ENGINE_STOPS && h.seconds() > 0),
+                        .anyMatch(h -> h.kind() == StoryEvent.Kind.ENGINE_STOPS && h.seconds() > 0),
                 j1.storyEvidence().toString());
     }
 
@@ -136,7 +136,7 @@ class CrossCheckTest {
         Set<String> parts = new HashSet<>();
         found.forEach(one -> parts.add(one.part().orElse("nothing")));
         assertEquals(Set.of("battery", "j1"), parts, found.toString());
-        found.forEach(one -> assertEquals(List.of(Difference.TIME), one.because()));
+        found.forEach(one -> assertEquals(List.of(StoryOnlyFact.TIME), one.because()));
     }
 
     /** Whatever is joined at a bar is apart once the bus is gone, bar and all. */

@@ -69,20 +69,20 @@ class GuessesTest {
     // the field of 4 ohm still takes 3 A: 13 A from 8 Ah are 37 minutes, from 7 Ah 32
     private static final Assessment BASIS = Assess.of(study(bench(8, 30, 10), bench(7, 30, 10)));
 
-    private static final Doubt LARGE_BATTERY =
-            new Doubt(
+    private static final GuessVariation LARGE_BATTERY =
+            new GuessVariation(
                     new Guess("large", "battery", "8 Ah"),
                     f -> Optional.of(study(bench(8 * f, 30, 10), bench(7, 30, 10))));
-    private static final Doubt SMALL_BATTERY =
-            new Doubt(
+    private static final GuessVariation SMALL_BATTERY =
+            new GuessVariation(
                     new Guess("small", "battery", "7 Ah"),
                     f -> Optional.of(study(bench(8, 30, 10), bench(7 * f, 30, 10))));
-    private static final Doubt LARGE_BREAKER =
-            new Doubt(
+    private static final GuessVariation LARGE_BREAKER =
+            new GuessVariation(
                     new Guess("large", "breaker", "30 A"),
                     f -> Optional.of(study(bench(8, 30 * f, 10), bench(7, 30, 10))));
-    private static final Doubt COMPUTER =
-            new Doubt(
+    private static final GuessVariation COMPUTER =
+            new GuessVariation(
                     new Guess("study", "computer", "10 A"),
                     f ->
                             f > 1
@@ -90,7 +90,7 @@ class GuessesTest {
                                     : Optional.of(
                                             study(bench(8, 30, 10 * f), bench(7, 30, 10 * f))));
 
-    private static Guesses tried(Doubt... doubts) {
+    private static Guesses tried(GuessVariation... doubts) {
         return Assess.guesses(BASIS, List.of(doubts), done -> {});
     }
 
@@ -127,8 +127,8 @@ class GuessesTest {
 
     @Test
     void aBreakerThatThenOpensByItselfMakesItsCandidateUnwell() {
-        Doubt small =
-                new Doubt(
+        GuessVariation small =
+                new GuessVariation(
                         new Guess("large", "breaker", "6 A"),
                         f -> Optional.of(study(bench(8, f < 1 ? 5 : 30, 10), bench(7, 30, 10))));
         List<Change> changes = tried(small).matter().get(0).ifLess();
@@ -160,7 +160,7 @@ class GuessesTest {
 
     @Test
     void theResultDoesNotDependOnTheNumberOfThreads() throws Exception {
-        Doubt[] doubts = {LARGE_BREAKER, COMPUTER, SMALL_BATTERY, LARGE_BATTERY};
+        GuessVariation[] doubts = {LARGE_BREAKER, COMPUTER, SMALL_BATTERY, LARGE_BATTERY};
         List<Guesses> found = new ArrayList<>();
         for (int threads : new int[] {1, 4}) {
             ForkJoinPool pool = new ForkJoinPool(threads);

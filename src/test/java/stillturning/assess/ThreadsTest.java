@@ -46,7 +46,7 @@ class ThreadsTest {
     @Test
     void whatDoesWorseElsewhereDoesNotDependOnIt() throws Exception {
         Assessment basis = Assess.of(STUDY);
-        List<List<Elsewhere>> found = withOneAndFour(() -> Assess.elsewhere(basis, done -> {}));
+        List<List<WorseInPhase>> found = withOneAndFour(() -> Assess.elsewhere(basis, done -> {}));
         assertTrue(!found.get(0).isEmpty());
         assertEquals(found.get(0), found.get(1));
     }

@@ -48,7 +48,7 @@ class ToleranceTest {
                 .engine(new EngineLogic.One("computer"), true);
     }
 
-    private static Optional<InBand> inBand(Bench bench) throws UntoldStory {
+    private static Optional<ToleranceOutcome> inBand(Bench bench) throws UntoldStory {
         return Assess.one(bench.study(), bench.candidate(), bench.failure("stub: short to ground"))
                 .inBand();
     }
@@ -62,15 +62,15 @@ class ToleranceTest {
     @CsvSource({"5, false", "9, false", "9.3, true", "10, true", "20, true"})
     void fusesInARowAreSelectiveFromTheRatioOfTheirBands(double upstreamAmps, boolean selective)
             throws UntoldStory {
-        Optional<InBand> band = inBand(inSeries(upstreamAmps));
-        assertEquals(selective, band.isEmpty(), () -> "" + band.map(InBand::fastSeconds));
+        Optional<ToleranceOutcome> band = inBand(inSeries(upstreamAmps));
+        assertEquals(selective, band.isEmpty(), () -> "" + band.map(ToleranceOutcome::fastSeconds));
         assertEquals(!selective, upstreamAmps / DOWNSTREAM_AMPS < Math.sqrt(3.6 / 1.08));
     }
 
     /** The same by hand: 12.65 V over 33.1 mohm and the ground's share, both beyond 600 %. */
     @Test
     void itSaysWhoMayBeFirstWhenAndWhatThen() throws UntoldStory {
-        InBand band = inBand(inSeries(8)).orElseThrow();
+        ToleranceOutcome band = inBand(inSeries(8)).orElseThrow();
         double amps = 12.65 / (0.02 + 2 * 0.004 + 0.005 + 1e-4);
         assertEquals("downstream", band.expected());
         assertEquals("upstream", band.instead());
@@ -125,7 +125,7 @@ class ToleranceTest {
                         .load("heater", Kind.CONSTANT_CURRENT, 6, Bench.HARDY)
                         .join("switch", "out", "heater", "plus");
         Failure on = Failure.levers("heater on", Map.of("switch", "on"));
-        InBand band = Assess.one(bench.study(), bench.candidate(), on).inBand().orElseThrow();
+        ToleranceOutcome band = Assess.one(bench.study(), bench.candidate(), on).inBand().orElseThrow();
         assertEquals("downstream", band.expected());
         assertFalse(band.unselective());
         assertEquals(Double.POSITIVE_INFINITY, band.slowSeconds());

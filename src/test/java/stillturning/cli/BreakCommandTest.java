@@ -161,7 +161,7 @@ class BreakCommandTest {
 
     @Test
     void jsonHoldsAStoryForEveryCandidate() {
-        JsonNode json = Json.tree(breaking("--failure", "main bus short", "--json").out());
+        JsonNode json = JsonWriter.tree(breaking("--failure", "main bus short", "--json").out());
         assertEquals(2, json.get("stories").size());
         assertEquals("one-bus", json.get("stories").get(1).get("candidate").asString());
         JsonNode story = json.get("stories").get(1).get("story");
@@ -170,13 +170,13 @@ class BreakCommandTest {
         assertEquals(Cautions.SHORT, json.get("caution").asString());
         Ran late = breaking("--failure", "main bus short", "--json", "--pilot", "late");
         assertEquals(ExitCode.FINE, late.code(), late.err());
-        JsonNode both = Json.tree(late.out()).get("stories").get(0).get("story");
+        JsonNode both = JsonWriter.tree(late.out()).get("stories").get(0).get("story");
         assertTrue(both.has("pilotAsPlanned") && both.has("pilotLate"), late.out());
     }
 
     @Test
     void jsonHoldsTheMatrix() {
-        JsonNode json = Json.tree(breaking("--json").out());
+        JsonNode json = JsonWriter.tree(breaking("--json").out());
         assertEquals(2, json.get("candidates").size());
         assertTrue(json.get("failures").size() > 50, json.toString());
     }

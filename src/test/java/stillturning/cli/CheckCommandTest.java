@@ -89,7 +89,7 @@ class CheckCommandTest {
         assertTrue(ran.out().matches("(?s).*\n  One bus\n    after [^\n]*-breaker.*"), ran.out());
         Ran decided = Session.in(here).run("decide", "small");
         assertTrue(decided.out().contains(finding), decided.out());
-        JsonNode json = Json.tree(check("small", "--json").out());
+        JsonNode json = JsonWriter.tree(check("small", "--json").out());
         assertTrue(json.get("normalFlight").get(1).get("withNothingWrong").size() > 0);
     }
 
@@ -117,7 +117,7 @@ class CheckCommandTest {
         Session.change(folder.resolve("study.yaml"), "nominal: 14 V", "nominal: 14");
         Ran ran = check("small", "--json");
         assertEquals(ExitCode.BAD_INPUT, ran.code());
-        JsonNode problem = Json.tree(ran.out()).get("problems").get(0);
+        JsonNode problem = JsonWriter.tree(ran.out()).get("problems").get(0);
         assertEquals("study.yaml", problem.get("file").asString());
         assertEquals(6, problem.get("line").asInt());
         assertEquals("nominal", problem.get("path").asString());
@@ -126,7 +126,7 @@ class CheckCommandTest {
     @Test
     void jsonHoldsNormalFlightAndValues() {
         Session.in(here).copyOfFirstSteps("small");
-        JsonNode json = Json.tree(check("small", "--json").out());
+        JsonNode json = JsonWriter.tree(check("small", "--json").out());
         assertEquals(0, json.get("problems").size());
         assertTrue(json.get("normalFlight").get(0).get("engineRuns").asBoolean());
         assertTrue(json.get("values").size() > 20, json.toString());

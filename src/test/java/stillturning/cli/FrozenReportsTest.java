@@ -79,8 +79,8 @@ class FrozenReportsTest {
         return out.toString();
     }
 
-    private Surroundings around(StringWriter out) {
-        return new Surroundings(
+    private CommandContext around(StringWriter out) {
+        return new CommandContext(
                 new PrintWriter(out),
                 new PrintWriter(out),
                 new BufferedReader(new StringReader("")),

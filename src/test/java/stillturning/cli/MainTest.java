@@ -109,8 +109,8 @@ class MainTest {
                         throw new IllegalStateException("no paper");
                     }
                 };
-        Surroundings around =
-                new Surroundings(
+        CommandContext around =
+                new CommandContext(
                         broken,
                         new PrintWriter(err),
                         new BufferedReader(new StringReader("")),

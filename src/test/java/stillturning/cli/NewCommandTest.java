@@ -105,7 +105,7 @@ class NewCommandTest {
     @Test
     void jsonNamesWhatWasWritten() {
         Ran ran = Session.in(here).run("new", "robin", "--json");
-        assertEquals("robin", Json.tree(ran.out()).get("folder").asString());
-        assertEquals("study.yaml", Json.tree(ran.out()).get("files").get(0).asString());
+        assertEquals("robin", JsonWriter.tree(ran.out()).get("folder").asString());
+        assertEquals("study.yaml", JsonWriter.tree(ran.out()).get("files").get(0).asString());
     }
 }

@@ -15,8 +15,8 @@ class ProgressTest {
 
     private final StringWriter err = new StringWriter();
 
-    private Surroundings around(boolean terminal) {
-        return new Surroundings(
+    private CommandContext around(boolean terminal) {
+        return new CommandContext(
                 new PrintWriter(new StringWriter()),
                 new PrintWriter(err),
                 new BufferedReader(new StringReader("")),

@@ -41,8 +41,8 @@ record Session(Path here, boolean terminal, boolean colour) {
     Ran answering(String typed, String... words) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        Surroundings around =
-                new Surroundings(
+        CommandContext around =
+                new CommandContext(
                         new PrintWriter(out),
                         new PrintWriter(err),
                         new BufferedReader(new StringReader(typed)),

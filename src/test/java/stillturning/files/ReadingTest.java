@@ -98,7 +98,7 @@ class ReadingTest {
                                 new Join(
                                         new Terminal("radio-breaker", "out"),
                                         new Terminal("radio", "plus"))));
-        Finding finding =
+        FileFinding finding =
                 one(reading).findings().stream()
                         .filter(f -> f.path().equals("feeds.radio"))
                         .findFirst()
@@ -130,8 +130,8 @@ class ReadingTest {
 
     private void assertParts(String old, String by, String path, String... parts)
             throws IOException {
-        List<Finding> findings = one(reading(replaced(old, by))).findings();
-        Finding found =
+        List<FileFinding> findings = one(reading(replaced(old, by))).findings();
+        FileFinding found =
                 findings.stream()
                         .filter(f -> f.mistake() && f.path().equals(path))
                         .findFirst()
@@ -199,10 +199,10 @@ class ReadingTest {
                 assertEquals(read.isSound(), !reading.broken().contains(id));
                 assertEquals(
                         reading.read().problems().size(),
-                        reading.findings().stream().filter(Finding::mistake).count()
+                        reading.findings().stream().filter(FileFinding::mistake).count()
                                 + reading.candidates().values().stream()
                                         .flatMap(c -> c.findings().stream())
-                                        .filter(Finding::mistake)
+                                        .filter(FileFinding::mistake)
                                         .count());
             }
         }

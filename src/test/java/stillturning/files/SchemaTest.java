@@ -16,7 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import stillturning.files.entry.CandidateEntry;
-import stillturning.files.entry.Notation;
+import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.StudyEntry;
 import stillturning.yaml.JsonSchema;
 
@@ -29,7 +29,7 @@ class SchemaTest {
     private static final Path RESOURCES = Path.of("src/main/resources/stillturning/files");
 
     private static void hold(Class<?> type, String name) throws IOException {
-        String made = JsonSchema.of(type, Notation.binder());
+        String made = JsonSchema.of(type, FileNotations.binder());
         if (Boolean.getBoolean("schemas.renew")) {
             Files.writeString(RESOURCES.resolve(name + ".schema.json"), made);
         } else {

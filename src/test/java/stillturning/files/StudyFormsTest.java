@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.Catalogue;
-import stillturning.files.entry.Notation;
+import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.Values;
@@ -24,8 +24,8 @@ import stillturning.quantity.UnitSystem;
 import stillturning.yaml.Checked;
 import stillturning.yaml.Form;
 import stillturning.yaml.FormField;
-import stillturning.yaml.Input;
-import stillturning.yaml.Places;
+import stillturning.yaml.FieldInput;
+import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlEdit;
 
@@ -45,7 +45,7 @@ class StudyFormsTest {
         assertEquals("18 Ah (guess)", field(battery, "capacity").otherwise().orElseThrow());
         assertEquals("agm", field(battery, "class").otherwise().orElseThrow());
         assertEquals(
-                new Input.Name("battery class", List.of("agm", "flooded", "lifepo4")),
+                new FieldInput.Name("battery class", List.of("agm", "flooded", "lifepo4")),
                 field(battery, "class").input());
     }
 
@@ -173,8 +173,8 @@ class StudyFormsTest {
             for (Form form : allForms(document, forms, study)) {
                 String kind = form.kind().map(Form.Kind::word).orElse("");
                 for (FormField field : form.fields()) {
-                    boolean group = field.input() instanceof Input.Group;
-                    String place = Places.keys(form.path()).size() + kind + field.key();
+                    boolean group = field.input() instanceof FieldInput.Group;
+                    String place = DocumentPlaces.keys(form.path()).size() + kind + field.key();
                     if (!group && field.text().isPresent() && tried.add(place)) {
                         rewritten(document, forms, study, field);
                     }
@@ -202,12 +202,12 @@ class StudyFormsTest {
                         .orElseThrow()
                         .text());
         Class<?> type = study ? StudyEntry.class : CandidateEntry.class;
-        assertEquals(List.of(), Notation.binder().bind(after, type).problems(), field.path());
+        assertEquals(List.of(), FileNotations.binder().bind(after, type).problems(), field.path());
     }
 
     private static Form formOf(
             YamlDocument document, StudyForms forms, boolean study, String path) {
-        List<String> keys = Places.keys(path);
+        List<String> keys = DocumentPlaces.keys(path);
         String[] parent = keys.subList(0, keys.size() - 1).toArray(String[]::new);
         StudyForms now = study ? new StudyForms(document) : forms;
         return (study ? now.study(parent) : now.candidate(document, parent)).orElseThrow();
@@ -229,8 +229,8 @@ class StudyFormsTest {
         Optional<Form> form = study ? forms.study(at) : forms.candidate(document, at);
         form.ifPresent(all::add);
         for (FormField field : form.map(Form::fields).orElse(List.of())) {
-            if (field.input() instanceof Input.Group && field.text().isPresent()) {
-                collect(document, forms, study, Places.keys(field.path()), all);
+            if (field.input() instanceof FieldInput.Group && field.text().isPresent()) {
+                collect(document, forms, study, DocumentPlaces.keys(field.path()), all);
             }
         }
     }

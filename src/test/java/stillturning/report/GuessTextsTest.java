@@ -63,7 +63,7 @@ class GuessTextsTest {
     void whereNoGuessMattersThatIsSaid() {
         Guesses guesses = new Guesses(0.2, List.of(), List.of(CAPACITY, PUMP), List.of());
         assertEquals(List.of("None of the 2 guesses changes any of this."), texts(guesses).rest());
-        assertEquals(List.of(), texts(guesses).table(Paint.NONE));
+        assertEquals(List.of(), texts(guesses).table(TerminalColour.NONE));
         assertEquals(
                 List.of("There is no guess to try."),
                 texts(new Guesses(0.2, List.of(), List.of(), List.of())).rest());
@@ -77,7 +77,7 @@ class GuessTextsTest {
                         List.of(new Change.Uncomputed("one-bus", "no operating point ".repeat(9))),
                         List.of(new Change.Requirement("one-bus", "r ".repeat(90), true)));
         List<String> lines =
-                texts(new Guesses(0.2, List.of(weighty), List.of(), List.of())).table(Paint.NONE);
+                texts(new Guesses(0.2, List.of(weighty), List.of(), List.of())).table(TerminalColour.NONE);
         assertTrue(lines.stream().allMatch(l -> l.length() <= 120), String.join("\n", lines));
         assertTrue(String.join("\n", lines).contains("meets"), String.join("\n", lines));
     }

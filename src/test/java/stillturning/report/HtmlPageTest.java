@@ -24,7 +24,7 @@ import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.Outcome;
-import stillturning.assess.Undisturbed;
+import stillturning.assess.NothingBroken;
 import stillturning.assess.Verdict;
 import stillturning.report.Sources.SourceNote;
 
@@ -37,7 +37,7 @@ class HtmlPageTest {
     @Test
     void theStudysCasesStandNearTheTopWithEveryPilot() throws Exception {
         List<CandidateCases> cases =
-                InOrder.of(ASSESSMENT).stream()
+                RankingOrder.of(ASSESSMENT).stream()
                         .map(
                                 a ->
                                         CandidateCases.of(
@@ -149,7 +149,7 @@ class HtmlPageTest {
 
     @Test
     void aCandidateThatIsUnwellWithNothingWrongIsNamedBesideTheAnswer() throws Exception {
-        assertFalse(PAGE.contains(NothingWrong.MEANING));
+        assertFalse(PAGE.contains(NormalFlightTexts.MEANING));
         List<Appraisal> unwell =
                 ASSESSMENT.appraisals().stream().map(HtmlPageTest::losingCharge).toList();
         Assessment assessment =
@@ -157,7 +157,7 @@ class HtmlPageTest {
                         ASSESSMENT.study(), unwell, ASSESSMENT.unassessed(), ASSESSMENT.ranking());
         String page = HtmlPage.of(assessment, ReportSamples.sources(), Optional.empty(), List.of());
         String found = byId(parsed(page), "answer").getTextContent();
-        assertTrue(found.contains(NothingWrong.MEANING), found);
+        assertTrue(found.contains(NormalFlightTexts.MEANING), found);
         assertTrue(found.contains("keeps the engine running for"), found);
         assertTrue(found.contains("more events"), found);
     }
@@ -166,7 +166,7 @@ class HtmlPageTest {
     private static Appraisal losingCharge(Appraisal a) {
         return new Appraisal(
                 a.candidate(),
-                new Undisturbed(a.flight().normal(), a.chargingLost().unaided()),
+                new NothingBroken(a.flight().normal(), a.chargingLost().unaided()),
                 a.singles(),
                 a.cases(),
                 a.structure(),

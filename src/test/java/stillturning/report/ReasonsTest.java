@@ -143,7 +143,7 @@ class ReasonsTest {
     @Test
     void enduranceIsRoundedDownInTheRankingAsInTheRequirements() {
         Assessment assessment = ReportSamples.assessment();
-        String ranking = String.join("\n", TerminalTables.ranking(assessment, Paint.NONE));
+        String ranking = String.join("\n", TerminalTables.ranking(assessment, TerminalColour.NONE));
         assessment
                 .appraisals()
                 .forEach(

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import stillturning.assess.Assessment;
 import stillturning.model.Candidate;
 import stillturning.model.Installation;
-import stillturning.sizing.Finding;
-import stillturning.sizing.Reach;
+import stillturning.sizing.SizeFinding;
+import stillturning.sizing.SurveyDepth;
 import stillturning.sizing.Sizing;
 import stillturning.sizing.SizingReport;
 import stillturning.story.UntoldStory;
@@ -23,20 +23,20 @@ class SizeSheetsTest {
         return HtmlPage.of(
                 ASSESSMENT,
                 ReportSamples.sources(),
-                new Enclosed(Optional.empty(), List.of(), sizes, Optional.empty()));
+                new PageContents(Optional.empty(), List.of(), sizes, Optional.empty()));
     }
 
     @Test
     void sizesStandOnThePageFindingsFirst() throws UntoldStory {
         Candidate candidate = ASSESSMENT.study().candidates().get(0);
         SizingReport report =
-                Sizing.of(ASSESSMENT.study(), candidate, Installation.USUAL, Reach.NOTHING_WRONG);
+                Sizing.of(ASSESSMENT.study(), candidate, Installation.USUAL, SurveyDepth.NOTHING_WRONG);
         String page = page(List.of(report));
         String section = page.substring(page.indexOf("<section id=\"sizes\">"));
         assertTrue(page.contains("<a href=\"#sizes\">"));
         assertTrue(section.contains("What each load takes"));
         assertTrue(section.contains("Bill of materials"));
-        for (Finding finding : report.findings()) {
+        for (SizeFinding finding : report.findings()) {
             int told = section.indexOf("<th scope=\"row\">" + finding.part());
             assertTrue(told > 0 && told < section.indexOf("What each load takes"));
         }

@@ -16,8 +16,8 @@ import stillturning.assess.Verdict;
 import stillturning.model.failure.Failure;
 import stillturning.story.Balance;
 import stillturning.story.Endurance;
-import stillturning.story.Happening;
-import stillturning.story.Happening.Kind;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
@@ -112,22 +112,22 @@ class StoryTextTest {
         "4320, 1 h 12 min"
     })
     void timesReadAsPeopleWriteThem(double seconds, String expected) {
-        assertEquals(expected, Telling.time(seconds));
+        assertEquals(expected, EventLines.time(seconds));
     }
 
     @Test
     void loadsThatStopTogetherShareALineAndLaterCausesStillPointAtIt() {
-        List<Telling.Line> lines =
-                Telling.of(
+        List<EventLines.Line> lines =
+                EventLines.of(
                         story(
-                                new Happening(0, Kind.FAILURE, "bus", "bus: short", -1),
-                                new Happening(
+                                new StoryEvent(0, Kind.FAILURE, "bus", "bus: short", -1),
+                                new StoryEvent(
                                         0.02, Kind.LOAD_STOPS, "radio", "stops: no supply", 0),
-                                new Happening(0.02, Kind.LOAD_STOPS, "pump", "stops: no supply", 0),
-                                new Happening(
+                                new StoryEvent(0.02, Kind.LOAD_STOPS, "pump", "stops: no supply", 0),
+                                new StoryEvent(
                                         0.02, Kind.LOAD_STOPS, "lamp", "stops: 3.5 V is low", 0),
-                                new Happening(90, Kind.BATTERY_EMPTY, "cell", "is empty", 2),
-                                new Happening(90.015, Kind.ENGINE_STOPS, "engine", "stops", 4)));
+                                new StoryEvent(90, Kind.BATTERY_EMPTY, "cell", "is empty", 2),
+                                new StoryEvent(90.015, Kind.ENGINE_STOPS, "engine", "stops", 4)));
         assertEquals(4, lines.size());
         assertEquals("radio, pump stop: no supply; lamp stops: 3.5 V is low", lines.get(1).event());
         assertEquals(2, lines.get(2).because());
@@ -136,7 +136,7 @@ class StoryTextTest {
         assertEquals(3, lines.get(3).because());
     }
 
-    private static Story story(Happening... happenings) {
+    private static Story story(StoryEvent... happenings) {
         return new Story(
                 Failure.levers("test", Map.of()),
                 Moment.heldIn("cruise"),

@@ -17,18 +17,18 @@ class TerminalTablesTest {
     void tablesFitATerminalOf120Columns() {
         for (List<String> lines :
                 List.of(
-                        TerminalTables.ranking(ASSESSMENT, Paint.NONE),
+                        TerminalTables.ranking(ASSESSMENT, TerminalColour.NONE),
                         TerminalTables.rankingNotes(ASSESSMENT),
-                        TerminalTables.requirements(ASSESSMENT, Paint.NONE),
-                        TerminalTables.matrix(ASSESSMENT, Outcome.NO_EFFECT, Paint.NONE))) {
+                        TerminalTables.requirements(ASSESSMENT, TerminalColour.NONE),
+                        TerminalTables.matrix(ASSESSMENT, Outcome.NO_EFFECT, TerminalColour.NONE))) {
             assertTrue(lines.stream().allMatch(l -> l.length() <= 120), String.join("\n", lines));
         }
     }
 
     @Test
     void rankingStartsWithTheLeader() {
-        String leader = InOrder.of(ASSESSMENT).get(0).candidate().title();
-        List<String> lines = TerminalTables.ranking(ASSESSMENT, Paint.NONE);
+        String leader = RankingOrder.of(ASSESSMENT).get(0).candidate().title();
+        List<String> lines = TerminalTables.ranking(ASSESSMENT, TerminalColour.NONE);
         int rule = 0;
         while (!lines.get(rule).startsWith("--")) {
             rule++;
@@ -38,7 +38,7 @@ class TerminalTablesTest {
 
     @Test
     void missedRequirementsSaySoWithTheirReason() {
-        String text = String.join("\n", TerminalTables.requirements(ASSESSMENT, Paint.NONE));
+        String text = String.join("\n", TerminalTables.requirements(ASSESSMENT, TerminalColour.NONE));
         assertTrue(text.contains("MISSED"), text);
         assertTrue(text.contains("met"), text);
         assertTrue(text.contains("it runs on for"), text);
@@ -46,8 +46,8 @@ class TerminalTablesTest {
 
     @Test
     void matrixCodesStandInTheColumnOfTheirCandidate() {
-        List<String> lines = TerminalTables.matrix(ASSESSMENT, Outcome.REDUNDANCY_LOST, Paint.NONE);
-        int column = InOrder.of(ASSESSMENT).get(0).candidate().id().equals("engine-bus") ? 1 : 2;
+        List<String> lines = TerminalTables.matrix(ASSESSMENT, Outcome.REDUNDANCY_LOST, TerminalColour.NONE);
+        int column = RankingOrder.of(ASSESSMENT).get(0).candidate().id().equals("engine-bus") ? 1 : 2;
         int at = lines.get(0).indexOf("(" + column + ")");
         String row =
                 lines.stream()
@@ -60,18 +60,18 @@ class TerminalTablesTest {
 
     @Test
     void milderFailuresAreCountedAndAllAreThereWhenAsked() {
-        List<String> some = TerminalTables.matrix(ASSESSMENT, Outcome.REDUNDANCY_LOST, Paint.NONE);
-        List<String> all = TerminalTables.matrix(ASSESSMENT, Outcome.NO_EFFECT, Paint.NONE);
+        List<String> some = TerminalTables.matrix(ASSESSMENT, Outcome.REDUNDANCY_LOST, TerminalColour.NONE);
+        List<String> all = TerminalTables.matrix(ASSESSMENT, Outcome.NO_EFFECT, TerminalColour.NONE);
         assertTrue(some.stream().anyMatch(l -> l.contains("further failures, at worst")));
         assertFalse(all.stream().anyMatch(l -> l.contains("further failures")));
-        for (FailureRows.Row row : FailureRows.of(InOrder.of(ASSESSMENT))) {
+        for (FailureRows.Row row : FailureRows.of(RankingOrder.of(ASSESSMENT))) {
             assertTrue(all.stream().anyMatch(l -> l.startsWith(row.failure())), row.failure());
         }
     }
 
     @Test
     void legendExplainsEveryCode() {
-        List<String> lines = TerminalTables.matrix(ASSESSMENT, Outcome.NO_EFFECT, Paint.NONE);
+        List<String> lines = TerminalTables.matrix(ASSESSMENT, Outcome.NO_EFFECT, TerminalColour.NONE);
         for (Outcome outcome : Outcome.values()) {
             assertTrue(lines.stream().anyMatch(l -> l.endsWith(outcome.words())), outcome.words());
         }

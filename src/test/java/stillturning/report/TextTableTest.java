@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import stillturning.report.Paint.Ink;
+import stillturning.report.TerminalColour.Ink;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
 
@@ -27,13 +27,13 @@ class TextTableTest {
                         "bus          14.2",
                         "a very long   9.6",
                         "name"),
-                table().lines(Paint.NONE));
+                table().lines(TerminalColour.NONE));
     }
 
     @Test
     void colourAddsNothingButEscapes() {
-        List<String> plain = table().lines(Paint.NONE);
-        List<String> inked = table().lines(Paint.ANSI);
+        List<String> plain = table().lines(TerminalColour.NONE);
+        List<String> inked = table().lines(TerminalColour.ANSI);
         assertTrue(inked.stream().anyMatch(l -> l.contains("\u001B[31;1m9.6\u001B[0m")));
         assertEquals(
                 plain, inked.stream().map(l -> l.replaceAll("\u001B\\[[0-9;]*m", "")).toList());

@@ -87,7 +87,7 @@ class ToleranceWordsTest {
                         Outcome.ENGINE_LOST,
                         Outcome.NO_EFFECT);
         List<String> cells =
-                Tolerance.table(new Selectivity(List.of(new Pair("main", "branch", 3, worst))))
+                ToleranceWords.table(new Selectivity(List.of(new Pair("main", "branch", 3, worst))))
                         .rows()
                         .get(0)
                         .cells();

@@ -109,7 +109,7 @@ class RandomSizingTest {
             assertEquals(may, size.can().amps(), 0.001 * may, shown);
             assertEquals(size.worst().amps() > may * 1.001, told, shown);
         }
-        List<Rule> rules = report.findings().stream().map(Finding::rule).toList();
+        List<Rule> rules = report.findings().stream().map(SizeFinding::rule).toList();
         assertEquals(rules.stream().sorted().toList(), rules, "gravest first, " + shown);
     }
 

@@ -64,7 +64,7 @@ class SizingTest {
                 .orElseThrow();
     }
 
-    private static List<Finding> of(SizingReport report, Rule rule) {
+    private static List<SizeFinding> of(SizingReport report, Rule rule) {
         return report.findings().stream().filter(f -> f.rule() == rule).toList();
     }
 
@@ -83,11 +83,11 @@ class SizingTest {
     @Test
     void aBreakerTooLargeForItsWireIsToldWithTheSizeThatWouldDo() throws UntoldStory {
         SizingReport report = size(lamp(2, 15, "18", 3));
-        Finding finding = of(report, Rule.CHART).get(0);
+        SizeFinding finding = of(report, Rule.CHART).get(0);
         assertEquals("lamp-wire", finding.part());
         assertEquals("lamp-breaker", finding.other());
         assertEquals(10, finding.allowed());
-        assertEquals(Optional.of(new Finding.Mend.Gauge("lamp-wire", "16")), finding.mend());
+        assertEquals(Optional.of(new SizeFinding.Mend.Gauge("lamp-wire", "16")), finding.mend());
         assertEquals(List.of(), of(size(lamp(2, 15, "16", 3)), Rule.CHART));
     }
 
@@ -95,11 +95,11 @@ class SizingTest {
     @Test
     void aLongThinWireDropsTooMuch() throws UntoldStory {
         SizingReport report = size(lamp(2, 5, "22", 10));
-        Finding finding = of(report, Rule.DROP).get(0);
+        SizeFinding finding = of(report, Rule.DROP).get(0);
         assertEquals("engine-needs", finding.part());
         assertTrue(finding.found() > 2 * 10 * 16.2 / 304.8);
         assertEquals(0.5 * 12 / 14, finding.allowed(), 1e-12);
-        String awg = ((Finding.Mend.Gauge) finding.mend().orElseThrow()).awg();
+        String awg = ((SizeFinding.Mend.Gauge) finding.mend().orElseThrow()).awg();
         assertEquals(List.of(), of(size(lamp(2, 5, awg, 10)), Rule.DROP));
     }
 
@@ -107,7 +107,7 @@ class SizingTest {
     @Test
     void aFeedWithoutProtectorIsToldWithTheCurrentOfItsShort() throws UntoldStory {
         SizingReport report = size(lamp(2, 5, "18", 3));
-        Finding finding = of(report, Rule.UNPROTECTED).get(0);
+        SizeFinding finding = of(report, Rule.UNPROTECTED).get(0);
         assertEquals("lead", finding.part());
         double half = Cable.awg("8").orElseThrow().ohmsPerMetre() / 2;
         assertEquals(12.65 / (0.01 + half + 0.005 + 1e-4), finding.found(), 10);
@@ -119,7 +119,7 @@ class SizingTest {
     @Test
     void aBreakerTooSlowForItsWireIsTold() throws UntoldStory {
         SizingReport report = size(lamp(2, 50, "22", 0.5));
-        Finding finding = of(report, Rule.HEAT).get(0);
+        SizeFinding finding = of(report, Rule.HEAT).get(0);
         assertEquals("lamp-wire", finding.part());
         assertEquals("lamp-breaker", finding.other());
         assertTrue(finding.found() > 200, finding::toString);
@@ -195,17 +195,17 @@ class SizingTest {
         Habit habit = new Habit(Nature.MOTOR, 25, 0.0999);
         Installation installation =
                 new Installation(laying(), Map.of(), Map.of("engine-needs", habit), Map.of());
-        Finding finding = of(size(lamp(2, 5, "18", 1), installation), Rule.INRUSH).get(0);
+        SizeFinding finding = of(size(lamp(2, 5, "18", 1), installation), Rule.INRUSH).get(0);
         assertEquals(25, finding.found());
         assertEquals(20, finding.allowed(), 0.05);
-        assertEquals(Optional.of(new Finding.Mend.Rating("lamp-breaker", 7.5)), finding.mend());
+        assertEquals(Optional.of(new SizeFinding.Mend.Rating("lamp-breaker", 7.5)), finding.mend());
     }
 
     @Test
     void aBreakerBelowItsLoadIsToldWithTheNextRating() throws UntoldStory {
-        Finding finding = of(size(lamp(6, 5, "14", 1)), Rule.DUTY).get(0);
+        SizeFinding finding = of(size(lamp(6, 5, "14", 1)), Rule.DUTY).get(0);
         assertEquals(6, finding.found(), 1e-6);
-        assertEquals(Optional.of(new Finding.Mend.Rating("lamp-breaker", 7.5)), finding.mend());
+        assertEquals(Optional.of(new SizeFinding.Mend.Rating("lamp-breaker", 7.5)), finding.mend());
     }
 
     @Test
@@ -216,7 +216,7 @@ class SizingTest {
                 .join("alternator", "output", "bus", "bar")
                 .join("alternator", "field", "bus", "bar");
         SizingReport report = size(bench);
-        Finding finding = of(report, Rule.ALTERNATOR).get(0);
+        SizeFinding finding = of(report, Rule.ALTERNATOR).get(0);
         assertEquals(10, finding.allowed(), 1e-6);
         assertTrue(finding.found() > 20);
         assertEquals(1, of(report, Rule.CHARGE).size());
@@ -254,7 +254,7 @@ class SizingTest {
         SplittableRandom random = new SplittableRandom(seed);
         double amps = random.nextDouble(0.5, 20);
         double metres = random.nextDouble(0.5, 6);
-        double breaker = Findings.RATINGS.stream().filter(r -> r >= amps).findFirst().orElseThrow();
+        double breaker = SizeFindings.RATINGS.stream().filter(r -> r >= amps).findFirst().orElseThrow();
         Cable here = smallest(amps, breaker, metres);
         Cable longer = smallest(amps, breaker, metres * random.nextDouble(1, 2));
         Cable more = smallest(amps * random.nextDouble(1, 1.5), breaker * 2, metres);
@@ -274,7 +274,7 @@ class SizingTest {
         SplittableRandom random = new SplittableRandom(seed);
         double amps = random.nextDouble(0.5, 25);
         double metres = random.nextDouble(0.3, 8);
-        double breaker = Findings.RATINGS.stream().filter(r -> r >= amps).findFirst().orElseThrow();
+        double breaker = SizeFindings.RATINGS.stream().filter(r -> r >= amps).findFirst().orElseThrow();
         String awg = smallest(amps, breaker, metres).awg();
         SizingReport mended = size(lamp(amps, breaker, awg, metres));
         for (Rule rule : List.of(Rule.AMPACITY, Rule.CHART, Rule.DROP)) {
@@ -290,7 +290,7 @@ class SizingTest {
         Bench bench = twoFeeds();
         SizingReport quick =
                 Sizing.of(
-                        bench.study(), bench.candidate(), Installation.USUAL, Reach.NOTHING_WRONG);
+                        bench.study(), bench.candidate(), Installation.USUAL, SurveyDepth.NOTHING_WRONG);
         assertEquals(1, of(quick, "wire-a").worst().amps(), 0.05);
         assertEquals(List.of(), of(quick, Rule.UNPROTECTED));
     }

@@ -21,7 +21,7 @@ class BinderTest {
 
     @Test
     void aWholeDocumentBecomesRecords() throws Exception {
-        Bound<Drawing> bound = Sample.bind(Sample.TEXT);
+        BindResult<Drawing> bound = Sample.bind(Sample.TEXT);
         assertEquals(List.of(), bound.problems());
         Drawing drawing = bound.value().orElseThrow();
         assertEquals("Sandpiper", drawing.title());

@@ -27,7 +27,7 @@ class HostileTextTest {
     @TempDir Path folder;
 
     // an idle machine needs well under a second for each; the limit leaves room for a busy one
-    private static Bound<Sample.Drawing> bind(YamlDocument document) {
+    private static BindResult<Sample.Drawing> bind(YamlDocument document) {
         return assertTimeoutPreemptively(
                 Duration.ofSeconds(10), () -> Sample.BINDER.bind(document, Sample.Drawing.class));
     }
@@ -78,7 +78,7 @@ class HostileTextTest {
     @ParameterizedTest(name = "{index}")
     @MethodSource("floods")
     void aFloodOfOneKindEndsInProblems(String text) {
-        Bound<Sample.Drawing> bound = bind(Sample.document(text));
+        BindResult<Sample.Drawing> bound = bind(Sample.document(text));
         assertFalse(bound.problems().isEmpty());
     }
 
@@ -115,7 +115,7 @@ class HostileTextTest {
                     default -> text.setLength(at);
                 }
             }
-            Bound<Sample.Drawing> bound = Sample.bind(text.toString());
+            BindResult<Sample.Drawing> bound = Sample.bind(text.toString());
             assertEquals(bound.problems().isEmpty(), bound.value().isPresent());
             int lines = text.toString().split("\n", -1).length + 1;
             for (Problem problem : bound.problems()) {

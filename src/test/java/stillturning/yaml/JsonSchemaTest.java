@@ -130,7 +130,7 @@ class JsonSchemaTest {
 
     record BareDouble(double number) {}
 
-    record BadLimit(@Unit(value = Dimension.CURRENT, most = "5 V") Quantity current) {}
+    record BadLimit(@OfDimension(value = Dimension.CURRENT, most = "5 V") Quantity current) {}
 
     record BadDefault(@Default("maybe") boolean flag) {}
 

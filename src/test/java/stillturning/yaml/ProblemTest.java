@@ -49,12 +49,12 @@ class ProblemTest {
 
     @Test
     void aLaterRoomFindsThePlaceOfEachValueAndKey() {
-        Places places = Sample.bind(Sample.TEXT).places();
+        DocumentPlaces places = Sample.bind(Sample.TEXT).places();
         assertEquals(Optional.of(new Place(8, 15)), places.value("parts.bat-1.capacity"));
         assertEquals(Optional.of(new Place(8, 5)), places.key("parts.bat-1.capacity"));
         assertEquals(
                 Optional.of(new Place(17, 11)),
-                places.value(Places.under(Places.item("feeds", 1), "from")));
+                places.value(DocumentPlaces.under(DocumentPlaces.item("feeds", 1), "from")));
         assertEquals(Optional.empty(), places.value("parts.none"));
         assertEquals(
                 "two-battery.yaml:8:15: parts.bat-1.capacity: no; yes",
@@ -71,7 +71,7 @@ class ProblemTest {
         assertEquals(
                 "two-battery.yaml:7:5: parts.bat-1.health: no; yes",
                 places.problemAtKey("parts.bat-1.health", "no", "yes").toString());
-        assertEquals("parts.\"a.b\"", Places.under("parts", "a.b"));
+        assertEquals("parts.\"a.b\"", DocumentPlaces.under("parts", "a.b"));
     }
 
     @Test

@@ -12,7 +12,7 @@ final class Sample {
 
     private Sample() {}
 
-    @Words("An aircraft's electrics, as drawn.")
+    @Describes("An aircraft's electrics, as drawn.")
     record Drawing(
             String title,
             @Default("no") boolean flown,
@@ -25,34 +25,34 @@ final class Sample {
     @Discriminator("is")
     sealed interface Part permits Battery, Wire, Source {}
 
-    @Called("battery")
+    @Key("battery")
     record Battery(
-            @Words("Charge when new.")
-                    @Unit(value = Dimension.CHARGE, above = "0 Ah", most = "1000 Ah")
+            @Describes("Charge when new.")
+                    @OfDimension(value = Dimension.CHARGE, above = "0 Ah", most = "1000 Ah")
                     Given capacity,
-            @Unit(value = Dimension.RATIO, least = "0 %", most = "100 %") @Default("100 %")
+            @OfDimension(value = Dimension.RATIO, least = "0 %", most = "100 %") @Default("100 %")
                     Quantity health,
             Chemistry chemistry)
             implements Part {}
 
     enum Chemistry {
         LEAD_ACID,
-        @Called("LiFePO4")
+        @Key("LiFePO4")
         LITHIUM_IRON
     }
 
-    record Wire(GivenGauge gauge, @Unit(value = Dimension.LENGTH, above = "0 m") Quantity length)
+    record Wire(GivenGauge gauge, @OfDimension(value = Dimension.LENGTH, above = "0 m") Quantity length)
             implements Part {}
 
     sealed interface Source extends Part permits Alternator {}
 
     record Alternator(
-            @Unit(Dimension.CURRENT) Given limit,
-            @Called("regulated at")
-                    @Unit(value = Dimension.VOLTAGE, least = "5 V")
+            @OfDimension(Dimension.CURRENT) Given limit,
+            @Key("regulated at")
+                    @OfDimension(value = Dimension.VOLTAGE, least = "5 V")
                     @Default("14.2 V (automatic)")
                     Given setPoint,
-            @Unit(Dimension.TEMPERATURE) @Default("[]") List<Given> ratedAt)
+            @OfDimension(Dimension.TEMPERATURE) @Default("[]") List<Given> ratedAt)
             implements Source {
         public Alternator {
             if (limit.quantity().si() > 500) {
@@ -65,7 +65,7 @@ final class Sample {
     /** {@code main-bus, breaker 5 A} or a mapping. */
     record Feed(
             String from,
-            @Unit(value = Dimension.CURRENT, above = "0 A") Quantity breaker,
+            @OfDimension(value = Dimension.CURRENT, above = "0 A") Quantity breaker,
             @Default("[]") List<Feed> then) {
 
         static Optional<Feed> read(String text, TextForm.Faults faults) {
@@ -110,7 +110,7 @@ final class Sample {
         return YamlDocument.of(Path.of("folder", "two-battery.yaml"), text);
     }
 
-    static Bound<Drawing> bind(String text) {
+    static BindResult<Drawing> bind(String text) {
         return BINDER.bind(document(text), Drawing.class);
     }
 

@@ -150,7 +150,7 @@ class YamlEditPropertyTest {
             ((Map<String, @Nullable Object>) map)
                     .forEach(
                             (key, value) -> {
-                                String below = Places.under(path, key);
+                                String below = DocumentPlaces.under(path, key);
                                 if (edit instanceof YamlEdit.Rename rename
                                         && rename.path().equals(below)) {
                                     copy.put(rename.name(), value);
@@ -167,7 +167,7 @@ class YamlEditPropertyTest {
         if (at instanceof List<?> list) {
             List<@Nullable Object> copy = new ArrayList<>();
             for (int i = 0; i < list.size(); i++) {
-                String below = Places.item(path, i);
+                String below = DocumentPlaces.item(path, i);
                 if (!(edit instanceof YamlEdit.Remove remove && remove.path().equals(below))) {
                     copy.add(edited(list.get(i), below, edit));
                 }
@@ -212,7 +212,7 @@ class YamlEditPropertyTest {
 
     /** First and after-last line, from 0, of what the edit may rewrite. */
     private static int[] touchedLines(YamlDocument document, YamlEdit edit) {
-        Places places = document.places();
+        DocumentPlaces places = document.places();
         String path;
         if (edit instanceof YamlEdit.AddField add) {
             path = add.mapping();

@@ -56,7 +56,7 @@ public record EnduranceRange(
      * @param share of the variance of the endurance's ranks that it explains, 0 to 1
      * @param lengthens whether more of it means longer
      */
-    public record Contributor(Input input, double share, boolean lengthens) {}
+    public record Contributor(RangedInput input, double share, boolean lengthens) {}
 
     public EnduranceRange {
         Map<Outcome, Integer> worstFirst = new EnumMap<>(Outcome.class);

@@ -17,7 +17,7 @@ import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.assess.ranges.EnduranceRange.Contributor;
 import stillturning.assess.ranges.EnduranceRange.Quantiles;
-import stillturning.assess.ranges.Making.Made;
+import stillturning.assess.ranges.StudyVariant.Made;
 import stillturning.story.Endurance;
 import stillturning.story.UntoldStory;
 
@@ -30,8 +30,8 @@ public final class Sampling {
     /** As many as make the share of a twentieth a dozen samples. */
     public static final int SAMPLES = 256;
 
-    private final List<Input> inputs;
-    private final Making making;
+    private final List<RangedInput> inputs;
+    private final StudyVariant making;
     private final Function<Candidate, Optional<Failure>> failing;
 
     /**
@@ -41,7 +41,7 @@ public final class Sampling {
      * @param failing the failure as it is in a candidate that was made anew
      */
     public Sampling(
-            List<Input> inputs, Making making, Function<Candidate, Optional<Failure>> failing) {
+            List<RangedInput> inputs, StudyVariant making, Function<Candidate, Optional<Failure>> failing) {
         this.inputs = List.copyOf(inputs);
         this.making = making;
         this.failing = failing;
@@ -60,7 +60,7 @@ public final class Sampling {
      */
     public EnduranceRange of(String failure, int count, long seed, Consumer<String> progress)
             throws UntoldStory {
-        double[][] points = Spreading.points(count, inputs.size(), seed);
+        double[][] points = QuasiRandomPoints.points(count, inputs.size(), seed);
         List<Sample> samples =
                 IntStream.range(0, count)
                         .parallel()

@@ -17,8 +17,8 @@ public record Comparison(
         String candidate,
         String reference,
         double pointsAhead,
-        List<Difference> better,
-        List<Difference> worse,
+        List<CriterionDifference> better,
+        List<CriterionDifference> worse,
         List<GateVerdict> gatesMissed,
         List<GateVerdict> gatesReferenceMissed,
         Dominance dominance) {

@@ -80,15 +80,15 @@ public record RankingResult(
                 dominance(one, other));
     }
 
-    private List<Difference> differences(Standing one, Standing other, int wantedSign) {
-        List<Difference> found = new ArrayList<>();
+    private List<CriterionDifference> differences(Standing one, Standing other, int wantedSign) {
+        List<CriterionDifference> found = new ArrayList<>();
         for (int i = 0; i < scales.size(); i++) {
             Contribution here = one.contributions().get(i);
             Contribution there = other.contributions().get(i);
             int order = scales.get(i).sense().compare(here.value(), there.value());
             if (Integer.signum(order) == wantedSign) {
                 found.add(
-                        new Difference(
+                        new CriterionDifference(
                                 here.criterion(),
                                 here.value(),
                                 there.value(),

@@ -13,22 +13,22 @@ final class Autosave {
 
     private static final long MILLISECONDS = 500;
 
-    private final Keeping keeping;
+    private final JournalPolicy keeping;
     private final Path study;
-    private final Supplier<Sheets> sheets;
+    private final Supplier<EditedFiles> files;
     private final Consumer<String> failed;
     private Optional<Journal> journal = Optional.empty();
     private Optional<Future<?>> due = Optional.empty();
     private boolean closed;
 
     /**
-     * @param sheets the files as they are when it is time to write
+     * @param files the files as they are when it is time to write
      * @param failed hears why work could not be kept
      */
-    Autosave(Keeping keeping, Path study, Supplier<Sheets> sheets, Consumer<String> failed) {
+    Autosave(JournalPolicy keeping, Path study, Supplier<EditedFiles> files, Consumer<String> failed) {
         this.keeping = keeping;
         this.study = study;
-        this.sheets = sheets;
+        this.files = files;
         this.failed = failed;
     }
 
@@ -53,7 +53,7 @@ final class Autosave {
         if (closed) {
             return false;
         }
-        Sheets now = sheets.get();
+        EditedFiles now = files.get();
         try {
             if (!now.unsaved().isEmpty()) {
                 own().write(JournalText.of(now, keeping.clock().instant()));
@@ -74,9 +74,9 @@ final class Autosave {
         return journal.get();
     }
 
-    /** Writes what is unsaved, and lets whoever asks next have it. */
+    /** Writes what is unsaved, and makes it available to the next reader. */
     synchronized void leave() {
-        if (!write() || sheets.get().unsaved().isEmpty()) {
+        if (!write() || files.get().unsaved().isEmpty()) {
             return;
         }
         closed = true;

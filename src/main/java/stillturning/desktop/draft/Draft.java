@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
-import stillturning.desktop.draft.Reconciling.Pending;
+import stillturning.desktop.draft.OutsideChanges.Pending;
 import stillturning.files.StudyReader;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
@@ -34,28 +34,28 @@ public final class Draft implements AutoCloseable {
     private final Optional<Autosave> autosave;
     private final Recovery recovery;
     private final Object lock = new Object();
-    private Sheets sheets;
+    private EditedFiles files;
     private StudyReader reader;
-    private Sheets readBy;
+    private EditedFiles readBy;
     private long revision;
     private DraftState state;
 
-    private Draft(Path folder, Optional<Keeping> keeping) throws IOException {
+    private Draft(Path folder, Optional<JournalPolicy> keeping) throws IOException {
         this.folder = folder;
-        this.clock = keeping.map(Keeping::clock).orElse(Clock.systemUTC());
+        this.clock = keeping.map(JournalPolicy::clock).orElse(Clock.systemUTC());
         Listing listing = Listing.of(folder);
         this.unread.addAll(listing.problems());
-        TreeMap<String, Sheet> read = new TreeMap<>();
-        listing.documents().forEach((name, document) -> read.put(name, Sheet.read(document)));
-        this.sheets = new Sheets(folder, read);
+        TreeMap<String, EditedFile> read = new TreeMap<>();
+        listing.documents().forEach((name, document) -> read.put(name, EditedFile.read(document)));
+        this.files = new EditedFiles(folder, read);
         this.opened = StudyReader.open(folder);
         this.reader = opened.holding(listing.documents().values(), unread);
-        this.readBy = sheets;
+        this.readBy = files;
         this.saving = new Saving(folder);
         this.state = stateNow();
         this.autosave = keeping.map(k -> new Autosave(k, folder, this::sheetsNow, this::warn));
         this.recovery =
-                keeping.map(k -> Recovery.find(k.folder(), folder, sheets, this::warn))
+                keeping.map(k -> Recovery.find(k.folder(), folder, files, this::warn))
                         .orElseGet(Recovery::none);
     }
 
@@ -74,7 +74,7 @@ public final class Draft implements AutoCloseable {
      *
      * @throws IOException if the folder cannot be read
      */
-    public static Draft open(Path folder, Keeping keeping) throws IOException {
+    public static Draft open(Path folder, JournalPolicy keeping) throws IOException {
         return new Draft(folder, Optional.of(keeping));
     }
 
@@ -107,21 +107,21 @@ public final class Draft implements AutoCloseable {
 
     /** A reader over the texts as they are now; what has not changed is not bound again. */
     public StudyReader reader() {
-        Sheets now;
+        EditedFiles now;
         StudyReader before;
         List<Problem> unreadNow;
         synchronized (lock) {
-            if (readBy == sheets) {
+            if (readBy == files) {
                 return reader;
             }
-            now = sheets;
+            now = files;
             before = reader;
             unreadNow = List.copyOf(unread);
         }
         List<YamlDocument> documents = now.all().stream().flatMap(s -> s.now().stream()).toList();
         StudyReader made = before.holding(documents, unreadNow);
         synchronized (lock) {
-            if (now == sheets) {
+            if (now == files) {
                 reader = made;
                 readBy = now;
             }
@@ -137,26 +137,26 @@ public final class Draft implements AutoCloseable {
      */
     public DraftState make(Change change) throws ChangeRefused {
         synchronized (lock) {
-            Sheets after = sheets;
+            EditedFiles after = files;
             for (Step step : change.steps()) {
                 after = after.after(step);
             }
-            Deed deed = Deed.between(change.name(), sheets, after, clock.instant());
-            move(after, change.typedIn().map(deed::typedIn).orElse(deed));
+            UndoEntry entry = UndoEntry.between(change.name(), files, after, clock.instant());
+            move(after, change.typedIn().map(entry::typedIn).orElse(entry));
         }
         return tell();
     }
 
-    private void move(Sheets after, Deed deed) {
-        if (!deed.isNothing()) {
-            history.add(deed, sheets, after);
+    private void move(EditedFiles after, UndoEntry entry) {
+        if (!entry.isNothing()) {
+            history.add(entry, files, after);
         }
         put(after);
     }
 
-    private void put(Sheets after) {
-        if (after != sheets) {
-            sheets = after;
+    private void put(EditedFiles after) {
+        if (after != files) {
+            files = after;
             revision++;
             pending.replaceAll((name, p) -> new Pending(after.at(name), p.theirs()));
         }
@@ -166,7 +166,7 @@ public final class Draft implements AutoCloseable {
     /** Takes the last change back; does nothing if there is none. */
     public DraftState undo() {
         synchronized (lock) {
-            put(history.undo(sheets));
+            put(history.undo(files));
         }
         return tell();
     }
@@ -174,7 +174,7 @@ public final class Draft implements AutoCloseable {
     /** Makes the change again that was taken back last; does nothing if there is none. */
     public DraftState redo() {
         synchronized (lock) {
-            put(history.redo(sheets));
+            put(history.redo(files));
         }
         return tell();
     }
@@ -192,7 +192,7 @@ public final class Draft implements AutoCloseable {
         }
         Outside outside;
         synchronized (lock) {
-            outside = reconcile(new Reconciling(sheets, listing), listing, Optional.empty());
+            outside = reconcile(new OutsideChanges(files, listing), listing, Optional.empty());
         }
         if (!outside.isQuiet()) {
             tell();
@@ -215,7 +215,7 @@ public final class Draft implements AutoCloseable {
     }
 
     /** Brings in what was found, and says what of it is new. */
-    private Outside reconcile(Reconciling found, Listing listing, Optional<String> name) {
+    private Outside reconcile(OutsideChanges found, Listing listing, Optional<String> name) {
         List<Conflict> known = pending.values().stream().map(Pending::conflict).toList();
         List<Problem> news = new ArrayList<>(found.problems());
         listing.problems().stream().filter(p -> !unread.contains(p)).forEach(news::add);
@@ -224,8 +224,8 @@ public final class Draft implements AutoCloseable {
         unread.clear();
         unread.addAll(listing.problems());
         problems.addAll(found.problems());
-        Sheets after = found.sheets();
-        move(after, Deed.between(name.orElseGet(found::name), sheets, after, clock.instant()));
+        EditedFiles after = found.files();
+        move(after, UndoEntry.between(name.orElseGet(found::name), files, after, clock.instant()));
         return new Outside(
                 found.takenOver(),
                 found.merged(),
@@ -241,15 +241,15 @@ public final class Draft implements AutoCloseable {
         synchronized (lock) {
             Pending waiting = pending.remove(conflict.file());
             if (waiting != null) {
-                Sheet mine = sheets.at(conflict.file());
-                Sheet based = mine.onDisk(waiting.theirs());
-                Sheet kept =
+                EditedFile mine = files.at(conflict.file());
+                EditedFile based = mine.onDisk(waiting.theirs());
+                EditedFile kept =
                         choice == Conflict.Choice.MINE
                                 ? based
-                                : new Sheet(mine.file(), waiting.theirs(), waiting.theirs());
-                Sheets after = sheets.with(conflict.file(), kept);
+                                : new EditedFile(mine.file(), waiting.theirs(), waiting.theirs());
+                EditedFiles after = files.with(conflict.file(), kept);
                 String name = "Take " + conflict.file() + " as it is outside";
-                move(after, Deed.between(name, sheets, after, clock.instant()));
+                move(after, UndoEntry.between(name, files, after, clock.instant()));
             }
         }
         return tell();
@@ -265,7 +265,7 @@ public final class Draft implements AutoCloseable {
         Outside outside = lookOutside();
         List<Problem> failed = new ArrayList<>(outside.problems());
         synchronized (saving) {
-            Sheets now = sheetsNow();
+            EditedFiles now = sheetsNow();
             for (String name : saving.inOrder(now)) {
                 if (isPending(name)) {
                     failed.add(saving.waits(name));
@@ -289,7 +289,7 @@ public final class Draft implements AutoCloseable {
     private void saved(String name, Optional<YamlDocument> disk) {
         synchronized (lock) {
             history.close();
-            sheets = sheets.with(name, sheets.at(name).onDisk(disk));
+            files = files.with(name, files.at(name).onDisk(disk));
         }
     }
 
@@ -325,8 +325,8 @@ public final class Draft implements AutoCloseable {
         }
         Outside outside;
         synchronized (lock) {
-            Sheets work = recovery.onto(sheets, recovered);
-            Reconciling found = new Reconciling(work, listing);
+            EditedFiles work = recovery.onto(files, recovered);
+            OutsideChanges found = new OutsideChanges(work, listing);
             outside = reconcile(found, listing, Optional.of("Take up unsaved work"));
         }
         boolean kept = autosave.map(Autosave::write).orElse(true);
@@ -342,7 +342,7 @@ public final class Draft implements AutoCloseable {
         recovery.end(recovered);
     }
 
-    /** Ends the editing; what is unsaved is kept, and offered to whoever opens the study next. */
+    /** Ends the editing; what is unsaved is kept, and offered to the next program that opens the study. */
     public void leave() {
         autosave.ifPresent(Autosave::leave);
         close();
@@ -356,9 +356,9 @@ public final class Draft implements AutoCloseable {
         listeners.clear();
     }
 
-    private Sheets sheetsNow() {
+    private EditedFiles sheetsNow() {
         synchronized (lock) {
-            return sheets;
+            return files;
         }
     }
 
@@ -379,8 +379,8 @@ public final class Draft implements AutoCloseable {
         all.addAll(problems);
         return new DraftState(
                 revision,
-                sheets.texts(),
-                sheets.unsaved(),
+                files.texts(),
+                files.unsaved(),
                 history.undoName(),
                 history.redoName(),
                 pending.values().stream().map(Pending::conflict).toList(),

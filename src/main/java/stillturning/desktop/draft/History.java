@@ -10,8 +10,8 @@ final class History {
 
     private static final Duration PAUSE = Duration.ofSeconds(2);
 
-    private final Deque<Deed> done = new ArrayDeque<>();
-    private final Deque<Deed> undone = new ArrayDeque<>();
+    private final Deque<UndoEntry> done = new ArrayDeque<>();
+    private final Deque<UndoEntry> undone = new ArrayDeque<>();
     private boolean open;
 
     /**
@@ -20,26 +20,26 @@ final class History {
      * @param before texts before it
      * @param after texts after it
      */
-    void add(Deed deed, Sheets before, Sheets after) {
+    void add(UndoEntry entry, EditedFiles before, EditedFiles after) {
         undone.clear();
-        Deed last = done.peek();
-        if (open && last != null && goesOn(last, deed)) {
+        UndoEntry last = done.peek();
+        if (open && last != null && goesOn(last, entry)) {
             done.pop();
-            Sheets start = last.back(before);
-            Deed both = Deed.between(last.name(), start, after, deed.at());
+            EditedFiles start = last.back(before);
+            UndoEntry both = UndoEntry.between(last.name(), start, after, entry.at());
             if (!both.isNothing()) {
-                done.push(both.typedIn(deed.typedIn().orElseThrow()));
+                done.push(both.typedIn(entry.typedIn().orElseThrow()));
             }
         } else {
-            done.push(deed);
+            done.push(entry);
         }
         open = true;
     }
 
-    private static boolean goesOn(Deed last, Deed deed) {
-        return deed.typedIn().isPresent()
-                && last.typedIn().equals(deed.typedIn())
-                && Duration.between(last.at(), deed.at()).compareTo(PAUSE) < 0;
+    private static boolean goesOn(UndoEntry last, UndoEntry entry) {
+        return entry.typedIn().isPresent()
+                && last.typedIn().equals(entry.typedIn())
+                && Duration.between(last.at(), entry.at()).compareTo(PAUSE) < 0;
     }
 
     /** Ends what is being typed, so that what follows is undone alone. */
@@ -48,32 +48,32 @@ final class History {
     }
 
     Optional<String> undoName() {
-        return Optional.ofNullable(done.peek()).map(Deed::name);
+        return Optional.ofNullable(done.peek()).map(UndoEntry::name);
     }
 
     Optional<String> redoName() {
-        return Optional.ofNullable(undone.peek()).map(Deed::name);
+        return Optional.ofNullable(undone.peek()).map(UndoEntry::name);
     }
 
     /** The texts before the last deed. */
-    Sheets undo(Sheets now) {
+    EditedFiles undo(EditedFiles now) {
         close();
-        Deed deed = done.poll();
-        if (deed == null) {
+        UndoEntry entry = done.poll();
+        if (entry == null) {
             return now;
         }
-        undone.push(deed);
-        return deed.back(now);
+        undone.push(entry);
+        return entry.back(now);
     }
 
     /** The texts after the last deed that was taken back. */
-    Sheets redo(Sheets now) {
+    EditedFiles redo(EditedFiles now) {
         close();
-        Deed deed = undone.poll();
-        if (deed == null) {
+        UndoEntry entry = undone.poll();
+        if (entry == null) {
             return now;
         }
-        done.push(deed);
-        return deed.again(now);
+        done.push(entry);
+        return entry.again(now);
     }
 }

@@ -26,9 +26,9 @@ final class Journal {
     private static final int MOST_BYTES = 500_000_000;
 
     private final Path file;
-    private final Claim claim;
+    private final JournalLock claim;
 
-    private Journal(Path file, Claim claim) {
+    private Journal(Path file, JournalLock claim) {
         this.file = file;
         this.claim = claim;
     }
@@ -40,7 +40,7 @@ final class Journal {
         long process = ProcessHandle.current().pid();
         for (int count = 1; ; count++) {
             Path file = folder.resolve(key + "-" + process + "-" + count + ENDING);
-            Optional<Claim> claim = Files.exists(file) ? Optional.empty() : Claim.on(lock(file));
+            Optional<JournalLock> claim = Files.exists(file) ? Optional.empty() : JournalLock.on(lock(file));
             if (claim.isPresent()) {
                 return new Journal(file, claim.get());
             }
@@ -60,7 +60,7 @@ final class Journal {
         files.sort(null);
         List<Journal> left = new ArrayList<>();
         for (Path file : files) {
-            Optional<Claim> claim = Claim.on(lock(file));
+            Optional<JournalLock> claim = JournalLock.on(lock(file));
             if (claim.isPresent() && Files.exists(file)) {
                 left.add(new Journal(file, claim.get()));
             } else if (claim.isPresent()) {

@@ -36,10 +36,10 @@ record JournalText(Instant when, List<Entry> entries) {
     }
 
     /** What is unsaved in these files. */
-    static JournalText of(Sheets sheets, Instant when) {
+    static JournalText of(EditedFiles files, Instant when) {
         List<Entry> entries = new ArrayList<>();
-        for (String name : sheets.unsaved()) {
-            Sheet sheet = sheets.at(name);
+        for (String name : files.unsaved()) {
+            EditedFile sheet = files.at(name);
             Optional<String> onDisk = sheet.disk().flatMap(YamlDocument::onDisk);
             entries.add(new Entry(name, sheet.diskText(), onDisk, sheet.text()));
         }

@@ -29,11 +29,11 @@ final class Recovery {
     }
 
     /** Finds them all. What cannot be read is put aside. */
-    static Recovery find(Path folder, Path study, Sheets sheets, Consumer<String> failed) {
+    static Recovery find(Path folder, Path study, EditedFiles files, Consumer<String> failed) {
         Recovery recovery = new Recovery(failed);
         try {
             for (Journal journal : Journal.left(folder, study)) {
-                recovery.add(journal, sheets);
+                recovery.add(journal, files);
             }
         } catch (IOException unreadable) {
             failed.accept("the folder of unsaved work cannot be read: " + unreadable);
@@ -41,7 +41,7 @@ final class Recovery {
         return recovery;
     }
 
-    private void add(Journal journal, Sheets sheets) throws IOException {
+    private void add(Journal journal, EditedFiles files) throws IOException {
         JournalText text;
         try {
             text = journal.read();
@@ -52,7 +52,7 @@ final class Recovery {
         }
         List<Recovered.Item> items = new ArrayList<>();
         for (JournalText.Entry entry : text.entries()) {
-            Optional<String> onDisk = sheets.at(entry.file()).disk().flatMap(YamlDocument::onDisk);
+            Optional<String> onDisk = files.at(entry.file()).disk().flatMap(YamlDocument::onDisk);
             items.add(
                     new Recovered.Item(
                             entry.file(),
@@ -67,15 +67,15 @@ final class Recovery {
     }
 
     /** The files with the work in them, on the ground that it began with. */
-    synchronized Sheets onto(Sheets sheets, Recovered recovered) {
-        Sheets result = sheets;
+    synchronized EditedFiles onto(EditedFiles files, Recovered recovered) {
+        EditedFiles result = files;
         Left found = left.get(recovered);
         if (found != null) {
             for (JournalText.Entry entry : found.text.entries()) {
-                Path file = sheets.at(entry.file()).file();
+                Path file = files.at(entry.file()).file();
                 Optional<YamlDocument> base = entry.base().map(b -> YamlDocument.of(file, b));
                 Optional<YamlDocument> now = entry.text().map(t -> YamlDocument.of(file, t));
-                result = result.with(entry.file(), new Sheet(file, base, now));
+                result = result.with(entry.file(), new EditedFile(file, base, now));
             }
         }
         return result;

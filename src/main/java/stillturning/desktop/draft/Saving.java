@@ -26,14 +26,14 @@ final class Saving {
     }
 
     /** Unsaved files, those that go away last, so that nothing is ever in no file. */
-    List<String> inOrder(Sheets sheets) {
-        return sheets.unsaved().stream()
-                .sorted(Comparator.comparing((String name) -> sheets.at(name).now().isEmpty()))
+    List<String> inOrder(EditedFiles files) {
+        return files.unsaved().stream()
+                .sorted(Comparator.comparing((String name) -> files.at(name).now().isEmpty()))
                 .toList();
     }
 
     /** What is on disk after writing; absent after a problem was told. */
-    Optional<Optional<YamlDocument>> write(Sheet sheet, List<Problem> failed) {
+    Optional<Optional<YamlDocument>> write(EditedFile sheet, List<Problem> failed) {
         try {
             Optional<YamlDocument> next = sheet.toWrite();
             if (next.isPresent()) {
@@ -68,7 +68,7 @@ final class Saving {
     }
 
     /** Writes all texts into a folder that is new or empty. */
-    static List<Problem> copy(Sheets sheets, Path other) {
+    static List<Problem> copy(EditedFiles files, Path other) {
         List<Problem> failed = new ArrayList<>();
         try {
             Files.createDirectories(other);
@@ -79,7 +79,7 @@ final class Saving {
         } catch (IOException refused) {
             return List.of(refused(other, refused));
         }
-        sheets.texts()
+        files.texts()
                 .forEach(
                         (name, text) -> {
                             try {

@@ -35,7 +35,7 @@ public final class Desk {
     private static final String ASSESSING = "Breaking every part of every candidate";
 
     private final Draft draft;
-    private final Errands errands;
+    private final BackgroundWork work;
     private final ObjectProperty<Settings> settings;
     private final ReadOnlyObjectWrapper<Reading> reading;
     private final ReadOnlyObjectWrapper<ReadStudy> read;
@@ -49,9 +49,9 @@ public final class Desk {
      * @param first what the draft's texts say, read beforehand since it takes a while
      * @param settings shared with everybody who shows or changes them
      */
-    public Desk(Draft draft, Reading first, Errands errands, ObjectProperty<Settings> settings) {
+    public Desk(Draft draft, Reading first, BackgroundWork work, ObjectProperty<Settings> settings) {
         this.draft = draft;
-        this.errands = errands;
+        this.work = work;
         this.settings = settings;
         this.reading = new ReadOnlyObjectWrapper<>(first);
         this.read = new ReadOnlyObjectWrapper<>(first.read());
@@ -133,8 +133,8 @@ public final class Desk {
     }
 
     /** Work in the background. */
-    public Errands errands() {
-        return errands;
+    public BackgroundWork work() {
+        return work;
     }
 
     /** What the user has chosen. */
@@ -165,7 +165,7 @@ public final class Desk {
         texts.set(now);
         if (!same) {
             openSome();
-            errands.start(READING, reins -> reading(draft), this::take, this::refuse);
+            work.start(READING, progress -> reading(draft), this::take, this::refuse);
         }
     }
 
@@ -195,7 +195,7 @@ public final class Desk {
         reading.set(now);
         read.set(now.read());
         if (now.sound().isEmpty()) {
-            errands.callOff(ASSESSING);
+            work.cancel(ASSESSING);
         } else if (stale()) {
             assess(now.sound().get(), now.read().fingerprint());
         }
@@ -205,12 +205,12 @@ public final class Desk {
         Optional<Assessment> before = results.get().assessment();
         AtomicInteger done = new AtomicInteger();
         int all = study.candidates().size();
-        errands.start(
+        work.start(
                 ASSESSING,
-                reins -> {
+                task -> {
                     Consumer<String> progress =
                             id ->
-                                    reins.far(
+                                    task.report(
                                             (double) done.incrementAndGet() / all,
                                             "Breaking every part: " + id + " is done");
                     return before.isPresent()

@@ -17,10 +17,10 @@ import stillturning.model.Study;
 import stillturning.parts.Cable;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
-import stillturning.sizing.Finding;
-import stillturning.sizing.Finding.Mend;
+import stillturning.sizing.SizeFinding;
+import stillturning.sizing.SizeFinding.Mend;
 import stillturning.sizing.ProtectorSize;
-import stillturning.sizing.Reach;
+import stillturning.sizing.SurveyDepth;
 import stillturning.sizing.Sizing;
 import stillturning.sizing.SizingReport;
 import stillturning.sizing.WireSize;
@@ -98,12 +98,12 @@ public record Proposal(
         Study study = read.study().get();
         Candidate candidate = study.candidate(id).orElseThrow();
         return Sizing.of(
-                study, candidate, read.sizes().installation(), Reach.SINGLE_FAILURES, progress);
+                study, candidate, read.sizes().installation(), SurveyDepth.SINGLE_FAILURES, progress);
     }
 
     private static Map<String, Double> ratings(SizingReport report) {
         Map<String, Double> ratings = new LinkedHashMap<>();
-        for (Finding finding : report.findings()) {
+        for (SizeFinding finding : report.findings()) {
             if (finding.mend().isPresent() && finding.mend().get() instanceof Mend.Rating rating) {
                 ratings.merge(rating.part(), rating.amps(), Math::max);
             }
@@ -182,7 +182,7 @@ public record Proposal(
     }
 
     /** Findings that no size mends. */
-    public List<Finding> left() {
+    public List<SizeFinding> left() {
         return then.findings();
     }
 

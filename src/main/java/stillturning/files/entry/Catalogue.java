@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.files.entry.CatalogueEntry.CableEntry;
-import stillturning.yaml.Called;
+import stillturning.yaml.Key;
 import stillturning.yaml.Given;
 import stillturning.yaml.Origin;
 import stillturning.yaml.Source;
@@ -37,7 +37,7 @@ public final class Catalogue {
 
     /** The word by which a part's kind goes in the files. */
     public static String kindOf(PartEntry part) {
-        return part.getClass().getAnnotation(Called.class).value();
+        return part.getClass().getAnnotation(Key.class).value();
     }
 
     /** Words of all kinds, in the order of the catalogue. */

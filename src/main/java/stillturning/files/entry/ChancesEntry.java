@@ -5,38 +5,38 @@ import java.util.Optional;
 import stillturning.quantity.Dimension;
 import stillturning.yaml.Default;
 import stillturning.yaml.Given;
-import stillturning.yaml.Unit;
-import stillturning.yaml.Words;
+import stillturning.yaml.OfDimension;
+import stillturning.yaml.Describes;
 
 /** How often things fail, as written in the study's file. */
-@Words("How often things fail, where the shipped table does not suit.")
+@Describes("How often things fail, where the shipped table does not suit.")
 public record ChancesEntry(
-        @Words("Length of a flight; all its phases if not written.")
-                @Unit(value = Dimension.TIME, above = "0 s")
+        @Describes("Length of a flight; all its phases if not written.")
+                @OfDimension(value = Dimension.TIME, above = "0 s")
                 Optional<Given> flight,
-        @Words(
+        @Describes(
                         "Time flown between two inspections that find everything; 50 h (a guess), or one flight, if not written.")
-                @Unit(value = Dimension.TIME, above = "0 s")
+                @OfDimension(value = Dimension.TIME, above = "0 s")
                 Optional<Given> inspectedEvery,
-        @Words("How often a zone suffers from its hazards, by hazard: \"heat: 1e-6 /h\".")
+        @Describes("How often a zone suffers from its hazards, by hazard: \"heat: 1e-6 /h\".")
                 @Default("{}")
                 Map<String, RateText> events,
-        @Words("How often all goes together that shares a hole, a bundle or a mount, by these.")
+        @Describes("How often all goes together that shares a hole, a bundle or a mount, by these.")
                 @Default("{}")
                 Map<String, RateText> sharing,
-        @Words(
+        @Describes(
                         "Share of a unit's own failures that take along what runs the same program or is alike.")
                 @Default("10 % (catalogue, generic average of NUREG/CR-4780, recalled, unverified)")
-                @Unit(value = Dimension.RATIO, least = "0 %", most = "100 %")
+                @OfDimension(value = Dimension.RATIO, least = "0 %", most = "100 %")
                 Given beta,
-        @Words("How often one switch is left in a wrong position before a flight.")
+        @Describes("How often one switch is left in a wrong position before a flight.")
                 @Default("1e-3 /flight within 10 (guess)")
                 RateText leftSwitch,
-        @Words("How often a pilot who should act does not.")
+        @Describes("How often a pilot who should act does not.")
                 @Default("1e-2 /need within 10 (guess)")
                 RateText idlePilot,
-        @Words("Rates by kind of part and failure mode: \"wire: {open: 3e-6 /h}\".") @Default("{}")
+        @Describes("Rates by kind of part and failure mode: \"wire: {open: 3e-6 /h}\".") @Default("{}")
                 Map<String, Map<String, RateText>> rates,
-        @Words("Rates by load and failure mode: \"pump: {stops-working: 2e-5 /h}\".") @Default("{}")
+        @Describes("Rates by load and failure mode: \"pump: {stops-working: 2e-5 /h}\".") @Default("{}")
                 Map<String, Map<String, RateText>> fails)
         implements Untold {}

@@ -20,10 +20,10 @@ public record ChannelText(Given rating, boolean onByDefault) {
     private static final List<String> DEFAULTS = List.of(ON, "default off");
 
     static Optional<ChannelText> read(String text, TextForm.Faults faults) {
-        List<Piece> pieces = Piece.splitAtCommas(text);
+        List<TextPiece> pieces = TextPiece.splitAtCommas(text);
         Optional<Given> rating = pieces.get(0).above0(Dimension.CURRENT, faults);
         for (int i = 1; i < pieces.size(); i++) {
-            Piece piece = pieces.get(i);
+            TextPiece piece = pieces.get(i);
             if (i > 1 || !DEFAULTS.contains(piece.text())) {
                 faults.at(
                         piece.offset(),

@@ -28,29 +28,29 @@ final class NeedsForm {
     /** The first mistake; the rest of the text cannot be trusted after it. */
     private static final class Fault extends Exception {
         private static final long serialVersionUID = 1;
-        private final transient Piece at;
+        private final transient TextPiece at;
         private final String right;
 
-        Fault(Piece at, String wrong, String right) {
+        Fault(TextPiece at, String wrong, String right) {
             super(wrong, null, false, false);
             this.at = at;
             this.right = right;
         }
     }
 
-    private final List<Piece> tokens;
-    private final Piece end;
+    private final List<TextPiece> tokens;
+    private final TextPiece end;
     private final List<Mention> mentions = new ArrayList<>();
     private int next;
 
     private NeedsForm(String text) {
-        List<Piece> found = new ArrayList<>();
+        List<TextPiece> found = new ArrayList<>();
         Matcher matcher = TOKEN.matcher(text);
         while (matcher.find()) {
-            found.add(new Piece(matcher.group(), matcher.start()));
+            found.add(new TextPiece(matcher.group(), matcher.start()));
         }
         tokens = List.copyOf(found);
-        end = new Piece("", text.length());
+        end = new TextPiece("", text.length());
     }
 
     static Optional<NeedsText> read(String text, TextForm.Faults faults) {
@@ -78,7 +78,7 @@ final class NeedsForm {
                         "\"and\" and \"or\" stand beside each other",
                         "put brackets around what belongs together");
             }
-            Piece word = take();
+            TextPiece word = take();
             terms.add(term(depth));
             refuseTwice(terms, word);
         }
@@ -88,10 +88,10 @@ final class NeedsForm {
         return joint.equals("and") ? EngineLogic.allOf(terms) : EngineLogic.anyOf(terms);
     }
 
-    private static void refuseTwice(List<EngineLogic> terms, Piece at) throws Fault {
+    private static void refuseTwice(List<EngineLogic> terms, TextPiece at) throws Fault {
         if (new HashSet<>(terms).size() < terms.size()) {
             String twice = terms.get(terms.size() - 1).inWords();
-            throw new Fault(at, "\"" + Piece.shown(twice) + "\" is asked for twice", "keep one");
+            throw new Fault(at, "\"" + TextPiece.shown(twice) + "\" is asked for twice", "keep one");
         }
     }
 
@@ -99,7 +99,7 @@ final class NeedsForm {
         if (depth > DEEPEST) {
             throw new Fault(peek(), "brackets are nested more than 20 deep", "nest less");
         }
-        Piece token = peek();
+        TextPiece token = peek();
         if (token.text().equals("(")) {
             take();
             EngineLogic inside = terms(depth + 1);
@@ -116,13 +116,13 @@ final class NeedsForm {
         return new EngineLogic.One(take().text());
     }
 
-    private EngineLogic count(Piece number, int depth) throws Fault {
+    private EngineLogic count(TextPiece number, int depth) throws Fault {
         expect("of");
         expect("(");
         List<EngineLogic> terms = new ArrayList<>();
         terms.add(terms(depth + 1));
         while (peek().text().equals(",")) {
-            Piece comma = take();
+            TextPiece comma = take();
             terms.add(terms(depth + 1));
             refuseTwice(terms, comma);
         }
@@ -145,7 +145,7 @@ final class NeedsForm {
     }
 
     private Fault strange(String right) {
-        Piece at = peek();
+        TextPiece at = peek();
         String wrong =
                 next < tokens.size()
                         ? "\"" + at.shown() + "\" does not belong here"
@@ -153,16 +153,16 @@ final class NeedsForm {
         return new Fault(at, wrong, right);
     }
 
-    private Piece peek() {
+    private TextPiece peek() {
         return next < tokens.size() ? tokens.get(next) : end;
     }
 
-    private Piece peekAfter() {
+    private TextPiece peekAfter() {
         return next + 1 < tokens.size() ? tokens.get(next + 1) : end;
     }
 
-    private Piece take() {
-        Piece token = peek();
+    private TextPiece take() {
+        TextPiece token = peek();
         next++;
         return token;
     }

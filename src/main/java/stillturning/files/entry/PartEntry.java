@@ -7,17 +7,17 @@ import stillturning.parts.element.Guard.Action;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.WireGauge;
 import stillturning.yaml.Bounds;
-import stillturning.yaml.Called;
+import stillturning.yaml.Key;
 import stillturning.yaml.Discriminator;
 import stillturning.yaml.Given;
-import stillturning.yaml.Unit;
-import stillturning.yaml.Words;
+import stillturning.yaml.OfDimension;
+import stillturning.yaml.Describes;
 
 /**
  * A part as written, in a candidate's file or in the catalogue. What is left out, the catalogue
  * fills in.
  */
-@Words("A part; what is left out comes from the catalogue's class.")
+@Describes("A part; what is left out comes from the catalogue's class.")
 @Discriminator("is")
 public sealed interface PartEntry
         permits PartEntry.BatteryEntry,
@@ -36,50 +36,50 @@ public sealed interface PartEntry
                 PartEntry.WireEntry {
 
     /** What a person calls it. */
-    @Words("What a person calls it; its name if not written.")
+    @Describes("What a person calls it; its name if not written.")
     Optional<String> label();
 
     /** Zone where it sits. */
-    @Words("Zone where it sits; that of what comes before it if not written.")
+    @Describes("Zone where it sits; that of what comes before it if not written.")
     Optional<String> zone();
 
     /** Class in the catalogue; the kind's first if not written. */
-    @Words("Class in the catalogue; the kind's first if not written.")
+    @Describes("Class in the catalogue; the kind's first if not written.")
     Optional<String> ofClass();
 
     /** Weight. */
-    @Words("Weight.")
+    @Describes("Weight.")
     Optional<Given> mass();
 
     /** Price. */
-    @Words("Price.")
+    @Describes("Price.")
     Optional<Price> price();
 
     /** A battery. */
-    @Words("Stores charge.")
-    @Called("battery")
+    @Describes("Stores charge.")
+    @Key("battery")
     record BatteryEntry(
             Optional<String> label,
             Optional<String> zone,
-            @Called("class") Optional<String> ofClass,
-            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            @Key("class") Optional<String> ofClass,
+            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
             Optional<Chemistry> chemistry,
-            @Words("12 V or 24 V.") @Unit(value = Dimension.VOLTAGE, above = "0 V")
+            @Describes("12 V or 24 V.") @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     Optional<Given> nominal,
-            @Unit(value = Dimension.CHARGE, above = "0 Ah") Optional<Given> capacity,
-            @Words("Discharge time at which the capacity is rated.")
-                    @Unit(value = Dimension.TIME, above = "0 s")
+            @OfDimension(value = Dimension.CHARGE, above = "0 Ah") Optional<Given> capacity,
+            @Describes("Discharge time at which the capacity is rated.")
+                    @OfDimension(value = Dimension.TIME, above = "0 s")
                     Optional<Given> ratedOver,
-            @Words("Peukert exponent, 1 for none.") @Bounds(least = 1, most = 2)
+            @Describes("Peukert exponent, 1 for none.") @Bounds(least = 1, most = 2)
                     Optional<Double> peukert,
-            @Words("Internal resistance.") @Unit(value = Dimension.RESISTANCE, above = "0 ohm")
+            @Describes("Internal resistance.") @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     Optional<Given> resistance,
-            @Words("Share of its capacity that age has left.")
-                    @Unit(value = Dimension.RATIO, above = "0 %", most = "100 %")
+            @Describes("Share of its capacity that age has left.")
+                    @OfDimension(value = Dimension.RATIO, above = "0 %", most = "100 %")
                     Optional<Given> health,
-            @Words("State of charge at the start of the flight.")
-                    @Unit(value = Dimension.RATIO, least = "0 %", most = "100 %")
+            @Describes("State of charge at the start of the flight.")
+                    @OfDimension(value = Dimension.RATIO, least = "0 %", most = "100 %")
                     Optional<Given> charge,
             Optional<ManagementEntry> management)
             implements PartEntry {}
@@ -87,37 +87,37 @@ public sealed interface PartEntry
     /** What a battery is made of. */
     enum Chemistry {
         LEAD_ACID,
-        @Called("lifepo4")
+        @Key("lifepo4")
         LITHIUM_IRON_PHOSPHATE
     }
 
     /** An alternator with its regulator. */
-    @Words("Makes current while the engine turns it, with its regulator.")
-    @Called("alternator")
+    @Describes("Makes current while the engine turns it, with its regulator.")
+    @Key("alternator")
     record AlternatorEntry(
             Optional<String> label,
             Optional<String> zone,
-            @Called("class") Optional<String> ofClass,
-            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            @Key("class") Optional<String> ofClass,
+            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
-            @Words("Current at full speed.") @Unit(value = Dimension.CURRENT, above = "0 A")
+            @Describes("Current at full speed.") @OfDimension(value = Dimension.CURRENT, above = "0 A")
                     Optional<Given> rating,
-            @Words("Share of its rating by speed.") Optional<List<SpeedPoint>> output,
-            @Words("Voltage that its regulator holds without load.")
-                    @Unit(value = Dimension.VOLTAGE, above = "0 V")
+            @Describes("Share of its rating by speed.") Optional<List<SpeedPoint>> output,
+            @Describes("Voltage that its regulator holds without load.")
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     Optional<Given> setPoint,
-            @Words("Fall of its voltage with current.")
-                    @Unit(value = Dimension.RESISTANCE, above = "0 ohm")
+            @Describes("Fall of its voltage with current.")
+                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     Optional<Given> droop,
-            @Unit(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> fieldResistance,
-            @Words("Where its magnetism comes from: field (a fed winding) or magnets.")
+            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> fieldResistance,
+            @Describes("Where its magnetism comes from: field (a fed winding) or magnets.")
                     Optional<Excitation> excitation,
-            @Words("What becomes of it when no battery is joined to it.")
+            @Describes("What becomes of it when no battery is joined to it.")
                     Optional<WithoutBattery> withoutBattery,
-            @Words("Highest voltage when it loses its battery while it charges it.")
-                    @Unit(value = Dimension.VOLTAGE, above = "0 V")
+            @Describes("Highest voltage when it loses its battery while it charges it.")
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     Optional<Given> dumpClamp,
-            @Words("... and how long that lasts.") @Unit(value = Dimension.TIME, least = "0 s")
+            @Describes("... and how long that lasts.") @OfDimension(value = Dimension.TIME, least = "0 s")
                     Optional<Given> dumpLasts)
             implements PartEntry {}
 
@@ -129,58 +129,58 @@ public sealed interface PartEntry
 
     /** A point of an alternator's output curve. */
     record SpeedPoint(
-            @Unit(value = Dimension.ROTATION, least = "0 rpm") Given at,
-            @Unit(value = Dimension.RATIO, least = "0 %", most = "100 %") Given share) {}
+            @OfDimension(value = Dimension.ROTATION, least = "0 rpm") Given at,
+            @OfDimension(value = Dimension.RATIO, least = "0 %", most = "100 %") Given share) {}
 
     /** A bus bar. */
-    @Words("Bar at which many lines meet.")
-    @Called("bus")
+    @Describes("Bar at which many lines meet.")
+    @Key("bus")
     record BusEntry(
             Optional<String> label,
             Optional<String> zone,
-            @Called("class") Optional<String> ofClass,
-            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            @Key("class") Optional<String> ofClass,
+            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
-            @Words("Resistance of a stud's joint.")
-                    @Unit(value = Dimension.RESISTANCE, above = "0 ohm")
+            @Describes("Resistance of a stud's joint.")
+                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     Optional<Given> resistance)
             implements PartEntry {}
 
     /** A fuse. */
-    @Words("Melts on too much current; not to be set again in flight.")
-    @Called("fuse")
+    @Describes("Melts on too much current; not to be set again in flight.")
+    @Key("fuse")
     record FuseEntry(
             Optional<String> label,
             Optional<String> zone,
-            @Called("class") Optional<String> ofClass,
-            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            @Key("class") Optional<String> ofClass,
+            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
-            @Unit(value = Dimension.CURRENT, above = "0 A") Optional<Given> rating,
-            @Words("Voltage across it at its rating.")
-                    @Unit(value = Dimension.VOLTAGE, above = "0 V")
+            @OfDimension(value = Dimension.CURRENT, above = "0 A") Optional<Given> rating,
+            @Describes("Voltage across it at its rating.")
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     Optional<Given> drop,
             Optional<Curve> curve,
-            @Words("Largest current that it interrupts.")
-                    @Unit(value = Dimension.CURRENT, above = "0 A")
+            @Describes("Largest current that it interrupts.")
+                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
                     Optional<Given> interrupts)
             implements PartEntry {}
 
     /** A circuit breaker. */
-    @Words("Opens on too much current; the pilot can pull it and push it in again.")
-    @Called("breaker")
+    @Describes("Opens on too much current; the pilot can pull it and push it in again.")
+    @Key("breaker")
     record BreakerEntry(
             Optional<String> label,
             Optional<String> zone,
-            @Called("class") Optional<String> ofClass,
-            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            @Key("class") Optional<String> ofClass,
+            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
-            @Unit(value = Dimension.CURRENT, above = "0 A") Optional<Given> rating,
-            @Words("Voltage across it at its rating.")
-                    @Unit(value = Dimension.VOLTAGE, above = "0 V")
+            @OfDimension(value = Dimension.CURRENT, above = "0 A") Optional<Given> rating,
+            @Describes("Voltage across it at its rating.")
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     Optional<Given> drop,
             Optional<Curve> curve,
-            @Words("Largest current that it interrupts.")
-                    @Unit(value = Dimension.CURRENT, above = "0 A")
+            @Describes("Largest current that it interrupts.")
+                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
                     Optional<Given> interrupts)
             implements PartEntry {}
 
@@ -193,19 +193,19 @@ public sealed interface PartEntry
     }
 
     /** A hand-operated switch. */
-    @Words("Lever that closes or opens a circuit by hand.")
-    @Called("switch")
+    @Describes("Lever that closes or opens a circuit by hand.")
+    @Key("switch")
     record SwitchEntry(
             Optional<String> label,
             Optional<String> zone,
-            @Called("class") Optional<String> ofClass,
-            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            @Key("class") Optional<String> ofClass,
+            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
             @Bounds(least = 1, most = 4) Optional<Integer> poles,
-            @Words("single (off, on) or double (up, off, down).") Optional<Throws> throwing,
-            @Unit(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> resistance,
-            @Words("Current that its contacts are rated for, resistive load.")
-                    @Unit(value = Dimension.CURRENT, above = "0 A")
+            @Describes("single (off, on) or double (up, off, down).") Optional<Throws> throwing,
+            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> resistance,
+            @Describes("Current that its contacts are rated for, resistive load.")
+                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
                     Optional<Given> rating)
             implements PartEntry {}
 
@@ -216,152 +216,152 @@ public sealed interface PartEntry
     }
 
     /** A contactor or relay. */
-    @Words("Contacts for large currents, closed by a coil.")
-    @Called("contactor")
+    @Describes("Contacts for large currents, closed by a coil.")
+    @Key("contactor")
     record ContactorEntry(
             Optional<String> label,
             Optional<String> zone,
-            @Called("class") Optional<String> ofClass,
-            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            @Key("class") Optional<String> ofClass,
+            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
-            @Unit(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> coilResistance,
-            @Unit(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> pullIn,
-            @Unit(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> dropOut,
-            @Words("Time that its contacts take to move.")
-                    @Unit(value = Dimension.TIME, least = "0 s")
+            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> coilResistance,
+            @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> pullIn,
+            @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> dropOut,
+            @Describes("Time that its contacts take to move.")
+                    @OfDimension(value = Dimension.TIME, least = "0 s")
                     Optional<Given> delay,
-            @Words("Resistance of its closed contacts.")
-                    @Unit(value = Dimension.RESISTANCE, above = "0 ohm")
+            @Describes("Resistance of its closed contacts.")
+                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     Optional<Given> resistance,
-            @Words("Current that its contacts carry for ever.")
-                    @Unit(value = Dimension.CURRENT, above = "0 A")
+            @Describes("Current that its contacts carry continuously.")
+                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
                     Optional<Given> rating)
             implements PartEntry {}
 
     /** A diode. */
-    @Words("Lets current through one way only.")
-    @Called("diode")
+    @Describes("Lets current through one way only.")
+    @Key("diode")
     record DiodeEntry(
             Optional<String> label,
             Optional<String> zone,
-            @Called("class") Optional<String> ofClass,
-            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            @Key("class") Optional<String> ofClass,
+            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
-            @Words("Forward voltage at the stated current.")
-                    @Unit(value = Dimension.VOLTAGE, above = "0 V")
+            @Describes("Forward voltage at the stated current.")
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     Optional<Given> drop,
-            @Words("Current at which the forward voltage is stated.")
-                    @Unit(value = Dimension.CURRENT, above = "0 A")
+            @Describes("Current at which the forward voltage is stated.")
+                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
                     Optional<Given> at,
-            @Words("Series resistance.") @Unit(value = Dimension.RESISTANCE, above = "0 ohm")
+            @Describes("Series resistance.") @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     Optional<Given> resistance)
             implements PartEntry {}
 
     /** A ground point. */
-    @Words("Point where returns come together.")
-    @Called("ground")
+    @Describes("Point where returns come together.")
+    @Key("ground")
     record GroundEntry(
             Optional<String> label,
             Optional<String> zone,
-            @Called("class") Optional<String> ofClass,
-            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            @Key("class") Optional<String> ofClass,
+            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
-            @Words("Whether it is bolted to the metal that a chafed wire would touch.")
+            @Describes("Whether it is bolted to the metal that a chafed wire would touch.")
                     Optional<Boolean> onStructure,
-            @Unit(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> resistance)
+            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> resistance)
             implements PartEntry {}
 
     /** A connector. */
-    @Words("Plug and socket with one or many pins.")
-    @Called("connector")
+    @Describes("Plug and socket with one or many pins.")
+    @Key("connector")
     record ConnectorEntry(
             Optional<String> label,
             Optional<String> zone,
-            @Called("class") Optional<String> ofClass,
-            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            @Key("class") Optional<String> ofClass,
+            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
             @Bounds(least = 1, most = 200) Optional<Integer> pins,
-            @Words("Resistance of a mated pin.")
-                    @Unit(value = Dimension.RESISTANCE, above = "0 ohm")
+            @Describes("Resistance of a mated pin.")
+                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     Optional<Given> resistance)
             implements PartEntry {}
 
     /** A DC–DC converter. */
-    @Words("Makes a steady voltage of another one.")
-    @Called("converter")
+    @Describes("Makes a steady voltage of another one.")
+    @Key("converter")
     record ConverterEntry(
             Optional<String> label,
             Optional<String> zone,
-            @Called("class") Optional<String> ofClass,
-            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            @Key("class") Optional<String> ofClass,
+            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
-            @Unit(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> output,
-            @Unit(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> droop,
-            @Unit(value = Dimension.CURRENT, above = "0 A") Optional<Given> limit,
-            @Unit(value = Dimension.RATIO, above = "0 %", most = "100 %")
+            @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> output,
+            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> droop,
+            @OfDimension(value = Dimension.CURRENT, above = "0 A") Optional<Given> limit,
+            @OfDimension(value = Dimension.RATIO, above = "0 %", most = "100 %")
                     Optional<Given> efficiency,
-            @Unit(value = Dimension.POWER, least = "0 W") Optional<Given> idle,
-            @Unit(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> minimum,
-            @Unit(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> restart)
+            @OfDimension(value = Dimension.POWER, least = "0 W") Optional<Given> idle,
+            @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> minimum,
+            @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> restart)
             implements PartEntry {}
 
     /** Over-voltage protection in a feed. */
-    @Words("Acts when the voltage is too high.")
-    @Called("overvoltage-guard")
+    @Describes("Acts when the voltage is too high.")
+    @Key("overvoltage-guard")
     record GuardEntry(
             Optional<String> label,
             Optional<String> zone,
-            @Called("class") Optional<String> ofClass,
-            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            @Key("class") Optional<String> ofClass,
+            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
-            @Words("disconnects (opens its feed) or shorts (joins its input to minus).")
+            @Describes("disconnects (opens its feed) or shorts (joins its input to minus).")
                     Optional<Action> acts,
-            @Words("Acts when this is exceeded.") @Unit(value = Dimension.VOLTAGE, above = "0 V")
+            @Describes("Acts when this is exceeded.") @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     Optional<Given> trip,
-            @Words("... for longer than this.") @Unit(value = Dimension.TIME, least = "0 s")
+            @Describes("... for longer than this.") @OfDimension(value = Dimension.TIME, least = "0 s")
                     Optional<Given> after,
-            @Unit(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> resistance)
+            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> resistance)
             implements PartEntry {}
 
     /** A solid-state controller. */
-    @Words("Electronic channels in the place of switches and breakers, with one logic.")
-    @Called("controller")
+    @Describes("Electronic channels in the place of switches and breakers, with one logic.")
+    @Key("controller")
     record ControllerEntry(
             Optional<String> label,
             Optional<String> zone,
-            @Called("class") Optional<String> ofClass,
-            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            @Key("class") Optional<String> ofClass,
+            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
-            @Words("Its channels in order: \"10 A\", or \"10 A, default on\".")
+            @Describes("Its channels in order: \"10 A\", or \"10 A, default on\".")
                     Optional<List<ChannelText>> channels,
-            @Words("On-resistance of a channel.")
-                    @Unit(value = Dimension.RESISTANCE, above = "0 ohm")
+            @Describes("On-resistance of a channel.")
+                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     Optional<Given> resistance,
-            @Words("Current limit as a share of the channel's rating, in per cent.")
-                    @Unit(value = Dimension.RATIO, above = "100 %")
+            @Describes("Current limit as a share of the channel's rating, in per cent.")
+                    @OfDimension(value = Dimension.RATIO, above = "100 %")
                     Optional<Given> limit,
-            @Words("What its logic draws at the study's nominal voltage.")
-                    @Unit(value = Dimension.CURRENT, above = "0 A")
+            @Describes("What its logic draws at the study's nominal voltage.")
+                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
                     Optional<Given> logicDraws,
-            @Words("Lowest voltage of its logic.") @Unit(value = Dimension.VOLTAGE, above = "0 V")
+            @Describes("Lowest voltage of its logic.") @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     Optional<Given> logicMinimum,
-            @Words("Keeps working this long below it.") @Unit(value = Dimension.TIME, least = "0 s")
+            @Describes("Keeps working this long below it.") @OfDimension(value = Dimension.TIME, least = "0 s")
                     Optional<Given> logicRideThrough,
-            @Words("Time that its logic takes to start.")
-                    @Unit(value = Dimension.TIME, least = "0 s")
+            @Describes("Time that its logic takes to start.")
+                    @OfDimension(value = Dimension.TIME, least = "0 s")
                     Optional<Given> logicBoot)
             implements PartEntry {}
 
     /** A wire that stands for itself. */
-    @Words("Wire that stands for itself, outside of any run.")
-    @Called("wire")
+    @Describes("Wire that stands for itself, outside of any run.")
+    @Key("wire")
     record WireEntry(
             Optional<String> label,
             Optional<String> zone,
-            @Called("class") Optional<String> ofClass,
-            @Unit(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
+            @Key("class") Optional<String> ofClass,
+            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
             Optional<WireGauge> gauge,
-            @Unit(value = Dimension.LENGTH, above = "0 m") Optional<Given> length)
+            @OfDimension(value = Dimension.LENGTH, above = "0 m") Optional<Given> length)
             implements PartEntry {}
 }

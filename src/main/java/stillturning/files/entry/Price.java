@@ -32,7 +32,7 @@ public record Price(double amount, String currency, Source source) {
         if (!matcher.matches()) {
             faults.at(
                     0,
-                    "\"" + Piece.shown(money) + "\" is no price",
+                    "\"" + TextPiece.shown(money) + "\" is no price",
                     "write an amount and the currency's three-letter code, such as " + EXAMPLE);
             return Optional.empty();
         }

@@ -55,7 +55,7 @@ public record RateText(double times, Unit unit, Optional<Double> within, Source 
         if (!matcher.matches()) {
             faults.at(
                     0,
-                    "\"" + Piece.shown(value) + "\" is no rate",
+                    "\"" + TextPiece.shown(value) + "\" is no rate",
                     "write how often in an hour, such as "
                             + EXAMPLE
                             + "; in a flight (/flight); or each time it is needed (/need)");

@@ -47,18 +47,18 @@ final class RunForm {
     }
 
     static Optional<RunText> read(String text, TextForm.Faults faults) {
-        return new RunForm(faults).run(Piece.splitAtCommas(text));
+        return new RunForm(faults).run(TextPiece.splitAtCommas(text));
     }
 
-    private Optional<RunText> run(List<Piece> pieces) {
-        List<Piece> ends = pieces.get(0).words();
+    private Optional<RunText> run(List<TextPiece> pieces) {
+        List<TextPiece> ends = pieces.get(0).words();
         int to = indexOf("to", ends);
         Optional<Anchor> start = start(ends.subList(0, to < 0 ? ends.size() : to), pieces.get(0));
         Optional<Anchor> end =
                 to < 0 ? Optional.empty() : anchor(ends.get(to), ends.subList(to + 1, ends.size()));
         pieces.stream().skip(1).limit(MOST_ITEMS).forEach(this::item);
         if (pieces.size() > MOST_ITEMS + 1) {
-            Piece tooMuch = pieces.get(MOST_ITEMS + 1);
+            TextPiece tooMuch = pieces.get(MOST_ITEMS + 1);
             faults.at(
                     tooMuch.offset(),
                     "the run has more than " + MOST_ITEMS + " items",
@@ -68,7 +68,7 @@ final class RunForm {
         return start.filter(s -> sound).map(s -> new RunText(s, end, items, back));
     }
 
-    private static int indexOf(String word, List<Piece> words) {
+    private static int indexOf(String word, List<TextPiece> words) {
         for (int i = 0; i < words.size(); i++) {
             if (words.get(i).text().equals(word)) {
                 return i;
@@ -77,7 +77,7 @@ final class RunForm {
         return -1;
     }
 
-    private Optional<Anchor> start(List<Piece> words, Piece whole) {
+    private Optional<Anchor> start(List<TextPiece> words, TextPiece whole) {
         if (words.isEmpty() || !words.get(0).text().equals("from")) {
             faults.at(
                     whole.offset(),
@@ -88,7 +88,7 @@ final class RunForm {
         return anchor(words.get(0), words.subList(1, words.size()));
     }
 
-    private Optional<Anchor> anchor(Piece before, List<Piece> words) {
+    private Optional<Anchor> anchor(TextPiece before, List<TextPiece> words) {
         if (words.isEmpty()) {
             faults.at(
                     before.end(),
@@ -121,7 +121,7 @@ final class RunForm {
         return new Anchor(anchor.part(), Optional.of(name), anchor.offset());
     }
 
-    private Optional<Anchor> named(Piece word) {
+    private Optional<Anchor> named(TextPiece word) {
         Matcher name = NAME.matcher(word.text());
         if (name.matches()) {
             return Optional.of(
@@ -137,14 +137,14 @@ final class RunForm {
         return Optional.empty();
     }
 
-    private void item(Piece piece) {
-        List<Piece> words = piece.words();
+    private void item(TextPiece piece) {
+        List<TextPiece> words = piece.words();
         if (words.isEmpty()) {
             faults.at(piece.offset(), "nothing stands after the comma", "take the comma out");
             return;
         }
-        Piece first = words.get(0);
-        Piece rest = piece.from(first.text().length());
+        TextPiece first = words.get(0);
+        TextPiece rest = piece.from(first.text().length());
         switch (first.text()) {
             case "breaker", "fuse" -> protector(first, rest);
             case "wire" -> wire(first, rest);
@@ -163,7 +163,7 @@ final class RunForm {
         }
     }
 
-    private void protector(Piece kind, Piece rest) {
+    private void protector(TextPiece kind, TextPiece rest) {
         if (rest.text().isEmpty()) {
             faults.at(
                     kind.end(),
@@ -173,7 +173,7 @@ final class RunForm {
         }
         Matcher of = CLASS.matcher(rest.text());
         boolean classed = of.find();
-        Piece rated = classed ? rest.upTo(of.start()) : rest;
+        TextPiece rated = classed ? rest.upTo(of.start()) : rest;
         Optional<String> ofClass = classed ? className(rest.from(of.end())) : Optional.empty();
         rated.above0(Dimension.CURRENT, faults)
                 .ifPresent(
@@ -186,7 +186,7 @@ final class RunForm {
                                                 kind.offset())));
     }
 
-    private Optional<String> className(Piece name) {
+    private Optional<String> className(TextPiece name) {
         if (name.text().isEmpty() || name.words().size() != 1) {
             faults.at(
                     name.offset(),
@@ -197,12 +197,12 @@ final class RunForm {
         return Optional.of(name.text());
     }
 
-    private void wire(Piece kind, Piece rest) {
+    private void wire(TextPiece kind, TextPiece rest) {
         Matcher gauge = GAUGE.matcher(rest.text());
         Matcher awg = AWG.matcher(rest.text());
         int end = gauge.lookingAt() ? gauge.end() : awg.lookingAt() ? awg.end() : 0;
         Optional<WireGauge> size = end > 0 ? gauge(rest.upTo(end)) : Optional.empty();
-        Piece remainder = rest.from(end);
+        TextPiece remainder = rest.from(end);
         Optional<Given> length =
                 remainder.text().isEmpty()
                         ? Optional.empty()
@@ -210,7 +210,7 @@ final class RunForm {
         items.add(new NewWire(size, length, kind.offset()));
     }
 
-    private Optional<WireGauge> gauge(Piece text) {
+    private Optional<WireGauge> gauge(TextPiece text) {
         try {
             return Optional.of(WireGauge.parse(text.text()));
         } catch (MalformedQuantity malformed) {
@@ -219,7 +219,7 @@ final class RunForm {
         }
     }
 
-    private void direct(Piece word, Piece rest) {
+    private void direct(TextPiece word, TextPiece rest) {
         if (!rest.text().isEmpty()) {
             faults.at(
                     rest.offset(),
@@ -229,7 +229,7 @@ final class RunForm {
         items.add(new Direct(word.offset()));
     }
 
-    private void returning(Piece word, List<Piece> rest) {
+    private void returning(TextPiece word, List<TextPiece> rest) {
         if (back.isPresent()) {
             faults.at(word.offset(), "a second return stands here", "keep one of the two");
         }

@@ -5,21 +5,21 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.quantity.Dimension;
 import stillturning.yaml.Given;
-import stillturning.yaml.Unit;
-import stillturning.yaml.Words;
+import stillturning.yaml.OfDimension;
+import stillturning.yaml.Describes;
 
 /** What parts share beside their joints, as written. */
-@Words("What parts share beside their joints: write one of hole, bundle, mount, firmware, alike.")
+@Describes("What parts share beside their joints: write one of hole, bundle, mount, firmware, alike.")
 public record SharedEntry(
-        @Words("Name of a hole in a bulkhead that wires go through.") Optional<String> hole,
-        @Words("Name of a bundle that wires are tied into.") Optional<String> bundle,
-        @Words("Name of a bracket or a cover.") Optional<String> mount,
-        @Words("Name of a program that runs in several units.") Optional<String> firmware,
-        @Words("Name of what is of one make, bought and aged together.") Optional<String> alike,
-        @Words("Parts that share it; a link's or a feed's name stands for all its wires.")
+        @Describes("Name of a hole in a bulkhead that wires go through.") Optional<String> hole,
+        @Describes("Name of a bundle that wires are tied into.") Optional<String> bundle,
+        @Describes("Name of a bracket or a cover.") Optional<String> mount,
+        @Describes("Name of a program that runs in several units.") Optional<String> firmware,
+        @Describes("Name of what is of one make, bought and aged together.") Optional<String> alike,
+        @Describes("Parts that share it; a link's or a feed's name stands for all its wires.")
                 List<String> parts,
-        @Words("Share of a unit's own failures that take the others along; the study's otherwise.")
-                @Unit(value = Dimension.RATIO, least = "0 %", most = "100 %")
+        @Describes("Share of a unit's own failures that take the others along; the study's otherwise.")
+                @OfDimension(value = Dimension.RATIO, least = "0 %", most = "100 %")
                 Optional<Given> beta)
         implements Untold {
 

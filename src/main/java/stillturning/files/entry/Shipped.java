@@ -7,7 +7,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import stillturning.yaml.Bound;
+import stillturning.yaml.BindResult;
 import stillturning.yaml.YamlDocument;
 
 /** Files that ship with the program. */
@@ -23,7 +23,7 @@ final class Shipped {
      * @throws IllegalStateException if there is a mistake in it
      */
     static <T> T read(String name, Class<T> type) {
-        Bound<T> bound = Notation.binder().bind(document(name), type);
+        BindResult<T> bound = FileNotations.binder().bind(document(name), type);
         return bound.value()
                 .orElseThrow(() -> new IllegalStateException(String.valueOf(bound.problems())));
     }

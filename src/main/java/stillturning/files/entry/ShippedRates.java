@@ -1,7 +1,7 @@
 package stillturning.files.entry;
 
 import java.util.Map;
-import stillturning.yaml.Words;
+import stillturning.yaml.Describes;
 
 /**
  * The shipped table of rates as written.
@@ -10,7 +10,7 @@ import stillturning.yaml.Words;
  * @param events how often a zone suffers from a hazard, by hazard
  * @param sharing how often all goes together that shares something, by what it shares
  */
-@Words("How often things fail of which nobody knows better.")
+@Describes("How often things fail of which nobody knows better.")
 public record ShippedRates(
         Map<String, Map<String, RateText>> failures,
         Map<String, RateText> events,

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.yaml.Binder;
 import stillturning.yaml.Given;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 
 /** Goes over the measured values and prices of an entry, whatever its type. */
 public final class Values {
@@ -150,14 +150,14 @@ public final class Values {
         if (value instanceof List<?> list) {
             List<Object> mapped = new ArrayList<>();
             for (int i = 0; i < list.size(); i++) {
-                mapped.add(map(list.get(i), Places.item(path, i), change));
+                mapped.add(map(list.get(i), DocumentPlaces.item(path, i), change));
             }
             return List.copyOf(mapped);
         }
         if (value instanceof Map<?, ?> map) {
             Map<Object, Object> mapped = new LinkedHashMap<>();
             map.forEach(
-                    (key, v) -> mapped.put(key, map(v, Places.under(path, (String) key), change)));
+                    (key, v) -> mapped.put(key, map(v, DocumentPlaces.under(path, (String) key), change)));
             return Collections.unmodifiableMap(mapped);
         }
         return isEntry(value) ? record(value, path, change) : value;
@@ -173,7 +173,7 @@ public final class Values {
         Layout layout = LAYOUTS.get(entry.getClass());
         Object[] values =
                 layout.fields.stream()
-                        .map(f -> map(f.of(entry), Places.under(path, f.key), change))
+                        .map(f -> map(f.of(entry), DocumentPlaces.under(path, f.key), change))
                         .toArray();
         return layout.make(values);
     }

@@ -81,12 +81,12 @@ public final class CommonCauses {
             case HEAT ->
                     List.of(
                             new End(
-                                    Harm.SCORCHED,
+                                    Damage.SCORCHED,
                                     "",
                                     "insulation melts, wires touch metal, devices fail"));
-            case WATER -> List.of(new End(Harm.SOAKED, "", "what has bare terminals fails"));
+            case WATER -> List.of(new End(Damage.SOAKED, "", "what has bare terminals fails"));
             case CHAFE -> List.of(End.APART, End.BARE);
-            case IMPACT -> List.of(new End(Harm.TORN, ": all open", "all is torn off"), End.BARE);
+            case IMPACT -> List.of(new End(Damage.TORN, ": all open", "all is torn off"), End.BARE);
         };
     }
 
@@ -149,7 +149,7 @@ public final class CommonCauses {
             case MOUNT ->
                     new JointEvent(Kind.MOUNT, name, rate)
                             .endingIn(
-                                    List.of(new End(Harm.TORN, "", "all on it is torn off")),
+                                    List.of(new End(Damage.TORN, "", "all on it is torn off")),
                                     parts,
                                     "");
             case FIRMWARE -> hung(shared, name, parts);
@@ -175,7 +175,7 @@ public final class CommonCauses {
     }
 
     private List<Cause> hung(Shared shared, String name, List<Part> parts) {
-        List<Hit> hits = parts.stream().flatMap(p -> Harm.HUNG.to(p).stream()).toList();
+        List<Hit> hits = parts.stream().flatMap(p -> Damage.HUNG.to(p).stream()).toList();
         return new JointEvent(Kind.FIRMWARE, name, byBeta(shared, hits))
                 .failing(hits, name + ": the same program stops everywhere").stream().toList();
     }

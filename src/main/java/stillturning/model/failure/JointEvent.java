@@ -24,10 +24,10 @@ record JointEvent(Kind kind, String name, Optional<Rate> rate) {
      * @param suffix what it adds to the event's name
      * @param words what happens
      */
-    record End(Harm harm, String suffix, String words) {
+    record End(Damage harm, String suffix, String words) {
 
-        static final End APART = new End(Harm.WORN_APART, ": all open", "the wires part");
-        static final End BARE = new End(Harm.WORN_BARE, ": all to ground", "the wires touch metal");
+        static final End APART = new End(Damage.WORN_APART, ": all open", "the wires part");
+        static final End BARE = new End(Damage.WORN_BARE, ": all to ground", "the wires touch metal");
     }
 
     /**

@@ -17,12 +17,12 @@ public record TimeCurrentCurve(
     public enum Memory {
         /** Metal: warm from any current, in balance with a steady one. */
         METAL,
-        /** A counter: counts up above what is carried for ever, and down at or below it. */
+        /** A counter: counts up above what is carried continuously, and down at or below it. */
         COUNTER
     }
 
     /**
-     * The slowest carries for ever what is less than the first published longest time's current.
+     * The slowest carries continuously what is less than the first published longest time's current.
      */
     private static final double JUST_BELOW = 1 - 1e-6;
 
@@ -77,12 +77,12 @@ public record TimeCurrentCurve(
         }
     }
 
-    /** Largest multiple of the rating that every one of them carries for ever. */
+    /** Largest multiple of the rating that every one of them carries continuously. */
     public double holdMultiple() {
         return points.get(0).multiple;
     }
 
-    /** Largest multiple of the rating that one at this edge of the band carries for ever. */
+    /** Largest multiple of the rating that one at this edge of the band carries continuously. */
     public double holdMultiple(Tripping edge) {
         if (edge != Tripping.SLOW || Double.isFinite(points.get(0).slowSeconds)) {
             return holdMultiple();
@@ -98,7 +98,7 @@ public record TimeCurrentCurve(
      * Time to open at a steady current, starting cold.
      *
      * @param multiple current as a multiple of the rating
-     * @return time to open (s); infinite where it is carried for ever
+     * @return time to open (s); infinite where it is carried continuously
      */
     public double secondsToOpen(double multiple, Tripping edge) {
         if (!(multiple > holdMultiple(edge))) {

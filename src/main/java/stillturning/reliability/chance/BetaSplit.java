@@ -1,7 +1,7 @@
 package stillturning.reliability.chance;
 
 /**
- * One event's rate, divided into what befalls it alone and what takes its equals along.
+ * One event's rate, divided into what happens to it alone and what takes its equals along.
  *
  * @param own the rest, to stand in its place
  * @param common one event for all that share it

@@ -54,7 +54,7 @@ public final class Chance {
 
     /** The importance of every event for the average flight, in the order of the events. */
     public static List<Importance> importances(CutUnion union, Exposure exposure) {
-        Weighing weighing = new Weighing(union, flights(union, exposure));
+        ImportanceSums weighing = new ImportanceSums(union, flights(union, exposure));
         return IntStream.range(0, union.events())
                 .parallel()
                 .mapToObj(event -> weighing.importance(new TreeSet<>(Set.of(event))))
@@ -75,7 +75,7 @@ public final class Chance {
                     "group %s is empty or names an event outside 0 to %d"
                             .formatted(events, union.events() - 1));
         }
-        return new Weighing(union, flights(union, exposure)).importance(events);
+        return new ImportanceSums(union, flights(union, exposure)).importance(events);
     }
 
     /**
@@ -132,7 +132,7 @@ public final class Chance {
 
     private static Flights flights(CutUnion union, Exposure exposure) {
         checkFit(union, exposure);
-        Course course = new Course(exposure, union.highestOrder());
+        FlightProbabilities course = new FlightProbabilities(exposure, union.highestOrder());
         return course.flights(course.means());
     }
 

@@ -23,7 +23,7 @@ public final class CutUnion {
     private final List<int[]> sets;
     private final int absorbed;
     private final CutSetSums sums;
-    private final Optional<Diagram> diagram;
+    private final Optional<DecisionDiagram> diagram;
 
     private CutUnion(int events, int nodeLimit, List<int[]> given) {
         this.events = events;
@@ -49,10 +49,10 @@ public final class CutUnion {
      *     there are more than 1,048,576 events
      */
     public static CutUnion of(int events, List<List<Integer>> sets, int nodeLimit) {
-        if (events < 0 || events > DiagramGrowth.MOST_EVENTS) {
+        if (events < 0 || events > DecisionDiagramBuilder.MOST_EVENTS) {
             throw new IllegalArgumentException(events + " events are too few or too many");
         }
-        if (nodeLimit < 0 || nodeLimit > DiagramGrowth.MOST_NODES) {
+        if (nodeLimit < 0 || nodeLimit > DecisionDiagramBuilder.MOST_NODES) {
             throw new IllegalArgumentException("a limit of " + nodeLimit + " nodes is none");
         }
         List<int[]> sorted = new ArrayList<>();
@@ -100,7 +100,7 @@ public final class CutUnion {
 
     /** Nodes of the diagram; 0 without one. */
     public int nodes() {
-        return diagram.map(Diagram::nodes).orElse(0);
+        return diagram.map(DecisionDiagram::nodes).orElse(0);
     }
 
     Top top() {
@@ -120,12 +120,12 @@ public final class CutUnion {
     }
 
     /** The diagram of those sets alone that have any of the marked events. */
-    Optional<Diagram> touching(boolean[] marked) {
+    Optional<DecisionDiagram> touching(boolean[] marked) {
         return diagram(sets.stream().filter(set -> CutSetSums.touches(set, marked)).toList());
     }
 
-    private Optional<Diagram> diagram(List<int[]> some) {
-        return some.isEmpty() ? Optional.of(Diagram.NEVER) : DiagramGrowth.of(some, nodeLimit);
+    private Optional<DecisionDiagram> diagram(List<int[]> some) {
+        return some.isEmpty() ? Optional.of(DecisionDiagram.NEVER) : DecisionDiagramBuilder.of(some, nodeLimit);
     }
 
     /** Smaller sets come first, so only what is kept already can be contained in the next. */

@@ -31,7 +31,7 @@ final class RateSampling {
 
     private final CutUnion union;
     private final Exposure exposure;
-    private final Course course;
+    private final FlightProbabilities course;
     private final int samples;
     private final long seed;
 
@@ -43,7 +43,7 @@ final class RateSampling {
         this.exposure = exposure;
         this.samples = samples;
         this.seed = seed;
-        course = new Course(exposure, union.highestOrder());
+        course = new FlightProbabilities(exposure, union.highestOrder());
         for (int event = 0; event < union.events(); event++) {
             if (exposure.occurrences().get(event).spread().errorFactor() > 1) {
                 deviations.put(exposure.sources().get(event), new double[samples]);

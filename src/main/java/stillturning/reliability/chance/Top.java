@@ -3,7 +3,7 @@ package stillturning.reliability.chance;
 import java.util.List;
 
 /** Probability that at least one cut set comes true, from the probability of each event. */
-sealed interface Top permits Diagram, CutSetSums {
+sealed interface Top permits DecisionDiagram, CutSetSums {
 
     /**
      * The answers for several flights at once.

@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
-import stillturning.reliability.cover.Choice.Proof;
+import stillturning.reliability.cover.CoverChoice.Proof;
 import stillturning.reliability.cover.Solver.Answer;
 import stillturning.reliability.cover.Solver.Budget;
 
@@ -18,7 +18,7 @@ public final class Cover {
     private Cover() {}
 
     /** As {@link #of(int, List, long)} with the usual budget. */
-    public static Choice of(int items, List<Offer> offers) {
+    public static CoverChoice of(int items, List<Offer> offers) {
         return of(items, offers, CONFLICTS);
     }
 
@@ -31,7 +31,7 @@ public final class Cover {
      * @param conflicts that the search may run into, at least 0; then the best so far is the answer
      * @throws IllegalArgumentException if an offer names an item that does not exist
      */
-    public static Choice of(int items, List<Offer> offers, long conflicts) {
+    public static CoverChoice of(int items, List<Offer> offers, long conflicts) {
         BitSet coverable = coverable(items, offers);
         Reduced reduced = new Reduced(coverable, offers);
         List<Integer> open = reduced.open();
@@ -47,7 +47,7 @@ public final class Cover {
         BitSet chosen = reduced.forced();
         long forcedCost = chosen.stream().mapToLong(set -> offers.get(set).cost()).sum();
         search.chosen().forEach(set -> chosen.set(open.get(set)));
-        return new Choice(
+        return new CoverChoice(
                 chosen.stream().boxed().toList(),
                 forcedCost + search.cost(),
                 forcedCost + search.lowerBound(),
@@ -67,7 +67,7 @@ public final class Cover {
         if (limit < 1) {
             throw new IllegalArgumentException("a limit of " + limit + " choices is none");
         }
-        Choice first = of(items, offers, conflicts);
+        CoverChoice first = of(items, offers, conflicts);
         if (first.proof() == Proof.NONE) {
             return new EquallyCheap(List.of(first.chosen()), false);
         }

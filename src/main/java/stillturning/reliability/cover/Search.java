@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
-import stillturning.reliability.cover.Choice.Proof;
+import stillturning.reliability.cover.CoverChoice.Proof;
 import stillturning.reliability.cover.Solver.Answer;
 import stillturning.reliability.cover.Solver.Budget;
 

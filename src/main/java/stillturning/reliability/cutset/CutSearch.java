@@ -58,7 +58,7 @@ public final class CutSearch {
             List<Searched> level =
                     IntStream.range(0, events)
                             .parallel()
-                            .mapToObj(n -> searched(new Block(now, alternating(n))))
+                            .mapToObj(n -> searched(new SearchBlock(now, alternating(n))))
                             .flatMap(Optional::stream)
                             .toList();
             complete = level.size() == events;
@@ -89,7 +89,7 @@ public final class CutSearch {
         return n % 2 == 0 ? n / 2 : events - 1 - n / 2;
     }
 
-    private Optional<Searched> searched(Block block) {
+    private Optional<Searched> searched(SearchBlock block) {
         Optional<Searched> known = watch.known(block);
         if (known.isPresent()) {
             return known;
@@ -124,14 +124,14 @@ public final class CutSearch {
     /** Goes through the sets of one block. */
     private final class Asking {
 
-        private final Block block;
+        private final SearchBlock block;
         private final int[] set;
         private final List<List<Integer>> found = new ArrayList<>();
         private final List<Healing> healings = new ArrayList<>();
         private final List<List<Integer>> untold = new ArrayList<>();
         private long asked;
 
-        Asking(Block block) {
+        Asking(SearchBlock block) {
             this.block = block;
             this.set = new int[block.order()];
             set[0] = block.first();

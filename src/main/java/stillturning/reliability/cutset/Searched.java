@@ -11,7 +11,7 @@ import java.util.List;
  * @param asked how many sets were asked about
  */
 public record Searched(
-        Block block,
+        SearchBlock block,
         List<List<Integer>> cuts,
         List<Healing> healings,
         List<List<Integer>> untold,

@@ -9,7 +9,7 @@ public interface Watch {
     Watch NOBODY = new Watch() {};
 
     /** What an earlier search has already found in a block. */
-    default Optional<Searched> known(Block block) {
+    default Optional<Searched> known(SearchBlock block) {
         return Optional.empty();
     }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stillturning.model.Study;
-import stillturning.reliability.combined.Joint;
+import stillturning.reliability.combined.CombinedResult;
 
 /**
  * Which cut sets count.
@@ -16,7 +16,7 @@ import stillturning.reliability.combined.Joint;
 record Counting(
         List<List<Integer>> sets, List<List<Integer>> engineOwn, List<List<Integer>> neverFlown) {
 
-    static Counting of(Study study, Joint joint) {
+    static Counting of(Study study, CombinedResult joint) {
         Counting all = new Counting(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         EngineOwn own = new EngineOwn(study.aircraft().engine().logic(), joint.events());
         NeverFlown never = new NeverFlown(study, joint);

@@ -53,7 +53,7 @@ final class Inspecting {
                 ? new Inspection(
                         latent.event(),
                         OptionalDouble.empty(),
-                        "nothing to reckon with: by their rates it or its partners never fail")
+                        "nothing to compute with: by their rates it or its partners never fail")
                 : new Inspection(
                         latent.event(),
                         OptionalDouble.of(Math.min(interval, usualSeconds)),
@@ -84,7 +84,7 @@ final class Inspecting {
                 : "at least every " + hours(interval) + " flown, for a tenth of 1e-6 /h";
     }
 
-    /** Rounded down, or more would be allowed than was reckoned; but not below what it just is. */
+    /** Rounded down, or more would be allowed than was computed; but not below what it just is. */
     static String hours(double seconds) {
         double hours = seconds / HOUR_SECONDS * (1 + 1e-9);
         return hours >= 10

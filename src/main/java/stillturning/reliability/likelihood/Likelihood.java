@@ -7,7 +7,7 @@ import stillturning.reliability.chance.Exposure;
 import stillturning.model.Chances;
 import stillturning.model.Study;
 import stillturning.reliability.runup.Card;
-import stillturning.reliability.combined.Joint;
+import stillturning.reliability.combined.CombinedResult;
 
 /** Reckons how likely it is that the engine ends. */
 public final class Likelihood {
@@ -29,18 +29,18 @@ public final class Likelihood {
      * @throws IllegalArgumentException if the rate of an event is not known, or a common cause
      *     happens more often than the units whose share it has
      */
-    public static Likely of(Study study, Joint joint, Card card, Chances chances) {
+    public static LikelihoodResult of(Study study, CombinedResult joint, Card card, Chances chances) {
         Counting counting = Counting.of(study, joint);
         List<List<Integer>> sets = counting.sets();
         Occurrences occurrences = new Occurrences(joint, card, chances, counting.events());
         CutUnion union = CutUnion.of(joint.events().size(), sets);
         Exposure checked = occurrences.checked();
         Shares shares = new Shares(union, joint.events(), checked);
-        return new Likely(
+        return new LikelihoodResult(
                 sets,
                 counting.engineOwn(),
-                reckoning(union, checked),
-                reckoning(union, occurrences.unchecked()),
+                estimated(union, checked),
+                estimated(union, occurrences.unchecked()),
                 shares.ofParts(),
                 shares.ofCauses(),
                 shares.ofSets(),
@@ -48,8 +48,8 @@ public final class Likelihood {
                 new Supposed(joint, occurrences).of(study, chances, counting));
     }
 
-    private static Reckoning reckoning(CutUnion union, Exposure exposure) {
-        return new Reckoning(
+    private static ChanceEstimate estimated(CutUnion union, Exposure exposure) {
+        return new ChanceEstimate(
                 Chance.of(union, exposure), Chance.ranges(union, exposure, SAMPLES, SEED));
     }
 }

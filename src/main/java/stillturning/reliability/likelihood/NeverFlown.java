@@ -10,13 +10,13 @@ import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 import stillturning.reliability.combined.Event;
 import stillturning.reliability.combined.Event.Kind;
-import stillturning.reliability.combined.Joint;
+import stillturning.reliability.combined.CombinedResult;
 
 /**
  * Tells the sets with which nobody takes off: switches left so that the engine does not even run on
  * the ground.
  */
-record NeverFlown(Study study, Joint joint) implements Predicate<List<Integer>> {
+record NeverFlown(Study study, CombinedResult joint) implements Predicate<List<Integer>> {
 
     @Override
     public boolean test(List<Integer> set) {

@@ -20,15 +20,15 @@ import stillturning.model.Chances.Rate;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.combined.Event;
 import stillturning.reliability.combined.Event.Kind;
-import stillturning.reliability.combined.Joint;
+import stillturning.reliability.combined.CombinedResult;
 
 /** How often each event happens. */
 final class Occurrences {
 
-    private final Joint joint;
+    private final CombinedResult joint;
     private final Chances chances;
     private final Odds odds;
-    private final Hidden hidden;
+    private final LatentEvents hidden;
     private final BetaFactors betas;
     private final List<Rate> rates = new ArrayList<>();
     private final List<Integer> sources = new ArrayList<>();
@@ -41,13 +41,13 @@ final class Occurrences {
      *     has one
      * @throws IllegalArgumentException if the rate of an event is not known
      */
-    Occurrences(Joint joint, Card card, Chances chances, Set<Integer> counted) {
+    Occurrences(CombinedResult joint, Card card, Chances chances, Set<Integer> counted) {
         this.joint = joint;
         this.chances = chances;
         odds = chances.odds(joint.candidate().id());
         joint.events().forEach(event -> rates.add(rate(event)));
         Singles singles = new Singles(joint.events());
-        hidden = new Hidden(joint, singles, card);
+        hidden = new LatentEvents(joint, singles, card);
         betas = new BetaFactors(joint.events(), singles, rates);
         Map<Known, Integer> first = new HashMap<>();
         IntStream.range(0, rates.size())

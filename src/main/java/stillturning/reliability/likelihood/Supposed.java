@@ -6,7 +6,7 @@ import stillturning.reliability.cutset.CutSets;
 import stillturning.model.Chances;
 import stillturning.model.Study;
 import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.Joint;
+import stillturning.reliability.combined.CombinedResult;
 
 /** Says what is supposed, and on which side each supposition errs. */
 final class Supposed {
@@ -14,11 +14,11 @@ final class Supposed {
     private static final String LOWER = "; the truth may be higher for it.";
     private static final String UPPER = "; the truth may be lower for it.";
 
-    private final Joint joint;
+    private final CombinedResult joint;
     private final Occurrences occurrences;
     private final List<String> sentences = new ArrayList<>();
 
-    Supposed(Joint joint, Occurrences occurrences) {
+    Supposed(CombinedResult joint, Occurrences occurrences) {
         this.joint = joint;
         this.occurrences = occurrences;
     }

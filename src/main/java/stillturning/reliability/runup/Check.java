@@ -4,7 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import stillturning.story.Sight;
+import stillturning.story.PilotView;
 
 /**
  * Levers moved on the ground with the engine running, something looked at, levers moved back.
@@ -18,8 +18,8 @@ import stillturning.story.Sight;
 public record Check(
         Map<String, String> moves,
         Map<String, String> back,
-        Sight before,
-        Sight expected,
+        PilotView before,
+        PilotView expected,
         List<Revealed> reveals) {
 
     /**
@@ -29,7 +29,7 @@ public record Check(
      * @param seen what is different, in step 1 while the levers stand so, in step 2 once they are
      *     back
      */
-    public record Revealed(int event, List<Difference> seen) {
+    public record Revealed(int event, List<SeenDifference> seen) {
         public Revealed {
             seen = List.copyOf(seen);
         }

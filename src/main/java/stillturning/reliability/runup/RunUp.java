@@ -8,15 +8,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import stillturning.reliability.cover.Choice;
+import stillturning.reliability.cover.CoverChoice;
 import stillturning.reliability.cover.Cover;
 import stillturning.reliability.cover.Offer;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.reliability.runup.Rehearsals.Move;
+import stillturning.reliability.runup.GroundTrials.Move;
 import stillturning.story.UntoldStory;
 import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.Joint;
+import stillturning.reliability.combined.CombinedResult;
 
 /** Finds what nobody sees in flight, and the fewest checks on the ground that show it. */
 public final class RunUp {
@@ -26,16 +26,16 @@ public final class RunUp {
 
     /** Kinds of checks, each tried for what those before it do not reveal. */
     private static final List<Stage> STAGES =
-            List.of(Rehearsals::ofLevers, Rehearsals::ofBreakers, Rehearsals::ofBreakersWithMore);
+            List.of(GroundTrials::ofLevers, GroundTrials::ofBreakers, GroundTrials::ofBreakersWithMore);
 
     private interface Stage {
-        List<Move> moves(Rehearsals rehearsals) throws UntoldStory;
+        List<Move> moves(GroundTrials rehearsals) throws UntoldStory;
     }
 
-    private final Joint joint;
-    private final Rehearsals rehearsals;
+    private final CombinedResult joint;
+    private final GroundTrials rehearsals;
 
-    private RunUp(Joint joint, Rehearsals rehearsals) {
+    private RunUp(CombinedResult joint, GroundTrials rehearsals) {
         this.joint = joint;
         this.rehearsals = rehearsals;
     }
@@ -47,11 +47,11 @@ public final class RunUp {
      * @param joint what events do together in it, two at least
      * @throws UntoldStory if a state on the way cannot be computed
      */
-    public static Card of(Study study, Joint joint) throws UntoldStory {
+    public static Card of(Study study, CombinedResult joint) throws UntoldStory {
         Candidate candidate = joint.candidate();
-        RunUp runUp = new RunUp(joint, new Rehearsals(study, candidate));
+        RunUp runUp = new RunUp(joint, new GroundTrials(study, candidate));
         List<Latent> latents =
-                new Unseen(study, candidate)
+                new LatentFailureSearch(study, candidate)
                         .among(joint.events()).stream().map(runUp::latent).toList();
         return runUp.card(latents, study.goals().runUp().name());
     }
@@ -79,8 +79,8 @@ public final class RunUp {
         for (Stage stage : STAGES) {
             if (!open.isEmpty()) {
                 List<Check> possible = checks(stage.moves(rehearsals), open);
-                Choice choice = Cover.of(open.size(), offers(possible, open));
-                proven &= choice.proof() != Choice.Proof.NONE;
+                CoverChoice choice = Cover.of(open.size(), offers(possible, open));
+                proven &= choice.proof() != CoverChoice.Proof.NONE;
                 List<Check> chosen = choice.chosen().stream().map(possible::get).toList();
                 checks.addAll(ordered(chosen));
                 chosen.forEach(
@@ -88,7 +88,7 @@ public final class RunUp {
             }
         }
         return new Card(
-                latents, phase, Rehearsals.HELD_SECONDS, checks, proven, open, unconfirmed(checks));
+                latents, phase, GroundTrials.HELD_SECONDS, checks, proven, open, unconfirmed(checks));
     }
 
     private static List<Check> ordered(List<Check> checks) {

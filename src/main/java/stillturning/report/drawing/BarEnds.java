@@ -5,23 +5,23 @@ import java.util.List;
 
 /** Slides the ends of lines along bars a little, where that takes a kink out of a line. */
 final class BarEnds {
-    private static final double FARTHEST = Shape.ROW / 2;
+    private static final double FARTHEST = SymbolShape.ROW / 2;
     private static final double APART = 6;
 
-    private final List<Placed.PlacedSymbol> symbols;
-    private final List<Placed.Route> routes;
+    private final List<PlacedDiagram.PlacedSymbol> symbols;
+    private final List<PlacedDiagram.Route> routes;
 
-    private BarEnds(Placed placed) {
+    private BarEnds(PlacedDiagram placed) {
         symbols = new ArrayList<>(placed.symbols());
         routes = new ArrayList<>(placed.routes());
     }
 
-    static Placed slid(Placed placed) {
+    static PlacedDiagram slid(PlacedDiagram placed) {
         BarEnds ends = new BarEnds(placed);
         for (int i = 0; i < ends.routes.size(); i++) {
             ends.slide(i);
         }
-        return new Placed(
+        return new PlacedDiagram(
                 List.copyOf(ends.symbols),
                 List.copyOf(ends.routes),
                 placed.frames(),
@@ -30,7 +30,7 @@ final class BarEnds {
     }
 
     private void slide(int index) {
-        List<At> p = routes.get(index).points();
+        List<Point> p = routes.get(index).points();
         boolean kinked =
                 p.size() == 4
                         && p.get(0).y() == p.get(1).y()
@@ -45,11 +45,11 @@ final class BarEnds {
         }
     }
 
-    private boolean slideEnd(int index, String symbol, At end, At fixed) {
+    private boolean slideEnd(int index, String symbol, Point end, Point fixed) {
         for (int i = 0; i < symbols.size(); i++) {
-            Placed.PlacedSymbol bar = symbols.get(i);
+            PlacedDiagram.PlacedSymbol bar = symbols.get(i);
             boolean own = bar.sized().symbol().id().equals(symbol) && bar.sized().bar();
-            At moved = new At(end.x(), fixed.y());
+            Point moved = new Point(end.x(), fixed.y());
             if (own && fits(bar, end, moved) && clear(index, moved, fixed)) {
                 symbols.set(i, with(bar, end, moved));
                 routes.set(index, straight(routes.get(index), end, moved, fixed));
@@ -62,20 +62,20 @@ final class BarEnds {
     /**
      * Whether the place lies on the bar, and no other line of that side ends there or on the way.
      */
-    private static boolean fits(Placed.PlacedSymbol bar, At end, At moved) {
+    private static boolean fits(PlacedDiagram.PlacedSymbol bar, Point end, Point moved) {
         double top = bar.box().y() + bar.sized().shape().axis().y() + APART / 2;
         double low = Math.min(end.y(), moved.y()) - APART;
         double high = Math.max(end.y(), moved.y()) + APART;
         boolean free =
                 bar.ends().stream()
-                        .map(Placed.End::at)
+                        .map(PlacedDiagram.End::at)
                         .filter(at -> at.x() == end.x() && at.y() != end.y())
                         .noneMatch(at -> at.y() > low && at.y() < high);
         return free && moved.y() >= top && moved.y() <= bar.box().bottom() - BarShape.OVERHANG;
     }
 
     /** Whether the straightened line keeps clear of texts, symbols and lines along it. */
-    private boolean clear(int index, At moved, At fixed) {
+    private boolean clear(int index, Point moved, Point fixed) {
         double left = Math.min(moved.x(), fixed.x());
         double width = Math.abs(moved.x() - fixed.x());
         Box strip = new Box(left + 0.5, moved.y() - 3, width - 1, 6);
@@ -86,11 +86,11 @@ final class BarEnds {
         return past;
     }
 
-    private static boolean along(Placed.Route route, Box strip) {
+    private static boolean along(PlacedDiagram.Route route, Box strip) {
         boolean hit = route.labels().stream().anyMatch(label -> label.box().overlaps(strip));
         for (int i = 1; i < route.points().size() && !hit; i++) {
-            At a = route.points().get(i - 1);
-            At b = route.points().get(i);
+            Point a = route.points().get(i - 1);
+            Point b = route.points().get(i);
             double left = Math.min(a.x(), b.x());
             hit =
                     a.y() == b.y()
@@ -100,18 +100,18 @@ final class BarEnds {
         return hit;
     }
 
-    private static Placed.PlacedSymbol with(Placed.PlacedSymbol bar, At end, At moved) {
-        List<Placed.End> ends =
+    private static PlacedDiagram.PlacedSymbol with(PlacedDiagram.PlacedSymbol bar, Point end, Point moved) {
+        List<PlacedDiagram.End> ends =
                 bar.ends().stream()
-                        .map(e -> e.at().equals(end) ? new Placed.End(moved, e.side()) : e)
+                        .map(e -> e.at().equals(end) ? new PlacedDiagram.End(moved, e.side()) : e)
                         .toList();
-        return new Placed.PlacedSymbol(bar.sized(), bar.box(), ends);
+        return new PlacedDiagram.PlacedSymbol(bar.sized(), bar.box(), ends);
     }
 
-    private static Placed.Route straight(Placed.Route route, At end, At moved, At fixed) {
-        List<At> points =
+    private static PlacedDiagram.Route straight(PlacedDiagram.Route route, Point end, Point moved, Point fixed) {
+        List<Point> points =
                 route.points().get(0).equals(end) ? List.of(moved, fixed) : List.of(fixed, moved);
-        return new Placed.Route(
+        return new PlacedDiagram.Route(
                 route.number(), route.line(), points, route.joints(), route.labels());
     }
 }

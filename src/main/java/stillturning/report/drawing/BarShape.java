@@ -16,35 +16,35 @@ final class BarShape {
 
     private BarShape() {}
 
-    static Shape of(Symbol symbol) {
+    static SymbolShape of(Symbol symbol) {
         List<String> lines = new ArrayList<>();
-        lines.addAll(Wording.wrapped(symbol.label(), Shape.TEXT, true, WIDEST_TEXT, 2));
+        lines.addAll(TextFitting.wrapped(symbol.label(), SymbolShape.TEXT, true, WIDEST_TEXT, 2));
         int bold = lines.size();
-        lines.addAll(Wording.wrapped(symbol.detail(), Shape.TEXT, false, WIDEST_TEXT, 1));
+        lines.addAll(TextFitting.wrapped(symbol.detail(), SymbolShape.TEXT, false, WIDEST_TEXT, 1));
         double text =
                 Math.max(
-                        Shape.widestOf(lines.subList(0, bold), true),
-                        Shape.widestOf(lines.subList(bold, lines.size()), false));
-        double width = Math.max(16, text + 2 * Shape.BADGE_ROOM);
-        double top = Math.max(lines.size() * Shape.TEXT_LINE + 3, 10);
-        List<Shape.Caption> captions = new ArrayList<>();
+                        SymbolShape.widestOf(lines.subList(0, bold), true),
+                        SymbolShape.widestOf(lines.subList(bold, lines.size()), false));
+        double width = Math.max(16, text + 2 * SymbolShape.BADGE_ROOM);
+        double top = Math.max(lines.size() * SymbolShape.TEXT_LINE + 3, 10);
+        List<SymbolShape.Caption> captions = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             captions.add(
-                    new Shape.Caption(
+                    new SymbolShape.Caption(
                             lines.get(i),
                             width / 2,
-                            9.5 + i * Shape.TEXT_LINE,
+                            9.5 + i * SymbolShape.TEXT_LINE,
                             Mark.Anchor.MIDDLE,
                             i < bold));
         }
         double badgeX = captions.isEmpty() ? 4.5 : captions.get(0).box().x() - 6;
-        return new Shape(
+        return new SymbolShape(
                 width,
                 top + 2 * OVERHANG + bottom(symbol),
-                new At(width / 2, top),
+                new Point(width / 2, top),
                 Map.of(),
                 List.copyOf(captions),
-                new At(badgeX, 6));
+                new Point(badgeX, 6));
     }
 
     static double bottom(Symbol symbol) {

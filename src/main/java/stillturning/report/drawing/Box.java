@@ -13,7 +13,7 @@ public record Box(double x, double y, double width, double height) {
     }
 
     /** Whether a point lies in it or on its edge. */
-    public boolean holds(At at) {
+    public boolean holds(Point at) {
         return at.x() >= x && at.x() <= right() && at.y() >= y && at.y() <= bottom();
     }
 

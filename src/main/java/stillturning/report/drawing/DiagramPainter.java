@@ -12,14 +12,14 @@ final class DiagramPainter {
     private static final double WIRE = 1.3;
     private static final double LEGEND = 24;
     private static final double LOOSE_END = 2.6;
-    private static final String FRAME_COLOUR = Ink.MUTED.light;
+    private static final String FRAME_COLOUR = Colours.MUTED.light;
 
     private final Diagram diagram;
-    private final Placed placed;
+    private final PlacedDiagram placed;
     private final Geometry geometry;
     private final List<Mark> marks = new ArrayList<>();
 
-    DiagramPainter(Diagram diagram, Placed placed) {
+    DiagramPainter(Diagram diagram, PlacedDiagram placed) {
         this.diagram = diagram;
         this.placed = placed;
         geometry = new Geometry(diagram, placed);
@@ -56,49 +56,49 @@ final class DiagramPainter {
                             MARGIN,
                             MARGIN + TITLE_SIZE - 2,
                             Mark.Anchor.START,
-                            new Mark.Type(TITLE_SIZE, true, Look.PLAIN.colour())));
+                            new Mark.Type(TITLE_SIZE, true, MarkState.PLAIN.colour())));
         }
     }
 
-    private void paintFrame(Placed.Frame frame) {
+    private void paintFrame(PlacedDiagram.Frame frame) {
         Box box = geometry.moved(frame.box());
         marks.add(
-                new Outline(new At(box.x(), box.y()))
+                new Outline(new Point(box.x(), box.y()))
                         .rectangle(0, 0, box.width(), box.height())
-                        .with(Pen.line(0.8, FRAME_COLOUR).dashed(List.of(6.0, 3.0, 1.0, 3.0))));
+                        .with(Stroke.line(0.8, FRAME_COLOUR).dashed(List.of(6.0, 3.0, 1.0, 3.0))));
         marks.add(
                 new Mark.Text(
                         frame.name(),
                         box.x() + 8,
                         box.y() + 13,
                         Mark.Anchor.START,
-                        new Mark.Type(Shape.TEXT, true, FRAME_COLOUR)));
+                        new Mark.Type(SymbolShape.TEXT, true, FRAME_COLOUR)));
     }
 
-    private void paintRoute(Placed.Route route) {
-        Look look = route.line().look();
-        Outline outline = new Outline(new At(0, 0));
+    private void paintRoute(PlacedDiagram.Route route) {
+        MarkState look = route.line().look();
+        Outline outline = new Outline(new Point(0, 0));
         boolean first = true;
-        for (At at : geometry.course(route)) {
+        for (Point at : geometry.course(route)) {
             outline = first ? outline.move(at.x(), at.y()) : outline.line(at.x(), at.y());
             first = false;
         }
         List<Mark> drawn = new ArrayList<>();
         drawn.add(outline.with(pen(look)));
-        for (At joint : route.joints()) {
+        for (Point joint : route.joints()) {
             drawn.add(
                     new Outline(geometry.moved(joint))
                             .circle(0, 0, 2.3)
-                            .with(Pen.solid(look.colour())));
+                            .with(Stroke.solid(look.colour())));
         }
-        for (Shape.Caption label : route.labels()) {
-            drawn.add(text(label, new At(0, 0), look.colour()));
+        for (SymbolShape.Caption label : route.labels()) {
+            drawn.add(text(label, new Point(0, 0), look.colour()));
         }
         marks.add(new Mark.Part("line " + route.number(), title(route.line()), drawn));
     }
 
     private static String title(Line line) {
-        return Wording.joined(
+        return TextFitting.joined(
                 " · ",
                 line.fromSymbol() + " → " + line.toSymbol(),
                 line.label(),
@@ -107,23 +107,23 @@ final class DiagramPainter {
 
     private static String title(Symbol symbol) {
         String name = symbol.label().isBlank() ? symbol.id() : symbol.label();
-        return Wording.joined(" · ", name, symbol.detail(), symbol.look().words());
+        return TextFitting.joined(" · ", name, symbol.detail(), symbol.look().words());
     }
 
-    private Mark text(Shape.Caption caption, At corner, String colour) {
-        At at = geometry.moved(new At(caption.x() + corner.x(), caption.y() + corner.y()));
+    private Mark text(SymbolShape.Caption caption, Point corner, String colour) {
+        Point at = geometry.moved(new Point(caption.x() + corner.x(), caption.y() + corner.y()));
         return new Mark.Text(
                 caption.words(),
                 at.x(),
                 at.y(),
                 caption.anchor(),
-                new Mark.Type(Shape.TEXT, caption.bold(), colour));
+                new Mark.Type(SymbolShape.TEXT, caption.bold(), colour));
     }
 
-    private void paintSymbol(Placed.PlacedSymbol symbol) {
+    private void paintSymbol(PlacedDiagram.PlacedSymbol symbol) {
         Symbol drawn = symbol.sized().symbol();
-        Shape shape = symbol.sized().shape();
-        At corner = symbol.corner();
+        SymbolShape shape = symbol.sized().shape();
+        Point corner = symbol.corner();
         String colour = drawn.look().colour();
         List<Mark> inside = new ArrayList<>();
         switch (drawn.glyph().form) {
@@ -133,43 +133,43 @@ final class DiagramPainter {
                             new Outline(geometry.moved(corner))
                                     .rectangle(0, 0, shape.width(), shape.height())
                                     .with(
-                                            Pen.line(1.3, colour)
-                                                    .filled(Pen.PAPER)
+                                            Stroke.line(1.3, colour)
+                                                    .filled(Stroke.PAPER)
                                                     .dashed(boxDashes(drawn.look()))));
             case BAR, GROUND -> paintBar(inside, symbol);
         }
         shape.captions().forEach(caption -> inside.add(text(caption, corner, colour)));
         paintLooseEnds(inside, symbol);
-        At badge = geometry.moved(shape.badge().movedBy(corner.x(), corner.y()));
+        Point badge = geometry.moved(shape.badge().movedBy(corner.x(), corner.y()));
         inside.addAll(new GlyphStrokes(badge, colour).badge(drawn.look()));
         marks.add(new Mark.Part(drawn.id(), title(drawn), inside));
         symbol.sized().stubs().forEach(stub -> paintStub(symbol, stub));
     }
 
-    private void paintLooseEnds(List<Mark> inside, Placed.PlacedSymbol symbol) {
+    private void paintLooseEnds(List<Mark> inside, PlacedDiagram.PlacedSymbol symbol) {
         Symbol drawn = symbol.sized().symbol();
         for (Port port : drawn.ports()) {
-            At end = symbol.sized().shape().ports().get(port.name());
+            Point end = symbol.sized().shape().ports().get(port.name());
             if (port.loose() && end != null) {
-                At at = geometry.moved(end.movedBy(symbol.corner().x(), symbol.corner().y()));
-                Pen pen = Pen.line(1, drawn.look().colour()).filled(Pen.PAPER);
+                Point at = geometry.moved(end.movedBy(symbol.corner().x(), symbol.corner().y()));
+                Stroke pen = Stroke.line(1, drawn.look().colour()).filled(Stroke.PAPER);
                 inside.add(new Outline(at).circle(0, 0, LOOSE_END).with(pen));
             }
         }
     }
 
-    private static List<Double> boxDashes(Look look) {
-        return look == Look.LIVE ? List.of() : look.dashes();
+    private static List<Double> boxDashes(MarkState look) {
+        return look == MarkState.LIVE ? List.of() : look.dashes();
     }
 
-    private void paintInline(List<Mark> inside, Placed.PlacedSymbol symbol) {
-        Sized sized = symbol.sized();
+    private void paintInline(List<Mark> inside, PlacedDiagram.PlacedSymbol symbol) {
+        SizedSymbol sized = symbol.sized();
         Glyph glyph = sized.symbol().glyph();
-        At corner = symbol.corner();
-        At axis = geometry.moved(sized.shape().axis().movedBy(corner.x(), corner.y()));
-        Outline leads = new Outline(new At(0, 0));
+        Point corner = symbol.corner();
+        Point axis = geometry.moved(sized.shape().axis().movedBy(corner.x(), corner.y()));
+        Outline leads = new Outline(new Point(0, 0));
         for (Port port : sized.symbol().ports()) {
-            At end = sized.shape().ports().get(port.name());
+            Point end = sized.shape().ports().get(port.name());
             if (end != null) {
                 lead(
                         leads,
@@ -180,7 +180,7 @@ final class DiagramPainter {
             }
         }
         String colour = sized.symbol().look().colour();
-        inside.add(leads.with(Pen.line(WIRE, colour)));
+        inside.add(leads.with(Stroke.line(WIRE, colour)));
         boolean mirrored =
                 glyph == Glyph.BATTERY
                         && sized.symbol().ports().stream()
@@ -190,7 +190,7 @@ final class DiagramPainter {
     }
 
     /** From the port straight to the glyph; several ports on a side meet before it. */
-    private static void lead(Outline leads, Glyph glyph, Side side, At axis, At end) {
+    private static void lead(Outline leads, Glyph glyph, Side side, Point axis, Point end) {
         if (side.horizontal()) {
             double x = axis.x() + side.dx * glyph.width / 2;
             leads.move(end.x(), end.y()).line(x + side.dx * 3, end.y());
@@ -201,7 +201,7 @@ final class DiagramPainter {
         leads.move(end.x(), end.y()).line(end.x(), axis.y() + edge);
     }
 
-    private void paintBar(List<Mark> inside, Placed.PlacedSymbol symbol) {
+    private void paintBar(List<Mark> inside, PlacedDiagram.PlacedSymbol symbol) {
         Symbol drawn = symbol.sized().symbol();
         double axisX = symbol.box().x() + symbol.sized().shape().axis().x();
         double from = Geometry.topOfBar(symbol);
@@ -209,19 +209,19 @@ final class DiagramPainter {
         String colour = drawn.look().colour();
         double thick = drawn.glyph() == Glyph.BUS ? Glyph.BUS.width : 3;
         inside.add(
-                new Outline(geometry.moved(new At(axisX, from)))
+                new Outline(geometry.moved(new Point(axisX, from)))
                         .rectangle(-thick / 2, 0, thick, to - from)
-                        .with(Pen.solid(colour)));
+                        .with(Stroke.solid(colour)));
         if (drawn.glyph().form == Glyph.Form.GROUND) {
-            At foot = geometry.moved(new At(axisX, to));
-            inside.add(new Outline(foot).segment(0, 0, 0, 8).with(Pen.line(WIRE, colour)));
+            Point foot = geometry.moved(new Point(axisX, to));
+            inside.add(new Outline(foot).segment(0, 0, 0, 8).with(Stroke.line(WIRE, colour)));
             inside.addAll(new GlyphStrokes(foot, colour).ground(drawn.glyph(), Side.SOUTH));
         }
     }
 
-    private void paintStub(Placed.PlacedSymbol symbol, Stub stub) {
-        At corner = symbol.corner();
-        At port = symbol.sized().portOnShape(stub).movedBy(corner.x(), corner.y());
+    private void paintStub(PlacedDiagram.PlacedSymbol symbol, GroundStub stub) {
+        Point corner = symbol.corner();
+        Point port = symbol.sized().portOnShape(stub).movedBy(corner.x(), corner.y());
         Line line = diagram.lines().get(stub.line());
         String colour = stub.ground().look().colour();
         Side side = stub.ownerPort().side();
@@ -234,34 +234,34 @@ final class DiagramPainter {
                         new GlyphStrokes(geometry.moved(port), colour)
                                 .ground(stub.ground().glyph(), side));
         if (!stub.words().isEmpty()) {
-            sign.add(text(stub.caption(port), new At(0, 0), colour));
+            sign.add(text(stub.caption(port), new Point(0, 0), colour));
         }
         marks.add(new Mark.Part("line " + stub.line(), title(line), List.of(wire)));
         marks.add(new Mark.Part(stub.ground().id(), title(stub.ground()), sign));
     }
 
-    private static Pen pen(Look look) {
-        return Pen.line(WIRE, look.colour()).dashed(look.dashes());
+    private static Stroke pen(MarkState look) {
+        return Stroke.line(WIRE, look.colour()).dashed(look.dashes());
     }
 
     /** Explains the looks that occur; returns its right edge, 0 if there is nothing to explain. */
     private double paintLegend(double y) {
-        Set<Look> seen = EnumSet.noneOf(Look.class);
+        Set<MarkState> seen = EnumSet.noneOf(MarkState.class);
         diagram.symbols().forEach(symbol -> seen.add(symbol.look()));
         diagram.lines().forEach(line -> seen.add(line.look()));
         double x = MARGIN;
-        for (Look look : seen) {
+        for (MarkState look : seen) {
             if (look.hasBadge()) {
-                marks.addAll(new GlyphStrokes(new At(x + 4, y + 6), look.colour()).badge(look));
-                marks.add(new Outline(new At(x + 14, y + 6)).segment(0, 0, 34, 0).with(pen(look)));
+                marks.addAll(new GlyphStrokes(new Point(x + 4, y + 6), look.colour()).badge(look));
+                marks.add(new Outline(new Point(x + 14, y + 6)).segment(0, 0, 34, 0).with(pen(look)));
                 marks.add(
                         new Mark.Text(
                                 look.words(),
                                 x + 54,
                                 y + 9.6,
                                 Mark.Anchor.START,
-                                new Mark.Type(Shape.TEXT, false, look.colour())));
-                x += 54 + Shape.widthOf(look.words(), false) + 22;
+                                new Mark.Type(SymbolShape.TEXT, false, look.colour())));
+                x += 54 + SymbolShape.widthOf(look.words(), false) + 22;
             }
         }
         return x > MARGIN ? x : 0;

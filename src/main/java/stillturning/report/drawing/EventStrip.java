@@ -10,17 +10,17 @@ final class EventStrip {
     private static final double PILL = 15;
     private static final double TOGETHER = 5;
     private static final double APART = 3;
-    private static final Pen DOWN = Pen.line(0.7, Ink.MUTED.light).dashed(List.of(1.0, 2.0));
-    private static final Pen RIM = Pen.line(0.9, Ink.STROKE.light).filled(Pen.PAPER);
+    private static final Stroke DOWN = Stroke.line(0.7, Colours.MUTED.light).dashed(List.of(1.0, 2.0));
+    private static final Stroke RIM = Stroke.line(0.9, Colours.STROKE.light).filled(Stroke.PAPER);
 
     private final List<EventMark> events;
-    private final Window window;
+    private final TimeWindow window;
     private final Box panel;
 
     /** Events that share a place, and the pill with their numbers. */
     private record Pill(double x, String words, double width) {}
 
-    EventStrip(List<EventMark> events, Window window, Box panel) {
+    EventStrip(List<EventMark> events, TimeWindow window, Box panel) {
         this.events =
                 events.stream()
                         .filter(event -> window.holds(event.seconds()))
@@ -98,7 +98,7 @@ final class EventStrip {
         double top = panel.y() - HEIGHT;
         double middle = left + pill.width() / 2;
         marks.add(
-                new Outline(new At(0, 0))
+                new Outline(new Point(0, 0))
                         .segment(middle, top + PILL, pill.x(), panel.y())
                         .line(pill.x(), panel.bottom())
                         .segment(
@@ -107,7 +107,7 @@ final class EventStrip {
                                 pill.x(),
                                 bottom)
                         .with(DOWN));
-        marks.add(new Outline(new At(left, top)).rectangle(0, 0, pill.width(), PILL).with(RIM));
+        marks.add(new Outline(new Point(left, top)).rectangle(0, 0, pill.width(), PILL).with(RIM));
         marks.add(
                 new Mark.Text(
                         pill.words(), middle, top + 11.5, Mark.Anchor.MIDDLE, PlotPainter.PLAIN));

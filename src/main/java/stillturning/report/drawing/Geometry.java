@@ -10,13 +10,13 @@ import java.util.Map;
 final class Geometry {
     static final double MARGIN = 12;
 
-    private final Placed placed;
-    private final Map<String, Placed.PlacedSymbol> bars = new HashMap<>();
+    private final PlacedDiagram placed;
+    private final Map<String, PlacedDiagram.PlacedSymbol> bars = new HashMap<>();
 
     /** Distance of the layout's upper edge from that of the picture. */
     private final double top;
 
-    Geometry(Diagram diagram, Placed placed) {
+    Geometry(Diagram diagram, PlacedDiagram placed) {
         this.placed = placed;
         placed.symbols().stream()
                 .filter(symbol -> symbol.sized().bar())
@@ -24,7 +24,7 @@ final class Geometry {
         top = MARGIN + (diagram.title().isBlank() ? 0 : DiagramPainter.TITLE_SIZE + 12);
     }
 
-    At moved(At at) {
+    Point moved(Point at) {
         return at.movedBy(MARGIN, top);
     }
 
@@ -38,36 +38,36 @@ final class Geometry {
     }
 
     /** The points of a route, prolonged to the axis of a bar that it ends on. */
-    List<At> course(Placed.Route route) {
-        List<At> points = new ArrayList<>();
-        At start = route.points().get(0);
-        At end = route.points().get(route.points().size() - 1);
+    List<Point> course(PlacedDiagram.Route route) {
+        List<Point> points = new ArrayList<>();
+        Point start = route.points().get(0);
+        Point end = route.points().get(route.points().size() - 1);
         points.addAll(onBar(route.line().fromSymbol(), start));
         points.addAll(route.points());
-        List<At> beyond = new ArrayList<>(onBar(route.line().toSymbol(), end));
+        List<Point> beyond = new ArrayList<>(onBar(route.line().toSymbol(), end));
         Collections.reverse(beyond);
         points.addAll(beyond);
         return points.stream().map(this::moved).toList();
     }
 
     /** From the axis of a bar to a line's end on its room; nothing for another symbol. */
-    private List<At> onBar(String id, At end) {
-        Placed.PlacedSymbol bar = bars.get(id);
+    private List<Point> onBar(String id, Point end) {
+        PlacedDiagram.PlacedSymbol bar = bars.get(id);
         if (bar == null) {
             return List.of();
         }
         double axisX = bar.box().x() + bar.sized().shape().axis().x();
         boolean aside = end.x() == bar.box().x() || end.x() == bar.box().right();
         double y = aside ? end.y() : Math.max(topOfBar(bar), Math.min(bottomOfBar(bar), end.y()));
-        return List.of(new At(axisX, y), new At(end.x(), y));
+        return List.of(new Point(axisX, y), new Point(end.x(), y));
     }
 
-    static double topOfBar(Placed.PlacedSymbol bar) {
+    static double topOfBar(PlacedDiagram.PlacedSymbol bar) {
         return bar.box().y() + bar.sized().shape().axis().y();
     }
 
     /** A little below the last line, wherever the layout ended the room. */
-    static double bottomOfBar(Placed.PlacedSymbol bar) {
+    static double bottomOfBar(PlacedDiagram.PlacedSymbol bar) {
         return bar.ends().stream()
                         .filter(end -> end.side().horizontal())
                         .mapToDouble(end -> end.at().y())

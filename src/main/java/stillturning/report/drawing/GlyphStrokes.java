@@ -6,18 +6,18 @@ import java.util.List;
 final class GlyphStrokes {
     private static final double STROKE = 1.4;
 
-    private final At at;
+    private final Point at;
     private final String colour;
-    private final Pen pen;
-    private final Pen solid;
-    private final Pen body;
+    private final Stroke pen;
+    private final Stroke solid;
+    private final Stroke body;
 
-    GlyphStrokes(At at, String colour) {
+    GlyphStrokes(Point at, String colour) {
         this.at = at;
         this.colour = colour;
-        pen = Pen.line(STROKE, colour);
-        solid = Pen.solid(colour);
-        body = pen.filled(Pen.PAPER);
+        pen = Stroke.line(STROKE, colour);
+        solid = Stroke.solid(colour);
+        body = pen.filled(Stroke.PAPER);
     }
 
     /**
@@ -94,7 +94,7 @@ final class GlyphStrokes {
                         .with(pen),
                 at().segment(2 * east, -5.5, 2 * east, 5.5)
                         .segment(-6 * east, -5.5, -6 * east, 5.5)
-                        .with(Pen.line(3, colour)));
+                        .with(Stroke.line(3, colour)));
     }
 
     private List<Mark> machine(double radius, String letter, double lift) {
@@ -111,7 +111,7 @@ final class GlyphStrokes {
                 .segment(x - 4, y + 1.5, x - 2, y + 1.5)
                 .segment(x - 1, y + 1.5, x + 1, y + 1.5)
                 .segment(x + 2, y + 1.5, x + 4, y + 1.5)
-                .with(Pen.line(0.9, colour));
+                .with(Stroke.line(0.9, colour));
     }
 
     private List<Mark> starter() {
@@ -164,7 +164,7 @@ final class GlyphStrokes {
                 contact,
                 at().segment(0, linkFrom, 0, 13).with(pen.dashed(List.of(2.0, 1.5))),
                 at().rectangle(-9, 13, 18, 10).with(body),
-                at().segment(-4, 23, 4, 13).with(Pen.line(0.9, colour)));
+                at().segment(-4, 23, 4, 13).with(Stroke.line(0.9, colour)));
     }
 
     private List<Mark> diode() {
@@ -209,7 +209,7 @@ final class GlyphStrokes {
             across(signs, side, 8, 7);
             for (double along = -6; along <= 6; along += 4) {
                 signs.move(place(8, along, side).x(), place(8, along, side).y());
-                At end = place(13, along - 3, side);
+                Point end = place(13, along - 3, side);
                 signs.line(end.x(), end.y());
             }
         }
@@ -217,17 +217,17 @@ final class GlyphStrokes {
     }
 
     private static void across(Outline signs, Side side, double distance, double half) {
-        At from = place(distance, -half, side);
-        At to = place(distance, half, side);
+        Point from = place(distance, -half, side);
+        Point to = place(distance, half, side);
         signs.segment(from.x(), from.y(), to.x(), to.y());
     }
 
-    private static At place(double distance, double across, Side side) {
-        return new At(side.dx * distance - side.dy * across, side.dy * distance + side.dx * across);
+    private static Point place(double distance, double across, Side side) {
+        return new Point(side.dx * distance - side.dy * across, side.dy * distance + side.dx * across);
     }
 
     /** A small badge that tells a look apart without colour. */
-    List<Mark> badge(Look look) {
+    List<Mark> badge(MarkState look) {
         return switch (look) {
             case PLAIN, LIVE -> List.of();
             case DARK -> List.of(at().circle(0, 0, 3.6).segment(-2.6, 2.6, 2.6, -2.6).with(pen));
@@ -241,7 +241,7 @@ final class GlyphStrokes {
                     List.of(
                             at().segment(-3.6, -3.6, 3.6, 3.6)
                                     .segment(-3.6, 3.6, 3.6, -3.6)
-                                    .with(Pen.line(2.2, colour)));
+                                    .with(Stroke.line(2.2, colour)));
         };
     }
 }

@@ -45,19 +45,19 @@ final class LayeredLayout {
     private static final double WIDEST_LABEL = 150;
     private static final int PATIENT_LINES = 120;
 
-    private final Inventory inventory;
+    private final LayoutInput inventory;
     private final ElkNode graph = ElkGraphUtil.createGraph();
     private final Map<String, ElkNode> groups = new LinkedHashMap<>();
     private final Map<String, ElkNode> nodes = new LinkedHashMap<>();
-    private final Map<String, Sized> sized = new LinkedHashMap<>();
+    private final Map<String, SizedSymbol> sized = new LinkedHashMap<>();
     private final Map<String, ElkPort> ports = new HashMap<>();
     private final Map<Integer, ElkEdge> edges = new LinkedHashMap<>();
 
-    private LayeredLayout(Inventory inventory) {
+    private LayeredLayout(LayoutInput inventory) {
         this.inventory = inventory;
     }
 
-    static Placed of(Diagram diagram) {
+    static PlacedDiagram of(Diagram diagram) {
         return of(diagram, Map.of());
     }
 
@@ -66,8 +66,8 @@ final class LayeredLayout {
      *
      * @param known where symbols lay before, by id
      */
-    static Placed of(Diagram diagram, Map<String, Box> known) {
-        LayeredLayout layout = new LayeredLayout(Inventory.of(diagram));
+    static PlacedDiagram of(Diagram diagram, Map<String, Box> known) {
+        LayeredLayout layout = new LayeredLayout(LayoutInput.of(diagram));
         layout.describeGraph();
         layout.describeEffort(layout.inventory.routed().size());
         layout.inventory.sized().forEach(layout::addNode);
@@ -131,7 +131,7 @@ final class LayeredLayout {
         parent.setProperty(LayeredOptions.SPACING_COMPONENT_COMPONENT, 20.0);
     }
 
-    private void addNode(Sized room) {
+    private void addNode(SizedSymbol room) {
         Symbol symbol = room.symbol();
         ElkNode parent = symbol.group().map(this::groupNode).orElse(graph);
         ElkNode node = ElkGraphUtil.createNode(parent);
@@ -153,10 +153,10 @@ final class LayeredLayout {
         }
     }
 
-    private static void describeBar(ElkNode node, Sized room) {
-        Shape shape = room.shape();
+    private static void describeBar(ElkNode node, SizedSymbol room) {
+        SymbolShape shape = room.shape();
         IndividualSpacings spacings = new IndividualSpacings();
-        spacings.setProperty(LayeredOptions.SPACING_PORT_PORT, Shape.ROW);
+        spacings.setProperty(LayeredOptions.SPACING_PORT_PORT, SymbolShape.ROW);
         spacings.setProperty(
                 LayeredOptions.SPACING_PORTS_SURROUNDING,
                 new ElkMargin(
@@ -189,7 +189,7 @@ final class LayeredLayout {
                             EnumSet.of(SizeConstraint.MINIMUM_SIZE));
                     group.setProperty(
                             LayeredOptions.NODE_SIZE_MINIMUM,
-                            new KVector(Shape.widthOf(name, true) + 16, 0));
+                            new KVector(SymbolShape.widthOf(name, true) + 16, 0));
                     spacing(group);
                     return group;
                 });
@@ -204,28 +204,28 @@ final class LayeredLayout {
         boolean onBar = of(sized, line.fromSymbol()).bar() || of(sized, line.toSymbol()).bar();
         // a bar does not mind where a line leaves it, so a bend had better be there
         edge.setProperty(LayeredOptions.PRIORITY_STRAIGHTNESS, onBar ? 1 : 8);
-        String words = Wording.fitted(line.label(), Shape.TEXT, false, WIDEST_LABEL);
+        String words = TextFitting.fitted(line.label(), SymbolShape.TEXT, false, WIDEST_LABEL);
         if (!words.isBlank()) {
             ElkLabel label = ElkGraphUtil.createLabel(words, edge);
-            label.setDimensions(Shape.widthOf(words, false) + 4, LABEL_HEIGHT);
+            label.setDimensions(SymbolShape.widthOf(words, false) + 4, LABEL_HEIGHT);
             label.setProperty(LayeredOptions.EDGE_LABELS_PLACEMENT, EdgeLabelPlacement.CENTER);
         }
     }
 
     private ElkPort portOf(String symbol, String port, int line) {
-        Sized room = of(sized, symbol);
+        SizedSymbol room = of(sized, symbol);
         // on a bar each line has a place of its own
         String key = symbol + '\n' + port + (room.bar() ? "\n" + line : "");
         return ports.computeIfAbsent(key, unused -> newPort(room, port));
     }
 
-    private ElkPort newPort(Sized room, String name) {
-        Port port = Inventory.port(room.symbol(), name);
+    private ElkPort newPort(SizedSymbol room, String name) {
+        Port port = LayoutInput.port(room.symbol(), name);
         ElkPort made = ElkGraphUtil.createPort(of(nodes, room.symbol().id()));
         made.setDimensions(0, 0);
         made.setProperty(LayeredOptions.PORT_SIDE, PortSide.valueOf(port.side().name()));
         if (!room.bar()) {
-            At at = of(room.shape().ports(), name).movedBy(room.left(), room.top());
+            Point at = of(room.shape().ports(), name).movedBy(room.left(), room.top());
             double x =
                     port.side() == Side.EAST ? room.width() : port.side() == Side.WEST ? 0 : at.x();
             double y =
@@ -237,14 +237,14 @@ final class LayeredLayout {
         return made;
     }
 
-    private Placed placed() {
-        List<Placed.PlacedSymbol> symbols = new ArrayList<>();
+    private PlacedDiagram placed() {
+        List<PlacedDiagram.PlacedSymbol> symbols = new ArrayList<>();
         nodes.forEach((id, node) -> symbols.add(placed(of(sized, id), node)));
-        List<Placed.Route> routes = new ArrayList<>();
+        List<PlacedDiagram.Route> routes = new ArrayList<>();
         edges.forEach((number, edge) -> routes.add(route(number, edge)));
-        List<Placed.Frame> frames = new ArrayList<>();
-        groups.forEach((name, node) -> frames.add(new Placed.Frame(name, box(node))));
-        return new Placed(
+        List<PlacedDiagram.Frame> frames = new ArrayList<>();
+        groups.forEach((name, node) -> frames.add(new PlacedDiagram.Frame(name, box(node))));
+        return new PlacedDiagram(
                 List.copyOf(symbols),
                 List.copyOf(routes),
                 List.copyOf(frames),
@@ -252,21 +252,21 @@ final class LayeredLayout {
                 graph.getHeight());
     }
 
-    private static Placed.PlacedSymbol placed(Sized room, ElkNode node) {
+    private static PlacedDiagram.PlacedSymbol placed(SizedSymbol room, ElkNode node) {
         Box box = box(node);
-        List<Placed.End> ends =
+        List<PlacedDiagram.End> ends =
                 node.getPorts().stream()
                         .map(
                                 port ->
-                                        new Placed.End(
-                                                new At(
+                                        new PlacedDiagram.End(
+                                                new Point(
                                                         box.x() + port.getX(),
                                                         box.y() + port.getY()),
                                                 Side.valueOf(
                                                         port.getProperty(LayeredOptions.PORT_SIDE)
                                                                 .name())))
                         .toList();
-        return new Placed.PlacedSymbol(room, box, ends);
+        return new PlacedDiagram.PlacedSymbol(room, box, ends);
     }
 
     private static Box box(ElkNode node) {
@@ -274,32 +274,32 @@ final class LayeredLayout {
         return new Box(at.x, at.y, node.getWidth(), node.getHeight());
     }
 
-    private Placed.Route route(int number, ElkEdge edge) {
+    private PlacedDiagram.Route route(int number, ElkEdge edge) {
         KVector origin = ElkUtil.absolutePosition(edge.getContainingNode());
-        List<At> points = new ArrayList<>();
+        List<Point> points = new ArrayList<>();
         for (ElkEdgeSection section : edge.getSections()) {
-            points.add(new At(section.getStartX() + origin.x, section.getStartY() + origin.y));
+            points.add(new Point(section.getStartX() + origin.x, section.getStartY() + origin.y));
             section.getBendPoints()
-                    .forEach(p -> points.add(new At(p.getX() + origin.x, p.getY() + origin.y)));
-            points.add(new At(section.getEndX() + origin.x, section.getEndY() + origin.y));
+                    .forEach(p -> points.add(new Point(p.getX() + origin.x, p.getY() + origin.y)));
+            points.add(new Point(section.getEndX() + origin.x, section.getEndY() + origin.y));
         }
-        List<At> joints = new ArrayList<>();
+        List<Point> joints = new ArrayList<>();
         KVectorChain met = edge.getProperty(LayeredOptions.JUNCTION_POINTS);
         if (met != null) {
-            met.forEach(p -> joints.add(new At(p.x + origin.x, p.y + origin.y)));
+            met.forEach(p -> joints.add(new Point(p.x + origin.x, p.y + origin.y)));
         }
-        List<Shape.Caption> labels =
+        List<SymbolShape.Caption> labels =
                 edge.getLabels().stream()
                         .map(
                                 label ->
-                                        new Shape.Caption(
+                                        new SymbolShape.Caption(
                                                 label.getText(),
                                                 label.getX() + label.getWidth() / 2 + origin.x,
                                                 label.getY() + 9.5 + origin.y,
                                                 Mark.Anchor.MIDDLE,
                                                 false))
                         .toList();
-        return new Placed.Route(
+        return new PlacedDiagram.Route(
                 number, inventory.line(number), List.copyOf(points), List.copyOf(joints), labels);
     }
 

@@ -11,14 +11,14 @@ public record Line(
         String toSymbol,
         String toPort,
         String label,
-        Look look) {
+        MarkState look) {
     /** A wire that tells no state. */
     public Line(String fromSymbol, String fromPort, String toSymbol, String toPort, String label) {
-        this(fromSymbol, fromPort, toSymbol, toPort, label, Look.PLAIN);
+        this(fromSymbol, fromPort, toSymbol, toPort, label, MarkState.PLAIN);
     }
 
     /** The same wire in another state. */
-    public Line looking(Look other) {
+    public Line looking(MarkState other) {
         return new Line(fromSymbol, fromPort, toSymbol, toPort, label, other);
     }
 }

@@ -14,22 +14,22 @@ final class LineLabels {
     private static final double BELOW = 11.5;
     private static final double HAIR = 0.5;
 
-    private final Placed placed;
-    private final List<Placed.Route> routes;
+    private final PlacedDiagram placed;
+    private final List<PlacedDiagram.Route> routes;
     private final List<Box> strokes = new ArrayList<>();
 
-    private LineLabels(Placed placed) {
+    private LineLabels(PlacedDiagram placed) {
         this.placed = placed;
         routes = new ArrayList<>(placed.routes());
         placed.routes().forEach(route -> strokes.addAll(segments(route)));
     }
 
-    static Placed cleared(Placed placed) {
+    static PlacedDiagram cleared(PlacedDiagram placed) {
         LineLabels labels = new LineLabels(placed);
         for (int i = 0; i < labels.routes.size(); i++) {
             labels.clear(i);
         }
-        return new Placed(
+        return new PlacedDiagram(
                 placed.symbols(),
                 List.copyOf(labels.routes),
                 placed.frames(),
@@ -37,11 +37,11 @@ final class LineLabels {
                 placed.height());
     }
 
-    private static List<Box> segments(Placed.Route route) {
+    private static List<Box> segments(PlacedDiagram.Route route) {
         List<Box> segments = new ArrayList<>();
         for (int i = 1; i < route.points().size(); i++) {
-            At a = route.points().get(i - 1);
-            At b = route.points().get(i);
+            Point a = route.points().get(i - 1);
+            Point b = route.points().get(i);
             segments.add(
                     new Box(
                             Math.min(a.x(), b.x()) - HAIR,
@@ -53,10 +53,10 @@ final class LineLabels {
     }
 
     private void clear(int index) {
-        Placed.Route route = routes.get(index);
-        List<Shape.Caption> kept = new ArrayList<>();
-        for (Shape.Caption label : route.labels()) {
-            Stream<Shape.Caption> elsewhere =
+        PlacedDiagram.Route route = routes.get(index);
+        List<SymbolShape.Caption> kept = new ArrayList<>();
+        for (SymbolShape.Caption label : route.labels()) {
+            Stream<SymbolShape.Caption> elsewhere =
                     segments(route).stream()
                             .filter(segment -> segment.height() <= 2 * HAIR)
                             .sorted(Comparator.comparingDouble(segment -> -segment.width()))
@@ -68,7 +68,7 @@ final class LineLabels {
         }
         routes.set(
                 index,
-                new Placed.Route(
+                new PlacedDiagram.Route(
                         route.number(),
                         route.line(),
                         route.points(),
@@ -77,7 +77,7 @@ final class LineLabels {
     }
 
     /** Places over and under a level stretch: at its end, its middle and its start. */
-    private static Stream<Shape.Caption> places(Shape.Caption label, Box stretch) {
+    private static Stream<SymbolShape.Caption> places(SymbolShape.Caption label, Box stretch) {
         double half = label.box().width() / 2 + 2;
         double y = stretch.y() + HAIR;
         if (stretch.width() < 2 * half) {
@@ -87,11 +87,11 @@ final class LineLabels {
                         stretch.right() - half,
                         stretch.x() + stretch.width() / 2,
                         stretch.x() + half)
-                .flatMap(x -> Stream.of(new At(x, y - ABOVE), new At(x, y + BELOW)))
-                .map(at -> new Shape.Caption(label.words(), at.x(), at.y(), label.anchor(), false));
+                .flatMap(x -> Stream.of(new Point(x, y - ABOVE), new Point(x, y + BELOW)))
+                .map(at -> new SymbolShape.Caption(label.words(), at.x(), at.y(), label.anchor(), false));
     }
 
-    private boolean free(Shape.Caption label, int index) {
+    private boolean free(SymbolShape.Caption label, int index) {
         Box box = label.box();
         boolean free =
                 strokes.stream().noneMatch(box::overlaps)

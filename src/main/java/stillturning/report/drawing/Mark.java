@@ -10,7 +10,7 @@ public sealed interface Mark {
      *
      * @param data path in the path language of SVG: M, L, A and Z, absolute
      */
-    record Path(String data, Pen pen) implements Mark {}
+    record Path(String data, Stroke pen) implements Mark {}
 
     /**
      * One line of text.

@@ -3,9 +3,9 @@ package stillturning.report.drawing;
 /** Path data around a place. */
 final class Outline {
     private final StringBuilder data = new StringBuilder();
-    private final At origin;
+    private final Point origin;
 
-    Outline(At origin) {
+    Outline(Point origin) {
         this.origin = origin;
     }
 
@@ -58,7 +58,7 @@ final class Outline {
         return this;
     }
 
-    Mark.Path with(Pen pen) {
+    Mark.Path with(Stroke pen) {
         return new Mark.Path(data.toString(), pen);
     }
 }

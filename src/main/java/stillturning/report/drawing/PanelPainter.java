@@ -6,14 +6,14 @@ import java.util.List;
 /** One panel: frame, axes, thresholds and series within one window of time. */
 final class PanelPainter {
     static final double AXIS_HEIGHT = 34;
-    private static final Pen GRID = Pen.line(0.5, Ink.GRID.light);
-    private static final Pen FRAME = Pen.line(1, Ink.STROKE.light);
-    private static final Pen LIMIT = Pen.line(0.9, Ink.MUTED.light).dashed(List.of(3.0, 2.0));
-    private static final Pen SHADE = Pen.solid(Ink.SHADE.light);
+    private static final Stroke GRID = Stroke.line(0.5, Colours.GRID.light);
+    private static final Stroke FRAME = Stroke.line(1, Colours.STROKE.light);
+    private static final Stroke LIMIT = Stroke.line(0.9, Colours.MUTED.light).dashed(List.of(3.0, 2.0));
+    private static final Stroke SHADE = Stroke.solid(Colours.SHADE.light);
 
     private final Graph graph;
     private final int firstSeries;
-    private final Window window;
+    private final TimeWindow window;
     private final ValueScale scale;
     private final Box box;
     private final List<Mark> marks = new ArrayList<>();
@@ -21,7 +21,7 @@ final class PanelPainter {
     /**
      * @param firstSeries number of the graph's first series among all of the plot
      */
-    PanelPainter(Graph graph, int firstSeries, Window window, Box box) {
+    PanelPainter(Graph graph, int firstSeries, TimeWindow window, Box box) {
         this.graph = graph;
         this.firstSeries = firstSeries;
         this.window = window;
@@ -30,15 +30,15 @@ final class PanelPainter {
     }
 
     /** Shades over what other panels show enlarged. */
-    List<Mark> enlarged(List<Window> others) {
+    List<Mark> enlarged(List<TimeWindow> others) {
         return others.stream().filter(window::holds).map(this::shade).toList();
     }
 
-    private Mark shade(Window shorter) {
+    private Mark shade(TimeWindow shorter) {
         double from = Math.max(0, window.share(shorter.from())) * box.width();
         double width = Math.max(2, window.share(shorter.to()) * box.width() - from);
         double start = Math.min(from, box.width() - width);
-        return new Outline(new At(box.x(), box.y()))
+        return new Outline(new Point(box.x(), box.y()))
                 .rectangle(start, 0, width, box.height())
                 .with(SHADE);
     }
@@ -64,7 +64,7 @@ final class PanelPainter {
     }
 
     private static Outline outline() {
-        return new Outline(new At(0, 0));
+        return new Outline(new Point(0, 0));
     }
 
     private double x(double seconds) {
@@ -112,16 +112,16 @@ final class PanelPainter {
     }
 
     private void paintSeries(int index) {
-        List<At> points = new ArrayList<>();
+        List<Point> points = new ArrayList<>();
         for (Series.Sample sample : clipped(graph.series().get(index).samples())) {
-            points.add(new At(x(sample.seconds()), y(sample.value())));
+            points.add(new Point(x(sample.seconds()), y(sample.value())));
         }
         if (points.size() < 2) {
             return;
         }
         Outline line = outline();
         boolean first = true;
-        for (At point : Polyline.simplified(points, 0.25)) {
+        for (Point point : Polyline.simplified(points, 0.25)) {
             line = first ? line.move(point.x(), point.y()) : line.line(point.x(), point.y());
             first = false;
         }

@@ -12,15 +12,15 @@ public enum Paper {
      * @throws IllegalArgumentException if no picture uses the colour
      */
     public String colour(String light) {
-        if (light.equals(Pen.NO_FILL)) {
+        if (light.equals(Stroke.NO_FILL)) {
             return light;
         }
-        Ink ink = Ink.of(light);
+        Colours ink = Colours.of(light);
         return this == LIGHT ? ink.light : ink.dark;
     }
 
     /** The colour of the paper itself. */
     public String ground() {
-        return colour(Pen.PAPER);
+        return colour(Stroke.PAPER);
     }
 }

@@ -16,8 +16,8 @@ import java.util.stream.Stream;
 final class PlotPainter {
     static final double WIDTH = 960;
     static final double TEXT = 11;
-    static final Mark.Type PLAIN = new Mark.Type(TEXT, false, Ink.STROKE.light);
-    static final Mark.Type BOLD = new Mark.Type(TEXT, true, Ink.STROKE.light);
+    static final Mark.Type PLAIN = new Mark.Type(TEXT, false, Colours.STROKE.light);
+    static final Mark.Type BOLD = new Mark.Type(TEXT, true, Colours.STROKE.light);
     private static final double MARGIN = 12;
     private static final double FIRST_HEIGHT = 210;
     private static final double NEXT_HEIGHT = 84;
@@ -26,14 +26,14 @@ final class PlotPainter {
     private static final double LEGEND_LINE = 18;
 
     private final Plot plot;
-    private final List<Window> windows;
+    private final List<TimeWindow> windows;
     private final List<Mark> marks = new ArrayList<>();
     private final double left;
     private final double right;
 
     PlotPainter(Plot plot) {
         this.plot = plot;
-        windows = Windows.of(plot);
+        windows = TimeWindows.of(plot);
         double heads = widest(plot.graphs().stream().map(Graph::quantity), BOLD);
         double names = widest(plot.states().stream().map(StateRow::name), PLAIN);
         left = MARGIN + Math.max(46, Math.max(18 + heads, 10 + names));
@@ -75,7 +75,7 @@ final class PlotPainter {
     private List<PlotSheet.Panel> panels(double top, double bottom) {
         List<PlotSheet.Panel> panels = new ArrayList<>();
         for (int i = 0; i < windows.size(); i++) {
-            Window window = windows.get(i);
+            TimeWindow window = windows.get(i);
             panels.add(new PlotSheet.Panel(panel(i, top, bottom), window.from(), window.to()));
         }
         return panels;
@@ -92,8 +92,8 @@ final class PlotPainter {
     }
 
     private double paintTitle() {
-        Mark.Type type = new Mark.Type(DiagramPainter.TITLE_SIZE, true, Ink.STROKE.light);
-        String title = Wording.fitted(plot.title(), type.size(), true, WIDTH - 2 * MARGIN);
+        Mark.Type type = new Mark.Type(DiagramPainter.TITLE_SIZE, true, Colours.STROKE.light);
+        String title = TextFitting.fitted(plot.title(), type.size(), true, WIDTH - 2 * MARGIN);
         if (!plot.title().isBlank()) {
             marks.add(new Mark.Text(title, MARGIN, MARGIN + 13, Mark.Anchor.START, type));
         }
@@ -101,20 +101,20 @@ final class PlotPainter {
     }
 
     private double paintLegend(Graph graph, int firstSeries, double top) {
-        String quantity = Wording.fitted(graph.quantity(), TEXT, true, 260);
+        String quantity = TextFitting.fitted(graph.quantity(), TEXT, true, 260);
         marks.add(new Mark.Text(quantity, MARGIN, top + 11, Mark.Anchor.START, BOLD));
         double start = Math.max(left, MARGIN + width(quantity, BOLD) + 18);
         double x = start;
         double y = top;
         for (int i = 0; i < graph.series().size(); i++) {
-            String name = Wording.fitted(graph.series().get(i).name(), TEXT, false, 300);
+            String name = TextFitting.fitted(graph.series().get(i).name(), TEXT, false, 300);
             double needed = 34 + width(name, PLAIN) + 22;
             if (x + needed > WIDTH - MARGIN && x > start) {
                 x = start;
                 y += LEGEND_LINE;
             }
             marks.add(
-                    new Outline(new At(x, y + 7))
+                    new Outline(new Point(x, y + 7))
                             .segment(0, 0, 28, 0)
                             .with(SeriesPens.of(firstSeries + i)));
             marks.add(new Mark.Text(name, x + 34, y + 11, Mark.Anchor.START, PLAIN));
@@ -154,7 +154,7 @@ final class PlotPainter {
     }
 
     private void paintGraph(Graph graph, int series, double top, double bottom, boolean lowest) {
-        String head = Wording.fitted(graph.quantity(), TEXT, true, left - MARGIN - 8);
+        String head = TextFitting.fitted(graph.quantity(), TEXT, true, left - MARGIN - 8);
         marks.add(new Mark.Text(head, MARGIN, top - 7, Mark.Anchor.START, BOLD));
         for (int i = 0; i < windows.size(); i++) {
             PanelPainter painter =
@@ -165,7 +165,7 @@ final class PlotPainter {
         paintThresholdLabels(graph, top, bottom);
     }
 
-    private String times(Window window) {
+    private String times(TimeWindow window) {
         TimeUnit unit = window.unit();
         if (windows.size() == 1) {
             return "time (" + unit.sign + ")";
@@ -195,11 +195,11 @@ final class PlotPainter {
         double room = WIDTH - MARGIN - right - 7;
         for (int i = 0; i < natural.length; i++) {
             double y = Math.max(natural[i], next);
-            String label = Wording.fitted(sorted.get(i).label(), TEXT, false, room);
+            String label = TextFitting.fitted(sorted.get(i).label(), TEXT, false, room);
             marks.add(
-                    new Outline(new At(right, 0))
+                    new Outline(new Point(right, 0))
                             .segment(0, natural[i], 5, y)
-                            .with(Pen.line(0.8, Ink.MUTED.light)));
+                            .with(Stroke.line(0.8, Colours.MUTED.light)));
             marks.add(new Mark.Text(label, right + 8, y + 4, Mark.Anchor.START, PLAIN));
             next = y + 13;
         }
@@ -208,7 +208,7 @@ final class PlotPainter {
     private double paintStates(double top) {
         double y = top;
         for (StateRow row : plot.states()) {
-            String name = Wording.fitted(row.name(), TEXT, false, left - MARGIN - 8);
+            String name = TextFitting.fitted(row.name(), TEXT, false, left - MARGIN - 8);
             marks.add(new Mark.Text(name, left - 8, y + 12, Mark.Anchor.END, PLAIN));
             for (int i = 0; i < windows.size(); i++) {
                 marks.addAll(StateBars.of(row, windows.get(i), panel(i, y, y + StateBars.ROW - 4)));
@@ -229,7 +229,7 @@ final class PlotPainter {
         double x = left;
         double y = top + 6;
         for (Map.Entry<StateRow.Fill, Set<String>> entry : words.entrySet()) {
-            String label = Wording.fitted(String.join(", ", entry.getValue()), TEXT, false, 240);
+            String label = TextFitting.fitted(String.join(", ", entry.getValue()), TEXT, false, 240);
             double needed = 24 + width(label, PLAIN) + 22;
             if (x + needed > WIDTH - MARGIN && x > left) {
                 x = left;

@@ -39,7 +39,7 @@ public record PlotSheet(Picture picture, List<Panel> panels) {
     }
 
     /** The time (s) that a place on a panel stands for; none beside the panels. */
-    public OptionalDouble secondsAt(At at) {
+    public OptionalDouble secondsAt(Point at) {
         return panels.stream()
                 .filter(panel -> panel.box().holds(at))
                 .mapToDouble(panel -> panel.secondsAt(at.x()))

@@ -17,7 +17,7 @@ final class Polyline {
      * @see "D. Douglas, T. Peucker, The Canadian Cartographer 10(2) (1973) 112-122 (from memory,
      *     unverified)"
      */
-    static List<At> simplified(List<At> points, double tolerance) {
+    static List<Point> simplified(List<Point> points, double tolerance) {
         if (points.size() < 3) {
             return points;
         }
@@ -35,13 +35,13 @@ final class Polyline {
                 stretches.push(new int[] {farthest, stretch[1]});
             }
         }
-        List<At> rest = new ArrayList<>();
+        List<Point> rest = new ArrayList<>();
         kept.stream().forEach(i -> rest.add(points.get(i)));
         return rest;
     }
 
     /** The point farthest from the straight line, or 0 where all are within the tolerance. */
-    private static int farthest(List<At> points, int first, int last, double tolerance) {
+    private static int farthest(List<Point> points, int first, int last, double tolerance) {
         int farthest = 0;
         double worst = tolerance;
         for (int i = first + 1; i < last; i++) {
@@ -55,7 +55,7 @@ final class Polyline {
     }
 
     /** Distance of a point from a stretch. */
-    static double distance(At point, At from, At to) {
+    static double distance(Point point, Point from, Point to) {
         double dx = to.x() - from.x();
         double dy = to.y() - from.y();
         double square = dx * dx + dy * dy;

@@ -10,37 +10,37 @@ import java.util.Map;
 /** A diagram that has been laid out: its picture in any state, and where everything lies on it. */
 public final class Sheet {
     private final Diagram diagram;
-    private final Placed placed;
-    private final Map<String, Spot> spots = new LinkedHashMap<>();
-    private final List<Course> courses;
+    private final PlacedDiagram placed;
+    private final Map<String, SymbolPosition> spots = new LinkedHashMap<>();
+    private final List<Route> courses;
 
-    Sheet(Diagram diagram, Placed placed) {
+    Sheet(Diagram diagram, PlacedDiagram placed) {
         this.diagram = diagram;
         this.placed = placed;
         Geometry geometry = new Geometry(diagram, placed);
-        Spots found = new Spots(geometry);
+        SymbolPositions found = new SymbolPositions(geometry);
         found.of(placed).forEach(spot -> spots.put(spot.symbol(), spot));
-        List<Course> all = new ArrayList<>();
-        for (Placed.Route route : placed.routes()) {
-            all.add(new Course(route.number(), route.line(), geometry.course(route)));
+        List<Route> all = new ArrayList<>();
+        for (PlacedDiagram.Route route : placed.routes()) {
+            all.add(new Route(route.number(), route.line(), geometry.course(route)));
         }
-        for (Placed.PlacedSymbol owner : placed.symbols()) {
-            for (Stub stub : owner.sized().stubs()) {
+        for (PlacedDiagram.PlacedSymbol owner : placed.symbols()) {
+            for (GroundStub stub : owner.sized().stubs()) {
                 all.add(hanging(stub, found.stubCourse(owner, stub)));
             }
         }
-        all.sort(Comparator.comparingInt(Course::number));
+        all.sort(Comparator.comparingInt(Route::number));
         courses = List.copyOf(all);
     }
 
     /** The course of a line to a ground, which may also be drawn from the ground. */
-    private Course hanging(Stub stub, List<At> fromOwner) {
+    private Route hanging(GroundStub stub, List<Point> fromOwner) {
         Line line = diagram.lines().get(stub.line());
-        List<At> points = new ArrayList<>(fromOwner);
+        List<Point> points = new ArrayList<>(fromOwner);
         if (line.fromSymbol().equals(stub.ground().id())) {
             Collections.reverse(points);
         }
-        return new Course(stub.line(), line, points);
+        return new Route(stub.line(), line, points);
     }
 
     /** What was laid out. */
@@ -67,16 +67,16 @@ public final class Sheet {
     }
 
     /** Where each symbol lies, by its id. */
-    public Map<String, Spot> spots() {
+    public Map<String, SymbolPosition> spots() {
         return Collections.unmodifiableMap(spots);
     }
 
     /** Where each line runs, in the diagram's order. */
-    public List<Course> courses() {
+    public List<Route> courses() {
         return courses;
     }
 
-    Placed placed() {
+    PlacedDiagram placed() {
         return placed;
     }
 }

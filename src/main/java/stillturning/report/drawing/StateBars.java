@@ -8,12 +8,12 @@ final class StateBars {
     static final double ROW = 20;
     private static final double HATCH = 5;
     private static final double NARROWEST = 1.5;
-    private static final Pen RIM = Pen.line(0.8, Ink.STROKE.light);
-    private static final Pen STROKES = Pen.line(0.8, Ink.STROKE.light);
+    private static final Stroke RIM = Stroke.line(0.8, Colours.STROKE.light);
+    private static final Stroke STROKES = Stroke.line(0.8, Colours.STROKE.light);
 
     private StateBars() {}
 
-    static List<Mark> of(StateRow row, Window window, Box panel) {
+    static List<Mark> of(StateRow row, TimeWindow window, Box panel) {
         List<Mark> marks = new ArrayList<>();
         for (StateRow.Span span : row.spans()) {
             if (span.toSeconds() >= window.from() && span.fromSeconds() <= window.to()) {
@@ -31,19 +31,19 @@ final class StateBars {
     }
 
     static List<Mark> bar(Box box, StateRow.Fill fill) {
-        Outline rim = new Outline(new At(box.x(), box.y()));
+        Outline rim = new Outline(new Point(box.x(), box.y()));
         rim.rectangle(0, 0, box.width(), box.height());
         return switch (fill) {
-            case EMPTY -> List.of(rim.with(RIM.filled(Pen.PAPER)));
-            case LIGHT -> List.of(rim.with(RIM.filled(Ink.LIGHT_FILL.light)));
-            case SOLID -> List.of(rim.with(RIM.filled(Ink.SOLID_FILL.light)));
-            case HATCHED -> List.of(rim.with(RIM.filled(Pen.PAPER)), hatching(box));
+            case EMPTY -> List.of(rim.with(RIM.filled(Stroke.PAPER)));
+            case LIGHT -> List.of(rim.with(RIM.filled(Colours.LIGHT_FILL.light)));
+            case SOLID -> List.of(rim.with(RIM.filled(Colours.SOLID_FILL.light)));
+            case HATCHED -> List.of(rim.with(RIM.filled(Stroke.PAPER)), hatching(box));
         };
     }
 
     /** Slanted strokes, each cut to the bar. */
     private static Mark hatching(Box box) {
-        Outline strokes = new Outline(new At(box.x(), box.bottom()));
+        Outline strokes = new Outline(new Point(box.x(), box.bottom()));
         for (double foot = HATCH - box.height(); foot < box.width(); foot += HATCH) {
             double from = Math.max(0, foot);
             double to = Math.min(box.width(), foot + box.height());
@@ -55,7 +55,7 @@ final class StateBars {
     private static List<Mark> label(StateRow.Span span, Box box) {
         Mark.Type type =
                 span.fill() == StateRow.Fill.SOLID
-                        ? new Mark.Type(PlotPainter.TEXT, false, Pen.PAPER)
+                        ? new Mark.Type(PlotPainter.TEXT, false, Stroke.PAPER)
                         : PlotPainter.PLAIN;
         double width = PlotPainter.width(span.label(), type);
         if (span.label().isBlank() || width + 8 > box.width()) {
@@ -67,9 +67,9 @@ final class StateBars {
             return List.of(text);
         }
         Mark ground =
-                new Outline(new At(middle - width / 2 - 3, box.y() + 1))
+                new Outline(new Point(middle - width / 2 - 3, box.y() + 1))
                         .rectangle(0, 0, width + 6, box.height() - 2)
-                        .with(Pen.solid(Pen.PAPER));
+                        .with(Stroke.solid(Stroke.PAPER));
         return List.of(ground, text);
     }
 }

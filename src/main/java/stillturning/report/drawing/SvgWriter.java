@@ -98,7 +98,7 @@ final class SvgWriter {
         return classes.computeIfAbsent(css, key -> picture.id() + "-k" + classes.size());
     }
 
-    private static String css(Pen pen) {
+    private static String css(Stroke pen) {
         List<String> rules = new ArrayList<>();
         rules.add("fill:" + pen.fill());
         if (pen.width() > 0) {

@@ -22,7 +22,7 @@ public record Symbol(
         String detail,
         List<Port> ports,
         Optional<String> group,
-        Look look) {
+        MarkState look) {
     public Symbol {
         ports = List.copyOf(ports);
         Set<String> names = new HashSet<>();
@@ -35,7 +35,7 @@ public record Symbol(
 
     /** A symbol that belongs to no group and tells no state. */
     public Symbol(String id, Glyph glyph, String label, String detail, List<Port> ports) {
-        this(id, glyph, label, detail, ports, Optional.empty(), Look.PLAIN);
+        this(id, glyph, label, detail, ports, Optional.empty(), MarkState.PLAIN);
     }
 
     /** The same symbol with other ports. */
@@ -44,7 +44,7 @@ public record Symbol(
     }
 
     /** The same symbol in another state; the layout of a diagram does not depend on looks. */
-    public Symbol looking(Look other) {
+    public Symbol looking(MarkState other) {
         return new Symbol(id, glyph, label, detail, ports, group, other);
     }
 

@@ -3,15 +3,15 @@ package stillturning.report.joint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stillturning.assess.Difference;
+import stillturning.assess.StoryOnlyFact;
 import stillturning.assess.Disagreement;
 import stillturning.assess.Verdict;
 import stillturning.model.Chances.Per;
 import stillturning.model.Chances.Rate;
 import stillturning.quantity.Formats;
-import stillturning.report.Shown;
-import stillturning.report.joint.Shared.Carrier;
-import stillturning.report.joint.Shared.Played;
+import stillturning.report.ResultText;
+import stillturning.report.joint.SharedFindings.Carrier;
+import stillturning.report.joint.SharedFindings.Played;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Column;
 import stillturning.report.page.Block.Grid;
@@ -33,11 +33,11 @@ public final class CauseSheet {
                     + " knows no volts and no time: which ways lead from the sources to what the"
                     + " engine needs, and back.";
 
-    private final Shared shared;
+    private final SharedFindings shared;
     private final boolean all;
     private final List<Block> blocks = new ArrayList<>();
 
-    private CauseSheet(Shared shared, boolean all) {
+    private CauseSheet(SharedFindings shared, boolean all) {
         this.shared = shared;
         this.all = all;
     }
@@ -47,7 +47,7 @@ public final class CauseSheet {
      *
      * @param all whether to list what is else only counted
      */
-    public static List<Block> of(Shared shared, boolean all) {
+    public static List<Block> of(SharedFindings shared, boolean all) {
         CauseSheet sheet = new CauseSheet(shared, all);
         sheet.causes();
         sheet.carriers();
@@ -86,7 +86,7 @@ public final class CauseSheet {
     private static String outcome(Verdict verdict) {
         return verdict.outcome().words()
                 + "; "
-                + Shown.endurance(verdict.planned().engine().endurance())
+                + ResultText.endurance(verdict.planned().engine().endurance())
                 + (verdict.engineOwn() ? " (engine's own)" : "");
     }
 
@@ -185,7 +185,7 @@ public final class CauseSheet {
                         ? ": "
                                 + String.join(
                                         ", and ",
-                                        of.because().stream().map(Difference::words).toList())
+                                        of.because().stream().map(StoryOnlyFact::words).toList())
                         : ": NOT EXPLAINED; the shape says " + of.structureEvidence());
     }
 

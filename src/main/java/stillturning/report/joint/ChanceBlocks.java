@@ -3,8 +3,8 @@ package stillturning.report.joint;
 import java.util.ArrayList;
 import java.util.List;
 import stillturning.reliability.chance.Importance;
-import stillturning.reliability.likelihood.Likely;
-import stillturning.reliability.likelihood.Reckoning;
+import stillturning.reliability.likelihood.LikelihoodResult;
+import stillturning.reliability.likelihood.ChanceEstimate;
 import stillturning.reliability.likelihood.Share;
 import stillturning.quantity.Formats;
 import stillturning.report.page.Block;
@@ -22,9 +22,9 @@ final class ChanceBlocks {
     private ChanceBlocks() {}
 
     /** The chance of a flight and of an hour, each with its range. */
-    static List<Block> chance(Likely likely) {
-        Reckoning checked = likely.checked();
-        Reckoning unchecked = likely.unchecked();
+    static List<Block> chance(LikelihoodResult likely) {
+        ChanceEstimate checked = likely.checked();
+        ChanceEstimate unchecked = likely.unchecked();
         double flight = checked.point().flightSeconds();
         List<List<String>> rows = new ArrayList<>();
         rows.add(
@@ -67,7 +67,7 @@ final class ChanceBlocks {
     }
 
     /** The parts, and what else, that weigh most. */
-    static List<Block> importance(Likely likely) {
+    static List<Block> importance(LikelihoodResult likely) {
         List<Block> blocks = new ArrayList<>();
         shares("What it hangs on: parts", likely.parts(), blocks);
         shares("What it hangs on: everything else", likely.causes(), blocks);

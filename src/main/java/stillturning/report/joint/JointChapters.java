@@ -24,14 +24,14 @@ public final class JointChapters {
      * @param untold candidates that could not be computed, with the reason
      */
     public static JointSection of(
-            Study study, List<Jointly> found, List<Shared> shared, List<String> untold) {
+            Study study, List<CombinedFindings> found, List<SharedFindings> shared, List<String> untold) {
         List<Chapter> chapters = new ArrayList<>();
         chapters.add(
                 new Chapter(
                         "pairs",
                         "Failures together, and how likely",
                         PairSheet.MEANING,
-                        sheets(found, one -> PairSheet.of(one, false), untold)));
+                        files(found, one -> PairSheet.of(one, false), untold)));
         chapters.add(
                 new Chapter(
                         "causes",
@@ -49,7 +49,7 @@ public final class JointChapters {
                         "latent",
                         "Latent failures",
                         LatentSheet.MEANING,
-                        sheets(found, one -> LatentSheet.of(one, false), List.of())));
+                        files(found, one -> LatentSheet.of(one, false), List.of())));
         chapters.add(
                 new Chapter(
                         "run-up",
@@ -59,20 +59,20 @@ public final class JointChapters {
         return new JointSection(chapters);
     }
 
-    private static List<Sheet> sheets(
-            List<Jointly> found, Function<Jointly, List<Block>> blocks, List<String> untold) {
-        List<Sheet> sheets = new ArrayList<>();
-        found.forEach(one -> sheets.add(sheet(one.candidate().title(), blocks.apply(one))));
+    private static List<Sheet> files(
+            List<CombinedFindings> found, Function<CombinedFindings, List<Block>> blocks, List<String> untold) {
+        List<Sheet> files = new ArrayList<>();
+        found.forEach(one -> files.add(sheet(one.candidate().title(), blocks.apply(one))));
         untold.forEach(
-                reason -> sheets.add(sheet("Could not be computed", List.of(new Words(reason)))));
-        return sheets;
+                reason -> files.add(sheet("Could not be computed", List.of(new Words(reason)))));
+        return files;
     }
 
     private static Sheet sheet(String title, List<Block> blocks) {
         return new Sheet(title, false, List.of(), blocks);
     }
 
-    private static Sheet card(Study study, Jointly one) {
+    private static Sheet card(Study study, CombinedFindings one) {
         List<String> cautions = new ArrayList<>();
         if (study.heading().invented()) {
             cautions.add(Cautions.inFull(true).get(0));

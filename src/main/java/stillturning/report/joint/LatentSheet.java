@@ -32,9 +32,9 @@ public final class LatentSheet {
      *
      * @param all whether to list those that do not matter
      */
-    public static List<Block> of(Jointly found, boolean all) {
+    public static List<Block> of(CombinedFindings found, boolean all) {
         EventNames names = new EventNames(found.joint().events());
-        Hidden hidden = new Hidden(found);
+        LatentRemedies hidden = new LatentRemedies(found);
         List<Latent> idle =
                 found.card().latents().stream().filter(latent -> !latent.matters()).toList();
         List<Latent> matter = found.card().thatMatter();
@@ -74,7 +74,7 @@ public final class LatentSheet {
         return List.copyOf(blocks);
     }
 
-    private static void inspections(Hidden hidden, List<Block> blocks) {
+    private static void inspections(LatentRemedies hidden, List<Block> blocks) {
         List<String> ways = List.copyOf(hidden.inspected().keySet());
         if (!ways.isEmpty()) {
             blocks.add(new Heading("How to look for what no check reveals"));
@@ -87,7 +87,7 @@ public final class LatentSheet {
         }
     }
 
-    private static List<String> row(List<Latent> group, EventNames names, Hidden hidden) {
+    private static List<String> row(List<Latent> group, EventNames names, LatentRemedies hidden) {
         return List.of(
                 names.anyOf(group.stream().map(Latent::event).toList()),
                 names.anyOf(group.get(0).with()),

@@ -15,7 +15,7 @@ import stillturning.assess.Verdict;
 import stillturning.reliability.cutset.CutSets;
 import stillturning.reliability.cutset.Healing;
 import stillturning.reliability.likelihood.SetShare;
-import stillturning.report.Shown;
+import stillturning.report.ResultText;
 import stillturning.report.StoryText;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Column;
@@ -43,13 +43,13 @@ public final class PairSheet {
                     + " that are mostly recalled or guessed: they compare candidates and certify"
                     + " nothing.";
 
-    private final Jointly found;
+    private final CombinedFindings found;
     private final EventNames names;
     private final Map<List<Integer>, Double> chances;
     private final boolean all;
     private final List<Block> blocks = new ArrayList<>();
 
-    private PairSheet(Jointly found, boolean all) {
+    private PairSheet(CombinedFindings found, boolean all) {
         this.found = found;
         this.all = all;
         this.names = new EventNames(found.joint().events());
@@ -63,7 +63,7 @@ public final class PairSheet {
      *
      * @param all whether to list what is else only counted
      */
-    public static List<Block> of(Jointly found, boolean all) {
+    public static List<Block> of(CombinedFindings found, boolean all) {
         PairSheet sheet = new PairSheet(found, all);
         sheet.counts();
         sheet.blocks.addAll(ChanceBlocks.chance(found.likely()));
@@ -157,7 +157,7 @@ public final class PairSheet {
                         order == 1
                                 ? "One event alone, the likeliest first"
                                 : order + " events together, the likeliest first"));
-        List<Alike.Group> groups = order == 1 ? alone(sets) : Alike.of(sets, chances(sets));
+        List<SetGroups.Group> groups = order == 1 ? alone(sets) : SetGroups.of(sets, chances(sets));
         int shown = all ? groups.size() : Math.min(SHOWN, groups.size());
         double sum = chances.values().stream().mapToDouble(Double::doubleValue).sum();
         blocks.add(
@@ -178,24 +178,24 @@ public final class PairSheet {
     }
 
     /** Each by itself: what ends the engine alone is worth a line of its own. */
-    private List<Alike.Group> alone(List<List<Integer>> sets) {
+    private List<SetGroups.Group> alone(List<List<Integer>> sets) {
         return sets.stream()
-                .map(set -> new Alike.Group(List.of(set), 1, chances.getOrDefault(set, 0.0)))
+                .map(set -> new SetGroups.Group(List.of(set), 1, chances.getOrDefault(set, 0.0)))
                 .sorted(Comparator.comparingDouble(group -> -group.chance()))
                 .toList();
     }
 
-    private List<String> row(Alike.Group group, double sum) {
+    private List<String> row(SetGroups.Group group, double sum) {
         return List.of(
                 sum == 0 ? NONE : ChanceWords.share(group.chance() / sum),
                 String.valueOf(group.sets()),
                 group.classes().stream().map(names::anyOf).collect(Collectors.joining(" AND ")));
     }
 
-    private void rest(List<Alike.Group> groups, double sum) {
+    private void rest(List<SetGroups.Group> groups, double sum) {
         if (!groups.isEmpty()) {
-            int sets = groups.stream().mapToInt(Alike.Group::sets).sum();
-            double chance = groups.stream().mapToDouble(Alike.Group::chance).sum();
+            int sets = groups.stream().mapToInt(SetGroups.Group::sets).sum();
+            double chance = groups.stream().mapToDouble(SetGroups.Group::chance).sum();
             blocks.add(
                     new Note(
                             sets
@@ -292,7 +292,7 @@ public final class PairSheet {
 
     private void pair() {
         blocks.add(new Heading("The pair to know"));
-        Optional<Jointly.PairToKnow> pair = found.pair();
+        Optional<CombinedFindings.PairToKnow> pair = found.pair();
         if (pair.isEmpty()) {
             blocks.add(new Words(noPair()));
             return;
@@ -317,7 +317,7 @@ public final class PairSheet {
                 + " comes to \""
                 + verdict.outcome().words()
                 + "\" (engine runs: "
-                + Shown.endurance(verdict.planned().engine().endurance())
+                + ResultText.endurance(verdict.planned().engine().endurance())
                 + ")";
     }
 

@@ -17,19 +17,19 @@ import stillturning.reliability.runup.Check;
 /** One candidate's card for the run-up before take-off. */
 public final class RunUpSheet {
 
-    private final Jointly found;
+    private final CombinedFindings found;
     private final EventNames names;
-    private final Hidden hidden;
+    private final LatentRemedies hidden;
     private final List<Block> blocks = new ArrayList<>();
 
-    private RunUpSheet(Jointly found) {
+    private RunUpSheet(CombinedFindings found) {
         this.found = found;
         this.names = new EventNames(found.joint().events());
-        this.hidden = new Hidden(found);
+        this.hidden = new LatentRemedies(found);
     }
 
     /** The blocks, without a title and without the cautions that belong above them. */
-    public static List<Block> of(Jointly found) {
+    public static List<Block> of(CombinedFindings found) {
         RunUpSheet sheet = new RunUpSheet(found);
         sheet.before();
         List<Check> checks = found.card().checks();
@@ -64,16 +64,16 @@ public final class RunUpSheet {
     }
 
     private void check(int number, Check check) {
-        blocks.add(new Heading(number + "  Set: " + Seen.moves(check.moves())));
+        blocks.add(new Heading(number + "  Set: " + CheckWords.moves(check.moves())));
         List<String> points = new ArrayList<>();
-        points.add("look for: " + Seen.expected(check));
+        points.add("look for: " + CheckWords.expected(check));
         Map<String, List<Integer>> instead = new LinkedHashMap<>();
         check.reveals().stream()
                 .filter(r -> !found.card().unconfirmed().contains(r.event()))
                 .forEach(
                         r ->
                                 instead.computeIfAbsent(
-                                                Seen.instead(r.seen()), s -> new ArrayList<>())
+                                                CheckWords.instead(r.seen()), s -> new ArrayList<>())
                                         .add(r.event()));
         instead.forEach(
                 (seen, events) ->

@@ -9,9 +9,9 @@ import stillturning.model.Candidate.Hit;
 import stillturning.model.Chances.Rate;
 import stillturning.model.Study;
 import stillturning.report.Cautions;
-import stillturning.report.joint.Shared;
-import stillturning.report.joint.Shared.Carrier;
-import stillturning.report.joint.Shared.Played;
+import stillturning.report.joint.SharedFindings;
+import stillturning.report.joint.SharedFindings.Carrier;
+import stillturning.report.joint.SharedFindings.Played;
 import stillturning.structure.FunctionWays;
 import stillturning.structure.SharedPlaces.HotFeed;
 import stillturning.structure.SharedPlaces.SharedPlace;
@@ -84,7 +84,7 @@ record CausesJson(int schemaVersion, String caution, String study, List<OfCandid
     record Differing(
             @Nullable String part, boolean shapeSays, boolean storySays, List<String> because) {}
 
-    static CausesJson of(Study study, List<Shared> all) {
+    static CausesJson of(Study study, List<SharedFindings> all) {
         return new CausesJson(
                 JsonReport.SCHEMA_VERSION,
                 Cautions.SHORT,
@@ -92,7 +92,7 @@ record CausesJson(int schemaVersion, String caution, String study, List<OfCandid
                 all.stream().map(CausesJson::of).toList());
     }
 
-    private static OfCandidate of(Shared shared) {
+    private static OfCandidate of(SharedFindings shared) {
         return new OfCandidate(
                 shared.candidate().id(),
                 shared.causes().stream().map(CausesJson::one).toList(),

@@ -18,8 +18,8 @@ import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Sense;
 import stillturning.assess.ranking.Standing;
 import stillturning.report.Cautions;
-import stillturning.report.InOrder;
-import stillturning.report.NothingWrong;
+import stillturning.report.RankingOrder;
+import stillturning.report.NormalFlightTexts;
 import stillturning.report.Reasons;
 
 /** The shape of a ranked comparison in JSON. */
@@ -164,7 +164,7 @@ record DecideJson(
 
     private static List<CandidateResult> candidates(Assessment assessment, RankingResult ranking) {
         Reasons reasons = new Reasons(assessment, ranking);
-        return InOrder.of(assessment).stream()
+        return RankingOrder.of(assessment).stream()
                 .map(a -> candidate(a, ranking, reasons.of(a.candidate().id())))
                 .toList();
     }
@@ -177,7 +177,7 @@ record DecideJson(
                 id,
                 appraisal.candidate().title(),
                 place(standing, ranking, reason),
-                NothingWrong.findings(appraisal.flight()),
+                NormalFlightTexts.findings(appraisal.flight()),
                 appraisal.met().stream()
                         .map(m -> new Gate(m.requirement(), m.met(), m.reasonInFull()))
                         .toList(),

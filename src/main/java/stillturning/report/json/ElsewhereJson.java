@@ -2,7 +2,7 @@ package stillturning.report.json;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import stillturning.assess.Elsewhere;
+import stillturning.assess.WorseInPhase;
 import stillturning.model.Study;
 import stillturning.report.Cautions;
 import stillturning.story.Moment.Batteries;
@@ -25,7 +25,7 @@ record ElsewhereJson(
             String outcome,
             @Nullable Double enduranceSeconds) {}
 
-    static ElsewhereJson of(Study study, List<Elsewhere> worse) {
+    static ElsewhereJson of(Study study, List<WorseInPhase> worse) {
         return new ElsewhereJson(
                 JsonReport.SCHEMA_VERSION,
                 Cautions.SHORT,

@@ -2,7 +2,7 @@ package stillturning.report.json;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import stillturning.assess.InBand;
+import stillturning.assess.ToleranceOutcome;
 import stillturning.assess.Selectivity;
 
 /** The shape of what the tolerance of protectors leaves open after one failure in JSON. */
@@ -24,7 +24,7 @@ record InBandJson(
             String outcome,
             String typically) {}
 
-    static InBandJson of(InBand band) {
+    static InBandJson of(ToleranceOutcome band) {
         return new InBandJson(
                 band.expected(),
                 band.unselective() ? band.instead() : null,

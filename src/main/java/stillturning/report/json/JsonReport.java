@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
-import stillturning.assess.Elsewhere;
+import stillturning.assess.WorseInPhase;
 import stillturning.assess.Guesses;
 import stillturning.assess.PhaseVerdicts;
 import stillturning.assess.Verdict;
 import stillturning.model.Study;
 import stillturning.assess.ranges.EnduranceRange;
-import stillturning.report.joint.Jointly;
-import stillturning.report.joint.Shared;
+import stillturning.report.joint.CombinedFindings;
+import stillturning.report.joint.SharedFindings;
 import stillturning.sizing.SizingReport;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
@@ -60,7 +60,7 @@ public final class JsonReport {
     }
 
     /** Failures that do worse elsewhere in the flight. */
-    public static String elsewhere(Study study, List<Elsewhere> worse) {
+    public static String elsewhere(Study study, List<WorseInPhase> worse) {
         return text(ElsewhereJson.of(study, worse));
     }
 
@@ -84,7 +84,7 @@ public final class JsonReport {
      *
      * @param untold candidates that could not be computed, with the reason
      */
-    public static String pairs(Study study, List<Jointly> found, List<String> untold) {
+    public static String pairs(Study study, List<CombinedFindings> found, List<String> untold) {
         return text(PairsJson.of(study, found, untold));
     }
 
@@ -93,7 +93,7 @@ public final class JsonReport {
      *
      * @param untold candidates that could not be computed, with the reason
      */
-    public static String latent(Study study, List<Jointly> found, List<String> untold) {
+    public static String latent(Study study, List<CombinedFindings> found, List<String> untold) {
         return text(LatentJson.of(study, found, untold));
     }
 
@@ -102,12 +102,12 @@ public final class JsonReport {
      *
      * @param untold candidates that could not be computed, with the reason
      */
-    public static String runUp(Study study, List<Jointly> found, List<String> untold) {
+    public static String runUp(Study study, List<CombinedFindings> found, List<String> untold) {
         return text(RunUpJson.of(study, found, untold));
     }
 
     /** Common causes, and what the shape of each candidate says. */
-    public static String causes(Study study, List<Shared> shared) {
+    public static String causes(Study study, List<SharedFindings> shared) {
         return text(CausesJson.of(study, shared));
     }
 

@@ -5,8 +5,8 @@ import org.jspecify.annotations.Nullable;
 import stillturning.reliability.likelihood.Inspection;
 import stillturning.model.Study;
 import stillturning.report.Cautions;
-import stillturning.report.joint.Hidden;
-import stillturning.report.joint.Jointly;
+import stillturning.report.joint.LatentRemedies;
+import stillturning.report.joint.CombinedFindings;
 import stillturning.reliability.runup.Latent;
 
 /** The shape of latent failures in JSON. */
@@ -35,7 +35,7 @@ record LatentJson(
     /** How, and how often, to look for it. */
     record Looking(String how, @Nullable Double everySeconds, String words) {}
 
-    static LatentJson of(Study study, List<Jointly> found, List<String> untold) {
+    static LatentJson of(Study study, List<CombinedFindings> found, List<String> untold) {
         return new LatentJson(
                 JsonReport.SCHEMA_VERSION,
                 Cautions.SHORT,
@@ -44,14 +44,14 @@ record LatentJson(
                 untold);
     }
 
-    private static OfCandidate of(Jointly found) {
-        Hidden hidden = new Hidden(found);
+    private static OfCandidate of(CombinedFindings found) {
+        LatentRemedies hidden = new LatentRemedies(found);
         return new OfCandidate(
                 found.candidate().id(),
                 found.card().latents().stream().map(latent -> one(found, latent, hidden)).toList());
     }
 
-    private static One one(Jointly found, Latent latent, Hidden hidden) {
+    private static One one(CombinedFindings found, Latent latent, LatentRemedies hidden) {
         return new One(
                 name(found, latent.event()),
                 latent.with().stream().map(event -> name(found, event)).toList(),
@@ -59,7 +59,7 @@ record LatentJson(
                 hidden.inspection(latent.event()).map(i -> looking(i, hidden)).orElse(null));
     }
 
-    static Looking looking(Inspection inspection, Hidden hidden) {
+    static Looking looking(Inspection inspection, LatentRemedies hidden) {
         return new Looking(
                 hidden.way(inspection.event()),
                 inspection.everySeconds().isPresent()
@@ -68,7 +68,7 @@ record LatentJson(
                 inspection.words());
     }
 
-    static String name(Jointly found, int event) {
+    static String name(CombinedFindings found, int event) {
         return found.joint().events().get(event).name();
     }
 }

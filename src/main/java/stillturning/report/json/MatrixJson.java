@@ -9,7 +9,7 @@ import stillturning.assess.Assessment;
 import stillturning.assess.Verdict;
 import stillturning.report.Cautions;
 import stillturning.report.FailureRows;
-import stillturning.report.InOrder;
+import stillturning.report.RankingOrder;
 
 /** The shape of the matrix failure by candidate in JSON. */
 record MatrixJson(
@@ -30,7 +30,7 @@ record MatrixJson(
             @Nullable Double actBySeconds) {}
 
     static MatrixJson of(Assessment assessment) {
-        List<Appraisal> appraisals = InOrder.of(assessment);
+        List<Appraisal> appraisals = RankingOrder.of(assessment);
         List<String> ids = appraisals.stream().map(a -> a.candidate().id()).toList();
         return new MatrixJson(
                 JsonReport.SCHEMA_VERSION,

@@ -9,13 +9,13 @@ import stillturning.reliability.chance.Estimate;
 import stillturning.reliability.chance.Importance;
 import stillturning.reliability.cutset.CutSets;
 import stillturning.model.failure.Failure;
-import stillturning.reliability.likelihood.Reckoning;
+import stillturning.reliability.likelihood.ChanceEstimate;
 import stillturning.reliability.likelihood.SetShare;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Study;
 import stillturning.report.Cautions;
-import stillturning.report.joint.Jointly;
-import stillturning.report.joint.Jointly.PairToKnow;
+import stillturning.report.joint.CombinedFindings;
+import stillturning.report.joint.CombinedFindings.PairToKnow;
 import stillturning.reliability.combined.Event;
 
 /** The shape of what events do together, and how likely it is, in JSON. */
@@ -61,13 +61,13 @@ record PairsJson(
     /** How likely the end of the engine is, and what that hangs on. */
     record Chances(
             @Nullable Double flightSeconds,
-            Reckoned runUpBeforeEveryFlight,
-            Reckoned neverARunUp,
+            Estimated runUpBeforeEveryFlight,
+            Estimated neverARunUp,
             List<Weight> parts,
             List<Weight> others) {}
 
     /** The average flight and the last before all inspections. */
-    record Reckoned(
+    record Estimated(
             Point perFlight,
             Range perFlightRange,
             Point perHour,
@@ -101,7 +101,7 @@ record PairsJson(
     /** What a failure comes to, the pilot as planned. */
     record Told(String failure, String outcome, Lasting lasts) {}
 
-    static PairsJson of(Study study, List<Jointly> found, List<String> untold) {
+    static PairsJson of(Study study, List<CombinedFindings> found, List<String> untold) {
         return new PairsJson(
                 JsonReport.SCHEMA_VERSION,
                 Cautions.SHORT,
@@ -110,7 +110,7 @@ record PairsJson(
                 untold);
     }
 
-    private static OfCandidate of(Jointly found) {
+    private static OfCandidate of(CombinedFindings found) {
         return new OfCandidate(
                 found.candidate().id(),
                 found.joint().events().stream().map(PairsJson::one).toList(),
@@ -130,7 +130,7 @@ record PairsJson(
                 failure.hits().stream().map(Hit::part).distinct().toList());
     }
 
-    private static Search search(Jointly found) {
+    private static Search search(CombinedFindings found) {
         CutSets sets = found.joint().sets();
         List<Untold> untold = new ArrayList<>();
         for (int i = 0; i < sets.untold().size(); i++) {
@@ -152,19 +152,19 @@ record PairsJson(
                 JsonNumbers.chance(share.share()));
     }
 
-    private static Chances chances(Jointly found) {
+    private static Chances chances(CombinedFindings found) {
         return new Chances(
                 JsonNumbers.number(found.likely().checked().point().flightSeconds()),
-                reckoned(found.likely().checked()),
-                reckoned(found.likely().unchecked()),
+                estimated(found.likely().checked()),
+                estimated(found.likely().unchecked()),
                 found.likely().parts().stream().map(s -> weight(s.name(), s.importance())).toList(),
                 found.likely().causes().stream()
                         .map(s -> weight(s.name(), s.importance()))
                         .toList());
     }
 
-    private static Reckoned reckoned(Reckoning of) {
-        return new Reckoned(
+    private static Estimated estimated(ChanceEstimate of) {
+        return new Estimated(
                 point(of.point().average()),
                 range(of.ranges().average()),
                 point(of.point().averagePerHour()),

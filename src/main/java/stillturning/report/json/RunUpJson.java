@@ -7,13 +7,13 @@ import org.jspecify.annotations.Nullable;
 import stillturning.reliability.likelihood.Inspection;
 import stillturning.model.Study;
 import stillturning.report.Cautions;
-import stillturning.report.joint.Hidden;
-import stillturning.report.joint.Jointly;
+import stillturning.report.joint.LatentRemedies;
+import stillturning.report.joint.CombinedFindings;
 import stillturning.report.json.LatentJson.Looking;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Check;
-import stillturning.reliability.runup.Difference;
-import stillturning.story.Sight;
+import stillturning.reliability.runup.SeenDifference;
+import stillturning.story.PilotView;
 
 /** The shape of run-up cards in JSON. */
 record RunUpJson(
@@ -56,7 +56,7 @@ record RunUpJson(
     /** What no check reveals. */
     record NotRevealed(String failure, Looking inspection) {}
 
-    static RunUpJson of(Study study, List<Jointly> found, List<String> untold) {
+    static RunUpJson of(Study study, List<CombinedFindings> found, List<String> untold) {
         return new RunUpJson(
                 JsonReport.SCHEMA_VERSION,
                 Cautions.SHORT,
@@ -65,9 +65,9 @@ record RunUpJson(
                 untold);
     }
 
-    private static One of(Jointly found) {
+    private static One of(CombinedFindings found) {
         Card card = found.card();
-        Hidden hidden = new Hidden(found);
+        LatentRemedies hidden = new LatentRemedies(found);
         return new One(
                 found.candidate().id(),
                 card.phase(),
@@ -78,7 +78,7 @@ record RunUpJson(
                 found.likely().inspections().stream().map(i -> not(found, i, hidden)).toList());
     }
 
-    private static Step step(Jointly found, Check check) {
+    private static Step step(CombinedFindings found, Check check) {
         return new Step(
                 check.moves(),
                 seen(check.before()),
@@ -93,19 +93,19 @@ record RunUpJson(
                 check.back());
     }
 
-    private static Seen seen(Sight sight) {
+    private static Seen seen(PilotView sight) {
         return new Seen(
                 JsonNumbers.kebab(sight.engine()),
                 List.copyOf(new TreeSet<>(sight.cues())),
                 List.copyOf(new TreeSet<>(sight.stopped())));
     }
 
-    private static Instead instead(Difference difference) {
+    private static Instead instead(SeenDifference difference) {
         return new Instead(
                 difference.step(), JsonNumbers.kebab(difference.what()), difference.name());
     }
 
-    private static NotRevealed not(Jointly found, Inspection inspection, Hidden hidden) {
+    private static NotRevealed not(CombinedFindings found, Inspection inspection, LatentRemedies hidden) {
         return new NotRevealed(
                 LatentJson.name(found, inspection.event()), LatentJson.looking(inspection, hidden));
     }

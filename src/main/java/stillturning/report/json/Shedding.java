@@ -9,7 +9,7 @@ record Shedding(
         Lasting allButTheEngineOff,
         @Nullable Lasting shortTimeLoadsAtTheWorstTime) {
 
-    static Shedding of(stillturning.assess.Lasting lasting) {
+    static Shedding of(stillturning.assess.SheddingEndurances lasting) {
         return new Shedding(
                 Lasting.of(lasting.sheddingNothing()),
                 Lasting.of(lasting.asWritten()),

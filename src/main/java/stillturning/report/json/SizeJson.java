@@ -11,8 +11,8 @@ import stillturning.report.sizes.FindingWords;
 import stillturning.sizing.BillRow;
 import stillturning.sizing.Carried;
 import stillturning.sizing.ContactSize;
-import stillturning.sizing.Cranking;
-import stillturning.sizing.Finding;
+import stillturning.sizing.CrankingSupply;
+import stillturning.sizing.SizeFinding;
 import stillturning.sizing.LoadAnalysis.Balance;
 import stillturning.sizing.LoadAnalysis.ChargeStep;
 import stillturning.sizing.LoadAnalysis.LoadRow;
@@ -203,7 +203,7 @@ record SizeJson(int schemaVersion, String caution, String study, List<Sized> can
                 carry(r.purchase()));
     }
 
-    private static Found found(Finding f) {
+    private static Found found(SizeFinding f) {
         return new Found(
                 JsonNumbers.kebab(f.rule().gravity()),
                 JsonNumbers.kebab(f.rule()),
@@ -315,7 +315,7 @@ record SizeJson(int schemaVersion, String caution, String study, List<Sized> can
                 number(c.ratedAmps()));
     }
 
-    private static Start start(Cranking c) {
+    private static Start start(CrankingSupply c) {
         return new Start(
                 c.conditions(),
                 c.hard(),
@@ -324,7 +324,7 @@ record SizeJson(int schemaVersion, String caution, String study, List<Sized> can
                 c.loads().stream().map(SizeJson::fed).toList());
     }
 
-    private static Fed fed(Cranking.Fed f) {
+    private static Fed fed(CrankingSupply.Fed f) {
         return new Fed(f.load(), number(f.volts()), number(f.minimumVolts()), f.stops());
     }
 

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import stillturning.story.Start;
+import stillturning.story.StartAttempt;
 
 /** An attempt to start the engine on the ground. */
 record Started(
@@ -15,7 +15,7 @@ record Started(
         Map<String, @Nullable Double> lowestVolts,
         List<String> resets) {
 
-    static Started of(Start start) {
+    static Started of(StartAttempt start) {
         Map<String, @Nullable Double> volts = new LinkedHashMap<>();
         start.lowestVolts().forEach((load, low) -> volts.put(load, JsonNumbers.number(low)));
         return new Started(

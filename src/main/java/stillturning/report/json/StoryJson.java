@@ -8,9 +8,9 @@ import org.jspecify.annotations.Nullable;
 import stillturning.assess.Verdict;
 import stillturning.report.Cautions;
 import stillturning.story.Balance;
-import stillturning.story.Bar;
+import stillturning.story.StateBar;
 import stillturning.story.Endurance;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.Trace;
@@ -142,7 +142,7 @@ record StoryJson(
                 fate.runningAtEnd());
     }
 
-    private static Event event(Happening happening) {
+    private static Event event(StoryEvent happening) {
         return new Event(
                 JsonNumbers.number(happening.seconds()),
                 JsonNumbers.kebab(happening.kind()),
@@ -151,7 +151,7 @@ record StoryJson(
                 happening.cause() < 0 ? null : Integer.valueOf(happening.cause()));
     }
 
-    private static Doings doings(Bar bar) {
+    private static Doings doings(StateBar bar) {
         return new Doings(
                 bar.name(),
                 bar.spans().stream()

@@ -23,7 +23,7 @@ import stillturning.model.Terminal;
 import stillturning.parts.GroundPoint;
 import stillturning.parts.Wire;
 import stillturning.quantity.Formats;
-import stillturning.report.oneline.DrawnCandidate.Footing;
+import stillturning.report.oneline.DrawnCandidate.Meaning;
 import stillturning.report.oneline.DrawnCandidate.Strand;
 import stillturning.report.oneline.Piece.Pin;
 
@@ -36,9 +36,9 @@ public final class CandidateDrawing {
     private static final String STUD = "stud";
 
     private final Candidate candidate;
-    private final Metal metal;
+    private final CandidateMetal metal;
     private final List<Symbol> symbols = new ArrayList<>();
-    private final Map<String, Footing> footings = new HashMap<>();
+    private final Map<String, Meaning> meanings = new HashMap<>();
     private final List<Stretch> stretches = new ArrayList<>();
     private final Map<Integer, List<End>> endsByNet = new TreeMap<>();
     private final Set<Wire> atSymbol = new HashSet<>();
@@ -56,7 +56,7 @@ public final class CandidateDrawing {
     private CandidateDrawing(Candidate candidate, Set<String> unknown) {
         this.candidate = candidate;
         this.unknown = unknown;
-        metal = new Metal(candidate);
+        metal = new CandidateMetal(candidate);
     }
 
     /**
@@ -104,7 +104,7 @@ public final class CandidateDrawing {
     /** Ground points at which nothing that is drawn returns. */
     private void addLooseGrounds() {
         Set<String> shown = new HashSet<>();
-        footings.values().forEach(f -> f.part().ifPresent(shown::add));
+        meanings.values().forEach(f -> f.part().ifPresent(shown::add));
         candidate
                 .all(GroundPoint.class)
                 .filter(g -> !shown.contains(g.id()))
@@ -113,9 +113,9 @@ public final class CandidateDrawing {
                             List<Port> ports = List.of(new Port(BUS_IN, Side.NORTH));
                             symbols.add(
                                     new Symbol(g.id(), Glyph.EARTH, g.tag().label(), "", ports));
-                            footings.put(
+                            meanings.put(
                                     g.id(),
-                                    new Footing(
+                                    new Meaning(
                                             Optional.of(g.id()),
                                             List.of(metal.net(g, STUD)),
                                             Optional.empty(),
@@ -144,14 +144,14 @@ public final class CandidateDrawing {
 
     /** How the ground points hang together. */
     public static List<Grounding> grounds(Candidate candidate) {
-        Metal metal = new Metal(candidate);
+        CandidateMetal metal = new CandidateMetal(candidate);
         return candidate
                 .all(GroundPoint.class)
                 .map(point -> new Grounding(point.tag().label(), leadsTo(candidate, metal, point)))
                 .toList();
     }
 
-    private static String leadsTo(Candidate candidate, Metal metal, GroundPoint point) {
+    private static String leadsTo(Candidate candidate, CandidateMetal metal, GroundPoint point) {
         if (point.onStructure()) {
             return "on the structure";
         }
@@ -165,7 +165,7 @@ public final class CandidateDrawing {
         return found.isEmpty() ? "insulated" : "insulated, by " + String.join(" and ", found);
     }
 
-    private static String wireTo(Candidate candidate, Metal metal, Wire wire, int from) {
+    private static String wireTo(Candidate candidate, CandidateMetal metal, Wire wire, int from) {
         int to = metal.net(wire, "a") == from ? metal.net(wire, "b") : metal.net(wire, "a");
         String other =
                 candidate
@@ -199,9 +199,9 @@ public final class CandidateDrawing {
                         .add(new End(piece.id(), pin.port(), pin.net(), bus, side));
             }
         }
-        footings.put(
+        meanings.put(
                 piece.id(),
-                new Footing(
+                new Meaning(
                         Optional.of(piece.part()),
                         pins.stream().map(Pin::net).toList(),
                         Optional.empty(),
@@ -237,9 +237,9 @@ public final class CandidateDrawing {
                         groundName(pin.net()),
                         "",
                         List.of(new Port("in", opposite(side)))));
-        footings.put(
+        meanings.put(
                 id,
-                new Footing(
+                new Meaning(
                         metal.groundAt(pin.net()).map(GroundPoint::id),
                         List.of(pin.net()),
                         Optional.of(piece.id()),
@@ -301,7 +301,7 @@ public final class CandidateDrawing {
 
     private List<End> splice(int net) {
         String id = "splice-" + net;
-        footings.put(id, new Footing(Optional.empty(), List.of(net), Optional.empty(), Map.of()));
+        meanings.put(id, new Meaning(Optional.empty(), List.of(net), Optional.empty(), Map.of()));
         symbols.add(
                 new Symbol(
                         id,
@@ -372,7 +372,7 @@ public final class CandidateDrawing {
     /** Puts rows in the order of their loads, so that the drawing keeps to it where it can. */
     private DrawnCandidate inRows() {
         Map<String, Integer> rows =
-                Rows.of(symbols, stretches.stream().map(Stretch::line).toList(), buses);
+                LoadRows.of(symbols, stretches.stream().map(Stretch::line).toList(), buses);
         List<Symbol> symbolRows = new ArrayList<>(symbols);
         symbolRows.sort(Comparator.comparingInt(s -> rows.getOrDefault(s.id(), -1)));
         List<Stretch> lineRows = new ArrayList<>(stretches);
@@ -384,6 +384,6 @@ public final class CandidateDrawing {
                         symbolRows,
                         lineRows.stream().map(Stretch::line).toList());
         return new DrawnCandidate(
-                diagram, footings, lineRows.stream().map(Stretch::strand).toList());
+                diagram, meanings, lineRows.stream().map(Stretch::strand).toList());
     }
 }

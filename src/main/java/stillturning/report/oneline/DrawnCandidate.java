@@ -13,10 +13,10 @@ import stillturning.model.Terminal;
 /**
  * A candidate as a diagram, and what each symbol and line of it stands for.
  *
- * @param footings by the id of a symbol
+ * @param meanings by the id of a symbol
  * @param strands in the order of the diagram's lines
  */
-public record DrawnCandidate(Diagram diagram, Map<String, Footing> footings, List<Strand> strands) {
+public record DrawnCandidate(Diagram diagram, Map<String, Meaning> meanings, List<Strand> strands) {
 
     private static final String LINE = "line ";
 
@@ -28,12 +28,12 @@ public record DrawnCandidate(Diagram diagram, Map<String, Footing> footings, Lis
      * @param grounds id of the symbol that this is the ground of; empty for any other symbol
      * @param terminals what can be joined at each port, by its name
      */
-    public record Footing(
+    public record Meaning(
             Optional<String> part,
             List<Integer> nets,
             Optional<String> grounds,
             Map<String, Terminal> terminals) {
-        public Footing {
+        public Meaning {
             terminals = Map.copyOf(terminals);
             nets = List.copyOf(nets);
         }
@@ -47,22 +47,22 @@ public record DrawnCandidate(Diagram diagram, Map<String, Footing> footings, Lis
     public record Strand(Optional<String> wire, int fromNet, int toNet) {}
 
     public DrawnCandidate {
-        footings = Collections.unmodifiableMap(new LinkedHashMap<>(footings));
+        meanings = Collections.unmodifiableMap(new LinkedHashMap<>(meanings));
         strands = List.copyOf(strands);
     }
 
     /** What a symbol stands for. */
-    Footing footing(String symbol) {
-        Footing footing = footings.get(symbol);
-        if (footing == null) {
+    Meaning meaning(String symbol) {
+        Meaning meaning = meanings.get(symbol);
+        if (meaning == null) {
             throw new IllegalArgumentException(symbol + " is no symbol of the drawing");
         }
-        return footing;
+        return meaning;
     }
 
     /** The terminal at a port of a symbol, if it is one of a part's. */
     public Optional<Terminal> terminalAt(String symbol, String port) {
-        return Optional.ofNullable(footings.get(symbol))
+        return Optional.ofNullable(meanings.get(symbol))
                 .flatMap(f -> Optional.ofNullable(f.terminals().get(port)));
     }
 
@@ -71,7 +71,7 @@ public record DrawnCandidate(Diagram diagram, Map<String, Footing> footings, Lis
         List<String> keys = new ArrayList<>();
         diagram.symbols().stream()
                 .map(Symbol::id)
-                .filter(id -> footing(id).part().filter(part::equals).isPresent())
+                .filter(id -> meaning(id).part().filter(part::equals).isPresent())
                 .forEach(keys::add);
         for (int i = 0; i < strands.size(); i++) {
             if (strands.get(i).wire().filter(part::equals).isPresent()) {
@@ -87,6 +87,6 @@ public record DrawnCandidate(Diagram diagram, Map<String, Footing> footings, Lis
             int number = Integer.parseInt(key.substring(LINE.length()));
             return strands.get(number).wire();
         }
-        return Optional.ofNullable(footings.get(key)).flatMap(Footing::part);
+        return Optional.ofNullable(meanings.get(key)).flatMap(Meaning::part);
     }
 }

@@ -35,7 +35,7 @@ final class Pieces {
 
     private static final String UNKNOWN = "?";
 
-    private final Metal metal;
+    private final CandidateMetal metal;
     private final Set<String> engineLoads;
     private final Set<Integer> usedNets = new HashSet<>();
     private final List<Piece> pieces = new ArrayList<>();
@@ -48,7 +48,7 @@ final class Pieces {
 
     private Pieces(
             List<Part> parts,
-            Metal metal,
+            CandidateMetal metal,
             List<String> engineLoads,
             boolean atWork,
             Set<String> standIns) {
@@ -67,14 +67,14 @@ final class Pieces {
         }
     }
 
-    static List<Piece> of(Candidate candidate, Study study, Metal metal) {
+    static List<Piece> of(Candidate candidate, Study study, CandidateMetal metal) {
         List<String> engineLoads = study.aircraft().engine().logic().loads();
         return new Pieces(candidate.parts(), metal, engineLoads, false, Set.of())
                 .all(candidate.parts());
     }
 
     /** Those of a candidate at which somebody is at work: nothing is left out. */
-    static List<Piece> atWork(HalfDrawn half, Metal metal) {
+    static List<Piece> atWork(HalfDrawn half, CandidateMetal metal) {
         return new Pieces(half.parts(), metal, half.engineLoads(), true, half.standIns())
                 .all(half.parts());
     }

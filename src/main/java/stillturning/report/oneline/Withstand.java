@@ -13,7 +13,7 @@ import stillturning.model.Circuit.Placed;
 import stillturning.model.Cue;
 import stillturning.parts.GroundPoint;
 import stillturning.parts.Load;
-import stillturning.story.Frame;
+import stillturning.story.Snapshot;
 
 /**
  * From which voltage on it is too much. Nets that metal, contacts or diodes can join share one
@@ -29,7 +29,7 @@ final class Withstand {
     private final double[] limits;
     private final Map<String, Double> ofLoads = new HashMap<>();
 
-    Withstand(Candidate candidate, Circuit circuit, Frame before) {
+    Withstand(Candidate candidate, Circuit circuit, Snapshot before) {
         regionOf = new int[circuit.nets()];
         Arrays.setAll(regionOf, net -> net);
         boolean[] returns = returns(candidate, circuit);
@@ -93,14 +93,14 @@ final class Withstand {
         }
     }
 
-    private void takeUnnamed(Frame before) {
+    private void takeUnnamed(Snapshot before) {
         double[] highest = new double[limits.length];
         for (int net = 0; net < before.nets(); net++) {
             int region = region(net);
             highest[region] = Math.max(highest[region], before.volts(net));
         }
         for (int net = 0; net < limits.length; net++) {
-            if (Double.isInfinite(limits[net]) && highest[net] > NetLooks.DEAD_VOLTS) {
+            if (Double.isInfinite(limits[net]) && highest[net] > NetStates.DEAD_VOLTS) {
                 limits[net] = TOO_MUCH * highest[net];
             }
         }

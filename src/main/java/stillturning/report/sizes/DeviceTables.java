@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import stillturning.quantity.Formats;
 import stillturning.sizing.ContactSize;
-import stillturning.sizing.Cranking;
+import stillturning.sizing.CrankingSupply;
 import stillturning.sizing.ProtectorSize;
 import stillturning.sizing.SizingReport;
 
@@ -82,8 +82,8 @@ final class DeviceTables {
 
     static SizeTable cranking(SizingReport report) {
         List<List<String>> rows = new ArrayList<>();
-        for (Cranking c : report.cranking()) {
-            for (Cranking.Fed fed : c.loads()) {
+        for (CrankingSupply c : report.cranking()) {
+            for (CrankingSupply.Fed fed : c.loads()) {
                 rows.add(
                         List.of(
                                 c.conditions(),

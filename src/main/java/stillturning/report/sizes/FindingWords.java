@@ -3,8 +3,8 @@ package stillturning.report.sizes;
 import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
 import stillturning.sizing.Carried;
-import stillturning.sizing.Finding;
-import stillturning.sizing.Finding.Mend;
+import stillturning.sizing.SizeFinding;
+import stillturning.sizing.SizeFinding.Mend;
 import stillturning.sizing.Rule;
 import stillturning.sizing.SizingReport;
 
@@ -23,12 +23,12 @@ public final class FindingWords {
     }
 
     /** What it is about; a wire with its size and length in metres. */
-    public static String about(SizingReport report, Finding f) {
+    public static String about(SizingReport report, SizeFinding f) {
         return about(report, f, UnitSystem.METRIC);
     }
 
     /** What it is about; a wire with its size and length. */
-    public static String about(SizingReport report, Finding f, UnitSystem system) {
+    public static String about(SizingReport report, SizeFinding f, UnitSystem system) {
         SizeUnits units = new SizeUnits(system);
         return report.wires().wires().stream()
                 .filter(w -> w.wire().id().equals(f.part()))
@@ -45,7 +45,7 @@ public final class FindingWords {
                 .orElseGet(() -> about(f));
     }
 
-    private static String about(Finding f) {
+    private static String about(SizeFinding f) {
         return switch (f.rule()) {
             case ALTERNATOR, ALTERNATOR_SHARE -> "alternators";
             case MAIN_POWER -> f.part() + " to " + f.other();
@@ -54,7 +54,7 @@ public final class FindingWords {
     }
 
     /** What is wrong. */
-    public static String wrong(Finding f) {
+    public static String wrong(SizeFinding f) {
         String when = when(f.when());
         return switch (f.rule()) {
             case AMPACITY ->
@@ -108,7 +108,7 @@ public final class FindingWords {
         };
     }
 
-    private static String more(Finding f, String when) {
+    private static String more(SizeFinding f, String when) {
         return switch (f.rule()) {
             case INTERRUPT ->
                     "a bolted short behind it drives "
@@ -156,7 +156,7 @@ public final class FindingWords {
         };
     }
 
-    private static String chart(Finding f) {
+    private static String chart(SizeFinding f) {
         String guarded =
                 f.other() + " (" + amps(f.found()) + ") guards it; AC 43.13-1B table 11-3 ";
         return f.allowed() > 0
@@ -164,7 +164,7 @@ public final class FindingWords {
                 : guarded + "has none for this size";
     }
 
-    private static String cranking(Finding f) {
+    private static String cranking(SizeFinding f) {
         String conditions = f.rule() == Rule.CRANKING ? "" : " (" + f.when().phase() + ")";
         return "stops while the starter turns"
                 + conditions
@@ -175,7 +175,7 @@ public final class FindingWords {
     }
 
     /** What mends it. */
-    public static String mend(Finding f) {
+    public static String mend(SizeFinding f) {
         if (f.mend().isPresent()) {
             Mend mend = f.mend().get();
             String of = mend.part().equals(f.part()) ? "" : "for " + mend.part() + ": ";

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import stillturning.quantity.UnitSystem;
-import stillturning.sizing.Finding;
+import stillturning.sizing.SizeFinding;
 import stillturning.sizing.SizingReport;
 
 /** The tables of several candidates as files for a spreadsheet: one file a table. */
@@ -40,7 +40,7 @@ public final class SizeFiles {
 
     private static SizeTable findings(SizingReport report, UnitSystem system) {
         List<List<String>> rows = new ArrayList<>();
-        for (Finding f : report.findings()) {
+        for (SizeFinding f : report.findings()) {
             rows.add(
                     List.of(
                             FindingWords.gravity(f.rule().gravity()),

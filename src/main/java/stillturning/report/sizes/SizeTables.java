@@ -50,12 +50,12 @@ public final class SizeTables {
                 Purchases.cable(report, units));
     }
 
-    /** What one takes along to reckon, to buy, to cut and to crimp, in metres and kilograms. */
+    /** What one takes along to add up, to buy, to cut and to crimp, in metres and kilograms. */
     public static List<SizeTable> lists(SizingReport report) {
         return lists(report, UnitSystem.METRIC);
     }
 
-    /** What one takes along to reckon, to buy, to cut and to crimp. */
+    /** What one takes along to add up, to buy, to cut and to crimp. */
     public static List<SizeTable> lists(SizingReport report, UnitSystem system) {
         SizeUnits units = new SizeUnits(system);
         return List.of(

@@ -11,13 +11,13 @@ import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.Open;
 import stillturning.network.Storage;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 
 /**
  * A battery's chemistry: a charge that moves along the straight pieces of its open-circuit curve,
  * so that each piece can be crossed exactly at its end.
  */
-public final class CellDevice implements Placing, Stateful {
+public final class CellDevice implements BranchDevice, Stateful {
 
     /** An empty battery that takes in less than this stays empty (A). */
     private static final double CHARGING_AMPS = 1e-6;
@@ -183,9 +183,9 @@ public final class CellDevice implements Placing, Stateful {
             empty = true;
             charge = 0;
             now.log(
-                    Happening.Kind.BATTERY_EMPTY,
+                    StoryEvent.Kind.BATTERY_EMPTY,
                     placed.part(),
-                    String.format(Locale.ROOT, "is empty, down to %s", Say.volts(volts())));
+                    String.format(Locale.ROOT, "is empty, down to %s", EventWords.volts(volts())));
         }
     }
 
@@ -198,7 +198,7 @@ public final class CellDevice implements Placing, Stateful {
     }
 
     @Override
-    public int sway() {
+    public int blameRank() {
         return 1;
     }
 

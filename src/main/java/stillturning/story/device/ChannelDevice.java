@@ -6,17 +6,17 @@ import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.LimitedConductor;
 import stillturning.network.Open;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 
 /** An electronic switch: obeys its lever while its logic works, else goes to its default. */
-final class ChannelDevice implements Placing {
+final class ChannelDevice implements BranchDevice {
 
     private final Placed placed;
     private final Channel channel;
     private final int branch;
     private final Situation now;
     private final Optional<SupplyDevice> logic;
-    private final Tripper tripper;
+    private final TripDevice tripper;
     private final BranchLaw closed;
     private final String lever;
     private boolean tripped;
@@ -35,7 +35,7 @@ final class ChannelDevice implements Placing {
         this.lever = placed.part() + "." + channel.name().replace("channel ", "");
         this.closed =
                 new LimitedConductor(channel.switching().ohms(), channel.switching().limitAmps());
-        this.tripper = new Tripper(placed.part(), channel.trip(), branch, now);
+        this.tripper = new TripDevice(placed.part(), channel.trip(), branch, now);
     }
 
     Stateful heat() {
@@ -68,9 +68,9 @@ final class ChannelDevice implements Placing {
         if (tripper.crossed()) {
             tripped = true;
             now.log(
-                    Happening.Kind.PROTECTOR_OPENS,
+                    StoryEvent.Kind.PROTECTOR_OPENS,
                     placed.part(),
-                    channel.name() + " trips at " + Say.amps(amps) + tripper.doubt());
+                    channel.name() + " trips at " + EventWords.amps(amps) + tripper.doubt());
         }
     }
 

@@ -4,10 +4,10 @@ import stillturning.parts.element.Coil;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.Resistive;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 
 /** A winding that pulls its contacts in and lets them go, each after its delay. */
-final class CoilDevice implements Placing {
+final class CoilDevice implements BranchDevice {
 
     private enum State {
         PULLED,
@@ -86,11 +86,11 @@ final class CoilDevice implements Placing {
         enter(letsGo ? State.RELEASED : State.PULLED, NO_DEADLINE);
         if (movesContacts) {
             now.log(
-                    letsGo ? Happening.Kind.CONTACTS_OPEN : Happening.Kind.CONTACTS_CLOSE,
+                    letsGo ? StoryEvent.Kind.CONTACTS_OPEN : StoryEvent.Kind.CONTACTS_CLOSE,
                     placed.part(),
                     letsGo
-                            ? "drops out: " + Say.volts(volts()) + " left at its coil"
-                            : "pulls in: " + Say.volts(volts()) + " at its coil",
+                            ? "drops out: " + EventWords.volts(volts()) + " left at its coil"
+                            : "pulls in: " + EventWords.volts(volts()) + " at its coil",
                     ledBy);
         }
     }
@@ -104,7 +104,7 @@ final class CoilDevice implements Placing {
     }
 
     @Override
-    public int sway() {
+    public int blameRank() {
         return movesContacts ? 4 : 2;
     }
 

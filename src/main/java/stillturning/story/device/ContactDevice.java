@@ -9,7 +9,7 @@ import stillturning.network.Open;
 import stillturning.network.Resistive;
 
 /** A pair of contacts that follows its lever or its coil. */
-final class ContactDevice implements Placing {
+final class ContactDevice implements BranchDevice {
 
     private final Placed placed;
     private final Contact contact;

@@ -6,10 +6,10 @@ import stillturning.network.BranchLaw;
 import stillturning.network.ConverterInput;
 import stillturning.network.LimitedSource;
 import stillturning.network.Open;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 
 /** A DC–DC converter's input side; {@link Output} is its other branch. */
-final class ConversionDevice implements Placing {
+final class ConversionDevice implements BranchDevice {
 
     private final Placed placed;
     private final Conversion conversion;
@@ -58,10 +58,10 @@ final class ConversionDevice implements Placing {
     public void cross() {
         runs = !runs;
         now.log(
-                runs ? Happening.Kind.SOURCE_STARTS : Happening.Kind.SOURCE_STOPS,
+                runs ? StoryEvent.Kind.SOURCE_STARTS : StoryEvent.Kind.SOURCE_STOPS,
                 placed.part(),
                 (runs ? "delivers again: " : "stops delivering: ")
-                        + Say.volts(now.voltsBetween(placed.from(), placed.to()))
+                        + EventWords.volts(now.voltsBetween(placed.from(), placed.to()))
                         + " at its input");
     }
 
@@ -74,7 +74,7 @@ final class ConversionDevice implements Placing {
     }
 
     @Override
-    public int sway() {
+    public int blameRank() {
         return 3;
     }
 
@@ -85,7 +85,7 @@ final class ConversionDevice implements Placing {
     }
 
     /** The branch that delivers. */
-    static final class Output implements Placing {
+    static final class Output implements BranchDevice {
         private final ConversionDevice input;
         private final int branch;
         private final BranchLaw delivering;

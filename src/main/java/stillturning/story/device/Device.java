@@ -38,7 +38,7 @@ public interface Device {
      * How likely it is the one that makes others flip, when devices flip without end: 0 for one
      * that only watches, more for one that opens and closes ways.
      */
-    default int sway() {
+    default int blameRank() {
         return 0;
     }
 

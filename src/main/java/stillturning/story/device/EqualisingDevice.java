@@ -3,7 +3,7 @@ package stillturning.story.device;
 import java.util.List;
 import java.util.function.BiPredicate;
 import java.util.function.Supplier;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 
 /**
  * Notices that another battery pours into this one faster than in an hour: what joins the two has
@@ -57,10 +57,10 @@ final class EqualisingDevice implements Device {
     public void cross() {
         told = true;
         now.log(
-                Happening.Kind.BATTERIES_EQUALISE,
+                StoryEvent.Kind.BATTERIES_EQUALISE,
                 cell.placed().part(),
                 "takes in "
-                        + Say.amps(-cell.dischargeAmps())
+                        + EventWords.amps(-cell.dischargeAmps())
                         + " from another battery, more than would fill it in an hour");
     }
 

@@ -8,7 +8,7 @@ import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.LimitedSource;
 import stillturning.network.Open;
-import stillturning.story.Happening.Kind;
+import stillturning.story.StoryEvent.Kind;
 
 /**
  * An alternator: delivers while it turns and its field is fed, less on a weak field; and when it
@@ -17,7 +17,7 @@ import stillturning.story.Happening.Kind;
  * <p>What it can deliver follows its field in steps, each an event, since a law must not depend on
  * the voltage of another branch.
  */
-public final class GeneratorDevice implements Placing {
+public final class GeneratorDevice implements BranchDevice {
 
     /** Steps of the field from nothing to full. */
     private static final int LEVELS = 20;
@@ -148,11 +148,11 @@ public final class GeneratorDevice implements Placing {
                 Kind.LOAD_DUMP,
                 placed.part(),
                 "loses its battery while it delivers "
-                        + Say.amps(carriedAmps)
+                        + EventWords.amps(carriedAmps)
                         + ": its voltage jumps to "
-                        + Say.volts(dumpVolts)
+                        + EventWords.volts(dumpVolts)
                         + " for "
-                        + Say.milliseconds(seconds));
+                        + EventWords.milliseconds(seconds));
     }
 
     private void turn() {
@@ -185,7 +185,7 @@ public final class GeneratorDevice implements Placing {
     }
 
     @Override
-    public int sway() {
+    public int blameRank() {
         return 1;
     }
 

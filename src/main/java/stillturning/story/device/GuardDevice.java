@@ -6,10 +6,10 @@ import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.Open;
 import stillturning.network.Resistive;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 
 /** Over-voltage protection that moves its contact for good. */
-final class GuardDevice implements Placing {
+final class GuardDevice implements BranchDevice {
 
     private final Placed placed;
     private final Guard guard;
@@ -73,12 +73,12 @@ final class GuardDevice implements Placing {
         deadline = NO_DEADLINE;
         boolean shorts = guard.trip().action() == Action.SHORTS;
         now.log(
-                shorts ? Happening.Kind.GUARD_SHORTS : Happening.Kind.PROTECTOR_OPENS,
+                shorts ? StoryEvent.Kind.GUARD_SHORTS : StoryEvent.Kind.PROTECTOR_OPENS,
                 placed.part(),
                 (shorts ? "shorts its feed: " : "opens: ")
-                        + Say.volts(volts())
+                        + EventWords.volts(volts())
                         + " exceeds "
-                        + Say.volts(guard.trip().volts()),
+                        + EventWords.volts(guard.trip().volts()),
                 ledBy);
     }
 

@@ -6,7 +6,7 @@ import stillturning.parts.element.TimeCurrentCurve.Memory;
 /**
  * Heat of the first order: 0 where no current flows, 1 where something gives way.
  *
- * <p>Above what is carried for ever it moves so that a cold one gives way after the time of its
+ * <p>Above what is carried continuously it moves so that a cold one gives way after the time of its
  * law; what a current before has warmed shortens that time. At or below, it goes towards the square
  * of the load, with the current that flowed after the last event: exactly, and without steps.
  *
@@ -18,7 +18,7 @@ final class Heat implements Stateful {
     /**
      * How something grows warm.
      *
-     * @param holdAmps largest current that is carried for ever (A)
+     * @param holdAmps largest current that is carried continuously (A)
      * @param coldSeconds time in which a steady current above that makes a cold one give way (s)
      * @param coolingSeconds time constant at or below it (s)
      */
@@ -131,7 +131,7 @@ final class Heat implements Stateful {
         sinceSeconds = now.seconds;
     }
 
-    /** What a steady load has come to; more than is carried for ever begins with the flight. */
+    /** What a steady load has come to; more than can be carried continuously begins with the flight. */
     private double restAt(double load) {
         return counts || load > 1 ? 0 : load * load;
     }

@@ -8,7 +8,7 @@ import stillturning.parts.element.Management;
 import stillturning.parts.element.Management.Limit;
 import stillturning.parts.element.Management.Reconnection;
 import stillturning.parts.element.Management.Temperatures;
-import stillturning.story.Happening.Kind;
+import stillturning.story.StoryEvent.Kind;
 
 /**
  * A battery's management system: disconnects it when a limit has been passed long enough, and
@@ -29,18 +29,18 @@ final class ManagementDevice implements Device {
     }
 
     /** A limit of a connected battery, and what follows from it. */
-    private record Guarding(Overrun overrun, Awaits then, Supplier<String> why) {}
+    private record Guarding(DelayTimer overrun, Awaits then, Supplier<String> why) {}
 
     private final CellDevice cell;
     private final Management limits;
     private final Situation now;
     private final List<Guarding> connected = new ArrayList<>();
-    private final Overrun charger;
-    private final Overrun lessVoltage;
-    private final Overrun cooling;
-    private final Overrun cold;
-    private final Overrun warm;
-    private final Overrun never;
+    private final DelayTimer charger;
+    private final DelayTimer lessVoltage;
+    private final DelayTimer cooling;
+    private final DelayTimer cold;
+    private final DelayTimer warm;
+    private final DelayTimer never;
     private Awaits awaits = Awaits.NOTHING;
     private double pauseEnds = NO_DEADLINE;
     private int tried;
@@ -49,15 +49,15 @@ final class ManagementDevice implements Device {
         this.cell = cell;
         this.limits = limits;
         this.now = now;
-        never = new Overrun(() -> NOTHING_TO_WATCH, 0, now);
+        never = new DelayTimer(() -> NOTHING_TO_WATCH, 0, now);
         Reconnection back = limits.reconnection();
         charger =
-                new Overrun(
+                new DelayTimer(
                         () -> back.chargerVolts().at() - cell.volts(),
                         back.chargerVolts().seconds(),
                         now);
         lessVoltage =
-                new Overrun(
+                new DelayTimer(
                         () -> cell.volts() - back.releaseVolts(),
                         limits.overVolts().seconds(),
                         now);
@@ -78,18 +78,18 @@ final class ManagementDevice implements Device {
                 watched.hotCelsius(),
                 Awaits.COOLING,
                 () -> hot - cell.celsius(),
-                () -> Say.celsius(cell.celsius()) + " exceed its " + Say.celsius(hot));
-        cooling = new Overrun(() -> cell.celsius() - watched.cooledCelsius(), 0, now);
+                () -> EventWords.celsius(cell.celsius()) + " exceed its " + EventWords.celsius(hot));
+        cooling = new DelayTimer(() -> cell.celsius() - watched.cooledCelsius(), 0, now);
         cold =
-                new Overrun(
+                new DelayTimer(
                         () -> Math.max(cell.celsius() - frost, cell.dischargeAmps()),
                         watched.coldCelsius().seconds(),
                         now);
-        warm = new Overrun(() -> frost + WARMER_KELVIN - cell.celsius(), 0, now);
+        warm = new DelayTimer(() -> frost + WARMER_KELVIN - cell.celsius(), 0, now);
     }
 
     private void guard(Limit limit, Awaits then, DoubleSupplier spare, Supplier<String> why) {
-        connected.add(new Guarding(new Overrun(spare, limit.seconds(), now), then, why));
+        connected.add(new Guarding(new DelayTimer(spare, limit.seconds(), now), then, why));
     }
 
     @Override
@@ -158,8 +158,8 @@ final class ManagementDevice implements Device {
     private void reconnect() {
         String why =
                 switch (awaits) {
-                    case A_CHARGER, LESS_VOLTAGE -> Say.volts(cell.volts()) + " at its terminals";
-                    case COOLING -> "down to " + Say.celsius(cell.celsius());
+                    case A_CHARGER, LESS_VOLTAGE -> EventWords.volts(cell.volts()) + " at its terminals";
+                    case COOLING -> "down to " + EventWords.celsius(cell.celsius());
                     case A_PAUSE -> "try " + tried + " of " + limits.reconnection().tries();
                     case NOTHING -> throw new IllegalStateException(cell.placed().name());
                 };
@@ -179,14 +179,14 @@ final class ManagementDevice implements Device {
         write(
                 blocks ? Kind.CHARGING_BLOCKED : Kind.CHARGING_ALLOWED,
                 (blocks ? "takes no charge: " : "takes charge again: ")
-                        + Say.celsius(cell.celsius()),
+                        + EventWords.celsius(cell.celsius()),
                 frost().ledBy());
         frost().forget();
         cell.takeNoCharge(blocks);
     }
 
     @Override
-    public int sway() {
+    public int blameRank() {
         return 2;
     }
 
@@ -205,7 +205,7 @@ final class ManagementDevice implements Device {
         }
     }
 
-    private Overrun awaited() {
+    private DelayTimer awaited() {
         return switch (awaits) {
             case A_CHARGER -> charger;
             case LESS_VOLTAGE -> lessVoltage;
@@ -214,7 +214,7 @@ final class ManagementDevice implements Device {
         };
     }
 
-    private Overrun frost() {
+    private DelayTimer frost() {
         return cell.takesNoCharge() ? warm : cold;
     }
 
@@ -240,20 +240,20 @@ final class ManagementDevice implements Device {
     }
 
     private String tooLow() {
-        return Say.volts(cell.volts()) + " is below its " + Say.volts(limits.underVolts().at());
+        return EventWords.volts(cell.volts()) + " is below its " + EventWords.volts(limits.underVolts().at());
     }
 
     private String tooHigh() {
-        return Say.volts(cell.volts()) + " exceeds its " + Say.volts(limits.overVolts().at());
+        return EventWords.volts(cell.volts()) + " exceeds its " + EventWords.volts(limits.overVolts().at());
     }
 
     private String tooMuchDrawn() {
-        return Say.amps(cell.dischargeAmps()) + " exceeds its " + Say.amps(limits.overAmps().at());
+        return EventWords.amps(cell.dischargeAmps()) + " exceeds its " + EventWords.amps(limits.overAmps().at());
     }
 
     private String tooMuchTaken() {
-        return Say.amps(-cell.dischargeAmps())
+        return EventWords.amps(-cell.dischargeAmps())
                 + " of charge exceeds its "
-                + Say.amps(limits.chargeAmps().at());
+                + EventWords.amps(limits.chargeAmps().at());
     }
 }

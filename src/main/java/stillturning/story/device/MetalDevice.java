@@ -3,7 +3,7 @@ package stillturning.story.device;
 import stillturning.network.BranchLaw;
 
 /** A branch whose law never changes: metal, a diode. */
-record MetalDevice(int branch, BranchLaw law) implements Placing {
+record MetalDevice(int branch, BranchLaw law) implements BranchDevice {
 
     @Override
     public double margin() {

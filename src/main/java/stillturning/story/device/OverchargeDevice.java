@@ -1,6 +1,6 @@
 package stillturning.story.device;
 
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 
 /**
  * A battery that turns charge to gas: told when it begins to matter, and lost once half of its
@@ -8,7 +8,7 @@ import stillturning.story.Happening;
  */
 final class OverchargeDevice implements Device, Stateful {
 
-    /** Share of the one-hour current that a battery turns to gas and back for ever. A guess. */
+    /** Share of the one-hour current that a battery turns to gas and back without harm. A guess. */
     private static final double HARMLESS = 0.05;
 
     /**
@@ -41,14 +41,14 @@ final class OverchargeDevice implements Device, Stateful {
         if (!told) {
             told = true;
             now.log(
-                    Happening.Kind.BATTERY_GASSES,
+                    StoryEvent.Kind.BATTERY_GASSES,
                     cell.placed().part(),
-                    "is overcharged: " + Say.volts(cell.volts()) + " make it gas");
+                    "is overcharged: " + EventWords.volts(cell.volts()) + " make it gas");
             return;
         }
         ruined = true;
         now.log(
-                Happening.Kind.BATTERY_DISCONNECTS,
+                StoryEvent.Kind.BATTERY_DISCONNECTS,
                 cell.placed().part(),
                 "is lost for good: half of its capacity has turned to gas");
         cell.disconnect();

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
-import stillturning.story.device.Layout.Seat;
+import stillturning.story.device.BranchLayout.Seat;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Channel;
 import stillturning.parts.element.Coil;
@@ -32,15 +32,15 @@ import stillturning.story.Story.Feed;
 public final class Plant {
 
     private final Circuit circuit;
-    private final Layout layout;
+    private final BranchLayout layout;
     private final Situation now;
     private final Map<String, CoilDevice> coils = new LinkedHashMap<>();
     private final Map<String, SupplyDevice> supplies = new LinkedHashMap<>();
     private final Map<String, SupplyDevice> loads = new LinkedHashMap<>();
     private final Map<String, Device> devices = new LinkedHashMap<>();
-    private final Reach reach;
+    private final SourceReach reach;
 
-    public Plant(Circuit circuit, Layout layout, Situation now) {
+    public Plant(Circuit circuit, BranchLayout layout, Situation now) {
         this.circuit = circuit;
         this.now = now;
         for (Seat seat : layout.seats) {
@@ -56,7 +56,7 @@ public final class Plant {
             }
         }
         this.layout = layout;
-        this.reach = new Reach(circuit, layout, now);
+        this.reach = new SourceReach(circuit, layout, now);
         layout.seats.forEach(this::add);
     }
 

@@ -5,11 +5,11 @@ import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.Open;
 import stillturning.network.Resistive;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Setting;
 
 /** A fuse or breaker: closed until its heat is up or a hand pulls it. */
-final class ProtectorDevice implements Placing {
+final class ProtectorDevice implements BranchDevice {
 
     /** Lever position of a breaker that has opened by itself, until a hand moves it again. */
     private static final String TRIPPED = "tripped";
@@ -17,7 +17,7 @@ final class ProtectorDevice implements Placing {
     private final Placed placed;
     private final int branch;
     private final Situation now;
-    private final Tripper tripper;
+    private final TripDevice tripper;
     private final BranchLaw closed;
     private final boolean resettable;
     private boolean blown;
@@ -28,7 +28,7 @@ final class ProtectorDevice implements Placing {
         this.now = now;
         this.closed = new Resistive(protector.ohms());
         this.resettable = protector.pullable();
-        this.tripper = new Tripper(placed.part(), protector.trip(), branch, now);
+        this.tripper = new TripDevice(placed.part(), protector.trip(), branch, now);
     }
 
     Stateful heat() {
@@ -61,9 +61,9 @@ final class ProtectorDevice implements Placing {
         if (tripper.crossed()) {
             trip();
             now.log(
-                    Happening.Kind.PROTECTOR_OPENS,
+                    StoryEvent.Kind.PROTECTOR_OPENS,
                     placed.part(),
-                    "opens at " + Say.amps(amps) + tripper.doubt());
+                    "opens at " + EventWords.amps(amps) + tripper.doubt());
         }
     }
 
@@ -75,7 +75,7 @@ final class ProtectorDevice implements Placing {
         }
     }
 
-    /** A breaker that trips moves its own lever, so that whoever moves it next resets it. */
+    /** A breaker that trips moves its own lever, so that the next move resets it. */
     private void trip() {
         if (resettable) {
             now.levers.put(placed.part(), TRIPPED);

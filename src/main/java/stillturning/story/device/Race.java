@@ -2,7 +2,7 @@ package stillturning.story.device;
 
 import java.util.List;
 import stillturning.parts.element.Tripping;
-import stillturning.story.Contest;
+import stillturning.story.TripContest;
 
 /** Who might have given way first, judged by the currents at which somebody did. */
 final class Race {
@@ -12,7 +12,7 @@ final class Race {
 
     private Race() {}
 
-    static Contest wonBy(String winner, double slowSeconds, List<Racer> racers) {
+    static TripContest wonBy(String winner, double slowSeconds, List<Racer> racers) {
         List<String> rivals =
                 racers.stream()
                         .filter(r -> !r.part().equals(winner))
@@ -20,6 +20,6 @@ final class Race {
                         .map(Racer::part)
                         .distinct()
                         .toList();
-        return new Contest(winner, slowSeconds, rivals);
+        return new TripContest(winner, slowSeconds, rivals);
     }
 }

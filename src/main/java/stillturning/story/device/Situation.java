@@ -12,7 +12,7 @@ import stillturning.model.Phase;
 import stillturning.model.Study.Aircraft;
 import stillturning.network.NoOperatingPoint;
 import stillturning.network.NodalSolver;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Setting;
 import stillturning.story.Setting.Propeller;
 import stillturning.story.UntoldStory;
@@ -25,7 +25,7 @@ public final class Situation {
     public final Map<String, String> levers = new HashMap<>();
     public final Set<String> shed = new HashSet<>();
     public final Set<String> movable = new HashSet<>();
-    public final Journal journal;
+    public final EventLog journal;
     public final Setting setting;
     public Phase phase;
     public double seconds;
@@ -60,7 +60,7 @@ public final class Situation {
             Phase phase,
             Setting setting,
             Map<String, String> zoneOf,
-            Journal journal) {
+            EventLog journal) {
         this.solver = solver;
         this.aircraft = aircraft;
         this.phase = phase;
@@ -147,12 +147,12 @@ public final class Situation {
     }
 
     /** Something that the present voltages and currents lead to. */
-    public void log(Happening.Kind kind, String part, String words) {
+    public void log(StoryEvent.Kind kind, String part, String words) {
         log(kind, part, words, journal.cause());
     }
 
     /** Something that an earlier event led to, by its index in the story. */
-    public void log(Happening.Kind kind, String part, String words, int ledBy) {
+    public void log(StoryEvent.Kind kind, String part, String words, int ledBy) {
         journal.write(seconds, kind, part, words, ledBy);
     }
 }

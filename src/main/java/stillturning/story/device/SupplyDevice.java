@@ -12,10 +12,10 @@ import stillturning.network.ConstantCurrent;
 import stillturning.network.ConstantPower;
 import stillturning.network.Open;
 import stillturning.network.Resistive;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 
 /** A load's supply: works, starves, has stopped, or is coming back. */
-public final class SupplyDevice implements Placing {
+public final class SupplyDevice implements BranchDevice {
 
     private enum State {
         WORKS,
@@ -181,9 +181,9 @@ public final class SupplyDevice implements Placing {
         boolean starved = state == State.STARVES;
         enter(starved ? State.STOPPED : State.WORKS, NO_DEADLINE);
         now.log(
-                starved ? Happening.Kind.LOAD_STOPS : Happening.Kind.LOAD_RESTARTS,
+                starved ? StoryEvent.Kind.LOAD_STOPS : StoryEvent.Kind.LOAD_RESTARTS,
                 placed.part(),
-                starved ? stopped() : "works again at " + Say.volts(volts()),
+                starved ? stopped() : "works again at " + EventWords.volts(volts()),
                 ledBy);
     }
 
@@ -197,7 +197,7 @@ public final class SupplyDevice implements Placing {
 
     /** A load only suffers; the logic of a controller opens and closes its channels. */
     @Override
-    public int sway() {
+    public int blameRank() {
         return insidePart() ? 1 : 0;
     }
 
@@ -211,9 +211,9 @@ public final class SupplyDevice implements Placing {
         return Math.abs(volts()) < 0.5
                 ? "stops: no supply"
                 : "stops: "
-                        + Say.volts(volts())
+                        + EventWords.volts(volts())
                         + " is below its "
-                        + Say.volts(tolerance.minimumVolts());
+                        + EventWords.volts(tolerance.minimumVolts());
     }
 
     private void enter(State next, double until) {

@@ -9,10 +9,10 @@ import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.Open;
 import stillturning.network.Resistive;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 
 /** An insulated wire: its insulation passes its limit, later its copper melts and is a gap. */
-final class WireDevice implements Placing, Racer {
+final class WireDevice implements BranchDevice, Racer {
 
     private final Placed placed;
     private final WireHeating wire;
@@ -90,12 +90,12 @@ final class WireDevice implements Placing, Racer {
             melted = true;
             now.opens(placed.part(), wire.secondsToMelt(amps, now.celsius(placed.part())));
             now.log(
-                    Happening.Kind.WIRE_MELTS,
+                    StoryEvent.Kind.WIRE_MELTS,
                     placed.part(),
-                    "melts at " + Say.amps(amps) + " and is a gap");
+                    "melts at " + EventWords.amps(amps) + " and is a gap");
         } else if (!spoiled && insulation.margin() < 0 && insulation.crossed()) {
             spoiled = true;
-            now.log(Happening.Kind.WIRE_OVERHEATS, placed.part(), overheats(amps));
+            now.log(StoryEvent.Kind.WIRE_OVERHEATS, placed.part(), overheats(amps));
         }
     }
 
@@ -106,13 +106,13 @@ final class WireDevice implements Placing, Racer {
                         Locale.ROOT,
                         "passes its insulation's %.0f °C at %s, %s times its %s in a bundle; ",
                         WireHeating.INSULATION_CELSIUS,
-                        Say.amps(amps),
-                        Say.figures(amps / wire.bundleAmps()),
-                        Say.amps(wire.bundleAmps()));
+                        EventWords.amps(amps),
+                        EventWords.figures(amps / wire.bundleAmps()),
+                        EventWords.amps(wire.bundleAmps()));
         return limit
                 + (Double.isInfinite(seconds)
-                        ? "would not melt below " + Say.amps(wire.meltingAmps()) + " (Preece)"
-                        : "would melt after " + Say.figures(seconds) + " s (Onderdonk)");
+                        ? "would not melt below " + EventWords.amps(wire.meltingAmps()) + " (Preece)"
+                        : "would melt after " + EventWords.figures(seconds) + " s (Onderdonk)");
     }
 
     @Override

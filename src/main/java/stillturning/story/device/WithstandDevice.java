@@ -1,7 +1,7 @@
 package stillturning.story.device;
 
 import stillturning.parts.element.Tolerance;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 
 /** What too much voltage does to a load that is switched on. */
 final class WithstandDevice implements Device {
@@ -42,12 +42,12 @@ final class WithstandDevice implements Device {
     @Override
     public void expire() {
         now.log(
-                Happening.Kind.LOAD_DESTROYED,
+                StoryEvent.Kind.LOAD_DESTROYED,
                 supply.part(),
                 "is lost: "
-                        + Say.volts(supply.volts())
+                        + EventWords.volts(supply.volts())
                         + " exceeds its "
-                        + Say.volts(tolerance.withstandVolts()),
+                        + EventWords.volts(tolerance.withstandVolts()),
                 ledBy);
         supply.destroy();
         deadline = NO_DEADLINE;

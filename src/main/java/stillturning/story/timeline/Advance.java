@@ -26,8 +26,8 @@ final class Advance {
     private static final int PARTS = 8;
 
     private final Integrator integrator;
-    private final Dips dips;
-    private final Stride stride;
+    private final DipCheck dips;
+    private final StepLimits stride;
 
     /** What served last, or would have served; steps longer than it are likely to fail (s). */
     private double servedSeconds = Double.POSITIVE_INFINITY;
@@ -40,7 +40,7 @@ final class Advance {
     /**
      * @param dips reads along with the integrator
      */
-    Advance(Integrator integrator, Dips dips, Stride stride) {
+    Advance(Integrator integrator, DipCheck dips, StepLimits stride) {
         this.integrator = integrator;
         this.dips = dips;
         this.stride = stride;

@@ -3,7 +3,7 @@ package stillturning.story.timeline;
 import java.util.Arrays;
 import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
 /** Finds devices that flip without end, and the one to blame. */
@@ -65,7 +65,7 @@ final class Chatter {
         int blamed = blamed();
         devices[blamed].giveUp();
         now.log(
-                Happening.Kind.CHATTER,
+                StoryEvent.Kind.CHATTER,
                 part(names[blamed]),
                 "flips to and fro without end ("
                         + cycle.inWords(this::nameOf)
@@ -82,11 +82,11 @@ final class Chatter {
         }
         int blamed = worst;
         for (int i = 0; i < devices.length; i++) {
-            if (inAll[i] >= SHARE * inAll[worst] && devices[i].sway() > devices[blamed].sway()) {
+            if (inAll[i] >= SHARE * inAll[worst] && devices[i].blameRank() > devices[blamed].blameRank()) {
                 blamed = i;
             }
         }
-        if (devices[blamed].sway() == 0) {
+        if (devices[blamed].blameRank() == 0) {
             throw new UntoldStory(
                     names[worst]
                             + " flips without end at "

@@ -7,7 +7,7 @@ import java.util.function.Supplier;
 import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
 import stillturning.model.Cue;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 
 /** Something that a pilot may notice: stays dark, is about to show, shows, goes out again. */
 final class CueDevice implements Device {
@@ -97,7 +97,7 @@ final class CueDevice implements Device {
             return;
         }
         state = State.SHOWS;
-        now.log(Happening.Kind.CUE, cue.name(), sensing.words.get(), ledBy);
+        now.log(StoryEvent.Kind.CUE, cue.name(), sensing.words.get(), ledBy);
     }
 
     @Override

@@ -4,11 +4,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.story.device.Device;
-import stillturning.story.device.Say;
+import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
 import stillturning.story.device.SupplyDevice;
 import stillturning.model.Phase;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 
 /** The engine: runs while its needs are met, falters, stops, and starts again if turned. */
@@ -98,7 +98,7 @@ final class EngineDevice implements Device {
                 falteredAt = now.seconds;
                 enter(State.FALTERS, now.seconds + now.aircraft.engine().toleratedSeconds());
                 now.log(
-                        Happening.Kind.ENGINE_INTERRUPTED,
+                        StoryEvent.Kind.ENGINE_INTERRUPTED,
                         NAME,
                         "falters: " + missing(),
                         ledBy(needs));
@@ -108,7 +108,7 @@ final class EngineDevice implements Device {
                 longestInterruption = Math.max(longestInterruption, interrupted);
                 enter(State.RUNS, NO_DEADLINE);
                 now.log(
-                        Happening.Kind.ENGINE_RECOVERS,
+                        StoryEvent.Kind.ENGINE_RECOVERS,
                         NAME,
                         "runs on after " + Math.round(interrupted * 1000) + " ms",
                         ledBy(needs));
@@ -138,7 +138,7 @@ final class EngineDevice implements Device {
             stoppedAt = now.seconds;
             now.engineRuns = false;
             enter(State.STOPPED, NO_DEADLINE);
-            now.log(Happening.Kind.ENGINE_STOPS, NAME, "stops", ledBy(ITSELF));
+            now.log(StoryEvent.Kind.ENGINE_STOPS, NAME, "stops", ledBy(ITSELF));
         } else if (deadline <= now.seconds) {
             String turnedBy = now.cranking ? "the starter" : "the propeller";
             now.engineRuns = true;
@@ -146,13 +146,13 @@ final class EngineDevice implements Device {
             release();
             enter(State.RUNS, NO_DEADLINE);
             now.log(
-                    Happening.Kind.ENGINE_RESTARTS,
+                    StoryEvent.Kind.ENGINE_RESTARTS,
                     NAME,
                     (stops > 0 ? "runs again" : "runs") + ", turned by " + turnedBy,
                     ledBy(needs));
         } else {
             now.log(
-                    Happening.Kind.CRANKING_FAILS,
+                    StoryEvent.Kind.CRANKING_FAILS,
                     NAME,
                     "does not start: " + wanting(),
                     ledBy(needs));
@@ -166,7 +166,7 @@ final class EngineDevice implements Device {
         crankedUntil = now.seconds + crankingSeconds();
         now.crank(true);
         enter(State.CRANKED, NO_DEADLINE);
-        now.log(Happening.Kind.CRANKING, NAME, "is cranked", ledBy(ITSELF));
+        now.log(StoryEvent.Kind.CRANKING, NAME, "is cranked", ledBy(ITSELF));
     }
 
     private void release() {
@@ -203,7 +203,7 @@ final class EngineDevice implements Device {
     private String wanting() {
         return met()
                 ? starter()
-                        .map(s -> "the starter has only " + Say.volts(s.volts()))
+                        .map(s -> "the starter has only " + EventWords.volts(s.volts()))
                         .orElse("nothing turns it")
                 : missing();
     }

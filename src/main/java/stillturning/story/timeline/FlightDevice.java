@@ -4,7 +4,7 @@ import java.util.List;
 import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
 import stillturning.model.Phase;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 
 /** The flight after the failure: one phase after the other, until it has landed. */
 final class FlightDevice implements Device {
@@ -47,13 +47,13 @@ final class FlightDevice implements Device {
         if (next == ahead.size()) {
             landed = true;
             deadline = NO_DEADLINE;
-            now.log(Happening.Kind.PHASE, "flight", "has landed");
+            now.log(StoryEvent.Kind.PHASE, "flight", "has landed");
             return;
         }
         now.phase = ahead.get(next++);
         now.phasesFlown++;
         deadline = now.seconds + now.phase.seconds();
-        now.log(Happening.Kind.PHASE, "flight", now.phase.name() + " begins");
+        now.log(StoryEvent.Kind.PHASE, "flight", now.phase.name() + " begins");
     }
 
     @Override

@@ -9,7 +9,7 @@ import java.util.function.BooleanSupplier;
 import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
 import stillturning.model.Procedure;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Setting.Shedding;
 
@@ -98,7 +98,7 @@ final class ProcedureDevice implements Device {
         }
         if (!words.isEmpty()) {
             now.log(
-                    automatic() ? Happening.Kind.AUTOMATIC : Happening.Kind.PILOT,
+                    automatic() ? StoryEvent.Kind.AUTOMATIC : StoryEvent.Kind.PILOT,
                     procedure.name(),
                     String.join("; ", words),
                     now.journal.latestOf(procedure.when()));

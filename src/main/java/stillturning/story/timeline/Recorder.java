@@ -13,8 +13,8 @@ import stillturning.story.device.Situation;
 import stillturning.story.device.SupplyDevice;
 import stillturning.model.Candidate;
 import stillturning.parts.Bus;
-import stillturning.story.Bar;
-import stillturning.story.Bar.Doing;
+import stillturning.story.StateBar;
+import stillturning.story.StateBar.Doing;
 import stillturning.story.Trace;
 
 /** Samples voltages, charges, and what the engine and its loads do, before and after each event. */
@@ -112,17 +112,17 @@ final class Recorder {
     }
 
     /** What the engine and its loads did until now. */
-    List<Bar> bars() {
+    List<StateBar> bars() {
         return doings.entrySet().stream()
-                .map(e -> new Bar(e.getKey(), spans(e.getValue().beginnings())))
+                .map(e -> new StateBar(e.getKey(), spans(e.getValue().beginnings())))
                 .toList();
     }
 
-    private List<Bar.Span> spans(List<Beginning> beginnings) {
-        List<Bar.Span> spans = new ArrayList<>();
+    private List<StateBar.Span> spans(List<Beginning> beginnings) {
+        List<StateBar.Span> spans = new ArrayList<>();
         for (int i = 0; i < beginnings.size(); i++) {
             double to = i + 1 < beginnings.size() ? beginnings.get(i + 1).seconds() : now.seconds;
-            spans.add(new Bar.Span(beginnings.get(i).seconds(), to, beginnings.get(i).doing()));
+            spans.add(new StateBar.Span(beginnings.get(i).seconds(), to, beginnings.get(i).doing()));
         }
         return spans;
     }

@@ -12,8 +12,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import stillturning.story.device.CellDevice;
 import stillturning.story.device.GeneratorDevice;
-import stillturning.story.device.Journal;
-import stillturning.story.device.Layout;
+import stillturning.story.device.EventLog;
+import stillturning.story.device.BranchLayout;
 import stillturning.story.device.Plant;
 import stillturning.story.device.Situation;
 import stillturning.model.failure.Failure;
@@ -27,39 +27,39 @@ import stillturning.network.Open;
 import stillturning.network.Topology;
 import stillturning.parts.Bus;
 import stillturning.story.Endurance;
-import stillturning.story.Frame;
-import stillturning.story.Happening;
+import stillturning.story.Snapshot;
+import stillturning.story.StoryEvent;
 import stillturning.story.Moment.Batteries;
-import stillturning.story.Normal;
+import stillturning.story.NormalFlight;
 import stillturning.story.Setting.Shedding;
-import stillturning.story.Sight;
-import stillturning.story.Start;
+import stillturning.story.PilotView;
+import stillturning.story.StartAttempt;
 import stillturning.story.Story;
 import stillturning.story.Story.Aftermath;
 import stillturning.story.Story.EngineFate;
 import stillturning.story.Story.Measured;
 import stillturning.story.UntoldStory;
-import stillturning.story.Watched;
+import stillturning.story.WatchedStory;
 
 /** One candidate in one condition, wired up and ready to play. */
 final class Run {
 
     private final Candidate candidate;
-    private final Scene scene;
-    private final Layout layout;
+    private final FlightConditions scene;
+    private final BranchLayout layout;
     private final Situation now;
     private final Plant plant;
-    private final Crew crew;
+    private final EngineAndPilot crew;
     private final Recorder recorder;
-    private final Meter meter;
+    private final EnergyMeter meter;
     private final Simulation simulation;
-    private final Journal journal = new Journal();
+    private final EventLog journal = new EventLog();
     private Runnable watching = () -> {};
 
-    Run(Candidate candidate, Circuit circuit, Optional<Topology> known, Scene scene) {
+    Run(Candidate candidate, Circuit circuit, Optional<Topology> known, FlightConditions scene) {
         this.candidate = candidate;
         this.scene = scene;
-        this.layout = new Layout(circuit, known);
+        this.layout = new BranchLayout(circuit, known);
         BranchLaw[] laws = new BranchLaw[layout.from.length];
         Arrays.fill(laws, new Open());
         NodalSolver solver = new NodalSolver(layout.topology, layout.from, layout.to, laws);
@@ -74,13 +74,13 @@ final class Run {
         now.levers.putAll(candidate.cockpit().flight());
         now.starting.putAll(candidate.cockpit().starting());
         this.plant = new Plant(circuit, layout, now);
-        this.crew = new Crew(plant, candidate.cockpit(), scene.ahead(), now);
+        this.crew = new EngineAndPilot(plant, candidate.cockpit(), scene.ahead(), now);
         if (scene.moment().batteries() == Batteries.TIRED) {
             double left = scene.aircraft().engine().starting().tiredCharge();
             plant.all(CellDevice.class).forEach(cell -> cell.charge(left * cell.value()));
         }
         this.recorder = new Recorder(candidate, plant, crew.engine(), now);
-        this.meter = new Meter(plant, layout, now, scene.stride().missing());
+        this.meter = new EnergyMeter(plant, layout, now, scene.stride().missing());
         this.simulation = new Simulation(plant, crew, now, meter, scene.stride());
     }
 
@@ -95,7 +95,7 @@ final class Run {
     }
 
     /** Plays until normal flight is reached. */
-    Normal comeToRest() throws UntoldStory {
+    NormalFlight comeToRest() throws UntoldStory {
         simulation.comeToRest();
         Map<String, Double> busVolts = new LinkedHashMap<>();
         candidate
@@ -108,7 +108,7 @@ final class Run {
         plant.all(CellDevice.class)
                 .forEach(c -> sourceAmps.put(c.placed().part(), c.dischargeAmps()));
         plant.all(GeneratorDevice.class).forEach(g -> sourceAmps.put(g.placed().part(), g.amps()));
-        return new Normal(
+        return new NormalFlight(
                 !crew.engine().faltering() && !crew.engine().stopped(),
                 working(),
                 plant.feeds(),
@@ -133,25 +133,25 @@ final class Run {
     }
 
     /** Plays a failure to its end, and shows every instant at which anything is recorded. */
-    Watched watch(Failure failure, double horizonSeconds) throws UntoldStory {
-        Film film = film();
+    WatchedStory watch(Failure failure, double horizonSeconds) throws UntoldStory {
+        SnapshotRecorder film = film();
         watching = film::take;
-        return new Watched(tell(failure, horizonSeconds), film.frames());
+        return new WatchedStory(tell(failure, horizonSeconds), film.frames());
     }
 
     /** What stands at this instant. */
-    Frame frame() {
+    Snapshot frame() {
         return film().take();
     }
 
-    private Film film() {
-        return new Film(plant, layout, crew.engine(), now);
+    private SnapshotRecorder film() {
+        return new SnapshotRecorder(plant, layout, crew.engine(), now);
     }
 
     /** Plays a failure to its end. */
     Story tell(Failure failure, double horizonSeconds) throws UntoldStory {
         now.levers.putAll(failure.levers());
-        now.log(Happening.Kind.FAILURE, subject(failure), failure.name());
+        now.log(StoryEvent.Kind.FAILURE, subject(failure), failure.name());
         if (scene.setting().shedding() == Shedding.BEST) {
             shedAllButTheEngine();
         }
@@ -194,9 +194,9 @@ final class Run {
     }
 
     /** Lets a failure happen, and whatever happens at the same instant. */
-    void befall(Failure failure) throws UntoldStory {
+    void inject(Failure failure) throws UntoldStory {
         now.levers.putAll(failure.levers());
-        now.log(Happening.Kind.FAILURE, subject(failure), failure.name());
+        now.log(StoryEvent.Kind.FAILURE, subject(failure), failure.name());
         journal.solved();
         simulation.settle();
     }
@@ -238,11 +238,11 @@ final class Run {
      * @param steps positions by lever, moved at once at the beginning of each
      * @param seconds how long each step lasts (s)
      */
-    List<Sight> rehearse(Failure failure, List<Map<String, String>> steps, double seconds)
+    List<PilotView> rehearse(Failure failure, List<Map<String, String>> steps, double seconds)
             throws UntoldStory {
-        befall(failure);
-        Looker looker = new Looker(crew, plant.loads(), now);
-        List<Sight> sights = new ArrayList<>();
+        inject(failure);
+        PilotViewRecorder looker = new PilotViewRecorder(crew, plant.loads(), now);
+        List<PilotView> sights = new ArrayList<>();
         for (Map<String, String> step : steps) {
             now.levers.putAll(step);
             looker.begin();
@@ -253,17 +253,17 @@ final class Run {
     }
 
     /** What flows at this instant. */
-    Flow flow() {
+    SteadyState flow() {
         Map<String, Double> amps = new LinkedHashMap<>();
         layout.seats.forEach(seat -> amps.put(seat.placed().name(), now.amps(seat.branch())));
         Map<Terminal, Double> volts = new LinkedHashMap<>();
         plant.circuit().netOf().forEach((terminal, net) -> volts.put(terminal, now.volts(net)));
         Map<String, Double> charges = new LinkedHashMap<>();
         plant.all(CellDevice.class).forEach(c -> charges.put(c.placed().part(), c.value()));
-        return new Flow(amps, volts, charges);
+        return new SteadyState(amps, volts, charges);
     }
 
-    List<Happening> happenings() {
+    List<StoryEvent> happenings() {
         return journal.happenings();
     }
 
@@ -272,13 +272,13 @@ final class Run {
      *
      * @param conditions in words
      */
-    Start start(String conditions) throws UntoldStory {
+    StartAttempt start(String conditions) throws UntoldStory {
         crew.engine().stand();
         simulation.comeToRest();
         now.seconds = 0;
         journal.startAnew();
         crew.engine().turnKey();
-        Cranking cranking = new Cranking(plant.loads(), now);
+        CrankingWatch cranking = new CrankingWatch(plant.loads(), now);
         do {
             simulation.settle();
             cranking.look();
@@ -298,7 +298,7 @@ final class Run {
                         .filter(load -> !needed.contains(load))
                         .toList();
         now.shed.addAll(others);
-        now.log(Happening.Kind.PILOT, "cockpit", "everything but the engine is switched off");
+        now.log(StoryEvent.Kind.PILOT, "cockpit", "everything but the engine is switched off");
     }
 
     private Aftermath aftermath() {

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.story.device.CellDevice;
 import stillturning.story.device.Device;
-import stillturning.story.device.Placing;
+import stillturning.story.device.BranchDevice;
 import stillturning.story.device.Plant;
 import stillturning.story.device.Situation;
 import stillturning.story.device.Stateful;
@@ -36,7 +36,7 @@ final class Simulation {
     private final Situation now;
     private final Map<String, Device> byName = new LinkedHashMap<>();
     private final Device[] devices;
-    private final Placing[] placings;
+    private final BranchDevice[] placings;
     private final CellDevice[] cells;
     private final Stateful[] heats;
     private final List<Stateful> moving = new ArrayList<>();
@@ -47,17 +47,17 @@ final class Simulation {
     /** Whether something has happened since heats were told; what comes first always counts. */
     private boolean eventful = true;
 
-    Simulation(Plant plant, Crew crew, Situation now, Meter meter, Stride stride) {
+    Simulation(Plant plant, EngineAndPilot crew, Situation now, EnergyMeter meter, StepLimits stride) {
         this.plant = plant;
         this.now = now;
         byName.putAll(plant.devices());
         byName.putAll(crew.devices());
         devices = byName.values().toArray(Device[]::new);
-        placings = plant.all(Placing.class).toArray(Placing[]::new);
+        placings = plant.all(BranchDevice.class).toArray(BranchDevice[]::new);
         cells = plant.all(CellDevice.class).toArray(CellDevice[]::new);
         heats = plant.heats().toArray(Stateful[]::new);
         chatter = new Chatter(byName.keySet().toArray(String[]::new), devices, now);
-        Dips dips = new Dips(devices, Integrator.STAGES);
+        DipCheck dips = new DipCheck(devices, Integrator.STAGES);
         integrator =
                 new Integrator(
                         cells.length + heats.length, this::solveCells, new Followers(meter, dips));
@@ -65,7 +65,7 @@ final class Simulation {
     }
 
     /** Energy and margins are read at the same stages. */
-    private record Followers(Meter meter, Dips dips) implements Integrator.Follower {
+    private record Followers(EnergyMeter meter, DipCheck dips) implements Integrator.Follower {
         @Override
         public void read(int stage) {
             meter.read(stage);
@@ -197,7 +197,7 @@ final class Simulation {
         boolean changed = true;
         while (changed) {
             now.layings++;
-            for (Placing placing : placings) {
+            for (BranchDevice placing : placings) {
                 now.solver.law(placing.branch(), placing.law());
             }
             solve();

@@ -12,19 +12,19 @@ import stillturning.model.Engine;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Study;
-import stillturning.story.Frame;
+import stillturning.story.Snapshot;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
-import stillturning.story.Normal;
+import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Setting.Propeller;
-import stillturning.story.Sight;
-import stillturning.story.Start;
+import stillturning.story.PilotView;
+import stillturning.story.StartAttempt;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
-import stillturning.story.Watched;
+import stillturning.story.WatchedStory;
 
 /**
  * Tells what follows from failures in one candidate. Once made it never changes, and may be asked
@@ -38,11 +38,11 @@ public final class Timeline {
     private final Study study;
     private final Moment moment;
     private final Phase phase;
-    private final Stride stride;
+    private final StepLimits stride;
     private final Candidate candidate;
     private final Circuit intact;
     private final Run healthy;
-    private final Normal normal;
+    private final NormalFlight normal;
 
     /**
      * Brings a candidate to normal flight in the phase in which the study's failures happen.
@@ -60,7 +60,7 @@ public final class Timeline {
      * @throws IllegalArgumentException if the study has no such phase
      */
     public Timeline(Study study, Candidate candidate, Moment moment) throws UntoldStory {
-        this(study, candidate, moment, Stride.EXACT);
+        this(study, candidate, moment, StepLimits.EXACT);
     }
 
     /**
@@ -71,16 +71,16 @@ public final class Timeline {
      */
     public static Timeline quick(Study study, Candidate candidate) throws UntoldStory {
         Moment moment = Moment.heldIn(study.goals().failurePhase().name());
-        return new Timeline(study, candidate, moment, Stride.QUICK);
+        return new Timeline(study, candidate, moment, StepLimits.QUICK);
     }
 
     /** The same, carrying charges and heats no further than this at once (s). */
     Timeline(Study study, Candidate candidate, Moment moment, double longestStepSeconds)
             throws UntoldStory {
-        this(study, candidate, moment, Stride.upTo(longestStepSeconds));
+        this(study, candidate, moment, StepLimits.upTo(longestStepSeconds));
     }
 
-    private Timeline(Study study, Candidate candidate, Moment moment, Stride stride)
+    private Timeline(Study study, Candidate candidate, Moment moment, StepLimits stride)
             throws UntoldStory {
         this.study = study;
         this.stride = stride;
@@ -99,7 +99,7 @@ public final class Timeline {
                         candidate,
                         intact,
                         Optional.empty(),
-                        new Scene(
+                        new FlightConditions(
                                 study.aircraft(),
                                 phase,
                                 new Moment(phase.name(), Span.HELD, moment.batteries()),
@@ -114,7 +114,7 @@ public final class Timeline {
      * @param hard with tired batteries in the cold, or as stated
      * @throws UntoldStory if a state on the way cannot be computed
      */
-    public static Optional<Start> start(Study study, Candidate candidate, boolean hard)
+    public static Optional<StartAttempt> start(Study study, Candidate candidate, boolean hard)
             throws UntoldStory {
         return start(study, candidate, hard, List.of());
     }
@@ -125,7 +125,7 @@ public final class Timeline {
      * @param hits failure modes that were there before
      * @throws UntoldStory if a state on the way cannot be computed
      */
-    public static Optional<Start> start(
+    public static Optional<StartAttempt> start(
             Study study, Candidate candidate, boolean hard, List<Hit> hits) throws UntoldStory {
         Engine.Starting starting = study.aircraft().engine().starting();
         Optional<LoadNeed> starter = starting.starter().flatMap(study.aircraft()::load);
@@ -148,14 +148,14 @@ public final class Timeline {
                         candidate.withoutProcedures(),
                         candidate.circuit(hits),
                         Optional.empty(),
-                        new Scene(
+                        new FlightConditions(
                                 hard
                                         ? study.aircraft().at(starting.coldCelsius())
                                         : study.aircraft(),
                                 phase.get(),
                                 moment,
                                 Setting.with(Pilot.PLANNED).with(Propeller.STANDS),
-                                Stride.EXACT));
+                                StepLimits.EXACT));
         String conditions =
                 hard
                         ? String.format(
@@ -168,7 +168,7 @@ public final class Timeline {
     }
 
     /** The candidate with nothing wrong. */
-    public Normal normal() {
+    public NormalFlight normal() {
         return normal;
     }
 
@@ -219,12 +219,12 @@ public final class Timeline {
      *
      * @throws UntoldStory if a state on the way cannot be computed
      */
-    public Watched watch(Failure failure, Setting setting) throws UntoldStory {
+    public WatchedStory watch(Failure failure, Setting setting) throws UntoldStory {
         return after(failure, setting).watch(failure, HORIZON_SECONDS);
     }
 
     /** The candidate with nothing wrong, as it comes to every failure. */
-    public Frame before() {
+    public Snapshot before() {
         return healthy.frame();
     }
 
@@ -247,13 +247,13 @@ public final class Timeline {
      * @param seconds how long each step lasts (s)
      * @throws UntoldStory if a state on the way cannot be computed
      */
-    public List<Sight> rehearse(Failure failure, List<Map<String, String>> steps, double seconds)
+    public List<PilotView> rehearse(Failure failure, List<Map<String, String>> steps, double seconds)
             throws UntoldStory {
         Run run = after(failure, Setting.with(Pilot.NEVER).with(Propeller.STANDS));
         return run.rehearse(failure, steps, seconds);
     }
 
-    private Scene scene(Setting setting) {
-        return new Scene(study.aircraft(), phase, moment, setting, stride);
+    private FlightConditions scene(Setting setting) {
+        return new FlightConditions(study.aircraft(), phase, moment, setting, stride);
     }
 }

@@ -22,7 +22,7 @@ class ContributionsTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void aSumHangsOnItsTermsByTheirVariances(long seed) {
-        double[][] points = Spreading.points(COUNT, INPUTS, seed);
+        double[][] points = QuasiRandomPoints.points(COUNT, INPUTS, seed);
         double[] sum = new double[COUNT];
         for (int n = 0; n < COUNT; n++) {
             sum[n] = 2 * points[n][3] - points[n][7] + points[n][140] / 2;
@@ -46,13 +46,13 @@ class ContributionsTest {
             outcome[n] = random.nextDouble();
         }
         assertEquals(
-                List.of(), parts(Spreading.points(COUNT, INPUTS, seed), outcome), "seed " + seed);
+                List.of(), parts(QuasiRandomPoints.points(COUNT, INPUTS, seed), outcome), "seed " + seed);
     }
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
     void anEndlessOutcomeHasARank(long seed) {
-        double[][] points = Spreading.points(COUNT, 20, seed);
+        double[][] points = QuasiRandomPoints.points(COUNT, 20, seed);
         double[] outcome = new double[COUNT];
         for (int n = 0; n < COUNT; n++) {
             outcome[n] = points[n][4] > 0.7 ? Double.POSITIVE_INFINITY : points[n][4];
@@ -67,6 +67,6 @@ class ContributionsTest {
     void whatNeverChangesHangsOnNothing(double always) {
         double[] outcome = new double[COUNT];
         java.util.Arrays.fill(outcome, always);
-        assertEquals(List.of(), parts(Spreading.points(COUNT, 9, 1), outcome));
+        assertEquals(List.of(), parts(QuasiRandomPoints.points(COUNT, 9, 1), outcome));
     }
 }

@@ -16,17 +16,17 @@ import stillturning.bench.Bench;
 import stillturning.parts.element.Demand;
 import stillturning.model.failure.Failure;
 import stillturning.model.EngineLogic;
-import stillturning.assess.ranges.Making.Made;
+import stillturning.assess.ranges.StudyVariant.Made;
 import stillturning.story.UntoldStory;
 
 /** One battery of 20 Ah give or take a fifth, one load of 10 A give or take a tenth. */
 class SamplingTest {
 
-    private static final List<Input> INPUTS =
+    private static final List<RangedInput> INPUTS =
             List.of(
-                    new Input("one.yaml", "capacity", "20 Ah"),
-                    new Input("study.yaml", "draws", "10 A"),
-                    new Input("study.yaml", "title", "does nothing"));
+                    new RangedInput("one.yaml", "capacity", "20 Ah"),
+                    new RangedInput("study.yaml", "draws", "10 A"),
+                    new RangedInput("study.yaml", "title", "does nothing"));
 
     private static Made made(double[] at) {
         Bench bench =

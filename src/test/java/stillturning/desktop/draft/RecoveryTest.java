@@ -57,7 +57,7 @@ class RecoveryTest {
 
         public static void main(String[] arguments) throws Exception {
             ScheduledExecutorService executor = Executors.newSingleThreadScheduledExecutor();
-            Keeping keeping = new Keeping(Path.of(arguments[1]), executor, Clock.systemUTC());
+            JournalPolicy keeping = new JournalPolicy(Path.of(arguments[1]), executor, Clock.systemUTC());
             Draft draft = Draft.open(Path.of(arguments[0]), keeping);
             edit(draft, "18 Ah", "16 Ah");
             draft.make(
@@ -81,7 +81,7 @@ class RecoveryTest {
     }
 
     private Draft open() throws IOException {
-        return Draft.open(folder, new Keeping(kept, executor, clock));
+        return Draft.open(folder, new JournalPolicy(kept, executor, clock));
     }
 
     private List<Path> keptFiles() throws IOException {
@@ -267,7 +267,7 @@ class RecoveryTest {
     void workThatCannotBeKeptIsToldAndEditingGoesOn() throws Exception {
         Path inTheWay = kept.resolve("file");
         Files.writeString(inTheWay, "");
-        try (Draft draft = Draft.open(folder, new Keeping(inTheWay, executor, clock))) {
+        try (Draft draft = Draft.open(folder, new JournalPolicy(inTheWay, executor, clock))) {
             edit(draft, "18 Ah", "16 Ah");
             executor.runAll();
             assertTrue(draft.state().problems().get(0).wrong().contains("cannot be kept"));

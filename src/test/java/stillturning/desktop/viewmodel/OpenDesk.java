@@ -40,7 +40,7 @@ public final class OpenDesk {
     private static Desk open(Path folder, Executor screen, ObjectProperty<Settings> settings)
             throws IOException {
         Draft draft = Draft.open(folder);
-        return new Desk(draft, Desk.reading(draft), new Errands(screen), settings);
+        return new Desk(draft, Desk.reading(draft), new BackgroundWork(screen), settings);
     }
 
     /** Copies a study into a folder and opens it. */

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import stillturning.files.entry.PartEntry.BatteryEntry;
 import stillturning.files.entry.PartEntry.BreakerEntry;
 import stillturning.quantity.Quantity;
-import stillturning.yaml.Called;
+import stillturning.yaml.Key;
 import stillturning.yaml.Given;
 import stillturning.yaml.Origin;
 
@@ -26,7 +26,7 @@ class CatalogueTest {
 
     private static List<String> kinds() {
         return Arrays.stream(PartEntry.class.getPermittedSubclasses())
-                .map(kind -> kind.getAnnotation(Called.class).value())
+                .map(kind -> kind.getAnnotation(Key.class).value())
                 .toList();
     }
 

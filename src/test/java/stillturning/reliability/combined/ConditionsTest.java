@@ -69,8 +69,8 @@ class ConditionsTest {
             })
     void aSetComesToTheSameAsItsFewestChanges(String id) throws UntoldStory {
         Candidate candidate = SANDPIPER.candidate(id).orElseThrow();
-        List<Event> events = Together.events(candidate, List.of());
-        JointTrial trial = Together.trial(SANDPIPER, candidate, events);
+        List<Event> events = CombinedFailures.events(candidate, List.of());
+        SetTrial trial = CombinedFailures.trial(SANDPIPER, candidate, events);
         Timeline exact = new Timeline(SANDPIPER, candidate);
         SplittableRandom random = new SplittableRandom(id.hashCode());
         int lost = 0;
@@ -106,8 +106,8 @@ class ConditionsTest {
     @Test
     void openingsOfOneChainAreOne() throws UntoldStory {
         Candidate candidate = SANDPIPER.candidate("split-batteries").orElseThrow();
-        List<Event> events = Together.events(candidate, List.of());
-        JointTrial trial = Together.trial(SANDPIPER, candidate, events);
+        List<Event> events = CombinedFailures.events(candidate, List.of());
+        SetTrial trial = CombinedFailures.trial(SANDPIPER, candidate, events);
         int breaker = number(events, "radio-breaker: opens for no reason");
         int wire = number(events, "radio-wire: open");
         int back = number(events, "radio-return: open");

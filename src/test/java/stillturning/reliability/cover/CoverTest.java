@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import stillturning.reliability.cover.Choice.Proof;
+import stillturning.reliability.cover.CoverChoice.Proof;
 
 class CoverTest {
     private static final long PLENTY = Cover.CONFLICTS;
@@ -74,7 +74,7 @@ class CoverTest {
 
     @Test
     void fewestTestsThatDetectEveryFault() {
-        Choice found = Cover.of(5, detecting());
+        CoverChoice found = Cover.of(5, detecting());
         assertEquals(List.of(1, 3), found.chosen()); // t2, t4; greedy would need three
         assertEquals(2, found.cost());
         assertEquals(2, found.lowerBound());
@@ -110,7 +110,7 @@ class CoverTest {
 
     @Test
     void whatNothingCoversIsNamed() {
-        Choice found = Cover.of(4, List.of(of(3, 1), of(5, 1, 2)));
+        CoverChoice found = Cover.of(4, List.of(of(3, 1), of(5, 1, 2)));
         assertEquals(List.of(0, 3), found.uncovered());
         assertEquals(List.of(1), found.chosen());
         assertEquals(5, found.cost());
@@ -118,7 +118,7 @@ class CoverTest {
 
     @Test
     void nothingToCoverCostsNothing() {
-        Choice none = new Choice(List.of(), 0, 0, Proof.CHEAPEST_AND_FIRST, List.of());
+        CoverChoice none = new CoverChoice(List.of(), 0, 0, Proof.CHEAPEST_AND_FIRST, List.of());
         assertEquals(none, Cover.of(0, List.of()));
         assertEquals(none, Cover.of(0, List.of(of(1), of(2))));
         assertEquals(List.of(0, 1), Cover.of(2, List.of(of(7))).uncovered());
@@ -140,7 +140,7 @@ class CoverTest {
     @Test
     void largeCostsDoNotOverflow() {
         int most = Integer.MAX_VALUE;
-        Choice found = Cover.of(3, List.of(of(most, 0), of(most, 1), of(most, 2), of(1, 0, 1)));
+        CoverChoice found = Cover.of(3, List.of(of(most, 0), of(most, 1), of(most, 2), of(1, 0, 1)));
         assertEquals(1L + most, found.cost());
         assertEquals(List.of(2, 3), found.chosen());
     }
@@ -153,7 +153,7 @@ class CoverTest {
             int items = random.nextInt(10);
             List<Offer> offers = drawn(random, items, random.nextInt(10), 1 + random.nextInt(3));
             List<List<Integer>> cheapest = tried(offers);
-            Choice found = Cover.of(items, offers);
+            CoverChoice found = Cover.of(items, offers);
             assertEquals(cheapest.get(0), found.chosen(), () -> items + " " + offers);
             assertEquals(Proof.CHEAPEST_AND_FIRST, found.proof());
             assertEquals(found.cost(), found.lowerBound());
@@ -219,14 +219,14 @@ class CoverTest {
                 IntStream.range(0, 40)
                         .mapToObj(set -> new Offer(1, random.ints(6, 0, items).boxed().toList()))
                         .toList();
-        Choice found = Cover.of(items, offers, 0);
+        CoverChoice found = Cover.of(items, offers, 0);
         assertEquals(Proof.NONE, found.proof());
         assertTrue(found.lowerBound() < found.cost());
-        Choice proven = Cover.of(items, offers);
+        CoverChoice proven = Cover.of(items, offers);
         assertTrue(found.lowerBound() <= proven.cost() && proven.cost() <= found.cost());
         assertEquals(Proof.CHEAPEST_AND_FIRST, proven.proof());
         assertEquals(proven, Cover.of(items, offers));
-        for (Choice choice : List.of(found, proven)) {
+        for (CoverChoice choice : List.of(found, proven)) {
             long covered =
                     choice.chosen().stream()
                             .flatMap(set -> offers.get(set).items().stream())

@@ -318,7 +318,7 @@ class CutSearchTest {
     void aSearchGoesOnWhereItWasCalledOff() {
         Trial trial = set -> IntStream.of(set).sum() % 7 == 6 ? Answer.LOST : Answer.LIVES;
         CutSets whole = CutSearch.of(20, 3, trial, Watch.NOBODY);
-        Map<Block, Searched> kept = new ConcurrentHashMap<>();
+        Map<SearchBlock, Searched> kept = new ConcurrentHashMap<>();
         CutSets first = CutSearch.of(20, 3, trial, new Keeping(kept, 25));
         assertFalse(first.complete());
         int before = kept.size();
@@ -337,9 +337,9 @@ class CutSearchTest {
         assertTrue(asked.get() < whole.asked(), "and are not done again");
     }
 
-    private record Keeping(Map<Block, Searched> kept, int most) implements Watch {
+    private record Keeping(Map<SearchBlock, Searched> kept, int most) implements Watch {
         @Override
-        public Optional<Searched> known(Block block) {
+        public Optional<Searched> known(SearchBlock block) {
             return Optional.ofNullable(kept.get(block));
         }
 

@@ -25,9 +25,9 @@ import stillturning.parts.FailureMode;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Check;
 import stillturning.reliability.runup.Latent;
-import stillturning.story.Sight;
+import stillturning.story.PilotView;
 import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.Joint;
+import stillturning.reliability.combined.CombinedResult;
 
 /** Events, sets, rates and a run-up card made up by a test, without any story. */
 final class HandMade {
@@ -137,24 +137,24 @@ final class HandMade {
         return bench.study();
     }
 
-    Joint joint(List<List<Integer>> sets) {
+    CombinedResult joint(List<List<Integer>> sets) {
         return joint(new CutSets(2, sets, List.of(), List.of(), sets.size(), true));
     }
 
-    Joint joint(CutSets sets) {
-        return new Joint(bench.candidate(), events, sets, List.of(), 0);
+    CombinedResult joint(CutSets sets) {
+        return new CombinedResult(bench.candidate(), events, sets, List.of(), 0);
     }
 
-    Likely likely(List<List<Integer>> sets) {
+    LikelihoodResult likely(List<List<Integer>> sets) {
         return likely(joint(sets));
     }
 
-    Likely likely(Joint joint) {
+    LikelihoodResult likely(CombinedResult joint) {
         return Likelihood.of(study(), joint, card(), chances());
     }
 
     private Card card() {
-        Sight sight = new Sight(Set.of(), Set.of(), Sight.Engine.RUNS);
+        PilotView sight = new PilotView(Set.of(), Set.of(), PilotView.Engine.RUNS);
         Check check = new Check(Map.of("a", "off"), Map.of("a", "on"), sight, sight, revealed);
         List<Check> checks = Stream.of(check).filter(c -> !c.reveals().isEmpty()).toList();
         return new Card(latents, "cruise", 30, checks, true, hidden, unconfirmed);

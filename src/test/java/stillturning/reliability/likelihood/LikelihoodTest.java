@@ -27,8 +27,8 @@ class LikelihoodTest {
         return new HandMade().wire("one", perHour(1e-4)).wire("other", perHour(1e-5));
     }
 
-    private static double average(Reckoning reckoning) {
-        return reckoning.point().average().value();
+    private static double average(ChanceEstimate estimated) {
+        return estimated.point().average().value();
     }
 
     private static double within(double perHour, double hours) {
@@ -37,7 +37,7 @@ class LikelihoodTest {
 
     @Test
     void whatTheCardRevealsCanOnlyHaveFailedInTheFlightItself() {
-        Likely likely = pair().revealed(1, 0).likely(PAIR);
+        LikelihoodResult likely = pair().revealed(1, 0).likely(PAIR);
         double checked = within(1e-4, 1) * within(1e-5, 1);
         assertEquals(checked, average(likely.checked()), 1e-9 * checked);
         assertEquals(4.998084e-8, average(likely.unchecked()), 5e-15);
@@ -46,7 +46,7 @@ class LikelihoodTest {
 
     @Test
     void whatTheWholeCardDoesNotConfirmStaysHidden() {
-        Likely likely = pair().unconfirmed(1, 0).likely(PAIR);
+        LikelihoodResult likely = pair().unconfirmed(1, 0).likely(PAIR);
         assertEquals(4.998084e-8, average(likely.checked()), 5e-15);
         assertEquals(List.of(1), likely.inspections().stream().map(Inspection::event).toList());
     }
@@ -99,7 +99,7 @@ class LikelihoodTest {
 
     @Test
     void peopleCountByTheFlightAndStandAmongTheCauses() {
-        Likely likely =
+        LikelihoodResult likely =
                 new HandMade().leftSwitch("a left off", perFlight(1e-3)).idlePilot().likely(PAIR);
         assertEquals(1e-5, average(likely.checked()), 1e-17);
         assertEquals(
@@ -110,7 +110,7 @@ class LikelihoodTest {
 
     @Test
     void allModesOfAPartCountAsOne() {
-        Likely likely =
+        LikelihoodResult likely =
                 new HandMade()
                         .wire("one", perFlight(1e-3))
                         .mode("one", "chafes", perFlight(2e-3))
@@ -124,7 +124,7 @@ class LikelihoodTest {
 
     @Test
     void theEnginesOwnFailuresAreLeftOutButNotWhatTheyDoWithOthers() {
-        Likely likely =
+        LikelihoodResult likely =
                 new HandMade()
                         .engineLoad(perFlight(1e-3))
                         .wire("one", perFlight(1e-4))
@@ -177,7 +177,7 @@ class LikelihoodTest {
 
     @Test
     void aWeakerUnitKeepsTheSameShareOfItsOwn() {
-        Likely likely =
+        LikelihoodResult likely =
                 new HandMade()
                         .wire("weak", perFlight(1e-3))
                         .wire("strong", perFlight(4e-3))
@@ -264,7 +264,7 @@ class LikelihoodTest {
 
     @Test
     void nothingToGoWrongNeverComesAndSaysHowFarWasSearched() {
-        Likely likely = new HandMade().likely(List.of());
+        LikelihoodResult likely = new HandMade().likely(List.of());
         assertEquals(0, average(likely.checked()));
         assertEquals(0, likely.unchecked().ranges().last().high95());
         assertEquals(List.of(), likely.worst());
@@ -304,7 +304,7 @@ class LikelihoodTest {
     void oneThreadFindsTheSame() throws InterruptedException, ExecutionException {
         HandMade made = two("table", "own").hidden(1, 0).idlePilot();
         List<List<Integer>> sets = List.of(List.of(0, 1), List.of(1, 2));
-        Likely many = made.likely(sets);
+        LikelihoodResult many = made.likely(sets);
         ForkJoinPool alone = new ForkJoinPool(1);
         try {
             assertEquals(many, alone.submit(() -> made.likely(sets)).get());

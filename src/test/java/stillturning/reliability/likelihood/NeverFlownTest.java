@@ -15,7 +15,7 @@ import stillturning.model.Candidate.Hit;
 import stillturning.model.EngineLogic;
 import stillturning.parts.FailureMode;
 import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.Joint;
+import stillturning.reliability.combined.CombinedResult;
 
 /**
  * A battery feeds the engine's computer over a master switch; a charger has a switch of its own.
@@ -62,7 +62,7 @@ class NeverFlownTest {
 
     private static boolean neverFlown(Integer... set) {
         CutSets none = new CutSets(2, List.of(), List.of(), List.of(), 0, true);
-        Joint joint = new Joint(BENCH.candidate(), EVENTS, none, List.of(), 0);
+        CombinedResult joint = new CombinedResult(BENCH.candidate(), EVENTS, none, List.of(), 0);
         return new NeverFlown(BENCH.study(), joint).test(List.of(set));
     }
 

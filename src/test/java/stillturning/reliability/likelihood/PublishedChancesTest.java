@@ -41,7 +41,7 @@ class PublishedChancesTest {
      */
     @Test
     void pressureTankHasItsTopAndItsSetsTheirShares() {
-        Likely likely = tank(5e-6, 3e-5, 1e-4).likely(TANK);
+        LikelihoodResult likely = tank(5e-6, 3e-5, 1e-4).likely(TANK);
         Estimate top = likely.checked().point().average();
         assertEquals(Basis.EXACT, top.basis());
         assertEquals(3.501600e-5, top.rareEventSum(), 5e-15);
@@ -63,7 +63,7 @@ class PublishedChancesTest {
     /** The same a thousand times as likely (ours), so that the measures differ: computed. */
     @Test
     void partsOfThePressureTankStandInTheOrderOfTheirImportance() {
-        Likely likely = tank(.005, .03, .1).likely(TANK);
+        LikelihoodResult likely = tank(.005, .03, .1).likely(TANK);
         assertEquals(
                 List.of("k2", "s", "r", "t", "s1", "k1"),
                 likely.parts().stream().map(Share::name).toList());
@@ -80,7 +80,7 @@ class PublishedChancesTest {
      */
     @Test
     void aCommonCauseBringsNearlyAllOfWhatARedundantPairCosts() {
-        Likely likely =
+        LikelihoodResult likely =
                 new HandMade()
                         .wire("one", perFlight(.001))
                         .wire("other", perFlight(.001))
@@ -102,7 +102,7 @@ class PublishedChancesTest {
      */
     @Test
     void anActiveFailureOnTopOfALatentOneHasTheMeanAndTheLastFlightOfTheForm() {
-        Likely likely = activeOnLatent(1e-4, 1e-5).hidden(1, 0).likely(List.of(List.of(0, 1)));
+        LikelihoodResult likely = activeOnLatent(1e-4, 1e-5).hidden(1, 0).likely(List.of(List.of(0, 1)));
         assertEquals(4.998084e-8, likely.checked().point().averagePerHour().value(), 5e-15);
         // 1e-7 by the form, which has no exponential
         assertEquals(1e-7, likely.checked().point().lastPerHour().value(), 1e-10);
@@ -127,7 +127,7 @@ class PublishedChancesTest {
     /** Two latent ones of one inspection, rate times interval .01: computed. */
     @Test
     void twoLatentFailuresGrowOldTogether() {
-        Likely likely =
+        LikelihoodResult likely =
                 activeOnLatent(1e-4, 1e-4).hidden(0, 1).hidden(1, 0).likely(List.of(List.of(0, 1)));
         assertEquals(3.30845e-5, likely.unchecked().point().average().value(), 5e-11);
     }

@@ -20,8 +20,8 @@ import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.RunUp;
 import stillturning.story.UntoldStory;
 import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.Joint;
-import stillturning.reliability.combined.Together;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.CombinedFailures;
 
 /** One candidate of the demonstration study from its files to its chances. */
 class SandpiperLikelihoodTest {
@@ -34,11 +34,11 @@ class SandpiperLikelihoodTest {
     @Test
     void oneBatteryOnOneBusHasSetsOfOneAmongItsLikeliest() throws UntoldStory {
         List<Event> events =
-                Together.events(
+                CombinedFailures.events(
                         CANDIDATE, CommonCauses.of(STUDY.aircraft(), CANDIDATE, READ.chances()));
-        Joint joint = Together.of(STUDY, CANDIDATE, events, 2, Watch.NOBODY);
+        CombinedResult joint = CombinedFailures.of(STUDY, CANDIDATE, events, 2, Watch.NOBODY);
         Card card = RunUp.of(STUDY, joint);
-        Likely likely = Likelihood.of(STUDY, joint, card, READ.chances());
+        LikelihoodResult likely = Likelihood.of(STUDY, joint, card, READ.chances());
 
         Set<List<Integer>> left = new HashSet<>(joint.sets().minimal());
         likely.sets().forEach(left::remove);
@@ -58,9 +58,9 @@ class SandpiperLikelihoodTest {
 
         double checked = likely.checked().point().average().value();
         assertTrue(checked <= likely.unchecked().point().average().value());
-        for (Reckoning reckoning : List.of(likely.checked(), likely.unchecked())) {
-            ChanceRange range = reckoning.ranges().average();
-            double mean = reckoning.point().average().value();
+        for (ChanceEstimate estimated : List.of(likely.checked(), likely.unchecked())) {
+            ChanceRange range = estimated.ranges().average();
+            double mean = estimated.point().average().value();
             assertTrue(0 < range.low5() && range.low5() < range.high95(), range.toString());
             // a mean of lognormal factors lies in the upper half of their range
             assertTrue(range.median() < mean && mean < range.high95(), range + " and " + mean);

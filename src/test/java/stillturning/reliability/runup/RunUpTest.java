@@ -21,11 +21,11 @@ import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.story.Sight;
+import stillturning.story.PilotView;
 import stillturning.story.UntoldStory;
 import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.Joint;
-import stillturning.reliability.combined.Together;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.CombinedFailures;
 
 /** An engine bus with two feeds, each behind a switch and a diode: worked out by hand. */
 class RunUpTest {
@@ -80,7 +80,7 @@ class RunUpTest {
             procedures: {look: {when: [low-voltage], after: 60 s, sheds: []}}
             """;
 
-    private static Joint joint;
+    private static CombinedResult joint;
     private static Card card;
 
     @BeforeAll
@@ -92,8 +92,8 @@ class RunUpTest {
                 read.study().orElseThrow(() -> new AssertionError(read.problems().toString()));
         Candidate candidate = study.candidates().get(0);
         joint =
-                Together.of(
-                        study, candidate, Together.events(candidate, List.of()), 2, Watch.NOBODY);
+                CombinedFailures.of(
+                        study, candidate, CombinedFailures.events(candidate, List.of()), 2, Watch.NOBODY);
         card = RunUp.of(study, joint);
     }
 
@@ -164,7 +164,7 @@ class RunUpTest {
         assertTrue(card.proven());
         assertEquals(List.of(), card.unconfirmed());
         for (Check check : card.checks().subList(0, 2)) {
-            assertEquals(Sight.Engine.RUNS, check.expected().engine());
+            assertEquals(PilotView.Engine.RUNS, check.expected().engine());
             String other = check.moves().containsKey("main") ? "standby" : "main";
             assertTrue(
                     check.reveals().stream()
@@ -190,7 +190,7 @@ class RunUpTest {
                         .filter(r -> name(r.event()).equals("standby-diode: open"))
                         .findFirst()
                         .orElseThrow();
-        assertEquals(new Difference(1, Difference.What.ENGINE_STOPS, ""), revealed.seen().get(0));
+        assertEquals(new SeenDifference(1, SeenDifference.What.ENGINE_STOPS, ""), revealed.seen().get(0));
     }
 
     @Test

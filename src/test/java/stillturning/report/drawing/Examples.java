@@ -170,7 +170,7 @@ final class Examples {
                         "16 channels",
                         ports,
                         Optional.empty(),
-                        Look.PLAIN));
+                        MarkState.PLAIN));
         e.symbols.add(new Symbol("main", Glyph.BUS, "Power stud", "", List.of(IN, OUT)));
         e.wire("battery", "master", "AWG 4 · 0.6 m");
         e.wire("master", "main", "");
@@ -213,7 +213,7 @@ final class Examples {
         Diagram plain = twoBatteries();
         List<Symbol> symbols = new ArrayList<>();
         List<Line> lines = new ArrayList<>();
-        Look[] looks = Look.values();
+        MarkState[] looks = MarkState.values();
         plain.symbols().forEach(s -> symbols.add(s.looking(looks[symbols.size() % looks.length])));
         plain.lines().forEach(l -> lines.add(l.looking(looks[lines.size() % looks.length])));
         return new Diagram("failed", plain.title(), symbols, lines);

@@ -43,16 +43,16 @@ class LayeredLayoutTest {
                 Math.max(0, box.height() - 2 * HAIR));
     }
 
-    private static List<Box> texts(Placed placed) {
+    private static List<Box> texts(PlacedDiagram placed) {
         List<Box> texts = new ArrayList<>();
-        for (Placed.PlacedSymbol symbol : placed.symbols()) {
-            At corner = symbol.corner();
+        for (PlacedDiagram.PlacedSymbol symbol : placed.symbols()) {
+            Point corner = symbol.corner();
             symbol.sized()
                     .shape()
                     .captions()
                     .forEach(c -> texts.add(c.box().movedBy(corner.x(), corner.y())));
-            for (Stub stub : symbol.sized().stubs()) {
-                At port = symbol.sized().portOnShape(stub).movedBy(corner.x(), corner.y());
+            for (GroundStub stub : symbol.sized().stubs()) {
+                Point port = symbol.sized().portOnShape(stub).movedBy(corner.x(), corner.y());
                 if (!stub.words().isEmpty()) {
                     texts.add(stub.caption(port).box());
                 }
@@ -62,11 +62,11 @@ class LayeredLayoutTest {
         return texts.stream().map(LayeredLayoutTest::shrunk).toList();
     }
 
-    private static List<Box> segments(Placed.Route route) {
+    private static List<Box> segments(PlacedDiagram.Route route) {
         List<Box> segments = new ArrayList<>();
         for (int i = 1; i < route.points().size(); i++) {
-            At a = route.points().get(i - 1);
-            At b = route.points().get(i);
+            Point a = route.points().get(i - 1);
+            Point b = route.points().get(i);
             segments.add(
                     new Box(
                             Math.min(a.x(), b.x()) - 0.01,
@@ -91,11 +91,11 @@ class LayeredLayoutTest {
     @ParameterizedTest(name = "{index}")
     @MethodSource("all")
     void noTwoSymbolsOverlap(Diagram diagram) {
-        List<Placed.PlacedSymbol> symbols = LayeredLayout.of(diagram).symbols();
+        List<PlacedDiagram.PlacedSymbol> symbols = LayeredLayout.of(diagram).symbols();
         for (int i = 0; i < symbols.size(); i++) {
             for (int k = i + 1; k < symbols.size(); k++) {
-                Placed.PlacedSymbol one = symbols.get(i);
-                Placed.PlacedSymbol other = symbols.get(k);
+                PlacedDiagram.PlacedSymbol one = symbols.get(i);
+                PlacedDiagram.PlacedSymbol other = symbols.get(k);
                 assertFalse(
                         shrunk(one.box()).overlaps(shrunk(other.box())),
                         () -> one.sized().symbol().id() + " " + other.sized().symbol().id());
@@ -106,11 +106,11 @@ class LayeredLayoutTest {
     @ParameterizedTest(name = "{index}")
     @MethodSource("all")
     void noLineCrossesASymbolOrAText(Diagram diagram) {
-        Placed placed = LayeredLayout.of(diagram);
+        PlacedDiagram placed = LayeredLayout.of(diagram);
         List<Box> texts = texts(placed);
-        for (Placed.Route route : placed.routes()) {
+        for (PlacedDiagram.Route route : placed.routes()) {
             for (Box segment : segments(route)) {
-                for (Placed.PlacedSymbol symbol : placed.symbols()) {
+                for (PlacedDiagram.PlacedSymbol symbol : placed.symbols()) {
                     assertFalse(
                             shrunk(symbol.box()).overlaps(segment),
                             () -> route.line() + " crosses " + symbol.sized().symbol().id());
@@ -125,8 +125,8 @@ class LayeredLayoutTest {
     @ParameterizedTest(name = "{index}")
     @MethodSource("all")
     void linesRunAtRightAnglesFromPortToPort(Diagram diagram) {
-        Placed placed = LayeredLayout.of(diagram);
-        for (Placed.Route route : placed.routes()) {
+        PlacedDiagram placed = LayeredLayout.of(diagram);
+        for (PlacedDiagram.Route route : placed.routes()) {
             for (Box segment : segments(route)) {
                 assertTrue(
                         segment.width() < 0.05 || segment.height() < 0.05, () -> "" + route.line());
@@ -137,7 +137,7 @@ class LayeredLayoutTest {
         }
     }
 
-    private static void assertOnEdge(Placed placed, String id, At end) {
+    private static void assertOnEdge(PlacedDiagram placed, String id, Point end) {
         Box box =
                 placed.symbols().stream()
                         .filter(symbol -> symbol.sized().symbol().id().equals(id))
@@ -152,12 +152,12 @@ class LayeredLayoutTest {
     @ParameterizedTest(name = "{index}")
     @MethodSource("all")
     void everythingLiesWithinThePage(Diagram diagram) {
-        Placed placed = LayeredLayout.of(diagram);
+        PlacedDiagram placed = LayeredLayout.of(diagram);
         Box page = new Box(-0.01, -0.01, placed.width() + 0.02, placed.height() + 0.02);
         Stream<Box> things =
                 Stream.concat(
                         texts(placed).stream(),
-                        placed.symbols().stream().map(Placed.PlacedSymbol::box));
+                        placed.symbols().stream().map(PlacedDiagram.PlacedSymbol::box));
         things.forEach(
                 box ->
                         assertTrue(
@@ -171,26 +171,26 @@ class LayeredLayoutTest {
     @ParameterizedTest(name = "{index}")
     @MethodSource("all")
     void looksMoveNothing(Diagram diagram) {
-        Placed before = LayeredLayout.of(diagram);
+        PlacedDiagram before = LayeredLayout.of(diagram);
         Diagram failed =
                 new Diagram(
                         diagram.id(),
                         diagram.title(),
-                        diagram.symbols().stream().map(s -> s.looking(Look.FAILED)).toList(),
-                        diagram.lines().stream().map(l -> l.looking(Look.DARK)).toList());
-        Placed after = LayeredLayout.of(failed);
+                        diagram.symbols().stream().map(s -> s.looking(MarkState.FAILED)).toList(),
+                        diagram.lines().stream().map(l -> l.looking(MarkState.DARK)).toList());
+        PlacedDiagram after = LayeredLayout.of(failed);
         assertEquals(
-                before.symbols().stream().map(Placed.PlacedSymbol::box).toList(),
-                after.symbols().stream().map(Placed.PlacedSymbol::box).toList());
+                before.symbols().stream().map(PlacedDiagram.PlacedSymbol::box).toList(),
+                after.symbols().stream().map(PlacedDiagram.PlacedSymbol::box).toList());
         assertEquals(
-                before.routes().stream().map(Placed.Route::points).toList(),
-                after.routes().stream().map(Placed.Route::points).toList());
+                before.routes().stream().map(PlacedDiagram.Route::points).toList(),
+                after.routes().stream().map(PlacedDiagram.Route::points).toList());
     }
 
     @ParameterizedTest(name = "{index}")
     @MethodSource("realistic")
     void aWholeArchitectureFitsAPage(Diagram diagram) {
-        Placed placed = LayeredLayout.of(diagram);
+        PlacedDiagram placed = LayeredLayout.of(diagram);
         assertTrue(placed.width() <= 1200, () -> "width " + placed.width());
         assertTrue(placed.height() <= 900, () -> "height " + placed.height());
     }
@@ -208,7 +208,7 @@ class LayeredLayoutTest {
 
     @Test
     void loadsOfOneBusLieInOneColumn() {
-        Placed placed = LayeredLayout.of(Examples.oneBattery());
+        PlacedDiagram placed = LayeredLayout.of(Examples.oneBattery());
         long columns =
                 placed.symbols().stream()
                         .filter(symbol -> symbol.sized().symbol().glyph() == Glyph.LOAD)
@@ -237,7 +237,7 @@ class LayeredLayoutTest {
 
     @Test
     void aGroundWithOneLineIsAStubAndOneWithSeveralABar() {
-        Placed placed = LayeredLayout.of(Examples.oneBattery());
+        PlacedDiagram placed = LayeredLayout.of(Examples.oneBattery());
         assertTrue(
                 placed.symbols().stream()
                         .noneMatch(s -> s.sized().symbol().id().equals("battery-g")));
@@ -265,7 +265,7 @@ class LayeredLayoutTest {
         // time of this thread alone, so that a busy machine does not fail the test
         ThreadMXBean clock = ManagementFactory.getThreadMXBean();
         long start = clock.getCurrentThreadCpuTime();
-        Placed placed = LayeredLayout.of(large);
+        PlacedDiagram placed = LayeredLayout.of(large);
         double seconds = (clock.getCurrentThreadCpuTime() - start) / 1e9;
         assertTrue(placed.symbols().size() > 200);
         assertTrue(seconds < 5, () -> seconds + " s");

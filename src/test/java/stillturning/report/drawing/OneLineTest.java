@@ -71,15 +71,15 @@ class OneLineTest {
     }
 
     @ParameterizedTest
-    @EnumSource(Look.class)
-    void everyLookButThePlainOnesIsToldByPatternAndBadge(Look look) {
+    @EnumSource(MarkState.class)
+    void everyLookButThePlainOnesIsToldByPatternAndBadge(MarkState look) {
         assertEquals(!look.hasBadge(), look.dashes().isEmpty());
         assertEquals(
                 !look.hasBadge(),
-                new GlyphStrokes(new At(0, 0), look.colour()).badge(look).isEmpty());
+                new GlyphStrokes(new Point(0, 0), look.colour()).badge(look).isEmpty());
         long alike =
-                List.of(Look.values()).stream()
-                        .filter(Look::hasBadge)
+                List.of(MarkState.values()).stream()
+                        .filter(MarkState::hasBadge)
                         .filter(other -> other.dashes().equals(look.dashes()))
                         .count();
         assertEquals(look.hasBadge() ? 1 : 0, alike);

@@ -37,21 +37,21 @@ class PaperTest {
     @ParameterizedTest
     @EnumSource(Paper.class)
     void whatIsWrittenCanBeReadOnEitherPaper(Paper paper) {
-        for (Ink ink : EnumSet.range(Ink.MUTED, Ink.VIOLET)) {
+        for (Colours ink : EnumSet.range(Colours.MUTED, Colours.VIOLET)) {
             assertTrue(contrast(paper.colour(ink.light), paper.ground()) >= 4.5, ink + " " + paper);
         }
-        String text = paper.colour(Ink.STROKE.light);
+        String text = paper.colour(Colours.STROKE.light);
         assertTrue(contrast(text, paper.ground()) >= 7, text);
-        assertTrue(contrast(text, paper.colour(Ink.LIGHT_FILL.light)) >= 7, text);
-        assertTrue(contrast(paper.ground(), paper.colour(Ink.SOLID_FILL.light)) >= 7);
+        assertTrue(contrast(text, paper.colour(Colours.LIGHT_FILL.light)) >= 7, text);
+        assertTrue(contrast(paper.ground(), paper.colour(Colours.SOLID_FILL.light)) >= 7);
     }
 
     @Test
     void lightPaperChangesNothing() {
-        for (Ink ink : Ink.values()) {
+        for (Colours ink : Colours.values()) {
             assertEquals(ink.light, Paper.LIGHT.colour(ink.light));
         }
-        assertEquals(Pen.NO_FILL, Paper.DARK.colour(Pen.NO_FILL));
+        assertEquals(Stroke.NO_FILL, Paper.DARK.colour(Stroke.NO_FILL));
     }
 
     @Test

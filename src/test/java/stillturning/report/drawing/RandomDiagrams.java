@@ -19,7 +19,7 @@ final class RandomDiagrams {
         "µΩ → ✓"
     };
 
-    private static final List<Look> LOOKS = List.of(Look.values());
+    private static final List<MarkState> LOOKS = List.of(MarkState.values());
 
     private final SplittableRandom random;
     private final List<Symbol> symbols = new ArrayList<>();
@@ -63,7 +63,7 @@ final class RandomDiagrams {
                 groups && random.nextInt(3) == 0
                         ? Optional.of("group " + random.nextInt(3))
                         : Optional.empty();
-        Look look = LOOKS.get(random.nextInt(LOOKS.size()));
+        MarkState look = LOOKS.get(random.nextInt(LOOKS.size()));
         return new Symbol(id, glyph, name(), name(), ports, group, look);
     }
 
@@ -73,7 +73,7 @@ final class RandomDiagrams {
         List<Port> ends = b.ports().stream().filter(port -> !port.name().equals("out")).toList();
         Port end = ends.get(random.nextInt(ends.size()));
         String label = random.nextBoolean() ? "" : name();
-        Look look = LOOKS.get(random.nextInt(LOOKS.size()));
+        MarkState look = LOOKS.get(random.nextInt(LOOKS.size()));
         lines.add(new Line(a.id(), "out", b.id(), end.name(), label, look));
     }
 }

@@ -17,10 +17,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 class SheetTest {
 
     private static Diagram dark(Diagram diagram) {
-        Map<String, Look> symbols = new HashMap<>();
-        diagram.symbols().forEach(s -> symbols.put(s.id(), Look.DARK));
-        Map<Integer, Look> lines = new HashMap<>();
-        IntStream.range(0, diagram.lines().size()).forEach(i -> lines.put(i, Look.ON_BACKUP));
+        Map<String, MarkState> symbols = new HashMap<>();
+        diagram.symbols().forEach(s -> symbols.put(s.id(), MarkState.DARK));
+        Map<Integer, MarkState> lines = new HashMap<>();
+        IntStream.range(0, diagram.lines().size()).forEach(i -> lines.put(i, MarkState.ON_BACKUP));
         Map<String, Glyph> glyphs = new HashMap<>();
         diagram.symbols().stream()
                 .filter(s -> s.glyph() == Glyph.BREAKER_CLOSED)
@@ -43,12 +43,12 @@ class SheetTest {
         assertEquals(diagram.symbols().size(), sheet.spots().size());
         assertEquals(diagram.lines().size(), sheet.courses().size());
         for (Symbol symbol : diagram.symbols()) {
-            Spot spot = spot(sheet, symbol.id());
-            assertTrue(paper.holds(new At(spot.box().x(), spot.box().y())), symbol.id());
-            assertTrue(paper.holds(new At(spot.box().right(), spot.box().bottom())), symbol.id());
+            SymbolPosition spot = spot(sheet, symbol.id());
+            assertTrue(paper.holds(new Point(spot.box().x(), spot.box().y())), symbol.id());
+            assertTrue(paper.holds(new Point(spot.box().right(), spot.box().bottom())), symbol.id());
             assertEquals(
                     symbol.ports().stream().map(Port::name).toList(),
-                    spot.ports().stream().map(Spot.Landing::port).toList());
+                    spot.ports().stream().map(SymbolPosition.Landing::port).toList());
         }
         sheet.courses().forEach(c -> c.points().forEach(p -> assertTrue(paper.holds(p))));
     }
@@ -57,25 +57,25 @@ class SheetTest {
     @MethodSource("stillturning.report.drawing.LayeredLayoutTest#all")
     void linesEndAtTheirPorts(Diagram diagram) {
         Sheet sheet = OneLine.laidOut(diagram);
-        for (Course course : sheet.courses()) {
+        for (Route course : sheet.courses()) {
             Line line = course.line();
             assertEnds(sheet, line.fromSymbol(), line.fromPort(), course.points().get(0));
-            At end = course.points().get(course.points().size() - 1);
+            Point end = course.points().get(course.points().size() - 1);
             assertEnds(sheet, line.toSymbol(), line.toPort(), end);
         }
     }
 
-    private static Spot spot(Sheet sheet, String id) {
-        Spot spot = sheet.spots().get(id);
+    private static SymbolPosition spot(Sheet sheet, String id) {
+        SymbolPosition spot = sheet.spots().get(id);
         if (spot == null) {
             throw new AssertionError("no spot for " + id);
         }
         return spot;
     }
 
-    private static void assertEnds(Sheet sheet, String symbol, String port, At end) {
-        Spot spot = spot(sheet, symbol);
-        Spot.Landing landing =
+    private static void assertEnds(Sheet sheet, String symbol, String port, Point end) {
+        SymbolPosition spot = spot(sheet, symbol);
+        SymbolPosition.Landing landing =
                 spot.ports().stream().filter(p -> p.port().equals(port)).findFirst().orElseThrow();
         Glyph glyph =
                 sheet.diagram().symbols().stream()
@@ -111,7 +111,7 @@ class SheetTest {
                         "",
                         List.of(battery, relay),
                         List.of(new Line("g", "+", "k", "b", "")));
-        Set<At> places = new HashSet<>();
+        Set<Point> places = new HashSet<>();
         spot(OneLine.laidOut(diagram), "k").ports().forEach(p -> places.add(p.at()));
         assertEquals(6, places.size());
     }
@@ -119,15 +119,15 @@ class SheetTest {
     @Test
     void aPlaceTellsThePortAndTheLineThere() {
         Sheet sheet = OneLine.laidOut(Examples.twoBatteries());
-        Course course = sheet.courses().get(0);
-        At start = course.points().get(0);
+        Route course = sheet.courses().get(0);
+        Point start = course.points().get(0);
         assertEquals(0, course.distanceFrom(start));
         boolean upright = start.x() == course.points().get(1).x();
-        At aside = upright ? start.movedBy(5, 0) : start.movedBy(0, 5);
+        Point aside = upright ? start.movedBy(5, 0) : start.movedBy(0, 5);
         assertEquals(5, course.distanceFrom(aside), 1e-9);
-        Spot from = spot(sheet, course.line().fromSymbol());
+        SymbolPosition from = spot(sheet, course.line().fromSymbol());
         assertEquals(
-                course.line().fromPort(), from.portAt(start).map(Spot.Landing::port).orElseThrow());
+                course.line().fromPort(), from.portAt(start).map(SymbolPosition.Landing::port).orElseThrow());
     }
 
     @Test

@@ -30,7 +30,7 @@ class TextWidthsTest {
     @Test
     void fittedTextIsNoWiderThanItsRoom() {
         for (String text : List.of("Fuel pump 2", "主母線主母線主母線", "aaaaaaaaaaaaaaaaaaaa", "😀😀😀")) {
-            String fitted = Wording.fitted(text, 10, false, 40);
+            String fitted = TextFitting.fitted(text, 10, false, 40);
             assertTrue(TextWidths.of(fitted, 10, false) <= 40, fitted);
             assertTrue(fitted.endsWith("…") || fitted.equals(text));
         }
@@ -40,10 +40,10 @@ class TextWidthsTest {
     void wrappingBreaksBetweenWordsAndCutsOnlyTheLastLine() {
         assertEquals(
                 List.of("Engine", "computer"),
-                Wording.wrapped("Engine computer", 10, false, 60, 2));
+                TextFitting.wrapped("Engine computer", 10, false, 60, 2));
         assertEquals(
                 List.of("Engine", "comput…"),
-                Wording.wrapped("Engine computer number one", 10, false, 50, 2));
-        assertEquals(List.of(), Wording.wrapped("  ", 10, false, 50, 2));
+                TextFitting.wrapped("Engine computer number one", 10, false, 50, 2));
+        assertEquals(List.of(), TextFitting.wrapped("  ", 10, false, 50, 2));
     }
 }

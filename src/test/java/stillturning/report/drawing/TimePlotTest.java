@@ -55,12 +55,12 @@ class TimePlotTest {
         assertTrue(sheet.panels().stream().anyMatch(panel -> panel.shows(3600)));
         for (PlotSheet.Panel panel : sheet.panels()) {
             double middle = (panel.fromSeconds() + panel.toSeconds()) / 2;
-            At at = new At(panel.x(middle), panel.box().y() + 1);
+            Point at = new Point(panel.x(middle), panel.box().y() + 1);
             assertEquals(middle, sheet.secondsAt(at).orElseThrow(), 1e-9);
             assertEquals(panel.fromSeconds(), panel.secondsAt(0));
             assertTrue(panel.box().right() <= sheet.picture().width());
         }
-        assertTrue(sheet.secondsAt(new At(1, 1)).isEmpty());
+        assertTrue(sheet.secondsAt(new Point(1, 1)).isEmpty());
     }
 
     @Test
@@ -98,7 +98,7 @@ class TimePlotTest {
     // computed here
     @Test
     void millisecondsAndAnHourGetPanelsOfTheirOwn() {
-        List<Window> windows = Windows.of(ExamplePlots.shortThenDischarge());
+        List<TimeWindow> windows = TimeWindows.of(ExamplePlots.shortThenDischarge());
         assertEquals(3, windows.size());
         assertEquals(0.1, windows.get(0).to(), 1e-9);
         assertEquals(7, windows.get(1).to(), 1e-9);
@@ -107,9 +107,9 @@ class TimePlotTest {
 
     @Test
     void whatHappensAtTheEndWithinASecondIsEnlargedToo() {
-        List<Window> windows = Windows.of(eventsAt(2400, 0, 20, 2046, 2046.005, 2046.03, 2047));
+        List<TimeWindow> windows = TimeWindows.of(eventsAt(2400, 0, 20, 2046, 2046.005, 2046.03, 2047));
         assertTrue(windows.stream().anyMatch(w -> w.origin() == 0 && w.to() < 100), "" + windows);
-        Window end = windows.get(1);
+        TimeWindow end = windows.get(1);
         assertTrue(end.holds(2046) && end.holds(2046.03) && end.to() - end.from() < 1.5, "" + end);
         assertEquals("34 min 6 s", TimeUnit.clock(2046));
         assertEquals("34 min 272 ms", TimeUnit.clock(2040.272));
@@ -124,16 +124,16 @@ class TimePlotTest {
         for (int i = 1; i < times.length; i++) {
             times[i] = Math.exp(random.nextDouble(-6, 8));
         }
-        List<Window> windows = Windows.of(eventsAt(3600, times));
+        List<TimeWindow> windows = TimeWindows.of(eventsAt(3600, times));
         assertTrue(windows.size() <= 4, "" + windows);
-        Window whole = windows.get(windows.size() - 1);
-        assertEquals(new Window(0, 3600), whole);
+        TimeWindow whole = windows.get(windows.size() - 1);
+        assertEquals(new TimeWindow(0, 3600), whole);
         windows.forEach(w -> assertTrue(whole.holds(w) && w.from() < w.to(), "" + w));
     }
 
     @Test
     void eventsWithinOneStretchShareOnePanel() {
-        assertEquals(1, Windows.of(ExamplePlots.overVoltage()).size());
+        assertEquals(1, TimeWindows.of(ExamplePlots.overVoltage()).size());
     }
 
     @Test
@@ -153,7 +153,7 @@ class TimePlotTest {
             events.add(new EventMark(i, seed * i * 0.01 + (random.nextInt(5) == 0 ? 0.5 : 0)));
         }
         Box panel = new Box(100, 50, 250, 200);
-        List<Mark> marks = new EventStrip(events, new Window(0, 10), panel).marks(300);
+        List<Mark> marks = new EventStrip(events, new TimeWindow(0, 10), panel).marks(300);
         double last = Double.NEGATIVE_INFINITY;
         int pills = 0;
         for (Mark mark : marks) {
@@ -287,17 +287,17 @@ class TimePlotTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void droppedPointsLieWithinTheToleranceOfWhatIsKept(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        List<At> points = new ArrayList<>();
+        List<Point> points = new ArrayList<>();
         double y = 0;
         for (int i = 0; i < 400; i++) {
             y += random.nextDouble(-1, 1);
-            points.add(new At(i * random.nextDouble(0.9, 1), y));
+            points.add(new Point(i * random.nextDouble(0.9, 1), y));
         }
-        List<At> kept = Polyline.simplified(points, 0.5);
+        List<Point> kept = Polyline.simplified(points, 0.5);
         assertTrue(kept.size() < points.size());
         assertEquals(points.get(0), kept.get(0));
         assertEquals(points.get(399), kept.get(kept.size() - 1));
-        for (At point : points) {
+        for (Point point : points) {
             double nearest = Double.POSITIVE_INFINITY;
             for (int i = 1; i < kept.size(); i++) {
                 nearest = Math.min(nearest, distance(point, kept.get(i - 1), kept.get(i)));
@@ -306,11 +306,11 @@ class TimePlotTest {
         }
     }
 
-    private static double distance(At p, At a, At b) {
+    private static double distance(Point p, Point a, Point b) {
         double square = Math.pow(b.x() - a.x(), 2) + Math.pow(b.y() - a.y(), 2);
         double dot = (p.x() - a.x()) * (b.x() - a.x()) + (p.y() - a.y()) * (b.y() - a.y());
         double share = square == 0 ? 0 : Math.min(1, Math.max(0, dot / square));
-        At foot = new At(a.x() + share * (b.x() - a.x()), a.y() + share * (b.y() - a.y()));
+        Point foot = new Point(a.x() + share * (b.x() - a.x()), a.y() + share * (b.y() - a.y()));
         return Math.hypot(p.x() - foot.x(), p.y() - foot.y());
     }
 

@@ -15,7 +15,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import stillturning.report.drawing.OneLine;
 import stillturning.report.drawing.Sheet;
-import stillturning.report.drawing.Spot;
+import stillturning.report.drawing.SymbolPosition;
 import stillturning.report.drawing.Symbol;
 import stillturning.files.PartCatalogue;
 import stillturning.files.Reading;
@@ -43,7 +43,7 @@ class AtWorkTest {
 
     private static Set<String> shown(DrawnCandidate drawn) {
         Set<String> shown = new HashSet<>();
-        drawn.footings().values().forEach(f -> f.part().ifPresent(shown::add));
+        drawn.meanings().values().forEach(f -> f.part().ifPresent(shown::add));
         drawn.strands().forEach(s -> s.wire().ifPresent(shown::add));
         return shown;
     }
@@ -85,10 +85,10 @@ class AtWorkTest {
         assertEquals(new Terminal("b", "plus"), drawn.terminalAt("b", "plus").orElseThrow());
         assertEquals(new Terminal("s", "out"), drawn.terminalAt("s", "out").orElseThrow());
         for (Symbol symbol : drawn.diagram().symbols()) {
-            Spot spot = requireNonNull(sheet.spots().get(symbol.id()));
+            SymbolPosition spot = requireNonNull(sheet.spots().get(symbol.id()));
             assertEquals(
                     symbol.ports().size(),
-                    spot.ports().stream().map(Spot.Landing::at).distinct().count(),
+                    spot.ports().stream().map(SymbolPosition.Landing::at).distinct().count(),
                     symbol.id());
         }
         assertTrue(drawn.diagram().symbols().stream().anyMatch(s -> s.ports().get(0).loose()));
@@ -131,10 +131,10 @@ class AtWorkTest {
             boolean strap = part instanceof Wire;
             assertTrue(strap || shown.contains(part.id()), half.id() + ": " + part.id());
         }
-        drawn.footings()
+        drawn.meanings()
                 .forEach(
-                        (symbol, footing) ->
-                                footing.terminals().values().forEach(t -> assertThere(half, t)));
+                        (symbol, meaning) ->
+                                meaning.terminals().values().forEach(t -> assertThere(half, t)));
         OneLine.laidOut(drawn.diagram());
     }
 

@@ -30,7 +30,7 @@ import stillturning.model.Procedure;
 import stillturning.model.Terminal;
 import stillturning.parts.Battery;
 import stillturning.parts.Load;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
@@ -49,12 +49,12 @@ class ActedEnduranceTest {
     private static final Set<String> ALL = Set.of("cruise", "descent", "approach");
 
     /** What makes a story with more load or less battery last longer. */
-    private static final Set<Happening.Kind> REASONS =
+    private static final Set<StoryEvent.Kind> REASONS =
             EnumSet.of(
-                    Happening.Kind.PILOT,
-                    Happening.Kind.AUTOMATIC,
-                    Happening.Kind.PROTECTOR_OPENS,
-                    Happening.Kind.LOAD_STOPS);
+                    StoryEvent.Kind.PILOT,
+                    StoryEvent.Kind.AUTOMATIC,
+                    StoryEvent.Kind.PROTECTOR_OPENS,
+                    StoryEvent.Kind.LOAD_STOPS);
 
     static LongStream seeds() {
         return LongStream.range(0, 40);
@@ -200,7 +200,7 @@ class ActedEnduranceTest {
     private static double shed(Story story) {
         return story.happenings().stream()
                 .filter(h -> h.part().equals("shed"))
-                .mapToDouble(Happening::seconds)
+                .mapToDouble(StoryEvent::seconds)
                 .findFirst()
                 .orElse(Double.POSITIVE_INFINITY);
     }
@@ -247,8 +247,8 @@ class ActedEnduranceTest {
         Story held = heating(heated(10, 10, 6));
         Story tripped = heating(heated(20, 10, 6));
         assertTrue(seconds(tripped) > seconds(held), seconds(held) + " " + seconds(tripped));
-        assertEquals(0, Telling.count(held, Happening.Kind.PROTECTOR_OPENS));
-        double trip = Telling.when(tripped, Happening.Kind.PROTECTOR_OPENS, "breaker");
+        assertEquals(0, Telling.count(held, StoryEvent.Kind.PROTECTOR_OPENS));
+        double trip = Telling.when(tripped, StoryEvent.Kind.PROTECTOR_OPENS, "breaker");
         // 36,000 C: 25 A up to the trip, then 5 A, and the 0.32 s that the engine lasts without
         assertEquals(0.32 + trip + (36_000 - 25 * trip) / 5, seconds(tripped), 0.2);
     }
@@ -257,7 +257,7 @@ class ActedEnduranceTest {
     void aLoadThatStarvesEarlierLastsLongerAndTheStoryShowsItsStop() throws UntoldStory {
         Story works = heating(heated(10, 30, 6));
         Story stops = heating(heated(10, 30, 12));
-        assertEquals(0, Telling.count(works, Happening.Kind.LOAD_STOPS) - 2, works.toString());
+        assertEquals(0, Telling.count(works, StoryEvent.Kind.LOAD_STOPS) - 2, works.toString());
         assertTrue(seconds(stops) > seconds(works), seconds(works) + " " + seconds(stops));
         assertTrue(
                 stops.happenings().stream()

@@ -112,7 +112,7 @@ class AdvanceTest {
     }
 
     private static Advance advance(Device watching) {
-        Dips dips = new Dips(new Device[] {watching}, Integrator.STAGES);
+        DipCheck dips = new DipCheck(new Device[] {watching}, Integrator.STAGES);
         Integrator.Follower reading =
                 new Integrator.Follower() {
                     @Override
@@ -124,7 +124,7 @@ class AdvanceTest {
                     public void taken(double seconds, double[] weights) {}
                 };
         return new Advance(
-                new Integrator(1, () -> {}, reading), dips, Stride.upTo(Double.MAX_VALUE));
+                new Integrator(1, () -> {}, reading), dips, StepLimits.upTo(Double.MAX_VALUE));
     }
 
     @Test

@@ -24,8 +24,8 @@ import stillturning.parts.Alternator;
 import stillturning.parts.Battery;
 import stillturning.story.Endurance.Lasts;
 import stillturning.story.Endurance.NotLimited;
-import stillturning.story.Happening;
-import stillturning.story.Normal;
+import stillturning.story.StoryEvent;
+import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
@@ -66,7 +66,7 @@ class AlternatorStoryTest {
         double dropped = -bench.timeline().normal().sourceAmps().getOrDefault("battery", 0.0);
         assertTrue(dropped > 4 && dropped < 9, "charges at " + dropped);
         Story story = batteryLost(bench);
-        assertEquals(0, Telling.when(story, Happening.Kind.LOAD_DUMP, "alternator"));
+        assertEquals(0, Telling.when(story, StoryEvent.Kind.LOAD_DUMP, "alternator"));
         // to 101 V if all 45 A were dropped (ISO 16750-2, from memory), in proportion for less (a
         // guess); a few millivolts remain in the droop
         double jump = (101 - 14) * 14.2 / 14 * dropped / 45;
@@ -87,7 +87,7 @@ class AlternatorStoryTest {
     @Test
     void aFullBatteryLeavesQuietly() throws UntoldStory {
         Bench bench = flying(Shelf.lead("battery", 20, 0.02, 1), dumping(WithoutBattery.STEADY));
-        assertEquals(0, Telling.count(batteryLost(bench), Happening.Kind.LOAD_DUMP));
+        assertEquals(0, Telling.count(batteryLost(bench), StoryEvent.Kind.LOAD_DUMP));
     }
 
     @Test
@@ -105,9 +105,9 @@ class AlternatorStoryTest {
                         .join("radio", "plus", "bus", "bar")
                         .join("display", "plus", "bus", "bar");
         Story story = batteryLost(bench);
-        assertEquals(0.1, Telling.when(story, Happening.Kind.LOAD_DESTROYED, "radio"), 1e-9);
+        assertEquals(0.1, Telling.when(story, StoryEvent.Kind.LOAD_DESTROYED, "radio"), 1e-9);
         // the display bears as much, but for longer than the dump lasts
-        assertEquals(1, Telling.count(story, Happening.Kind.LOAD_DESTROYED));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.LOAD_DESTROYED));
     }
 
     @ParameterizedTest
@@ -119,10 +119,10 @@ class AlternatorStoryTest {
         boolean goesOn = then == WithoutBattery.STEADY;
         assertEquals(goesOn, story.engine().endurance() instanceof NotLimited);
         if (!goesOn) {
-            Happening.Kind kind =
+            StoryEvent.Kind kind =
                     then == WithoutBattery.UNSTEADY
-                            ? Happening.Kind.SOURCE_UNSTEADY
-                            : Happening.Kind.SOURCE_STOPS;
+                            ? StoryEvent.Kind.SOURCE_UNSTEADY
+                            : StoryEvent.Kind.SOURCE_STOPS;
             assertEquals(0.4, Telling.when(story, kind, "alternator"), 1e-9);
             assertEquals(
                     0.4 + 0.02 + 0.3,
@@ -136,7 +136,7 @@ class AlternatorStoryTest {
     void anOverloadedAlternatorGivesLessOnItsOwnSaggingField() throws UntoldStory {
         Alternator wound = Shelf.alternator("alternator", 14.2, 20, 14.2, Shelf.STEADY);
         Alternator magnets = Shelf.alternator("alternator", 14.2, 20, 0, Shelf.STEADY);
-        Normal weak = overloaded(wound);
+        NormalFlight weak = overloaded(wound);
         double share = weak.busVolts().getOrDefault("bus", 0.0) / 14.2;
         assertTrue(share < 0.9);
         // in steps of a twentieth
@@ -144,7 +144,7 @@ class AlternatorStoryTest {
         assertEquals(20, overloaded(magnets).sourceAmps().getOrDefault("alternator", 0.0), 1e-6);
     }
 
-    private static Normal overloaded(Alternator alternator) throws UntoldStory {
+    private static NormalFlight overloaded(Alternator alternator) throws UntoldStory {
         return flying(Shelf.lead("battery", 40, 0.02, 0.8), alternator)
                 .load("heater", Kind.CONSTANT_CURRENT, 30, ROBUST)
                 .join("heater", "plus", "bus", "bar")
@@ -160,7 +160,7 @@ class AlternatorStoryTest {
                         .load("heater", Kind.CONSTANT_POWER, 30, ROBUST)
                         .join("heater", "plus", "bus", "bar");
         Story story = batteryLost(bench);
-        assertEquals(1, Telling.count(story, Happening.Kind.SOURCE_STOPS));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.SOURCE_STOPS));
         assertTrue(!story.engine().runningAtEnd());
     }
 
@@ -176,12 +176,12 @@ class AlternatorStoryTest {
         double volts = (45 - 5 - 0.02 + 12.65 / 100.02 + 144) / (0.25 + 10 + 1 / 100.02);
         assertEquals(volts, Telling.trace(story, "bus").first(), 1e-3);
         assertTrue(volts < 14.2 * 1.35 - 1);
-        assertEquals(0, Telling.when(story, Happening.Kind.BATTERY_GASSES, "battery"));
+        assertEquals(0, Telling.when(story, StoryEvent.Kind.BATTERY_GASSES, "battery"));
         // a twentieth of its 20 A does no harm, half of its 20 Ah is the end of it (guesses)
         double harmfulAmps = (volts - 14.4) / 0.1 - 1;
         assertEquals(
                 0.5 * 20 * 3600 / harmfulAmps,
-                Telling.when(story, Happening.Kind.BATTERY_DISCONNECTS, "battery"),
+                Telling.when(story, StoryEvent.Kind.BATTERY_DISCONNECTS, "battery"),
                 0.01);
         // and then nothing holds the runaway down
         assertEquals(14.2 * 1.35, Telling.last(Telling.trace(story, "bus")), 0.1);
@@ -204,7 +204,7 @@ class AlternatorStoryTest {
                         .join("radio", "plus", "bus", "bar");
         Story story = Telling.unaided(bench, "alternator: over-voltage");
         boolean lostAtOnce =
-                story.of(Happening.Kind.LOAD_DESTROYED).stream().anyMatch(h -> h.seconds() < 1);
+                story.of(StoryEvent.Kind.LOAD_DESTROYED).stream().anyMatch(h -> h.seconds() < 1);
         assertEquals(lost, lostAtOnce);
     }
 
@@ -212,11 +212,11 @@ class AlternatorStoryTest {
     void aCrowbarShortsTheFieldSoThatItsBreakerOpensAndTheLoadsAreSaved() throws UntoldStory {
         Bench bench = fieldGuarded();
         Story story = Telling.unaided(bench, "alternator: over-voltage");
-        assertEquals(0.005, Telling.when(story, Happening.Kind.GUARD_SHORTS, "crowbar"), 1e-9);
-        double opens = Telling.when(story, Happening.Kind.PROTECTOR_OPENS, "breaker");
+        assertEquals(0.005, Telling.when(story, StoryEvent.Kind.GUARD_SHORTS, "crowbar"), 1e-9);
+        double opens = Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "breaker");
         assertTrue(opens > 0.005 && opens < 0.1, "opens at " + opens);
-        assertEquals(1, Telling.count(story, Happening.Kind.SOURCE_STOPS));
-        assertEquals(0, Telling.count(story, Happening.Kind.LOAD_DESTROYED));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.SOURCE_STOPS));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.LOAD_DESTROYED));
         assertTrue(story.engine().endurance().seconds() > 3600);
     }
 
@@ -228,8 +228,8 @@ class AlternatorStoryTest {
                         .flatMap(name -> bench.failure(name).hits().stream())
                         .toList();
         Story story = bench.timeline().tell(new Failure("both", hits, Map.of()), Pilot.NEVER);
-        assertEquals(0, Telling.count(story, Happening.Kind.GUARD_SHORTS));
-        assertEquals(1, Telling.count(story, Happening.Kind.LOAD_DESTROYED));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.GUARD_SHORTS));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.LOAD_DESTROYED));
     }
 
     private static Bench fieldGuarded() {

@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
-import stillturning.story.device.Journal;
-import stillturning.story.device.Layout;
+import stillturning.story.device.EventLog;
+import stillturning.story.device.BranchLayout;
 import stillturning.story.device.Plant;
 import stillturning.story.device.Situation;
 import stillturning.parts.element.Demand;
@@ -71,7 +71,7 @@ class BalanceTest {
         assertEquals(36_000 * times, balance.joules(Account.LOST_IN_BATTERIES), 0.1);
         assertEquals(72_000, balance.charges().get(0).coulombs(), 0.01);
         assertEquals(1, balance.charges().get(0).used(), 1e-7);
-        assertTrue(balance.residual() < Stride.EXACT.missing());
+        assertTrue(balance.residual() < StepLimits.EXACT.missing());
     }
 
     @Test
@@ -89,7 +89,7 @@ class BalanceTest {
     void energyThatComesFromNowhereIsToldAndNamesTheBattery() throws Exception {
         Bench bench = bench(1);
         Study study = bench.study();
-        Layout layout = new Layout(bench.candidate().circuit(), Optional.empty());
+        BranchLayout layout = new BranchLayout(bench.candidate().circuit(), Optional.empty());
         BranchLaw[] laws = new BranchLaw[layout.from.length];
         Arrays.fill(laws, new Open());
         Situation now =
@@ -99,12 +99,12 @@ class BalanceTest {
                         study.goals().failurePhase(),
                         Setting.with(Pilot.NEVER),
                         Map.of(),
-                        new Journal());
+                        new EventLog());
         Plant plant = new Plant(bench.candidate().circuit(), layout, now);
-        plant.all(stillturning.story.device.Placing.class)
+        plant.all(stillturning.story.device.BranchDevice.class)
                 .forEach(p -> now.solver.law(p.branch(), p.law()));
         now.solver.solve();
-        Meter meter = new Meter(plant, layout, now, Stride.EXACT.missing());
+        EnergyMeter meter = new EnergyMeter(plant, layout, now, StepLimits.EXACT.missing());
         meter.read(0);
         // ten amperes flow for a minute, and the battery is as full as before
         meter.taken(60, new double[] {1});

@@ -16,10 +16,10 @@ import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.EngineLogic.AtLeast;
 import stillturning.model.EngineLogic.One;
-import stillturning.story.Bar;
-import stillturning.story.Bar.Doing;
-import stillturning.story.Bar.Span;
-import stillturning.story.Happening;
+import stillturning.story.StateBar;
+import stillturning.story.StateBar.Doing;
+import stillturning.story.StateBar.Span;
+import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
@@ -50,7 +50,7 @@ class BarsTest {
                 .engine(new AtLeast(2, List.of(new One("computer"), pumps)), true);
     }
 
-    private static Bar bar(Story story, String name) {
+    private static StateBar bar(Story story, String name) {
         return story.bars().stream().filter(b -> b.name().equals(name)).findFirst().orElseThrow();
     }
 
@@ -63,7 +63,7 @@ class BarsTest {
         Story story = Telling.planned(flying(), "alternator: field open");
         assertEquals(
                 List.of("engine", "computer", "pump-1", "pump-2"),
-                story.bars().stream().map(Bar::name).toList());
+                story.bars().stream().map(StateBar::name).toList());
     }
 
     @ParameterizedTest
@@ -71,7 +71,7 @@ class BarsTest {
     void barsHaveNoGapsAndChangeAtTheEvents(Pilot pilot) throws UntoldStory {
         Bench bench = flying();
         Story story = bench.timeline().tell(bench.failure("alternator: field open"), pilot);
-        for (Bar bar : story.bars()) {
+        for (StateBar bar : story.bars()) {
             double at = 0;
             for (Span span : bar.spans()) {
                 assertEquals(at, span.fromSeconds(), bar.toString());
@@ -81,8 +81,8 @@ class BarsTest {
             }
             assertEquals(story.endSeconds(), at, bar.toString());
         }
-        double stops = Telling.when(story, Happening.Kind.ENGINE_STOPS, "engine");
-        double falters = Telling.when(story, Happening.Kind.ENGINE_INTERRUPTED, "engine");
+        double stops = Telling.when(story, StoryEvent.Kind.ENGINE_STOPS, "engine");
+        double falters = Telling.when(story, StoryEvent.Kind.ENGINE_INTERRUPTED, "engine");
         List<Span> engine = bar(story, "engine").spans();
         assertEquals(new Span(0, falters, Doing.RUNS), engine.get(0));
         assertEquals(new Span(falters, stops, Doing.FALTERS), engine.get(1));
@@ -92,7 +92,7 @@ class BarsTest {
     void aLoadStarvesForAsLongAsItRidesThrough() throws UntoldStory {
         Story story = Telling.planned(flying(), "alternator: field open");
         assertEquals(List.of(Doing.WORKS, Doing.STARVED), doings(story, "computer").subList(0, 2));
-        double stops = Telling.when(story, Happening.Kind.LOAD_STOPS, "computer");
+        double stops = Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "computer");
         Span starved = bar(story, "computer").spans().get(1);
         assertEquals(stops, starved.toSeconds());
         // 20 ms is its ride-through on the bench

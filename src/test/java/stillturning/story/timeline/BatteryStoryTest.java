@@ -21,7 +21,7 @@ import stillturning.model.Terminal;
 import stillturning.parts.Battery;
 import stillturning.story.Endurance.AtLeast;
 import stillturning.story.Endurance.NotLimited;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
@@ -63,9 +63,9 @@ class BatteryStoryTest {
         Story story = lithium(limits, 5).timeline().tell(NOTHING, Pilot.NEVER);
         assertEquals(
                 0.8 * 10 * 3600 / 5 + 2,
-                Telling.when(story, Happening.Kind.BATTERY_DISCONNECTS, "battery"),
+                Telling.when(story, StoryEvent.Kind.BATTERY_DISCONNECTS, "battery"),
                 1e-3);
-        assertEquals(0, Telling.count(story, Happening.Kind.BATTERY_EMPTY));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.BATTERY_EMPTY));
         assertEquals(
                 20 - 100 * 5 * 2 / 36_000.0, Telling.last(Telling.trace(story, "battery")), 1e-6);
     }
@@ -75,7 +75,7 @@ class BatteryStoryTest {
         Story story =
                 Telling.unaided(lithium(Shelf.limits(5, 20, 100, 0.01), 5), "bus: short to ground");
         assertEquals(
-                0.01, Telling.when(story, Happening.Kind.BATTERY_DISCONNECTS, "battery"), 1e-9);
+                0.01, Telling.when(story, StoryEvent.Kind.BATTERY_DISCONNECTS, "battery"), 1e-9);
     }
 
     @Test
@@ -90,7 +90,7 @@ class BatteryStoryTest {
         Timeline timeline = bench.timeline();
         assertTrue(timeline.normal().busVolts().getOrDefault("bus", 99.0) < 12.5);
         Story story = timeline.tell(NOTHING, Pilot.NEVER);
-        assertEquals(0, Telling.count(story, Happening.Kind.BATTERY_DISCONNECTS));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.BATTERY_DISCONNECTS));
     }
 
     private static Bench overloaded(double ampHours, double charge, Tolerance radio) {
@@ -110,9 +110,9 @@ class BatteryStoryTest {
     @Test
     void anEmptyBatteryFillsAgainWhenASourceRemains() throws UntoldStory {
         Story story = overloaded(2, 0.05, Bench.HARDY).timeline().tell(NOTHING, Pilot.PLANNED);
-        double empty = Telling.when(story, Happening.Kind.BATTERY_EMPTY, "battery");
+        double empty = Telling.when(story, StoryEvent.Kind.BATTERY_EMPTY, "battery");
         assertEquals(0.05 * 2 * 3600 / (35 - 11), empty, 0.01);
-        assertTrue(Telling.when(story, Happening.Kind.LOAD_RESTARTS, "radio") > empty + 60);
+        assertTrue(Telling.when(story, StoryEvent.Kind.LOAD_RESTARTS, "radio") > empty + 60);
         assertTrue(story.aftermath().working().contains("radio"));
         assertEquals(100, Telling.last(Telling.trace(story, "battery")), 1e-6);
     }
@@ -129,12 +129,12 @@ class BatteryStoryTest {
                         .join("own-alternator", "output", "own-bus", "bar")
                         .join("own-alternator", "field", "own-bus", "bar");
         Story story = bench.timeline().tell(NOTHING, Pilot.PLANNED);
-        double shed = Telling.when(story, Happening.Kind.PILOT, "shed");
+        double shed = Telling.when(story, StoryEvent.Kind.PILOT, "shed");
         double charge = (12.2 - 10.5 - 0.3) / (14.5 - 0.45);
         double expected = shed + charge * 40 * 3600 / 6 + 0.5;
         assertEquals(
                 expected,
-                Telling.when(story, Happening.Kind.LOAD_RESTARTS, "radio"),
+                Telling.when(story, StoryEvent.Kind.LOAD_RESTARTS, "radio"),
                 1e-3 * expected);
     }
 
@@ -202,7 +202,7 @@ class BatteryStoryTest {
     @ValueSource(strings = {"battery: disconnects itself", "master: stuck open"})
     void anAlternatorThatNeedsABatteryGivesUpWithoutOne(String failure) throws UntoldStory {
         Story story = Telling.unaided(flying(true), failure);
-        assertEquals(0, Telling.when(story, Happening.Kind.SOURCE_STOPS, "alternator"));
+        assertEquals(0, Telling.when(story, StoryEvent.Kind.SOURCE_STOPS, "alternator"));
         assertTrue(!story.engine().runningAtEnd());
         assertInstanceOf(
                 NotLimited.class, Telling.unaided(flying(false), failure).engine().endurance());
@@ -214,7 +214,7 @@ class BatteryStoryTest {
                 flying(true)
                         .timeline()
                         .tell(Failure.levers("master off", Map.of("master", "off")), Pilot.NEVER);
-        assertEquals(0, Telling.when(story, Happening.Kind.SOURCE_STOPS, "alternator"));
+        assertEquals(0, Telling.when(story, StoryEvent.Kind.SOURCE_STOPS, "alternator"));
     }
 
     @Test

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.story.device.Device;
-import stillturning.story.device.Journal;
+import stillturning.story.device.EventLog;
 import stillturning.story.device.Situation;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Demand.Kind;
@@ -25,7 +25,7 @@ import stillturning.network.BranchLaw;
 import stillturning.network.NodalSolver;
 import stillturning.network.Topology;
 import stillturning.parts.Load;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
@@ -68,10 +68,10 @@ class ChatterTest {
                         .join("breaker", "out", "wire", "a")
                         .join("computer", "plus", "bus", "bar");
         Story story = Telling.unaided(bench, "wire: chafed to ground");
-        assertEquals(0.015, Telling.when(story, Happening.Kind.CONTACTS_OPEN, "contactor"), 1e-9);
-        assertEquals(0, Telling.count(story, Happening.Kind.CONTACTS_CLOSE));
-        assertEquals(0, Telling.count(story, Happening.Kind.CHATTER));
-        assertEquals(0, Telling.count(story, Happening.Kind.PROTECTOR_OPENS));
+        assertEquals(0.015, Telling.when(story, StoryEvent.Kind.CONTACTS_OPEN, "contactor"), 1e-9);
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.CONTACTS_CLOSE));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.CHATTER));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.PROTECTOR_OPENS));
         assertTrue(!story.engine().runningAtEnd());
     }
 
@@ -91,9 +91,9 @@ class ChatterTest {
                         .join("contactor", "coil-minus", "ground", "stud");
         Story story =
                 bench.timeline().tell(Failure.levers("armed", Map.of("arm", "on")), Pilot.NEVER);
-        assertEquals(1, Telling.count(story, Happening.Kind.CHATTER));
-        assertEquals("contactor", story.of(Happening.Kind.CHATTER).get(0).part());
-        assertEquals(0, Telling.count(story, Happening.Kind.LOAD_DESTROYED));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.CHATTER));
+        assertEquals("contactor", story.of(StoryEvent.Kind.CHATTER).get(0).part());
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.LOAD_DESTROYED));
         assertTrue(story.happenings().size() < 200, "told in " + story.happenings().size());
         // the computer only suffered: it works once the contactor has given up
         assertTrue(story.aftermath().working().contains("computer"));
@@ -115,8 +115,8 @@ class ChatterTest {
                         .join("converter", "out", "screen", "plus");
         Story story =
                 bench.timeline().tell(Failure.levers("armed", Map.of("arm", "on")), Pilot.NEVER);
-        assertEquals(1, Telling.count(story, Happening.Kind.CHATTER));
-        assertEquals("converter", story.of(Happening.Kind.CHATTER).get(0).part());
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.CHATTER));
+        assertEquals("converter", story.of(StoryEvent.Kind.CHATTER).get(0).part());
         assertTrue(!story.aftermath().working().contains("screen"));
         assertTrue(story.aftermath().working().contains("computer"));
     }
@@ -140,18 +140,18 @@ class ChatterTest {
                         .join("controller", "out-1", "monster", "plus");
         Story story =
                 bench.timeline().tell(Failure.levers("armed", Map.of("arm", "on")), Pilot.NEVER);
-        assertEquals(1, Telling.count(story, Happening.Kind.CHATTER));
-        assertEquals("controller", story.of(Happening.Kind.CHATTER).get(0).part());
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.CHATTER));
+        assertEquals("controller", story.of(StoryEvent.Kind.CHATTER).get(0).part());
         assertTrue(story.aftermath().working().contains("computer"));
     }
 
     /** A device that only counts what is done to it. */
     private static final class Flipper implements Device {
-        private final int sway;
+        private final int blameRank;
         private boolean gaveUp;
 
-        Flipper(int sway) {
-            this.sway = sway;
+        Flipper(int blameRank) {
+            this.blameRank = blameRank;
         }
 
         @Override
@@ -166,8 +166,8 @@ class ChatterTest {
         public void adopt(Device healthy) {}
 
         @Override
-        public int sway() {
-            return sway;
+        public int blameRank() {
+            return blameRank;
         }
 
         @Override
@@ -191,7 +191,7 @@ class ChatterTest {
                         study.goals().failurePhase(),
                         Setting.with(Pilot.NEVER),
                         Map.of(),
-                        new Journal());
+                        new EventLog());
         return new Chatter(new String[] {"radio/work", "relay/coil", "idle/coil"}, devices, now);
     }
 

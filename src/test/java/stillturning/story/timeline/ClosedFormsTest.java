@@ -10,7 +10,7 @@ import stillturning.parts.element.Demand;
 import stillturning.parts.element.RestVoltage;
 import stillturning.model.failure.Failure;
 import stillturning.model.EngineLogic;
-import stillturning.story.Happening.Kind;
+import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;

@@ -16,7 +16,7 @@ import stillturning.parts.element.Tolerance;
 import stillturning.model.failure.Failure;
 import stillturning.model.EngineLogic;
 import stillturning.parts.Battery;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
@@ -80,10 +80,10 @@ class EqualisingTest {
         // 20 A that would fill it in an hour, and more than the 19 A it accepts easily
         Bench bench = pair(Shelf.lead("full", 60, 0.01, 1), Shelf.lead("flat", 20, 0.01, 0.05));
         Story story = bench.timeline().tell(TIED, Pilot.NEVER);
-        assertEquals(0, Telling.when(story, Happening.Kind.BATTERIES_EQUALISE, "flat"));
+        assertEquals(0, Telling.when(story, StoryEvent.Kind.BATTERIES_EQUALISE, "flat"));
         double accepts = 20 * 0.951;
         double beyond = (12.65 - 11.225 - accepts * 0.0335) / (0.0335 + 2 / accepts);
-        String words = story.of(Happening.Kind.BATTERIES_EQUALISE).get(0).words();
+        String words = story.of(StoryEvent.Kind.BATTERIES_EQUALISE).get(0).words();
         assertTrue(words.contains(Math.round(accepts + beyond) + " A"), words);
     }
 
@@ -99,7 +99,7 @@ class EqualisingTest {
                         .join("alternator", "output", "tie", "in");
         assertTrue(bench.timeline().normal().sourceAmps().getOrDefault("one", 0.0) < -5);
         Story story = bench.timeline().tell(TIED, Pilot.NEVER);
-        assertEquals(0, Telling.count(story, Happening.Kind.BATTERIES_EQUALISE));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.BATTERIES_EQUALISE));
     }
 
     /**
@@ -153,14 +153,14 @@ class EqualisingTest {
         for (double longest : new double[] {Double.POSITIVE_INFINITY, 60, 7, 1}) {
             stories.add(tied(sagging(lowest + volts), longest));
         }
-        double stops = Telling.when(stories.get(0), Happening.Kind.LOAD_STOPS, "radio");
-        double back = Telling.when(stories.get(0), Happening.Kind.LOAD_RESTARTS, "radio");
+        double stops = Telling.when(stories.get(0), StoryEvent.Kind.LOAD_STOPS, "radio");
+        double back = Telling.when(stories.get(0), StoryEvent.Kind.LOAD_RESTARTS, "radio");
         assertTrue(stops > 1 && back > stops + 1, stops + " " + back);
         for (Story story : stories) {
             assertEquals(
-                    stops, Telling.when(story, Happening.Kind.LOAD_STOPS, "radio"), 1e-6 * stops);
+                    stops, Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "radio"), 1e-6 * stops);
             assertEquals(
-                    back, Telling.when(story, Happening.Kind.LOAD_RESTARTS, "radio"), 1e-6 * back);
+                    back, Telling.when(story, StoryEvent.Kind.LOAD_RESTARTS, "radio"), 1e-6 * back);
         }
     }
 }

@@ -17,7 +17,7 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
 import stillturning.story.Endurance.AtLeast;
 import stillturning.story.Endurance.Lasts;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
@@ -43,8 +43,8 @@ class EventOrderTest {
                 .engine(new EngineLogic.One("computer"), true);
     }
 
-    private static List<String> parts(Story story, Happening.Kind kind) {
-        return story.of(kind).stream().map(Happening::part).toList();
+    private static List<String> parts(Story story, StoryEvent.Kind kind) {
+        return story.of(kind).stream().map(StoryEvent::part).toList();
     }
 
     @Test
@@ -56,10 +56,10 @@ class EventOrderTest {
                         .join("zulu", "plus", "bus", "bar")
                         .join("alpha", "plus", "bus", "bar");
         Story story = Telling.unaided(bench, "bus: feed open");
-        assertEquals(List.of("computer", "zulu", "alpha"), parts(story, Happening.Kind.LOAD_STOPS));
+        assertEquals(List.of("computer", "zulu", "alpha"), parts(story, StoryEvent.Kind.LOAD_STOPS));
         assertEquals(
-                Telling.when(story, Happening.Kind.LOAD_STOPS, "zulu"),
-                Telling.when(story, Happening.Kind.LOAD_STOPS, "alpha"));
+                Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "zulu"),
+                Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "alpha"));
     }
 
     @Test
@@ -75,9 +75,9 @@ class EventOrderTest {
                             .procedure("one", "dark", 0.1, Map.of("switch", first))
                             .procedure("two", "dark", 0.1, Map.of("switch", last));
             Story story = Telling.planned(bench, "bus: feed open");
-            assertEquals(List.of("one", "two"), parts(story, Happening.Kind.PILOT));
+            assertEquals(List.of("one", "two"), parts(story, StoryEvent.Kind.PILOT));
             assertEquals(
-                    last.equals("on") ? 1 : 0, Telling.count(story, Happening.Kind.LOAD_RESTARTS));
+                    last.equals("on") ? 1 : 0, Telling.count(story, StoryEvent.Kind.LOAD_RESTARTS));
         }
     }
 
@@ -99,8 +99,8 @@ class EventOrderTest {
         Story story =
                 bench.timeline()
                         .tell(bench.failure("bus: feed open"), Setting.with(Pilot.PLANNED), 10);
-        assertEquals(List.of("computer", "clock"), parts(story, Happening.Kind.LOAD_STOPS));
-        assertEquals(0.6, Telling.when(story, Happening.Kind.LOAD_RESTARTS, "clock"), 1e-9);
+        assertEquals(List.of("computer", "clock"), parts(story, StoryEvent.Kind.LOAD_STOPS));
+        assertEquals(0.6, Telling.when(story, StoryEvent.Kind.LOAD_RESTARTS, "clock"), 1e-9);
     }
 
     @Test
@@ -131,20 +131,20 @@ class EventOrderTest {
                         .toList());
     }
 
-    private static String named(Happening happening) {
+    private static String named(StoryEvent happening) {
         return happening.kind() + " " + happening.part();
     }
 
-    private static String cause(Story story, Happening happening) {
+    private static String cause(Story story, StoryEvent happening) {
         return happening.cause() < 0 ? "nothing" : named(story.happenings().get(happening.cause()));
     }
 
     @Test
     void whatIsAlreadyTrueAtTheFailureHappensAtZero() throws UntoldStory {
         Story story = Telling.unaided(battery(), "bus: feed open");
-        assertEquals(0, Telling.when(story, Happening.Kind.LOAD_STOPS, "computer"));
-        assertEquals(0, Telling.when(story, Happening.Kind.ENGINE_INTERRUPTED, "engine"));
-        assertEquals(0.3, Telling.when(story, Happening.Kind.ENGINE_STOPS, "engine"));
+        assertEquals(0, Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "computer"));
+        assertEquals(0, Telling.when(story, StoryEvent.Kind.ENGINE_INTERRUPTED, "engine"));
+        assertEquals(0.3, Telling.when(story, StoryEvent.Kind.ENGINE_STOPS, "engine"));
     }
 
     @Test
@@ -163,7 +163,7 @@ class EventOrderTest {
     void aBatteryThatIsEmptyExactlyAtTheHorizonIsSaidToBe() throws UntoldStory {
         // 10 Ah at 10 A: an hour; the current is found to a part in 1e10
         Story story = battery().timeline().tell(NOTHING, Setting.with(Pilot.NEVER), 3600 + 4e-7);
-        assertEquals(3600, Telling.when(story, Happening.Kind.BATTERY_EMPTY, "battery"), 3.6e-7);
+        assertEquals(3600, Telling.when(story, StoryEvent.Kind.BATTERY_EMPTY, "battery"), 3.6e-7);
     }
 
     @Test
@@ -187,11 +187,11 @@ class EventOrderTest {
         // with x = (q - 0.5) / 0.25: 12.24 + 0.21 x - 0.2 (1.15 - 0.1 x) - feed stud 1 mV
         double x = (12.2 - 12.24 + 0.23 + 0.001) / 0.23;
         double expected = (1 - (0.5 + 0.25 * x)) * 3600;
-        assertEquals(expected, Telling.when(story, Happening.Kind.CUE, "first"), 1e-2);
+        assertEquals(expected, Telling.when(story, StoryEvent.Kind.CUE, "first"), 1e-2);
         assertEquals(
                 1e-4 / 0.92 * 3600,
-                Telling.when(story, Happening.Kind.CUE, "second")
-                        - Telling.when(story, Happening.Kind.CUE, "first"),
+                Telling.when(story, StoryEvent.Kind.CUE, "second")
+                        - Telling.when(story, StoryEvent.Kind.CUE, "first"),
                 1e-4);
     }
 

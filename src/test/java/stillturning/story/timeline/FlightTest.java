@@ -23,7 +23,7 @@ import stillturning.model.Phase;
 import stillturning.model.Procedure;
 import stillturning.model.Terminal;
 import stillturning.story.Endurance;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
@@ -32,7 +32,7 @@ import stillturning.story.Setting;
 import stillturning.story.Setting.Blocks;
 import stillturning.story.Setting.Propeller;
 import stillturning.story.Setting.Shedding;
-import stillturning.story.Start;
+import stillturning.story.StartAttempt;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
 
@@ -80,7 +80,7 @@ class FlightTest {
         assertEquals(new Endurance.Landed(2400), story.engine().endurance());
         assertEquals(
                 List.of(1800.0, 2400.0),
-                story.of(Happening.Kind.PHASE).stream().map(Happening::seconds).toList());
+                story.of(StoryEvent.Kind.PHASE).stream().map(StoryEvent::seconds).toList());
         // 5 A for 40 min and 1 A for 10 min, of 10 Ah
         assertEquals(100 * (1 - (5 * 2400 + 600) / 36_000.0), charge(story), 1e-6);
     }
@@ -107,7 +107,7 @@ class FlightTest {
     @Test
     void aPhaseThatIsHeldIsNeverLeft() throws UntoldStory {
         Story story = battery().timeline().tell(NOTHING, Pilot.NEVER);
-        assertEquals(0, Telling.count(story, Happening.Kind.PHASE));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.PHASE));
         assertEquals(6000 + 0.32, story.engine().endurance().seconds(), 1e-3);
     }
 
@@ -165,10 +165,10 @@ class FlightTest {
     void anAutomaticShedsInOrderOfRankWhateverThePilotDoes() throws UntoldStory {
         Bench bench = charged(warned(new Procedure.Doing(Optional.of("computer"), 10)));
         Story story = bench.timeline().tell(charging(bench), Pilot.NEVER);
-        List<Happening> shed = story.of(Happening.Kind.AUTOMATIC);
+        List<StoryEvent> shed = story.of(StoryEvent.Kind.AUTOMATIC);
         assertEquals(
                 List.of("sheds radio", "sheds lights"),
-                shed.stream().map(Happening::words).toList());
+                shed.stream().map(StoryEvent::words).toList());
         assertEquals(10, shed.get(1).seconds() - shed.get(0).seconds(), 1e-9);
         assertFalse(story.aftermath().actedPilot());
     }
@@ -184,8 +184,8 @@ class FlightTest {
                                 bench.failure("radio: stops working").hits().get(0)),
                         Map.of());
         Story story = bench.timeline().tell(both, Pilot.PLANNED);
-        assertEquals(0, Telling.count(story, Happening.Kind.AUTOMATIC));
-        assertEquals(0, Telling.count(story, Happening.Kind.PILOT));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.AUTOMATIC));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.PILOT));
     }
 
     @Test
@@ -233,17 +233,17 @@ class FlightTest {
                 .phases(new Phase("start", 10, 0), new Phase("cruise", 1800, 60));
     }
 
-    private static Start start(Bench bench, boolean hard) throws UntoldStory {
+    private static StartAttempt start(Bench bench, boolean hard) throws UntoldStory {
         return Timeline.start(bench.study(), bench.candidate(), hard).orElseThrow();
     }
 
-    private static double lowest(Start start, String load) {
+    private static double lowest(StartAttempt start, String load) {
         return requireNonNull(start.lowestVolts().get(load), load);
     }
 
     @Test
     void theSagOfCrankingIsThatOfTheResistance() throws UntoldStory {
-        Start start = start(started(0.01, 150), false);
+        StartAttempt start = start(started(0.01, 150), false);
         assertTrue(start.runs());
         assertEquals(2, start.seconds(), 1e-6);
         // 155 A through 10 mohm from 12.65 V, the charge falling by less than 0.5 %
@@ -255,12 +255,12 @@ class FlightTest {
 
     @Test
     void aComputerThatTheSagResetsKeepsTheEngineFromStarting() throws UntoldStory {
-        Start start = start(started(0.05, 150), false);
+        StartAttempt start = start(started(0.05, 150), false);
         assertFalse(start.runs());
         assertTrue(start.resets().contains("computer"), start.toString());
         assertTrue(
                 start.happenings().stream()
-                        .anyMatch(h -> h.kind() == Happening.Kind.CRANKING_FAILS));
+                        .anyMatch(h -> h.kind() == StoryEvent.Kind.CRANKING_FAILS));
     }
 
     @Test
@@ -272,8 +272,8 @@ class FlightTest {
                         .use("horn", ALWAYS, 1)
                         .join("bus", "bar", "button", "in")
                         .join("button", "out", "horn", "plus");
-        Start without = start(bench, false);
-        Start with = start(bench.starting(Map.of("button", "on")), false);
+        StartAttempt without = start(bench, false);
+        StartAttempt with = start(bench.starting(Map.of("button", "on")), false);
         assertTrue(with.runs());
         assertEquals(140 * 0.01, lowest(without, "computer") - lowest(with, "computer"), 0.02);
     }
@@ -311,14 +311,14 @@ class FlightTest {
         Story turning = bench.timeline().tell(off, planned);
         Story standing = bench.timeline().tell(off, planned.with(Propeller.STANDS));
         assertTrue(turning.engine().runningAtEnd() || turning.engine().stoppedAndCameBack());
-        assertEquals(0, Telling.count(turning, Happening.Kind.CRANKING));
-        assertEquals(1, Telling.count(standing, Happening.Kind.CRANKING));
+        assertEquals(0, Telling.count(turning, StoryEvent.Kind.CRANKING));
+        assertEquals(1, Telling.count(standing, StoryEvent.Kind.CRANKING));
         assertEquals(
-                Telling.when(turning, Happening.Kind.ENGINE_RESTARTS, "engine"),
-                Telling.when(standing, Happening.Kind.ENGINE_RESTARTS, "engine"),
+                Telling.when(turning, StoryEvent.Kind.ENGINE_RESTARTS, "engine"),
+                Telling.when(standing, StoryEvent.Kind.ENGINE_RESTARTS, "engine"),
                 1e-6);
         Story never = bench.timeline().tell(off, Setting.with(Pilot.NEVER).with(Propeller.STANDS));
-        assertEquals(0, Telling.count(never, Happening.Kind.CRANKING));
+        assertEquals(0, Telling.count(never, StoryEvent.Kind.CRANKING));
     }
 
     @Test
@@ -327,7 +327,7 @@ class FlightTest {
         Failure off = Failure.levers("feed off", Map.of("feed", "off"));
         Story standing =
                 bench.timeline().tell(off, Setting.with(Pilot.PLANNED).with(Propeller.STANDS));
-        assertEquals(1, Telling.count(standing, Happening.Kind.CRANKING_FAILS));
+        assertEquals(1, Telling.count(standing, StoryEvent.Kind.CRANKING_FAILS));
         assertFalse(standing.engine().runningAtEnd());
     }
 }

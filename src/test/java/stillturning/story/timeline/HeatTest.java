@@ -28,7 +28,7 @@ import stillturning.model.Zone;
 import stillturning.parts.Breaker;
 import stillturning.parts.Part;
 import stillturning.parts.ProtectorCurves;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
@@ -81,7 +81,7 @@ class HeatTest {
 
     private static double opens(Bench bench, Tripping edge) throws UntoldStory {
         return Telling.when(
-                bench.timeline().tell(ON, at(edge)), Happening.Kind.PROTECTOR_OPENS, "protector");
+                bench.timeline().tell(ON, at(edge)), StoryEvent.Kind.PROTECTOR_OPENS, "protector");
     }
 
     /**
@@ -129,7 +129,7 @@ class HeatTest {
 
     /**
      * First-order thermal model, computed here: warm from a load L0 it takes ln((L2 - L02)/(L2 -
-     * 1)) / ln(L2/(L2 - 1)) of the cold time, loads as multiples of what is carried for ever.
+     * 1)) / ln(L2/(L2 - 1)) of the cold time, loads as multiples of what is carried continuously.
      */
     @ParameterizedTest
     @CsvSource({"0.2, 2", "0.6, 2", "1.0, 2", "1.09, 2", "0.6, 1.2", "0.6, 6", "0.6, 12"})
@@ -175,7 +175,7 @@ class HeatTest {
                         study.candidates());
         Story story = new Timeline(hot, bench.candidate()).tell(ON, at(Tripping.SLOW));
         // twice 30 A: 50 s at the slow edge, same sheet
-        assertEquals(50, Telling.when(story, Happening.Kind.PROTECTOR_OPENS, "protector"), 1e-4);
+        assertEquals(50, Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "protector"), 1e-4);
         assertTrue(opens(bench, Tripping.SLOW) > 100, "1.5 times its rating where it is cool");
     }
 
@@ -184,10 +184,10 @@ class HeatTest {
     void aHundredAndTwentyPercentMayNeverClearABladeFuse() throws UntoldStory {
         Bench bench = bench(breaker(ProtectorCurves.BLADE_FUSE), 0, 1.2 * RATING);
         Story slow = bench.timeline().tell(ON, at(Tripping.SLOW));
-        assertEquals(0, Telling.count(slow, Happening.Kind.PROTECTOR_OPENS));
+        assertEquals(0, Telling.count(slow, StoryEvent.Kind.PROTECTOR_OPENS));
         Story typical = bench.timeline().tell(ON, at(Tripping.TYPICAL));
-        Happening opening = typical.of(Happening.Kind.PROTECTOR_OPENS).get(0);
-        assertTrue(opening.words().contains("may carry for ever"), opening.words());
+        StoryEvent opening = typical.of(StoryEvent.Kind.PROTECTOR_OPENS).get(0);
+        assertTrue(opening.words().contains("may carry continuously"), opening.words());
         assertEquals(Double.POSITIVE_INFINITY, typical.contests().get(0).slowSeconds());
     }
 
@@ -206,8 +206,8 @@ class HeatTest {
     void aBreakerThatIsResetIntoTheOverloadTripsAgainTheSoonerTheWarmerItIs(double seconds)
             throws UntoldStory {
         Story story = resetting(seconds).timeline().tell(ON, Pilot.PLANNED);
-        List<Happening> opened = story.of(Happening.Kind.PROTECTOR_OPENS);
-        double reset = Telling.when(story, Happening.Kind.PILOT, "reset");
+        List<StoryEvent> opened = story.of(StoryEvent.Kind.PROTECTOR_OPENS);
+        double reset = Telling.when(story, StoryEvent.Kind.PILOT, "reset");
         TimeCurrentCurve curve = ProtectorCurves.THERMAL_BREAKER;
         double cold = curve.secondsToOpen(2, Tripping.TYPICAL);
         double square = Math.pow(2 / curve.holdMultiple(), 2);
@@ -232,8 +232,8 @@ class HeatTest {
                                 Moment.heldIn("cruise"),
                                 longestStepSeconds)
                         .tell(ON, Setting.with(Pilot.PLANNED), 600);
-        List<Happening> one = free.of(Happening.Kind.PROTECTOR_OPENS);
-        List<Happening> other = held.of(Happening.Kind.PROTECTOR_OPENS);
+        List<StoryEvent> one = free.of(StoryEvent.Kind.PROTECTOR_OPENS);
+        List<StoryEvent> other = held.of(StoryEvent.Kind.PROTECTOR_OPENS);
         assertEquals(2, other.size());
         for (int i = 0; i < 2; i++) {
             assertEquals(one.get(i).seconds(), other.get(i).seconds(), 1e-7);

@@ -34,7 +34,7 @@ import stillturning.model.Terminal;
 import stillturning.parts.Battery;
 import stillturning.parts.Part;
 import stillturning.parts.Tag;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
@@ -74,8 +74,8 @@ class HostileCircuitsTest {
         return bench.timeline().tell(ARMED, Pilot.NEVER);
     }
 
-    private static Happening chatter(Story story) {
-        List<Happening> chatter = story.of(Happening.Kind.CHATTER);
+    private static StoryEvent chatter(Story story) {
+        List<StoryEvent> chatter = story.of(StoryEvent.Kind.CHATTER);
         assertTrue(!chatter.isEmpty(), story.happenings().toString());
         return chatter.get(0);
     }
@@ -102,8 +102,8 @@ class HostileCircuitsTest {
                                 new Tolerance(10, 10, 0.01, 0, 40, 1))
                         .join("heater", "plus", "bus", "bar");
         Story story = armed(bench);
-        assertEquals(0, Telling.count(story, Happening.Kind.CHATTER));
-        assertEquals(0, Telling.count(story, Happening.Kind.LOAD_RESTARTS));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.CHATTER));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.LOAD_RESTARTS));
         assertTrue(!story.aftermath().working().contains("heater"));
     }
 
@@ -190,10 +190,10 @@ class HostileCircuitsTest {
                             new Procedure.Doing(Optional.of("computer"), 0)));
         }
         Story story = armed(bench);
-        assertEquals(0, Telling.count(story, Happening.Kind.CHATTER));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.CHATTER));
         assertEquals(
                 List.of("heat off", "heat on"),
-                story.of(Happening.Kind.AUTOMATIC).stream().map(Happening::words).toList());
+                story.of(StoryEvent.Kind.AUTOMATIC).stream().map(StoryEvent::words).toList());
     }
 
     static LongStream seeds() {
@@ -259,7 +259,7 @@ class HostileCircuitsTest {
         Bench bench = drawn(seed);
         try {
             Story story = bench.timeline().tell(ARMED, Setting.with(Pilot.NEVER), 7200);
-            for (Happening chatter : story.of(Happening.Kind.CHATTER)) {
+            for (StoryEvent chatter : story.of(StoryEvent.Kind.CHATTER)) {
                 Set<String> members = named(bench, chatter.words());
                 assertTrue(members.contains(chatter.part()), "seed " + seed + ": " + chatter);
             }
@@ -277,8 +277,8 @@ class HostileCircuitsTest {
         for (long seed : seeds().toArray()) {
             try {
                 Story story = drawn(seed).timeline().tell(ARMED, Setting.with(Pilot.NEVER), 60);
-                flips += Telling.count(story, Happening.Kind.CHATTER) > 0 ? 1 : 0;
-                calm += Telling.count(story, Happening.Kind.CHATTER) > 0 ? 0 : 1;
+                flips += Telling.count(story, StoryEvent.Kind.CHATTER) > 0 ? 1 : 0;
+                calm += Telling.count(story, StoryEvent.Kind.CHATTER) > 0 ? 0 : 1;
             } catch (UntoldStory e) {
                 flips++;
             }

@@ -28,7 +28,7 @@ import stillturning.model.Terminal;
 import stillturning.parts.Breaker;
 import stillturning.parts.Part;
 import stillturning.parts.ProtectorCurves;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
@@ -115,21 +115,21 @@ class InvarianceTest {
         return stories;
     }
 
-    private static List<Happening> byPart(Story story, String mark) {
+    private static List<StoryEvent> byPart(Story story, String mark) {
         return story.happenings().stream()
                 .sorted(
-                        Comparator.comparing((Happening h) -> h.part().replace(mark, "") + h.kind())
-                                .thenComparing(Happening::seconds))
+                        Comparator.comparing((StoryEvent h) -> h.part().replace(mark, "") + h.kind())
+                                .thenComparing(StoryEvent::seconds))
                 .toList();
     }
 
     private static void assertSame(Story one, Story other, String mark) {
-        List<Happening> ones = byPart(one, mark);
-        List<Happening> others = byPart(other, mark);
+        List<StoryEvent> ones = byPart(one, mark);
+        List<StoryEvent> others = byPart(other, mark);
         assertEquals(ones.size(), others.size(), one.failure().name() + others);
         for (int i = 0; i < ones.size(); i++) {
-            Happening a = ones.get(i);
-            Happening b = others.get(i);
+            StoryEvent a = ones.get(i);
+            StoryEvent b = others.get(i);
             assertEquals(a.kind(), b.kind(), one.failure().name());
             assertEquals(a.part(), b.part().replace(mark, ""), one.failure().name());
             assertEquals(
@@ -141,23 +141,23 @@ class InvarianceTest {
     @Test
     void theFixtureShowsEveryKindOfHappeningThatItIsMeantFor() throws UntoldStory {
         Bench bench = bench("");
-        List<Happening.Kind> seen =
+        List<StoryEvent.Kind> seen =
                 all(bench.timeline(), bench.candidate()).stream()
                         .flatMap(s -> s.happenings().stream())
-                        .map(Happening::kind)
+                        .map(StoryEvent::kind)
                         .distinct()
                         .toList();
         assertTrue(
                 seen.containsAll(
                         List.of(
-                                Happening.Kind.PROTECTOR_OPENS,
-                                Happening.Kind.CONTACTS_OPEN,
-                                Happening.Kind.LOAD_STOPS,
-                                Happening.Kind.LOAD_RESTARTS,
-                                Happening.Kind.BATTERY_EMPTY,
-                                Happening.Kind.SOURCE_STOPS,
-                                Happening.Kind.PILOT,
-                                Happening.Kind.ENGINE_STOPS)),
+                                StoryEvent.Kind.PROTECTOR_OPENS,
+                                StoryEvent.Kind.CONTACTS_OPEN,
+                                StoryEvent.Kind.LOAD_STOPS,
+                                StoryEvent.Kind.LOAD_RESTARTS,
+                                StoryEvent.Kind.BATTERY_EMPTY,
+                                StoryEvent.Kind.SOURCE_STOPS,
+                                StoryEvent.Kind.PILOT,
+                                StoryEvent.Kind.ENGINE_STOPS)),
                 seen.toString());
     }
 

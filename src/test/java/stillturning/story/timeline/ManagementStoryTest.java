@@ -23,7 +23,7 @@ import stillturning.model.EngineLogic;
 import stillturning.parts.Battery;
 import stillturning.parts.Tag;
 import stillturning.story.Endurance.Lasts;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
@@ -106,11 +106,11 @@ class ManagementStoryTest {
                 .join("charging", "out", "bus", "bar");
     }
 
-    private static List<Double> times(Story story, Happening.Kind kind) {
-        return story.of(kind).stream().map(Happening::seconds).toList();
+    private static List<Double> times(Story story, StoryEvent.Kind kind) {
+        return story.of(kind).stream().map(StoryEvent::seconds).toList();
     }
 
-    private static void assertTimes(Story story, Happening.Kind kind, double... seconds) {
+    private static void assertTimes(Story story, StoryEvent.Kind kind, double... seconds) {
         List<Double> told = times(story, kind);
         assertEquals(seconds.length, told.size(), kind + " at " + told);
         for (int i = 0; i < seconds.length; i++) {
@@ -134,17 +134,17 @@ class ManagementStoryTest {
                         .procedure("charge", "dark", 60, Map.of("charging", "on"));
         Story story = bench.timeline().tell(NOTHING, Pilot.PLANNED);
         double off = 0.01 * 36_000 / 5 + 2;
-        assertTimes(story, Happening.Kind.BATTERY_DISCONNECTS, off);
+        assertTimes(story, StoryEvent.Kind.BATTERY_DISCONNECTS, off);
         // 20 ms until the heater has stopped, a minute for the pilot, four seconds of 14 V
-        assertTimes(story, Happening.Kind.BATTERY_RECONNECTS, off + 0.02 + 60 + 4);
+        assertTimes(story, StoryEvent.Kind.BATTERY_RECONNECTS, off + 0.02 + 60 + 4);
         assertEquals(100, Telling.last(Telling.trace(story, "battery")), 1e-6);
     }
 
     @Test
     void anOverloadedBatteryTriesThreeTimesAndThenStaysOff() throws UntoldStory {
         Story story = Telling.unaided(watched(lithium(10, 0.9, WATCHFUL)), "bus: short to ground");
-        assertTimes(story, Happening.Kind.BATTERY_DISCONNECTS, 0.01, 30.02, 60.03, 90.04);
-        assertTimes(story, Happening.Kind.BATTERY_RECONNECTS, 30.01, 60.02, 90.03);
+        assertTimes(story, StoryEvent.Kind.BATTERY_DISCONNECTS, 0.01, 30.02, 60.03, 90.04);
+        assertTimes(story, StoryEvent.Kind.BATTERY_RECONNECTS, 30.01, 60.02, 90.03);
     }
 
     @Test
@@ -156,8 +156,8 @@ class ManagementStoryTest {
                                 Failure.levers("charging", Map.of("charging", "on")),
                                 Setting.with(Pilot.NEVER),
                                 200);
-        assertTimes(story, Happening.Kind.BATTERY_DISCONNECTS, 0.5, 31, 61.5, 92);
-        assertTimes(story, Happening.Kind.BATTERY_RECONNECTS, 30.5, 61, 91.5);
+        assertTimes(story, StoryEvent.Kind.BATTERY_DISCONNECTS, 0.5, 31, 61.5, 92);
+        assertTimes(story, StoryEvent.Kind.BATTERY_RECONNECTS, 30.5, 61, 91.5);
     }
 
     @Test
@@ -175,9 +175,9 @@ class ManagementStoryTest {
                         .join("guard", "minus", "ground", "stud")
                         .join("guard", "out", "bus", "bar");
         Story story = Telling.unaided(bench, "alternator: over-voltage");
-        assertTimes(story, Happening.Kind.BATTERY_DISCONNECTS, 0.5);
-        double opens = Telling.when(story, Happening.Kind.PROTECTOR_OPENS, "guard");
-        assertTimes(story, Happening.Kind.BATTERY_RECONNECTS, opens + 0.5);
+        assertTimes(story, StoryEvent.Kind.BATTERY_DISCONNECTS, 0.5);
+        double opens = Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "guard");
+        assertTimes(story, StoryEvent.Kind.BATTERY_RECONNECTS, opens + 0.5);
     }
 
     /**
@@ -194,10 +194,10 @@ class ManagementStoryTest {
         double rate = 0.015 * heating + 1 / 3600.0;
         double settles = heating / rate;
         double hot = -Math.log(1 - 20 / settles) / rate + 10;
-        double off = times(story, Happening.Kind.BATTERY_DISCONNECTS).get(0);
+        double off = times(story, StoryEvent.Kind.BATTERY_DISCONNECTS).get(0);
         assertEquals(hot, off, 0.5);
         double rise = settles * (1 - Math.exp(-rate * off));
-        double back = times(story, Happening.Kind.BATTERY_RECONNECTS).get(0);
+        double back = times(story, StoryEvent.Kind.BATTERY_RECONNECTS).get(0);
         assertEquals(off + 3600 * Math.log(rise / 15), back, 0.5);
     }
 
@@ -210,7 +210,7 @@ class ManagementStoryTest {
                         Kind.CONSTANT_CURRENT,
                         50);
         Story story = bench.timeline().tell(NOTHING, Setting.with(Pilot.NEVER), 5000);
-        assertEquals(0, Telling.count(story, Happening.Kind.BATTERY_DISCONNECTS));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.BATTERY_DISCONNECTS));
     }
 
     @Test
@@ -248,7 +248,7 @@ class ManagementStoryTest {
         Story story =
                 bench.timeline()
                         .tell(Failure.levers("charging", Map.of("charging", "on")), Pilot.NEVER);
-        assertEquals(1, Telling.count(story, Happening.Kind.CHATTER));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.CHATTER));
         assertTrue(story.aftermath().working().contains("heater"));
     }
 }

@@ -17,7 +17,7 @@ import stillturning.model.Candidate.Hit;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
@@ -68,8 +68,8 @@ class PilotTest {
     void thePilotActsInHisTimeAfterTheCue(Pilot pilot, double seconds) throws UntoldStory {
         Bench bench = warned();
         Story story = bench.timeline().tell(bench.failure("alternator: field open"), pilot);
-        assertEquals(0, Telling.when(story, Happening.Kind.CUE, "alternator light"));
-        assertEquals(seconds, Telling.when(story, Happening.Kind.PILOT, "shed"));
+        assertEquals(0, Telling.when(story, StoryEvent.Kind.CUE, "alternator light"));
+        assertEquals(seconds, Telling.when(story, StoryEvent.Kind.PILOT, "shed"));
         double left = 10 * 3600 - 21 * seconds;
         assertEquals(seconds + left / 6 + 0.32, story.engine().endurance().seconds(), 1e-3);
         assertTrue(story.aftermath().actedPilot());
@@ -78,7 +78,7 @@ class PilotTest {
     @Test
     void thePilotWhoNeverActsIsNoHelp() throws UntoldStory {
         Story story = Telling.unaided(warned(), "alternator: field open");
-        assertEquals(0, Telling.count(story, Happening.Kind.PILOT));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.PILOT));
         assertEquals(36_000 / 21.0 + 0.32, story.engine().endurance().seconds(), 1e-3);
         assertTrue(!story.aftermath().actedPilot());
     }
@@ -91,9 +91,9 @@ class PilotTest {
                 bench.timeline()
                         .tell(together(bench, alsoFails, "alternator: field open"), Pilot.PLANNED);
         assertEquals(
-                alsoFails.startsWith("display:") ? 0 : 1, Telling.count(story, Happening.Kind.CUE));
+                alsoFails.startsWith("display:") ? 0 : 1, Telling.count(story, StoryEvent.Kind.CUE));
         if (alsoFails.startsWith("display:")) {
-            assertEquals(0, Telling.count(story, Happening.Kind.PILOT));
+            assertEquals(0, Telling.count(story, StoryEvent.Kind.PILOT));
         }
     }
 
@@ -110,9 +110,9 @@ class PilotTest {
         Failure both =
                 together(bench, "display-breaker: opens for no reason", "alternator: field open");
         assertEquals(
-                0, Telling.count(bench.timeline().tell(both, Pilot.PLANNED), Happening.Kind.CUE));
+                0, Telling.count(bench.timeline().tell(both, Pilot.PLANNED), StoryEvent.Kind.CUE));
         Story seen = Telling.planned(bench, "alternator: field open");
-        assertEquals(0.05, Telling.when(seen, Happening.Kind.CUE, "low volts"), 1e-9);
+        assertEquals(0.05, Telling.when(seen, StoryEvent.Kind.CUE, "low volts"), 1e-9);
     }
 
     @Test
@@ -122,8 +122,8 @@ class PilotTest {
                         .cue("low volts", new Cue.LowVolts(new Terminal("bus", "bar"), 13, 5));
         bench.procedure("shed", "alternator light", 60, Map.of(), "lights");
         Story story = Telling.planned(bench, "alternator: field open");
-        assertEquals(2, Telling.count(story, Happening.Kind.CUE));
-        assertEquals(1, Telling.count(story, Happening.Kind.PILOT));
+        assertEquals(2, Telling.count(story, StoryEvent.Kind.CUE));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.PILOT));
     }
 
     @Test
@@ -142,7 +142,7 @@ class PilotTest {
                         bench.failure("alternator: field open").hits(),
                         Map.of("switch", "on"));
         Story story = bench.timeline().tell(slow, Pilot.PLANNED);
-        assertTrue(Telling.when(story, Happening.Kind.PROTECTOR_OPENS, "fuse") > 60);
+        assertTrue(Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "fuse") > 60);
         assertTrue(story.aftermath().working().contains("lights"));
         assertTrue(!story.aftermath().working().contains("heater"));
     }
@@ -161,9 +161,9 @@ class PilotTest {
         Timeline timeline = bench.timeline();
         assertEquals(List.of("standby light"), timeline.normal().cuesShowing());
         Story nothing = timeline.tell(Failure.levers("nothing", Map.of()), Pilot.PLANNED);
-        assertEquals(0, Telling.count(nothing, Happening.Kind.PILOT));
+        assertEquals(0, Telling.count(nothing, StoryEvent.Kind.PILOT));
         Story out = timeline.tell(bench.failure("alternator: no output"), Pilot.PLANNED);
-        assertEquals(1, Telling.count(out, Happening.Kind.PILOT));
+        assertEquals(1, Telling.count(out, StoryEvent.Kind.PILOT));
     }
 
     @Test
@@ -174,7 +174,7 @@ class PilotTest {
             Story story = Telling.planned(bench, failure);
             assertEquals(
                     failure.startsWith("display:") ? 0 : 0.02,
-                    Telling.when(story, Happening.Kind.CUE, "display dark"),
+                    Telling.when(story, StoryEvent.Kind.CUE, "display dark"),
                     1e-9);
         }
     }
@@ -203,7 +203,7 @@ class PilotTest {
                         .procedure("shed", "alternator light", 60, Map.of(), "lights");
         Failure off = Failure.levers("knocked off", Map.of("field-switch", "off"));
         Story story = bench.timeline().tell(off, Pilot.PLANNED);
-        assertEquals(5, Telling.when(story, Happening.Kind.PILOT, "reset"), 1e-9);
-        assertEquals(1, Telling.count(story, Happening.Kind.PILOT));
+        assertEquals(5, Telling.when(story, StoryEvent.Kind.PILOT, "reset"), 1e-9);
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.PILOT));
     }
 }

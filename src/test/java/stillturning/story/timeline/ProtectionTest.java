@@ -21,7 +21,7 @@ import stillturning.model.EngineLogic;
 import stillturning.parts.Part;
 import stillturning.parts.ProtectorCurves;
 import stillturning.story.Endurance.AtLeast;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
@@ -81,9 +81,9 @@ class ProtectionTest {
         double expected = seconds(ProtectorCurves.BLADE_FUSE, amps, 10);
         assertEquals(
                 expected,
-                Telling.when(story, Happening.Kind.PROTECTOR_OPENS, "fuse"),
+                Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "fuse"),
                 1e-3 * expected);
-        assertEquals(1, Telling.count(story, Happening.Kind.PROTECTOR_OPENS));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.PROTECTOR_OPENS));
         assertTrue(expected < seconds(ProtectorCurves.THERMAL_BREAKER, amps, 10));
     }
 
@@ -97,9 +97,9 @@ class ProtectionTest {
         double expected = seconds(ProtectorCurves.THERMAL_BREAKER, amps, 5);
         assertEquals(
                 expected,
-                Telling.when(story, Happening.Kind.PROTECTOR_OPENS, "breaker"),
+                Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "breaker"),
                 1e-3 * expected);
-        assertEquals(1, Telling.count(story, Happening.Kind.PROTECTOR_OPENS));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.PROTECTOR_OPENS));
     }
 
     @Test
@@ -111,10 +111,10 @@ class ProtectionTest {
                         List.of(breaker("breaker", 10), fuse))) {
             Story story =
                     Telling.unaided(inPath(path.get(0), path.get(1)), "stub: short to ground");
-            List<Happening> opened = story.of(Happening.Kind.PROTECTOR_OPENS);
+            List<StoryEvent> opened = story.of(StoryEvent.Kind.PROTECTOR_OPENS);
             assertEquals(
                     path.stream().map(Part::id).toList(),
-                    opened.stream().map(Happening::part).toList());
+                    opened.stream().map(StoryEvent::part).toList());
             assertEquals(opened.get(0).seconds(), opened.get(1).seconds());
         }
     }
@@ -150,16 +150,16 @@ class ProtectionTest {
                         .toList();
         Story story = bench.timeline().tell(new Failure("both", hits, Map.of()), Pilot.PLANNED);
         TimeCurrentCurve curve = ProtectorCurves.BLADE_FUSE;
-        double first = Telling.when(story, Happening.Kind.PROTECTOR_OPENS, "breaker");
+        double first = Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "breaker");
         double heat = first / seconds(curve, faultAmps(FUSE_OHMS + BREAKER_OHMS), 15);
-        double switchedOn = Telling.when(story, Happening.Kind.PILOT, "try");
+        double switchedOn = Telling.when(story, StoryEvent.Kind.PILOT, "try");
         double kept = heat * Math.exp(-(switchedOn - first) / 10);
         double more = (1 - kept) * seconds(curve, faultAmps(FUSE_OHMS + 0.005), 15);
         assertEquals(1, switchedOn, 1e-6);
         assertTrue(kept > 0.1 && kept < 0.9, "the fuse is warm: " + kept);
         assertEquals(
                 switchedOn + more,
-                Telling.when(story, Happening.Kind.PROTECTOR_OPENS, "fuse"),
+                Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "fuse"),
                 1e-3 * more);
     }
 
@@ -169,7 +169,7 @@ class ProtectionTest {
         // sqrt(0.15 x 5) s at twice the rating: ISO 8820-3 type C class sheet, read in a second
         // source
         assertEquals(
-                Math.sqrt(0.75), Telling.when(story, Happening.Kind.PROTECTOR_OPENS, "fuse"), 1e-6);
+                Math.sqrt(0.75), Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "fuse"), 1e-6);
     }
 
     /**
@@ -177,7 +177,7 @@ class ProtectionTest {
      */
     @Test
     void aLoadOfAHundredAndTenPercentNeverClears() throws UntoldStory {
-        assertEquals(0, Telling.count(overload(11, 10), Happening.Kind.PROTECTOR_OPENS));
+        assertEquals(0, Telling.count(overload(11, 10), StoryEvent.Kind.PROTECTOR_OPENS));
     }
 
     private static Story overload(double amps, double rating) throws UntoldStory {
@@ -214,7 +214,7 @@ class ProtectionTest {
                 Telling.unaided(
                         sagging(new Tolerance(9, 10, 1.2 * race(), 0.1, 40, 1)),
                         "stub: short to ground");
-        assertEquals(0, Telling.count(story, Happening.Kind.LOAD_STOPS));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.LOAD_STOPS));
         assertEquals(0, story.engine().longestInterruptionSeconds());
     }
 
@@ -225,11 +225,11 @@ class ProtectionTest {
         Story story =
                 Telling.unaided(
                         sagging(new Tolerance(9, 10, ride, 0.1, 40, 1)), "stub: short to ground");
-        double opened = Telling.when(story, Happening.Kind.PROTECTOR_OPENS, "breaker");
+        double opened = Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "breaker");
         assertEquals(race(), opened, 1e-3 * race());
-        assertEquals(ride, Telling.when(story, Happening.Kind.LOAD_STOPS, "computer"), 1e-9);
+        assertEquals(ride, Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "computer"), 1e-9);
         assertEquals(
-                opened + 0.1, Telling.when(story, Happening.Kind.LOAD_RESTARTS, "computer"), 1e-9);
+                opened + 0.1, Telling.when(story, StoryEvent.Kind.LOAD_RESTARTS, "computer"), 1e-9);
         assertEquals(opened + 0.1 - ride, story.engine().longestInterruptionSeconds(), 1e-9);
         assertEquals(0, story.engine().stops());
     }
@@ -240,11 +240,11 @@ class ProtectionTest {
         Story story =
                 Telling.unaided(
                         sagging(new Tolerance(9, 10, ride, 0.5, 40, 1)), "stub: short to ground");
-        double opened = Telling.when(story, Happening.Kind.PROTECTOR_OPENS, "breaker");
-        assertEquals(ride + 0.3, Telling.when(story, Happening.Kind.ENGINE_STOPS, "engine"), 1e-9);
+        double opened = Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "breaker");
+        assertEquals(ride + 0.3, Telling.when(story, StoryEvent.Kind.ENGINE_STOPS, "engine"), 1e-9);
         assertEquals(
                 opened + 0.5 + 2,
-                Telling.when(story, Happening.Kind.ENGINE_RESTARTS, "engine"),
+                Telling.when(story, StoryEvent.Kind.ENGINE_RESTARTS, "engine"),
                 1e-9);
         assertEquals(1, story.engine().stops());
         assertTrue(story.engine().runningAtEnd());
@@ -261,7 +261,7 @@ class ProtectionTest {
                         .join("controller", "ground", "ground", "stud")
                         .join("controller", "out-1", "stub", "bar");
         Story story = Telling.unaided(bench, "stub: short to ground");
-        assertTrue(Telling.when(story, Happening.Kind.PROTECTOR_OPENS, "controller") < 1e-4);
-        assertEquals(0, Telling.count(story, Happening.Kind.LOAD_STOPS));
+        assertTrue(Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "controller") < 1e-4);
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.LOAD_STOPS));
     }
 }

@@ -14,8 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.model.failure.Failure;
 import stillturning.story.Endurance;
-import stillturning.story.Happening;
-import stillturning.story.Happening.Kind;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
 
@@ -42,7 +42,7 @@ class RandomInvarianceTest {
     }
 
     /** A story, or why there is none, up to the first number in it. */
-    private record Told(List<Happening> happenings, List<Endurance> endurance, String refusal) {
+    private record Told(List<StoryEvent> happenings, List<Endurance> endurance, String refusal) {
 
         static Told of(RandomAircraft aircraft, Timeline timeline, Failure failure) {
             try {
@@ -57,10 +57,10 @@ class RandomInvarianceTest {
         }
 
         Told byPart() {
-            List<Happening> sorted = new ArrayList<>(happenings);
+            List<StoryEvent> sorted = new ArrayList<>(happenings);
             sorted.sort(
-                    Comparator.comparing((Happening h) -> h.part() + h.kind())
-                            .thenComparing(Happening::seconds));
+                    Comparator.comparing((StoryEvent h) -> h.part() + h.kind())
+                            .thenComparing(StoryEvent::seconds));
             return new Told(sorted, endurance, refusal);
         }
     }
@@ -70,8 +70,8 @@ class RandomInvarianceTest {
         String all = where + "\n" + lines(one) + "\nagainst\n" + lines(other);
         assertEquals(one.happenings.size(), other.happenings.size(), all);
         for (int i = 0; i < one.happenings.size(); i++) {
-            Happening a = one.happenings.get(i);
-            Happening b = other.happenings.get(i);
+            StoryEvent a = one.happenings.get(i);
+            StoryEvent b = other.happenings.get(i);
             assertEquals(a.kind() + " " + a.part(), b.kind() + " " + b.part(), all);
             assertEquals(a.seconds(), b.seconds(), relative * a.seconds() + 2e-9, a + all);
         }

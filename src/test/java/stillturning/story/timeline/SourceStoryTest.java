@@ -23,7 +23,7 @@ import stillturning.parts.Load;
 import stillturning.story.Endurance.AtLeast;
 import stillturning.story.Endurance.Lasts;
 import stillturning.story.Endurance.NotLimited;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
@@ -62,7 +62,7 @@ class SourceStoryTest {
     @Test
     void aRunawayRegulatorDestroysWhatCannotBearItAfterTheTimeThatItBears() throws UntoldStory {
         Story story = Telling.unaided(unguarded(DELICATE), "alternator: over-voltage");
-        assertEquals(0.1, Telling.when(story, Happening.Kind.LOAD_DESTROYED, "computer"), 1e-9);
+        assertEquals(0.1, Telling.when(story, StoryEvent.Kind.LOAD_DESTROYED, "computer"), 1e-9);
         assertEquals(0.1 + 0.3, story.engine().endurance().seconds(), 1e-9);
         assertTrue(!story.engine().runningAtEnd());
     }
@@ -70,16 +70,16 @@ class SourceStoryTest {
     @Test
     void aGuardOpensBeforeTheLoadsSufferAndTheBatteryCarriesOn() throws UntoldStory {
         Story story = Telling.unaided(guarded(15.5, 0.05), "alternator: over-voltage");
-        assertEquals(0.05, Telling.when(story, Happening.Kind.PROTECTOR_OPENS, "guard"), 1e-9);
-        assertEquals(0, Telling.count(story, Happening.Kind.LOAD_DESTROYED));
+        assertEquals(0.05, Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "guard"), 1e-9);
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.LOAD_DESTROYED));
         assertTrue(assertInstanceOf(Lasts.class, story.engine().endurance()).seconds() > 3600);
     }
 
     @Test
     void aGuardSlowerThanTheLoadsComesTooLate() throws UntoldStory {
         Story story = Telling.unaided(guarded(15.5, 0.2), "alternator: over-voltage");
-        assertEquals(1, Telling.count(story, Happening.Kind.LOAD_DESTROYED));
-        assertEquals(1, Telling.count(story, Happening.Kind.PROTECTOR_OPENS));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.LOAD_DESTROYED));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.PROTECTOR_OPENS));
     }
 
     @Test
@@ -97,8 +97,8 @@ class SourceStoryTest {
                         .flatMap(name -> bench.failure(name).hits().stream())
                         .toList();
         Story story = bench.timeline().tell(new Failure("both", hits, Map.of()), Pilot.NEVER);
-        assertEquals(0, Telling.count(story, Happening.Kind.PROTECTOR_OPENS));
-        assertEquals(1, Telling.count(story, Happening.Kind.LOAD_DESTROYED));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.PROTECTOR_OPENS));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.LOAD_DESTROYED));
     }
 
     @Test
@@ -113,19 +113,19 @@ class SourceStoryTest {
                 0,
                 Telling.count(
                         Telling.planned(bench, "alternator: over-voltage"),
-                        Happening.Kind.LOAD_DESTROYED));
+                        StoryEvent.Kind.LOAD_DESTROYED));
         assertEquals(
                 1,
                 Telling.count(
                         Telling.unaided(bench, "alternator: over-voltage"),
-                        Happening.Kind.LOAD_DESTROYED));
+                        StoryEvent.Kind.LOAD_DESTROYED));
     }
 
     @Test
     void aStoppedEngineStillTurnsTheAlternatorWhileItWindmills() throws UntoldStory {
         Story story = Telling.unaided(unguarded(Bench.HARDY), "computer: stops working");
-        assertEquals(0.3, Telling.when(story, Happening.Kind.ENGINE_STOPS, "engine"), 1e-9);
-        assertEquals(0, Telling.count(story, Happening.Kind.SOURCE_STOPS));
+        assertEquals(0.3, Telling.when(story, StoryEvent.Kind.ENGINE_STOPS, "engine"), 1e-9);
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.SOURCE_STOPS));
         assertEquals(0.3, story.engine().endurance().seconds(), 1e-9);
     }
 
@@ -135,7 +135,7 @@ class SourceStoryTest {
                 unguarded(Bench.HARDY)
                         .engine(new Engine(new EngineLogic.One("computer"), 0.3, 2, false, 30));
         Story story = Telling.unaided(bench, "computer: stops working");
-        Happening stops = story.of(Happening.Kind.SOURCE_STOPS).get(0);
+        StoryEvent stops = story.of(StoryEvent.Kind.SOURCE_STOPS).get(0);
         assertEquals(0.3, stops.seconds(), 1e-9);
         assertTrue(stops.words().contains("turns too slowly"), stops.words());
     }
@@ -170,12 +170,12 @@ class SourceStoryTest {
                         .cue("silence", new Cue.EngineStops())
                         .procedure("alternate feed", "silence", 8, Map.of("alternate", "on"));
         Story story = Telling.planned(bench, "bus: feed open");
-        double stops = Telling.when(story, Happening.Kind.ENGINE_STOPS, "engine");
+        double stops = Telling.when(story, StoryEvent.Kind.ENGINE_STOPS, "engine");
         assertEquals(0.02 + 0.3, stops, 1e-9);
         // eight seconds for the pilot, half a second to boot, four to catch
         assertEquals(
                 stops + 8 + 0.5 + 4,
-                Telling.when(story, Happening.Kind.ENGINE_RESTARTS, "engine"),
+                Telling.when(story, StoryEvent.Kind.ENGINE_RESTARTS, "engine"),
                 1e-9);
         assertTrue(story.engine().endurance().seconds() > 3600);
         assertEquals(1, story.engine().stops());
@@ -196,8 +196,8 @@ class SourceStoryTest {
                         .join("computer", "plus", "converter", "out")
                         .engine(new EngineLogic.One("computer"), true);
         Story story = Telling.unaided(bench, "bus: short to ground");
-        assertEquals(0, Telling.when(story, Happening.Kind.SOURCE_STOPS, "converter"));
-        assertEquals(0.02, Telling.when(story, Happening.Kind.LOAD_STOPS, "computer"), 1e-9);
+        assertEquals(0, Telling.when(story, StoryEvent.Kind.SOURCE_STOPS, "converter"));
+        assertEquals(0.02, Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "computer"), 1e-9);
         Story ended = Telling.unaided(bench, "converter: no output");
         assertEquals(0.02 + 0.3, ended.engine().endurance().seconds(), 1e-9);
     }

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import stillturning.bench.Bench;
-import stillturning.story.Happening;
-import stillturning.story.Happening.Kind;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.Trace;
@@ -29,7 +29,7 @@ final class Telling {
         List<Double> times =
                 story.of(kind).stream()
                         .filter(h -> h.part().equals(part))
-                        .map(Happening::seconds)
+                        .map(StoryEvent::seconds)
                         .toList();
         assertEquals(1, times.size(), kind + " of " + part + " in " + story.happenings());
         return times.get(0);

@@ -18,7 +18,7 @@ import stillturning.model.failure.Failure;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
-import stillturning.story.Normal;
+import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
@@ -103,7 +103,7 @@ public class TimelineBenchmark {
 
     /** Wiring up and coming to rest. */
     @Benchmark
-    public Normal settles() throws UntoldStory {
+    public NormalFlight settles() throws UntoldStory {
         return bench.timeline().normal();
     }
 

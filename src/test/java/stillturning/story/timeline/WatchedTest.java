@@ -18,16 +18,16 @@ import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Study;
-import stillturning.story.Bar;
-import stillturning.story.Bar.Doing;
-import stillturning.story.Frame;
-import stillturning.story.Happening;
+import stillturning.story.StateBar;
+import stillturning.story.StateBar.Doing;
+import stillturning.story.Snapshot;
+import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
 import stillturning.story.Trace;
 import stillturning.story.UntoldStory;
-import stillturning.story.Watched;
+import stillturning.story.WatchedStory;
 
 /** Frames of a story, held against the story that was told without them. */
 class WatchedTest {
@@ -41,7 +41,7 @@ class WatchedTest {
         for (Candidate candidate : STUDY.candidates()) {
             Timeline timeline = new Timeline(STUDY, candidate);
             for (Failure failure : FailureCatalogue.singlesOf(candidate)) {
-                Watched watched = timeline.watch(failure, Setting.with(pilot));
+                WatchedStory watched = timeline.watch(failure, Setting.with(pilot));
                 assertEquals(timeline.tell(failure, pilot), watched.story());
                 tracesAgree(watched, candidate.circuit());
                 barsAgree(watched);
@@ -49,11 +49,11 @@ class WatchedTest {
         }
     }
 
-    private static void tracesAgree(Watched watched, Circuit circuit) {
+    private static void tracesAgree(WatchedStory watched, Circuit circuit) {
         for (Trace trace : watched.story().traces()) {
             assertEquals(trace.points().size(), watched.frames().size());
             for (int i = 0; i < trace.points().size(); i++) {
-                Frame frame = watched.frames().get(i);
+                Snapshot frame = watched.frames().get(i);
                 double value =
                         trace.unit().equals("V")
                                 ? frame.volts(circuit.net(trace.name(), "bar"))
@@ -63,9 +63,9 @@ class WatchedTest {
         }
     }
 
-    private static void barsAgree(Watched watched) {
-        for (Bar bar : watched.story().bars()) {
-            for (Bar.Span span : bar.spans()) {
+    private static void barsAgree(WatchedStory watched) {
+        for (StateBar bar : watched.story().bars()) {
+            for (StateBar.Span span : bar.spans()) {
                 double middle = (span.fromSeconds() + span.toSeconds()) / 2;
                 Doing doing = watched.at(middle).doing(bar.name());
                 assertEquals(span.doing(), doing, bar.name() + " at " + middle + " s");
@@ -77,7 +77,7 @@ class WatchedTest {
     void theFrameBeforeIsTheCandidateWithNothingWrong() throws UntoldStory {
         Candidate candidate = STUDY.candidates().get(0);
         Timeline timeline = new Timeline(STUDY, candidate);
-        Frame before = timeline.before();
+        Snapshot before = timeline.before();
         timeline.normal()
                 .busVolts()
                 .forEach(
@@ -94,17 +94,17 @@ class WatchedTest {
         Candidate candidate = STUDY.candidate("one-bus").orElseThrow();
         Timeline timeline = new Timeline(STUDY, candidate);
         Failure shorted = single(candidate, "main-bus: short to ground");
-        Watched watched = timeline.watch(shorted, Setting.with(Pilot.NEVER));
-        Happening blown =
-                watched.story().of(Happening.Kind.PROTECTOR_OPENS).stream()
+        WatchedStory watched = timeline.watch(shorted, Setting.with(Pilot.NEVER));
+        StoryEvent blown =
+                watched.story().of(StoryEvent.Kind.PROTECTOR_OPENS).stream()
                         .filter(h -> h.part().contains("battery-lead"))
                         .findFirst()
                         .orElseThrow();
         String fuse = blown.part() + "/fuse";
-        List<Frame> at =
+        List<Snapshot> at =
                 watched.frames().stream().filter(f -> f.seconds() == blown.seconds()).toList();
-        Frame first = at.get(0);
-        Frame last = watched.at(blown.seconds());
+        Snapshot first = at.get(0);
+        Snapshot last = watched.at(blown.seconds());
         assertSame(at.get(at.size() - 1), last);
         assertFalse(first.states().gaveWay().contains(fuse), () -> first.states().toString());
         assertTrue(last.states().gaveWay().contains(fuse) && last.open(fuse));
@@ -116,9 +116,9 @@ class WatchedTest {
     void framesBetweenEventsShareTheirStates() throws UntoldStory {
         Candidate candidate = STUDY.candidate("one-bus").orElseThrow();
         Failure failure = single(candidate, "alternator: no output");
-        List<Frame> frames =
+        List<Snapshot> frames =
                 new Timeline(STUDY, candidate).watch(failure, Setting.with(Pilot.NEVER)).frames();
-        long different = frames.stream().map(Frame::states).distinct().count();
+        long different = frames.stream().map(Snapshot::states).distinct().count();
         long made =
                 frames.stream().map(f -> System.identityHashCode(f.states())).distinct().count();
         assertTrue(different < frames.size() / 2.0, different + " of " + frames.size());
@@ -131,7 +131,7 @@ class WatchedTest {
         Story story =
                 new Timeline(STUDY, candidate)
                         .tell(single(candidate, "alternator: no output"), Pilot.PLANNED);
-        assertThrows(IllegalArgumentException.class, () -> new Watched(story, List.of()));
+        assertThrows(IllegalArgumentException.class, () -> new WatchedStory(story, List.of()));
     }
 
     private static Failure single(Candidate candidate, String name) {

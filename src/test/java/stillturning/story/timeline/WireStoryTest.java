@@ -17,7 +17,7 @@ import stillturning.parts.Breaker;
 import stillturning.parts.Cable;
 import stillturning.parts.ProtectorCurves;
 import stillturning.parts.Wire;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
@@ -69,15 +69,15 @@ class WireStoryTest {
     void withoutAProtectorTheWireMeltsAtOnderdonksTime() throws UntoldStory {
         Story story = chafed(unprotected("22", 0.005, 0.01));
         double amps = amps(0.005 + 0.005);
-        double melts = Telling.when(story, Happening.Kind.WIRE_MELTS, "wire");
+        double melts = Telling.when(story, StoryEvent.Kind.WIRE_MELTS, "wire");
         double joined = heating("22").secondsToMelt(amps, 25);
         assertEquals(joined, melts, 1e-3 * joined);
         double onderdonk = heating("22").meltingEnergy(25) / (amps * amps);
         assertEquals(onderdonk, melts, 0.02 * onderdonk);
-        double overheats = Telling.when(story, Happening.Kind.WIRE_OVERHEATS, "wire");
+        double overheats = Telling.when(story, StoryEvent.Kind.WIRE_OVERHEATS, "wire");
         double limit = heating("22").insulationEnergy(25) / (amps * amps);
         assertEquals(limit, overheats, 0.01 * limit);
-        String words = story.of(Happening.Kind.WIRE_OVERHEATS).get(0).words();
+        String words = story.of(StoryEvent.Kind.WIRE_OVERHEATS).get(0).words();
         assertTrue(words.contains("150 °C") && words.contains("times its 5.0 A"), words);
         assertTrue(words.contains("would melt after 0.0") && words.contains("Onderdonk"), words);
     }
@@ -111,8 +111,8 @@ class WireStoryTest {
                                 bench.failure("wire: chafed to ground"),
                                 Setting.with(Pilot.NEVER)
                                         .with(new Setting.Race(edge, Optional.empty())));
-        assertEquals(1, Telling.count(story, Happening.Kind.PROTECTOR_OPENS));
-        assertEquals(0, Telling.count(story, Happening.Kind.WIRE_OVERHEATS));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.PROTECTOR_OPENS));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.WIRE_OVERHEATS));
     }
 
     /** Preece, read: AWG 16 in air does not melt at 100 A, but its insulation does not stand it. */
@@ -120,9 +120,9 @@ class WireStoryTest {
     void belowPreecesCurrentItGlowsAndNeverMelts() throws UntoldStory {
         Story story = chafed(unprotected("16", 0.05, 0.15));
         assertTrue(amps(0.125) < heating("16").meltingAmps());
-        assertEquals(1, Telling.count(story, Happening.Kind.WIRE_OVERHEATS));
-        assertEquals(0, Telling.count(story, Happening.Kind.WIRE_MELTS));
-        String words = story.of(Happening.Kind.WIRE_OVERHEATS).get(0).words();
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.WIRE_OVERHEATS));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.WIRE_MELTS));
+        String words = story.of(StoryEvent.Kind.WIRE_OVERHEATS).get(0).words();
         assertTrue(words.contains("Preece"), words);
     }
 
@@ -134,11 +134,11 @@ class WireStoryTest {
                 unprotected("16", 0.02, 0.02)
                         .load("heater", Kind.CONSTANT_CURRENT, before, Bench.HARDY)
                         .join("wire", "b", "heater", "plus");
-        double warm = Telling.when(chafed(bench), Happening.Kind.WIRE_OVERHEATS, "wire");
+        double warm = Telling.when(chafed(bench), StoryEvent.Kind.WIRE_OVERHEATS, "wire");
         double cold =
                 Telling.when(
                         chafed(unprotected("16", 0.02, 0.02)),
-                        Happening.Kind.WIRE_OVERHEATS,
+                        StoryEvent.Kind.WIRE_OVERHEATS,
                         "wire");
         double preload = Math.pow(before / heating("16").insulationAmps(25), 2);
         assertEquals(1 - preload, warm / cold, 0.02);
@@ -155,7 +155,7 @@ class WireStoryTest {
         Story story = chafed(bench);
         double expected = heating("22").secondsToMelt(amps(0.005 + 0.005), 25);
         assertEquals(
-                expected, Telling.when(story, Happening.Kind.WIRE_MELTS, "wire"), 1e-3 * expected);
+                expected, Telling.when(story, StoryEvent.Kind.WIRE_MELTS, "wire"), 1e-3 * expected);
     }
 
     @ParameterizedTest
@@ -173,8 +173,8 @@ class WireStoryTest {
                                 bench.failure("wire: chafed to ground"),
                                 Setting.with(Pilot.NEVER),
                                 60);
-        for (Happening.Kind kind :
-                new Happening.Kind[] {Happening.Kind.WIRE_OVERHEATS, Happening.Kind.WIRE_MELTS}) {
+        for (StoryEvent.Kind kind :
+                new StoryEvent.Kind[] {StoryEvent.Kind.WIRE_OVERHEATS, StoryEvent.Kind.WIRE_MELTS}) {
             assertEquals(Telling.when(free, kind, "wire"), Telling.when(held, kind, "wire"), 1e-7);
         }
     }

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import stillturning.desktop.draft.ChangeRefused;
-import stillturning.desktop.draft.edits.Layout.Run;
-import stillturning.yaml.Places;
+import stillturning.desktop.draft.edits.CandidateOutline.Run;
+import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 
@@ -23,12 +23,12 @@ final class Clipboard {
     private Clipboard() {}
 
     /** Parts with their settings, the links among them, and where their levers stand. */
-    static String copy(Layout layout, Set<String> parts) throws ChangeRefused {
-        Pen pen = new Pen(FILE, YamlDocument.of(Path.of(FILE), HEAD));
+    static String copy(CandidateOutline layout, Set<String> parts) throws ChangeRefused {
+        FileEdits pen = new FileEdits(FILE, YamlDocument.of(Path.of(FILE), HEAD));
         Set<String> copied = new LinkedHashSet<>();
         for (Map.Entry<String, YamlValue> part : layout.parts().entrySet()) {
             if (parts.contains(part.getKey())) {
-                pen.put(Layout.PARTS, part.getKey(), part.getValue());
+                pen.put(CandidateOutline.PARTS, part.getKey(), part.getValue());
                 copied.add(part.getKey());
             }
         }
@@ -37,11 +37,11 @@ final class Clipboard {
         }
         for (Run run : layout.runs()) {
             boolean inside =
-                    run.section().equals(Layout.LINKS)
+                    run.section().equals(CandidateOutline.LINKS)
                             && run.line().anchors().stream()
                                     .allMatch(a -> parts.contains(a.part()));
             if (inside) {
-                pen.put(Layout.LINKS, run.key(), YamlValue.text(run.line().text()));
+                pen.put(CandidateOutline.LINKS, run.key(), YamlValue.text(run.line().text()));
                 copied.addAll(run.makes());
             }
         }
@@ -51,16 +51,16 @@ final class Clipboard {
 
     /** What is said of single parts, and their levers, under other names. */
     private static void notes(
-            Layout layout, Set<String> parts, UnaryOperator<String> names, Pen pen)
+            CandidateOutline layout, Set<String> parts, UnaryOperator<String> names, FileEdits pen)
             throws ChangeRefused {
         for (String section : NOTES) {
             some(layout.all().under(section), section, parts, names, pen);
         }
-        Written positions = layout.all().under("positions");
+        WrittenKeys positions = layout.all().under("positions");
         for (String configuration : positions.fields().keySet()) {
             some(
                     positions.under(configuration),
-                    Places.under("positions", configuration),
+                    DocumentPlaces.under("positions", configuration),
                     parts,
                     names,
                     pen);
@@ -68,7 +68,7 @@ final class Clipboard {
     }
 
     private static void some(
-            Written all, String path, Set<String> parts, UnaryOperator<String> names, Pen pen)
+            WrittenKeys all, String path, Set<String> parts, UnaryOperator<String> names, FileEdits pen)
             throws ChangeRefused {
         for (Map.Entry<String, YamlValue> field : all.fields().entrySet()) {
             if (parts.contains(Naming.part(field.getKey()))) {
@@ -82,9 +82,9 @@ final class Clipboard {
      *
      * @return names of the new parts
      */
-    static List<String> paste(String text, Layout layout, Loads loads, Pen pen)
+    static List<String> paste(String text, CandidateOutline layout, StudyOutline loads, FileEdits pen)
             throws ChangeRefused {
-        Layout copied = new Layout(YamlDocument.of(Path.of(FILE), text));
+        CandidateOutline copied = new CandidateOutline(YamlDocument.of(Path.of(FILE), text));
         if (copied.parts().isEmpty() || !copied.all().fields().containsKey("clipboard")) {
             throw new ChangeRefused("no parts were copied; choose some, copy them, then paste");
         }
@@ -104,18 +104,18 @@ final class Clipboard {
         UnaryOperator<String> renamed = name -> names.getOrDefault(name, name);
         List<String> pasted = copied.parts().keySet().stream().map(renamed).toList();
         for (Map.Entry<String, YamlValue> part : copied.parts().entrySet()) {
-            pen.put(Layout.PARTS, renamed.apply(part.getKey()), part.getValue());
+            pen.put(CandidateOutline.PARTS, renamed.apply(part.getKey()), part.getValue());
         }
         for (Run run : copied.runs()) {
             String line = run.line().renamed(renamed).text();
-            pen.put(Layout.LINKS, renamed.apply(run.key()), YamlValue.text(line));
+            pen.put(CandidateOutline.LINKS, renamed.apply(run.key()), YamlValue.text(line));
         }
         notes(copied, all, renamed, pen);
         return pasted;
     }
 
     private static String take(String name, Set<String> taken, Map<String, String> names) {
-        String free = Layout.free(name, taken);
+        String free = CandidateOutline.free(name, taken);
         taken.add(free);
         names.put(name, free);
         return free;

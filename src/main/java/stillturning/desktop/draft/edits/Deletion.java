@@ -5,15 +5,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import stillturning.desktop.draft.ChangeRefused;
-import stillturning.desktop.draft.edits.Layout.Run;
+import stillturning.desktop.draft.edits.CandidateOutline.Run;
 import stillturning.desktop.draft.edits.Mentions.Mention;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 
 /** Takes parts and runs out of a candidate's file, with everything that speaks of them. */
 final class Deletion {
 
-    private final Layout layout;
-    private final Pen pen;
+    private final CandidateOutline layout;
+    private final FileEdits pen;
     private final Set<String> gone = new LinkedHashSet<>();
     private final Set<Run> cut = new LinkedHashSet<>();
     private final List<String> also = new ArrayList<>();
@@ -22,7 +22,7 @@ final class Deletion {
      * @param parts names of parts that the file writes
      * @param runs runs that go anyway
      */
-    Deletion(Layout layout, Set<String> parts, Set<Run> runs, Pen pen) {
+    Deletion(CandidateOutline layout, Set<String> parts, Set<Run> runs, FileEdits pen) {
         this.layout = layout;
         this.pen = pen;
         gone.addAll(parts);
@@ -34,9 +34,9 @@ final class Deletion {
         cut.add(run);
         gone.addAll(run.line().makes(Naming.prefix(run.key())));
         boolean lastFeed =
-                run.section().equals(Layout.FEEDS)
+                run.section().equals(CandidateOutline.FEEDS)
                         && layout.runs().stream()
-                                .filter(r -> r.section().equals(Layout.FEEDS))
+                                .filter(r -> r.section().equals(CandidateOutline.FEEDS))
                                 .filter(r -> !cut.contains(r))
                                 .noneMatch(
                                         r -> Naming.part(r.key()).equals(Naming.part(run.key())));
@@ -61,7 +61,7 @@ final class Deletion {
     }
 
     private static String word(Run run) {
-        return run.section().equals(Layout.FEEDS) ? "feed of" : "link";
+        return run.section().equals(CandidateOutline.FEEDS) ? "feed of" : "link";
     }
 
     /** Writes it; what it takes along is told. */
@@ -70,7 +70,7 @@ final class Deletion {
         runs();
         for (String part : gone) {
             if (layout.parts().containsKey(part)) {
-                pen.remove(Places.under(Layout.PARTS, part));
+                pen.remove(DocumentPlaces.under(CandidateOutline.PARTS, part));
             }
         }
         shares();
@@ -104,25 +104,25 @@ final class Deletion {
     private void shares() throws ChangeRefused {
         Set<String> names = new LinkedHashSet<>(gone);
         cut.forEach(run -> names.add(run.key()));
-        List<Written> shares = layout.all().under("shares").items();
+        List<WrittenKeys> shares = layout.all().under("shares").items();
         for (int i = shares.size() - 1; i >= 0; i--) {
             List<String> parts = shares.get(i).under("parts").itemTexts();
             List<Integer> out = indices(parts, names);
-            String path = Places.item("shares", i);
+            String path = DocumentPlaces.item("shares", i);
             if (!out.isEmpty() && parts.size() - out.size() < 2) {
                 pen.remove(path);
                 also.add("takes out what only one part would share");
             } else {
-                pen.removeItems(Places.under(path, "parts"), out);
+                pen.removeItems(DocumentPlaces.under(path, "parts"), out);
             }
         }
     }
 
     private void sheds() throws ChangeRefused {
-        Written procedures = layout.all().under("procedures");
+        WrittenKeys procedures = layout.all().under("procedures");
         for (String procedure : procedures.fields().keySet()) {
             List<String> sheds = procedures.under(procedure).under("sheds").itemTexts();
-            String path = Places.under(Places.under("procedures", procedure), "sheds");
+            String path = DocumentPlaces.under(DocumentPlaces.under("procedures", procedure), "sheds");
             pen.removeItems(path, indices(sheds, gone));
         }
     }
@@ -139,19 +139,19 @@ final class Deletion {
 
     /** A procedure goes with the last cue that starts it, and with what does it. */
     private void cues(Set<String> cues, Set<String> procedures) throws ChangeRefused {
-        Written all = layout.all().under("procedures");
+        WrittenKeys all = layout.all().under("procedures");
         for (String procedure : all.fields().keySet()) {
             List<String> when = all.under(procedure).under("when").itemTexts();
             List<Integer> out = indices(when, cues);
             if (procedures.contains(procedure) || (!out.isEmpty() && out.size() == when.size())) {
-                pen.remove(Places.under("procedures", procedure));
+                pen.remove(DocumentPlaces.under("procedures", procedure));
                 also.add("takes the procedure " + procedure + " out");
             } else {
-                pen.removeItems(Places.under(Places.under("procedures", procedure), "when"), out);
+                pen.removeItems(DocumentPlaces.under(DocumentPlaces.under("procedures", procedure), "when"), out);
             }
         }
         for (String cue : cues) {
-            pen.remove(Places.under("sees", cue));
+            pen.remove(DocumentPlaces.under("sees", cue));
             also.add("takes the cue " + cue + " out");
         }
     }

@@ -13,11 +13,11 @@ final class EmptyCandidate {
 
     private static final double MOST_FUSE_AMPS = 100;
 
-    private final Loads loads;
+    private final StudyOutline loads;
     private final String home;
     private final Set<String> grounds = new LinkedHashSet<>();
 
-    EmptyCandidate(Loads loads) throws ChangeRefused {
+    EmptyCandidate(StudyOutline loads) throws ChangeRefused {
         if (loads.zones().isEmpty()) {
             throw new ChangeRefused("the study has no zones yet; add one, such as panel");
         }
@@ -31,7 +31,7 @@ final class EmptyCandidate {
     static final String START =
             "candidate: \"\"\nparts: {}\nreturns: {}\nlinks: {}\nfeeds: {}\npositions: {flight: {}}\n";
 
-    void fill(String title, Pen pen) throws ChangeRefused {
+    void fill(String title, FileEdits pen) throws ChangeRefused {
         pen.set("candidate", title);
         parts(pen);
         for (String zone : grounds) {
@@ -44,13 +44,13 @@ final class EmptyCandidate {
         }
     }
 
-    private void parts(Pen pen) throws ChangeRefused {
+    private void parts(FileEdits pen) throws ChangeRefused {
         boolean twice = loads.isTwiceTheVoltage();
-        pen.put(Layout.PARTS, "battery", part("battery", Map.of(), home, twice));
-        pen.put(Layout.PARTS, "main-bus", part("bus", Map.of(), home, twice));
+        pen.put(CandidateOutline.PARTS, "battery", part("battery", Map.of(), home, twice));
+        pen.put(CandidateOutline.PARTS, "main-bus", part("bus", Map.of(), home, twice));
         for (String zone : grounds) {
             Map<String, String> bolted = Map.of("on-structure", "yes");
-            pen.put(Layout.PARTS, zone + "-ground", part("ground", bolted, zone, twice));
+            pen.put(CandidateOutline.PARTS, zone + "-ground", part("ground", bolted, zone, twice));
         }
     }
 
@@ -60,8 +60,8 @@ final class EmptyCandidate {
         return PartDefaults.fields(kind, Optional.empty(), zone, settings, twice);
     }
 
-    private static void link(Pen pen, String name, String text) throws ChangeRefused {
-        pen.put(Layout.LINKS, name, YamlValue.text(text));
+    private static void link(FileEdits pen, String name, String text) throws ChangeRefused {
+        pen.put(CandidateOutline.LINKS, name, YamlValue.text(text));
     }
 
     /** A fuse for all that the bus feeds; none where no usual one is large enough. */
@@ -71,12 +71,12 @@ final class EmptyCandidate {
                         .filter(load -> !loads.isStarter(load))
                         .mapToDouble(load -> loads.amps(load).orElse(0.0))
                         .sum();
-        return Protection.rating(Math.min(amps, MOST_FUSE_AMPS))
+        return UsualProtection.rating(Math.min(amps, MOST_FUSE_AMPS))
                 .map(rating -> ", fuse " + rating + " class high-current")
                 .orElse("");
     }
 
-    private void feeds(String load, Pen pen) throws ChangeRefused {
+    private void feeds(String load, FileEdits pen) throws ChangeRefused {
         List<String> inputs = loads.inputs(load);
         for (String input : inputs) {
             String key = inputs.size() == 1 ? load : load + "." + input;
@@ -85,10 +85,10 @@ final class EmptyCandidate {
                             ? "from battery, wire AWG 2"
                             : "from main-bus"
                                     + loads.amps(load)
-                                            .flatMap(Protection::rating)
+                                            .flatMap(UsualProtection::rating)
                                             .map(r -> ", breaker " + r)
                                             .orElse("");
-            pen.put(Layout.FEEDS, key, YamlValue.text(text));
+            pen.put(CandidateOutline.FEEDS, key, YamlValue.text(text));
         }
     }
 }

@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.model.Terminal;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlValue;
 
 /** Joins two terminals by a new run. */
@@ -21,11 +21,11 @@ final class Joining {
     private static final String GROUND = "ground";
     private static final String WIRE = "wire";
 
-    private final Layout layout;
-    private final Loads loads;
-    private final Pen pen;
+    private final CandidateOutline layout;
+    private final StudyOutline loads;
+    private final FileEdits pen;
 
-    Joining(Layout layout, Loads loads, Pen pen) {
+    Joining(CandidateOutline layout, StudyOutline loads, FileEdits pen) {
         this.layout = layout;
         this.loads = loads;
         this.pen = pen;
@@ -74,17 +74,17 @@ final class Joining {
     private String feed(Terminal from, Terminal to, Optional<String> items) throws ChangeRefused {
         String load = to.part();
         String key = loads.inputs(load).size() == 1 ? load : load + "." + to.name();
-        if (layout.all().under(Layout.FEEDS).fields().containsKey(key)) {
+        if (layout.all().under(CandidateOutline.FEEDS).fields().containsKey(key)) {
             throw new ChangeRefused(
                     key + " is fed already; cut that feed first, or lead it to another input");
         }
         int out = List.copyOf(layout.leavesOut()).indexOf(load);
         if (out >= 0) {
-            pen.remove(Places.item(Layout.LEAVES_OUT, out));
+            pen.remove(DocumentPlaces.item(CandidateOutline.LEAVES_OUT, out));
         }
         String more = items.orElseGet(() -> usual(from, load));
         String text = "from " + end(from, true) + (more.isEmpty() ? "" : ", " + more);
-        pen.put(Layout.FEEDS, key, YamlValue.text(text));
+        pen.put(CandidateOutline.FEEDS, key, YamlValue.text(text));
         return key;
     }
 
@@ -99,7 +99,7 @@ final class Joining {
             return "";
         }
         String word = kind.equals("battery") ? "fuse " : "breaker ";
-        return loads.amps(load).flatMap(Protection::rating).map(word::concat).orElse("");
+        return loads.amps(load).flatMap(UsualProtection::rating).map(word::concat).orElse("");
     }
 
     private String link(Terminal from, Terminal to, String items) throws ChangeRefused {
@@ -109,7 +109,7 @@ final class Joining {
                         : from.part() + "-to-" + to.part();
         String name = freeRun(wanted, layout.taken());
         String ends = "from " + end(from, true) + " to " + end(to, false);
-        pen.put(Layout.LINKS, name, YamlValue.text(ends + ", " + items));
+        pen.put(CandidateOutline.LINKS, name, YamlValue.text(ends + ", " + items));
         return name;
     }
 

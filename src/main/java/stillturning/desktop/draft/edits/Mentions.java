@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import stillturning.desktop.draft.ChangeRefused;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 
 /** Where a candidate's file speaks of a part outside its runs. */
 final class Mentions {
@@ -43,7 +43,7 @@ final class Mentions {
 
     private final List<Mention> all = new ArrayList<>();
 
-    Mentions(Written file) {
+    Mentions(WrittenKeys file) {
         file.under("returns")
                 .texts()
                 .forEach((zone, g) -> add(Kind.RETURN, path("returns", zone), g));
@@ -51,44 +51,44 @@ final class Mentions {
             keys(Kind.NOTE, section, file.under(section));
         }
         shares(file.under("shares"));
-        Written positions = file.under("positions");
+        WrittenKeys positions = file.under("positions");
         for (String configuration : positions.fields().keySet()) {
             keys(Kind.POSITION, path("positions", configuration), positions.under(configuration));
         }
-        Written cues = file.under("sees");
+        WrittenKeys cues = file.under("sees");
         cues.fields().keySet().forEach(cue -> cue(cue, cues.under(cue)));
-        items(Kind.LEFT_OUT, Layout.LEAVES_OUT, file.under(Layout.LEAVES_OUT));
-        Written procedures = file.under("procedures");
+        items(Kind.LEFT_OUT, CandidateOutline.LEAVES_OUT, file.under(CandidateOutline.LEAVES_OUT));
+        WrittenKeys procedures = file.under("procedures");
         procedures.fields().keySet().forEach(p -> procedure(p, procedures.under(p)));
     }
 
     private static String path(String section, String key) {
-        return Places.under(section, key);
+        return DocumentPlaces.under(section, key);
     }
 
     private void add(Kind kind, String path, String name) {
         all.add(new Mention(kind, path, name, ""));
     }
 
-    private void keys(Kind kind, String section, Written written) {
+    private void keys(Kind kind, String section, WrittenKeys written) {
         written.fields().keySet().forEach(key -> add(kind, path(section, key), key));
     }
 
-    private void shares(Written shares) {
+    private void shares(WrittenKeys shares) {
         for (int i = 0; i < shares.items().size(); i++) {
-            String list = path(Places.item("shares", i), "parts");
+            String list = path(DocumentPlaces.item("shares", i), "parts");
             items(Kind.SHARE, list, shares.items().get(i).under("parts"));
         }
     }
 
-    private void items(Kind kind, String list, Written written) {
+    private void items(Kind kind, String list, WrittenKeys written) {
         List<String> names = written.itemTexts();
         for (int i = 0; i < names.size(); i++) {
-            add(kind, Places.item(list, i), names.get(i));
+            add(kind, DocumentPlaces.item(list, i), names.get(i));
         }
     }
 
-    private void cue(String cue, Written written) {
+    private void cue(String cue, WrittenKeys written) {
         String at = path("sees", cue);
         for (String key : CUE_PARTS) {
             written.text(key).ifPresent(n -> all.add(new Mention(Kind.CUE, path(at, key), n, cue)));
@@ -96,7 +96,7 @@ final class Mentions {
         written.text("shown-by").ifPresent(n -> add(Kind.SHOWN, path(at, "shown-by"), n));
     }
 
-    private void procedure(String procedure, Written written) {
+    private void procedure(String procedure, WrittenKeys written) {
         String at = path("procedures", procedure);
         keys(Kind.POSITION, path(at, "moves"), written.under("moves"));
         items(Kind.SHED, path(at, "sheds"), written.under("sheds"));
@@ -110,7 +110,7 @@ final class Mentions {
     }
 
     /** Writes other names in their places. */
-    void rename(UnaryOperator<String> names, Pen pen) throws ChangeRefused {
+    void rename(UnaryOperator<String> names, FileEdits pen) throws ChangeRefused {
         for (Mention mention : all) {
             String name = Naming.renamed(mention.name, names);
             if (name.equals(mention.name)) {

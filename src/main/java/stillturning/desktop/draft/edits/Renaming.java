@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.files.entry.Names;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 
 /** Gives parts and links other names, wherever a candidate's file speaks of them. */
 final class Renaming {
@@ -13,21 +13,21 @@ final class Renaming {
     private Renaming() {}
 
     /** A part of another name. */
-    static void part(Layout layout, String from, String to, Pen pen) throws ChangeRefused {
+    static void part(CandidateOutline layout, String from, String to, FileEdits pen) throws ChangeRefused {
         refuse(to, layout);
         everywhere(layout, Map.of(from, to), pen);
-        pen.rename(Places.under(Layout.PARTS, from), to);
+        pen.rename(DocumentPlaces.under(CandidateOutline.PARTS, from), to);
     }
 
     /** A link of another name; what it makes is named after it. */
-    static void link(Layout layout, Layout.Run link, String to, Pen pen) throws ChangeRefused {
+    static void link(CandidateOutline layout, CandidateOutline.Run link, String to, FileEdits pen) throws ChangeRefused {
         refuse(to, layout);
         everywhere(layout, madeBy(link, to), pen);
         pen.rename(link.path(), to);
     }
 
     /** The names that a run's name takes along with it. */
-    static Map<String, String> madeBy(Layout.Run run, String to) {
+    static Map<String, String> madeBy(CandidateOutline.Run run, String to) {
         Map<String, String> names = new HashMap<>();
         String before = Naming.prefix(run.key());
         names.put(before, to);
@@ -37,7 +37,7 @@ final class Renaming {
         return names;
     }
 
-    private static void refuse(String name, Layout layout) throws ChangeRefused {
+    private static void refuse(String name, CandidateOutline layout) throws ChangeRefused {
         if (!Names.isPlain(name)) {
             throw new ChangeRefused(
                     "\""
@@ -49,10 +49,10 @@ final class Renaming {
         }
     }
 
-    private static void everywhere(Layout layout, Map<String, String> names, Pen pen)
+    private static void everywhere(CandidateOutline layout, Map<String, String> names, FileEdits pen)
             throws ChangeRefused {
         UnaryOperator<String> renamed = name -> names.getOrDefault(name, name);
-        for (Layout.Run run : layout.runs()) {
+        for (CandidateOutline.Run run : layout.runs()) {
             RunLine line = run.line().renamed(renamed);
             if (!line.equals(run.line())) {
                 pen.set(run.path(), line.text());

@@ -16,7 +16,7 @@ import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.FailureMatrix;
-import stillturning.desktop.viewmodel.breaking.Played;
+import stillturning.desktop.viewmodel.breaking.PlayedFailure;
 import stillturning.desktop.view.Area;
 
 /** Breaking parts and watching what follows; and all failures of all candidates at a glance. */
@@ -105,7 +105,7 @@ public final class BreakArea implements Area {
     }
 
     private void take() {
-        Optional<Played> told = breaking.played().get().filter(p -> !breaking.picked().isEmpty());
+        Optional<PlayedFailure> told = breaking.played().get().filter(p -> !breaking.picked().isEmpty());
         outcome.setText(told.map(p -> EndingPane.outcome(breaking, p)).orElse("Nothing fails"));
         timeBar.mark();
         plot.take();

@@ -11,8 +11,8 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
 import stillturning.desktop.viewmodel.breaking.Breaking;
-import stillturning.desktop.viewmodel.breaking.Choice;
-import stillturning.desktop.viewmodel.breaking.Played;
+import stillturning.desktop.viewmodel.breaking.FailureChoice;
+import stillturning.desktop.viewmodel.breaking.PlayedFailure;
 import stillturning.report.drawing.Picture;
 import stillturning.desktop.view.picture.PictureView;
 
@@ -61,7 +61,7 @@ final class DiagramPane extends StackPane {
 
     /** Shows the picture of the present time. */
     void show() {
-        Optional<Played> played = breaking.played().get();
+        Optional<PlayedFailure> played = breaking.played().get();
         Optional<Picture> picture = breaking.picture();
         if (played.isPresent() && picture.isPresent() && !same(picture.get())) {
             view.show(played.get().laid().sheet(), picture.get());
@@ -86,7 +86,7 @@ final class DiagramPane extends StackPane {
     List<MenuItem> offers(Optional<String> key) {
         Optional<String> part =
                 breaking.played().get().flatMap(p -> key.flatMap(p.laid().drawn()::partAt));
-        List<Choice> modes = part.map(breaking::of).orElse(List.of());
+        List<FailureChoice> modes = part.map(breaking::of).orElse(List.of());
         List<MenuItem> items = new ArrayList<>();
         if (!modes.isEmpty()) {
             Label heading = new Label(part.orElseThrow() + " fails:");
@@ -99,7 +99,7 @@ final class DiagramPane extends StackPane {
         return items;
     }
 
-    private MenuItem item(Choice choice) {
+    private MenuItem item(FailureChoice choice) {
         boolean second = !breaking.picked().isEmpty() && !breaking.picked().contains(choice);
         MenuItem item = new MenuItem(choice.mode());
         item.setOnAction(event -> breaking.pick(choice));

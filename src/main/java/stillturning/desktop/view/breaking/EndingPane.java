@@ -5,8 +5,8 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import stillturning.assess.Outcome;
 import stillturning.desktop.viewmodel.breaking.Breaking;
-import stillturning.desktop.viewmodel.breaking.Played;
-import stillturning.report.Ending;
+import stillturning.desktop.viewmodel.breaking.PlayedFailure;
+import stillturning.report.StoryFacts;
 import stillturning.report.OutcomeMark;
 
 /** What came of a failure, as labelled facts. */
@@ -32,11 +32,11 @@ final class EndingPane extends ScrollPane {
                 .filter(p -> !breaking.picked().isEmpty())
                 .ifPresent(
                         played ->
-                                Ending.of(played.verdict(), breaking.pilot().get())
+                                StoryFacts.of(played.verdict(), breaking.pilot().get())
                                         .forEach(this::add));
     }
 
-    private void add(Ending.Fact fact) {
+    private void add(StoryFacts.Fact fact) {
         Label label = new Label(fact.label());
         label.setWrapText(true);
         label.getStyleClass().addAll("text-small", "text-muted");
@@ -46,7 +46,7 @@ final class EndingPane extends ScrollPane {
     }
 
     /** The outcome with its sign. */
-    static String outcome(Breaking breaking, Played played) {
+    static String outcome(Breaking breaking, PlayedFailure played) {
         Outcome outcome = played.verdict().outcome(breaking.pilot().get());
         return OutcomeMark.of(outcome).sign() + "  " + outcome.words();
     }

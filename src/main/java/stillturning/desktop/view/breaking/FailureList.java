@@ -14,7 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import stillturning.desktop.viewmodel.breaking.Breaking;
-import stillturning.desktop.viewmodel.breaking.Choice;
+import stillturning.desktop.viewmodel.breaking.FailureChoice;
 
 /** What can fail, under headings while nothing is searched. */
 final class FailureList extends VBox {
@@ -23,7 +23,7 @@ final class FailureList extends VBox {
     private sealed interface Item {
         record Heading(String words) implements Item {}
 
-        record Failing(Choice choice, boolean underPart) implements Item {}
+        record Failing(FailureChoice choice, boolean underPart) implements Item {}
     }
 
     private final Breaking breaking;
@@ -58,8 +58,8 @@ final class FailureList extends VBox {
         hint.setMinHeight(USE_PREF_SIZE);
         hint.getStyleClass().addAll("text-small", "text-muted");
         getChildren().addAll(title, search, list, hint);
-        breaking.offered().addListener((ListChangeListener<Choice>) change -> fill());
-        breaking.picked().addListener((ListChangeListener<Choice>) change -> list.refresh());
+        breaking.offered().addListener((ListChangeListener<FailureChoice>) change -> fill());
+        breaking.picked().addListener((ListChangeListener<FailureChoice>) change -> list.refresh());
         fill();
     }
 
@@ -80,7 +80,7 @@ final class FailureList extends VBox {
         }
     }
 
-    private void pick(Choice choice, boolean also) {
+    private void pick(FailureChoice choice, boolean also) {
         if (also) {
             breaking.alsoPick(choice);
         } else {
@@ -92,7 +92,7 @@ final class FailureList extends VBox {
         List<Item> items = new ArrayList<>();
         boolean searched = !breaking.search().get().isBlank();
         String above = "";
-        for (Choice choice : breaking.offered()) {
+        for (FailureChoice choice : breaking.offered()) {
             String heading = choice.part().orElse(choice.kind());
             if (!searched && !heading.equals(above)) {
                 items.add(new Item.Heading(heading));
@@ -131,7 +131,7 @@ final class FailureList extends VBox {
                 if (picked) {
                     getStyleClass().add("list-picked");
                 }
-                Choice choice = failing.choice;
+                FailureChoice choice = failing.choice;
                 String words = failing.underPart ? choice.mode() : choice.name();
                 setText((picked ? "\u2716 " : failing.underPart ? "   " : "") + words);
             }

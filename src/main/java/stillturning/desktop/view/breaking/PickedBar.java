@@ -11,7 +11,7 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import stillturning.desktop.viewmodel.breaking.Breaking;
-import stillturning.desktop.viewmodel.breaking.Choice;
+import stillturning.desktop.viewmodel.breaking.FailureChoice;
 import stillturning.desktop.viewmodel.breaking.When;
 import stillturning.story.Pilot;
 
@@ -34,7 +34,7 @@ final class PickedBar extends FlowPane {
         when.setId("break-moment");
         when.getStyleClass().add("moment");
         getChildren().addAll(picked, named("during", when), named("pilot", pilot()));
-        breaking.picked().addListener((ListChangeListener<Choice>) change -> list());
+        breaking.picked().addListener((ListChangeListener<FailureChoice>) change -> list());
         breaking.played().addListener((of, before, now) -> offer());
         list();
         offer();
@@ -81,7 +81,7 @@ final class PickedBar extends FlowPane {
             nothing.getStyleClass().add("text-muted");
             picked.getChildren().add(nothing);
         }
-        for (Choice choice : breaking.picked()) {
+        for (FailureChoice choice : breaking.picked()) {
             Button away = new Button(choice.name() + "  \u00D7");
             away.getStyleClass().addAll("picked-failure", "small");
             away.setAccessibleText("Let it not fail: " + choice.name());

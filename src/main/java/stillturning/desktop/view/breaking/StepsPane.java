@@ -7,7 +7,7 @@ import javafx.scene.layout.VBox;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.PilotStep;
 import stillturning.desktop.viewmodel.breaking.PilotStep.Standing;
-import stillturning.report.Telling;
+import stillturning.report.EventLines;
 
 /** What is to be done, and how it stands at the present time. */
 final class StepsPane extends VBox {
@@ -77,7 +77,7 @@ final class StepsPane extends VBox {
     }
 
     private static String at(double seconds) {
-        return Telling.time(seconds);
+        return EventLines.time(seconds);
     }
 
     private static String sign(Standing standing) {

@@ -8,7 +8,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.Scrubber;
-import stillturning.report.Telling;
+import stillturning.report.EventLines;
 
 /** Plays a story, or goes through it from event to event. */
 final class TimeBar extends HBox {
@@ -88,6 +88,6 @@ final class TimeBar extends HBox {
     }
 
     private void tell() {
-        time.setText(Telling.time(scrubber.seconds().get()));
+        time.setText(EventLines.time(scrubber.seconds().get()));
     }
 }

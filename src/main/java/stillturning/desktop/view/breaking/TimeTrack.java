@@ -15,8 +15,8 @@ import javafx.scene.layout.Region;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.Scrubber;
 import stillturning.desktop.viewmodel.breaking.TimeAxis;
-import stillturning.report.Telling;
-import stillturning.story.Happening.Kind;
+import stillturning.report.EventLines;
+import stillturning.story.StoryEvent.Kind;
 
 /** A story's time as a line with a mark for each event and a handle at the present. */
 final class TimeTrack extends Region {
@@ -55,7 +55,7 @@ final class TimeTrack extends Region {
 
     private void say() {
         setAccessibleText(
-                Telling.time(scrubber.seconds().get())
+                EventLines.time(scrubber.seconds().get())
                         + " into the story; left and right go from event to event");
         notifyAccessibleAttributeChanged(AccessibleAttribute.VALUE);
     }
@@ -64,7 +64,7 @@ final class TimeTrack extends Region {
     void mark() {
         marks.clear();
         Optional<TimeAxis> axis = scrubber.axis();
-        List<Telling.Line> told = breaking.lines();
+        List<EventLines.Line> told = breaking.lines();
         if (axis.isPresent()) {
             int from = 0;
             while (from < told.size()) {
@@ -84,7 +84,7 @@ final class TimeTrack extends Region {
         requestLayout();
     }
 
-    private static Mark mark(double position, List<Telling.Line> together) {
+    private static Mark mark(double position, List<EventLines.Line> together) {
         Region tick = new Region();
         tick.getStyleClass().add("time-tick");
         boolean engine = together.stream().anyMatch(l -> l.kind().name().startsWith("ENGINE"));

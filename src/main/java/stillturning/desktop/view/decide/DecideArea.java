@@ -32,7 +32,7 @@ public final class DecideArea implements Area {
                 new TabPane(
                         tab("Requirements", new RequirementsPane(deciding)),
                         tab("Trade-off", new TradeOffPane(deciding, ranking::select)),
-                        tab("Two side by side", new FacingPane(deciding)),
+                        tab("Two side by side", new SideBySidePane(deciding)),
                         tab("Departures", new DeparturesPane(deciding)),
                         tab("Other weights", new FirmnessPane(deciding)));
         right.setId("decide-tabs");

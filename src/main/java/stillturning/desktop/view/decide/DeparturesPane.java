@@ -7,13 +7,13 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.viewmodel.decide.Deciding;
-import stillturning.desktop.viewmodel.decide.Departing;
-import stillturning.desktop.viewmodel.decide.Departing.Departure;
+import stillturning.desktop.viewmodel.decide.DepartureView;
+import stillturning.desktop.viewmodel.decide.DepartureView.Departure;
 
 /** How each candidate departs from the baseline. */
 final class DeparturesPane extends VBox {
 
-    private final Departing departing;
+    private final DepartureView departing;
     private final DifferenceTree tree;
 
     DeparturesPane(Deciding deciding) {

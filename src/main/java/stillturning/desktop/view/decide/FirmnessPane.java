@@ -16,7 +16,7 @@ import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.RankRow;
 import stillturning.quantity.Formats;
 import stillturning.assess.ranking.RankingResult;
-import stillturning.report.Robust;
+import stillturning.report.LeaderFirmness;
 
 /** How firmly the order stands: rank shares over all weightings, and what unseats the leader. */
 final class FirmnessPane extends ScrollPane {
@@ -78,7 +78,7 @@ final class FirmnessPane extends ScrollPane {
                         .get()
                         .flatMap(a -> a.ranking())
                         .map(RankingResult::robustness)
-                        .map(Robust::method)
+                        .map(LeaderFirmness::method)
                         .orElse(""));
         shares.getChildren().clear();
         shares.getColumnConstraints().setAll(title());

@@ -23,9 +23,9 @@ import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.draw.Board;
-import stillturning.desktop.viewmodel.draw.Laid;
+import stillturning.desktop.viewmodel.draw.BoardDrawing;
 import stillturning.desktop.viewmodel.draw.PaletteEntry;
-import stillturning.files.Finding;
+import stillturning.files.FileFinding;
 import stillturning.report.Cautions;
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.picture.PictureView;
@@ -43,7 +43,7 @@ public final class DrawArea implements Area {
     private final Board board;
     private final PictureView paper = new PictureView();
     private final TextPane text;
-    private final Commands commands;
+    private final DrawCommands commands;
     private final Label said = new Label();
     private final Label empty = new Label(EMPTY);
     private final ToggleButton besides = new ToggleButton("Text");
@@ -56,7 +56,7 @@ public final class DrawArea implements Area {
         this.desk = desk;
         board = new Board(desk);
         text = new TextPane(desk, board);
-        commands = new Commands(board, this::showText);
+        commands = new DrawCommands(board, this::showText);
         view.setId("draw-area");
         view.setTop(new VBox(tools(), notice()));
         view.setLeft(new PalettePane(board));
@@ -88,7 +88,7 @@ public final class DrawArea implements Area {
         menu.show(paper, screenX, screenY);
     }
 
-    private void show(Optional<Laid> laid) {
+    private void show(Optional<BoardDrawing> laid) {
         laid.ifPresent(l -> paper.show(l.sheet(), l.picture()));
         boolean first = laid.isPresent() && !drawn;
         drawn = laid.isPresent();
@@ -190,7 +190,7 @@ public final class DrawArea implements Area {
         return split;
     }
 
-    private void follow(Finding finding) {
+    private void follow(FileFinding finding) {
         board.follow(finding);
         board.chosenKeys().stream().findFirst().ifPresent(paper::zoomTo);
         text.goTo(finding.line());
@@ -214,7 +214,7 @@ public final class DrawArea implements Area {
     }
 
     private void print() {
-        Optional<Laid> laid = board.laid().get();
+        Optional<BoardDrawing> laid = board.laid().get();
         if (laid.isEmpty()) {
             return;
         }
@@ -228,7 +228,7 @@ public final class DrawArea implements Area {
                         () -> said.setText(Printing.withoutPrinter()));
     }
 
-    private static Printing.Words words(Laid laid) {
+    private static Printing.Words words(BoardDrawing laid) {
         return new Printing.Words(
                 laid.candidate().title(), LocalDate.now(ZoneId.systemDefault()), Cautions.SHORT);
     }

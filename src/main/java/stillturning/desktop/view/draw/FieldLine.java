@@ -17,7 +17,7 @@ import javafx.scene.layout.VBox;
 import stillturning.desktop.viewmodel.draw.FormRow;
 import stillturning.desktop.viewmodel.draw.PropertySheet;
 import stillturning.yaml.Checked;
-import stillturning.yaml.Input;
+import stillturning.yaml.FieldInput;
 
 /** One line of the form: a name, what is written, and what is wrong with it. */
 final class FieldLine extends VBox {
@@ -99,33 +99,33 @@ final class FieldLine extends VBox {
         if (!row.words().isEmpty()) {
             lines.add(row.words());
         }
-        Input input = row.field().input();
-        if (input instanceof Input.Measured measured) {
+        FieldInput input = row.field().input();
+        if (input instanceof FieldInput.Measured measured) {
             lines.add(
                     measured.range().isEmpty()
                             ? "Such as " + row.field().example() + "."
                             : "Write " + measured.range() + ", such as " + row.field().example());
-        } else if (input instanceof Input.PlainNumber number) {
+        } else if (input instanceof FieldInput.PlainNumber number) {
             lines.add("Write " + number.range() + ".");
-        } else if (input instanceof Input.OneLine line) {
+        } else if (input instanceof FieldInput.OneLine line) {
             lines.add("Such as: " + line.example());
         }
         return String.join("\n", lines);
     }
 
     private Control control() {
-        Input input = row.field().input();
-        if (input instanceof Input.Group) {
+        FieldInput input = row.field().input();
+        if (input instanceof FieldInput.Group) {
             Button open = new Button();
             open.getStyleClass().add("flat");
             open.setAlignment(Pos.CENTER_LEFT);
             open.setOnAction(event -> sheet.open(row));
             return open;
         }
-        if (input instanceof Input.Choice choice) {
+        if (input instanceof FieldInput.Choice choice) {
             return box(choice.words());
         }
-        if (input instanceof Input.Name known && !known.names().isEmpty()) {
+        if (input instanceof FieldInput.Name known && !known.names().isEmpty()) {
             return box(known.names());
         }
         return text();

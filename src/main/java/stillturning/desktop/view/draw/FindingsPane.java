@@ -9,17 +9,17 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import stillturning.desktop.viewmodel.draw.Board;
-import stillturning.files.Finding;
+import stillturning.files.FileFinding;
 import stillturning.desktop.view.WordyCell;
 
 /** What is to be said about the candidate; a click goes to the part. */
 final class FindingsPane extends VBox {
 
-    FindingsPane(Board board, Consumer<Finding> go) {
+    FindingsPane(Board board, Consumer<FileFinding> go) {
         getStyleClass().add("draw-findings");
         Label head = new Label();
         head.getStyleClass().add("title-4");
-        ListView<Finding> list = new ListView<>(board.findings());
+        ListView<FileFinding> list = new ListView<>(board.findings());
         list.setId("findings");
         list.setAccessibleText("Findings; Enter goes to the part");
         list.getStyleClass().add("dense");
@@ -30,7 +30,7 @@ final class FindingsPane extends VBox {
         list.setCellFactory(view -> new Cell(go));
         list.setOnKeyPressed(
                 event -> {
-                    Finding finding = list.getSelectionModel().getSelectedItem();
+                    FileFinding finding = list.getSelectionModel().getSelectedItem();
                     if (event.getCode() == KeyCode.ENTER && finding != null) {
                         go.accept(finding);
                     }
@@ -42,7 +42,7 @@ final class FindingsPane extends VBox {
     }
 
     private static void count(Label head, Board board) {
-        long mistakes = board.findings().stream().filter(Finding::mistake).count();
+        long mistakes = board.findings().stream().filter(FileFinding::mistake).count();
         long remarks = board.findings().size() - mistakes;
         head.setText(
                 mistakes == 0 && remarks == 0
@@ -54,13 +54,13 @@ final class FindingsPane extends VBox {
                                 + (remarks == 1 ? " remark" : " remarks"));
     }
 
-    private static final class Cell extends WordyCell<Finding> {
+    private static final class Cell extends WordyCell<FileFinding> {
         private final Label sign = new Label();
         private final Label words = new Label();
         private final Label mend = new Label();
         private final HBox line;
 
-        Cell(Consumer<Finding> go) {
+        Cell(Consumer<FileFinding> go) {
             words.setWrapText(true);
             words.setMinHeight(USE_PREF_SIZE);
             mend.setWrapText(true);
@@ -80,7 +80,7 @@ final class FindingsPane extends VBox {
         }
 
         @Override
-        protected void updateItem(@Nullable Finding finding, boolean empty) {
+        protected void updateItem(@Nullable FileFinding finding, boolean empty) {
             super.updateItem(finding, empty);
             if (empty || finding == null) {
                 setGraphic(null);

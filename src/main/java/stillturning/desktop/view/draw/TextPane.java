@@ -16,7 +16,7 @@ import org.fxmisc.richtext.LineNumberFactory;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.draw.Board;
 import stillturning.desktop.viewmodel.draw.SideText;
-import stillturning.files.Finding;
+import stillturning.files.FileFinding;
 
 /** The candidate's file beside its diagram: lines with numbers and marks; the caret chooses. */
 final class TextPane extends VBox {
@@ -25,7 +25,7 @@ final class TextPane extends VBox {
     private final SideText text;
     private final CodeArea area = new CodeArea();
     private final Label refused = new Label();
-    private Map<Integer, List<Finding>> marks = Map.of();
+    private Map<Integer, List<FileFinding>> marks = Map.of();
     private boolean filling;
 
     TextPane(Desk desk, Board board) {
@@ -75,7 +75,7 @@ final class TextPane extends VBox {
     }
 
     private void mark() {
-        Map<Integer, List<Finding>> now = text.marks();
+        Map<Integer, List<FileFinding>> now = text.marks();
         if (!now.equals(marks)) {
             marks = now;
             area.setParagraphGraphicFactory(graphics());
@@ -105,8 +105,8 @@ final class TextPane extends VBox {
     private IntFunction<Node> graphics() {
         IntFunction<Node> numbers = LineNumberFactory.get(area);
         return index -> {
-            Optional<List<Finding>> found = Optional.ofNullable(marks.get(index + 1));
-            boolean mistake = found.stream().flatMap(List::stream).anyMatch(Finding::mistake);
+            Optional<List<FileFinding>> found = Optional.ofNullable(marks.get(index + 1));
+            boolean mistake = found.stream().flatMap(List::stream).anyMatch(FileFinding::mistake);
             Label sign = new Label(found.isEmpty() ? " " : mistake ? "\u2716" : "\u25CB");
             sign.getStyleClass().addAll("line-mark", mistake ? "finding-wrong" : "finding-note");
             found.ifPresent(
@@ -115,7 +115,7 @@ final class TextPane extends VBox {
                                     new Tooltip(
                                             String.join(
                                                     "\n",
-                                                    f.stream().map(Finding::sentence).toList()))));
+                                                    f.stream().map(FileFinding::sentence).toList()))));
             return new HBox(numbers.apply(index), sign);
         };
     }

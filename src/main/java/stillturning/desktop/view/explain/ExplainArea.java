@@ -18,7 +18,7 @@ import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.explain.Explaining;
 import stillturning.desktop.view.Area;
-import stillturning.desktop.view.Surroundings;
+import stillturning.desktop.view.AreaHost;
 
 /** The page for the talk with a counsellor: its contents, the builder's words, its looks. */
 public final class ExplainArea implements Area {
@@ -28,7 +28,7 @@ public final class ExplainArea implements Area {
     /**
      * @param around the window, and the way to the user's browser
      */
-    public ExplainArea(Explaining explaining, Surroundings around) {
+    public ExplainArea(Explaining explaining, AreaHost around) {
         this(explaining, around::browse, name -> choose(name, around));
     }
 
@@ -109,7 +109,7 @@ public final class ExplainArea implements Area {
         return note;
     }
 
-    private static Optional<Path> choose(String name, Surroundings around) {
+    private static Optional<Path> choose(String name, AreaHost around) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle("Save the page");
         chooser.setInitialFileName(name);

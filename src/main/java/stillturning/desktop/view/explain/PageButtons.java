@@ -72,8 +72,8 @@ final class PageButtons {
         bar.setAccessibleText("How far the page is");
         bar.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(bar, Priority.ALWAYS);
-        Button callOff = button("explain-call-off", "Ca_ll off", explaining::callOff);
-        HBox work = new HBox(bar, callOff);
+        Button cancel = button("explain-call-off", "Ca_ll off", explaining::cancel);
+        HBox work = new HBox(bar, cancel);
         work.getStyleClass().add("explain-row");
         Label at = note();
         at.textProperty().bind(explaining.at());

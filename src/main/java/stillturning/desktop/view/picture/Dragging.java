@@ -9,9 +9,9 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
-import stillturning.report.drawing.At;
+import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
-import stillturning.report.drawing.Spot;
+import stillturning.report.drawing.SymbolPosition;
 
 /** What a mouse that is moved with its button down does to a view: join, choose or move. */
 final class Dragging {
@@ -27,8 +27,8 @@ final class Dragging {
     private final PictureView view;
     private Kind kind = Kind.NOTHING;
     private boolean space;
-    private At pressed = new At(0, 0);
-    private At last = pressed;
+    private Point pressed = new Point(0, 0);
+    private Point last = pressed;
     private Optional<PortOf> from = Optional.empty();
 
     Dragging(PictureView view) {
@@ -63,7 +63,7 @@ final class Dragging {
         if (!view.isFocused() && view.focusedKey().isEmpty()) {
             view.requestFocus();
         }
-        pressed = new At(event.getX(), event.getY());
+        pressed = new Point(event.getX(), event.getY());
         last = pressed;
         from = Optional.empty();
         kind = kindOf(event);
@@ -86,12 +86,12 @@ final class Dragging {
         return from.isPresent() ? Kind.WIRE : Kind.PAPER;
     }
 
-    private At onPicture(At at) {
+    private Point onPicture(Point at) {
         return view.viewport().onPicture(at.x(), at.y());
     }
 
     private void drag(MouseEvent event) {
-        At now = new At(event.getX(), event.getY());
+        Point now = new Point(event.getX(), event.getY());
         switch (kind) {
             case PAPER -> {
                 view.setCursor(Cursor.CLOSED_HAND);
@@ -105,26 +105,26 @@ final class Dragging {
         event.consume();
     }
 
-    private Box band(At now) {
-        At a = onPicture(pressed);
-        At b = onPicture(now);
+    private Box band(Point now) {
+        Point a = onPicture(pressed);
+        Point b = onPicture(now);
         return new Box(a.x(), a.y(), 0, 0).joined(new Box(b.x(), b.y(), 0, 0));
     }
 
-    private Optional<PortOf> end(At at) {
+    private Optional<PortOf> end(Point at) {
         return view.targets().portAt(at).filter(port -> !from.equals(Optional.of(port)));
     }
 
-    private void pull(At now) {
+    private void pull(Point now) {
         Targets targets = view.targets();
-        List<Spot.Landing> ends = end(now).flatMap(targets::landing).stream().toList();
-        At to = ends.isEmpty() ? now : ends.get(0).at();
+        List<SymbolPosition.Landing> ends = end(now).flatMap(targets::landing).stream().toList();
+        Point to = ends.isEmpty() ? now : ends.get(0).at();
         from.flatMap(targets::landing)
                 .ifPresent(start -> view.highlights().join(start, to, targets, ends));
     }
 
     private void release(MouseEvent event) {
-        At now = new At(event.getX(), event.getY());
+        Point now = new Point(event.getX(), event.getY());
         Kind ended = kind;
         Optional<PortOf> start = from;
         Optional<PortOf> to = end(onPicture(now));

@@ -10,9 +10,9 @@ import javafx.scene.shape.Line;
 import javafx.scene.shape.Polyline;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
-import stillturning.report.drawing.At;
+import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
-import stillturning.report.drawing.Spot;
+import stillturning.report.drawing.SymbolPosition;
 
 /**
  * Frames around what is chosen, pointed at or focused, and what shows while something is dragged. A
@@ -66,7 +66,7 @@ final class Highlights {
     }
 
     /** A line from a port to the pointer, with every port that it may end on. */
-    void join(Spot.Landing from, At to, Targets targets, List<Spot.Landing> ends) {
+    void join(SymbolPosition.Landing from, Point to, Targets targets, List<SymbolPosition.Landing> ends) {
         Line line = new Line(from.at().x(), from.at().y(), to.x(), to.y());
         line.getStyleClass().add("picture-joining");
         List<Shape> shapes = new ArrayList<>(List.of(line, port(from, "port-held")));
@@ -88,7 +88,7 @@ final class Highlights {
         dragged.getChildren().clear();
     }
 
-    private static Shape port(Spot.Landing port, String style) {
+    private static Shape port(SymbolPosition.Landing port, String style) {
         Circle circle = new Circle(port.at().x(), port.at().y(), PORT);
         circle.getStyleClass().add("picture-" + style);
         return circle;
@@ -109,7 +109,7 @@ final class Highlights {
         return List.of(shape);
     }
 
-    private static Polyline along(List<At> points) {
+    private static Polyline along(List<Point> points) {
         return new Polyline(
                 points.stream().flatMapToDouble(at -> DoubleStream.of(at.x(), at.y())).toArray());
     }

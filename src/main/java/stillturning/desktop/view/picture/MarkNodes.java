@@ -14,7 +14,7 @@ import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
 import stillturning.report.drawing.Mark;
-import stillturning.report.drawing.Pen;
+import stillturning.report.drawing.Stroke;
 
 /** Makes nodes of marks, and gives nodes that are there already another state. */
 final class MarkNodes {
@@ -62,7 +62,7 @@ final class MarkNodes {
     }
 
     private Node put(Mark.Path mark, SVGPath shape) {
-        Pen pen = mark.pen();
+        Stroke pen = mark.pen();
         shape.setContent(mark.data());
         shape.setFill(paint(pen.fill()));
         shape.setStroke(pen.width() > 0 ? paint(pen.stroke()) : null);
@@ -97,6 +97,6 @@ final class MarkNodes {
     }
 
     private Paint paint(String colour) {
-        return colour.equals(Pen.NO_FILL) ? Color.TRANSPARENT : Color.web(colours.apply(colour));
+        return colour.equals(Stroke.NO_FILL) ? Color.TRANSPARENT : Color.web(colours.apply(colour));
     }
 }

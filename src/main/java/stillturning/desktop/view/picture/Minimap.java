@@ -5,11 +5,11 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.SVGPath;
-import stillturning.report.drawing.At;
+import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
-import stillturning.report.drawing.Course;
+import stillturning.report.drawing.Route;
 import stillturning.report.drawing.Sheet;
-import stillturning.report.drawing.Spot;
+import stillturning.report.drawing.SymbolPosition;
 
 /** The whole sheet in a corner, with a frame around what the window shows. */
 final class Minimap extends Region {
@@ -23,7 +23,7 @@ final class Minimap extends Region {
     /**
      * @param goTo takes the place of the sheet that is to be in the window's middle
      */
-    Minimap(Consumer<At> goTo) {
+    Minimap(Consumer<Point> goTo) {
         getStyleClass().add("picture-minimap");
         wires.getStyleClass().add("picture-minimap-wires");
         symbols.getStyleClass().add("picture-minimap-symbols");
@@ -36,24 +36,24 @@ final class Minimap extends Region {
         addEventHandler(MouseEvent.MOUSE_CLICKED, MouseEvent::consume);
     }
 
-    private void go(MouseEvent event, Consumer<At> goTo) {
-        goTo.accept(new At(event.getX() / share, event.getY() / share));
+    private void go(MouseEvent event, Consumer<Point> goTo) {
+        goTo.accept(new Point(event.getX() / share, event.getY() / share));
         event.consume();
     }
 
     void show(Sheet sheet, double width, double height) {
         share = LARGEST / Math.max(width, height);
         StringBuilder lines = new StringBuilder();
-        for (Course course : sheet.courses()) {
+        for (Route course : sheet.courses()) {
             char letter = 'M';
-            for (At at : course.points()) {
+            for (Point at : course.points()) {
                 lines.append(letter).append(at.x() * share).append(' ').append(at.y() * share);
                 letter = 'L';
             }
         }
         wires.setContent(lines.toString());
         StringBuilder boxes = new StringBuilder();
-        for (Spot spot : sheet.spots().values()) {
+        for (SymbolPosition spot : sheet.spots().values()) {
             Box box = spot.box();
             boxes.append('M').append(box.x() * share).append(' ').append(box.y() * share);
             boxes.append('h').append(box.width() * share).append('v').append(box.height() * share);

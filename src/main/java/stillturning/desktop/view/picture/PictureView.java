@@ -16,7 +16,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.transform.Affine;
 import org.jspecify.annotations.Nullable;
-import stillturning.report.drawing.At;
+import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Picture;
 import stillturning.report.drawing.Sheet;
@@ -45,10 +45,10 @@ public final class PictureView extends Region {
         /**
          * Takes a text dropped at a place of the picture, over a symbol or line if one is there.
          */
-        void take(String text, At at, Optional<String> key);
+        void take(String text, Point at, Optional<String> key);
     }
 
-    private final Ground ground = new Ground(this);
+    private final RegionColours ground = new RegionColours(this);
     private final PictureNodes nodes = new PictureNodes(ground::colour);
     private final Highlights highlights = new Highlights();
     private final Group plane = new Group(nodes.root(), highlights.root());
@@ -183,7 +183,7 @@ public final class PictureView extends Region {
     private void goTo(Box box) {
         fitted = false;
         double scale = Math.max(viewport.scale(), LEGIBLE);
-        At middle = new At(box.x() + box.width() / 2, box.y() + box.height() / 2);
+        Point middle = new Point(box.x() + box.width() / 2, box.y() + box.height() / 2);
         glide.to(viewport, new Viewport(scale, 0, 0).centred(middle, width(), height()));
     }
 

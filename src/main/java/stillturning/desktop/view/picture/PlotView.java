@@ -25,7 +25,7 @@ public final class PlotView extends Region {
     private static final double HEAD = 5;
     private static final double KEY_STEPS = 100;
 
-    private final Ground ground = new Ground(this);
+    private final RegionColours ground = new RegionColours(this);
     private final PictureNodes nodes = new PictureNodes(ground::colour);
     private final Group cursors = new Group();
     private final Group plane = new Group(nodes.root(), cursors);
@@ -64,7 +64,7 @@ public final class PlotView extends Region {
         requestLayout();
     }
 
-    /** The present time (s), set by whoever plays the story and by the user's hand. */
+    /** The present time (s), set by what plays the story and by the user's hand. */
     public DoubleProperty secondsProperty() {
         return seconds;
     }

@@ -11,7 +11,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.input.ZoomEvent;
-import stillturning.report.drawing.At;
+import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
 
 /** What the wheel, a touch pad, a click and a drop do to a view. */
@@ -85,7 +85,7 @@ final class Pointing {
         Optional<String> focused = view.focusedKey();
         if (event.isKeyboardTrigger() && focused.isPresent()) {
             Box box = view.targets().box(focused.get()).orElse(new Box(0, 0, 0, 0));
-            At at = view.viewport().onWindow(new At(box.right(), box.bottom()));
+            Point at = view.viewport().onWindow(new Point(box.right(), box.bottom()));
             var screen = view.localToScreen(at.x(), at.y());
             view.menu(focused, screen.getX(), screen.getY());
         } else {

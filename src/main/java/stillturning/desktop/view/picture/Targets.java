@@ -6,21 +6,21 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import stillturning.report.drawing.At;
+import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
-import stillturning.report.drawing.Course;
+import stillturning.report.drawing.Route;
 import stillturning.report.drawing.Sheet;
 import stillturning.report.drawing.Side;
-import stillturning.report.drawing.Spot;
+import stillturning.report.drawing.SymbolPosition;
 
 /** What can be pointed at on a sheet, and what lies beside what. */
 final class Targets {
     static final Targets NONE = new Targets(Map.of(), List.of());
 
-    private final Map<String, Spot> spots;
-    private final List<Course> courses;
+    private final Map<String, SymbolPosition> spots;
+    private final List<Route> courses;
 
-    private Targets(Map<String, Spot> spots, List<Course> courses) {
+    private Targets(Map<String, SymbolPosition> spots, List<Route> courses) {
         this.spots = spots;
         this.courses = courses;
     }
@@ -30,12 +30,12 @@ final class Targets {
     }
 
     /** The symbol or line at a place; lines count up to some distance from them. */
-    Optional<String> keyAt(At at, double reach) {
+    Optional<String> keyAt(Point at, double reach) {
         Optional<String> symbol =
                 spots.values().stream()
                         .filter(spot -> spot.box().holds(at))
                         .min(Comparator.comparingDouble(s -> s.box().width() * s.box().height()))
-                        .map(Spot::symbol);
+                        .map(SymbolPosition::symbol);
         return symbol.or(
                 () ->
                         courses.stream()
@@ -44,7 +44,7 @@ final class Targets {
                                 .map(course -> "line " + course.number()));
     }
 
-    Optional<PortOf> portAt(At at) {
+    Optional<PortOf> portAt(Point at) {
         return spots.values().stream()
                 .flatMap(
                         spot ->
@@ -55,24 +55,24 @@ final class Targets {
                 .findFirst();
     }
 
-    Optional<Spot.Landing> landing(PortOf port) {
+    Optional<SymbolPosition.Landing> landing(PortOf port) {
         return Optional.ofNullable(spots.get(port.symbol())).stream()
                 .flatMap(spot -> spot.ports().stream())
                 .filter(landing -> landing.port().equals(port.port()))
                 .findFirst();
     }
 
-    List<Spot> spots() {
+    List<SymbolPosition> spots() {
         return List.copyOf(spots.values());
     }
 
-    Optional<Course> course(String key) {
+    Optional<Route> course(String key) {
         return courses.stream().filter(course -> key.equals("line " + course.number())).findFirst();
     }
 
     /** Around a symbol or a line. */
     Optional<Box> box(String key) {
-        Spot spot = spots.get(key);
+        SymbolPosition spot = spots.get(key);
         if (spot != null) {
             return Optional.of(spot.box());
         }
@@ -97,15 +97,15 @@ final class Targets {
     }
 
     private static boolean holds(Box outer, Box inner) {
-        return outer.holds(new At(inner.x(), inner.y()))
-                && outer.holds(new At(inner.right(), inner.bottom()));
+        return outer.holds(new Point(inner.x(), inner.y()))
+                && outer.holds(new Point(inner.right(), inner.bottom()));
     }
 
     /** The symbol to begin with: at the top left. */
     Optional<String> first() {
         return spots.values().stream()
                 .min(Comparator.comparingDouble(s -> s.box().x() + s.box().y()))
-                .map(Spot::symbol);
+                .map(SymbolPosition::symbol);
     }
 
     /** The nearest symbol on one side; straight ahead counts as nearer than aside. */
@@ -118,7 +118,7 @@ final class Targets {
                                         .min(
                                                 Comparator.comparingDouble(
                                                         s -> distance(from, s.box(), side)))
-                                        .map(Spot::symbol));
+                                        .map(SymbolPosition::symbol));
     }
 
     private static double ahead(Box from, Box to, Side side) {

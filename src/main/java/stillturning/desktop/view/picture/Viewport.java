@@ -1,6 +1,6 @@
 package stillturning.desktop.view.picture;
 
-import stillturning.report.drawing.At;
+import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
 
 /**
@@ -57,7 +57,7 @@ record Viewport(double scale, double x, double y) {
     }
 
     /** A place of the picture in the middle of the window. */
-    Viewport centred(At at, double width, double height) {
+    Viewport centred(Point at, double width, double height) {
         return new Viewport(scale, width / 2 - at.x() * scale, height / 2 - at.y() * scale);
     }
 
@@ -86,18 +86,18 @@ record Viewport(double scale, double x, double y) {
     }
 
     /** The place of the picture under a point of the window. */
-    At onPicture(double windowX, double windowY) {
-        return new At((windowX - x) / scale, (windowY - y) / scale);
+    Point onPicture(double windowX, double windowY) {
+        return new Point((windowX - x) / scale, (windowY - y) / scale);
     }
 
     /** The point of the window where a place of the picture is. */
-    At onWindow(At at) {
-        return new At(x + at.x() * scale, y + at.y() * scale);
+    Point onWindow(Point at) {
+        return new Point(x + at.x() * scale, y + at.y() * scale);
     }
 
     /** The part of the picture's plane that the window shows. */
     Box seen(double width, double height) {
-        At corner = onPicture(0, 0);
+        Point corner = onPicture(0, 0);
         return new Box(corner.x(), corner.y(), width / scale, height / scale);
     }
 }

@@ -63,7 +63,7 @@ final class ProposalSheet extends VBox {
         turning.visibleProperty().bind(proposing.working());
         Button cancel = new Button("Cancel");
         cancel.visibleProperty().bind(proposing.working());
-        cancel.setOnAction(event -> proposing.callOff());
+        cancel.setOnAction(event -> proposing.cancel());
         Button take = new Button("Take these sizes");
         take.setId("take-sizes");
         take.getStyleClass().add("accent");

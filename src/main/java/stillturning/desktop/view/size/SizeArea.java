@@ -81,7 +81,7 @@ public final class SizeArea implements Area {
         HBox.setHgrow(between, Priority.ALWAYS);
         ProgressIndicator turning = new ProgressIndicator();
         turning.getStyleClass().add("turning");
-        Button cancel = button("Cancel", "cancel-sizing", sizes::callOff);
+        Button cancel = button("Cancel", "cancel-sizing", sizes::cancel);
         HBox busy = new HBox(turning, new Label("Sizing \u2026"), cancel);
         busy.getStyleClass().add("in-line");
         busy.setAlignment(Pos.CENTER_LEFT);

@@ -23,8 +23,8 @@ import javafx.scene.layout.VBox;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.Settings;
-import stillturning.desktop.viewmodel.start.Beginning;
-import stillturning.desktop.viewmodel.start.Beginning.Begun;
+import stillturning.desktop.viewmodel.start.NewStudy;
+import stillturning.desktop.viewmodel.start.NewStudy.Begun;
 import stillturning.files.Starter.Nominal;
 import stillturning.files.Starter.Protection;
 import stillturning.report.Cautions;
@@ -42,14 +42,14 @@ public final class StartArea implements Area {
         Optional<Path> choose(String title, Path from);
     }
 
-    private final Beginning beginning;
+    private final NewStudy beginning;
     private final ObjectProperty<Settings> settings;
     private final Doors doors;
     private final Label refusal = new Label();
     private final VBox recent = new VBox();
     private final ScrollPane view = new ScrollPane();
 
-    public StartArea(Beginning beginning, ObjectProperty<Settings> settings, Doors doors) {
+    public StartArea(NewStudy beginning, ObjectProperty<Settings> settings, Doors doors) {
         this.beginning = beginning;
         this.settings = settings;
         this.doors = doors;
@@ -113,21 +113,21 @@ public final class StartArea implements Area {
         row(
                 grid,
                 "Protected and switched by",
-                new Choices<>(
+                new ChoiceQuestion<>(
                         "Protected and switched by",
                         beginning.protection(),
                         List.of(
-                                new Choices.Choice<>(Protection.BREAKERS, "breakers"),
-                                new Choices.Choice<>(Protection.SOLID_STATE, "solid state"))));
+                                new ChoiceQuestion.Choice<>(Protection.BREAKERS, "breakers"),
+                                new ChoiceQuestion.Choice<>(Protection.SOLID_STATE, "solid state"))));
         row(
                 grid,
                 "Voltage while charging",
-                new Choices<>(
+                new ChoiceQuestion<>(
                         "Voltage while charging",
                         beginning.nominal(),
                         List.of(
-                                new Choices.Choice<>(Nominal.FOURTEEN_VOLTS, "14 V"),
-                                new Choices.Choice<>(Nominal.TWENTY_EIGHT_VOLTS, "28 V"))));
+                                new ChoiceQuestion.Choice<>(Nominal.FOURTEEN_VOLTS, "14 V"),
+                                new ChoiceQuestion.Choice<>(Nominal.TWENTY_EIGHT_VOLTS, "28 V"))));
         Button make = new Button("Make the study");
         make.setId("make-study");
         make.setDefaultButton(true);
@@ -230,11 +230,11 @@ public final class StartArea implements Area {
         }
     }
 
-    private static Choices<Integer> count(String question, ObjectProperty<Integer> answer) {
-        return new Choices<>(
+    private static ChoiceQuestion<Integer> count(String question, ObjectProperty<Integer> answer) {
+        return new ChoiceQuestion<>(
                 question,
                 answer,
-                List.of(new Choices.Choice<>(1, "one"), new Choices.Choice<>(2, "two")));
+                List.of(new ChoiceQuestion.Choice<>(1, "one"), new ChoiceQuestion.Choice<>(2, "two")));
     }
 
     private static void row(GridPane grid, String question, Node answer) {

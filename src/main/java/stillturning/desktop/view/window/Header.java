@@ -28,7 +28,7 @@ final class Header extends VBox {
     private final HBox line;
     private boolean listing;
 
-    Header(ObjectProperty<Settings> settings, Commands commands) {
+    Header(ObjectProperty<Settings> settings, WindowCommands commands) {
         menus = new Menus(settings, commands);
         title.getStyleClass().add("title-4");
         candidates.setId("candidates");

@@ -23,14 +23,14 @@ import stillturning.desktop.draft.DraftState;
 final class Menus extends MenuBar {
 
     private final ObjectProperty<Settings> settings;
-    private final Commands commands;
+    private final WindowCommands commands;
     private final Menu recent = new Menu("Open again");
     private final MenuItem save;
     private final MenuItem close;
     private final MenuItem undo;
     private final MenuItem redo;
 
-    Menus(ObjectProperty<Settings> settings, Commands commands) {
+    Menus(ObjectProperty<Settings> settings, WindowCommands commands) {
         this.settings = settings;
         this.commands = commands;
         save = item("Save", control(KeyCode.S), commands::save);

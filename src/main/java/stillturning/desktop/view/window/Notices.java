@@ -8,9 +8,9 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import stillturning.desktop.viewmodel.News;
-import stillturning.desktop.viewmodel.News.Reply;
-import stillturning.desktop.viewmodel.News.Weight;
+import stillturning.desktop.viewmodel.Notice;
+import stillturning.desktop.viewmodel.Notice.Reply;
+import stillturning.desktop.viewmodel.Notice.Weight;
 
 /**
  * What the user should know, above the area, until it is answered or put away; never in the way.
@@ -22,7 +22,7 @@ final class Notices extends VBox {
     }
 
     /** Shows news in the place of older ones of the same topic. */
-    void show(News news) {
+    void show(Notice news) {
         clear(news.topic());
         String style = style(news.weight());
         Label sign = new Label(sign(news.weight()));

@@ -8,15 +8,15 @@ import javafx.application.Platform;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
-import stillturning.desktop.viewmodel.News;
-import stillturning.desktop.viewmodel.Upkeep;
+import stillturning.desktop.viewmodel.Notice;
+import stillturning.desktop.viewmodel.FileUpkeep;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.explain.Explaining;
 import stillturning.desktop.viewmodel.size.Proposing;
 import stillturning.desktop.viewmodel.size.Sizes;
 import stillturning.dossier.NamedFailures;
 import stillturning.desktop.view.Area;
-import stillturning.desktop.view.Surroundings;
+import stillturning.desktop.view.AreaHost;
 import stillturning.desktop.view.breaking.BreakArea;
 import stillturning.desktop.view.decide.DecideArea;
 import stillturning.desktop.view.draw.DrawArea;
@@ -27,14 +27,14 @@ import stillturning.desktop.view.size.SizeArea;
 final class OpenStudy implements AutoCloseable {
 
     private final Desk desk;
-    private final Upkeep upkeep;
-    private final Surroundings around;
+    private final FileUpkeep upkeep;
+    private final AreaHost around;
     private final Map<AreaName, Area> areas = new EnumMap<>(AreaName.class);
     private final Runnable deaf;
 
-    OpenStudy(Desk desk, Consumer<News> teller, ZoneId zone, Surroundings around) {
+    OpenStudy(Desk desk, Consumer<Notice> teller, ZoneId zone, AreaHost around) {
         this.desk = desk;
-        this.upkeep = new Upkeep(desk.draft(), teller, zone);
+        this.upkeep = new FileUpkeep(desk.draft(), teller, zone);
         this.around = around;
         this.deaf = desk.draft().listen(state -> Platform.runLater(desk::changed));
     }
@@ -43,7 +43,7 @@ final class OpenStudy implements AutoCloseable {
         return desk;
     }
 
-    Upkeep upkeep() {
+    FileUpkeep upkeep() {
         return upkeep;
     }
 

@@ -13,8 +13,8 @@ import javafx.scene.layout.Region;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
-import stillturning.desktop.viewmodel.Errands;
-import stillturning.desktop.viewmodel.Errands.UnderWay;
+import stillturning.desktop.viewmodel.BackgroundWork;
+import stillturning.desktop.viewmodel.BackgroundWork.Running;
 
 /** Below everything: whether the files hold, how old the results are, what is under way. */
 final class StatusLine extends HBox {
@@ -23,29 +23,29 @@ final class StatusLine extends HBox {
     private final Label results = new Label();
     private final Label words = new Label();
     private final ProgressBar bar = new ProgressBar();
-    private final Button callOff = new Button("Call off");
+    private final Button cancel = new Button("Call off");
 
-    StatusLine(Errands errands) {
+    StatusLine(BackgroundWork work) {
         getStyleClass().add("status-line");
         setAlignment(Pos.CENTER_LEFT);
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        callOff.getStyleClass().add("small");
+        cancel.getStyleClass().add("small");
         bar.setPrefWidth(120);
         bar.setAccessibleText("Progress of what is under way");
-        getChildren().addAll(mistakes, results, gap, words, bar, callOff);
-        errands.underWay().addListener((ListChangeListener<UnderWay>) change -> tell(errands));
-        tell(errands);
+        getChildren().addAll(mistakes, results, gap, words, bar, cancel);
+        work.running().addListener((ListChangeListener<Running>) change -> tell(work));
+        tell(work);
         clear();
     }
 
-    private void tell(Errands errands) {
-        Optional<UnderWay> first = errands.underWay().stream().findFirst();
-        words.setText(first.map(UnderWay::words).orElse(""));
-        bar.setProgress(first.map(UnderWay::share).orElse(0.0));
+    private void tell(BackgroundWork work) {
+        Optional<Running> first = work.running().stream().findFirst();
+        words.setText(first.map(Running::words).orElse(""));
+        bar.setProgress(first.map(Running::share).orElse(0.0));
         bar.setVisible(first.isPresent());
-        callOff.setVisible(first.isPresent());
-        callOff.setOnAction(event -> first.map(UnderWay::name).ifPresent(errands::callOff));
+        cancel.setVisible(first.isPresent());
+        cancel.setOnAction(event -> first.map(Running::name).ifPresent(work::cancel));
     }
 
     /** Nothing is open. */

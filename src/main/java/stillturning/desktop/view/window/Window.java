@@ -24,17 +24,17 @@ import javafx.stage.Stage;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
-import stillturning.desktop.viewmodel.Errands;
-import stillturning.desktop.viewmodel.News;
-import stillturning.desktop.viewmodel.News.Weight;
+import stillturning.desktop.viewmodel.BackgroundWork;
+import stillturning.desktop.viewmodel.Notice;
+import stillturning.desktop.viewmodel.Notice.Weight;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.desktop.viewmodel.SettingsFile;
-import stillturning.desktop.viewmodel.start.Beginning;
+import stillturning.desktop.viewmodel.start.NewStudy;
 import stillturning.desktop.draft.Draft;
-import stillturning.desktop.draft.Keeping;
+import stillturning.desktop.draft.JournalPolicy;
 import stillturning.files.Reading;
 import stillturning.desktop.view.Area;
-import stillturning.desktop.view.Surroundings;
+import stillturning.desktop.view.AreaHost;
 import stillturning.desktop.view.Theme;
 import stillturning.desktop.view.start.StartArea;
 
@@ -48,7 +48,7 @@ public final class Window {
     private final Stage stage;
     private final SettingsFile file;
     private final ObjectProperty<Settings> settings;
-    private final Errands errands = new Errands(Platform::runLater);
+    private final BackgroundWork work = new BackgroundWork(Platform::runLater);
     private final ScheduledExecutorService keeper =
             Executors.newSingleThreadScheduledExecutor(
                     task -> {
@@ -58,11 +58,11 @@ public final class Window {
                     });
     private final BorderPane frame = new BorderPane();
     private final Notices notices = new Notices();
-    private final StatusLine status = new StatusLine(errands);
+    private final StatusLine status = new StatusLine(work);
     private final AreaBar bar = new AreaBar(this::show);
     private final StartArea start;
     private final Header header;
-    private final Surroundings around;
+    private final AreaHost around;
     private Optional<OpenStudy> open = Optional.empty();
 
     /**
@@ -76,10 +76,10 @@ public final class Window {
         this.around = surroundings(stage, browser);
         this.start =
                 new StartArea(
-                        new Beginning(Path.of(System.getProperty("user.home", "."))),
+                        new NewStudy(Path.of(System.getProperty("user.home", "."))),
                         settings,
                         doors());
-        this.header = new Header(settings, new Commands(this));
+        this.header = new Header(settings, new WindowCommands(this));
         VBox top = new VBox(header, notices);
         frame.setTop(top);
         frame.setLeft(bar);
@@ -97,15 +97,15 @@ public final class Window {
         show(AreaName.START);
     }
 
-    private Surroundings surroundings(Stage owner, Consumer<URI> browser) {
-        return new Surroundings() {
+    private AreaHost surroundings(Stage owner, Consumer<URI> browser) {
+        return new AreaHost() {
             @Override
             public Stage stage() {
                 return owner;
             }
 
             @Override
-            public void tell(News news) {
+            public void tell(Notice news) {
                 notices.show(news);
             }
 
@@ -202,10 +202,10 @@ public final class Window {
     /** Opens a study; the one that was open is kept with what is unsaved in it. */
     public void open(Path folder) {
         Path whole = folder.toAbsolutePath().normalize();
-        Keeping keeping = new Keeping(file.recoveryFolder(), keeper, Clock.systemUTC());
-        errands.start(
+        JournalPolicy keeping = new JournalPolicy(file.recoveryFolder(), keeper, Clock.systemUTC());
+        work.start(
                 OPENING,
-                reins -> {
+                progress -> {
                     Draft draft = Draft.open(whole, keeping);
                     return new Opened(draft, Desk.reading(draft));
                 },
@@ -218,7 +218,7 @@ public final class Window {
     private void refuse(Path folder, Exception wrong) {
         settings.set(settings.get().forgotten(folder.toString()));
         notices.show(
-                News.of(
+                Notice.of(
                         "opening",
                         Weight.WRONG,
                         folder
@@ -232,7 +232,7 @@ public final class Window {
         notices.clearAll();
         settings.set(settings.get().opened(folder.toString()));
         keepSettings();
-        Desk desk = new Desk(opened.draft(), opened.read(), errands, settings);
+        Desk desk = new Desk(opened.draft(), opened.read(), work, settings);
         OpenStudy study = new OpenStudy(desk, notices::show, ZoneId.systemDefault(), around);
         open = Optional.of(study);
         desk.guide(this::go);
@@ -297,7 +297,7 @@ public final class Window {
                                         stage.isMaximized())));
         keepSettings();
         closeStudy();
-        errands.close();
+        work.close();
         keeper.shutdown();
     }
 
@@ -306,7 +306,7 @@ public final class Window {
             file.write(settings.get());
         } catch (IOException unwritable) {
             notices.show(
-                    News.of(
+                    Notice.of(
                             "settings",
                             Weight.CARE,
                             "Settings cannot be kept ("

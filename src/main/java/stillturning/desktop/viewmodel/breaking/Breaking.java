@@ -18,11 +18,11 @@ import stillturning.report.drawing.Picture;
 import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.report.Telling;
-import stillturning.report.oneline.Looks;
+import stillturning.report.EventLines;
+import stillturning.report.oneline.DrawingStates;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
-import stillturning.story.Watched;
+import stillturning.story.WatchedStory;
 
 /**
  * Breaking parts of the open candidate: what is picked is played in the background whenever it, the
@@ -34,27 +34,27 @@ public final class Breaking {
 
     private final Desk desk;
     private final StringProperty search = new SimpleStringProperty("");
-    private final ObservableList<Choice> offered = FXCollections.observableArrayList();
-    private final ObservableList<Choice> picked = FXCollections.observableArrayList();
+    private final ObservableList<FailureChoice> offered = FXCollections.observableArrayList();
+    private final ObservableList<FailureChoice> picked = FXCollections.observableArrayList();
     // kept, since a list that only passes on what happens to another is forgotten if nobody does
-    private final ObservableList<Choice> offeredToRead =
+    private final ObservableList<FailureChoice> offeredToRead =
             FXCollections.unmodifiableObservableList(offered);
-    private final ObservableList<Choice> pickedToRead =
+    private final ObservableList<FailureChoice> pickedToRead =
             FXCollections.unmodifiableObservableList(picked);
     private final ObjectProperty<Pilot> pilot = new SimpleObjectProperty<>(Pilot.PLANNED);
     private final ObjectProperty<Optional<Moment>> moment =
             new SimpleObjectProperty<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Optional<Played>> played =
+    private final ReadOnlyObjectWrapper<Optional<PlayedFailure>> played =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper refusal = new ReadOnlyStringWrapper("");
     private final Scrubber scrubber = new Scrubber();
     private Optional<Painted> painted = Optional.empty();
-    private Choices choices = Choices.NONE;
+    private FailureChoices choices = FailureChoices.NONE;
     private Optional<Request> asked = Optional.empty();
     private Optional<Request> answered = Optional.empty();
 
     /** What was painted last. */
-    private record Painted(Played of, Looks.Shown shown, Picture picture) {}
+    private record Painted(PlayedFailure of, DrawingStates.Shown shown, Picture picture) {}
 
     public Breaking(Desk desk) {
         this.desk = desk;
@@ -72,12 +72,12 @@ public final class Breaking {
     }
 
     /** What can be picked, as far as the search has it. */
-    public ObservableList<Choice> offered() {
+    public ObservableList<FailureChoice> offered() {
         return offeredToRead;
     }
 
     /** What fails, all at once. */
-    public ObservableList<Choice> picked() {
+    public ObservableList<FailureChoice> picked() {
         return pickedToRead;
     }
 
@@ -92,7 +92,7 @@ public final class Breaking {
     }
 
     /** What came of it, with nothing picked too; empty until it is played. */
-    public ReadOnlyObjectProperty<Optional<Played>> played() {
+    public ReadOnlyObjectProperty<Optional<PlayedFailure>> played() {
         return played.getReadOnlyProperty();
     }
 
@@ -128,18 +128,18 @@ public final class Breaking {
     }
 
     /** Failures of one part of the open candidate. */
-    public List<Choice> of(String part) {
+    public List<FailureChoice> of(String part) {
         return choices.of(part);
     }
 
     /** Lets this happen and nothing else. */
-    public void pick(Choice choice) {
+    public void pick(FailureChoice choice) {
         picked.setAll(List.of(choice));
         play();
     }
 
     /** Lets this happen as well, or no more if it was picked. */
-    public void alsoPick(Choice choice) {
+    public void alsoPick(FailureChoice choice) {
         if (!picked.remove(choice)) {
             picked.add(choice);
         }
@@ -148,7 +148,7 @@ public final class Breaking {
 
     /** Picks a failure of the open candidate by its name; whether there is one. */
     public boolean pick(String name) {
-        Optional<Choice> found = choices.called(name);
+        Optional<FailureChoice> found = choices.called(name);
         found.ifPresent(this::pick);
         return found.isPresent();
     }
@@ -160,7 +160,7 @@ public final class Breaking {
     }
 
     /** The story with the chosen pilot. */
-    public Optional<Watched> story() {
+    public Optional<WatchedStory> story() {
         return played.get().map(p -> p.with(pilot.get()));
     }
 
@@ -170,8 +170,8 @@ public final class Breaking {
     }
 
     @SuppressWarnings("ReferenceEquality") // comparing whole stories would cost more than painting
-    private Picture picture(Played of) {
-        Looks.Shown now = of.looksAt(pilot.get(), scrubber.seconds().get());
+    private Picture picture(PlayedFailure of) {
+        DrawingStates.Shown now = of.looksAt(pilot.get(), scrubber.seconds().get());
         if (painted.filter(p -> p.of == of && p.shown.equals(now)).isEmpty()) {
             painted = Optional.of(new Painted(of, now, of.laid().picture(now)));
         }
@@ -179,8 +179,8 @@ public final class Breaking {
     }
 
     /** The story in words. */
-    public List<Telling.Line> lines() {
-        return story().map(w -> Telling.of(w.story())).orElse(List.of());
+    public List<EventLines.Line> lines() {
+        return story().map(w -> EventLines.of(w.story())).orElse(List.of());
     }
 
     /** What the pilot has to do. */
@@ -192,12 +192,12 @@ public final class Breaking {
         Optional<Study> study = desk.study();
         Optional<Candidate> candidate = desk.openCandidate();
         if (study.isEmpty() || candidate.isEmpty()) {
-            desk.errands().callOff(PLAYING);
+            desk.work().cancel(PLAYING);
             asked = Optional.empty();
             return;
         }
-        choices = Choices.of(study.get(), candidate.get(), desk.read().get().chances());
-        List<Choice> still = new ArrayList<>();
+        choices = FailureChoices.of(study.get(), candidate.get(), desk.read().get().chances());
+        List<FailureChoice> still = new ArrayList<>();
         picked.forEach(choice -> choices.called(choice.name()).ifPresent(still::add));
         picked.setAll(still);
         if (moment.get()
@@ -220,15 +220,15 @@ public final class Breaking {
         }
         asked = request;
         if (request.isEmpty()) {
-            desk.errands().callOff(PLAYING);
+            desk.work().cancel(PLAYING);
             return;
         }
         Request now = request.get();
-        Optional<Laid> drawn = played.get().map(Played::laid);
-        desk.errands()
+        Optional<LaidOutCandidate> drawn = played.get().map(PlayedFailure::laid);
+        desk.work()
                 .start(
                         PLAYING,
-                        reins -> Played.of(now, drawn),
+                        progress -> PlayedFailure.of(now, drawn),
                         result -> take(request, Optional.of(result)),
                         reason -> refuse(String.valueOf(reason.getMessage())));
     }
@@ -245,13 +245,13 @@ public final class Breaking {
         return moment.get().orElse(Moment.heldIn(study.goals().failurePhase().name()));
     }
 
-    private void take(Optional<Request> request, Optional<Played> result) {
-        Optional<Failure> before = played.get().map(Played::failure);
+    private void take(Optional<Request> request, Optional<PlayedFailure> result) {
+        Optional<Failure> before = played.get().map(PlayedFailure::failure);
         answered = request;
         refusal.set("");
         Optional<TimeAxis> axis = result.map(p -> TimeAxis.of(p.with(pilot.get()).story()));
-        // whoever hears of the story must find its axis
-        scrubber.take(axis, !before.equals(result.map(Played::failure)));
+        // listeners of the story must find its axis
+        scrubber.take(axis, !before.equals(result.map(PlayedFailure::failure)));
         played.set(result);
     }
 

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
-import stillturning.story.Happening;
-import stillturning.story.Happening.Kind;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Story;
 
 /**
@@ -69,13 +69,13 @@ public record PilotStep(
         OptionalDouble called =
                 story.of(Kind.CUE).stream()
                         .filter(cue -> procedure.when().contains(cue.part()))
-                        .mapToDouble(Happening::seconds)
+                        .mapToDouble(StoryEvent::seconds)
                         .min();
         Kind doing = automatic.isPresent() ? Kind.AUTOMATIC : Kind.PILOT;
         OptionalDouble done =
                 story.of(doing).stream()
                         .filter(h -> h.part().equals(procedure.name()))
-                        .mapToDouble(Happening::seconds)
+                        .mapToDouble(StoryEvent::seconds)
                         .min();
         double planned = procedure.responseSeconds();
         double response = automatic.isPresent() ? planned : story.pilot().responseSeconds(planned);

@@ -14,7 +14,7 @@ import stillturning.story.Moment;
  *
  * @param picked what goes wrong, all at once; nothing if empty
  */
-record Request(Study study, Candidate candidate, List<Choice> picked, Moment moment) {
+record Request(Study study, Candidate candidate, List<FailureChoice> picked, Moment moment) {
 
     private static final Failure NOTHING = Failure.levers("nothing fails", Map.of());
 

@@ -3,7 +3,7 @@ package stillturning.desktop.viewmodel.breaking;
 import java.util.ArrayList;
 import java.util.List;
 import stillturning.report.StoryPlot;
-import stillturning.story.Happening;
+import stillturning.story.StoryEvent;
 import stillturning.story.Story;
 
 /**
@@ -33,7 +33,7 @@ public record TimeAxis(List<Double> seconds, List<Double> positions) {
     public static TimeAxis of(Story story) {
         List<Double> times = new ArrayList<>(List.of(0.0));
         story.happenings().stream()
-                .map(Happening::seconds)
+                .map(StoryEvent::seconds)
                 .filter(s -> s > 0)
                 .distinct()
                 .sorted()

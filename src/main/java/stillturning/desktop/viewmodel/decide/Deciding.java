@@ -19,7 +19,7 @@ import stillturning.desktop.draft.ChangeRefused;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.quantity.UnitSystem;
-import stillturning.report.Robust;
+import stillturning.report.LeaderFirmness;
 import stillturning.yaml.YamlDocument;
 
 /** The choice among the candidates of the open study. To be used on the screen's thread. */
@@ -27,8 +27,8 @@ public final class Deciding {
 
     private final Desk desk;
     private final Weights weights = new Weights(this::rank);
-    private final Facing facing = new Facing(this::units);
-    private final Departing departing = new Departing(this::units);
+    private final SideBySide facing = new SideBySide(this::units);
+    private final DepartureView departing = new DepartureView(this::units);
     private final ReadOnlyObjectWrapper<Optional<Assessment>> now =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<RequirementTable> requirements =
@@ -99,12 +99,12 @@ public final class Deciding {
     }
 
     /** Two candidates against each other. */
-    public Facing facing() {
+    public SideBySide facing() {
         return facing;
     }
 
     /** Every candidate against the baseline. */
-    public Departing departing() {
+    public DepartureView departing() {
         return departing;
     }
 
@@ -182,7 +182,7 @@ public final class Deciding {
     }
 
     private static List<String> sentences(Assessment assessment) {
-        return assessment.ranking().map(r -> Robust.unseating(assessment, r)).orElse(List.of());
+        return assessment.ranking().map(r -> LeaderFirmness.unseating(assessment, r)).orElse(List.of());
     }
 
     private void draw() {

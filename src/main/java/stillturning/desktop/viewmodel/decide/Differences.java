@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import stillturning.assess.Assessment;
-import stillturning.assess.Contrast;
-import stillturning.assess.Contrast.Shift;
+import stillturning.assess.CandidateDifferences;
+import stillturning.assess.CandidateDifferences.Shift;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
@@ -19,29 +19,29 @@ import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.quantity.UnitSystem;
 import stillturning.assess.ranking.Comparison;
-import stillturning.assess.ranking.Difference;
+import stillturning.assess.ranking.CriterionDifference;
 import stillturning.assess.ranking.GateVerdict;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.report.FailureRows;
 import stillturning.report.OutcomeMark;
-import stillturning.report.Shown;
+import stillturning.report.ResultText;
 
 /** In what one candidate differs from another, row by row. */
 final class Differences {
 
     private final Assessment assessment;
-    private final Contrast contrast;
+    private final CandidateDifferences contrast;
     private final UnitSystem units;
     private final List<DifferenceRow> rows = new ArrayList<>();
 
-    private Differences(Assessment assessment, Contrast contrast, UnitSystem units) {
+    private Differences(Assessment assessment, CandidateDifferences contrast, UnitSystem units) {
         this.assessment = assessment;
         this.contrast = contrast;
         this.units = units;
     }
 
     /** All of them, by group. */
-    static List<DifferenceRow> of(Assessment assessment, Contrast contrast, UnitSystem units) {
+    static List<DifferenceRow> of(Assessment assessment, CandidateDifferences contrast, UnitSystem units) {
         Differences differences = new Differences(assessment, contrast, units);
         assessment.ranking().ifPresent(differences::ranked);
         differences.parts();
@@ -57,7 +57,7 @@ final class Differences {
         comparison.gatesMissed().forEach(g -> requirement(g, Tells.AGAINST));
     }
 
-    private void criterion(Difference d, Tells tells) {
+    private void criterion(CriterionDifference d, Tells tells) {
         add(
                 Group.CRITERIA,
                 d.criterion(),
@@ -74,7 +74,7 @@ final class Differences {
                         .filter(c -> c.words().equals(criterion))
                         .findFirst()
                         .orElseThrow();
-        return Shown.value(name, value, currency, units);
+        return ResultText.value(name, value, currency, units);
     }
 
     private void requirement(GateVerdict missed, Tells tells) {

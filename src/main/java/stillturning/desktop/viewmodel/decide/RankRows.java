@@ -12,7 +12,7 @@ import stillturning.assess.ranking.RankShares;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
 import stillturning.report.Reasons;
-import stillturning.report.Shown;
+import stillturning.report.ResultText;
 
 /** The ranking of an assessment, row by row. */
 final class RankRows {
@@ -82,7 +82,7 @@ final class RankRows {
                                     criterion,
                                     c.points(),
                                     c.worth(),
-                                    Shown.value(criterion, c.value(), currency, units));
+                                    ResultText.value(criterion, c.value(), currency, units));
                         })
                 .toList();
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment;
-import stillturning.report.InOrder;
+import stillturning.report.RankingOrder;
 
 /**
  * Each hard requirement against each candidate.
@@ -50,7 +50,7 @@ public record RequirementTable(List<String> candidates, List<Row> rows) {
 
     /** The table of an assessment; without rows where the study asks for nothing. */
     static RequirementTable of(Assessment assessment) {
-        List<Appraisal> appraisals = InOrder.of(assessment);
+        List<Appraisal> appraisals = RankingOrder.of(assessment);
         List<Row> rows = new ArrayList<>();
         int asked = appraisals.isEmpty() ? 0 : appraisals.get(0).met().size();
         for (int i = 0; i < asked; i++) {

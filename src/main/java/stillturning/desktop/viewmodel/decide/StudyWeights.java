@@ -8,7 +8,7 @@ import stillturning.desktop.draft.Step;
 import stillturning.report.drawing.Ticks;
 import stillturning.files.entry.StudyEntry;
 import stillturning.model.Study.Weight;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlEdit;
 import stillturning.yaml.YamlValue;
@@ -52,7 +52,7 @@ final class StudyWeights {
     }
 
     private static String path(Weight weight) {
-        return Places.under(WEIGHTS, StudyEntry.key(weight.criterion()));
+        return DocumentPlaces.under(WEIGHTS, StudyEntry.key(weight.criterion()));
     }
 
     private static String text(Weight weight) {

@@ -7,8 +7,8 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.model.CriterionName;
 import stillturning.quantity.UnitSystem;
-import stillturning.report.InOrder;
-import stillturning.report.Shown;
+import stillturning.report.RankingOrder;
+import stillturning.report.ResultText;
 
 /**
  * Candidates by two criteria, in shares of the picture's width and height, from the lower left.
@@ -51,7 +51,7 @@ public record TradeOff(
     static TradeOff of(
             Assessment assessment, CriterionName across, CriterionName upwards, UnitSystem units) {
         List<Valued> all =
-                InOrder.of(assessment).stream().map(a -> valued(a, across, upwards)).toList();
+                RankingOrder.of(assessment).stream().map(a -> valued(a, across, upwards)).toList();
         return of(all, across, upwards, assessment.study().heading().currency(), units);
     }
 
@@ -84,9 +84,9 @@ public record TradeOff(
                                                 v,
                                                 xs,
                                                 ys,
-                                                Shown.value(across, v.across, currency, units)
+                                                ResultText.value(across, v.across, currency, units)
                                                         + ", "
-                                                        + Shown.value(
+                                                        + ResultText.value(
                                                                 upwards, v.upwards, currency,
                                                                 units),
                                                 all))

@@ -18,16 +18,16 @@ import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
-import stillturning.desktop.draft.edits.Shaping;
-import stillturning.desktop.draft.edits.Shaping.NewPart;
-import stillturning.desktop.draft.edits.StudyShaping;
+import stillturning.desktop.draft.edits.CandidateEdits;
+import stillturning.desktop.draft.edits.CandidateEdits.NewPart;
+import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.files.CandidateReading;
-import stillturning.files.Finding;
+import stillturning.files.FileFinding;
 import stillturning.files.PartPlace;
 import stillturning.model.Terminal;
 import stillturning.report.oneline.DrawnCandidate;
 import stillturning.yaml.FormField;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 
 /**
@@ -40,12 +40,12 @@ public final class Board {
 
     private final Desk desk;
     private final PropertySheet sheet;
-    private final ReadOnlyObjectWrapper<Optional<Laid>> laid =
+    private final ReadOnlyObjectWrapper<Optional<BoardDrawing>> laid =
             new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ObservableList<Finding> findings = FXCollections.observableArrayList();
+    private final ObservableList<FileFinding> findings = FXCollections.observableArrayList();
     private final ObservableList<String> chosen = FXCollections.observableArrayList();
     // kept, since listeners at a view of a list are heard only as long as somebody has the view
-    private final ObservableList<Finding> shownFindings =
+    private final ObservableList<FileFinding> shownFindings =
             FXCollections.unmodifiableObservableList(findings);
     private final ObservableList<String> shownChosen =
             FXCollections.unmodifiableObservableList(chosen);
@@ -62,12 +62,12 @@ public final class Board {
     }
 
     /** The candidate on the paper, as of the last layout. */
-    public ReadOnlyObjectProperty<Optional<Laid>> laid() {
+    public ReadOnlyObjectProperty<Optional<BoardDrawing>> laid() {
         return laid.getReadOnlyProperty();
     }
 
     /** What is to be said about the open candidate and the study's own file, mistakes first. */
-    public ObservableList<Finding> findings() {
+    public ObservableList<FileFinding> findings() {
         return shownFindings;
     }
 
@@ -107,18 +107,18 @@ public final class Board {
 
     private void takeReading() {
         Optional<CandidateReading> reading = reading();
-        List<Finding> all = new ArrayList<>(desk.reading().get().findings());
+        List<FileFinding> all = new ArrayList<>(desk.reading().get().findings());
         reading.ifPresent(r -> all.addAll(r.findings()));
-        List<Finding> sorted = new ArrayList<>(all.stream().filter(Finding::mistake).toList());
+        List<FileFinding> sorted = new ArrayList<>(all.stream().filter(FileFinding::mistake).toList());
         all.stream().filter(f -> !f.mistake()).forEach(sorted::add);
         findings.setAll(sorted);
-        Optional<Laid> before = laid.get();
+        Optional<BoardDrawing> before = laid.get();
         reading.ifPresent(
                 r ->
-                        desk.errands()
+                        desk.work()
                                 .start(
                                         LAYING,
-                                        reins -> Laid.of(r, before),
+                                        progress -> BoardDrawing.of(r, before),
                                         now -> now.ifPresent(n -> laid.set(Optional.of(n))),
                                         wrong -> said.set(String.valueOf(wrong.getMessage()))));
         showSheet();
@@ -147,7 +147,7 @@ public final class Board {
     }
 
     /** Chooses the parts that a finding is about. */
-    public void follow(Finding finding) {
+    public void follow(FileFinding finding) {
         choose(finding.parts());
     }
 
@@ -188,19 +188,19 @@ public final class Board {
     private List<FormPlace> placesOf(String part) {
         Optional<YamlDocument> candidate = document(Desk.file(desk.candidate().get()));
         List<FormPlace> places = new ArrayList<>();
-        if (candidate.filter(c -> has(c, Places.under("parts", part))).isPresent()) {
+        if (candidate.filter(c -> has(c, DocumentPlaces.under("parts", part))).isPresent()) {
             places.add(FormPlace.candidate("parts", part));
         } else if (isLoad(part)) {
             candidate.ifPresent(c -> addFeeds(c, part, places));
             places.add(FormPlace.study("loads", part));
         } else {
             Optional.ofNullable(places().get(part))
-                    .map(made -> Places.keys(made.path()))
+                    .map(made -> DocumentPlaces.keys(made.path()))
                     .filter(keys -> keys.size() == 2)
                     .map(keys -> FormPlace.candidate(keys.get(0)).only(keys.subList(1, 2)))
                     .ifPresent(places::add);
         }
-        String flight = Places.under("positions.flight", part);
+        String flight = DocumentPlaces.under("positions.flight", part);
         if (candidate.filter(c -> has(c, flight)).isPresent()) {
             places.add(FormPlace.candidate("positions", "flight").only(List.of(part)));
         }
@@ -208,7 +208,7 @@ public final class Board {
     }
 
     private boolean isLoad(String part) {
-        String path = Places.under("loads", part);
+        String path = DocumentPlaces.under("loads", part);
         return document(Desk.STUDY_FILE).filter(s -> has(s, path)).isPresent();
     }
 
@@ -235,11 +235,11 @@ public final class Board {
 
     // --- what can be done
 
-    private void attempt(Doing doing) {
+    private void attempt(ChangeWork doing) {
         succeeds(doing);
     }
 
-    private boolean succeeds(Doing doing) {
+    private boolean succeeds(ChangeWork doing) {
         try {
             Change change = doing.change();
             desk.make(change);
@@ -255,7 +255,7 @@ public final class Board {
         }
     }
 
-    private Shaping shaping() throws ChangeRefused {
+    private CandidateEdits shaping() throws ChangeRefused {
         String file = Desk.file(desk.candidate().get());
         Optional<YamlDocument> candidate = document(file);
         Optional<YamlDocument> study = document(Desk.STUDY_FILE);
@@ -265,7 +265,7 @@ public final class Board {
                             + (study.isEmpty() ? Desk.STUDY_FILE : file)
                             + "; add one first");
         }
-        return new Shaping(candidate.get(), study.get());
+        return new CandidateEdits(candidate.get(), study.get());
     }
 
     /** Adds a part, in the zone of what is chosen or else in the study's first. */
@@ -308,7 +308,7 @@ public final class Board {
 
     /** Joins what lies at two ports of the diagram. */
     public void join(String symbol, String port, String otherSymbol, String otherPort) {
-        Optional<DrawnCandidate> drawn = laid.get().map(Laid::drawn);
+        Optional<DrawnCandidate> drawn = laid.get().map(BoardDrawing::drawn);
         Optional<Terminal> one = drawn.flatMap(d -> d.terminalAt(symbol, port));
         Optional<Terminal> other = drawn.flatMap(d -> d.terminalAt(otherSymbol, otherPort));
         if (one.isEmpty() || other.isEmpty()) {
@@ -368,10 +368,10 @@ public final class Board {
         }
     }
 
-    private StudyShaping studyShaping() throws ChangeRefused {
+    private StudyEdits studyShaping() throws ChangeRefused {
         List<YamlDocument> candidates =
                 desk.candidates().stream().flatMap(c -> document(Desk.file(c)).stream()).toList();
-        return new StudyShaping(
+        return new StudyEdits(
                 document(Desk.STUDY_FILE)
                         .orElseThrow(() -> new ChangeRefused("there is no " + Desk.STUDY_FILE)),
                 candidates);

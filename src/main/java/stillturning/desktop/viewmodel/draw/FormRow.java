@@ -3,7 +3,7 @@ package stillturning.desktop.viewmodel.draw;
 import java.util.Optional;
 import stillturning.yaml.Checked;
 import stillturning.yaml.FormField;
-import stillturning.yaml.Input;
+import stillturning.yaml.FieldInput;
 
 /**
  * One line of a form.
@@ -27,7 +27,7 @@ public record FormRow(
 
     /** Whether it leads to a form of its own. */
     public boolean isGroup() {
-        return field.input() instanceof Input.Group;
+        return field.input() instanceof FieldInput.Group;
     }
 
     /** What it means; empty if its name says it. */

@@ -20,14 +20,14 @@ import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Step;
-import stillturning.desktop.draft.edits.Shaping;
-import stillturning.desktop.draft.edits.StudyShaping;
+import stillturning.desktop.draft.edits.CandidateEdits;
+import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.quantity.UnitSystem;
 import stillturning.yaml.Checked;
 import stillturning.yaml.Form;
 import stillturning.yaml.FormField;
-import stillturning.yaml.Input;
-import stillturning.yaml.Places;
+import stillturning.yaml.FieldInput;
+import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlEdit;
 import stillturning.yaml.YamlValue;
@@ -39,7 +39,7 @@ import stillturning.yaml.YamlValue;
 public final class PropertySheet {
 
     private final Desk desk;
-    private final Consumer<Doing> doer;
+    private final Consumer<ChangeWork> doer;
     private final ObservableList<FormRow> rows = FXCollections.observableArrayList();
     // kept, since listeners at a view of a list are heard only as long as somebody has the view
     private final ObservableList<FormRow> shownRows =
@@ -65,7 +65,7 @@ public final class PropertySheet {
         }
     }
 
-    PropertySheet(Desk desk, Consumer<Doing> doer) {
+    PropertySheet(Desk desk, Consumer<ChangeWork> doer) {
         this.desk = desk;
         this.doer = doer;
     }
@@ -103,7 +103,7 @@ public final class PropertySheet {
 
     /** Opens the form that a line leads to. */
     public void open(FormRow row) {
-        opened.push(new FormPlace(row.inStudy(), Places.keys(row.field().path()), List.of()));
+        opened.push(new FormPlace(row.inStudy(), DocumentPlaces.keys(row.field().path()), List.of()));
         refresh();
     }
 
@@ -215,12 +215,12 @@ public final class PropertySheet {
         return change.named("Clear " + row.label() + " of " + heading);
     }
 
-    private Shaping shaping() throws ChangeRefused {
-        return new Shaping(document(Desk.file(desk.candidate().get())), document(Desk.STUDY_FILE));
+    private CandidateEdits shaping() throws ChangeRefused {
+        return new CandidateEdits(document(Desk.file(desk.candidate().get())), document(Desk.STUDY_FILE));
     }
 
-    private StudyShaping studyShaping() throws ChangeRefused {
-        return new StudyShaping(document(Desk.STUDY_FILE), List.of());
+    private StudyEdits studyShaping() throws ChangeRefused {
+        return new StudyEdits(document(Desk.STUDY_FILE), List.of());
     }
 
     private YamlDocument document(String file) throws ChangeRefused {
@@ -278,7 +278,7 @@ public final class PropertySheet {
                 kept.orElse(text),
                 field.otherwise().map(t -> field.shown(t, units())).orElse(""),
                 kept.or(field::text)
-                        .filter(t -> !(field.input() instanceof Input.Group))
+                        .filter(t -> !(field.input() instanceof FieldInput.Group))
                         .flatMap(t -> field.check(t).fault()));
     }
 

@@ -9,7 +9,7 @@ import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.files.CandidateReading;
-import stillturning.files.Finding;
+import stillturning.files.FileFinding;
 import stillturning.files.PartPlace;
 
 /** The text of the open candidate's file beside its diagram. */
@@ -45,8 +45,8 @@ public final class SideText {
     }
 
     /** What is to be said about each line, by its number from 1. */
-    public Map<Integer, List<Finding>> marks() {
-        Map<Integer, List<Finding>> marks = new TreeMap<>();
+    public Map<Integer, List<FileFinding>> marks() {
+        Map<Integer, List<FileFinding>> marks = new TreeMap<>();
         reading()
                 .ifPresent(
                         r ->
@@ -60,7 +60,7 @@ public final class SideText {
         return marks;
     }
 
-    private static List<Finding> both(List<Finding> one, List<Finding> other) {
+    private static List<FileFinding> both(List<FileFinding> one, List<FileFinding> other) {
         return Stream.concat(one.stream(), other.stream()).toList();
     }
 

@@ -20,7 +20,7 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.value.ObservableValue;
 import stillturning.assess.Assessment;
 import stillturning.desktop.viewmodel.Desk;
-import stillturning.desktop.viewmodel.Errands.UnderWay;
+import stillturning.desktop.viewmodel.BackgroundWork.Running;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.dossier.Dossier;
 import stillturning.dossier.PageFile;
@@ -56,7 +56,7 @@ public final class Explaining {
     private final ReadOnlyDoubleWrapper share = new ReadOnlyDoubleWrapper(-1);
     private final ReadOnlyStringWrapper at = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper advice = new ReadOnlyStringWrapper("");
-    private Optional<Answers> answers = Optional.empty();
+    private Optional<KeptAnswers> answers = Optional.empty();
     private String refusal = "";
     private boolean wanted;
 
@@ -80,7 +80,7 @@ public final class Explaining {
                                     goOn();
                                 });
         desk.results().addListener((InvalidationListener) changed -> goOn());
-        desk.errands().underWay().addListener((InvalidationListener) changed -> tell());
+        desk.work().running().addListener((InvalidationListener) changed -> tell());
         List.of(sizes, guesses, together)
                 .forEach(choice -> choice.addListener((InvalidationListener) changed -> tell()));
         tell();
@@ -159,9 +159,9 @@ public final class Explaining {
     }
 
     /** Calls the work off; what was found out so far is kept for the next time. */
-    public void callOff() {
+    public void cancel() {
         wanted = false;
-        desk.errands().callOff(WORK);
+        desk.work().cancel(WORK);
         tell();
     }
 
@@ -179,16 +179,16 @@ public final class Explaining {
     private void begin(Assessment assessment, ReadStudy read) {
         Study study = assessment.study();
         Dossier dossier = new Dossier(assessment, read, c -> cases.apply(study, c));
-        Answers.About about = Answers.About.of(study, read);
-        Answers known = answers.filter(a -> a.isAbout(about)).orElseGet(() -> new Answers(about));
+        KeptAnswers.About about = KeptAnswers.About.of(study, read);
+        KeptAnswers known = answers.filter(a -> a.isAbout(about)).orElseGet(() -> new KeptAnswers(about));
         answers = Optional.of(known);
         Contents asked = contents();
         StudyReader anew = desk.draft().reader();
-        desk.errands()
+        desk.work()
                 .start(
                         WORK,
-                        reins -> {
-                            String html = new PageWork(dossier, anew, asked, known).page(reins);
+                        progress -> {
+                            String html = new PageWork(dossier, anew, asked, known).page(progress);
                             return new WrittenPage(
                                     html,
                                     read.fingerprint(),
@@ -253,10 +253,10 @@ public final class Explaining {
     }
 
     private void tell() {
-        Optional<UnderWay> work =
-                desk.errands().underWay().stream().filter(u -> u.name().equals(WORK)).findFirst();
-        share.set(work.map(UnderWay::share).orElse(-1.0));
-        at.set(work.map(UnderWay::words).orElse(wanted ? "Waiting for the assessment" : ""));
+        Optional<Running> work =
+                desk.work().running().stream().filter(u -> u.name().equals(WORK)).findFirst();
+        share.set(work.map(Running::share).orElse(-1.0));
+        at.set(work.map(Running::words).orElse(wanted ? "Waiting for the assessment" : ""));
         working.set(wanted || work.isPresent());
         writable.set(desk.study().isPresent() && desk.results().get().refusal().isEmpty());
         advice.set(adviceNow());

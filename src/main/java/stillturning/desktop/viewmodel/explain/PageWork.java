@@ -4,16 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import stillturning.assess.Assess;
-import stillturning.assess.Doubt;
+import stillturning.assess.GuessVariation;
 import stillturning.assess.Guesses;
-import stillturning.desktop.viewmodel.Errands.Reins;
+import stillturning.desktop.viewmodel.BackgroundWork.Progress;
 import stillturning.dossier.Dossier;
 import stillturning.dossier.Dossier.Asked;
 import stillturning.dossier.Dossier.Jointness;
 import stillturning.dossier.Guessing;
 import stillturning.dossier.JointSearch;
 import stillturning.dossier.SharedWork;
-import stillturning.dossier.Sized;
+import stillturning.dossier.SizedCandidates;
 import stillturning.files.StudyReader;
 import stillturning.model.Chances;
 import stillturning.model.Study;
@@ -33,14 +33,14 @@ final class PageWork {
     private final Study ranked;
     private final Chances chances;
     private final Contents contents;
-    private final Answers answers;
-    private final List<Doubt> doubts;
+    private final KeptAnswers answers;
+    private final List<GuessVariation> doubts;
     private final Optional<JointSearch> search;
 
     /**
      * @param reader makes the study of the dossier anew with another value
      */
-    PageWork(Dossier dossier, StudyReader reader, Contents contents, Answers answers) {
+    PageWork(Dossier dossier, StudyReader reader, Contents contents, KeptAnswers answers) {
         this.dossier = dossier;
         this.ranked = dossier.ranked();
         this.chances = dossier.read().chances();
@@ -60,8 +60,8 @@ final class PageWork {
      * @return the page
      * @throws UntoldStory if no candidate could be asked what its failures do together
      */
-    String page(Reins reins) throws UntoldStory {
-        Course course = planned(reins);
+    String page(Progress progress) throws UntoldStory {
+        WorkProgress course = planned(progress);
         if (asksGuesses()) {
             answers.guesses(guesses(course));
         }
@@ -71,7 +71,7 @@ final class PageWork {
         if (search.isPresent()) {
             answers.together(together(search.get(), course));
         }
-        reins.far(-1, "Setting the page");
+        progress.report(-1, "Setting the page");
         return dossier.page(
                 new Asked(
                         contents.guesses() ? answers.guesses() : Optional.empty(),
@@ -79,8 +79,8 @@ final class PageWork {
                         contents.together() ? answers.together() : Optional.empty()));
     }
 
-    private Course planned(Reins reins) {
-        Course course = new Course(reins);
+    private WorkProgress planned(Progress progress) {
+        WorkProgress course = new WorkProgress(progress);
         course.plan(2 * doubts.size(), TRIAL);
         if (asksSizes()) {
             course.plan(candidates(), SIZING);
@@ -93,19 +93,19 @@ final class PageWork {
         return course;
     }
 
-    private Guesses guesses(Course course) {
+    private Guesses guesses(WorkProgress course) {
         Consumer<String> progress =
                 course.begin("Trying guesses lower and higher", 2 * doubts.size(), TRIAL);
         return Assess.guesses(dossier.assessment(), doubts, progress);
     }
 
-    private List<SizingReport> sizes(Course course) {
+    private List<SizingReport> sizes(WorkProgress course) {
         Consumer<String> progress =
                 course.begin("Sizing wires and protectors", candidates(), SIZING);
-        return Sized.of(ranked, dossier.read(), ranked.candidates(), progress).reports();
+        return SizedCandidates.of(ranked, dossier.read(), ranked.candidates(), progress).reports();
     }
 
-    private Jointness together(JointSearch asking, Course course) throws UntoldStory {
+    private Jointness together(JointSearch asking, WorkProgress course) throws UntoldStory {
         Consumer<String> blocks =
                 course.begin("Asking what failures do together", asking.blocks(), BLOCK);
         var work = asking.work(answers, blocks);

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
-import stillturning.yaml.Places;
+import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlEdit;
 import stillturning.yaml.YamlValue;
@@ -42,10 +42,10 @@ record Paragraphs(List<String> texts) {
     /** Those of a study's file. */
     static Paragraphs of(YamlDocument study) {
         List<String> found = new ArrayList<>();
-        Optional<String> next = study.textAt(Places.item(KEY, 0));
+        Optional<String> next = study.textAt(DocumentPlaces.item(KEY, 0));
         while (next.isPresent()) {
             found.add(next.get());
-            next = study.textAt(Places.item(KEY, found.size()));
+            next = study.textAt(DocumentPlaces.item(KEY, found.size()));
         }
         return typed(new Paragraphs(found).text());
     }

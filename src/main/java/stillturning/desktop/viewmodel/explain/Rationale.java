@@ -66,7 +66,7 @@ public final class Rationale {
             return false;
         }
         Paragraphs before = agreed;
-        // whoever hears of the change asks at once whether text and file agree
+        // listeners of the change ask at once whether text and file agree
         agreed = now;
         try {
             Step step = new Step.Edit(Desk.STUDY_FILE, now.edit(study.get()));

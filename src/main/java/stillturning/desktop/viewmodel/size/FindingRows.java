@@ -9,8 +9,8 @@ import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.sizes.FindingWords;
-import stillturning.sizing.Finding;
-import stillturning.sizing.Finding.Mend;
+import stillturning.sizing.SizeFinding;
+import stillturning.sizing.SizeFinding.Mend;
 import stillturning.sizing.SizingReport;
 
 /** The findings of a report, with where to look. */
@@ -29,7 +29,7 @@ final class FindingRows {
     }
 
     private static FindingRow row(
-            SizingReport report, Finding f, Map<String, PartPlace> places, UnitSystem units) {
+            SizingReport report, SizeFinding f, Map<String, PartPlace> places, UnitSystem units) {
         return new FindingRow(
                 f.rule().gravity(),
                 FindingWords.about(report, f, units),
@@ -42,16 +42,16 @@ final class FindingRows {
     }
 
     /** What mends it comes first: there one has to write. */
-    private static Stream<String> parts(Finding f) {
+    private static Stream<String> parts(SizeFinding f) {
         return Stream.concat(f.mend().map(Mend::part).stream(), Stream.of(f.part(), first(f)));
     }
 
-    private static Optional<String> part(Candidate candidate, Finding f) {
+    private static Optional<String> part(Candidate candidate, SizeFinding f) {
         return Stream.of(f.part(), first(f)).filter(p -> candidate.part(p).isPresent()).findFirst();
     }
 
     /** Contacts and channels go by their part and their own name. */
-    private static String first(Finding f) {
+    private static String first(SizeFinding f) {
         return f.part().split(" ", 2)[0];
     }
 }

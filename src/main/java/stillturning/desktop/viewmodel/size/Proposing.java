@@ -77,22 +77,22 @@ public final class Proposing {
         proposal.set(Optional.empty());
         words.set("Each round sizes the candidate anew; it takes a few.");
         working.set(true);
-        desk.errands()
+        desk.work()
                 .start(
                         PROPOSING,
-                        reins ->
+                        progress ->
                                 Proposal.of(
                                         reader,
                                         now.candidate().id(),
                                         now,
-                                        round -> reins.far(-1, "Trying thinner wires: " + round)),
+                                        round -> progress.report(-1, "Trying thinner wires: " + round)),
                         this::take,
                         this::refuse);
     }
 
     /** Calls it off. */
-    public void callOff() {
-        desk.errands().callOff(PROPOSING);
+    public void cancel() {
+        desk.work().cancel(PROPOSING);
         working.set(false);
         invite();
     }
@@ -137,7 +137,7 @@ public final class Proposing {
     }
 
     private void forget() {
-        desk.errands().callOff(PROPOSING);
+        desk.work().cancel(PROPOSING);
         working.set(false);
         proposal.set(Optional.empty());
         invite();

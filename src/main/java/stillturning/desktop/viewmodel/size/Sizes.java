@@ -32,7 +32,7 @@ import stillturning.report.sizes.SelectivityTable;
 import stillturning.report.sizes.SizeFiles;
 import stillturning.report.sizes.SizeTable;
 import stillturning.report.sizes.SizeTables;
-import stillturning.sizing.Reach;
+import stillturning.sizing.SurveyDepth;
 import stillturning.sizing.Sizing;
 import stillturning.sizing.SizingReport;
 
@@ -128,21 +128,21 @@ public final class Sizes {
         Candidate candidate = desk.openCandidate().get();
         refusal = "";
         int phases = study.aircraft().phases().size();
-        desk.errands()
+        desk.work()
                 .start(
                         SIZING,
-                        reins -> {
+                        progress -> {
                             List<String> begun = new ArrayList<>();
                             return new Made(
                                     Sizing.of(
                                             study,
                                             candidate,
                                             read.sizes().installation(),
-                                            Reach.SINGLE_FAILURES,
+                                            SurveyDepth.SINGLE_FAILURES,
                                             phase -> {
                                                 double share = (double) begun.size() / phases;
                                                 begun.add(phase);
-                                                reins.far(share, "Sizing: failures in " + phase);
+                                                progress.report(share, "Sizing: failures in " + phase);
                                             }),
                                     read);
                         },
@@ -153,8 +153,8 @@ public final class Sizes {
     }
 
     /** Calls the work off; what was there before stays. */
-    public void callOff() {
-        desk.errands().callOff(SIZING);
+    public void cancel() {
+        desk.work().cancel(SIZING);
         working.set(false);
         refusal = "Called off. Size again when you want to know.";
         show();

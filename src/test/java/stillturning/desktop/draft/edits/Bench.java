@@ -23,20 +23,20 @@ record Bench(Draft draft) {
         return new Bench(Draft.open(folder));
     }
 
-    Shaping shaping(String candidate) {
-        return new Shaping(
+    CandidateEdits shaping(String candidate) {
+        return new CandidateEdits(
                 draft.document(candidate + ".yaml").orElseThrow(),
                 draft.document("study.yaml").orElseThrow());
     }
 
-    StudyShaping study() {
+    StudyEdits study() {
         List<YamlDocument> candidates = new ArrayList<>();
         for (String file : draft.state().texts().keySet()) {
             if (!file.equals("study.yaml")) {
                 candidates.add(draft.document(file).orElseThrow());
             }
         }
-        return new StudyShaping(draft.document("study.yaml").orElseThrow(), candidates);
+        return new StudyEdits(draft.document("study.yaml").orElseThrow(), candidates);
     }
 
     DraftState make(Change change) throws ChangeRefused {

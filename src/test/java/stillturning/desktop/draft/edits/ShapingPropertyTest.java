@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Studies;
-import stillturning.desktop.draft.edits.Shaping.NewPart;
+import stillturning.desktop.draft.edits.CandidateEdits.NewPart;
 import stillturning.files.Starter;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
@@ -45,7 +45,7 @@ class ShapingPropertyTest {
     }
 
     private static Set<String> written(Bench bench, String candidate) {
-        return new Layout(bench.draft().document(candidate + ".yaml").orElseThrow())
+        return new CandidateOutline(bench.draft().document(candidate + ".yaml").orElseThrow())
                 .parts()
                 .keySet();
     }
@@ -73,7 +73,7 @@ class ShapingPropertyTest {
         SortedMap<String, String> texts = bench.draft().state().texts();
         for (String candidate : bench.candidates()) {
             Set<String> loads =
-                    new Loads(bench.draft().document("study.yaml").orElseThrow()).names();
+                    new StudyOutline(bench.draft().document("study.yaml").orElseThrow()).names();
             List<String> parts = bench.parts(candidate);
             for (String part : parts) {
                 boolean made = !written(bench, candidate).contains(part);
@@ -96,8 +96,8 @@ class ShapingPropertyTest {
             for (String part : written(bench, candidate)) {
                 Change change = bench.shaping(candidate).duplicate(Set.of(part));
                 bench.make(change);
-                Layout layout =
-                        new Layout(bench.draft().document(candidate + ".yaml").orElseThrow());
+                CandidateOutline layout =
+                        new CandidateOutline(bench.draft().document(candidate + ".yaml").orElseThrow());
                 assertEquals(
                         layout.parts().get(part), layout.parts().get(change.parts().get(0)), part);
                 bench.draft().undo();
@@ -169,10 +169,10 @@ class ShapingPropertyTest {
 
     private static Change anyChange(Bench bench, String candidate, Candidate parts, Random random)
             throws ChangeRefused {
-        Shaping shaping = bench.shaping(candidate);
+        CandidateEdits shaping = bench.shaping(candidate);
         String part = any(parts.parts(), random).id();
-        Layout layout = new Layout(bench.draft().document(candidate + ".yaml").orElseThrow());
-        List<String> runs = layout.runs().stream().map(Layout.Run::path).toList();
+        CandidateOutline layout = new CandidateOutline(bench.draft().document(candidate + ".yaml").orElseThrow());
+        List<String> runs = layout.runs().stream().map(CandidateOutline.Run::path).toList();
         return switch (random.nextInt(10)) {
             case 0 -> shaping.delete(Set.of(part));
             case 1 -> shaping.rename(part, "part-" + random.nextInt(1000));

@@ -35,11 +35,11 @@ import org.testfx.api.FxToolkit;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
-import stillturning.desktop.viewmodel.Errands;
+import stillturning.desktop.viewmodel.BackgroundWork;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.desktop.draft.Draft;
 import stillturning.files.Samples;
-import stillturning.report.Telling;
+import stillturning.report.EventLines;
 import stillturning.desktop.view.Theme;
 
 /** The Break area on a screen that nobody sees. */
@@ -52,7 +52,7 @@ class BreakAreaTest {
     private final List<Destination> gone = new ArrayList<>();
     @TempDir private Path folder;
     private Draft draft;
-    private Errands errands;
+    private BackgroundWork work;
     private Desk desk;
     private BreakArea area;
     private Stage stage;
@@ -67,12 +67,12 @@ class BreakAreaTest {
         on(
                 () -> {
                     Theme.loadFonts();
-                    errands = new Errands(Platform::runLater);
+                    work = new BackgroundWork(Platform::runLater);
                     desk =
                             new Desk(
                                     draft,
                                     Desk.reading(draft),
-                                    errands,
+                                    work,
                                     new SimpleObjectProperty<>(Settings.USUAL));
                     desk.open("one-bus");
                     desk.guide(gone::add);
@@ -92,7 +92,7 @@ class BreakAreaTest {
         on(
                 () -> {
                     stage.close();
-                    errands.close();
+                    work.close();
                     return true;
                 });
         draft.leave();
@@ -112,7 +112,7 @@ class BreakAreaTest {
     }
 
     private void settle() throws InterruptedException {
-        while (!on(() -> errands.underWay().isEmpty())) {
+        while (!on(() -> work.running().isEmpty())) {
             Thread.sleep(20);
         }
         on(
@@ -184,14 +184,14 @@ class BreakAreaTest {
         assertEquals(first, words("time-now"));
         press("time-track", KeyCode.HOME);
         assertEquals("0 ms", words("time-now"));
-        Telling.Line last =
+        EventLines.Line last =
                 on(
                         () -> {
                             ListView<?> lines = find("story-lines", ListView.class);
                             lines.getSelectionModel().selectLast();
-                            return (Telling.Line) lines.getItems().get(lines.getItems().size() - 1);
+                            return (EventLines.Line) lines.getItems().get(lines.getItems().size() - 1);
                         });
-        assertEquals(Telling.time(last.seconds()), words("time-now"));
+        assertEquals(EventLines.time(last.seconds()), words("time-now"));
     }
 
     @Test

@@ -16,7 +16,7 @@ import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import stillturning.bench.LargeStudy;
 import stillturning.report.drawing.Diagram;
-import stillturning.report.drawing.Look;
+import stillturning.report.drawing.MarkState;
 import stillturning.report.drawing.OneLine;
 import stillturning.report.drawing.Picture;
 import stillturning.report.drawing.Sheet;
@@ -83,12 +83,12 @@ public final class PictureSpeed {
 
     /** A third of everything in another state from one to the next. */
     private static Diagram looking(Diagram diagram, int state) {
-        Look[] looks = {Look.LIVE, Look.DARK, Look.ON_BACKUP};
-        Map<String, Look> symbols = new HashMap<>();
+        MarkState[] looks = {MarkState.LIVE, MarkState.DARK, MarkState.ON_BACKUP};
+        Map<String, MarkState> symbols = new HashMap<>();
         for (int i = 0; i < diagram.symbols().size(); i++) {
             symbols.put(diagram.symbols().get(i).id(), looks[i % 3 == 0 ? state % 3 : 0]);
         }
-        Map<Integer, Look> lines = new HashMap<>();
+        Map<Integer, MarkState> lines = new HashMap<>();
         for (int i = 0; i < diagram.lines().size(); i++) {
             lines.put(i, looks[i % 3 == 0 ? state % 3 : 0]);
         }

@@ -26,13 +26,13 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import stillturning.report.drawing.At;
+import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Diagram;
-import stillturning.report.drawing.Look;
+import stillturning.report.drawing.MarkState;
 import stillturning.report.drawing.OneLine;
 import stillturning.report.drawing.Sheet;
-import stillturning.report.drawing.Spot;
+import stillturning.report.drawing.SymbolPosition;
 
 class PictureViewTest {
 
@@ -69,16 +69,16 @@ class PictureViewTest {
         return Optional.ofNullable(SHEET.spots().get(symbol)).orElseThrow().box();
     }
 
-    private static At middle(Box box) {
-        return new At(box.x() + box.width() / 2, box.y() + box.height() / 2);
+    private static Point middle(Box box) {
+        return new Point(box.x() + box.width() / 2, box.y() + box.height() / 2);
     }
 
-    private At inWindow(At at) {
+    private Point inWindow(Point at) {
         return view.viewport().onWindow(at);
     }
 
-    private static At port(String symbol, String port) {
-        Spot spot = Optional.ofNullable(SHEET.spots().get(symbol)).orElseThrow();
+    private static Point port(String symbol, String port) {
+        SymbolPosition spot = Optional.ofNullable(SHEET.spots().get(symbol)).orElseThrow();
         return spot.ports().stream()
                 .filter(p -> p.port().equals(port))
                 .findFirst()
@@ -86,7 +86,7 @@ class PictureViewTest {
                 .at();
     }
 
-    private void mouse(EventType<MouseEvent> type, At at, boolean shift, boolean still) {
+    private void mouse(EventType<MouseEvent> type, Point at, boolean shift, boolean still) {
         MouseEvent event =
                 new MouseEvent(
                         type,
@@ -110,13 +110,13 @@ class PictureViewTest {
         Shown.run(() -> Event.fireEvent(view, event));
     }
 
-    private void drag(At from, At to, boolean shift) {
+    private void drag(Point from, Point to, boolean shift) {
         mouse(MouseEvent.MOUSE_PRESSED, from, shift, true);
         mouse(MouseEvent.MOUSE_DRAGGED, to, shift, false);
         mouse(MouseEvent.MOUSE_RELEASED, to, shift, false);
     }
 
-    private void click(At at) {
+    private void click(Point at) {
         mouse(MouseEvent.MOUSE_CLICKED, at, false, true);
     }
 
@@ -139,8 +139,8 @@ class PictureViewTest {
 
     @Test
     void theWheelKeepsWhatLiesUnderThePointerAndTheMapAppears() {
-        At pointer = new At(300, 200);
-        At there = view.viewport().onPicture(pointer.x(), pointer.y());
+        Point pointer = new Point(300, 200);
+        Point there = view.viewport().onPicture(pointer.x(), pointer.y());
         ScrollEvent event =
                 new ScrollEvent(
                         ScrollEvent.SCROLL,
@@ -177,7 +177,7 @@ class PictureViewTest {
         List<List<String>> picked = new ArrayList<>();
         view.setOnPick(picked::add);
         click(inWindow(middle(box("radio"))));
-        click(new At(2, 2));
+        click(new Point(2, 2));
         assertEquals(List.of(List.of("radio"), List.of()), picked);
     }
 
@@ -185,12 +185,12 @@ class PictureViewTest {
     void draggingThePaperMovesItAndWithShiftChooses() {
         Shown.run(view::actualSize);
         Viewport before = view.viewport();
-        drag(new At(100, 60), new At(70, 40), false);
+        drag(new Point(100, 60), new Point(70, 40), false);
         assertEquals(before.movedBy(-30, -20), view.viewport());
         Box radio = box("radio");
         Shown.run(() -> view.move(view.viewport().centred(middle(radio), 900, 500)));
-        At from = inWindow(new At(radio.x() - 3, radio.y() - 3));
-        At to = inWindow(new At(radio.right() + 3, radio.bottom() + 3));
+        Point from = inWindow(new Point(radio.x() - 3, radio.y() - 3));
+        Point to = inWindow(new Point(radio.right() + 3, radio.bottom() + 3));
         drag(from, to, true);
         assertEquals(List.of("radio"), view.chosen());
     }
@@ -203,12 +203,12 @@ class PictureViewTest {
                     joined.add(from);
                     joined.add(to);
                 });
-        At battery = port("main-battery", "plus");
-        At bus = port("main-bus", "out");
+        Point battery = port("main-battery", "plus");
+        Point bus = port("main-bus", "out");
         drag(inWindow(battery), inWindow(bus.movedBy(3, 0)), false);
         assertEquals(
                 List.of(new PortOf("main-battery", "plus"), new PortOf("main-bus", "out")), joined);
-        drag(inWindow(battery), new At(2, 2), false);
+        drag(inWindow(battery), new Point(2, 2), false);
         assertEquals(2, joined.size());
     }
 
@@ -236,7 +236,7 @@ class PictureViewTest {
     void aMenuIsAskedForAboutWhatLiesThere() {
         List<Optional<String>> asked = new ArrayList<>();
         view.setOnMenu((key, x, y) -> asked.add(key));
-        for (At at : List.of(inWindow(middle(box("radio"))), new At(2, 2))) {
+        for (Point at : List.of(inWindow(middle(box("radio"))), new Point(2, 2))) {
             ContextMenuEvent event =
                     new ContextMenuEvent(
                             ContextMenuEvent.CONTEXT_MENU_REQUESTED,
@@ -286,7 +286,7 @@ class PictureViewTest {
         PictureNodes nodes = Shown.on(() -> new PictureNodes(c -> c));
         Shown.run(() -> nodes.show(SHEET.picture()));
         List<Node> before = List.copyOf(nodes.root().getChildren());
-        Diagram dark = DIAGRAM.looking(Map.of("radio", Look.DARK), Map.of(), Map.of());
+        Diagram dark = DIAGRAM.looking(Map.of("radio", MarkState.DARK), Map.of(), Map.of());
         Shown.run(() -> nodes.show(SHEET.picture(dark)));
         assertTrue(nodes.root().getChildren().containsAll(before));
         assertTrue(nodes.part("radio").orElseThrow().getAccessibleText().endsWith("dark"));

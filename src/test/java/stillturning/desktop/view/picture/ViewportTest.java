@@ -8,7 +8,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import stillturning.report.drawing.At;
+import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
 
 class ViewportTest {
@@ -31,7 +31,7 @@ class ViewportTest {
         double x = random.nextDouble(0, 1280);
         double y = random.nextDouble(0, 800);
         Viewport after = before.zoomed(random.nextDouble(0.3, 3), x, y);
-        At there = after.onWindow(before.onPicture(x, y));
+        Point there = after.onWindow(before.onPicture(x, y));
         assertEquals(x, there.x(), 1e-6);
         assertEquals(y, there.y(), 1e-6);
         assertTrue(after.scale() >= Viewport.SMALLEST && after.scale() <= Viewport.LARGEST);
@@ -42,8 +42,8 @@ class ViewportTest {
         Viewport fitted = Viewport.fitting(PICTURE, 800, 600, 1.2);
         Box seen = fitted.seen(800, 600);
         assertEquals(seen, seen.joined(PICTURE));
-        assertEquals(400, fitted.onWindow(new At(1000, 500)).x(), 1e-9);
-        assertEquals(300, fitted.onWindow(new At(1000, 500)).y(), 1e-9);
+        assertEquals(400, fitted.onWindow(new Point(1000, 500)).x(), 1e-9);
+        assertEquals(300, fitted.onWindow(new Point(1000, 500)).y(), 1e-9);
         assertEquals(1.2, Viewport.fitting(new Box(0, 0, 50, 50), 800, 600, 1.2).scale());
     }
 
@@ -51,7 +51,7 @@ class ViewportTest {
     void thePictureNeverLeavesTheWindow() {
         for (double far : new double[] {-1e6, 1e6}) {
             Viewport kept = new Viewport(1, far, far).within(PICTURE, 800, 600);
-            At middle = kept.onWindow(new At(1000, 500));
+            Point middle = kept.onWindow(new Point(1000, 500));
             assertTrue(Math.abs(middle.x() - 400) <= 1400 && Math.abs(middle.y() - 300) <= 800);
             Box seen = kept.seen(800, 600);
             assertTrue(seen.right() > 0 && seen.x() < 2000 && seen.bottom() > 0 && seen.y() < 1000);
@@ -66,7 +66,7 @@ class ViewportTest {
         Box right = new Box(900, 100, 50, 20);
         Viewport shown = start.showing(right, 800, 600);
         assertEquals(0, shown.y());
-        assertTrue(shown.onWindow(new At(950, 100)).x() <= 800);
+        assertTrue(shown.onWindow(new Point(950, 100)).x() <= 800);
         assertEquals(shown, shown.showing(right, 800, 600));
         assertEquals(start, start.showing(new Box(100, 100, 10, 10), 800, 600));
     }

@@ -25,8 +25,8 @@ import org.junit.jupiter.api.io.TempDir;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Settings;
-import stillturning.desktop.draft.edits.StudyShaping;
-import stillturning.files.Finding;
+import stillturning.desktop.draft.edits.StudyEdits;
+import stillturning.files.FileFinding;
 import stillturning.files.Samples;
 
 class DrawSceneTest {
@@ -153,11 +153,11 @@ class DrawSceneTest {
                     return true;
                 });
         screen.settle();
-        List<Finding> found =
+        List<FileFinding> found =
                 OnScreen.on(
                         () -> {
                             @SuppressWarnings("unchecked") // a list of findings
-                            ListView<Finding> list = find("#findings", ListView.class);
+                            ListView<FileFinding> list = find("#findings", ListView.class);
                             list.getSelectionModel().selectFirst();
                             press(list, KeyCode.ENTER);
                             return List.copyOf(list.getItems());
@@ -176,7 +176,7 @@ class DrawSceneTest {
         OnScreen.on(
                 () -> {
                     desk.make(
-                            new StudyShaping(
+                            new StudyEdits(
                                             desk.draft().document("study.yaml").orElseThrow(),
                                             List.of())
                                     .empty("fresh", "From nothing"));
@@ -186,7 +186,7 @@ class DrawSceneTest {
         screen.settle();
         add("breaker");
         assertTrue(desk.candidates().contains("fresh"));
-        List<Finding> findings =
+        List<FileFinding> findings =
                 requireNonNull(desk.reading().get().candidates().get("fresh")).findings();
         assertTrue(findings.stream().anyMatch(f -> f.parts().contains("breaker")), "" + findings);
         OnScreen.on(

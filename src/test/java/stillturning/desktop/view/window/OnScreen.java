@@ -70,7 +70,7 @@ final class OnScreen {
 
     /** Waits until nothing is computed any more. */
     void settle() {
-        until(() -> window.study().map(s -> s.desk().errands().underWay().isEmpty()).orElse(true));
+        until(() -> window.study().map(s -> s.desk().work().running().isEmpty()).orElse(true));
     }
 
     /** Waits until something is so, looked at on the screen's thread. */

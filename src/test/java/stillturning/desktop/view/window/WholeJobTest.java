@@ -26,8 +26,8 @@ import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.Settings;
-import stillturning.desktop.draft.edits.Shaping;
-import stillturning.desktop.draft.edits.StudyShaping;
+import stillturning.desktop.draft.edits.CandidateEdits;
+import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.model.Terminal;
 
 /** The whole job in the real window: from the first question to the page, and all taken back. */
@@ -133,7 +133,7 @@ class WholeJobTest {
         OnScreen.on(
                 () -> {
                     desk().make(
-                                    new StudyShaping(
+                                    new StudyEdits(
                                                     desk().draft()
                                                             .document(Desk.STUDY_FILE)
                                                             .orElseThrow(),
@@ -171,8 +171,8 @@ class WholeJobTest {
     private void join(String one, String other, String items) {
         OnScreen.on(
                 () -> {
-                    Shaping shaping =
-                            new Shaping(
+                    CandidateEdits shaping =
+                            new CandidateEdits(
                                     desk().draft().document("fresh.yaml").orElseThrow(),
                                     desk().draft().document(Desk.STUDY_FILE).orElseThrow());
                     desk().make(shaping.join(terminal(one), terminal(other), Optional.of(items)));

@@ -19,8 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 import stillturning.assess.Outcome;
 import stillturning.desktop.viewmodel.breaking.PilotStep.Standing;
 import stillturning.report.drawing.Picture;
-import stillturning.report.Telling;
-import stillturning.story.Happening.Kind;
+import stillturning.report.EventLines;
+import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 
@@ -46,7 +46,7 @@ class BreakingTest {
         open.close();
     }
 
-    private Played played() {
+    private PlayedFailure played() {
         return breaking.played().get().orElseThrow();
     }
 
@@ -102,7 +102,7 @@ class BreakingTest {
         assertEquals("alternator: no output", played().failure().name());
     }
 
-    private Choice choice(String name) {
+    private FailureChoice choice(String name) {
         return breaking.offered().stream()
                 .filter(c -> c.name().equals(name))
                 .findFirst()
@@ -135,7 +135,7 @@ class BreakingTest {
 
     @Test
     void aPartHasItsFailureModes() {
-        List<String> modes = breaking.of("main-bus").stream().map(Choice::mode).toList();
+        List<String> modes = breaking.of("main-bus").stream().map(FailureChoice::mode).toList();
         assertTrue(modes.contains("short to ground"), modes.toString());
         assertEquals(List.of(), breaking.of("nothing"));
     }
@@ -175,11 +175,11 @@ class BreakingTest {
     @Test
     void linesAreThoseOfTheStoryInOrder() {
         pick(SHORT);
-        List<Telling.Line> lines = breaking.lines();
+        List<EventLines.Line> lines = breaking.lines();
         assertEquals(SHORT, lines.get(0).event());
         assertEquals(
-                lines.stream().map(Telling.Line::seconds).sorted().toList(),
-                lines.stream().map(Telling.Line::seconds).toList());
+                lines.stream().map(EventLines.Line::seconds).sorted().toList(),
+                lines.stream().map(EventLines.Line::seconds).toList());
     }
 
     @Test

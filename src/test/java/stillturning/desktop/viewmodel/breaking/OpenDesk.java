@@ -9,7 +9,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import javafx.beans.property.SimpleObjectProperty;
 import stillturning.desktop.viewmodel.Desk;
-import stillturning.desktop.viewmodel.Errands;
+import stillturning.desktop.viewmodel.BackgroundWork;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.desktop.draft.Draft;
 import stillturning.files.Samples;
@@ -23,7 +23,7 @@ final class OpenDesk implements AutoCloseable {
     static final String SMALL = "first-steps";
 
     private final BlockingQueue<Runnable> screen = new LinkedBlockingQueue<>();
-    private final Errands errands = new Errands(screen::add);
+    private final BackgroundWork work = new BackgroundWork(screen::add);
     final Draft draft;
     final Desk desk;
 
@@ -34,16 +34,16 @@ final class OpenDesk implements AutoCloseable {
                 new Desk(
                         draft,
                         Desk.reading(draft),
-                        errands,
+                        work,
                         new SimpleObjectProperty<>(Settings.USUAL));
     }
 
     /** Takes answers until nothing is under way. */
     void settle() {
-        while (!errands.underWay().isEmpty()) {
+        while (!work.running().isEmpty()) {
             try {
                 Runnable told = screen.poll(60, TimeUnit.SECONDS);
-                assertTrue(told != null, () -> "nothing came of " + errands.underWay());
+                assertTrue(told != null, () -> "nothing came of " + work.running());
                 told.run();
             } catch (InterruptedException e) {
                 throw new IllegalStateException(e);
@@ -53,7 +53,7 @@ final class OpenDesk implements AutoCloseable {
 
     @Override
     public void close() {
-        errands.close();
+        work.close();
         draft.leave();
     }
 }

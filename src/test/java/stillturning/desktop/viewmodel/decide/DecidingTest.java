@@ -151,7 +151,7 @@ class DecidingTest {
     @Test
     void aDifferenceOpensItsStory() {
         open.untilAssessed();
-        Facing facing = deciding.facing();
+        SideBySide facing = deciding.facing();
 
         assertFalse(facing.one().get().equals(facing.other().get()));
         Told told =
@@ -180,7 +180,7 @@ class DecidingTest {
     @Test
     void changingSidesTurnsBetterIntoWorse() {
         open.untilAssessed();
-        Facing facing = deciding.facing();
+        SideBySide facing = deciding.facing();
         List<String> better = failures(facing, Group.BETTER);
         List<String> worse = failures(facing, Group.WORSE);
         facing.swap();
@@ -190,7 +190,7 @@ class DecidingTest {
         assertEquals(worse, failures(facing, Group.BETTER).stream().sorted().toList());
     }
 
-    private static List<String> failures(Facing facing, Group group) {
+    private static List<String> failures(SideBySide facing, Group group) {
         return facing.rows().stream()
                 .filter(r -> r.group() == group)
                 .map(DifferenceRow::what)

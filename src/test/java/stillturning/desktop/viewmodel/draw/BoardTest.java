@@ -18,7 +18,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.desktop.viewmodel.Desk;
-import stillturning.desktop.viewmodel.Errands;
+import stillturning.desktop.viewmodel.BackgroundWork;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.desktop.draft.Draft;
 import stillturning.files.Samples;
@@ -28,7 +28,7 @@ class BoardTest {
     @TempDir Path folder;
 
     private final BlockingQueue<Runnable> screen = new LinkedBlockingQueue<>();
-    private final Errands errands = new Errands(screen::add);
+    private final BackgroundWork work = new BackgroundWork(screen::add);
     private Draft draft;
     private Desk desk;
     private Board board;
@@ -41,7 +41,7 @@ class BoardTest {
                 new Desk(
                         draft,
                         Desk.reading(draft),
-                        errands,
+                        work,
                         new SimpleObjectProperty<>(Settings.USUAL));
         desk.open("one-bus");
         board = new Board(desk);
@@ -50,15 +50,15 @@ class BoardTest {
 
     @AfterEach
     void close() {
-        errands.close();
+        work.close();
         draft.leave();
     }
 
     private void settle() {
-        while (!errands.underWay().isEmpty()) {
+        while (!work.running().isEmpty()) {
             try {
                 Runnable told = screen.poll(60, TimeUnit.SECONDS);
-                assertTrue(told != null, () -> "nothing came of " + errands.underWay());
+                assertTrue(told != null, () -> "nothing came of " + work.running());
                 told.run();
             } catch (InterruptedException e) {
                 throw new IllegalStateException(e);

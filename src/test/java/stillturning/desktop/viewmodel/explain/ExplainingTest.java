@@ -117,9 +117,9 @@ class ExplainingTest {
 
         explaining().write();
         until(() -> explaining().at().get().startsWith("Asking what failures do together: 9 of"));
-        double far = explaining().share().get();
-        explaining().callOff();
-        assertTrue(far > 0 && far < 1);
+        double share = explaining().share().get();
+        explaining().cancel();
+        assertTrue(share > 0 && share < 1);
         assertFalse(explaining().working().get());
         assertTrue(explaining().page().get().isEmpty());
         String html = written();

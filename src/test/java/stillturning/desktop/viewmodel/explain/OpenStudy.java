@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import javafx.beans.property.SimpleObjectProperty;
 import stillturning.cli.Main;
 import stillturning.desktop.viewmodel.Desk;
-import stillturning.desktop.viewmodel.Errands;
+import stillturning.desktop.viewmodel.BackgroundWork;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.dossier.NamedFailures;
 import stillturning.desktop.draft.Change;
@@ -27,7 +27,7 @@ import stillturning.yaml.YamlDocument;
 public final class OpenStudy implements AutoCloseable {
 
     private final Path folder;
-    private final Errands errands;
+    private final BackgroundWork work;
     private final Draft draft;
     private final Desk desk;
     private final Explaining explaining;
@@ -38,13 +38,13 @@ public final class OpenStudy implements AutoCloseable {
      */
     public OpenStudy(String demo, Path parent, Executor screen) {
         folder = copied(Path.of("architectures", demo), parent.resolve("copy"));
-        errands = new Errands(screen);
+        work = new BackgroundWork(screen);
         draft = opened(folder);
         desk =
                 new Desk(
                         draft,
                         Desk.reading(draft),
-                        errands,
+                        work,
                         new SimpleObjectProperty<>(Settings.USUAL));
         explaining = new Explaining(desk, NamedFailures::cases);
     }
@@ -127,7 +127,7 @@ public final class OpenStudy implements AutoCloseable {
 
     @Override
     public void close() {
-        errands.close();
+        work.close();
         draft.close();
     }
 }

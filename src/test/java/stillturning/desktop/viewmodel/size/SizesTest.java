@@ -49,7 +49,7 @@ class SizesTest {
         } catch (ChangeRefused e) {
             throw new AssertionError(e);
         }
-        open.until(() -> !open.desk().errands().busy("Reading the study"));
+        open.until(() -> !open.desk().work().busy("Reading the study"));
     }
 
     private void sized() {
@@ -114,7 +114,7 @@ class SizesTest {
     @Test
     void callingOffLeavesWhatWasThere() {
         sizes.look(true);
-        sizes.callOff();
+        sizes.cancel();
 
         assertFalse(sizes.working().get());
         assertTrue(sizes.notice().get().startsWith("Called off"));

@@ -1,0 +1,162 @@
+package stillturning.assess;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.model.failure.FailureCatalogue.Misplaced;
+import stillturning.model.Candidate;
+import stillturning.model.LoadNeed;
+import stillturning.model.Phase;
+import stillturning.model.Study;
+import stillturning.story.Endurance;
+import stillturning.story.Moment;
+import stillturning.story.Moment.Batteries;
+import stillturning.story.Moment.Span;
+import stillturning.story.NormalFlight;
+import stillturning.story.Pilot;
+import stillturning.story.Setting;
+import stillturning.story.Setting.Blocks;
+import stillturning.story.Setting.Shedding;
+import stillturning.story.StartAttempt;
+import stillturning.story.UntoldStory;
+import stillturning.story.timeline.Timeline;
+
+/** One candidate at other moments and under other circumstances than the usual ones. */
+final class OtherConditions {
+
+    /** Halvings of the time in which the worst place of a block is searched: to 1/4000 of it. */
+    private static final int HALVINGS = 12;
+
+    private final Study study;
+    private final Candidate candidate;
+
+    OtherConditions(Study study, Candidate candidate) {
+        this.study = study;
+        this.candidate = candidate;
+    }
+
+    /** Every moment at which failures are tried: just after a hard start, then phase by phase. */
+    static List<Moment> moments(Study study) {
+        List<Moment> moments = new ArrayList<>();
+        for (Phase phase : study.aircraft().phases()) {
+            if (!study.aircraft().isStarted(phase)) {
+                if (moments.isEmpty()) {
+                    moments.add(new Moment(phase.name(), Span.FLOWN, Batteries.TIRED));
+                }
+                moments.add(new Moment(phase.name(), Span.FLOWN, Batteries.AS_STATED));
+            }
+        }
+        return moments;
+    }
+
+    List<PhaseVerdict> byPhase(Failure failure) throws UntoldStory {
+        List<PhaseVerdict> verdicts = new ArrayList<>();
+        for (Moment moment : moments(study)) {
+            Timeline timeline = new Timeline(study, candidate, moment);
+            verdicts.add(new PhaseVerdict(moment, new Judge(study, timeline).judge(failure)));
+        }
+        return verdicts;
+    }
+
+    /** On the ground, as stated and after a cold night with tired batteries. */
+    List<StartAttempt> starts() throws UntoldStory {
+        List<StartAttempt> starts = new ArrayList<>();
+        Timeline.start(study, candidate, false).ifPresent(starts::add);
+        Timeline.start(study, candidate, true).ifPresent(starts::add);
+        return starts;
+    }
+
+    List<LeftSwitch> leftSwitches() throws UntoldStory {
+        List<Moment> moments = moments(study);
+        if (moments.isEmpty()) {
+            return List.of();
+        }
+        Moment first = new Moment(moments.get(0).phase(), Span.FLOWN, Batteries.AS_STATED);
+        NormalFlight right = new Timeline(study, candidate, first).normal();
+        List<LeftSwitch> left = new ArrayList<>();
+        for (Misplaced misplaced : FailureCatalogue.leftSwitchesOf(candidate)) {
+            Candidate set = candidate.with(Map.of(misplaced.lever(), misplaced.position()));
+            Timeline timeline = new Timeline(study, set, first);
+            List<String> cues =
+                    timeline.normal().cuesShowing().stream()
+                            .filter(cue -> !right.cuesShowing().contains(cue))
+                            .toList();
+            Judge judge = new Judge(study, timeline, right);
+            Failure nothingElse = Failure.levers(misplaced.name(), Map.of());
+            left.add(
+                    new LeftSwitch(
+                            misplaced.lever(),
+                            misplaced.normally(),
+                            misplaced.position(),
+                            timeline.normal(),
+                            cues,
+                            timeline.normal().engineRuns()
+                                    ? Optional.of(judge.judge(nothingElse))
+                                    : Optional.empty()));
+        }
+        return left;
+    }
+
+    SheddingEndurances lasting(Failure failure) throws UntoldStory {
+        Timeline timeline = new Timeline(study, candidate);
+        Setting written = Setting.with(Pilot.PLANNED);
+        Endurance asWritten = endurance(timeline, failure, written);
+        return new SheddingEndurances(
+                endurance(timeline, failure, written.with(Shedding.NONE)),
+                asWritten,
+                endurance(timeline, failure, written.with(Shedding.BEST)),
+                worstPlaced(timeline, failure, asWritten));
+    }
+
+    private Optional<SheddingEndurances.Placed> worstPlaced(Timeline timeline, Failure failure, Endurance even)
+            throws UntoldStory {
+        double longest = longestDuty(timeline.moment().phase());
+        if (longest == 0 || !(even instanceof Endurance.Lasts lasts)) {
+            return Optional.empty();
+        }
+        double whole = lasts.seconds();
+        SheddingEndurances.Placed atOnce = placed(timeline, failure, 0, whole);
+        double lives = 0;
+        double dies = whole;
+        if (atOnce.endurance().seconds() <= longest * whole) {
+            return Optional.of(atOnce);
+        }
+        for (int n = 0; n < HALVINGS; n++) {
+            double middle = (lives + dies) / 2;
+            double ends = placed(timeline, failure, middle, whole).endurance().seconds();
+            if (ends <= middle + longest * whole) {
+                dies = middle;
+            } else {
+                lives = middle;
+            }
+        }
+        SheddingEndurances.Placed late = placed(timeline, failure, dies, whole);
+        return Optional.of(
+                late.endurance().seconds() < atOnce.endurance().seconds() ? late : atOnce);
+    }
+
+    /** Largest share of the time that a load runs which does not run all the time; 0 for none. */
+    private double longestDuty(String phase) {
+        return study.aircraft().loads().stream()
+                .map(LoadNeed::use)
+                .filter(use -> use.duty() < 1 && use.phases().contains(phase))
+                .mapToDouble(LoadNeed.Use::duty)
+                .max()
+                .orElse(0);
+    }
+
+    private static SheddingEndurances.Placed placed(
+            Timeline timeline, Failure failure, double fromSeconds, double ofSeconds)
+            throws UntoldStory {
+        Setting setting = Setting.with(Pilot.PLANNED).with(new Blocks(fromSeconds, ofSeconds));
+        return new SheddingEndurances.Placed(fromSeconds, endurance(timeline, failure, setting));
+    }
+
+    private static Endurance endurance(Timeline timeline, Failure failure, Setting setting)
+            throws UntoldStory {
+        return timeline.tell(failure, setting).engine().endurance();
+    }
+}

@@ -1,0 +1,35 @@
+package stillturning.cli;
+
+import tools.jackson.core.util.DefaultIndenter;
+import tools.jackson.core.util.DefaultPrettyPrinter;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Records as JSON text, fields in the order in which they are declared. */
+final class JsonWriter {
+
+    private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
+
+    private JsonWriter() {}
+
+    static String text(Object shape) {
+        return mapper().writeValueAsString(shape) + "\n";
+    }
+
+    static JsonNode tree(String text) {
+        return mapper().readTree(text);
+    }
+
+    private static JsonMapper mapper() {
+        return JsonMapper.builder()
+                .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+                .enable(SerializationFeature.INDENT_OUTPUT)
+                .defaultPrettyPrinter(
+                        new DefaultPrettyPrinter()
+                                .withObjectIndenter(INDENT)
+                                .withArrayIndenter(INDENT))
+                .build();
+    }
+}

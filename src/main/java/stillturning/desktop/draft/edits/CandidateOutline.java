@@ -1,0 +1,108 @@
+package stillturning.desktop.draft.edits;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stillturning.yaml.DocumentPlaces;
+import stillturning.yaml.YamlDocument;
+import stillturning.yaml.YamlValue;
+
+/** What a candidate's file says, as far as names go. */
+final class CandidateOutline {
+
+    static final String PARTS = "parts";
+    static final String LINKS = "links";
+    static final String FEEDS = "feeds";
+    static final String LEAVES_OUT = "leaves-out";
+
+    /** A link or a feed. */
+    record Run(String section, String key, RunLine line) {
+        String path() {
+            return DocumentPlaces.under(section, key);
+        }
+
+        /** Names of the parts that it makes; a feed makes its load's return too. */
+        Set<String> makes() {
+            Set<String> names = new LinkedHashSet<>(line.makes(Naming.prefix(key)));
+            if (section.equals(FEEDS)) {
+                names.add(Naming.part(key) + "-return");
+            }
+            return names;
+        }
+    }
+
+    private final WrittenKeys all;
+    private final List<Run> runs = new ArrayList<>();
+
+    CandidateOutline(YamlDocument document) {
+        this.all = WrittenKeys.in(document);
+        for (String section : List.of(LINKS, FEEDS)) {
+            all.under(section)
+                    .texts()
+                    .forEach((key, text) -> runs.add(new Run(section, key, new RunLine(text))));
+        }
+    }
+
+    WrittenKeys all() {
+        return all;
+    }
+
+    /** The parts with what is written of them. */
+    Map<String, YamlValue> parts() {
+        return all.under(PARTS).fields();
+    }
+
+    /** The kind of a part, in the word of the files. */
+    Optional<String> kind(String part) {
+        return all.under(PARTS).under(part).text("is");
+    }
+
+    List<Run> runs() {
+        return runs;
+    }
+
+    /** The run that makes a part. */
+    Optional<Run> maker(String part) {
+        return runs.stream().filter(r -> r.makes().contains(part)).findFirst();
+    }
+
+    /** The run of a path. */
+    Optional<Run> run(String path) {
+        return runs.stream().filter(r -> r.path().equals(path)).findFirst();
+    }
+
+    Set<String> leavesOut() {
+        return new LinkedHashSet<>(all.under(LEAVES_OUT).itemTexts());
+    }
+
+    /** Every name that is in use, of runs and of parts written or made. */
+    Set<String> taken() {
+        Set<String> taken = new LinkedHashSet<>(parts().keySet());
+        for (Run run : runs) {
+            taken.add(Naming.prefix(run.key));
+            taken.addAll(run.makes());
+        }
+        return taken;
+    }
+
+    /** A name that is not taken: the wanted one, or with a number behind it. */
+    static String free(String wanted, Set<String> taken) {
+        String name = wanted;
+        for (int count = 2; taken.contains(name); count++) {
+            name = wanted + "-" + count;
+        }
+        return name;
+    }
+
+    /** Keys and texts of a section below another, such as the positions in flight. */
+    Map<String, Map<String, String>> positions() {
+        Map<String, Map<String, String>> positions = new LinkedHashMap<>();
+        WrittenKeys written = all.under("positions");
+        written.fields().keySet().forEach(c -> positions.put(c, written.under(c).texts()));
+        return positions;
+    }
+}

@@ -1,0 +1,190 @@
+package stillturning.desktop.draft.edits;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import stillturning.desktop.draft.Change;
+import stillturning.desktop.draft.ChangeRefused;
+import stillturning.desktop.draft.Step;
+import stillturning.files.entry.Names;
+import stillturning.yaml.YamlDocument;
+import stillturning.yaml.YamlValue;
+
+/** What can be done to a study: to its own file, and to its candidates as a whole. */
+public final class StudyEdits {
+
+    private static final String ENDING = ".yaml";
+    private static final String STUDY = "study" + ENDING;
+    private static final String LOADS = "loads";
+
+    private final YamlDocument study;
+    private final SortedMap<String, YamlDocument> candidates;
+
+    /**
+     * @param study the study's file as it is now
+     * @param candidates the candidates' files as they are now
+     */
+    public StudyEdits(YamlDocument study, List<YamlDocument> candidates) {
+        this.study = study;
+        this.candidates = new TreeMap<>();
+        candidates.forEach(c -> this.candidates.put(nameOf(c), c));
+    }
+
+    private static String nameOf(YamlDocument document) {
+        return String.valueOf(document.file().getFileName());
+    }
+
+    private FileEdits pen() throws ChangeRefused {
+        return new FileEdits(STUDY, study);
+    }
+
+    /** A new candidate with one battery and one bus, which every load hangs on. */
+    public Change empty(String id, String title) throws ChangeRefused {
+        refuseTaken(id);
+        pen(); // refuses what cannot be read
+        YamlDocument start = YamlDocument.of(Path.of(id + ENDING), EmptyCandidate.START);
+        FileEdits pen = new FileEdits(id + ENDING, start);
+        new EmptyCandidate(new StudyOutline(study)).fill(title, pen);
+        return new Change(
+                "New candidate " + id,
+                List.of(new Step.Create(id + ENDING, pen.document().text())));
+    }
+
+    /** A new candidate that is like another one, comments and all. */
+    public Change copy(String from, String id, String title) throws ChangeRefused {
+        refuseTaken(id);
+        FileEdits pen = new FileEdits(from + ENDING, candidate(from));
+        pen.put("", "candidate", YamlValue.text(title));
+        return new Change(
+                "New candidate " + id + " from " + from,
+                List.of(new Step.Create(id + ENDING, pen.document().text())));
+    }
+
+    /** Deletes a candidate; its file stays beside the others with {@code ~} behind its name. */
+    public Change delete(String id) throws ChangeRefused {
+        candidate(id);
+        if (candidates.size() == 1) {
+            throw new ChangeRefused("a study needs a candidate; make another one first");
+        }
+        List<Step> steps = new ArrayList<>(List.of(new Step.Delete(id + ENDING)));
+        List<String> also = new ArrayList<>();
+        if (isBaseline(id)) {
+            FileEdits pen = pen();
+            pen.remove("baseline");
+            steps.addAll(pen.change("", List.of(), List.of()).steps());
+            also.add("leaves the study without a baseline");
+        }
+        return new Change("Delete candidate " + id, steps, List.of(), also);
+    }
+
+    /** Gives a candidate's file another name, and the study's baseline with it. */
+    public Change rename(String id, String to) throws ChangeRefused {
+        candidate(id);
+        refuseTaken(to);
+        List<Step> steps = new ArrayList<>(List.of(new Step.Rename(id + ENDING, to + ENDING)));
+        if (isBaseline(id)) {
+            FileEdits pen = pen();
+            pen.set("baseline", to);
+            steps.addAll(pen.change("", List.of(), List.of()).steps());
+        }
+        return new Change("Rename candidate " + id + " " + to, steps);
+    }
+
+    private boolean isBaseline(String id) {
+        return WrittenKeys.in(study).text("baseline").filter(id::equals).isPresent();
+    }
+
+    private YamlDocument candidate(String id) throws ChangeRefused {
+        return Optional.ofNullable(candidates.get(id + ENDING))
+                .orElseThrow(() -> new ChangeRefused("there is no candidate \"" + id + "\" here"));
+    }
+
+    private void refuseTaken(String id) throws ChangeRefused {
+        refuseName(id);
+        if (id.equals("study") || candidates.containsKey(id + ENDING)) {
+            throw new ChangeRefused("\"" + id + "\" is there already; take another name");
+        }
+    }
+
+    private static void refuseName(String name) throws ChangeRefused {
+        if (!Names.isPlain(name)) {
+            throw new ChangeRefused(
+                    "\""
+                            + name
+                            + "\" cannot be a name; use lower case letters, digits and hyphens");
+        }
+    }
+
+    /**
+     * Adds a load to the study; every candidate leaves it out until it is fed there.
+     *
+     * @param settings values by key, as texts: {@code zone}, {@code draws}, ...
+     */
+    public Change addLoad(String load, Map<String, String> settings) throws ChangeRefused {
+        refuseName(load);
+        refuseUsed(load);
+        List<YamlValue.Field> fields = new ArrayList<>();
+        new LinkedHashMap<>(settings).forEach((k, text) -> fields.add(YamlValue.field(k, text)));
+        FileEdits pen = pen();
+        pen.put(LOADS, load, new YamlValue.Fields(fields));
+        List<Step> steps = new ArrayList<>(pen.change("", List.of(), List.of()).steps());
+        for (Map.Entry<String, YamlDocument> candidate : candidates.entrySet()) {
+            FileEdits other = new FileEdits(candidate.getKey(), candidate.getValue());
+            other.addItem(CandidateOutline.LEAVES_OUT, load);
+            steps.addAll(other.change("", List.of(), List.of()).steps());
+        }
+        return new Change(
+                "Add load " + load,
+                steps,
+                List.of(load),
+                List.of("every candidate leaves it out until it is fed there"));
+    }
+
+    private void refuseUsed(String load) throws ChangeRefused {
+        if (new StudyOutline(study).names().contains(load)) {
+            throw new ChangeRefused(
+                    "the load \"" + load + "\" is there already; take another name");
+        }
+        for (Map.Entry<String, YamlDocument> candidate : candidates.entrySet()) {
+            if (new CandidateOutline(candidate.getValue()).taken().contains(load)) {
+                throw new ChangeRefused(
+                        "\""
+                                + load
+                                + "\" is a part or a link in "
+                                + candidate.getKey()
+                                + "; take another name");
+            }
+        }
+    }
+
+    /** Writes a text in the study's file: {@code set("loads.radio", "draws", "2 A")}. */
+    public Change set(String mapping, String key, String text) throws ChangeRefused {
+        FileEdits pen = pen();
+        pen.put(mapping, key, YamlValue.text(text));
+        String where = mapping.isEmpty() ? "of the study" : "of " + last(mapping);
+        return pen.change("Set " + key + " " + where, List.of(), List.of());
+    }
+
+    private static String last(String path) {
+        return path.substring(path.lastIndexOf('.') + 1);
+    }
+
+    /** Writes a whole value in the study's file. */
+    public Change set(String mapping, String key, YamlValue value) throws ChangeRefused {
+        FileEdits pen = pen();
+        pen.put(mapping, key, value);
+        return pen.change("Set " + key, List.of(), List.of());
+    }
+
+    /** Takes whatever stands at a path of the study's file out. */
+    public Change clear(String path) throws ChangeRefused {
+        FileEdits pen = pen();
+        pen.remove(path);
+        return pen.change("Clear " + last(path), List.of(), List.of());
+    }
+}

@@ -1,0 +1,67 @@
+package stillturning.desktop.draft.edits;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import stillturning.quantity.Dimension;
+import stillturning.yaml.Given;
+import stillturning.yaml.YamlDocument;
+
+/** What a study's file says of its loads, zones and voltage, as far as it can be read. */
+final class StudyOutline {
+
+    private static final double TWICE_ABOVE_VOLTS = 20;
+
+    private final WrittenKeys study;
+
+    StudyOutline(YamlDocument study) {
+        this.study = WrittenKeys.in(study);
+    }
+
+    Set<String> names() {
+        return study.under("loads").fields().keySet();
+    }
+
+    List<String> zones() {
+        return List.copyOf(study.under("zones").fields().keySet());
+    }
+
+    Optional<String> zone(String load) {
+        return study.under("loads").under(load).text("zone");
+    }
+
+    /** Names of a load's supply inputs; one that has no names for them has one. */
+    List<String> inputs(String load) {
+        List<String> inputs = study.under("loads").under(load).under("inputs").itemTexts();
+        return inputs.isEmpty() ? List.of("plus") : inputs;
+    }
+
+    /** What a load draws (A), if that can be read. */
+    Optional<Double> amps(String load) {
+        return study.under("loads")
+                .under(load)
+                .text("draws")
+                .flatMap(text -> read(text, Dimension.CURRENT));
+    }
+
+    boolean isStarter(String load) {
+        return study.under("engine").text("starter").filter(load::equals).isPresent();
+    }
+
+    /** Whether the aircraft has twice the voltage that the catalogue is for. */
+    boolean isTwiceTheVoltage() {
+        return study.text("nominal")
+                .flatMap(text -> read(text, Dimension.VOLTAGE))
+                .filter(volts -> volts > TWICE_ABOVE_VOLTS)
+                .isPresent();
+    }
+
+    private static Optional<Double> read(String text, Dimension dimension) {
+        return Given.read(text, dimension, (offset, wrong, right) -> {})
+                .map(given -> given.quantity().si());
+    }
+
+    WrittenKeys written() {
+        return study;
+    }
+}

@@ -1,0 +1,26 @@
+package stillturning.desktop.draft.edits;
+
+import java.util.List;
+import java.util.Optional;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.Quantity;
+
+/** Usual ratings of protectors, for a first guess that sizing will look at. */
+final class UsualProtection {
+
+    private static final List<Double> AMPS =
+            List.of(
+                    5.0, 7.5, 10.0, 15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 50.0, 60.0, 70.0, 80.0,
+                    100.0);
+    private static final double MARGIN = 1.25;
+
+    private UsualProtection() {}
+
+    /** The smallest usual rating with a quarter to spare, as written; absent if none is enough. */
+    static Optional<String> rating(double amps) {
+        return AMPS.stream()
+                .filter(a -> a >= MARGIN * amps)
+                .findFirst()
+                .map(a -> Quantity.of(a, Dimension.CURRENT).written());
+    }
+}

@@ -1,0 +1,31 @@
+package stillturning.desktop.viewmodel;
+
+import java.util.List;
+
+/**
+ * Something that the user should know, until it is answered or put away.
+ *
+ * @param topic what it is about; newer news of a topic take the place of older
+ * @param replies what can be done about it
+ */
+public record Notice(String topic, Weight weight, String words, List<Reply> replies) {
+
+    /** How much it matters. */
+    public enum Weight {
+        NEWS,
+        CARE,
+        WRONG
+    }
+
+    /** Something that can be done about it. */
+    public record Reply(String words, Runnable act) {}
+
+    public Notice {
+        replies = List.copyOf(replies);
+    }
+
+    /** News to which there is nothing to say. */
+    public static Notice of(String topic, Weight weight, String words) {
+        return new Notice(topic, weight, words, List.of());
+    }
+}

@@ -1,0 +1,91 @@
+package stillturning.desktop.viewmodel.draw;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stillturning.report.drawing.Diagram;
+import stillturning.report.drawing.OneLine;
+import stillturning.report.drawing.Picture;
+import stillturning.report.drawing.Sheet;
+import stillturning.report.drawing.Symbol;
+import stillturning.files.CandidateReading;
+import stillturning.files.FileFinding;
+import stillturning.model.HalfDrawn;
+import stillturning.report.oneline.CandidateDrawing;
+import stillturning.report.oneline.DrawnCandidate;
+
+/**
+ * A candidate on the paper.
+ *
+ * @param candidate as far as it could be read
+ * @param drawn what each symbol and line stands for
+ * @param sheet where everything lies
+ */
+public record BoardDrawing(HalfDrawn candidate, DrawnCandidate drawn, Sheet sheet) {
+
+    private static final String WARNING = "\u26A0";
+
+    /** Lays out what was read, as like the sheet before as may be; takes a moment. */
+    static Optional<BoardDrawing> of(CandidateReading reading, Optional<BoardDrawing> before) {
+        return reading.drawing().map(half -> of(half, wrong(reading), before));
+    }
+
+    private static BoardDrawing of(HalfDrawn half, Set<String> wrong, Optional<BoardDrawing> before) {
+        DrawnCandidate drawn = CandidateDrawing.atWork(half);
+        Diagram diagram = marked(drawn, wrong);
+        Sheet sheet =
+                before.filter(b -> b.candidate.id().equals(half.id()))
+                        .map(b -> OneLine.laidOut(diagram, b.sheet))
+                        .orElseGet(() -> OneLine.laidOut(diagram));
+        return new BoardDrawing(half, drawn, sheet);
+    }
+
+    private static Set<String> wrong(CandidateReading reading) {
+        return reading.findings().stream()
+                .filter(FileFinding::mistake)
+                .flatMap(f -> f.parts().stream())
+                .collect(Collectors.toSet());
+    }
+
+    /** A sign stands at each part of which something is wrong. */
+    private static Diagram marked(DrawnCandidate drawn, Set<String> wrong) {
+        Diagram plain = drawn.diagram();
+        List<Symbol> symbols =
+                plain.symbols().stream()
+                        .map(s -> isWrong(drawn, s, wrong) ? warned(s) : s)
+                        .toList();
+        return new Diagram(plain.id(), "", symbols, plain.lines());
+    }
+
+    private static boolean isWrong(DrawnCandidate drawn, Symbol symbol, Set<String> wrong) {
+        boolean sign =
+                Optional.ofNullable(drawn.meanings().get(symbol.id()))
+                        .flatMap(DrawnCandidate.Meaning::grounds)
+                        .isPresent();
+        return !sign && drawn.partAt(symbol.id()).filter(wrong::contains).isPresent();
+    }
+
+    private static Symbol warned(Symbol symbol) {
+        return new Symbol(
+                symbol.id(),
+                symbol.glyph(),
+                (WARNING + " " + symbol.label()).strip(),
+                symbol.detail(),
+                symbol.ports(),
+                symbol.group(),
+                symbol.look());
+    }
+
+    /** The picture of it. */
+    public Picture picture() {
+        return sheet.picture();
+    }
+
+    /** Name of each part that is drawn or lies in a line, with what a person calls it. */
+    public Map<String, String> labels() {
+        return candidate.parts().stream()
+                .collect(Collectors.toMap(p -> p.id(), p -> p.tag().label()));
+    }
+}

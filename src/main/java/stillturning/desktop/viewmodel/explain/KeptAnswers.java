@@ -1,0 +1,95 @@
+package stillturning.desktop.viewmodel.explain;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.assess.Guesses;
+import stillturning.reliability.cutset.SearchBlock;
+import stillturning.reliability.cutset.Searched;
+import stillturning.dossier.Dossier.Jointness;
+import stillturning.dossier.Kept;
+import stillturning.files.Assumption;
+import stillturning.files.ReadStudy;
+import stillturning.model.Candidate;
+import stillturning.model.Chances;
+import stillturning.model.Installation;
+import stillturning.model.Study;
+import stillturning.sizing.SizingReport;
+
+/**
+ * Answers that took time, and the finished parts of those that were called off; they hold as long
+ * as what they are about stays the same, whatever stands above the study.
+ */
+final class KeptAnswers implements Kept {
+
+    /** All that reaches an answer. */
+    record About(
+            Study.Aircraft aircraft,
+            Study.Goals goals,
+            List<Candidate> candidates,
+            Chances chances,
+            Installation installation,
+            List<Assumption> assumptions) {
+
+        static About of(Study study, ReadStudy read) {
+            return new About(
+                    study.aircraft(),
+                    study.goals(),
+                    study.candidates(),
+                    read.chances(),
+                    read.sizes().installation(),
+                    read.assumptions());
+        }
+    }
+
+    private record Key(String events, SearchBlock block) {}
+
+    private final About about;
+    private final Map<Key, Searched> blocks = new HashMap<>();
+    private Optional<List<SizingReport>> sizes = Optional.empty();
+    private Optional<Guesses> guesses = Optional.empty();
+    private Optional<Jointness> together = Optional.empty();
+
+    KeptAnswers(About about) {
+        this.about = about;
+    }
+
+    boolean isAbout(About other) {
+        return about.equals(other);
+    }
+
+    synchronized Optional<List<SizingReport>> sizes() {
+        return sizes;
+    }
+
+    synchronized void sizes(List<SizingReport> found) {
+        sizes = Optional.of(found);
+    }
+
+    synchronized Optional<Guesses> guesses() {
+        return guesses;
+    }
+
+    synchronized void guesses(Guesses found) {
+        guesses = Optional.of(found);
+    }
+
+    synchronized Optional<Jointness> together() {
+        return together;
+    }
+
+    synchronized void together(Jointness found) {
+        together = Optional.of(found);
+    }
+
+    @Override
+    public synchronized Optional<Searched> known(String events, int count, SearchBlock block) {
+        return Optional.ofNullable(blocks.get(new Key(events, block)));
+    }
+
+    @Override
+    public synchronized void done(String events, Searched searched) {
+        blocks.put(new Key(events, searched.block()), searched);
+    }
+}

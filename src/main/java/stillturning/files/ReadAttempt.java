@@ -1,0 +1,22 @@
+package stillturning.files;
+
+import java.util.Map;
+import java.util.Optional;
+import stillturning.files.StudyFolder.File;
+import stillturning.files.entry.CandidateEntry;
+import stillturning.model.Candidate;
+import stillturning.yaml.BindResult;
+
+/**
+ * A candidate's file, what was made of it, and what was said about it.
+ *
+ * @param candidate present exactly if the file has no mistake and the study's own can be read
+ * @param report what was said beyond the form of the file
+ * @param places where each part is asked for, as far as that was looked at
+ */
+record ReadAttempt(
+        File file,
+        BindResult<CandidateEntry> bound,
+        Optional<Candidate> candidate,
+        ProblemCollector report,
+        Map<String, PartPlace> places) {}

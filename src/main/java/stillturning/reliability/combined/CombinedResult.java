@@ -1,0 +1,20 @@
+package stillturning.reliability.combined;
+
+import java.util.List;
+import stillturning.reliability.cutset.CutSets;
+import stillturning.model.Candidate;
+
+/**
+ * What events do together in a candidate.
+ *
+ * @param events by the numbers that the sets use
+ * @param untold why nobody could say, one for each of the sets' untold
+ * @param stories how many stories were told for it
+ */
+public record CombinedResult(
+        Candidate candidate, List<Event> events, CutSets sets, List<String> untold, int stories) {
+    public CombinedResult {
+        events = List.copyOf(events);
+        untold = List.copyOf(untold);
+    }
+}

@@ -1,0 +1,16 @@
+package stillturning.reliability.combined;
+
+import java.util.Set;
+import stillturning.reliability.cutset.Answer;
+
+/**
+ * What a set of changes came to.
+ *
+ * @param called parts that were called upon, or may have been
+ * @param why why nobody could say; empty if somebody could
+ */
+record SetOutcome(Answer answer, Set<String> called, String why) {
+    SetOutcome {
+        called = Set.copyOf(called);
+    }
+}

@@ -1,0 +1,122 @@
+package stillturning.reliability.runup;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import stillturning.model.failure.Failure;
+import stillturning.model.Candidate;
+import stillturning.model.Phase;
+import stillturning.model.Study;
+import stillturning.story.Endurance;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
+import stillturning.story.Moment;
+import stillturning.story.Moment.Batteries;
+import stillturning.story.Moment.Span;
+import stillturning.story.Pilot;
+import stillturning.story.Setting;
+import stillturning.story.PilotView;
+import stillturning.story.PilotView.Engine;
+import stillturning.story.StartAttempt;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
+import stillturning.story.timeline.Timeline;
+import stillturning.reliability.combined.Event;
+
+/** Finds the failures of which a pilot sees nothing, from turning the key to the landing. */
+final class LatentFailureSearch {
+
+    private final Study study;
+    private final Candidate candidate;
+    private final Set<String> noticed;
+    private final Timeline flight;
+    private final PilotView usual;
+    private final boolean starts;
+
+    LatentFailureSearch(Study study, Candidate candidate) throws UntoldStory {
+        this.study = study;
+        this.candidate = candidate;
+        this.noticed = Set.copyOf(study.aircraft().noticed());
+        this.flight =
+                new Timeline(
+                        study,
+                        candidate,
+                        new Moment(firstFlown().name(), Span.FLOWN, Batteries.AS_STATED));
+        Failure nothing = new Failure("nothing", List.of(), Map.of());
+        this.usual = sight(nothing).orElse(new PilotView(Set.of(), Set.of(), Engine.STOPS));
+        this.starts = starts(nothing);
+    }
+
+    /** Numbers of the single failures that nobody sees, in rising order. */
+    List<Integer> among(List<Event> events) throws UntoldStory {
+        List<Looked> looked =
+                IntStream.range(0, events.size())
+                        .filter(i -> events.get(i).kind() == Event.Kind.FAILURE)
+                        .parallel()
+                        .mapToObj(i -> look(i, events.get(i).failure()))
+                        .toList();
+        for (Looked one : looked) {
+            if (one.untold.isPresent()) {
+                throw one.untold.get();
+            }
+        }
+        return looked.stream().filter(Looked::unseen).map(Looked::event).toList();
+    }
+
+    private record Looked(int event, boolean unseen, Optional<UntoldStory> untold) {}
+
+    private Looked look(int event, Failure failure) {
+        try {
+            boolean same = sight(failure).filter(usual::equals).isPresent();
+            return new Looked(event, same && starts(failure) == starts, Optional.empty());
+        } catch (UntoldStory e) {
+            return new Looked(event, false, Optional.of(e.of(failure.name())));
+        }
+    }
+
+    /** What there is to see until the landing; nothing to compare where it is not reached. */
+    private Optional<PilotView> sight(Failure failure) throws UntoldStory {
+        Story story = flight.tell(failure, Setting.with(Pilot.NEVER));
+        if (!(story.engine().endurance() instanceof Endurance.Landed)) {
+            return Optional.empty();
+        }
+        Set<String> cues = new HashSet<>();
+        Set<String> stopped = new HashSet<>();
+        for (StoryEvent happening : story.happenings()) {
+            if (happening.kind() == Kind.CUE) {
+                cues.add(happening.part());
+            } else if (happening.kind() == Kind.LOAD_STOPS && noticed.contains(happening.part())) {
+                stopped.add(happening.part());
+            }
+        }
+        for (String load : noticed) {
+            if (flight.normal().working().contains(load)
+                    && !story.aftermath().working().contains(load)) {
+                stopped.add(load);
+            }
+        }
+        boolean stops = !story.of(Kind.ENGINE_STOPS).isEmpty();
+        boolean falters = story.engine().longestInterruptionSeconds() > PilotView.NOTICED_SECONDS;
+        return Optional.of(
+                new PilotView(
+                        cues,
+                        stopped,
+                        stops ? Engine.STOPS : falters ? Engine.FALTERS : Engine.RUNS));
+    }
+
+    private boolean starts(Failure failure) throws UntoldStory {
+        return Timeline.start(study, candidate, false, failure.hits())
+                .map(StartAttempt::runs)
+                .orElse(true);
+    }
+
+    private Phase firstFlown() {
+        return study.aircraft().phases().stream()
+                .filter(phase -> !study.aircraft().isStarted(phase))
+                .findFirst()
+                .orElse(study.goals().failurePhase());
+    }
+}

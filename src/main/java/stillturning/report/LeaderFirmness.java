@@ -1,0 +1,48 @@
+package stillturning.report;
+
+import java.util.List;
+import stillturning.assess.Assessment;
+import stillturning.quantity.Formats;
+import stillturning.assess.ranking.RankingResult;
+import stillturning.assess.ranking.Robustness;
+import stillturning.assess.ranking.WeightChange;
+
+/** How firmly the leader stands. */
+public final class LeaderFirmness {
+    private LeaderFirmness() {}
+
+    /** How rank shares were counted, and how exact they are. */
+    public static String method(Robustness robustness) {
+        return robustness.weightings()
+                + " weightings drawn evenly; each share is good to \u00B1"
+                + Formats.fixed(100 * robustness.shareError(), 1)
+                + " percentage points.";
+    }
+
+    /** The changes of one weight that unseat the leader, smallest first, or that there is none. */
+    public static List<String> unseating(Assessment assessment, RankingResult ranking) {
+        if (ranking.unseatedBy().isEmpty()) {
+            return List.of("No change of a single weight takes the first place from the leader.");
+        }
+        return ranking.unseatedBy().stream().map(c -> unseating(assessment, c)).toList();
+    }
+
+    private static String unseating(Assessment assessment, WeightChange change) {
+        String title =
+                assessment
+                        .of(change.newLeader())
+                        .map(a -> a.candidate().title())
+                        .orElse(change.newLeader());
+        return "If the weight of \""
+                + change.criterion()
+                + "\" "
+                + (change.to() > change.from() ? "rises" : "falls")
+                + " from "
+                + Formats.percent(change.from())
+                + " to "
+                + Formats.percent(change.to())
+                + ", \""
+                + title
+                + "\" draws level.";
+    }
+}

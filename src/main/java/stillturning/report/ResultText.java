@@ -1,0 +1,41 @@
+package stillturning.report;
+
+import stillturning.model.CriterionName;
+import stillturning.quantity.Formats;
+import stillturning.quantity.UnitSystem;
+import stillturning.story.Endurance;
+
+/** Results as a person reads them. */
+public final class ResultText {
+    private ResultText() {}
+
+    /** A candidate's value by a criterion, in metres and kilograms. */
+    public static String value(CriterionName criterion, double value, String currency) {
+        return value(criterion, value, currency, UnitSystem.METRIC);
+    }
+
+    /** A candidate's value by a criterion. */
+    public static String value(
+            CriterionName criterion, double value, String currency, UnitSystem system) {
+        return switch (criterion) {
+            case ENGINE_STOPS, PILOT_NEEDED, COMPLEXITY -> Formats.fixed(value, 0);
+            case ENDURANCE -> seconds(value);
+            case WEIGHT -> Formats.mass(value, system);
+            case COST -> Formats.fixed(value, 0) + " " + currency;
+        };
+    }
+
+    /** How long the engine runs. */
+    public static String endurance(Endurance endurance) {
+        if (endurance instanceof Endurance.AtLeast atLeast) {
+            return "over " + Formats.lasting(atLeast.seconds());
+        }
+        return endurance instanceof Endurance.Landed
+                ? "to the landing"
+                : seconds(endurance.seconds());
+    }
+
+    static String seconds(double seconds) {
+        return Double.isInfinite(seconds) ? "not limited" : Formats.lasting(seconds);
+    }
+}

@@ -1,0 +1,208 @@
+package stillturning.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import stillturning.assess.SheddingEndurances;
+import stillturning.assess.Outcome;
+import stillturning.assess.Verdict;
+import stillturning.quantity.Formats;
+import stillturning.story.Endurance;
+import stillturning.story.StoryEvent;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
+import stillturning.story.Story.Feed;
+import stillturning.story.Trace;
+
+/** What came of a failure, as labelled facts in a fixed order. */
+public final class StoryFacts {
+
+    /** One fact. */
+    public record Fact(String label, String value) {}
+
+    private static final Map<Pilot, String> SAID =
+            Map.of(
+                    Pilot.PLANNED, "pilot as planned",
+                    Pilot.LATE, "pilot three times as slow",
+                    Pilot.NEVER, "pilot does nothing");
+
+    private static final String BEFORE_PILOT = "before the pilot acts";
+    private static final String AT_FIRST = "after the first events";
+
+    private StoryFacts() {}
+
+    static List<Fact> of(Verdict verdict) {
+        return of(verdict, Pilot.PLANNED);
+    }
+
+    /** What comes of it with a pilot of this kind, and beside it with the others. */
+    public static List<Fact> of(Verdict verdict, Pilot pilot) {
+        Story story = verdict.with(pilot);
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("outcome", verdict.outcome(pilot).words()));
+        facts.addAll(pilot(story));
+        verdict.actBySeconds()
+                .ifPresent(
+                        by -> facts.add(new Fact(actBy(verdict.outcome()), Formats.lasting(by))));
+        if (pilot == Pilot.PLANNED) {
+            facts.addAll(losses(verdict));
+        }
+        for (Pilot kind : Pilot.values()) {
+            facts.add(new Fact("engine runs, " + SAID.get(kind), endurance(verdict, kind)));
+        }
+        if (verdict.procedureHarms()) {
+            facts.add(new Fact("note", "the procedure ends an engine that would have run on"));
+        }
+        facts.addAll(restart(verdict));
+        verdict.inBand()
+                .ifPresent(
+                        band ->
+                                facts.add(
+                                        new Fact(
+                                                ToleranceWords.LABEL,
+                                                ToleranceWords.inWords(verdict, band))));
+        addInterruption(story, facts);
+        facts.addAll(volts(story));
+        facts.add(new Fact("energy", BalanceText.of(story.balance())));
+        return List.copyOf(facts);
+    }
+
+    private static List<Fact> losses(Verdict verdict) {
+        List<Fact> facts = new ArrayList<>();
+        List<String> dark = new ArrayList<>(verdict.losses().engineLoads());
+        dark.addAll(verdict.losses().otherLoads());
+        String when = verdict.planned().aftermath().actedPilot() ? BEFORE_PILOT : AT_FIRST;
+        facts.add(new Fact("dark " + when, listed(dark)));
+        if (!verdict.losses().feeds().isEmpty()) {
+            facts.add(new Fact("feeds lost " + when, feeds(verdict.losses().feeds())));
+        }
+        return facts;
+    }
+
+    /** With the outcome, where it is another than that of the pilot as planned. */
+    private static String endurance(Verdict verdict, Pilot pilot) {
+        Outcome outcome = verdict.outcome(pilot);
+        String runs = endurance(verdict.with(pilot));
+        return outcome == verdict.outcome() ? runs : runs + " (" + outcome.words() + ")";
+    }
+
+    /** Whether a stopped engine runs again, turned by the air or by the starter alone. */
+    private static List<Fact> restart(Verdict verdict) {
+        return verdict.stories()
+                .standing()
+                .map(
+                        standing ->
+                                List.of(
+                                        new Fact(
+                                                "restart, the air turning the propeller",
+                                                again(verdict.planned())),
+                                        new Fact(
+                                                "restart, the propeller standing still",
+                                                again(standing))))
+                .orElse(List.of());
+    }
+
+    private static String again(Story story) {
+        return story.of(StoryEvent.Kind.ENGINE_RESTARTS).stream()
+                .findFirst()
+                .map(h -> "runs again after " + EventLines.time(h.seconds()))
+                .orElse(
+                        story.of(StoryEvent.Kind.CRANKING_FAILS).isEmpty()
+                                ? "does not run again"
+                                : "the starter is tried and does not start it");
+    }
+
+    private static String actBy(Outcome outcome) {
+        return outcome == Outcome.STOPS_UNTIL_PILOT_ACTS
+                ? "it stays stopped until he acts, from"
+                : "he must act by";
+    }
+
+    /** What switching loads off is worth. */
+    static List<Fact> of(SheddingEndurances lasting) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("if nothing is switched off", runs(lasting.sheddingNothing())));
+        facts.add(new Fact("as the procedures have it", runs(lasting.asWritten())));
+        facts.add(new Fact("if all the engine can spare is off", runs(lasting.best())));
+        lasting.worstPlaced()
+                .ifPresent(
+                        worst ->
+                                facts.add(
+                                        new Fact(
+                                                "short-time loads at the worst time",
+                                                runs(worst.endurance())
+                                                        + ", if they begin at "
+                                                        + EventLines.time(worst.fromSeconds()))));
+        return facts;
+    }
+
+    private static String runs(Endurance endurance) {
+        return ResultText.endurance(endurance);
+    }
+
+    static String endurance(Story story) {
+        return ResultText.endurance(story.engine().endurance());
+    }
+
+    private static void addInterruption(Story story, List<Fact> facts) {
+        double seconds = story.engine().longestInterruptionSeconds();
+        if (seconds > 0) {
+            facts.add(new Fact("longest interruption", EventLines.time(seconds)));
+        }
+    }
+
+    private static List<Fact> pilot(Story story) {
+        return List.of(
+                new Fact("pilot sees", first(story.of(StoryEvent.Kind.CUE))),
+                new Fact("pilot does", first(story.of(StoryEvent.Kind.PILOT))));
+    }
+
+    /** Each thing once, when it first happens. */
+    private static String first(List<StoryEvent> happenings) {
+        Map<String, String> byPart = new LinkedHashMap<>();
+        for (StoryEvent h : happenings) {
+            String words = h.kind() == StoryEvent.Kind.PILOT ? ": " + h.words() : "";
+            byPart.putIfAbsent(
+                    h.part() + words, h.part() + words + " (" + EventLines.time(h.seconds()) + ")");
+        }
+        return listed(List.copyOf(byPart.values()));
+    }
+
+    private static List<Fact> volts(Story story) {
+        List<String> buses =
+                story.traces().stream()
+                        .filter(t -> t.unit().equals("V") && !t.points().isEmpty())
+                        .map(StoryFacts::range)
+                        .toList();
+        return buses.isEmpty()
+                ? List.of()
+                : List.of(new Fact("bus voltages, lowest to highest", listed(buses)));
+    }
+
+    private static String range(Trace trace) {
+        return trace.name()
+                + " "
+                + Formats.fixed(trace.lowest(), 1)
+                + " to "
+                + Formats.fixed(trace.highest(), 1)
+                + " V";
+    }
+
+    private static String feeds(List<Feed> feeds) {
+        Map<String, List<String>> bySource = new LinkedHashMap<>();
+        for (Feed feed : feeds) {
+            String input = feed.input().equals("plus") ? "" : "." + feed.input();
+            bySource.computeIfAbsent(feed.source(), s -> new ArrayList<>())
+                    .add(feed.load() + input);
+        }
+        return bySource.entrySet().stream()
+                .map(e -> "from " + e.getKey() + " to " + String.join(", ", e.getValue()))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String listed(List<String> items) {
+        return items.isEmpty() ? "nothing" : String.join(", ", items);
+    }
+}

@@ -1,0 +1,110 @@
+package stillturning.report.joint;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import stillturning.reliability.likelihood.Inspection;
+import stillturning.parts.Part;
+import stillturning.reliability.runup.Card;
+import stillturning.reliability.runup.Check;
+import stillturning.reliability.runup.Latent;
+
+/** What reveals each latent failure of a candidate. */
+public final class LatentRemedies {
+
+    private final CombinedFindings found;
+    private final EventNames names;
+
+    /** What the candidate's card and inspections reveal. */
+    public LatentRemedies(CombinedFindings found) {
+        this.found = found;
+        this.names = new EventNames(found.joint().events());
+    }
+
+    /** Number of the first check of the card that reveals it, counted from 1. */
+    public Optional<Integer> check(int event) {
+        Card card = found.card();
+        if (card.unconfirmed().contains(event)) {
+            return Optional.empty();
+        }
+        for (int i = 0; i < card.checks().size(); i++) {
+            if (reveals(card.checks().get(i), event)) {
+                return Optional.of(i + 1);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean reveals(Check check, int event) {
+        return check.reveals().stream().anyMatch(revealed -> revealed.event() == event);
+    }
+
+    /** How to look for it otherwise. */
+    public String way(int event) {
+        Part part = found.candidate().part(names.part(event)).orElseThrow();
+        String mode = names.event(event).failure().hits().get(0).mode().name();
+        return InspectionWays.of(part, mode);
+    }
+
+    /** How often to look for it; empty where nobody says. */
+    public Optional<Inspection> inspection(int event) {
+        return found.likely().inspections().stream().filter(i -> i.event() == event).findFirst();
+    }
+
+    /** Its check, or the letter of its inspection among {@link #inspected}, or nothing. */
+    String revealedBy(int event) {
+        return check(event)
+                .map(number -> "check " + number)
+                .orElseGet(
+                        () ->
+                                inspection(event)
+                                        .map(i -> "inspection " + letter(event))
+                                        .orElse("nothing"));
+    }
+
+    private String letter(int event) {
+        char letter = 'a';
+        for (List<Integer> events : inspected().values()) {
+            if (events.contains(event)) {
+                return String.valueOf(letter);
+            }
+            letter++;
+        }
+        return "";
+    }
+
+    /** Latent failures that matter, those of one fate together. */
+    Map<String, List<Latent>> thatMatter() {
+        return found.card().thatMatter().stream()
+                .collect(
+                        Collectors.groupingBy(
+                                latent -> latent.with() + revealedBy(latent.event()),
+                                LinkedHashMap::new,
+                                Collectors.toCollection(ArrayList::new)));
+    }
+
+    /** Those that no check reveals, by how to look for them and how often the first asks for. */
+    Map<String, List<Integer>> inspected() {
+        Map<String, List<Inspection>> ways = new LinkedHashMap<>();
+        found.likely()
+                .inspections()
+                .forEach(i -> ways.computeIfAbsent(way(i.event()), w -> new ArrayList<>()).add(i));
+        Map<String, List<Integer>> all = new LinkedHashMap<>();
+        ways.forEach(
+                (way, some) ->
+                        all.put(
+                                way + ", " + soonest(some).words(),
+                                some.stream().map(Inspection::event).toList()));
+        return all;
+    }
+
+    private static Inspection soonest(List<Inspection> some) {
+        return some.stream()
+                .min(Comparator.comparingDouble(i -> i.everySeconds().orElse(Double.MAX_VALUE)))
+                .orElseThrow();
+    }
+}

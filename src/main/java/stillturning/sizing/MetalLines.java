@@ -1,0 +1,137 @@
+package stillturning.sizing;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stillturning.parts.element.Channel;
+import stillturning.parts.element.Element.Passage;
+import stillturning.parts.element.Protector;
+import stillturning.model.Candidate;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.parts.Wire;
+
+/**
+ * A candidate's metal as lines: elements one behind the other, with nothing branching off between
+ * them, so that the same current flows in all of a line.
+ */
+final class MetalLines {
+
+    private static final int STRUCTURE = 0;
+
+    /** One end of an element. */
+    private record End(Placed placed, int net) {}
+
+    /**
+     * A line.
+     *
+     * @param links its elements in order, those at its ends included
+     */
+    record Line(List<Placed> links) {
+        Line {
+            links = List.copyOf(links);
+        }
+
+        /** Fuses, breakers and electronic trips in it. */
+        Stream<Placed> protectors() {
+            return links.stream()
+                    .filter(
+                            l ->
+                                    l.element() instanceof Protector
+                                            || l.element() instanceof Channel);
+        }
+
+        boolean passes(String part) {
+            return links.stream().anyMatch(l -> l.part().equals(part));
+        }
+    }
+
+    private final Candidate candidate;
+    private final Map<Integer, List<Placed>> at = new HashMap<>();
+    private final Map<String, Line> byWire = new LinkedHashMap<>();
+
+    MetalLines(Candidate candidate, Circuit circuit) {
+        this.candidate = candidate;
+        for (Placed placed : circuit.placed()) {
+            if (placed.from() != placed.to()) {
+                at.computeIfAbsent(placed.from(), net -> new ArrayList<>()).add(placed);
+                at.computeIfAbsent(placed.to(), net -> new ArrayList<>()).add(placed);
+            }
+        }
+        for (Placed placed : circuit.placed()) {
+            if (isWire(placed) && !byWire.containsKey(placed.part())) {
+                Line line = along(placed);
+                line.links().stream()
+                        .filter(this::isWire)
+                        .forEach(wire -> byWire.put(wire.part(), line));
+            }
+        }
+    }
+
+    private boolean isWire(Placed placed) {
+        return candidate.part(placed.part()).filter(Wire.class::isInstance).isPresent();
+    }
+
+    /** The line in which a wire lies. */
+    Line of(String wire) {
+        Line line = byWire.get(wire);
+        if (line == null) {
+            throw new IllegalArgumentException(wire + " is no wire of " + candidate.id());
+        }
+        return line;
+    }
+
+    /** The line that arrives at a net of a part from outside, if just one does and has a wire. */
+    Optional<Line> arrivingAt(String part, int net) {
+        List<Placed> others =
+                at.getOrDefault(net, List.of()).stream()
+                        .filter(p -> !p.part().equals(part))
+                        .toList();
+        return others.size() == 1
+                ? byWire.values().stream()
+                        .filter(l -> l.links().contains(others.get(0)))
+                        .findFirst()
+                : Optional.empty();
+    }
+
+    private Line along(Placed wire) {
+        List<Placed> links = new ArrayList<>();
+        walk(new End(wire, wire.from())).forEach(link -> links.add(0, link));
+        links.add(wire);
+        links.addAll(walk(new End(wire, wire.to())));
+        return new Line(links);
+    }
+
+    /** What follows behind one end of an element, as long as there is just one way on. */
+    private List<Placed> walk(End start) {
+        List<Placed> links = new ArrayList<>();
+        End end = start;
+        Optional<Placed> next = onward(end);
+        while (next.isPresent()
+                && !links.contains(next.get())
+                && !next.get().equals(start.placed)) {
+            links.add(next.get());
+            if (next.get().element().passage() == Passage.NONE) {
+                return links;
+            }
+            end = new End(next.get(), otherNet(next.get(), end.net));
+            next = onward(end);
+        }
+        return links;
+    }
+
+    private Optional<Placed> onward(End end) {
+        List<Placed> here = at.getOrDefault(end.net, List.of());
+        return end.net == STRUCTURE || here.size() != 2
+                ? Optional.empty()
+                : here.stream().filter(p -> !p.equals(end.placed)).findFirst();
+    }
+
+    private static int otherNet(Placed placed, int net) {
+        return placed.from() == net ? placed.to() : placed.from();
+    }
+}

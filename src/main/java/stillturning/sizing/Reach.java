@@ -1,9 +1,0 @@
-package stillturning.sizing;
-
-/** How far a check of sizes looks. */
-public enum Reach {
-    /** Every phase with nothing wrong: quick. */
-    NOTHING_WRONG,
-    /** Also every single failure in every phase, since a surviving feed carries more. */
-    SINGLE_FAILURES
-}

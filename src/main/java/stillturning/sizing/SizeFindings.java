@@ -1,0 +1,264 @@
+package stillturning.sizing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stillturning.parts.Battery;
+import stillturning.parts.Connector;
+import stillturning.parts.Contactor;
+import stillturning.parts.GroundPoint;
+import stillturning.parts.Part;
+import stillturning.sizing.SizeFinding.Mend;
+import stillturning.sizing.LoadAnalysis.Balance;
+import stillturning.sizing.LoadAnalysis.ChargeStep;
+import stillturning.sizing.SizingReport.Devices;
+import stillturning.sizing.WireSchedule.Circuit;
+import stillturning.sizing.WireSchedule.Main;
+
+/** Compares every number with its limit. */
+final class SizeFindings {
+
+    /** Ratings that fuses and breakers are made in (A). Common practice, no published source. */
+    static final List<Double> RATINGS =
+            List.of(
+                    1.0, 2.0, 3.0, 5.0, 7.5, 10.0, 15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 50.0, 60.0,
+                    70.0, 80.0, 100.0, 125.0, 150.0);
+
+    /** A charge that falls by less over a flight is level. */
+    private static final double LEVEL = 0.01;
+
+    /** A battery that gives less is neither charged nor discharged (A). */
+    private static final double LEVEL_AMPS = 0.1;
+
+    private static final double ROUNDING_AMPS = 0.005;
+
+    private final Subject subject;
+    private final List<SizeFinding> findings = new ArrayList<>();
+    private final Map<String, WireSize> wires = new HashMap<>();
+
+    SizeFindings(Subject subject) {
+        this.subject = subject;
+    }
+
+    /** All of them, gravest first, in the order of the parts. */
+    List<SizeFinding> of(
+            WireSchedule schedule, Devices devices, LoadAnalysis loads, List<CrankingSupply> cranking) {
+        schedule.wires().forEach(w -> wires.put(w.wire().id(), w));
+        schedule.wires().forEach(this::wire);
+        schedule.circuits().forEach(this::circuit);
+        schedule.mains().forEach(this::main);
+        devices.protectors().forEach(this::protector);
+        devices.contacts().forEach(this::contact);
+        loads.phases().forEach(p -> balance(p, loads));
+        charge(loads.charge());
+        cranking.forEach(this::cranking);
+        return findings.stream().sorted(Comparator.comparing(SizeFinding::rule)).toList();
+    }
+
+    private void add(
+            Rule rule, String part, String other, double found, double allowed, Carried when) {
+        findings.add(new SizeFinding(rule, part, other, found, allowed, when, Optional.empty()));
+    }
+
+    private void wire(WireSize size) {
+        String id = size.wire().id();
+        if (size.worst().amps() > size.can().amps() + ROUNDING_AMPS) {
+            thicker(Rule.AMPACITY, size, "", size.worst().amps(), size.can().amps(), size.worst());
+        }
+        size.guard()
+                .filter(g -> !g.suits())
+                .ifPresent(
+                        g ->
+                                thicker(
+                                        Rule.CHART,
+                                        size,
+                                        g.part(),
+                                        g.ratedAmps(),
+                                        g.largestAmps().orElse(0.0),
+                                        Carried.NOTHING));
+        Carried shorted = subject.survey().faulty(id, "wire");
+        if (shorted.amps() > size.can().amps()) {
+            String guard = size.guard().map(WireSize.Guard::part).orElse("");
+            Rule bare = custom(size) ? Rule.UNPROTECTED_BY_CUSTOM : Rule.UNPROTECTED;
+            Rule rule = subject.survey().opensTooLate(guard, id) ? Rule.HEAT : bare;
+            add(rule, id, guard, shorted.amps(), size.can().amps(), shorted);
+        }
+    }
+
+    private void thicker(
+            Rule rule, WireSize size, String other, double found, double allowed, Carried when) {
+        Optional<Mend> mend = size.smallest().map(c -> new Mend.Gauge(size.wire().id(), c.awg()));
+        findings.add(new SizeFinding(rule, size.wire().id(), other, found, allowed, when, mend));
+    }
+
+    /**
+     * Battery leads and starter mains go without protector by custom.
+     *
+     * @see "14 CFR 23.1357 for starter mains, read in a second source; battery leads common
+     *     practice, no published source"
+     */
+    private boolean custom(WireSize size) {
+        List<Part> ends =
+                List.of(size.ends().fromPart(), size.ends().toPart()).stream()
+                        .flatMap(id -> subject.candidate().part(id).stream())
+                        .toList();
+        boolean lead =
+                ends.stream().anyMatch(Battery.class::isInstance)
+                        && ends.stream().allMatch(SizeFindings::endsABatteryLead);
+        return lead || ends.stream().anyMatch(p -> subject.phases().isStarter(p.id()));
+    }
+
+    private static boolean endsABatteryLead(Part part) {
+        return part instanceof Battery
+                || part instanceof Contactor
+                || part instanceof GroundPoint
+                || part instanceof Connector;
+    }
+
+    private void circuit(Circuit circuit) {
+        if (!circuit.drop().within() && !circuit.wires().isEmpty()) {
+            WireSize thinnest = thinnest(circuit.wires());
+            findings.add(
+                    new SizeFinding(
+                            Rule.DROP,
+                            circuit.name(),
+                            thinnest.wire().id(),
+                            circuit.drop().volts(),
+                            circuit.drop().limitVolts(),
+                            Carried.NOTHING,
+                            thinnest.smallest()
+                                    .map(c -> new Mend.Gauge(thinnest.wire().id(), c.awg()))));
+        }
+        if (circuit.supply().volts() < circuit.supply().minimumVolts()) {
+            add(
+                    Rule.MINIMUM,
+                    circuit.name(),
+                    "",
+                    circuit.supply().volts(),
+                    circuit.supply().minimumVolts(),
+                    new Carried(circuit.amps(), circuit.supply().phase(), ""));
+        }
+    }
+
+    private WireSize thinnest(List<String> ids) {
+        return ids.stream()
+                .map(id -> Optional.ofNullable(wires.get(id)).orElseThrow())
+                .min(Comparator.comparingDouble(w -> w.wire().cable().circularMils()))
+                .orElseThrow();
+    }
+
+    private void main(Main main) {
+        if (!main.drop().within() && !main.wires().isEmpty()) {
+            WireSize thinnest = thinnest(main.wires());
+            findings.add(
+                    new SizeFinding(
+                            Rule.MAIN_POWER,
+                            main.source(),
+                            main.bus(),
+                            main.drop().volts(),
+                            main.drop().limitVolts(),
+                            new Carried(main.amps(), "", ""),
+                            thinnest.smallest()
+                                    .map(c -> new Mend.Gauge(thinnest.wire().id(), c.awg()))));
+        }
+    }
+
+    private void protector(ProtectorSize size) {
+        double rated = size.ratedAmps();
+        if (size.normal().amps() > rated) {
+            larger(Rule.DUTY, size, size.normal().amps(), rated, size.normal());
+        } else if (size.worst().amps() > rated) {
+            add(Rule.DUTY_AFTER_FAILURE, size.name(), "", size.worst().amps(), rated, size.worst());
+        }
+        if (size.inrush().opens()) {
+            larger(
+                    Rule.INRUSH,
+                    size,
+                    size.inrush().amps(),
+                    size.inrush().letsThroughAmps(),
+                    Carried.NOTHING);
+        }
+        OptionalDouble can = size.fault().canInterruptAmps();
+        if (can.isPresent() && size.fault().amps() > can.getAsDouble()) {
+            add(
+                    Rule.INTERRUPT,
+                    size.name(),
+                    "",
+                    size.fault().amps(),
+                    can.getAsDouble(),
+                    Carried.NOTHING);
+        } else if (can.isEmpty() && size.kind() != ProtectorSize.Kind.CHANNEL) {
+            add(Rule.UNRATED, size.name(), "", size.fault().amps(), 0, Carried.NOTHING);
+        }
+    }
+
+    private void larger(Rule rule, ProtectorSize size, double found, double allowed, Carried when) {
+        double share = size.inrush().letsThroughAmps() / size.ratedAmps();
+        Optional<Mend> mend =
+                size.kind() == ProtectorSize.Kind.CHANNEL
+                        ? Optional.empty()
+                        : RATINGS.stream()
+                                .filter(r -> r >= size.normal().amps() && r > size.ratedAmps())
+                                .filter(r -> size.inrush().amps() <= share * r)
+                                .findFirst()
+                                .map(r -> new Mend.Rating(size.name(), r));
+        findings.add(new SizeFinding(rule, size.name(), "", found, allowed, when, mend));
+    }
+
+    private void contact(ContactSize size) {
+        if (size.ratedAmps().isEmpty()) {
+            add(Rule.UNRATED, size.name(), "", size.neededAmps(), 0, size.carried());
+        } else if (size.neededAmps() > size.ratedAmps().getAsDouble()) {
+            add(
+                    Rule.CONTACT,
+                    size.name(),
+                    "",
+                    size.neededAmps(),
+                    size.ratedAmps().getAsDouble(),
+                    size.carried());
+        }
+    }
+
+    private void balance(Balance balance, LoadAnalysis loads) {
+        if (subject.phases().starting(balance.phase()) || balance.alternatorAmps() <= 0) {
+            return;
+        }
+        Carried when = new Carried(0, balance.phase().name(), "");
+        double taken = balance.average().sourceAmps();
+        double advised = Limits.ALTERNATOR_SHARE * balance.alternatorAmps();
+        if (balance.average().batteryAmps() > LEVEL_AMPS) {
+            add(Rule.ALTERNATOR, "", "", taken, balance.average().generatedAmps(), when);
+        } else if (taken > advised && !loads.monitored()) {
+            add(Rule.ALTERNATOR_SHARE, "", "", taken, advised, when);
+        }
+    }
+
+    private void charge(List<ChargeStep> steps) {
+        Map<String, Double> starts = new HashMap<>();
+        Map<String, ChargeStep> lasts = new LinkedHashMap<>();
+        for (ChargeStep step : steps) {
+            starts.putIfAbsent(step.battery(), step.start());
+            lasts.put(step.battery(), step);
+        }
+        lasts.forEach(
+                (battery, last) -> {
+                    double start = starts.getOrDefault(battery, last.start());
+                    if (last.end() < start - LEVEL) {
+                        add(Rule.CHARGE, battery, "", last.end(), start, Carried.NOTHING);
+                    }
+                });
+    }
+
+    private void cranking(CrankingSupply cranking) {
+        Rule rule = cranking.hard() ? Rule.CRANKING_COLD : Rule.CRANKING;
+        Carried when = new Carried(cranking.starterAmps(), cranking.conditions(), "");
+        cranking.loads().stream()
+                .filter(CrankingSupply.Fed::stops)
+                .forEach(f -> add(rule, f.load(), "", f.volts(), f.minimumVolts(), when));
+    }
+}

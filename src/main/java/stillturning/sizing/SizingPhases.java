@@ -1,0 +1,45 @@
+package stillturning.sizing;
+
+import java.util.stream.Stream;
+import stillturning.model.Candidate;
+import stillturning.model.Phase;
+import stillturning.model.Study;
+import stillturning.parts.Alternator;
+
+/** The phases of the flight, as a candidate's alternators see them. */
+record SizingPhases(Study study, Candidate candidate) {
+
+    /** Whether the alternators stand or turn too slowly to give anything, as on the starter. */
+    boolean starting(Phase phase) {
+        return candidate.all(Alternator.class).findAny().isPresent() && availableAmps(phase) <= 0;
+    }
+
+    /** What the alternators can give at a phase's speed (A). */
+    double availableAmps(Phase phase) {
+        return candidate
+                .all(Alternator.class)
+                .mapToDouble(a -> a.output().ampsAt(phase.alternatorRevsPerSecond()))
+                .sum();
+    }
+
+    /** Phases in which the engine runs. */
+    Stream<Phase> running() {
+        return study.aircraft().phases().stream().filter(p -> !starting(p));
+    }
+
+    /** Whether a load cranks the engine, or runs only while that is done. */
+    boolean isStarter(String load) {
+        return study.aircraft().engine().starting().starter().filter(load::equals).isPresent()
+                || study.aircraft()
+                        .load(load)
+                        .filter(
+                                need ->
+                                        running()
+                                                .noneMatch(
+                                                        p ->
+                                                                need.use()
+                                                                        .phases()
+                                                                        .contains(p.name())))
+                        .isPresent();
+    }
+}

@@ -1,0 +1,31 @@
+package stillturning.story;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import stillturning.story.Story.Feed;
+
+/**
+ * A candidate in normal flight, nothing wrong.
+ *
+ * @param engineRuns whether the engine's needs are met
+ * @param working loads that work
+ * @param feeds which source can reach which input of a load
+ * @param cuesShowing cues that show although nothing is wrong
+ * @param busVolts voltage of each bus (V)
+ * @param sourceAmps current that each source delivers (A), negative while it takes in
+ */
+public record NormalFlight(
+        boolean engineRuns,
+        Set<String> working,
+        Set<Feed> feeds,
+        List<String> cuesShowing,
+        Map<String, Double> busVolts,
+        Map<String, Double> sourceAmps) {
+
+    public NormalFlight {
+        working = Set.copyOf(working);
+        feeds = Set.copyOf(feeds);
+        cuesShowing = List.copyOf(cuesShowing);
+    }
+}

@@ -1,0 +1,52 @@
+package stillturning.story;
+
+/**
+ * One event of a story.
+ *
+ * @param seconds when, counted from the failure (s)
+ * @param part part, procedure or cue that it happens to
+ * @param words what happens, complete with its numbers
+ * @param cause index in the story of the event that led to it; -1 for none
+ */
+public record StoryEvent(double seconds, Kind kind, String part, String words, int cause) {
+
+    /** What sort of event. */
+    public enum Kind {
+        FAILURE,
+        PROTECTOR_OPENS,
+        WIRE_OVERHEATS,
+        WIRE_MELTS,
+        /** An over-voltage guard joins its feed to ground. */
+        GUARD_SHORTS,
+        CONTACTS_CLOSE,
+        CONTACTS_OPEN,
+        LOAD_STOPS,
+        LOAD_RESTARTS,
+        LOAD_DESTROYED,
+        BATTERY_EMPTY,
+        BATTERY_DISCONNECTS,
+        BATTERY_RECONNECTS,
+        /** It is overcharged, and will not bear that for long. */
+        BATTERY_GASSES,
+        CHARGING_BLOCKED,
+        CHARGING_ALLOWED,
+        /** One battery pours into another faster than in an hour. */
+        BATTERIES_EQUALISE,
+        SOURCE_STARTS,
+        SOURCE_STOPS,
+        /** It goes on, but not so that anything can be relied on. */
+        SOURCE_UNSTEADY,
+        LOAD_DUMP,
+        CUE,
+        PILOT,
+        AUTOMATIC,
+        ENGINE_INTERRUPTED,
+        ENGINE_RECOVERS,
+        ENGINE_STOPS,
+        ENGINE_RESTARTS,
+        CHATTER,
+        PHASE,
+        CRANKING,
+        CRANKING_FAILS
+    }
+}

@@ -1,0 +1,18 @@
+package stillturning.story.device;
+
+import stillturning.network.BranchLaw;
+
+/** A device that is a branch of the network. */
+public interface BranchDevice extends Device {
+
+    /** Index of its branch. */
+    int branch();
+
+    /** Law for its present state. */
+    BranchLaw law();
+
+    /** Whether it opened, burnt or broke by too much current or voltage, and has not been reset. */
+    default boolean gaveWay() {
+        return false;
+    }
+}

@@ -1,0 +1,72 @@
+package stillturning.story.device;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stillturning.parts.element.Conversion;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.network.Topology;
+
+/** The branches of a circuit: one an element, two for a converter, none where both ends meet. */
+public final class BranchLayout {
+
+    /** An element with the index of its branch; a converter's output branch follows its input. */
+    public record Seat(Placed placed, int branch) {}
+
+    public final List<Seat> seats = new ArrayList<>();
+    public final int[] from;
+    public final int[] to;
+    public final Topology topology;
+
+    /**
+     * Lays a circuit out.
+     *
+     * @param known an analysis to take over where the structure is the same
+     */
+    public BranchLayout(Circuit circuit, Optional<Topology> known) {
+        List<int[]> ends = new ArrayList<>();
+        for (Placed placed : circuit.placed()) {
+            List<int[]> own = endsOf(placed, circuit);
+            if (own.stream().allMatch(e -> e[0] != e[1])) {
+                seats.add(new Seat(placed, ends.size()));
+                ends.addAll(own);
+            }
+        }
+        from = ends.stream().mapToInt(e -> e[0]).toArray();
+        to = ends.stream().mapToInt(e -> e[1]).toArray();
+        topology =
+                known.filter(topology -> fits(circuit.nets(), topology))
+                        .orElseGet(() -> Topology.of(circuit.nets(), from, to));
+    }
+
+    /** The part that a branch belongs to; none before the first. */
+    public Optional<String> partAt(int branch) {
+        return seats.stream()
+                .filter(seat -> seat.branch <= branch)
+                .reduce((before, seat) -> seat)
+                .map(seat -> seat.placed.part());
+    }
+
+    private static List<int[]> endsOf(Placed placed, Circuit circuit) {
+        int[] input = {placed.from(), placed.to()};
+        if (placed.element() instanceof Conversion conversion) {
+            int plus = circuit.net(placed.part(), conversion.output().plus());
+            int minus = circuit.net(placed.part(), conversion.output().minus());
+            return List.of(input, new int[] {plus, minus});
+        }
+        return List.of(input);
+    }
+
+    private boolean fits(int nets, Topology known) {
+        if (known.nets() != nets) {
+            return false;
+        }
+        for (int i = 0; i < from.length; i++) {
+            if (!known.accommodates(from[i], to[i])) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

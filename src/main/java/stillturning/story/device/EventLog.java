@@ -1,0 +1,80 @@
+package stillturning.story.device;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import stillturning.story.TripContest;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
+
+/** Writes the story's events down, each with what led to it. */
+public final class EventLog {
+
+    /** What voltages and currents do not notice. */
+    private static final Set<Kind> IDLE =
+            Set.copyOf(
+                    EnumSet.of(
+                            Kind.LOAD_STOPS,
+                            Kind.WIRE_OVERHEATS,
+                            Kind.LOAD_RESTARTS,
+                            Kind.BATTERIES_EQUALISE,
+                            Kind.BATTERY_GASSES,
+                            Kind.CUE,
+                            Kind.ENGINE_INTERRUPTED,
+                            Kind.ENGINE_RECOVERS));
+
+    private final List<StoryEvent> happenings = new ArrayList<>();
+    private final List<TripContest> contests = new ArrayList<>();
+    private int latestMove = -1;
+    private int cause = -1;
+
+    public void write(double seconds, Kind kind, String part, String words, int ledBy) {
+        if (!IDLE.contains(kind)) {
+            latestMove = happenings.size();
+        }
+        happenings.add(new StoryEvent(seconds, kind, part, words, ledBy));
+    }
+
+    /** The network was solved: the last event that it feels is the cause of what it does next. */
+    public void solved() {
+        cause = latestMove;
+    }
+
+    /** Index of the event that the present voltages and currents go back to; -1 for none. */
+    public int cause() {
+        return cause;
+    }
+
+    /** Index of the last event that happened to one of these; that of the network for none. */
+    public int latestOf(Collection<String> parts) {
+        for (int i = happenings.size() - 1; i >= 0; i--) {
+            if (parts.contains(happenings.get(i).part())) {
+                return i;
+            }
+        }
+        return cause;
+    }
+
+    /** Forgets everything, as what came before the story. */
+    public void startAnew() {
+        happenings.clear();
+        contests.clear();
+        latestMove = -1;
+        cause = -1;
+    }
+
+    public List<StoryEvent> happenings() {
+        return List.copyOf(happenings);
+    }
+
+    void write(TripContest contest) {
+        contests.add(contest);
+    }
+
+    /** What gave way by too much current, and what might have instead, in order of time. */
+    public List<TripContest> contests() {
+        return List.copyOf(contests);
+    }
+}

@@ -1,0 +1,33 @@
+package stillturning.story.device;
+
+import java.util.Locale;
+
+/** Numbers in the words of a story. */
+public final class EventWords {
+    private EventWords() {}
+
+    public static String volts(double volts) {
+        return String.format(Locale.ROOT, "%.1f V", volts);
+    }
+
+    public static String amps(double amps) {
+        return String.format(Locale.ROOT, amps < 10 ? "%.1f A" : "%.0f A", amps);
+    }
+
+    /** A bare number above 0, to two figures or to the whole. */
+    static String figures(double number) {
+        if (number >= 9.95) {
+            return String.format(Locale.ROOT, "%.0f", number);
+        }
+        int places = Math.max(1, 1 - (int) Math.floor(Math.log10(number * 1.005)));
+        return String.format(Locale.ROOT, "%." + places + "f", number);
+    }
+
+    public static String celsius(double celsius) {
+        return String.format(Locale.ROOT, "%.0f °C", celsius);
+    }
+
+    public static String milliseconds(double seconds) {
+        return String.format(Locale.ROOT, "%.0f ms", seconds * 1000);
+    }
+}

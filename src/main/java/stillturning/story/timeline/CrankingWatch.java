@@ -1,0 +1,61 @@
+package stillturning.story.timeline;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stillturning.story.device.Situation;
+import stillturning.story.device.SupplyDevice;
+import stillturning.story.StoryEvent;
+import stillturning.story.StartAttempt;
+
+/** Watches the supplies of the engine's loads and of the starter while that turns the engine. */
+final class CrankingWatch {
+
+    private final Map<String, SupplyDevice> watched = new LinkedHashMap<>();
+    private final Map<String, Double> lowestVolts = new LinkedHashMap<>();
+    private final Optional<SupplyDevice> starter;
+    private final Situation now;
+    private double starterAmps;
+
+    CrankingWatch(Map<String, SupplyDevice> loads, Situation now) {
+        this.now = now;
+        Optional<String> starting = now.aircraft.engine().starting().starter();
+        this.starter = starting.map(loads::get);
+        starter.ifPresent(s -> watched.put(s.part(), s));
+        for (String load : now.aircraft.engine().logic().loads()) {
+            SupplyDevice supply = loads.get(load);
+            if (supply != null) {
+                watched.put(load, supply);
+            }
+        }
+    }
+
+    void look() {
+        if (now.cranking) {
+            watched.forEach((load, s) -> lowestVolts.merge(load, s.volts(), Math::min));
+            starter.ifPresent(
+                    s -> starterAmps = Math.max(starterAmps, Math.abs(now.amps(s.branch()))));
+        }
+    }
+
+    StartAttempt start(String conditions, boolean runs, List<StoryEvent> happenings) {
+        Set<String> resets = new LinkedHashSet<>();
+        for (StoryEvent happening : happenings) {
+            if (happening.kind() == StoryEvent.Kind.LOAD_STOPS
+                    && watched.containsKey(happening.part())) {
+                resets.add(happening.part());
+            }
+        }
+        return new StartAttempt(
+                conditions,
+                runs,
+                now.seconds,
+                starterAmps,
+                lowestVolts,
+                List.copyOf(resets),
+                happenings);
+    }
+}

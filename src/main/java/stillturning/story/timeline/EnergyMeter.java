@@ -1,0 +1,205 @@
+package stillturning.story.timeline;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import stillturning.story.device.CellDevice;
+import stillturning.story.device.BranchLayout;
+import stillturning.story.device.BranchLayout.Seat;
+import stillturning.story.device.Plant;
+import stillturning.story.device.Situation;
+import stillturning.parts.element.Cell;
+import stillturning.parts.element.Coil;
+import stillturning.parts.element.Consumer;
+import stillturning.parts.element.Conversion;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Generator;
+import stillturning.parts.element.Rectifier;
+import stillturning.story.Balance;
+import stillturning.story.Balance.Account;
+import stillturning.story.UntoldStory;
+
+/**
+ * Keeps account of energy and charge with the weights by which the charges themselves move on, and
+ * holds the sum of what flowed against what the batteries hold less at the end.
+ *
+ * <p>Three things are held against each other that are computed apart: the powers of all branches,
+ * which cancel if the currents do (B. D. H. Tellegen, Philips Res. Rep. 7 (1952) 259-269, from
+ * memory); the energy under each battery's open-circuit curve between its charges; and its charge
+ * against the integral of what it used up.
+ */
+final class EnergyMeter implements Integrator.Follower {
+
+    /** Energy below which nothing is held against anything (J). */
+    private static final double NOTHING_JOULES = 1e-3;
+
+    /** The same for each second (W): what is dead for hours only adds up rounding. */
+    private static final double NOTHING_WATTS = 0.01;
+
+    private static final List<Account> ORDER = List.of(Account.values());
+    private static final int ACCOUNTS = ORDER.size();
+
+    private final Situation now;
+    private final int[] accountOf;
+    private final double[] branchWatts;
+    private final CellDevice[] cells;
+    private final double[][] watts = new double[Integrator.STAGES][ACCOUNTS];
+    private final double[][] storing;
+    private final double[][] amps;
+    private final double[][] using;
+    private final double[] joules = new double[ACCOUNTS];
+    private final double[] flowedJoules;
+    private final double[] storedJoules;
+    private final double[] coulombs;
+    private final double[] used;
+    private final double[] gone;
+    private final double[] chargeBefore;
+    private final boolean[] moves;
+    private final double mayBeMissing;
+
+    /**
+     * @param mayBeMissing share of all energy, or of a battery's full charge
+     */
+    EnergyMeter(Plant plant, BranchLayout layout, Situation now, double mayBeMissing) {
+        this.mayBeMissing = mayBeMissing;
+        this.now = now;
+        this.accountOf = new int[layout.from.length];
+        this.branchWatts = new double[layout.from.length];
+        for (Seat seat : layout.seats) {
+            Element element = seat.placed().element();
+            accountOf[seat.branch()] = ORDER.indexOf(account(element));
+            if (element instanceof Conversion) {
+                accountOf[seat.branch() + 1] = ORDER.indexOf(Account.CONVERTERS);
+            }
+        }
+        this.cells = plant.all(CellDevice.class).toArray(CellDevice[]::new);
+        this.storing = new double[Integrator.STAGES][cells.length];
+        this.amps = new double[Integrator.STAGES][cells.length];
+        this.using = new double[Integrator.STAGES][cells.length];
+        this.flowedJoules = new double[cells.length];
+        this.storedJoules = new double[cells.length];
+        this.coulombs = new double[cells.length];
+        this.used = new double[cells.length];
+        this.gone = new double[cells.length];
+        this.chargeBefore = new double[cells.length];
+        this.moves = new boolean[cells.length];
+    }
+
+    private static Account account(Element element) {
+        if (element instanceof Cell) {
+            return Account.BATTERIES;
+        } else if (element instanceof Generator) {
+            return Account.ALTERNATORS;
+        } else if (element instanceof Consumer) {
+            return Account.LOADS;
+        } else if (element instanceof Coil) {
+            return Account.COILS;
+        } else if (element instanceof Rectifier) {
+            return Account.DIODES;
+        }
+        return element instanceof Conversion ? Account.CONVERTERS : Account.METAL;
+    }
+
+    @Override
+    public void read(int stage) {
+        double[] here = watts[stage];
+        Arrays.fill(here, 0);
+        now.solver.watts(branchWatts);
+        for (int branch = 0; branch < accountOf.length; branch++) {
+            here[accountOf[branch]] += branchWatts[branch];
+        }
+        for (int i = 0; i < cells.length; i++) {
+            amps[stage][i] = cells[i].dischargeAmps();
+            if (stage == 0) {
+                chargeBefore[i] = cells[i].value();
+                moves[i] = Math.abs(cells[i].perSecond()) > Simulation.STANDSTILL;
+            }
+            using[stage][i] = moves[i] ? -cells[i].perSecond() : 0;
+            storing[stage][i] = moves[i] ? cells[i].storingWatts() : 0;
+        }
+    }
+
+    @Override
+    public void taken(double seconds, double[] weights) {
+        for (int stage = 0; stage < weights.length; stage++) {
+            double weight = seconds * weights[stage];
+            for (int account = 0; account < ACCOUNTS; account++) {
+                joules[account] += weight * watts[stage][account];
+            }
+            for (int i = 0; i < cells.length; i++) {
+                coulombs[i] += weight * amps[stage][i];
+                used[i] += weight * using[stage][i];
+                flowedJoules[i] -= weight * storing[stage][i];
+            }
+        }
+        for (int i = 0; i < cells.length; i++) {
+            gone[i] += chargeBefore[i] - cells[i].value();
+            storedJoules[i] += cells[i].joulesDownFrom(chargeBefore[i]);
+        }
+    }
+
+    /**
+     * The balance so far.
+     *
+     * @throws UntoldStory naming the worst part, if more is missing than rounding explains
+     */
+    Balance balance() throws UntoldStory {
+        Map<Account, Double> accounts = new EnumMap<>(Account.class);
+        double stored = 0;
+        double flowed = 0;
+        for (int i = 0; i < cells.length; i++) {
+            stored += storedJoules[i];
+            flowed += flowedJoules[i];
+        }
+        double atTerminals = joules[ORDER.indexOf(Account.BATTERIES)];
+        for (Account account : ORDER) {
+            accounts.put(account, (account.gives() ? -1 : 1) * joules[ORDER.indexOf(account)]);
+        }
+        accounts.put(Account.BATTERIES, stored);
+        accounts.put(Account.LOST_IN_BATTERIES, atTerminals + flowed);
+        double turnover = Math.max(NOTHING_JOULES + NOTHING_WATTS * now.seconds, Math.abs(stored));
+        double missing = 0;
+        for (Map.Entry<Account, Double> entry : accounts.entrySet()) {
+            missing += (entry.getKey().gives() ? 1 : -1) * entry.getValue();
+            turnover = Math.max(turnover, Math.abs(entry.getValue()));
+        }
+        double residual = Math.abs(missing) / turnover;
+        hold(residual, turnover);
+        return new Balance(
+                accounts,
+                IntStream.range(0, cells.length)
+                        .mapToObj(i -> new Balance.Charge(part(i), coulombs[i], gone[i]))
+                        .toList(),
+                residual);
+    }
+
+    private void hold(double residual, double turnover) throws UntoldStory {
+        int worst = -1;
+        double most = Math.max(mayBeMissing, residual / 2);
+        for (int i = 0; i < cells.length; i++) {
+            double energy = Math.abs(storedJoules[i] - flowedJoules[i]) / turnover;
+            double off = Math.max(energy, Math.abs(used[i] - gone[i]));
+            if (off > most) {
+                most = off;
+                worst = i;
+            }
+        }
+        if (worst >= 0 || residual > mayBeMissing) {
+            throw new UntoldStory(
+                    "the account of energy and charge does not balance up to "
+                            + now.seconds
+                            + " s: "
+                            + Math.max(residual, most)
+                            + " is missing"
+                            + (worst >= 0
+                                    ? ", most of it at " + part(worst)
+                                    : " from the currents of the network"));
+        }
+    }
+
+    private String part(int cell) {
+        return cells[cell].placed().part();
+    }
+}

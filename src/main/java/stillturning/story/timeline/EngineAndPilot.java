@@ -1,0 +1,173 @@
+package stillturning.story.timeline;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import stillturning.story.device.Device;
+import stillturning.story.device.GeneratorDevice;
+import stillturning.story.device.Plant;
+import stillturning.story.device.EventWords;
+import stillturning.story.device.Situation;
+import stillturning.story.device.SupplyDevice;
+import stillturning.model.Circuit;
+import stillturning.model.Cockpit;
+import stillturning.model.Cue;
+import stillturning.model.Phase;
+import stillturning.model.Procedure;
+import stillturning.model.Terminal;
+import stillturning.story.timeline.CueDevice.Sensing;
+
+/** Engine, cues and procedures of a run. */
+final class EngineAndPilot {
+
+    /** An alternator that gives less than this is out (A). Common practice, no source. */
+    private static final double OUT_AMPS = 0.5;
+
+    /** What a voltage is about: the network as a whole. */
+    private static final String NOBODY = "";
+
+    private final Plant plant;
+    private final Situation now;
+    private final Circuit circuit;
+    private final Map<String, Device> devices = new LinkedHashMap<>();
+    private final EngineDevice engine;
+    private final Optional<FlightDevice> flight;
+
+    /**
+     * @param ahead phases after the present one; empty if that goes on without end
+     */
+    EngineAndPilot(Plant plant, Cockpit cockpit, Optional<List<Phase>> ahead, Situation now) {
+        this.plant = plant;
+        this.now = now;
+        this.circuit = plant.circuit();
+        this.engine = new EngineDevice(plant.loads(), now);
+        this.flight = ahead.map(phases -> new FlightDevice(phases, now));
+        devices.put("engine", engine);
+        flight.ifPresent(f -> devices.put("flight", f));
+        Map<String, CueDevice> cues = new LinkedHashMap<>();
+        for (Cue cue : cockpit.cues()) {
+            CueDevice device = cue(cue);
+            cues.put(cue.name(), device);
+            devices.put("cue " + cue.name(), device);
+        }
+        for (Procedure procedure : cockpit.procedures()) {
+            now.movable.addAll(procedure.moves().keySet());
+            List<CueDevice> starting = new ArrayList<>();
+            procedure.when().forEach(name -> starting.add(cueNamed(name, cues)));
+            devices.put(
+                    "procedure " + procedure.name(),
+                    new ProcedureDevice(procedure, starting, automatic(procedure), now));
+        }
+    }
+
+    EngineDevice engine() {
+        return engine;
+    }
+
+    boolean landed() {
+        return flight.map(FlightDevice::landed).orElse(false);
+    }
+
+    Map<String, Device> devices() {
+        return devices;
+    }
+
+    boolean acted() {
+        return devices.values().stream()
+                .anyMatch(d -> d instanceof ProcedureDevice procedure && procedure.done());
+    }
+
+    List<String> showing() {
+        return devices.values().stream()
+                .filter(d -> d instanceof CueDevice cue && cue.shows())
+                .map(d -> ((CueDevice) d).name())
+                .toList();
+    }
+
+    private static CueDevice cueNamed(String name, Map<String, CueDevice> cues) {
+        CueDevice cue = cues.get(name);
+        if (cue == null) {
+            throw new IllegalArgumentException("no cue is called " + name);
+        }
+        return cue;
+    }
+
+    private CueDevice cue(Cue cue) {
+        return new CueDevice(cue, sensing(cue.sign()), seen(cue.shownBy()), now);
+    }
+
+    private BooleanSupplier automatic(Procedure procedure) {
+        return procedure.doing().automatic().map(plant::running).orElse(() -> true);
+    }
+
+    /** A display that a failure took away shows no more than one that is dark. */
+    private BooleanSupplier seen(Optional<String> shownBy) {
+        if (shownBy.isEmpty()) {
+            return () -> true;
+        }
+        SupplyDevice display = plant.loads().get(shownBy.get());
+        return display == null ? () -> false : display::works;
+    }
+
+    private Sensing sensing(Cue.Sign sign) {
+        if (sign instanceof Cue.LowVolts low) {
+            int net = net(low.at());
+            return new Sensing(
+                    () -> now.volts(net) - low.volts(),
+                    low.seconds(),
+                    () -> low.at().part() + " is below " + EventWords.volts(low.volts()),
+                    NOBODY);
+        } else if (sign instanceof Cue.HighVolts high) {
+            int net = net(high.at());
+            return new Sensing(
+                    () -> high.volts() - now.volts(net),
+                    high.seconds(),
+                    () -> high.at().part() + " is above " + EventWords.volts(high.volts()),
+                    NOBODY);
+        } else if (sign instanceof Cue.AlternatorOut out) {
+            List<GeneratorDevice> generators = generators(out.alternator());
+            return new Sensing(
+                    () -> amps(generators) - OUT_AMPS,
+                    0,
+                    () -> out.alternator() + " delivers nothing",
+                    out.alternator());
+        } else if (sign instanceof Cue.LoadStops stops) {
+            return new Sensing(
+                    () -> works(stops.load()) ? Device.NOT_NOW : Device.NOW,
+                    0,
+                    () -> stops.load() + " has stopped",
+                    stops.load());
+        }
+        return new Sensing(
+                () -> engine.stopped() ? Device.NOW : Device.NOT_NOW,
+                0,
+                () -> "the engine has stopped",
+                "engine");
+    }
+
+    private int net(Terminal terminal) {
+        return circuit.net(terminal.part(), terminal.name());
+    }
+
+    private List<GeneratorDevice> generators(String part) {
+        return plant.all(GeneratorDevice.class)
+                .filter(g -> g.placed().part().equals(part))
+                .toList();
+    }
+
+    private static double amps(List<GeneratorDevice> generators) {
+        double amps = 0;
+        for (GeneratorDevice generator : generators) {
+            amps += generator.amps();
+        }
+        return amps;
+    }
+
+    private boolean works(String load) {
+        SupplyDevice supply = plant.loads().get(load);
+        return supply != null && (supply.works() || !supply.wanted());
+    }
+}

@@ -1,0 +1,27 @@
+package stillturning.story.timeline;
+
+import java.util.List;
+import java.util.Optional;
+import stillturning.model.Phase;
+import stillturning.model.Study.Aircraft;
+import stillturning.story.Moment;
+import stillturning.story.Moment.Span;
+import stillturning.story.Setting;
+
+/**
+ * What does not depend on the candidate.
+ *
+ * @param phase that of the moment
+ * @param stride how charges and heats are carried
+ */
+record FlightConditions(Aircraft aircraft, Phase phase, Moment moment, Setting setting, StepLimits stride) {
+
+    /** Phases that are flown after that of the moment; empty if it goes on without end. */
+    Optional<List<Phase>> ahead() {
+        if (moment.span() == Span.HELD) {
+            return Optional.empty();
+        }
+        List<Phase> phases = aircraft.phases();
+        return Optional.of(phases.subList(phases.indexOf(phase) + 1, phases.size()));
+    }
+}

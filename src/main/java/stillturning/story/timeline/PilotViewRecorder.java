@@ -1,0 +1,58 @@
+package stillturning.story.timeline;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import stillturning.story.device.Situation;
+import stillturning.story.device.SupplyDevice;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
+import stillturning.story.PilotView;
+import stillturning.story.PilotView.Engine;
+
+/** Notes what a pilot could notice, stretch by stretch. */
+final class PilotViewRecorder {
+
+    private final EngineAndPilot crew;
+    private final Map<String, SupplyDevice> loads;
+    private final Situation now;
+    private int from;
+    private double falteredBefore;
+
+    PilotViewRecorder(EngineAndPilot crew, Map<String, SupplyDevice> loads, Situation now) {
+        this.crew = crew;
+        this.loads = loads;
+        this.now = now;
+    }
+
+    /** Begins a stretch. */
+    void begin() {
+        from = now.journal.happenings().size();
+        falteredBefore = crew.engine().longestInterruption();
+    }
+
+    /** What shows at this instant, and what the engine has done since the stretch began. */
+    PilotView sight() {
+        Set<String> stopped = new HashSet<>();
+        for (String load : now.aircraft.noticed()) {
+            SupplyDevice supply = loads.get(load);
+            if (supply == null || (supply.wanted() && !supply.works())) {
+                stopped.add(load);
+            }
+        }
+        List<StoryEvent> all = now.journal.happenings();
+        boolean stops = crew.engine().stopped();
+        for (StoryEvent happening : all.subList(from, all.size())) {
+            stops |= happening.kind() == Kind.ENGINE_STOPS;
+        }
+        boolean falters =
+                crew.engine().faltering()
+                        || crew.engine().longestInterruption()
+                                > Math.max(falteredBefore, PilotView.NOTICED_SECONDS);
+        return new PilotView(
+                Set.copyOf(crew.showing()),
+                stopped,
+                stops ? Engine.STOPS : falters ? Engine.FALTERS : Engine.RUNS);
+    }
+}

@@ -1,0 +1,37 @@
+package stillturning.story.timeline;
+
+import java.util.Collections;
+import java.util.Map;
+import stillturning.model.Terminal;
+
+/**
+ * Voltages and currents of a candidate at one instant.
+ *
+ * @param amps current of each element from its {@code from} to its {@code to} (A), by part and
+ *     element: {@code battery/cell}
+ * @param volts voltage of each terminal against the structure (V)
+ * @param charges state of charge of each battery, 0 to 1
+ */
+public record SteadyState(
+        Map<String, Double> amps, Map<Terminal, Double> volts, Map<String, Double> charges) {
+
+    public SteadyState {
+        amps = Collections.unmodifiableMap(amps);
+        volts = Collections.unmodifiableMap(volts);
+        charges = Collections.unmodifiableMap(charges);
+    }
+
+    /** Current of an element (A); 0 where the element is gone. */
+    public double amps(String part, String element) {
+        return amps.getOrDefault(part + "/" + element, 0.0);
+    }
+
+    /** Voltage from one terminal of a part to another (V). */
+    public double volts(String part, String from, String to) {
+        return at(part, from) - at(part, to);
+    }
+
+    private double at(String part, String name) {
+        return volts.getOrDefault(new Terminal(part, name), 0.0);
+    }
+}

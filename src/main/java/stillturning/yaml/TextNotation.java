@@ -1,0 +1,10 @@
+package stillturning.yaml;
+
+import java.util.Optional;
+
+/**
+ * How a type is written as one text.
+ *
+ * @param example a text that would be right, if the type is never written any other way
+ */
+record TextNotation(TextForm<?> form, Optional<String> example) {}

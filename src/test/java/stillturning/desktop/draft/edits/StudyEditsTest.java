@@ -1,0 +1,128 @@
+package stillturning.desktop.draft.edits;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import stillturning.desktop.draft.Change;
+import stillturning.desktop.draft.ChangeRefused;
+import stillturning.desktop.draft.Studies;
+import stillturning.files.Starter;
+import stillturning.files.Starter.Answers;
+
+class StudyEditsTest {
+
+    @TempDir Path folder;
+
+    private Bench firstSteps() throws IOException {
+        Studies.copy("first-steps", folder);
+        return Bench.open(folder);
+    }
+
+    static Stream<Answers> startingPoints() {
+        return Starter.startingPoints().values().stream()
+                .flatMap(
+                        a ->
+                                Stream.of(Starter.Nominal.values())
+                                        .map(
+                                                n ->
+                                                        new Answers(
+                                                                a.name(),
+                                                                a.counts(),
+                                                                a.protection(),
+                                                                n)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("startingPoints")
+    void aNewCandidateOfAStartingPointReadsAtOnce(Answers answers) throws Exception {
+        Studies.start(answers, folder);
+        assertNewCandidateReads(Bench.open(folder));
+    }
+
+    @ParameterizedTest
+    @MethodSource("shipped")
+    void aNewCandidateOfAShippedStudyReadsAtOnce(String study) throws Exception {
+        Studies.copy(study, folder);
+        assertNewCandidateReads(Bench.open(folder));
+    }
+
+    static List<String> shipped() {
+        return List.of("first-steps", "sandpiper");
+    }
+
+    private static void assertNewCandidateReads(Bench bench) throws Exception {
+        bench.make(bench.study().empty("fresh", "From nothing: \"mine\""));
+        assertEquals(List.of(), bench.problems());
+        assertEquals("From nothing: \"mine\"", bench.candidate("fresh").title());
+    }
+
+    @Test
+    void aCandidateIsCopiedWithItsComments() throws Exception {
+        Bench bench = firstSteps();
+        bench.make(bench.study().copy("one-bus", "other", "Other"));
+        assertTrue(bench.text("other").startsWith("candidate: Other           # everything on"));
+        assertEquals(bench.parts("one-bus"), bench.parts("other"));
+        String taken =
+                assertThrows(
+                                ChangeRefused.class,
+                                () -> bench.study().copy("one-bus", "other", "Again"))
+                        .why();
+        assertEquals("\"other\" is there already; take another name", taken);
+    }
+
+    @Test
+    void aRenamedBaselineStaysTheBaselineAndADeletedOneIsTold() throws Exception {
+        Bench bench = firstSteps();
+        bench.make(bench.study().rename("one-bus", "single"));
+        assertTrue(bench.text("study").contains("baseline: single"));
+        assertEquals(List.of(), bench.problems());
+        Change delete = bench.study().delete("single");
+        assertEquals(List.of("leaves the study without a baseline"), delete.also());
+        bench.make(delete);
+        assertEquals(List.of(), bench.problems());
+        assertThrows(ChangeRefused.class, () -> bench.study().delete("bus-and-battery"));
+        bench.draft().undo();
+        bench.draft().undo();
+        assertTrue(bench.draft().state().isSaved());
+        assertTrue(Files.exists(folder.resolve("one-bus.yaml")));
+    }
+
+    @Test
+    void aNewLoadIsLeftOutUntilItIsFed() throws Exception {
+        Bench bench = firstSteps();
+        Map<String, String> settings = new LinkedHashMap<>();
+        settings.put("zone", "panel");
+        settings.put("draws", "2 A (guess)");
+        bench.make(bench.study().addLoad("transponder", settings));
+        assertEquals(List.of(), bench.problems());
+        assertTrue(
+                bench.text("study")
+                        .contains("\n  transponder: {zone: panel, draws: 2 A (guess)}\n"));
+        assertThrows(ChangeRefused.class, () -> bench.study().addLoad("main-bus", settings));
+        assertThrows(ChangeRefused.class, () -> bench.study().addLoad("radio", settings));
+    }
+
+    @Test
+    void valuesOfTheStudyAreSetAndCleared() throws Exception {
+        Bench bench = firstSteps();
+        bench.make(bench.study().set("loads.radio", "draws", "2 A"));
+        bench.make(bench.study().set("weights", "weight", "3"));
+        bench.make(bench.study().clear("loads.lights.shed"));
+        String text = bench.text("study");
+        assertTrue(text.contains("draws: 2 A, minimum"), text);
+        assertTrue(text.contains("weights:\n  weight: 3"), text);
+        assertTrue(bench.problems().get(0).contains("may be shed"), bench.problems().toString());
+    }
+}
