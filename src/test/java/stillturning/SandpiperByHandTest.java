@@ -9,15 +9,15 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.Assess;
-import stillturning.model.failure.Failure;
-import stillturning.model.failure.FailureCatalogue;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.story.StoryEvent;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
 import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
+import stillturning.model.failure.Failure;
 import stillturning.story.StartAttempt;
 import stillturning.structure.StructureFindings;
 

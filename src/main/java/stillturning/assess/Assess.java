@@ -12,14 +12,6 @@ import stillturning.assess.Appraisal.Cases;
 import stillturning.assess.Appraisal.Measures;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment.Unassessed;
-import stillturning.model.failure.Failure;
-import stillturning.model.failure.FailureCatalogue;
-import stillturning.model.Candidate;
-import stillturning.model.Candidate.Hit;
-import stillturning.model.CriterionName;
-import stillturning.model.Study;
-import stillturning.model.Study.Weight;
-import stillturning.parts.Alternator;
 import stillturning.assess.ranking.Alternative;
 import stillturning.assess.ranking.Criterion;
 import stillturning.assess.ranking.GateVerdict;
@@ -27,11 +19,19 @@ import stillturning.assess.ranking.Ranking;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Scale;
 import stillturning.assess.ranking.Sense;
+import stillturning.model.Candidate;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.CriterionName;
+import stillturning.model.Study;
+import stillturning.model.Study.Weight;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.parts.Alternator;
 import stillturning.story.Moment;
 import stillturning.story.UntoldStory;
+import stillturning.story.timeline.Timeline;
 import stillturning.structure.Structure;
 import stillturning.structure.StructureFindings;
-import stillturning.story.timeline.Timeline;
 
 /** Assesses studies: tells every failure of every candidate, judges, weighs and ranks. */
 public final class Assess {
@@ -63,7 +63,8 @@ public final class Assess {
      * @param basis the study as it is
      * @param progress told the name of a guess after each of its two trials, from any thread
      */
-    public static Guesses guesses(Assessment basis, List<GuessVariation> doubts, Consumer<String> progress) {
+    public static Guesses guesses(
+            Assessment basis, List<GuessVariation> doubts, Consumer<String> progress) {
         return new GuessTrials(basis).all(doubts, progress);
     }
 

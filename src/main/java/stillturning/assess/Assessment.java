@@ -2,8 +2,8 @@ package stillturning.assess;
 
 import java.util.List;
 import java.util.Optional;
-import stillturning.model.Study;
 import stillturning.assess.ranking.RankingResult;
+import stillturning.model.Study;
 
 /**
  * A whole study assessed.

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
+import stillturning.model.failure.Failure;
 import stillturning.story.UntoldStory;
 
 /**

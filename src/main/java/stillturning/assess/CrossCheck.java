@@ -6,20 +6,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
-import stillturning.story.StateBar;
-import stillturning.story.StateBar.Doing;
+import stillturning.model.failure.Failure;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
+import stillturning.story.StateBar;
+import stillturning.story.StateBar.Doing;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
+import stillturning.story.timeline.Timeline;
 import stillturning.structure.Relaxation;
 import stillturning.structure.Removal;
 import stillturning.structure.Structure;
-import stillturning.story.timeline.Timeline;
 
 /**
  * Holds a candidate's shape against its stories, part by part, the part removed in both.
@@ -159,7 +159,8 @@ final class CrossCheck {
 
     /** To the shape, procedures are where levers can stand: it keeps them. */
     private static Removal shape(IdealisedCandidate as, List<StoryOnlyFact> away, Removal removal) {
-        IdealisedCandidate kept = as.without(away.stream().filter(d -> !d.isAboutWhoActs()).toList());
+        IdealisedCandidate kept =
+                as.without(away.stream().filter(d -> !d.isAboutWhoActs()).toList());
         return Structure.without(
                 kept.study().aircraft(), kept.candidate(), removal.part(), leniencies(away));
     }

@@ -28,7 +28,10 @@ final class EveryPhase {
         Study study = basis.study();
         List<Job> jobs =
                 basis.appraisals().stream()
-                        .flatMap(a -> OtherConditions.moments(study).stream().map(m -> new Job(a, m)))
+                        .flatMap(
+                                a ->
+                                        OtherConditions.moments(study).stream()
+                                                .map(m -> new Job(a, m)))
                         .toList();
         List<Told> told =
                 jobs.parallelStream()

@@ -45,7 +45,8 @@ final class GuessTrials {
     }
 
     /** Trials come in pairs, less and more, in the order of the doubts. */
-    private static Guesses sorted(List<GuessVariation> doubts, List<Optional<List<Change>>> trials) {
+    private static Guesses sorted(
+            List<GuessVariation> doubts, List<Optional<List<Change>>> trials) {
         List<Weighty> matter = new ArrayList<>();
         List<Guess> indifferent = new ArrayList<>();
         List<Untried> untried = new ArrayList<>();

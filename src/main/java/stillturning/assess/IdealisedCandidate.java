@@ -4,14 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
-import stillturning.parts.element.Capacity;
-import stillturning.parts.element.Conversion;
-import stillturning.parts.element.Demand;
-import stillturning.parts.element.Generator.Alone;
-import stillturning.parts.element.Generator.WithoutBattery;
-import stillturning.parts.element.Guard.Trip;
-import stillturning.parts.element.Management;
-import stillturning.parts.element.Tolerance;
 import stillturning.model.Candidate;
 import stillturning.model.Cockpit;
 import stillturning.model.Engine;
@@ -27,6 +19,14 @@ import stillturning.parts.Load;
 import stillturning.parts.OvervoltageGuard;
 import stillturning.parts.Part;
 import stillturning.parts.SolidStateController;
+import stillturning.parts.element.Capacity;
+import stillturning.parts.element.Conversion;
+import stillturning.parts.element.Demand;
+import stillturning.parts.element.Generator.Alone;
+import stillturning.parts.element.Generator.WithoutBattery;
+import stillturning.parts.element.Guard.Trip;
+import stillturning.parts.element.Management;
+import stillturning.parts.element.Tolerance;
 
 /** A study and a candidate with some of what only stories know taken away. */
 record IdealisedCandidate(Study study, Candidate candidate) {

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Map;
 import stillturning.model.failure.Failure;
 import stillturning.story.Endurance;
-import stillturning.story.StoryEvent;
 import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.model.failure.Failure;
-import stillturning.model.failure.FailureCatalogue;
-import stillturning.model.failure.FailureCatalogue.Misplaced;
 import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Study;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.model.failure.FailureCatalogue.Misplaced;
 import stillturning.story.Endurance;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
@@ -111,8 +111,8 @@ final class OtherConditions {
                 worstPlaced(timeline, failure, asWritten));
     }
 
-    private Optional<SheddingEndurances.Placed> worstPlaced(Timeline timeline, Failure failure, Endurance even)
-            throws UntoldStory {
+    private Optional<SheddingEndurances.Placed> worstPlaced(
+            Timeline timeline, Failure failure, Endurance even) throws UntoldStory {
         double longest = longestDuty(timeline.moment().phase());
         if (longest == 0 || !(even instanceof Endurance.Lasts lasts)) {
             return Optional.empty();

@@ -1,8 +1,8 @@
 package stillturning.assess;
 
 import java.util.List;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
+import stillturning.model.failure.Failure;
 
 /**
  * One failure of one candidate at every moment of the flight.

@@ -5,16 +5,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
-import stillturning.parts.element.Conversion;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
+import stillturning.model.failure.Failure;
 import stillturning.parts.Alteration;
 import stillturning.parts.Alteration.Removed;
 import stillturning.parts.Bus;
 import stillturning.parts.FailureMode;
+import stillturning.parts.element.Conversion;
 
 /** A part gone with all that it does. */
 final class RemovedPart {

@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stillturning.story.TripContest;
-import stillturning.story.StoryEvent;
-import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Setting.Race;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
+import stillturning.story.TripContest;
 import stillturning.story.UntoldStory;
 
 /** Plays a failure's races again with the odds against the winner. */
@@ -59,8 +59,8 @@ final class Tolerances {
                                                                 && other.seconds() == h.seconds()));
     }
 
-    private static Optional<ToleranceOutcome> inBand(TripContest contest, Set<String> expected, Again again)
-            throws UntoldStory {
+    private static Optional<ToleranceOutcome> inBand(
+            TripContest contest, Set<String> expected, Again again) throws UntoldStory {
         Verdict then = again.judge(Race.against(contest.winner()));
         List<StoryEvent> gaveWay = givingWay(then.planned()).toList();
         // what gives way after the winner all the same has lost this race
@@ -81,7 +81,8 @@ final class Tolerances {
                         then));
     }
 
-    private static Optional<ToleranceOutcome> worse(Optional<ToleranceOutcome> one, Optional<ToleranceOutcome> other) {
+    private static Optional<ToleranceOutcome> worse(
+            Optional<ToleranceOutcome> one, Optional<ToleranceOutcome> other) {
         return Stream.of(one, other)
                 .flatMap(Optional::stream)
                 .min(Comparator.comparing(band -> band.then().outcome()));

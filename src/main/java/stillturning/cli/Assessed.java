@@ -6,9 +6,9 @@ import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.Assessment.Unassessed;
 import stillturning.assess.Guesses;
-import stillturning.model.Study;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
+import stillturning.model.Study;
 import stillturning.report.Cautions;
 import stillturning.report.GuessTexts;
 import stillturning.report.NormalFlightTexts;
@@ -81,9 +81,12 @@ record Assessed(Assessment assessment) {
         List<Appraisal> unwell =
                 assessment.appraisals().stream().filter(a -> a.flight().unwell()).toList();
         if (!unwell.isEmpty()) {
-            out.section("Unwell with nothing wrong").line(Paragraph.of("", NormalFlightTexts.MEANING));
+            out.section("Unwell with nothing wrong")
+                    .line(Paragraph.of("", NormalFlightTexts.MEANING));
             unwell.forEach(
-                    a -> out.findings(a.candidate().title(), NormalFlightTexts.findings(a.flight())));
+                    a ->
+                            out.findings(
+                                    a.candidate().title(), NormalFlightTexts.findings(a.flight())));
         }
     }
 

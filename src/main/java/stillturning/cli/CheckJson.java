@@ -76,8 +76,14 @@ record CheckJson(
         return new InFlight(
                 flying.candidate().id(),
                 flying.engineRuns(),
-                flying.normal().map(NormalFlight::busVolts).map(TreeMap::new).orElseGet(TreeMap::new),
-                flying.normal().map(NormalFlight::sourceAmps).map(TreeMap::new).orElseGet(TreeMap::new),
+                flying.normal()
+                        .map(NormalFlight::busVolts)
+                        .map(TreeMap::new)
+                        .orElseGet(TreeMap::new),
+                flying.normal()
+                        .map(NormalFlight::sourceAmps)
+                        .map(TreeMap::new)
+                        .orElseGet(TreeMap::new),
                 flying.normal().map(NormalFlight::cuesShowing).orElse(List.of()),
                 flying.findings(),
                 flying.reason());

@@ -87,7 +87,8 @@ final class CheckText {
     private void unwell() {
         List<Flying> unwell = check.flying().stream().filter(f -> !f.findings().isEmpty()).toList();
         if (!unwell.isEmpty()) {
-            out.section("Unwell with nothing wrong").line(Paragraph.of("", NormalFlightTexts.MEANING));
+            out.section("Unwell with nothing wrong")
+                    .line(Paragraph.of("", NormalFlightTexts.MEANING));
             unwell.forEach(f -> out.findings(f.candidate().title(), f.findings()));
         }
     }

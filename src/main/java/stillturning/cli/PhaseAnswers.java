@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import stillturning.assess.Assess;
 import stillturning.assess.PhaseVerdicts;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.model.failure.Failure;
 import stillturning.report.PhaseTexts;
 import stillturning.story.UntoldStory;
 
@@ -20,7 +20,8 @@ record PhaseAnswers(Study study, List<PhaseVerdicts> told, List<String> untold) 
     }
 
     /** Tells failures, by candidate. */
-    static PhaseAnswers of(Study study, Map<String, List<Failure>> failures, CommandContext around) {
+    static PhaseAnswers of(
+            Study study, Map<String, List<Failure>> failures, CommandContext around) {
         List<PhaseVerdicts> told = new ArrayList<>();
         List<String> untold = new ArrayList<>();
         int total = failures.values().stream().mapToInt(List::size).sum();

@@ -7,17 +7,17 @@ import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import stillturning.assess.Verdict;
+import stillturning.assess.ranges.EnduranceRange;
+import stillturning.assess.ranges.RangedInput;
+import stillturning.assess.ranges.Sampling;
+import stillturning.assess.ranges.StudyVariant;
 import stillturning.dossier.NamedFailures;
-import stillturning.model.failure.Failure;
 import stillturning.files.DrawnStudy;
 import stillturning.files.Range;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
+import stillturning.model.failure.Failure;
 import stillturning.quantity.Dimension;
-import stillturning.assess.ranges.EnduranceRange;
-import stillturning.assess.ranges.RangedInput;
-import stillturning.assess.ranges.StudyVariant;
-import stillturning.assess.ranges.Sampling;
 import stillturning.story.UntoldStory;
 
 /** Whether to say how sure an endurance is. */

@@ -11,9 +11,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stillturning.dossier.SizedCandidates;
-import stillturning.model.Candidate;
 import stillturning.dossier.proposal.NoProposal;
 import stillturning.dossier.proposal.Proposal;
+import stillturning.model.Candidate;
 import stillturning.report.json.JsonReport;
 import stillturning.report.sizes.SelectivityTable;
 import stillturning.report.sizes.SizeFiles;
@@ -108,7 +108,8 @@ final class SizeCommand implements Callable<Integer> {
     }
 
     /** Sizes of some candidates, telling how far it is where somebody waits. */
-    static SizedCandidates sized(FoundStudy found, List<Candidate> candidates, CommandContext around) {
+    static SizedCandidates sized(
+            FoundStudy found, List<Candidate> candidates, CommandContext around) {
         try (Progress progress = Progress.over(candidates.size(), "candidates sized", around)) {
             return SizedCandidates.of(found.study(), found.read(), candidates, progress);
         }

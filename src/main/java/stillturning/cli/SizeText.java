@@ -11,8 +11,8 @@ import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
 import stillturning.report.sizes.FindingWords;
 import stillturning.report.sizes.SizeTable;
-import stillturning.sizing.SizeFinding;
 import stillturning.sizing.Rule;
+import stillturning.sizing.SizeFinding;
 import stillturning.sizing.SizingReport;
 import stillturning.sizing.WeightSheet;
 
@@ -80,7 +80,11 @@ final class SizeText {
         return Optional.ofNullable(read.sizes().places().get(candidate))
                 .flatMap(
                         places ->
-                                List.of(f.mend().map(SizeFinding.Mend::part).orElse(f.part()), f.part())
+                                List.of(
+                                                f.mend()
+                                                        .map(SizeFinding.Mend::part)
+                                                        .orElse(f.part()),
+                                                f.part())
                                         .stream()
                                         .flatMap(p -> Optional.ofNullable(places.get(p)).stream())
                                         .filter(p -> !p.path().startsWith("loads"))

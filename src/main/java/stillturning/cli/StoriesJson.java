@@ -2,8 +2,8 @@ package stillturning.cli;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
-import stillturning.cli.Stories.Untold;
 import stillturning.assess.ranges.EnduranceRange;
+import stillturning.cli.Stories.Untold;
 import stillturning.report.Cautions;
 import stillturning.report.json.JsonReport;
 import stillturning.story.Moment.Span;
@@ -43,7 +43,8 @@ record StoriesJson(
                                         t ->
                                                 new Entry(
                                                         t.candidate().id(),
-                                                        JsonWriter.tree(JsonReport.story(t.verdict()))))
+                                                        JsonWriter.tree(
+                                                                JsonReport.story(t.verdict()))))
                                 .toList(),
                         ranges.stream().map(r -> JsonWriter.tree(JsonReport.range(r))).toList(),
                         stories.untold()));

@@ -8,21 +8,21 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
+import stillturning.assess.ranges.EnduranceRange;
 import stillturning.cli.Stories.Told;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
-import stillturning.assess.ranges.EnduranceRange;
-import stillturning.report.TerminalColour.Ink;
 import stillturning.report.RangeText;
 import stillturning.report.ResultText;
 import stillturning.report.StoryText;
+import stillturning.report.TerminalColour.Ink;
 import stillturning.report.TextTable;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
-import stillturning.story.StoryEvent;
-import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Moment.Span;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
 
 /** Stories for a person: in full for one candidate, side by side and in short for several. */
 final class StoriesText {

@@ -1,8 +1,8 @@
 package stillturning.dossier;
 
 import java.util.List;
-import stillturning.assess.GuessVariation;
 import stillturning.assess.Guess;
+import stillturning.assess.GuessVariation;
 import stillturning.files.Assumption;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;

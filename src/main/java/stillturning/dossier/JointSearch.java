@@ -7,24 +7,24 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import stillturning.assess.Assess;
-import stillturning.reliability.cutset.SearchBlock;
-import stillturning.reliability.cutset.Searched;
-import stillturning.reliability.cutset.Watch;
 import stillturning.dossier.JointWork.Untold;
-import stillturning.model.failure.CommonCauses;
-import stillturning.model.failure.Failure;
-import stillturning.reliability.likelihood.Likelihood;
 import stillturning.model.Candidate;
 import stillturning.model.Chances;
 import stillturning.model.Study;
-import stillturning.report.joint.CombinedFindings;
-import stillturning.report.joint.CombinedFindings.PairToKnow;
+import stillturning.model.failure.CommonCauses;
+import stillturning.model.failure.Failure;
+import stillturning.reliability.combined.CombinedFailures;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.cutset.SearchBlock;
+import stillturning.reliability.cutset.Searched;
+import stillturning.reliability.cutset.Watch;
+import stillturning.reliability.likelihood.Likelihood;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.RunUp;
+import stillturning.report.joint.CombinedFindings;
+import stillturning.report.joint.CombinedFindings.PairToKnow;
 import stillturning.story.UntoldStory;
-import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.CombinedResult;
-import stillturning.reliability.combined.CombinedFailures;
 
 /** Asks every candidate of a study what its failures do together. */
 public final class JointSearch {
@@ -70,7 +70,10 @@ public final class JointSearch {
             Candidate candidate = own.getKey();
             Watch watch = watch(candidate, own.getValue(), kept, progress);
             try {
-                found.add(finished(CombinedFailures.of(study, candidate, own.getValue(), order, watch)));
+                found.add(
+                        finished(
+                                CombinedFailures.of(
+                                        study, candidate, own.getValue(), order, watch)));
             } catch (UntoldStory e) {
                 untold.add(new Untold(candidate.id(), String.valueOf(e.getMessage())));
             }

@@ -10,9 +10,9 @@ import stillturning.assess.Selectivity;
 import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.sizing.SurveyDepth;
 import stillturning.sizing.Sizing;
 import stillturning.sizing.SizingReport;
+import stillturning.sizing.SurveyDepth;
 import stillturning.story.UntoldStory;
 
 /**
@@ -59,7 +59,11 @@ public record SizedCandidates(List<SizingReport> reports, List<String> untold) {
     public static Optional<SizingReport> quickly(Study study, Candidate candidate, ReadStudy read) {
         try {
             return Optional.of(
-                    Sizing.of(study, candidate, read.sizes().installation(), SurveyDepth.NOTHING_WRONG));
+                    Sizing.of(
+                            study,
+                            candidate,
+                            read.sizes().installation(),
+                            SurveyDepth.NOTHING_WRONG));
         } catch (UntoldStory e) {
             return Optional.empty();
         }
@@ -74,7 +78,10 @@ public record SizedCandidates(List<SizingReport> reports, List<String> untold) {
         try {
             reports.add(
                     Sizing.of(
-                            study, candidate, read.sizes().installation(), SurveyDepth.SINGLE_FAILURES));
+                            study,
+                            candidate,
+                            read.sizes().installation(),
+                            SurveyDepth.SINGLE_FAILURES));
         } catch (UntoldStory e) {
             untold.add(candidate.id() + " could not be computed: " + e.getMessage());
         }

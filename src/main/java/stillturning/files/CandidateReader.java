@@ -35,7 +35,11 @@ final class CandidateReader {
     private Odds odds = Odds.UNKNOWN;
 
     CandidateReader(
-            String id, CandidateEntry candidate, CheckedStudy frame, ProblemCollector report, ValueLog ledger) {
+            String id,
+            CandidateEntry candidate,
+            CheckedStudy frame,
+            ProblemCollector report,
+            ValueLog ledger) {
         this(
                 id,
                 candidate,

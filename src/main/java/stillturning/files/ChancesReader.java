@@ -24,8 +24,8 @@ import stillturning.model.Phase;
 import stillturning.model.Zone.Hazard;
 import stillturning.parts.Load;
 import stillturning.parts.Tag;
-import stillturning.yaml.Given;
 import stillturning.yaml.DocumentPlaces;
+import stillturning.yaml.Given;
 import stillturning.yaml.Source;
 
 /** Makes of what a study says how often things fail; the shipped table fills in. */

@@ -34,7 +34,9 @@ record CheckedStudy(
         boolean there =
                 goals.baseline().isEmpty()
                         || candidates.stream().anyMatch(c -> goals.baseline().get().equals(c.id()));
-        return there ? this : new CheckedStudy(heading, aircraft, goals.withoutBaseline(), zones, written);
+        return there
+                ? this
+                : new CheckedStudy(heading, aircraft, goals.withoutBaseline(), zones, written);
     }
 
     Optional<LoadNeed> load(String id) {

@@ -70,7 +70,8 @@ final class CheckedStudyReader {
         return failures.map(
                 f -> {
                     Study.Goals goals = goals(f, runUpPhase(phases));
-                    return new CheckedStudy(heading(), aircraft, goals, new Zones(study), study.loads());
+                    return new CheckedStudy(
+                            heading(), aircraft, goals, new Zones(study), study.loads());
                 });
     }
 

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import stillturning.parts.element.Consumer;
 import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.CandidateEntry.CueEntry;
@@ -25,6 +24,7 @@ import stillturning.parts.Breaker;
 import stillturning.parts.Part;
 import stillturning.parts.SolidStateController;
 import stillturning.parts.Switch;
+import stillturning.parts.element.Consumer;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.DocumentPlaces;
 
@@ -38,7 +38,11 @@ final class CockpitReader {
     private final Terminals terminals;
     private final Map<String, List<String>> levers = new LinkedHashMap<>();
 
-    CockpitReader(CandidateEntry candidate, Assembly assembly, CheckedStudy frame, ProblemCollector report) {
+    CockpitReader(
+            CandidateEntry candidate,
+            Assembly assembly,
+            CheckedStudy frame,
+            ProblemCollector report) {
         this.candidate = candidate;
         this.assembly = assembly;
         this.frame = frame;
@@ -73,7 +77,8 @@ final class CockpitReader {
     }
 
     private void places(String path, Map<String, String> positions) {
-        positions.forEach((lever, position) -> place(DocumentPlaces.under(path, lever), lever, position));
+        positions.forEach(
+                (lever, position) -> place(DocumentPlaces.under(path, lever), lever, position));
     }
 
     private void place(String path, String lever, String position) {
@@ -197,7 +202,9 @@ final class CockpitReader {
         }
         if (entry.when().isEmpty()) {
             report.problem(
-                    DocumentPlaces.under(path, "when"), "nothing starts the procedure", "name a cue");
+                    DocumentPlaces.under(path, "when"),
+                    "nothing starts the procedure",
+                    "name a cue");
         }
         places(DocumentPlaces.under(path, "moves"), entry.moves());
         Set<String> shed = new HashSet<>();

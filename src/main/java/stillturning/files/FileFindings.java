@@ -78,7 +78,8 @@ final class FileFindings {
         String key = keys.get(1);
         return switch (keys.get(0)) {
             case "parts", "loads", "wires", "arms", "fails" -> List.of(key);
-            case "links" -> run(DocumentPlaces.under("links", key), candidate.map(c -> c.links().get(key)));
+            case "links" ->
+                    run(DocumentPlaces.under("links", key), candidate.map(c -> c.links().get(key)));
             case "feeds" -> feed(key);
             case "returns", "leaves-out" -> named(path);
             case "positions" -> keys.size() > 2 ? List.of(partOf(keys.get(2))) : List.of();
@@ -94,7 +95,8 @@ final class FileFindings {
     private List<String> feed(String key) {
         Set<String> parts = new LinkedHashSet<>();
         parts.add(partOf(key));
-        parts.addAll(run(DocumentPlaces.under("feeds", key), candidate.map(c -> c.feeds().get(key))));
+        parts.addAll(
+                run(DocumentPlaces.under("feeds", key), candidate.map(c -> c.feeds().get(key))));
         return List.copyOf(parts);
     }
 

@@ -18,8 +18,8 @@ import stillturning.model.Installation.Lay;
 import stillturning.model.Installation.Laying;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
-import stillturning.yaml.Given;
 import stillturning.yaml.DocumentPlaces;
+import stillturning.yaml.Given;
 
 /** Makes of what is written what only the checking of sizes asks for. */
 final class InstallationReader {
@@ -51,7 +51,8 @@ final class InstallationReader {
     }
 
     /** What a candidate says; tells wires and parts that it does not have. */
-    static Fit fit(CandidateEntry candidate, Assembly assembly, ProblemCollector report, ValueLog ledger) {
+    static Fit fit(
+            CandidateEntry candidate, Assembly assembly, ProblemCollector report, ValueLog ledger) {
         Map<String, Lay> wires = new LinkedHashMap<>();
         candidate
                 .wires()

@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import stillturning.parts.element.Demand;
-import stillturning.parts.element.Tolerance;
 import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.entry.LoadEntry;
 import stillturning.files.entry.Names;
 import stillturning.files.entry.StudyEntry;
 import stillturning.model.LoadNeed;
-import stillturning.yaml.Given;
+import stillturning.parts.element.Demand;
+import stillturning.parts.element.Tolerance;
 import stillturning.yaml.DocumentPlaces;
+import stillturning.yaml.Given;
 
 /** Makes a study's loads of what is written. */
 final class LoadReader {

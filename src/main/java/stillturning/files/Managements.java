@@ -1,12 +1,12 @@
 package stillturning.files;
 
 import java.util.Optional;
+import stillturning.files.entry.ManagementEntry;
+import stillturning.files.entry.ManagementEntry.ReconnectsEntry;
 import stillturning.parts.element.Management;
 import stillturning.parts.element.Management.Limit;
 import stillturning.parts.element.Management.Reconnection;
 import stillturning.parts.element.Management.Temperatures;
-import stillturning.files.entry.ManagementEntry;
-import stillturning.files.entry.ManagementEntry.ReconnectsEntry;
 import stillturning.yaml.Given;
 
 /** Makes battery managements of their entries. */

@@ -8,18 +8,18 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import stillturning.parts.element.Cell;
-import stillturning.parts.element.Contact;
-import stillturning.parts.element.Control;
-import stillturning.parts.element.Conversion;
-import stillturning.parts.element.Element;
-import stillturning.parts.element.Generator;
 import stillturning.files.ProblemCollector.Spot;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Terminal;
 import stillturning.parts.GroundPoint;
+import stillturning.parts.element.Cell;
+import stillturning.parts.element.Contact;
+import stillturning.parts.element.Control;
+import stillturning.parts.element.Conversion;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Generator;
 
 /** Looks along a candidate's metal: what no switch position could ever make work. */
 final class MetalPaths {

@@ -28,14 +28,23 @@ final class OddsReader {
     private final Map<String, List<String>> wiresByRun = new LinkedHashMap<>();
 
     OddsReader(
-            CandidateEntry candidate, List<Expanded> expanded, Assembly assembly, ProblemCollector report) {
+            CandidateEntry candidate,
+            List<Expanded> expanded,
+            Assembly assembly,
+            ProblemCollector report) {
         this.candidate = candidate;
         this.assembly = assembly;
         this.report = report;
         Map<String, List<Made>> made = new LinkedHashMap<>();
         expanded.forEach(e -> made.put(e.path(), e.parts()));
-        candidate.links().keySet().forEach(key -> run(key, DocumentPlaces.under("links", key), made));
-        candidate.feeds().keySet().forEach(key -> run(key, DocumentPlaces.under("feeds", key), made));
+        candidate
+                .links()
+                .keySet()
+                .forEach(key -> run(key, DocumentPlaces.under("links", key), made));
+        candidate
+                .feeds()
+                .keySet()
+                .forEach(key -> run(key, DocumentPlaces.under("feeds", key), made));
     }
 
     private void run(String key, String path, Map<String, List<Made>> made) {

@@ -31,8 +31,8 @@ import stillturning.parts.Part;
 import stillturning.parts.SolidStateController;
 import stillturning.parts.Switch;
 import stillturning.parts.Wire;
-import stillturning.yaml.Origin;
 import stillturning.yaml.DocumentPlaces;
+import stillturning.yaml.Origin;
 import stillturning.yaml.Source;
 
 /**

@@ -92,7 +92,8 @@ final class SharesReader {
         String at = DocumentPlaces.under(path, "parts");
         for (int i = 0; i < entry.parts().size(); i++) {
             List<String> found =
-                    finder.parts(sharing, entry.parts().get(i), new Spot(DocumentPlaces.item(at, i), 0));
+                    finder.parts(
+                            sharing, entry.parts().get(i), new Spot(DocumentPlaces.item(at, i), 0));
             all &= !found.isEmpty();
             parts.addAll(found);
         }

@@ -75,7 +75,9 @@ public final class StudyReader {
                 .findFirst()
                 .map(w -> new Written<>(file, w.bound))
                 .orElseGet(
-                        () -> new Written<>(file, FileNotations.binder().bind(file.document(), type)));
+                        () ->
+                                new Written<>(
+                                        file, FileNotations.binder().bind(file.document(), type)));
     }
 
     /** Reads the files of a folder; what is wrong with them shows when the study is made. */

@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.parts.element.Element;
 import stillturning.model.Candidate.Hit;
 import stillturning.parts.Part;
+import stillturning.parts.element.Element;
 
 /**
  * Nets and the elements between them. Net 0 is the aircraft's structure.

@@ -4,8 +4,8 @@ package stillturning.network;
  * How much current a branch carries at the voltage across it. Current and voltage count from the
  * branch's {@code from} net to its {@code to} net, so a delivering source has a negative current.
  *
- * <p>Every law is continuous. Where an ideal law would be flat without end, it rises by a tiny stated
- * leak instead, so that the equations keep one answer.
+ * <p>Every law is continuous. Where an ideal law would be flat without end, it rises by a tiny
+ * stated leak instead, so that the equations keep one answer.
  */
 public sealed interface BranchLaw
         permits Open,

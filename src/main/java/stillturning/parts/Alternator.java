@@ -1,13 +1,13 @@
 package stillturning.parts;
 
 import java.util.List;
+import stillturning.parts.Alteration.Put;
 import stillturning.parts.element.Coil;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Generator;
 import stillturning.parts.element.Generator.Alone;
 import stillturning.parts.element.Generator.Regulation;
 import stillturning.parts.element.OutputBySpeed;
-import stillturning.parts.Alteration.Put;
 
 /**
  * Alternator with its regulator: {@code output}, {@code field} (supply of the field winding) and

@@ -2,12 +2,12 @@ package stillturning.parts;
 
 import java.util.List;
 import java.util.Optional;
+import stillturning.parts.Alteration.Put;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Cell.OpenCircuit;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Management;
-import stillturning.parts.Alteration.Put;
 
 /**
  * A battery between {@code plus} and {@code minus}.

@@ -1,9 +1,9 @@
 package stillturning.parts;
 
 import java.util.List;
+import stillturning.parts.Alteration.Put;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
-import stillturning.parts.Alteration.Put;
 
 /**
  * DC–DC converter: {@code in} and {@code out} over a shared {@code minus}.

@@ -1,10 +1,10 @@
 package stillturning.parts;
 
-import stillturning.parts.element.Conductor;
-import stillturning.parts.element.Element;
 import stillturning.parts.Alteration.Added;
 import stillturning.parts.Alteration.Put;
 import stillturning.parts.Alteration.Removed;
+import stillturning.parts.element.Conductor;
+import stillturning.parts.element.Element;
 
 /** The recurring faults, so that every kind means the same by the same words. */
 final class Faults {

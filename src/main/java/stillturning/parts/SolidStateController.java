@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import stillturning.parts.Alteration.Put;
 import stillturning.parts.element.Channel;
 import stillturning.parts.element.Channel.Switching;
 import stillturning.parts.element.Channel.Trip;
@@ -13,7 +14,6 @@ import stillturning.parts.element.Consumer;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Tolerance;
-import stillturning.parts.Alteration.Put;
 
 /**
  * Solid-state controller: {@code supply}, {@code ground}, and an output a channel ({@code out-1},

@@ -2,11 +2,11 @@ package stillturning.parts;
 
 import java.util.List;
 import java.util.Optional;
+import stillturning.parts.Alteration.Added;
+import stillturning.parts.Alteration.Put;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.WireHeating;
-import stillturning.parts.Alteration.Added;
-import stillturning.parts.Alteration.Put;
 
 /** A length of stranded copper between {@code a} and {@code b}. */
 public record Wire(Tag tag, Cable cable, double metres, double ohms) implements Part {

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import stillturning.quantity.Formats;
+import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
-import stillturning.story.Story;
 
 /** A story's events as numbered lines; loads that stop or come back together share one. */
 public final class EventLines {
@@ -42,7 +42,8 @@ public final class EventLines {
         List<Line> lines = new ArrayList<>();
         double before = Double.NaN;
         for (int i = 0; i < groups.size(); i++) {
-            List<StoryEvent> together = groups.get(i).stream().map(story.happenings()::get).toList();
+            List<StoryEvent> together =
+                    groups.get(i).stream().map(story.happenings()::get).toList();
             StoryEvent first = together.get(0);
             lines.add(
                     new Line(

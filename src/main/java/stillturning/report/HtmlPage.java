@@ -60,7 +60,8 @@ public final class HtmlPage {
             Sources sources,
             Optional<Guesses> guesses,
             List<CandidateCases> cases) {
-        return of(assessment, sources, new PageContents(guesses, cases, List.of(), Optional.empty()));
+        return of(
+                assessment, sources, new PageContents(guesses, cases, List.of(), Optional.empty()));
     }
 
     /** The page; the same assessment, sources and enclosed, the same text. */

@@ -2,10 +2,10 @@ package stillturning.report;
 
 import java.util.List;
 import stillturning.assess.Assessment;
-import stillturning.quantity.Formats;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Robustness;
 import stillturning.assess.ranking.WeightChange;
+import stillturning.quantity.Formats;
 
 /** How firmly the leader stands. */
 public final class LeaderFirmness {

@@ -26,7 +26,8 @@ public final class OtherFindings {
      *
      * @param all whether to list the others too
      */
-    public static List<String> leftSwitches(List<Appraisal> appraisals, boolean all, TerminalColour paint) {
+    public static List<String> leftSwitches(
+            List<Appraisal> appraisals, boolean all, TerminalColour paint) {
         TextTable table =
                 new TextTable(
                         List.of(

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import stillturning.assess.Outcome;
-import stillturning.quantity.Formats;
 import stillturning.assess.ranges.EnduranceRange;
 import stillturning.assess.ranges.EnduranceRange.Contributor;
+import stillturning.quantity.Formats;
 import stillturning.story.Endurance;
 
 /** How sure an endurance is, in sentences. */

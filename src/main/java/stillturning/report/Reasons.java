@@ -6,12 +6,12 @@ import java.util.Locale;
 import java.util.Optional;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
-import stillturning.model.CriterionName;
-import stillturning.quantity.Formats;
 import stillturning.assess.ranking.Comparison;
 import stillturning.assess.ranking.CriterionDifference;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
+import stillturning.model.CriterionName;
+import stillturning.quantity.Formats;
 
 /** Why a candidate stands where it does, in a sentence made from its own results. */
 public final class Reasons {

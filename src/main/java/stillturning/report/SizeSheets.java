@@ -10,8 +10,8 @@ import stillturning.report.page.SizeSection.Table;
 import stillturning.report.sizes.FindingWords;
 import stillturning.report.sizes.SizeTable;
 import stillturning.report.sizes.SizeTables;
-import stillturning.sizing.SizeFinding;
 import stillturning.sizing.Rule.Gravity;
+import stillturning.sizing.SizeFinding;
 import stillturning.sizing.SizingReport;
 
 /** The part of the page that is about sizes. */

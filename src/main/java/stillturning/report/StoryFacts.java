@@ -5,15 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import stillturning.assess.SheddingEndurances;
 import stillturning.assess.Outcome;
+import stillturning.assess.SheddingEndurances;
 import stillturning.assess.Verdict;
 import stillturning.quantity.Formats;
 import stillturning.story.Endurance;
-import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.Story.Feed;
+import stillturning.story.StoryEvent;
 import stillturning.story.Trace;
 
 /** What came of a failure, as labelled facts in a fixed order. */

@@ -14,9 +14,9 @@ import stillturning.report.drawing.StateRow.Fill;
 import stillturning.report.drawing.TimePlot;
 import stillturning.story.StateBar;
 import stillturning.story.StateBar.Doing;
+import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
-import stillturning.story.Story;
 import stillturning.story.Trace;
 
 /**

@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.Set;
 import stillturning.assess.SheddingEndurances;
 import stillturning.assess.Verdict;
-import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent.Kind;
 
 /** Stories as lines of plain text, in order of time. */
 public final class StoryText {
@@ -47,7 +47,8 @@ public final class StoryText {
      *
      * @param lasting what switching loads off is worth, if that was asked
      */
-    public static List<String> of(Verdict verdict, Pilot pilot, Optional<SheddingEndurances> lasting) {
+    public static List<String> of(
+            Verdict verdict, Pilot pilot, Optional<SheddingEndurances> lasting) {
         List<String> lines = new ArrayList<>();
         lines.add(verdict.failure().name() + ", pilot " + pilot.words());
         lines.addAll(events(verdict.with(pilot)));

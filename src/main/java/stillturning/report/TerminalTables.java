@@ -11,12 +11,12 @@ import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
-import stillturning.model.CriterionName;
-import stillturning.model.Study.Weight;
-import stillturning.quantity.Formats;
 import stillturning.assess.ranking.RankShares;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
+import stillturning.model.CriterionName;
+import stillturning.model.Study.Weight;
+import stillturning.quantity.Formats;
 import stillturning.report.TerminalColour.Ink;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
@@ -134,7 +134,8 @@ public final class TerminalTables {
      *
      * @param mildest failures that do nothing worse to any candidate are counted, not listed
      */
-    public static List<String> matrix(Assessment assessment, Outcome mildest, TerminalColour paint) {
+    public static List<String> matrix(
+            Assessment assessment, Outcome mildest, TerminalColour paint) {
         List<Appraisal> appraisals = RankingOrder.of(assessment);
         List<FailureRows.Row> rows = FailureRows.of(appraisals);
         List<Column> columns = new ArrayList<>();

@@ -1,10 +1,10 @@
 package stillturning.report;
 
 import java.util.List;
-import stillturning.assess.ToleranceOutcome;
 import stillturning.assess.Selectivity;
 import stillturning.assess.Selectivity.Example;
 import stillturning.assess.Selectivity.Pair;
+import stillturning.assess.ToleranceOutcome;
 import stillturning.assess.Verdict;
 import stillturning.report.page.Page.PairRow;
 import stillturning.report.page.Page.PairTable;
@@ -41,7 +41,8 @@ final class ToleranceWords {
     }
 
     static PairTable table(Selectivity selectivity) {
-        return new PairTable(MEANING, selectivity.pairs().stream().map(ToleranceWords::row).toList());
+        return new PairTable(
+                MEANING, selectivity.pairs().stream().map(ToleranceWords::row).toList());
     }
 
     private static PairRow row(Pair pair) {

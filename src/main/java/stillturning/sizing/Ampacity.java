@@ -3,8 +3,8 @@ package stillturning.sizing;
 import stillturning.parts.Cable;
 
 /**
- * Current that a wire carries continuously, by the method of AC 43.13-1B: the current of a single wire
- * in free air, times a factor for altitude, times one for the bundle.
+ * Current that a wire carries continuously, by the method of AC 43.13-1B: the current of a single
+ * wire in free air, times a factor for altitude, times one for the bundle.
  *
  * <p>The curves themselves could not be read. What stands here are smooth laws laid through the
  * points that could: free air through 47 A of No. 14 at 150 K (read) with the heat loss of a thin

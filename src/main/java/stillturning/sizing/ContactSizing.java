@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import stillturning.model.Circuit.Placed;
+import stillturning.model.Installation.Nature;
+import stillturning.parts.Wire;
 import stillturning.parts.element.Coil;
 import stillturning.parts.element.Consumer;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;
-import stillturning.model.Circuit.Placed;
-import stillturning.model.Installation.Nature;
-import stillturning.parts.Wire;
 import stillturning.sizing.MetalLines.Line;
 
 /** Holds every contact against its rating. */

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import stillturning.parts.element.Channel;
-import stillturning.parts.element.Element.Passage;
-import stillturning.parts.element.Protector;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.parts.Wire;
+import stillturning.parts.element.Channel;
+import stillturning.parts.element.Element.Passage;
+import stillturning.parts.element.Protector;
 
 /**
  * A candidate's metal as lines: elements one behind the other, with nothing branching off between

@@ -4,7 +4,9 @@ package stillturning.sizing;
 public enum Rule {
     /** The wire carries more (A) than it may continuously (A). */
     AMPACITY(Gravity.WRONG),
-    /** A short drives this current (A) through the wire, more than it may carry continuously (A). */
+    /**
+     * A short drives this current (A) through the wire, more than it may carry continuously (A).
+     */
     UNPROTECTED(Gravity.WRONG),
     /** The protector's rating (A) exceeds the largest that the chart has for the wire (A). */
     CHART(Gravity.WRONG),

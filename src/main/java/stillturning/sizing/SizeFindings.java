@@ -13,9 +13,9 @@ import stillturning.parts.Connector;
 import stillturning.parts.Contactor;
 import stillturning.parts.GroundPoint;
 import stillturning.parts.Part;
-import stillturning.sizing.SizeFinding.Mend;
 import stillturning.sizing.LoadAnalysis.Balance;
 import stillturning.sizing.LoadAnalysis.ChargeStep;
+import stillturning.sizing.SizeFinding.Mend;
 import stillturning.sizing.SizingReport.Devices;
 import stillturning.sizing.WireSchedule.Circuit;
 import stillturning.sizing.WireSchedule.Main;
@@ -47,7 +47,10 @@ final class SizeFindings {
 
     /** All of them, gravest first, in the order of the parts. */
     List<SizeFinding> of(
-            WireSchedule schedule, Devices devices, LoadAnalysis loads, List<CrankingSupply> cranking) {
+            WireSchedule schedule,
+            Devices devices,
+            LoadAnalysis loads,
+            List<CrankingSupply> cranking) {
         schedule.wires().forEach(w -> wires.put(w.wire().id(), w));
         schedule.wires().forEach(this::wire);
         schedule.circuits().forEach(this::circuit);

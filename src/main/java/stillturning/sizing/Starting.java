@@ -48,6 +48,7 @@ final class Starting {
                                                                                 .minimumVolts(),
                                                                         start.resets()
                                                                                 .contains(load)))));
-        return new CrankingSupply(start.conditions(), hard, start.runs(), start.starterAmps(), loads);
+        return new CrankingSupply(
+                start.conditions(), hard, start.runs(), start.starterAmps(), loads);
     }
 }

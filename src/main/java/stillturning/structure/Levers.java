@@ -8,10 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stillturning.parts.element.Contact;
-import stillturning.parts.element.Control.ByHand;
 import stillturning.model.Cockpit;
 import stillturning.parts.Part;
+import stillturning.parts.element.Contact;
+import stillturning.parts.element.Control.ByHand;
 
 /** Where the levers stand in flight or can be put by a procedure. */
 final class Levers {

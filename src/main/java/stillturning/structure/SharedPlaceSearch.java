@@ -10,13 +10,13 @@ import stillturning.model.Chances.Odds;
 import stillturning.model.EngineLogic;
 import stillturning.model.EngineLogic.AtLeast;
 import stillturning.model.Study.Aircraft;
+import stillturning.structure.FeedPaths.FromSource;
+import stillturning.structure.FeedPaths.Side;
 import stillturning.structure.PartPlaces.Peopled;
 import stillturning.structure.SharedPlaces.HotFeed;
 import stillturning.structure.SharedPlaces.Kind;
 import stillturning.structure.SharedPlaces.SharedPlace;
 import stillturning.structure.SharedPlaces.Strand;
-import stillturning.structure.FeedPaths.FromSource;
-import stillturning.structure.FeedPaths.Side;
 
 /** Looks for places that redundant feeds share, function by function. */
 final class SharedPlaceSearch {

@@ -12,11 +12,11 @@ import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.ConnectivityInspector;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.Pseudograph;
-import stillturning.parts.element.Conversion;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.EngineLogic;
 import stillturning.model.Study.Aircraft;
+import stillturning.parts.element.Conversion;
 import stillturning.structure.StructureFindings.InputWays;
 import stillturning.structure.StructureFindings.LoadWays;
 import stillturning.structure.StructureFindings.SinglePoint;
@@ -77,7 +77,10 @@ public final class Structure {
      * @throws IllegalArgumentException if the candidate has no such part
      */
     public static Removal without(
-            Aircraft aircraft, Candidate candidate, Optional<String> part, Set<Relaxation> lenient) {
+            Aircraft aircraft,
+            Candidate candidate,
+            Optional<String> part,
+            Set<Relaxation> lenient) {
         Structure structure = new Structure(aircraft, candidate, lenient);
         OptionalInt gone = OptionalInt.empty();
         if (part.isPresent()) {

@@ -10,6 +10,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
+import stillturning.model.Candidate;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.parts.Bus;
+import stillturning.parts.Part;
+import stillturning.parts.SolidStateController;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Channel;
 import stillturning.parts.element.Coil;
@@ -21,12 +27,6 @@ import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
 import stillturning.parts.element.Generator;
 import stillturning.parts.element.Protector;
-import stillturning.model.Candidate;
-import stillturning.model.Circuit;
-import stillturning.model.Circuit.Placed;
-import stillturning.parts.Bus;
-import stillturning.parts.Part;
-import stillturning.parts.SolidStateController;
 import stillturning.structure.Levers.Stand;
 
 /** A candidate reduced to what can carry current, what makes it, and what must be fed for that. */

@@ -11,9 +11,9 @@ import java.util.Optional;
 /**
  * Reads documents into records. A component is a {@link String}, a {@code boolean} (written {@code
  * yes} or {@code no}), an {@code int} or {@code long}, a {@code double} with {@link Bounds}, an
- * enum, a {@link stillturning.quantity.Quantity} or {@link Given} with {@link OfDimension}, a {@link
- * stillturning.quantity.WireGauge} or {@link GivenGauge}, a record, a sealed interface of records
- * with {@link Discriminator}, a type with a {@link TextForm}, or a {@link List}, a {@code
+ * enum, a {@link stillturning.quantity.Quantity} or {@link Given} with {@link OfDimension}, a
+ * {@link stillturning.quantity.WireGauge} or {@link GivenGauge}, a record, a sealed interface of
+ * records with {@link Discriminator}, a type with a {@link TextForm}, or a {@link List}, a {@code
  * Map<String, ...>} or an {@link Optional} of these. Every component must be written unless it is
  * an {@link Optional} or has a {@link Default}. A type with a {@link TextForm} that is also a
  * record or a sealed interface may be written either way, unless it was given an example of its
@@ -69,7 +69,8 @@ public final class Binder {
         if (problems.isEmpty()) {
             return new BindResult<>(value, value, problems, document.places());
         }
-        DocumentPlaces places = new DocumentPlaces(document.file(), document.text(), document.asFarAsRead());
+        DocumentPlaces places =
+                new DocumentPlaces(document.file(), document.text(), document.asFarAsRead());
         Binding lenient = Binding.lenient(places);
         Optional<T> part =
                 document.asFarAsRead()

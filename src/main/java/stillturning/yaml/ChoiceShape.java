@@ -20,7 +20,8 @@ record ChoiceShape(Map<String, Object> words) implements Shape {
                     Spelling.didYouMean(text, words.keySet())
                             + "write one of "
                             + String.join(", ", words.keySet());
-            binding.report(tree, path, "\"" + Excerpt.of(text) + "\" is none of the choices", right);
+            binding.report(
+                    tree, path, "\"" + Excerpt.of(text) + "\" is none of the choices", right);
         }
         return chosen;
     }

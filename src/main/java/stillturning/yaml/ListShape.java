@@ -17,7 +17,8 @@ record ListShape(Shape item) implements Shape {
         }
         List<Object> bound = new ArrayList<>();
         for (int i = 0; i < list.items().size(); i++) {
-            item.bind(list.items().get(i), DocumentPlaces.item(path, i), binding).ifPresent(bound::add);
+            item.bind(list.items().get(i), DocumentPlaces.item(path, i), binding)
+                    .ifPresent(bound::add);
         }
         return Optional.of(List.copyOf(bound))
                 .filter(all -> all.size() == list.items().size() || !binding.isStrict());

@@ -27,7 +27,10 @@ record NumberShape(Class<?> kind, BigDecimal least, BigDecimal most) implements 
         if (!accepted.matcher(text).matches()) {
             String wanted = kind == double.class ? "a number without unit" : "a whole number";
             binding.report(
-                    tree, path, "\"" + Excerpt.of(text) + "\" is not " + wanted, "write " + range());
+                    tree,
+                    path,
+                    "\"" + Excerpt.of(text) + "\" is not " + wanted,
+                    "write " + range());
             return Optional.empty();
         }
         if (leaf.get().style() != Tree.Style.PLAIN) {

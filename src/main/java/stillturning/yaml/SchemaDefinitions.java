@@ -21,7 +21,8 @@ final class SchemaDefinitions {
 
     /** Reference to a record that is one kind of a union. */
     Map<String, Object> kind(RecordShape shape, String key, String word) {
-        return reference(shape, Optional.of(word), SchemaJson.object(key, SchemaJson.object("const", word)));
+        return reference(
+                shape, Optional.of(word), SchemaJson.object(key, SchemaJson.object("const", word)));
     }
 
     Map<String, Object> all() {

@@ -231,9 +231,7 @@ final class Shapes {
     }
 
     private static String word(AnnotatedElement element, String usual) {
-        return Optional.ofNullable(element.getAnnotation(Key.class))
-                .map(Key::value)
-                .orElse(usual);
+        return Optional.ofNullable(element.getAnnotation(Key.class)).map(Key::value).orElse(usual);
     }
 
     /**

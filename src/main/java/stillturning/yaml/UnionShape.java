@@ -39,7 +39,8 @@ record UnionShape(String key, Map<String, RecordShape> kinds) implements Shape {
         if (kind.isEmpty()) {
             String right =
                     Spelling.didYouMean(word.text(), kinds.keySet()) + "write one of " + choices();
-            binding.report(word, path, "\"" + Excerpt.of(word.text()) + "\" is no known kind", right);
+            binding.report(
+                    word, path, "\"" + Excerpt.of(word.text()) + "\" is no known kind", right);
         }
         return kind;
     }

@@ -10,7 +10,8 @@ import java.util.concurrent.atomic.AtomicInteger;
  *
  * @param longForm how else it may be written
  */
-record WrittenShape(Class<?> type, TextNotation notation, Optional<Shape> longForm) implements Shape {
+record WrittenShape(Class<?> type, TextNotation notation, Optional<Shape> longForm)
+        implements Shape {
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {

@@ -14,12 +14,12 @@ import org.junit.jupiter.api.Test;
 import stillturning.assess.Guesses.Change;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.parts.element.Demand.Kind;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
 import stillturning.model.EngineLogic;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
+import stillturning.parts.element.Demand.Kind;
 
 /** Two candidates alike but for their batteries; what matters can be worked out by hand. */
 class GuessesTest {

@@ -8,11 +8,11 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.parts.element.Demand.Kind;
-import stillturning.parts.element.Tolerance;
 import stillturning.model.Cue;
 import stillturning.model.Engine;
 import stillturning.model.EngineLogic;
+import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Tolerance;
 import stillturning.story.UntoldStory;
 
 /** One hand-made candidate for each rung of the ladder. */

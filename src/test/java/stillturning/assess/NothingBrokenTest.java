@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.parts.element.Demand.Kind;
 import stillturning.model.EngineLogic;
+import stillturning.parts.element.Demand.Kind;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 

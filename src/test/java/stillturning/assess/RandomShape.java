@@ -8,10 +8,6 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.parts.element.Demand;
-import stillturning.parts.element.Generator.Alone;
-import stillturning.parts.element.Generator.WithoutBattery;
-import stillturning.parts.element.Tolerance;
 import stillturning.model.Cue;
 import stillturning.model.Engine;
 import stillturning.model.EngineLogic;
@@ -22,6 +18,10 @@ import stillturning.parts.Connector;
 import stillturning.parts.GroundPoint;
 import stillturning.parts.Load;
 import stillturning.parts.Switch;
+import stillturning.parts.element.Demand;
+import stillturning.parts.element.Generator.Alone;
+import stillturning.parts.element.Generator.WithoutBattery;
+import stillturning.parts.element.Tolerance;
 
 /**
  * A small candidate drawn by lot: parts of every kind between a few joints of the supply side

@@ -14,13 +14,13 @@ import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Selectivity.Pair;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.parts.element.Demand.Kind;
-import stillturning.model.failure.Failure;
 import stillturning.model.CriterionName;
 import stillturning.model.EngineLogic;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
+import stillturning.model.failure.Failure;
 import stillturning.parts.ProtectorCurves;
+import stillturning.parts.element.Demand.Kind;
 import stillturning.story.UntoldStory;
 
 /** Two fuses in a row, and what their bands leave open. */
@@ -125,7 +125,8 @@ class ToleranceTest {
                         .load("heater", Kind.CONSTANT_CURRENT, 6, Bench.HARDY)
                         .join("switch", "out", "heater", "plus");
         Failure on = Failure.levers("heater on", Map.of("switch", "on"));
-        ToleranceOutcome band = Assess.one(bench.study(), bench.candidate(), on).inBand().orElseThrow();
+        ToleranceOutcome band =
+                Assess.one(bench.study(), bench.candidate(), on).inBand().orElseThrow();
         assertEquals("downstream", band.expected());
         assertFalse(band.unselective());
         assertEquals(Double.POSITIVE_INFINITY, band.slowSeconds());

@@ -71,7 +71,8 @@ class DecideCommandTest {
         assertTrue(out.matches("(?s).*The other \\d+ guesses change none of this.*"), out);
         assertTrue(ran.lines().stream().allMatch(line -> line.length() <= 120), out);
         JsonNode json =
-                JsonWriter.tree(Session.in(here).run("decide", "small", "--guesses", "--json").out());
+                JsonWriter.tree(
+                        Session.in(here).run("decide", "small", "--guesses", "--json").out());
         assertTrue(json.get("guesses").get("matter").size() > 0);
         Session.in(here).run("explain", "small", "--guesses");
         String page = Session.text(here.resolve("small.html"));

@@ -11,9 +11,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Cockpit;
+import stillturning.model.failure.Failure;
 
 class FailureNamesTest {
 

@@ -22,10 +22,10 @@ import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.Values;
 import stillturning.quantity.UnitSystem;
 import stillturning.yaml.Checked;
+import stillturning.yaml.DocumentPlaces;
+import stillturning.yaml.FieldInput;
 import stillturning.yaml.Form;
 import stillturning.yaml.FormField;
-import stillturning.yaml.FieldInput;
-import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlEdit;
 

@@ -15,7 +15,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import stillturning.parts.element.Demand;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.CriterionName;
@@ -31,6 +30,7 @@ import stillturning.parts.Diode;
 import stillturning.parts.Fuse;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
+import stillturning.parts.element.Demand;
 import stillturning.yaml.Origin;
 
 class StudyReaderTest {

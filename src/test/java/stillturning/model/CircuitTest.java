@@ -11,11 +11,11 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.parts.element.Demand;
-import stillturning.model.failure.Failure;
-import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Circuit.Placed;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.parts.element.Demand;
 
 class CircuitTest {
 

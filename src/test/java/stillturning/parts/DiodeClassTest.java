@@ -7,9 +7,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.bench.Shelf;
+import stillturning.network.DiodeDrop;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Rectifier;
-import stillturning.network.DiodeDrop;
 
 class DiodeClassTest {
 

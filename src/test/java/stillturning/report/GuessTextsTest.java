@@ -77,7 +77,8 @@ class GuessTextsTest {
                         List.of(new Change.Uncomputed("one-bus", "no operating point ".repeat(9))),
                         List.of(new Change.Requirement("one-bus", "r ".repeat(90), true)));
         List<String> lines =
-                texts(new Guesses(0.2, List.of(weighty), List.of(), List.of())).table(TerminalColour.NONE);
+                texts(new Guesses(0.2, List.of(weighty), List.of(), List.of()))
+                        .table(TerminalColour.NONE);
         assertTrue(lines.stream().allMatch(l -> l.length() <= 120), String.join("\n", lines));
         assertTrue(String.join("\n", lines).contains("meets"), String.join("\n", lines));
     }

@@ -23,8 +23,8 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
-import stillturning.assess.Outcome;
 import stillturning.assess.NothingBroken;
+import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
 import stillturning.report.Sources.SourceNote;
 

@@ -6,7 +6,6 @@ import java.util.Optional;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.bench.Bench;
-import stillturning.parts.element.Demand.Kind;
 import stillturning.model.Candidate;
 import stillturning.model.Cockpit;
 import stillturning.model.CriterionName;
@@ -15,6 +14,7 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.Terminal;
+import stillturning.parts.element.Demand.Kind;
 import stillturning.report.Sources.SourceNote;
 
 /** A small invented study with two candidates, one on a single bus and one with a second feed. */

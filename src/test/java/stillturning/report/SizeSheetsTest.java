@@ -10,9 +10,9 @@ import stillturning.assess.Assessment;
 import stillturning.model.Candidate;
 import stillturning.model.Installation;
 import stillturning.sizing.SizeFinding;
-import stillturning.sizing.SurveyDepth;
 import stillturning.sizing.Sizing;
 import stillturning.sizing.SizingReport;
+import stillturning.sizing.SurveyDepth;
 import stillturning.story.UntoldStory;
 
 class SizeSheetsTest {
@@ -30,7 +30,11 @@ class SizeSheetsTest {
     void sizesStandOnThePageFindingsFirst() throws UntoldStory {
         Candidate candidate = ASSESSMENT.study().candidates().get(0);
         SizingReport report =
-                Sizing.of(ASSESSMENT.study(), candidate, Installation.USUAL, SurveyDepth.NOTHING_WRONG);
+                Sizing.of(
+                        ASSESSMENT.study(),
+                        candidate,
+                        Installation.USUAL,
+                        SurveyDepth.NOTHING_WRONG);
         String page = page(List.of(report));
         String section = page.substring(page.indexOf("<section id=\"sizes\">"));
         assertTrue(page.contains("<a href=\"#sizes\">"));

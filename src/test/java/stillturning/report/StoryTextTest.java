@@ -16,12 +16,12 @@ import stillturning.assess.Verdict;
 import stillturning.model.failure.Failure;
 import stillturning.story.Balance;
 import stillturning.story.Endurance;
-import stillturning.story.StoryEvent;
-import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
 
 class StoryTextTest {
 
@@ -123,7 +123,8 @@ class StoryTextTest {
                                 new StoryEvent(0, Kind.FAILURE, "bus", "bus: short", -1),
                                 new StoryEvent(
                                         0.02, Kind.LOAD_STOPS, "radio", "stops: no supply", 0),
-                                new StoryEvent(0.02, Kind.LOAD_STOPS, "pump", "stops: no supply", 0),
+                                new StoryEvent(
+                                        0.02, Kind.LOAD_STOPS, "pump", "stops: no supply", 0),
                                 new StoryEvent(
                                         0.02, Kind.LOAD_STOPS, "lamp", "stops: 3.5 V is low", 0),
                                 new StoryEvent(90, Kind.BATTERY_EMPTY, "cell", "is empty", 2),

@@ -20,7 +20,8 @@ class TerminalTablesTest {
                         TerminalTables.ranking(ASSESSMENT, TerminalColour.NONE),
                         TerminalTables.rankingNotes(ASSESSMENT),
                         TerminalTables.requirements(ASSESSMENT, TerminalColour.NONE),
-                        TerminalTables.matrix(ASSESSMENT, Outcome.NO_EFFECT, TerminalColour.NONE))) {
+                        TerminalTables.matrix(
+                                ASSESSMENT, Outcome.NO_EFFECT, TerminalColour.NONE))) {
             assertTrue(lines.stream().allMatch(l -> l.length() <= 120), String.join("\n", lines));
         }
     }
@@ -38,7 +39,8 @@ class TerminalTablesTest {
 
     @Test
     void missedRequirementsSaySoWithTheirReason() {
-        String text = String.join("\n", TerminalTables.requirements(ASSESSMENT, TerminalColour.NONE));
+        String text =
+                String.join("\n", TerminalTables.requirements(ASSESSMENT, TerminalColour.NONE));
         assertTrue(text.contains("MISSED"), text);
         assertTrue(text.contains("met"), text);
         assertTrue(text.contains("it runs on for"), text);
@@ -46,8 +48,10 @@ class TerminalTablesTest {
 
     @Test
     void matrixCodesStandInTheColumnOfTheirCandidate() {
-        List<String> lines = TerminalTables.matrix(ASSESSMENT, Outcome.REDUNDANCY_LOST, TerminalColour.NONE);
-        int column = RankingOrder.of(ASSESSMENT).get(0).candidate().id().equals("engine-bus") ? 1 : 2;
+        List<String> lines =
+                TerminalTables.matrix(ASSESSMENT, Outcome.REDUNDANCY_LOST, TerminalColour.NONE);
+        int column =
+                RankingOrder.of(ASSESSMENT).get(0).candidate().id().equals("engine-bus") ? 1 : 2;
         int at = lines.get(0).indexOf("(" + column + ")");
         String row =
                 lines.stream()
@@ -60,8 +64,10 @@ class TerminalTablesTest {
 
     @Test
     void milderFailuresAreCountedAndAllAreThereWhenAsked() {
-        List<String> some = TerminalTables.matrix(ASSESSMENT, Outcome.REDUNDANCY_LOST, TerminalColour.NONE);
-        List<String> all = TerminalTables.matrix(ASSESSMENT, Outcome.NO_EFFECT, TerminalColour.NONE);
+        List<String> some =
+                TerminalTables.matrix(ASSESSMENT, Outcome.REDUNDANCY_LOST, TerminalColour.NONE);
+        List<String> all =
+                TerminalTables.matrix(ASSESSMENT, Outcome.NO_EFFECT, TerminalColour.NONE);
         assertTrue(some.stream().anyMatch(l -> l.contains("further failures, at worst")));
         assertFalse(all.stream().anyMatch(l -> l.contains("further failures")));
         for (FailureRows.Row row : FailureRows.of(RankingOrder.of(ASSESSMENT))) {
@@ -71,7 +77,8 @@ class TerminalTablesTest {
 
     @Test
     void legendExplainsEveryCode() {
-        List<String> lines = TerminalTables.matrix(ASSESSMENT, Outcome.NO_EFFECT, TerminalColour.NONE);
+        List<String> lines =
+                TerminalTables.matrix(ASSESSMENT, Outcome.NO_EFFECT, TerminalColour.NONE);
         for (Outcome outcome : Outcome.values()) {
             assertTrue(lines.stream().anyMatch(l -> l.endsWith(outcome.words())), outcome.words());
         }

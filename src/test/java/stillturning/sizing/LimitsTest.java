@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stillturning.parts.element.Capacity;
 import stillturning.model.Installation.Nature;
 import stillturning.parts.Cable;
 import stillturning.parts.ProtectorCurves;
+import stillturning.parts.element.Capacity;
 import stillturning.sizing.ProtectorSize.Kind;
 import stillturning.sizing.Subject.Rated;
 

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
-import stillturning.parts.element.Demand.Kind;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
+import stillturning.parts.element.Demand.Kind;
 import stillturning.sizing.MetalLines.Line;
 
 class MetalLinesTest {

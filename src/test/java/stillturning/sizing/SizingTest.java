@@ -13,7 +13,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.parts.element.Demand;
 import stillturning.model.Installation;
 import stillturning.model.Installation.Fit;
 import stillturning.model.Installation.Habit;
@@ -21,6 +20,7 @@ import stillturning.model.Installation.Nature;
 import stillturning.parts.Cable;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
+import stillturning.parts.element.Demand;
 import stillturning.story.UntoldStory;
 
 /** Small aircraft on the bench, all values invented; currents are worked out beside them. */
@@ -254,7 +254,8 @@ class SizingTest {
         SplittableRandom random = new SplittableRandom(seed);
         double amps = random.nextDouble(0.5, 20);
         double metres = random.nextDouble(0.5, 6);
-        double breaker = SizeFindings.RATINGS.stream().filter(r -> r >= amps).findFirst().orElseThrow();
+        double breaker =
+                SizeFindings.RATINGS.stream().filter(r -> r >= amps).findFirst().orElseThrow();
         Cable here = smallest(amps, breaker, metres);
         Cable longer = smallest(amps, breaker, metres * random.nextDouble(1, 2));
         Cable more = smallest(amps * random.nextDouble(1, 1.5), breaker * 2, metres);
@@ -274,7 +275,8 @@ class SizingTest {
         SplittableRandom random = new SplittableRandom(seed);
         double amps = random.nextDouble(0.5, 25);
         double metres = random.nextDouble(0.3, 8);
-        double breaker = SizeFindings.RATINGS.stream().filter(r -> r >= amps).findFirst().orElseThrow();
+        double breaker =
+                SizeFindings.RATINGS.stream().filter(r -> r >= amps).findFirst().orElseThrow();
         String awg = smallest(amps, breaker, metres).awg();
         SizingReport mended = size(lamp(amps, breaker, awg, metres));
         for (Rule rule : List.of(Rule.AMPACITY, Rule.CHART, Rule.DROP)) {
@@ -290,7 +292,10 @@ class SizingTest {
         Bench bench = twoFeeds();
         SizingReport quick =
                 Sizing.of(
-                        bench.study(), bench.candidate(), Installation.USUAL, SurveyDepth.NOTHING_WRONG);
+                        bench.study(),
+                        bench.candidate(),
+                        Installation.USUAL,
+                        SurveyDepth.NOTHING_WRONG);
         assertEquals(1, of(quick, "wire-a").worst().amps(), 0.05);
         assertEquals(List.of(), of(quick, Rule.UNPROTECTED));
     }

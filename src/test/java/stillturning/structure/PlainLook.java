@@ -7,6 +7,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
+import stillturning.model.Candidate;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.parts.Bus;
+import stillturning.parts.Load;
+import stillturning.parts.Part;
+import stillturning.parts.Switch;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Channel;
 import stillturning.parts.element.Contact;
@@ -15,13 +22,6 @@ import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
 import stillturning.parts.element.Generator;
-import stillturning.model.Candidate;
-import stillturning.model.Circuit;
-import stillturning.model.Circuit.Placed;
-import stillturning.parts.Bus;
-import stillturning.parts.Load;
-import stillturning.parts.Part;
-import stillturning.parts.Switch;
 
 /**
  * The same questions answered slowly and plainly: every position of every lever, every set of

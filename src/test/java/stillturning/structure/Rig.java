@@ -8,18 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import stillturning.parts.element.Capacity;
-import stillturning.parts.element.Cell.OpenCircuit;
-import stillturning.parts.element.Channel.Switching;
-import stillturning.parts.element.Channel.Trip;
-import stillturning.parts.element.Conversion;
-import stillturning.parts.element.Demand;
-import stillturning.parts.element.Generator.Alone;
-import stillturning.parts.element.Generator.Regulation;
-import stillturning.parts.element.Generator.WithoutBattery;
-import stillturning.parts.element.OutputBySpeed;
-import stillturning.parts.element.RestVoltage;
-import stillturning.parts.element.Tolerance;
 import stillturning.model.Candidate;
 import stillturning.model.Cockpit;
 import stillturning.model.Engine;
@@ -47,6 +35,18 @@ import stillturning.parts.SolidStateController.Output;
 import stillturning.parts.Switch;
 import stillturning.parts.Tag;
 import stillturning.parts.Wire;
+import stillturning.parts.element.Capacity;
+import stillturning.parts.element.Cell.OpenCircuit;
+import stillturning.parts.element.Channel.Switching;
+import stillturning.parts.element.Channel.Trip;
+import stillturning.parts.element.Conversion;
+import stillturning.parts.element.Demand;
+import stillturning.parts.element.Generator.Alone;
+import stillturning.parts.element.Generator.Regulation;
+import stillturning.parts.element.Generator.WithoutBattery;
+import stillturning.parts.element.OutputBySpeed;
+import stillturning.parts.element.RestVoltage;
+import stillturning.parts.element.Tolerance;
 
 /** Wires up invented candidates of which only the shape counts. */
 final class Rig {

@@ -41,7 +41,8 @@ final class Sample {
         LITHIUM_IRON
     }
 
-    record Wire(GivenGauge gauge, @OfDimension(value = Dimension.LENGTH, above = "0 m") Quantity length)
+    record Wire(
+            GivenGauge gauge, @OfDimension(value = Dimension.LENGTH, above = "0 m") Quantity length)
             implements Part {}
 
     sealed interface Source extends Part permits Alternator {}

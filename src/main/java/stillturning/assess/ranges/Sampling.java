@@ -12,12 +12,12 @@ import java.util.stream.IntStream;
 import stillturning.assess.Assess;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
-import stillturning.model.failure.Failure;
-import stillturning.model.Candidate;
-import stillturning.model.Study;
 import stillturning.assess.ranges.EnduranceRange.Contributor;
 import stillturning.assess.ranges.EnduranceRange.Quantiles;
 import stillturning.assess.ranges.StudyVariant.Made;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.model.failure.Failure;
 import stillturning.story.Endurance;
 import stillturning.story.UntoldStory;
 
@@ -41,7 +41,9 @@ public final class Sampling {
      * @param failing the failure as it is in a candidate that was made anew
      */
     public Sampling(
-            List<RangedInput> inputs, StudyVariant making, Function<Candidate, Optional<Failure>> failing) {
+            List<RangedInput> inputs,
+            StudyVariant making,
+            Function<Candidate, Optional<Failure>> failing) {
         this.inputs = List.copyOf(inputs);
         this.making = making;
         this.failing = failing;

@@ -8,4 +8,5 @@ package stillturning.assess.ranking;
  * @param points the candidate's contribution minus the other's; 0 where both lie beyond the same
  *     end of the scale or the criterion has no weight
  */
-public record CriterionDifference(String criterion, double value, double referenceValue, double points) {}
+public record CriterionDifference(
+        String criterion, double value, double referenceValue, double points) {}

@@ -25,7 +25,11 @@ final class Autosave {
      * @param files the files as they are when it is time to write
      * @param failed hears why work could not be kept
      */
-    Autosave(JournalPolicy keeping, Path study, Supplier<EditedFiles> files, Consumer<String> failed) {
+    Autosave(
+            JournalPolicy keeping,
+            Path study,
+            Supplier<EditedFiles> files,
+            Consumer<String> failed) {
         this.keeping = keeping;
         this.study = study;
         this.files = files;

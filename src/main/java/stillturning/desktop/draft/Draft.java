@@ -342,7 +342,10 @@ public final class Draft implements AutoCloseable {
         recovery.end(recovered);
     }
 
-    /** Ends the editing; what is unsaved is kept, and offered to the next program that opens the study. */
+    /**
+     * Ends the editing; what is unsaved is kept, and offered to the next program that opens the
+     * study.
+     */
     public void leave() {
         autosave.ifPresent(Autosave::leave);
         close();

@@ -86,7 +86,9 @@ final class EditedFiles {
     EditedFile at(String name) {
         return sheet(name)
                 .orElseGet(
-                        () -> new EditedFile(folder.resolve(name), Optional.empty(), Optional.empty()));
+                        () ->
+                                new EditedFile(
+                                        folder.resolve(name), Optional.empty(), Optional.empty()));
     }
 
     EditedFiles after(Step step) throws ChangeRefused {

@@ -40,7 +40,8 @@ final class Journal {
         long process = ProcessHandle.current().pid();
         for (int count = 1; ; count++) {
             Path file = folder.resolve(key + "-" + process + "-" + count + ENDING);
-            Optional<JournalLock> claim = Files.exists(file) ? Optional.empty() : JournalLock.on(lock(file));
+            Optional<JournalLock> claim =
+                    Files.exists(file) ? Optional.empty() : JournalLock.on(lock(file));
             if (claim.isPresent()) {
                 return new Journal(file, claim.get());
             }

@@ -36,7 +36,8 @@ record Listing(
 
     private static List<Path> paths(Path folder) throws IOException {
         List<Path> paths = new ArrayList<>();
-        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder, "*" + EditedFiles.ENDING)) {
+        try (DirectoryStream<Path> all =
+                Files.newDirectoryStream(folder, "*" + EditedFiles.ENDING)) {
             for (Path path : all) {
                 if (!nameOf(path).startsWith(".")) {
                     paths.add(path);

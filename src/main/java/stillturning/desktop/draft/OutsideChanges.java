@@ -123,7 +123,8 @@ final class OutsideChanges {
     }
 
     /** Whether what was joined can be read, if both could be read. */
-    private static boolean isNoWorse(EditedFile result, EditedFile mine, Optional<YamlDocument> theirs) {
+    private static boolean isNoWorse(
+            EditedFile result, EditedFile mine, Optional<YamlDocument> theirs) {
         return faults(result.now()) <= Math.max(faults(mine.now()), faults(theirs));
     }
 

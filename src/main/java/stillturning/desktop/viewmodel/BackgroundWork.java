@@ -46,8 +46,7 @@ public final class BackgroundWork implements AutoCloseable {
     private final Map<String, Task<?>> latest = new HashMap<>();
     private final ObservableList<Running> running = FXCollections.observableArrayList();
     // kept, since a view that nobody holds would stop telling its listeners
-    private final ObservableList<Running> seen =
-            FXCollections.unmodifiableObservableList(running);
+    private final ObservableList<Running> seen = FXCollections.unmodifiableObservableList(running);
 
     /**
      * @param screen where answers are given

@@ -49,7 +49,8 @@ public final class Desk {
      * @param first what the draft's texts say, read beforehand since it takes a while
      * @param settings shared with everybody who shows or changes them
      */
-    public Desk(Draft draft, Reading first, BackgroundWork work, ObjectProperty<Settings> settings) {
+    public Desk(
+            Draft draft, Reading first, BackgroundWork work, ObjectProperty<Settings> settings) {
         this.draft = draft;
         this.work = work;
         this.settings = settings;

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import stillturning.desktop.viewmodel.Notice.Reply;
-import stillturning.desktop.viewmodel.Notice.Weight;
 import stillturning.desktop.draft.Conflict;
 import stillturning.desktop.draft.Conflict.Choice;
 import stillturning.desktop.draft.Draft;
 import stillturning.desktop.draft.Outside;
 import stillturning.desktop.draft.Recovered;
+import stillturning.desktop.viewmodel.Notice.Reply;
+import stillturning.desktop.viewmodel.Notice.Weight;
 import stillturning.yaml.Problem;
 
 /**

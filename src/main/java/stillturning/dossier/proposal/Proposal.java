@@ -17,12 +17,12 @@ import stillturning.model.Study;
 import stillturning.parts.Cable;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
+import stillturning.sizing.ProtectorSize;
 import stillturning.sizing.SizeFinding;
 import stillturning.sizing.SizeFinding.Mend;
-import stillturning.sizing.ProtectorSize;
-import stillturning.sizing.SurveyDepth;
 import stillturning.sizing.Sizing;
 import stillturning.sizing.SizingReport;
+import stillturning.sizing.SurveyDepth;
 import stillturning.sizing.WireSize;
 import stillturning.story.UntoldStory;
 import stillturning.yaml.EditRefused;
@@ -98,7 +98,11 @@ public record Proposal(
         Study study = read.study().get();
         Candidate candidate = study.candidate(id).orElseThrow();
         return Sizing.of(
-                study, candidate, read.sizes().installation(), SurveyDepth.SINGLE_FAILURES, progress);
+                study,
+                candidate,
+                read.sizes().installation(),
+                SurveyDepth.SINGLE_FAILURES,
+                progress);
     }
 
     private static Map<String, Double> ratings(SizingReport report) {

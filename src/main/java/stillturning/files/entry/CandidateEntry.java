@@ -6,12 +6,12 @@ import java.util.Optional;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.Bounds;
-import stillturning.yaml.Key;
 import stillturning.yaml.Default;
+import stillturning.yaml.Describes;
 import stillturning.yaml.Discriminator;
 import stillturning.yaml.Given;
+import stillturning.yaml.Key;
 import stillturning.yaml.OfDimension;
-import stillturning.yaml.Describes;
 
 /** A candidate's file as written. */
 @Describes("One electrical architecture.")
@@ -29,7 +29,8 @@ public record CandidateEntry(
                 Map<String, RunText> feeds,
         @Describes("What is to be said of single wires, by part.") @Default("{}")
                 Map<String, WireNote> wires,
-        @Describes("Distance behind the datum of parts that do not sit in the middle of their zone.")
+        @Describes(
+                        "Distance behind the datum of parts that do not sit in the middle of their zone.")
                 @Default("{}")
                 @OfDimension(Dimension.LENGTH)
                 Map<String, Given> arms,
@@ -59,7 +60,8 @@ public record CandidateEntry(
     /** Where levers stand. */
     @Describes("Where levers stand, by configuration.")
     public record Positions(
-            @Describes("In normal flight, for every switch.") @Default("{}") Map<String, String> flight,
+            @Describes("In normal flight, for every switch.") @Default("{}")
+                    Map<String, String> flight,
             @Describes("In the drill that takes all power off the airframe; others stay.")
                     @Default("{}")
                     Map<String, String> masterOff,
@@ -116,11 +118,14 @@ public record CandidateEntry(
     @Describes("What the pilot does about a cue.")
     public record ProcedureEntry(
             @Describes("Cues, any of which starts it.") List<String> when,
-            @Describes("Time from the cue to the moves.") @OfDimension(value = Dimension.TIME, least = "0 s")
+            @Describes("Time from the cue to the moves.")
+                    @OfDimension(value = Dimension.TIME, least = "0 s")
                     Given after,
             @Describes("Position by lever.") @Default("{}") Map<String, String> moves,
-            @Describes("Loads switched off at their own switches.") @Default("[]") List<String> sheds,
-            @Describes("Part or load that does it by itself while it works; the pilot if not written.")
+            @Describes("Loads switched off at their own switches.") @Default("[]")
+                    List<String> sheds,
+            @Describes(
+                            "Part or load that does it by itself while it works; the pilot if not written.")
                     Optional<String> by,
             @Describes(
                             "Time from one load to the next, lowest shed rank first, while a cue lasts; all at once if not written.")

@@ -2,9 +2,9 @@ package stillturning.files.entry;
 
 import java.util.Map;
 import stillturning.quantity.Dimension;
+import stillturning.yaml.Describes;
 import stillturning.yaml.Given;
 import stillturning.yaml.OfDimension;
-import stillturning.yaml.Describes;
 
 /**
  * The catalogue's file as written.

@@ -4,9 +4,9 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.quantity.Dimension;
 import stillturning.yaml.Default;
+import stillturning.yaml.Describes;
 import stillturning.yaml.Given;
 import stillturning.yaml.OfDimension;
-import stillturning.yaml.Describes;
 
 /** How often things fail, as written in the study's file. */
 @Describes("How often things fail, where the shipped table does not suit.")
@@ -35,8 +35,10 @@ public record ChancesEntry(
         @Describes("How often a pilot who should act does not.")
                 @Default("1e-2 /need within 10 (guess)")
                 RateText idlePilot,
-        @Describes("Rates by kind of part and failure mode: \"wire: {open: 3e-6 /h}\".") @Default("{}")
+        @Describes("Rates by kind of part and failure mode: \"wire: {open: 3e-6 /h}\".")
+                @Default("{}")
                 Map<String, Map<String, RateText>> rates,
-        @Describes("Rates by load and failure mode: \"pump: {stops-working: 2e-5 /h}\".") @Default("{}")
+        @Describes("Rates by load and failure mode: \"pump: {stops-working: 2e-5 /h}\".")
+                @Default("{}")
                 Map<String, Map<String, RateText>> fails)
         implements Untold {}

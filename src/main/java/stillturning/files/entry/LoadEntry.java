@@ -2,14 +2,14 @@ package stillturning.files.entry;
 
 import java.util.List;
 import java.util.Optional;
-import stillturning.parts.element.Demand;
 import stillturning.model.Installation.Nature;
+import stillturning.parts.element.Demand;
 import stillturning.quantity.Dimension;
 import stillturning.yaml.Bounds;
 import stillturning.yaml.Default;
+import stillturning.yaml.Describes;
 import stillturning.yaml.Given;
 import stillturning.yaml.OfDimension;
-import stillturning.yaml.Describes;
 
 /** A load as written in the study's file. */
 @Describes("Something that needs electricity.")
@@ -19,7 +19,8 @@ public record LoadEntry(
         @Describes("Current at the study's nominal voltage.")
                 @OfDimension(value = Dimension.CURRENT, above = "0 A")
                 Given draws,
-        @Describes("How its current answers to the voltage.") @Default("constant-power") Demand.Kind as,
+        @Describes("How its current answers to the voltage.") @Default("constant-power")
+                Demand.Kind as,
         @Describes("Works at or above this voltage.")
                 @Default("9 V")
                 @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
@@ -58,7 +59,9 @@ public record LoadEntry(
         @Describes("Current when it is switched on, if more than it draws for long.")
                 @OfDimension(value = Dimension.CURRENT, above = "0 A")
                 Optional<Given> inrush,
-        @Describes("... for so long.") @Default("100 ms") @OfDimension(value = Dimension.TIME, above = "0 s")
+        @Describes("... for so long.")
+                @Default("100 ms")
+                @OfDimension(value = Dimension.TIME, above = "0 s")
                 Given inrushFor,
         @Describes("Whether a pilot notices without any lamp that it has stopped.") @Default("no")
                 boolean noticed) {}

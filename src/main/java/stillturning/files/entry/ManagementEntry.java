@@ -4,9 +4,9 @@ import java.util.Optional;
 import stillturning.quantity.Dimension;
 import stillturning.yaml.Bounds;
 import stillturning.yaml.Default;
+import stillturning.yaml.Describes;
 import stillturning.yaml.Given;
 import stillturning.yaml.OfDimension;
-import stillturning.yaml.Describes;
 
 /** A battery's management system. */
 @Describes("Disconnects the battery to protect its cells, and connects it again.")

@@ -91,7 +91,8 @@ final class NeedsForm {
     private static void refuseTwice(List<EngineLogic> terms, TextPiece at) throws Fault {
         if (new HashSet<>(terms).size() < terms.size()) {
             String twice = terms.get(terms.size() - 1).inWords();
-            throw new Fault(at, "\"" + TextPiece.shown(twice) + "\" is asked for twice", "keep one");
+            throw new Fault(
+                    at, "\"" + TextPiece.shown(twice) + "\" is asked for twice", "keep one");
         }
     }
 

@@ -7,11 +7,11 @@ import stillturning.parts.element.Guard.Action;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.WireGauge;
 import stillturning.yaml.Bounds;
-import stillturning.yaml.Key;
+import stillturning.yaml.Describes;
 import stillturning.yaml.Discriminator;
 import stillturning.yaml.Given;
+import stillturning.yaml.Key;
 import stillturning.yaml.OfDimension;
-import stillturning.yaml.Describes;
 
 /**
  * A part as written, in a candidate's file or in the catalogue. What is left out, the catalogue
@@ -73,7 +73,8 @@ public sealed interface PartEntry
                     Optional<Given> ratedOver,
             @Describes("Peukert exponent, 1 for none.") @Bounds(least = 1, most = 2)
                     Optional<Double> peukert,
-            @Describes("Internal resistance.") @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+            @Describes("Internal resistance.")
+                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     Optional<Given> resistance,
             @Describes("Share of its capacity that age has left.")
                     @OfDimension(value = Dimension.RATIO, above = "0 %", most = "100 %")
@@ -100,7 +101,8 @@ public sealed interface PartEntry
             @Key("class") Optional<String> ofClass,
             @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
-            @Describes("Current at full speed.") @OfDimension(value = Dimension.CURRENT, above = "0 A")
+            @Describes("Current at full speed.")
+                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
                     Optional<Given> rating,
             @Describes("Share of its rating by speed.") Optional<List<SpeedPoint>> output,
             @Describes("Voltage that its regulator holds without load.")
@@ -109,7 +111,8 @@ public sealed interface PartEntry
             @Describes("Fall of its voltage with current.")
                     @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     Optional<Given> droop,
-            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> fieldResistance,
+            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+                    Optional<Given> fieldResistance,
             @Describes("Where its magnetism comes from: field (a fed winding) or magnets.")
                     Optional<Excitation> excitation,
             @Describes("What becomes of it when no battery is joined to it.")
@@ -117,7 +120,8 @@ public sealed interface PartEntry
             @Describes("Highest voltage when it loses its battery while it charges it.")
                     @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     Optional<Given> dumpClamp,
-            @Describes("... and how long that lasts.") @OfDimension(value = Dimension.TIME, least = "0 s")
+            @Describes("... and how long that lasts.")
+                    @OfDimension(value = Dimension.TIME, least = "0 s")
                     Optional<Given> dumpLasts)
             implements PartEntry {}
 
@@ -224,7 +228,8 @@ public sealed interface PartEntry
             @Key("class") Optional<String> ofClass,
             @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
             Optional<Price> price,
-            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> coilResistance,
+            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+                    Optional<Given> coilResistance,
             @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> pullIn,
             @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> dropOut,
             @Describes("Time that its contacts take to move.")
@@ -253,7 +258,8 @@ public sealed interface PartEntry
             @Describes("Current at which the forward voltage is stated.")
                     @OfDimension(value = Dimension.CURRENT, above = "0 A")
                     Optional<Given> at,
-            @Describes("Series resistance.") @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+            @Describes("Series resistance.")
+                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     Optional<Given> resistance)
             implements PartEntry {}
 
@@ -316,9 +322,11 @@ public sealed interface PartEntry
             Optional<Price> price,
             @Describes("disconnects (opens its feed) or shorts (joins its input to minus).")
                     Optional<Action> acts,
-            @Describes("Acts when this is exceeded.") @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+            @Describes("Acts when this is exceeded.")
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     Optional<Given> trip,
-            @Describes("... for longer than this.") @OfDimension(value = Dimension.TIME, least = "0 s")
+            @Describes("... for longer than this.")
+                    @OfDimension(value = Dimension.TIME, least = "0 s")
                     Optional<Given> after,
             @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> resistance)
             implements PartEntry {}
@@ -343,9 +351,11 @@ public sealed interface PartEntry
             @Describes("What its logic draws at the study's nominal voltage.")
                     @OfDimension(value = Dimension.CURRENT, above = "0 A")
                     Optional<Given> logicDraws,
-            @Describes("Lowest voltage of its logic.") @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+            @Describes("Lowest voltage of its logic.")
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     Optional<Given> logicMinimum,
-            @Describes("Keeps working this long below it.") @OfDimension(value = Dimension.TIME, least = "0 s")
+            @Describes("Keeps working this long below it.")
+                    @OfDimension(value = Dimension.TIME, least = "0 s")
                     Optional<Given> logicRideThrough,
             @Describes("Time that its logic takes to start.")
                     @OfDimension(value = Dimension.TIME, least = "0 s")

@@ -4,12 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.quantity.Dimension;
+import stillturning.yaml.Describes;
 import stillturning.yaml.Given;
 import stillturning.yaml.OfDimension;
-import stillturning.yaml.Describes;
 
 /** What parts share beside their joints, as written. */
-@Describes("What parts share beside their joints: write one of hole, bundle, mount, firmware, alike.")
+@Describes(
+        "What parts share beside their joints: write one of hole, bundle, mount, firmware, alike.")
 public record SharedEntry(
         @Describes("Name of a hole in a bulkhead that wires go through.") Optional<String> hole,
         @Describes("Name of a bundle that wires are tied into.") Optional<String> bundle,
@@ -18,7 +19,8 @@ public record SharedEntry(
         @Describes("Name of what is of one make, bought and aged together.") Optional<String> alike,
         @Describes("Parts that share it; a link's or a feed's name stands for all its wires.")
                 List<String> parts,
-        @Describes("Share of a unit's own failures that take the others along; the study's otherwise.")
+        @Describes(
+                        "Share of a unit's own failures that take the others along; the study's otherwise.")
                 @OfDimension(value = Dimension.RATIO, least = "0 %", most = "100 %")
                 Optional<Given> beta)
         implements Untold {

@@ -11,9 +11,9 @@ import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.Bounds;
 import stillturning.yaml.Default;
+import stillturning.yaml.Describes;
 import stillturning.yaml.Given;
 import stillturning.yaml.OfDimension;
-import stillturning.yaml.Describes;
 
 /** A study's file as written: what all candidates share. */
 @Describes("One aircraft: its loads, engine logic, flight phases, zones and requirements.")
@@ -25,7 +25,8 @@ public record StudyEntry(
         @Describes("Whether its data are made up.") @Default("no") boolean invented,
         @Describes("Three-letter code of the money that prices are in.") @Default("EUR")
                 String currency,
-        @Describes("Voltage at which loads are stated.") @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+        @Describes("Voltage at which loads are stated.")
+                @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                 Quantity nominal,
         @Describes("Places where parts sit.") Map<String, ZoneEntry> zones,
         @Describes("Length of wire between zones that are next to each other.") @Default("[]")
@@ -130,7 +131,8 @@ public record StudyEntry(
                     @Default("0 rpm")
                     @OfDimension(value = Dimension.ROTATION, least = "0 rpm")
                     Given windmilling,
-            @Describes("The load that cranks it; it runs in the phase in which the engine is started.")
+            @Describes(
+                            "The load that cranks it; it runs in the phase in which the engine is started.")
                     Optional<String> starter,
             @Describes("Share of their charge that tired batteries bring to a hard start.")
                     @Default("50 % (guess)")

@@ -40,7 +40,8 @@ record TextPiece(String text, int offset) {
 
     private static TextPiece part(String text, int start, int end, int offset) {
         String cut = text.substring(start, end);
-        return new TextPiece(cut.strip(), offset + start + cut.length() - cut.stripLeading().length());
+        return new TextPiece(
+                cut.strip(), offset + start + cut.length() - cut.stripLeading().length());
     }
 
     /** Its words. */

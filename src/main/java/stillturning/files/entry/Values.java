@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.yaml.Binder;
-import stillturning.yaml.Given;
 import stillturning.yaml.DocumentPlaces;
+import stillturning.yaml.Given;
 
 /** Goes over the measured values and prices of an entry, whatever its type. */
 public final class Values {
@@ -157,7 +157,9 @@ public final class Values {
         if (value instanceof Map<?, ?> map) {
             Map<Object, Object> mapped = new LinkedHashMap<>();
             map.forEach(
-                    (key, v) -> mapped.put(key, map(v, DocumentPlaces.under(path, (String) key), change)));
+                    (key, v) ->
+                            mapped.put(
+                                    key, map(v, DocumentPlaces.under(path, (String) key), change)));
             return Collections.unmodifiableMap(mapped);
         }
         return isEntry(value) ? record(value, path, change) : value;

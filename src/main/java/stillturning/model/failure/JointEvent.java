@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.model.failure.Cause.Kind;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Chances.Rate;
+import stillturning.model.failure.Cause.Kind;
 import stillturning.parts.Part;
 
 /**
@@ -27,7 +27,8 @@ record JointEvent(Kind kind, String name, Optional<Rate> rate) {
     record End(Damage harm, String suffix, String words) {
 
         static final End APART = new End(Damage.WORN_APART, ": all open", "the wires part");
-        static final End BARE = new End(Damage.WORN_BARE, ": all to ground", "the wires touch metal");
+        static final End BARE =
+                new End(Damage.WORN_BARE, ": all to ground", "the wires touch metal");
     }
 
     /**

@@ -22,7 +22,8 @@ public record TimeCurrentCurve(
     }
 
     /**
-     * The slowest carries continuously what is less than the first published longest time's current.
+     * The slowest carries continuously what is less than the first published longest time's
+     * current.
      */
     private static final double JUST_BELOW = 1 - 1e-6;
 

@@ -125,7 +125,9 @@ public final class CutUnion {
     }
 
     private Optional<DecisionDiagram> diagram(List<int[]> some) {
-        return some.isEmpty() ? Optional.of(DecisionDiagram.NEVER) : DecisionDiagramBuilder.of(some, nodeLimit);
+        return some.isEmpty()
+                ? Optional.of(DecisionDiagram.NEVER)
+                : DecisionDiagramBuilder.of(some, nodeLimit);
     }
 
     /** Smaller sets come first, so only what is kept already can be contained in the next. */

@@ -10,7 +10,8 @@ import java.util.List;
  */
 final class DecisionDiagram implements Top {
     /** The diagram of no cut set: asked nothing, it says no. */
-    static final DecisionDiagram NEVER = new DecisionDiagram(new int[0][], new int[1], new int[1], new int[1]);
+    static final DecisionDiagram NEVER =
+            new DecisionDiagram(new int[0][], new int[1], new int[1], new int[1]);
 
     private final int[][] twins;
     private final int[] asked;

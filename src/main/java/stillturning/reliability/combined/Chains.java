@@ -8,6 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import stillturning.model.Candidate;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.model.Cue;
+import stillturning.model.Study.Aircraft;
+import stillturning.model.Terminal;
+import stillturning.parts.SolidStateController;
 import stillturning.parts.element.Coil;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Consumer;
@@ -17,13 +24,6 @@ import stillturning.parts.element.Element;
 import stillturning.parts.element.Guard;
 import stillturning.parts.element.Protector;
 import stillturning.parts.element.Rectifier;
-import stillturning.model.Candidate;
-import stillturning.model.Circuit;
-import stillturning.model.Circuit.Placed;
-import stillturning.model.Cue;
-import stillturning.model.Study.Aircraft;
-import stillturning.model.Terminal;
-import stillturning.parts.SolidStateController;
 
 /**
  * What carries the same current because it hangs in one chain: nets inside a chain join exactly two

@@ -6,22 +6,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import stillturning.reliability.cutset.CutSearch;
-import stillturning.reliability.cutset.CutSets;
-import stillturning.reliability.cutset.Watch;
-import stillturning.model.failure.Cause;
-import stillturning.model.failure.Failure;
-import stillturning.model.failure.FailureCatalogue;
-import stillturning.model.failure.FailureCatalogue.Misplaced;
 import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
+import stillturning.model.failure.Cause;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.model.failure.FailureCatalogue.Misplaced;
+import stillturning.reliability.combined.Conditions.Flight;
+import stillturning.reliability.combined.SetTrial.Timelines;
+import stillturning.reliability.cutset.CutSearch;
+import stillturning.reliability.cutset.CutSets;
+import stillturning.reliability.cutset.Watch;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.SteadyStates;
 import stillturning.story.timeline.Timeline;
-import stillturning.reliability.combined.Conditions.Flight;
-import stillturning.reliability.combined.SetTrial.Timelines;
 
 /** Finds what events do together in one candidate. */
 public final class CombinedFailures {
@@ -98,8 +98,7 @@ public final class CombinedFailures {
     }
 
     /** Somebody who tells what sets of these events come to. */
-    static SetTrial trial(Study study, Candidate candidate, List<Event> events)
-            throws UntoldStory {
+    static SetTrial trial(Study study, Candidate candidate, List<Event> events) throws UntoldStory {
         Timeline timeline = Timeline.quick(study, candidate);
         if (!timeline.normal().engineRuns()) {
             throw timeline.neverRan();

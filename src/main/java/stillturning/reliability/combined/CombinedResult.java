@@ -1,8 +1,8 @@
 package stillturning.reliability.combined;
 
 import java.util.List;
-import stillturning.reliability.cutset.CutSets;
 import stillturning.model.Candidate;
+import stillturning.reliability.cutset.CutSets;
 
 /**
  * What events do together in a candidate.

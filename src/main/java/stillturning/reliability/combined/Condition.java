@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate.Hit;
+import stillturning.model.failure.Failure;
 import stillturning.parts.Alteration;
 import stillturning.parts.FailureMode;
 

@@ -4,8 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.model.failure.Cause.Kind;
 import stillturning.model.Chances.Rate;
+import stillturning.model.failure.Cause.Kind;
 import stillturning.reliability.combined.Event;
 
 /**

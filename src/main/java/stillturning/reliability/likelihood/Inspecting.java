@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import stillturning.model.Chances;
 import stillturning.reliability.chance.Exposure;
 import stillturning.reliability.chance.Occurrence;
 import stillturning.reliability.chance.Occurrence.PerFlight;
-import stillturning.model.Chances;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Latent;
 

@@ -3,10 +3,10 @@ package stillturning.reliability.likelihood;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.Event;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Latent;
-import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.CombinedResult;
 
 /**
  * Which events nobody notices in flight, and which of those the run-up reveals. A common cause goes

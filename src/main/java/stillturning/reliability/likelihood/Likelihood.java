@@ -1,13 +1,13 @@
 package stillturning.reliability.likelihood;
 
 import java.util.List;
+import stillturning.model.Chances;
+import stillturning.model.Study;
 import stillturning.reliability.chance.Chance;
 import stillturning.reliability.chance.CutUnion;
 import stillturning.reliability.chance.Exposure;
-import stillturning.model.Chances;
-import stillturning.model.Study;
-import stillturning.reliability.runup.Card;
 import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.runup.Card;
 
 /** Reckons how likely it is that the engine ends. */
 public final class Likelihood {
@@ -29,7 +29,8 @@ public final class Likelihood {
      * @throws IllegalArgumentException if the rate of an event is not known, or a common cause
      *     happens more often than the units whose share it has
      */
-    public static LikelihoodResult of(Study study, CombinedResult joint, Card card, Chances chances) {
+    public static LikelihoodResult of(
+            Study study, CombinedResult joint, Card card, Chances chances) {
         Counting counting = Counting.of(study, joint);
         List<List<Integer>> sets = counting.sets();
         Occurrences occurrences = new Occurrences(joint, card, chances, counting.events());

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import stillturning.model.Study;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.combined.Event.Kind;
 import stillturning.story.Moment;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.Event.Kind;
-import stillturning.reliability.combined.CombinedResult;
 
 /**
  * Tells the sets with which nobody takes off: switches left so that the engine does not even run on

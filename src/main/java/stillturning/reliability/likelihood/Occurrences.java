@@ -7,20 +7,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import stillturning.reliability.chance.Chance;
-import stillturning.reliability.chance.Exposure;
-import stillturning.reliability.chance.Lognormal;
-import stillturning.reliability.chance.Occurrence;
-import stillturning.model.failure.Cause;
 import stillturning.model.Chances;
 import stillturning.model.Chances.Mode;
 import stillturning.model.Chances.Odds;
 import stillturning.model.Chances.Per;
 import stillturning.model.Chances.Rate;
-import stillturning.reliability.runup.Card;
+import stillturning.model.failure.Cause;
+import stillturning.reliability.chance.Chance;
+import stillturning.reliability.chance.Exposure;
+import stillturning.reliability.chance.Lognormal;
+import stillturning.reliability.chance.Occurrence;
+import stillturning.reliability.combined.CombinedResult;
 import stillturning.reliability.combined.Event;
 import stillturning.reliability.combined.Event.Kind;
-import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.runup.Card;
 
 /** How often each event happens. */
 final class Occurrences {

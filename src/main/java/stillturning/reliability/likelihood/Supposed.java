@@ -2,11 +2,11 @@ package stillturning.reliability.likelihood;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillturning.reliability.cutset.CutSets;
 import stillturning.model.Chances;
 import stillturning.model.Study;
-import stillturning.reliability.combined.Event;
 import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.cutset.CutSets;
 
 /** Says what is supposed, and on which side each supposition errs. */
 final class Supposed {

@@ -9,17 +9,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import stillturning.model.failure.Failure;
-import stillturning.model.failure.FailureCatalogue;
-import stillturning.model.failure.FailureCatalogue.Misplaced;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.model.failure.FailureCatalogue.Misplaced;
 import stillturning.parts.Breaker;
 import stillturning.story.Moment;
-import stillturning.story.Setting;
 import stillturning.story.PilotView;
 import stillturning.story.PilotView.Engine;
+import stillturning.story.Setting;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 
@@ -45,7 +45,8 @@ final class GroundTrials {
     private record Asked(List<Map<String, String>> steps, double seconds) {}
 
     /** A move with what there is to see of it, nothing wrong. */
-    record Move(Map<String, String> moves, Map<String, String> back, PilotView before, PilotView then) {
+    record Move(
+            Map<String, String> moves, Map<String, String> back, PilotView before, PilotView then) {
         List<Map<String, String>> steps() {
             return List.of(moves, back);
         }
@@ -183,7 +184,8 @@ final class GroundTrials {
     }
 
     /** The same with nothing wrong: asked again for every failure, so kept. */
-    private List<PilotView> usual(List<Map<String, String>> steps, double seconds) throws UntoldStory {
+    private List<PilotView> usual(List<Map<String, String>> steps, double seconds)
+            throws UntoldStory {
         Asked asked = new Asked(steps, seconds);
         List<PilotView> known = usual.get(asked);
         if (known == null) {

@@ -6,25 +6,25 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Phase;
 import stillturning.model.Study;
+import stillturning.model.failure.Failure;
+import stillturning.reliability.combined.Event;
 import stillturning.story.Endurance;
-import stillturning.story.StoryEvent;
-import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
 import stillturning.story.Pilot;
-import stillturning.story.Setting;
 import stillturning.story.PilotView;
 import stillturning.story.PilotView.Engine;
+import stillturning.story.Setting;
 import stillturning.story.StartAttempt;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-import stillturning.reliability.combined.Event;
 
 /** Finds the failures of which a pilot sees nothing, from turning the key to the landing. */
 final class LatentFailureSearch {

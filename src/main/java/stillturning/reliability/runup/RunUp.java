@@ -8,15 +8,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import stillturning.reliability.cover.CoverChoice;
-import stillturning.reliability.cover.Cover;
-import stillturning.reliability.cover.Offer;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.cover.Cover;
+import stillturning.reliability.cover.CoverChoice;
+import stillturning.reliability.cover.Offer;
 import stillturning.reliability.runup.GroundTrials.Move;
 import stillturning.story.UntoldStory;
-import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.CombinedResult;
 
 /** Finds what nobody sees in flight, and the fewest checks on the ground that show it. */
 public final class RunUp {
@@ -26,7 +26,10 @@ public final class RunUp {
 
     /** Kinds of checks, each tried for what those before it do not reveal. */
     private static final List<Stage> STAGES =
-            List.of(GroundTrials::ofLevers, GroundTrials::ofBreakers, GroundTrials::ofBreakersWithMore);
+            List.of(
+                    GroundTrials::ofLevers,
+                    GroundTrials::ofBreakers,
+                    GroundTrials::ofBreakersWithMore);
 
     private interface Stage {
         List<Move> moves(GroundTrials rehearsals) throws UntoldStory;
@@ -88,7 +91,13 @@ public final class RunUp {
             }
         }
         return new Card(
-                latents, phase, GroundTrials.HELD_SECONDS, checks, proven, open, unconfirmed(checks));
+                latents,
+                phase,
+                GroundTrials.HELD_SECONDS,
+                checks,
+                proven,
+                open,
+                unconfirmed(checks));
     }
 
     private static List<Check> ordered(List<Check> checks) {

@@ -12,7 +12,8 @@ import stillturning.story.PilotView;
  * @param step counted from 0
  * @param name cue or load; empty for the engine
  */
-public record SeenDifference(int step, What what, String name) implements Comparable<SeenDifference> {
+public record SeenDifference(int step, What what, String name)
+        implements Comparable<SeenDifference> {
 
     /** What is different. */
     public enum What {

@@ -100,7 +100,8 @@ final class BarEnds {
         return hit;
     }
 
-    private static PlacedDiagram.PlacedSymbol with(PlacedDiagram.PlacedSymbol bar, Point end, Point moved) {
+    private static PlacedDiagram.PlacedSymbol with(
+            PlacedDiagram.PlacedSymbol bar, Point end, Point moved) {
         List<PlacedDiagram.End> ends =
                 bar.ends().stream()
                         .map(e -> e.at().equals(end) ? new PlacedDiagram.End(moved, e.side()) : e)
@@ -108,7 +109,8 @@ final class BarEnds {
         return new PlacedDiagram.PlacedSymbol(bar.sized(), bar.box(), ends);
     }
 
-    private static PlacedDiagram.Route straight(PlacedDiagram.Route route, Point end, Point moved, Point fixed) {
+    private static PlacedDiagram.Route straight(
+            PlacedDiagram.Route route, Point end, Point moved, Point fixed) {
         List<Point> points =
                 route.points().get(0).equals(end) ? List.of(moved, fixed) : List.of(fixed, moved);
         return new PlacedDiagram.Route(

@@ -31,7 +31,8 @@ final class BoxShape {
                         + (symbol.detail().isBlank()
                                 ? 0
                                 : 8 + SymbolShape.widthOf(symbol.detail(), false));
-        double liked = texts + SymbolShape.BADGE_ROOM + 2 * PAD + shape.westLabels + shape.eastLabels;
+        double liked =
+                texts + SymbolShape.BADGE_ROOM + 2 * PAD + shape.westLabels + shape.eastLabels;
         return Math.max(NARROWEST, Math.min(WIDEST_LOAD, liked));
     }
 
@@ -53,7 +54,10 @@ final class BoxShape {
 
     private double labels(Side side) {
         double widest =
-                on(side).stream().mapToDouble(p -> SymbolShape.widthOf(p.label(), false)).max().orElse(0);
+                on(side).stream()
+                        .mapToDouble(p -> SymbolShape.widthOf(p.label(), false))
+                        .max()
+                        .orElse(0);
         return widest > 0 ? Math.min(widest, 90) + PAD : 0;
     }
 
@@ -64,10 +68,13 @@ final class BoxShape {
         double detail = SymbolShape.widthOf(symbol.detail(), false);
         boolean oneLine = label + (detail > 0 ? 8 + detail : 0) <= room;
         List<String> names = TextFitting.wrapped(symbol.label(), SymbolShape.TEXT, true, room, 2);
-        List<String> details = TextFitting.wrapped(symbol.detail(), SymbolShape.TEXT, false, room, 1);
+        List<String> details =
+                TextFitting.wrapped(symbol.detail(), SymbolShape.TEXT, false, room, 1);
         int lines = oneLine ? 1 : names.size() + details.size();
         double height =
-                Math.max(Math.max(22, lines * SymbolShape.TEXT_LINE + 6), (rows() - 1) * SymbolShape.ROW + 22);
+                Math.max(
+                        Math.max(22, lines * SymbolShape.TEXT_LINE + 6),
+                        (rows() - 1) * SymbolShape.ROW + 22);
         double first = height / 2 - lines * SymbolShape.TEXT_LINE / 2 + 9.5;
         double next = first;
         for (String name : names) {
@@ -98,7 +105,8 @@ final class BoxShape {
             captions.add(caption(name, y, true));
             y += SymbolShape.TEXT_LINE;
         }
-        for (String words : TextFitting.wrapped(symbol.detail(), SymbolShape.TEXT, false, room, 2)) {
+        for (String words :
+                TextFitting.wrapped(symbol.detail(), SymbolShape.TEXT, false, room, 2)) {
             captions.add(caption(words, y, false));
             y += SymbolShape.TEXT_LINE;
         }
@@ -108,7 +116,8 @@ final class BoxShape {
     }
 
     private static SymbolShape.Caption caption(String words, double y, boolean bold) {
-        return new SymbolShape.Caption(words, PAD + SymbolShape.BADGE_ROOM, y, Mark.Anchor.START, bold);
+        return new SymbolShape.Caption(
+                words, PAD + SymbolShape.BADGE_ROOM, y, Mark.Anchor.START, bold);
     }
 
     private SymbolShape shape(double width, double height, double firstRow, Point badge) {

@@ -49,7 +49,9 @@ public record Diagram(String id, String title, List<Symbol> symbols, List<Line> 
      *     the three stays as it is
      */
     public Diagram looking(
-            Map<String, MarkState> ofSymbols, Map<Integer, MarkState> ofLines, Map<String, Glyph> glyphs) {
+            Map<String, MarkState> ofSymbols,
+            Map<Integer, MarkState> ofLines,
+            Map<String, Glyph> glyphs) {
         List<Symbol> otherSymbols =
                 symbols.stream()
                         .map(s -> s.looking(ofSymbols.getOrDefault(s.id(), s.look())))

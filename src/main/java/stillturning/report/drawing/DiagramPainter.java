@@ -253,7 +253,8 @@ final class DiagramPainter {
         for (MarkState look : seen) {
             if (look.hasBadge()) {
                 marks.addAll(new GlyphStrokes(new Point(x + 4, y + 6), look.colour()).badge(look));
-                marks.add(new Outline(new Point(x + 14, y + 6)).segment(0, 0, 34, 0).with(pen(look)));
+                marks.add(
+                        new Outline(new Point(x + 14, y + 6)).segment(0, 0, 34, 0).with(pen(look)));
                 marks.add(
                         new Mark.Text(
                                 look.words(),

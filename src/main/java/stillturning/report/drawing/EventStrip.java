@@ -10,7 +10,8 @@ final class EventStrip {
     private static final double PILL = 15;
     private static final double TOGETHER = 5;
     private static final double APART = 3;
-    private static final Stroke DOWN = Stroke.line(0.7, Colours.MUTED.light).dashed(List.of(1.0, 2.0));
+    private static final Stroke DOWN =
+            Stroke.line(0.7, Colours.MUTED.light).dashed(List.of(1.0, 2.0));
     private static final Stroke RIM = Stroke.line(0.9, Colours.STROKE.light).filled(Stroke.PAPER);
 
     private final List<EventMark> events;

@@ -223,7 +223,8 @@ final class GlyphStrokes {
     }
 
     private static Point place(double distance, double across, Side side) {
-        return new Point(side.dx * distance - side.dy * across, side.dy * distance + side.dx * across);
+        return new Point(
+                side.dx * distance - side.dy * across, side.dy * distance + side.dx * across);
     }
 
     /** A small badge that tells a look apart without colour. */

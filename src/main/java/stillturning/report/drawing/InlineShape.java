@@ -40,14 +40,17 @@ final class InlineShape {
             return one.isEmpty() ? List.of() : List.of(one);
         }
         List<String> lines =
-                new ArrayList<>(TextFitting.wrapped(symbol.label(), SymbolShape.TEXT, false, LONG_TEXT, 2));
+                new ArrayList<>(
+                        TextFitting.wrapped(symbol.label(), SymbolShape.TEXT, false, LONG_TEXT, 2));
         lines.addAll(TextFitting.wrapped(symbol.detail(), SymbolShape.TEXT, false, LONG_TEXT, 1));
         return lines;
     }
 
     private SymbolShape beside(Symbol symbol) {
-        List<String> names = TextFitting.wrapped(symbol.label(), SymbolShape.TEXT, true, LONG_TEXT, 2);
-        List<String> details = TextFitting.wrapped(symbol.detail(), SymbolShape.TEXT, false, LONG_TEXT, 1);
+        List<String> names =
+                TextFitting.wrapped(symbol.label(), SymbolShape.TEXT, true, LONG_TEXT, 2);
+        List<String> details =
+                TextFitting.wrapped(symbol.detail(), SymbolShape.TEXT, false, LONG_TEXT, 1);
         boolean oneLine = names.size() == 1 && !details.isEmpty() && fitsOneLine(names, details);
         int lines = oneLine ? 1 : names.size() + details.size();
         Point axis = new Point(glyph.width / 2 + LEAD, Math.max(glyph.axis, lines * 6));
@@ -68,7 +71,8 @@ final class InlineShape {
     }
 
     private static boolean fitsOneLine(List<String> names, List<String> details) {
-        return SymbolShape.widestOf(names, true) + 8 + SymbolShape.widestOf(details, false) <= LONG_TEXT;
+        return SymbolShape.widestOf(names, true) + 8 + SymbolShape.widestOf(details, false)
+                <= LONG_TEXT;
     }
 
     private SymbolShape stacked(Symbol symbol) {
@@ -107,6 +111,7 @@ final class InlineShape {
                 places.put(here.get(i).name(), new Point(x, y));
             }
         }
-        return new SymbolShape(width, height, axis, Map.copyOf(places), List.copyOf(captions), badge);
+        return new SymbolShape(
+                width, height, axis, Map.copyOf(places), List.copyOf(captions), badge);
     }
 }

@@ -88,7 +88,10 @@ final class LineLabels {
                         stretch.x() + stretch.width() / 2,
                         stretch.x() + half)
                 .flatMap(x -> Stream.of(new Point(x, y - ABOVE), new Point(x, y + BELOW)))
-                .map(at -> new SymbolShape.Caption(label.words(), at.x(), at.y(), label.anchor(), false));
+                .map(
+                        at ->
+                                new SymbolShape.Caption(
+                                        label.words(), at.x(), at.y(), label.anchor(), false));
     }
 
     private boolean free(SymbolShape.Caption label, int index) {

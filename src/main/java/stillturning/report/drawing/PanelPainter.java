@@ -8,7 +8,8 @@ final class PanelPainter {
     static final double AXIS_HEIGHT = 34;
     private static final Stroke GRID = Stroke.line(0.5, Colours.GRID.light);
     private static final Stroke FRAME = Stroke.line(1, Colours.STROKE.light);
-    private static final Stroke LIMIT = Stroke.line(0.9, Colours.MUTED.light).dashed(List.of(3.0, 2.0));
+    private static final Stroke LIMIT =
+            Stroke.line(0.9, Colours.MUTED.light).dashed(List.of(3.0, 2.0));
     private static final Stroke SHADE = Stroke.solid(Colours.SHADE.light);
 
     private final Graph graph;

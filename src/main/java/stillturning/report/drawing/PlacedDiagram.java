@@ -68,7 +68,11 @@ record PlacedDiagram(
      * @param labels its text, if it has one
      */
     record Route(
-            int number, Line line, List<Point> points, List<Point> joints, List<SymbolShape.Caption> labels) {
+            int number,
+            Line line,
+            List<Point> points,
+            List<Point> joints,
+            List<SymbolShape.Caption> labels) {
         private Route showing(Line other) {
             return new Route(number, other, points, joints, labels);
         }

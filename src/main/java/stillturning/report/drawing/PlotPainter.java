@@ -229,7 +229,8 @@ final class PlotPainter {
         double x = left;
         double y = top + 6;
         for (Map.Entry<StateRow.Fill, Set<String>> entry : words.entrySet()) {
-            String label = TextFitting.fitted(String.join(", ", entry.getValue()), TEXT, false, 240);
+            String label =
+                    TextFitting.fitted(String.join(", ", entry.getValue()), TEXT, false, 240);
             double needed = 24 + width(label, PLAIN) + 22;
             if (x + needed > WIDTH - MARGIN && x > left) {
                 x = left;

@@ -76,7 +76,8 @@ final class SymbolPositions {
         SymbolShape shape = symbol.sized().shape();
         double from = Geometry.topOfBar(symbol);
         double to = Geometry.bottomOfBar(symbol);
-        Point middle = geometry.moved(new Point(symbol.box().x() + shape.axis().x(), (from + to) / 2));
+        Point middle =
+                geometry.moved(new Point(symbol.box().x() + shape.axis().x(), (from + to) / 2));
         Box strokes = new Box(middle.x(), middle.y() - (to - from) / 2, 0, to - from);
         Map<Side, Box> rooms =
                 Map.of(

@@ -2,11 +2,11 @@ package stillturning.report.joint;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillturning.reliability.chance.Importance;
-import stillturning.reliability.likelihood.LikelihoodResult;
-import stillturning.reliability.likelihood.ChanceEstimate;
-import stillturning.reliability.likelihood.Share;
 import stillturning.quantity.Formats;
+import stillturning.reliability.chance.Importance;
+import stillturning.reliability.likelihood.ChanceEstimate;
+import stillturning.reliability.likelihood.LikelihoodResult;
+import stillturning.reliability.likelihood.Share;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Column;
 import stillturning.report.page.Block.Grid;

@@ -1,10 +1,10 @@
 package stillturning.report.joint;
 
 import java.util.Locale;
+import stillturning.quantity.Formats;
 import stillturning.reliability.chance.Basis;
 import stillturning.reliability.chance.ChanceRange;
 import stillturning.reliability.chance.Estimate;
-import stillturning.quantity.Formats;
 
 /** Chances as a person reads them: never without their range. */
 final class ChanceWords {

@@ -9,8 +9,8 @@ import java.util.TreeSet;
 import stillturning.reliability.runup.Check;
 import stillturning.reliability.runup.SeenDifference;
 import stillturning.reliability.runup.SeenDifference.What;
-import stillturning.story.Setting;
 import stillturning.story.PilotView;
+import stillturning.story.Setting;
 
 /** What a pilot does and sees in a check, in plain words. */
 final class CheckWords {

@@ -3,18 +3,19 @@ package stillturning.report.joint;
 import java.util.List;
 import java.util.Optional;
 import stillturning.assess.Verdict;
-import stillturning.reliability.likelihood.LikelihoodResult;
 import stillturning.model.Candidate;
-import stillturning.reliability.runup.Card;
-import stillturning.reliability.combined.Event.Kind;
 import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.Event.Kind;
+import stillturning.reliability.likelihood.LikelihoodResult;
+import stillturning.reliability.runup.Card;
 
 /**
  * What was found of one candidate's events together.
  *
  * @param pair the pair to know, where no single failure ends the engine
  */
-public record CombinedFindings(CombinedResult joint, Card card, LikelihoodResult likely, Optional<PairToKnow> pair) {
+public record CombinedFindings(
+        CombinedResult joint, Card card, LikelihoodResult likely, Optional<PairToKnow> pair) {
 
     /**
      * Two failures that end the engine together, and what each does alone.

@@ -24,7 +24,10 @@ public final class JointChapters {
      * @param untold candidates that could not be computed, with the reason
      */
     public static JointSection of(
-            Study study, List<CombinedFindings> found, List<SharedFindings> shared, List<String> untold) {
+            Study study,
+            List<CombinedFindings> found,
+            List<SharedFindings> shared,
+            List<String> untold) {
         List<Chapter> chapters = new ArrayList<>();
         chapters.add(
                 new Chapter(
@@ -60,7 +63,9 @@ public final class JointChapters {
     }
 
     private static List<Sheet> files(
-            List<CombinedFindings> found, Function<CombinedFindings, List<Block>> blocks, List<String> untold) {
+            List<CombinedFindings> found,
+            Function<CombinedFindings, List<Block>> blocks,
+            List<String> untold) {
         List<Sheet> files = new ArrayList<>();
         found.forEach(one -> files.add(sheet(one.candidate().title(), blocks.apply(one))));
         untold.forEach(

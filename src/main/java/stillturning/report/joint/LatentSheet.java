@@ -2,6 +2,7 @@ package stillturning.report.joint;
 
 import java.util.ArrayList;
 import java.util.List;
+import stillturning.reliability.runup.Latent;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Column;
 import stillturning.report.page.Block.Grid;
@@ -9,7 +10,6 @@ import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
-import stillturning.reliability.runup.Latent;
 
 /** One candidate's failures of which nobody sees anything. */
 public final class LatentSheet {

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import stillturning.assess.Verdict;
+import stillturning.reliability.combined.Event.Kind;
 import stillturning.reliability.cutset.CutSets;
 import stillturning.reliability.cutset.Healing;
 import stillturning.reliability.likelihood.SetShare;
@@ -26,7 +27,6 @@ import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
 import stillturning.story.Pilot;
-import stillturning.reliability.combined.Event.Kind;
 
 /** One candidate's smallest sets of events that end the engine, and how likely they are. */
 public final class PairSheet {

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
+import stillturning.reliability.runup.Card;
+import stillturning.reliability.runup.Check;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
-import stillturning.reliability.runup.Card;
-import stillturning.reliability.runup.Check;
 
 /** One candidate's card for the run-up before take-off. */
 public final class RunUpSheet {
@@ -73,7 +73,8 @@ public final class RunUpSheet {
                 .forEach(
                         r ->
                                 instead.computeIfAbsent(
-                                                CheckWords.instead(r.seen()), s -> new ArrayList<>())
+                                                CheckWords.instead(r.seen()),
+                                                s -> new ArrayList<>())
                                         .add(r.event()));
         instead.forEach(
                 (seen, events) ->

@@ -11,15 +11,15 @@ import stillturning.assess.Assessment;
 import stillturning.assess.Complexity;
 import stillturning.assess.Guesses;
 import stillturning.assess.Outcome;
-import stillturning.model.CriterionName;
 import stillturning.assess.ranking.AppliedScale;
 import stillturning.assess.ranking.Contribution;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Sense;
 import stillturning.assess.ranking.Standing;
+import stillturning.model.CriterionName;
 import stillturning.report.Cautions;
-import stillturning.report.RankingOrder;
 import stillturning.report.NormalFlightTexts;
+import stillturning.report.RankingOrder;
 import stillturning.report.Reasons;
 
 /** The shape of a ranked comparison in JSON. */

@@ -2,8 +2,8 @@ package stillturning.report.json;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import stillturning.assess.ToleranceOutcome;
 import stillturning.assess.Selectivity;
+import stillturning.assess.ToleranceOutcome;
 
 /** The shape of what the tolerance of protectors leaves open after one failure in JSON. */
 record InBandJson(

@@ -2,12 +2,12 @@ package stillturning.report.json;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import stillturning.reliability.likelihood.Inspection;
 import stillturning.model.Study;
-import stillturning.report.Cautions;
-import stillturning.report.joint.LatentRemedies;
-import stillturning.report.joint.CombinedFindings;
+import stillturning.reliability.likelihood.Inspection;
 import stillturning.reliability.runup.Latent;
+import stillturning.report.Cautions;
+import stillturning.report.joint.CombinedFindings;
+import stillturning.report.joint.LatentRemedies;
 
 /** The shape of latent failures in JSON. */
 record LatentJson(

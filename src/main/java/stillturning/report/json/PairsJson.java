@@ -4,19 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import stillturning.assess.Verdict;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.Study;
+import stillturning.model.failure.Failure;
 import stillturning.reliability.chance.ChanceRange;
 import stillturning.reliability.chance.Estimate;
 import stillturning.reliability.chance.Importance;
+import stillturning.reliability.combined.Event;
 import stillturning.reliability.cutset.CutSets;
-import stillturning.model.failure.Failure;
 import stillturning.reliability.likelihood.ChanceEstimate;
 import stillturning.reliability.likelihood.SetShare;
-import stillturning.model.Candidate.Hit;
-import stillturning.model.Study;
 import stillturning.report.Cautions;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.CombinedFindings.PairToKnow;
-import stillturning.reliability.combined.Event;
 
 /** The shape of what events do together, and how likely it is, in JSON. */
 record PairsJson(

@@ -4,15 +4,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
-import stillturning.reliability.likelihood.Inspection;
 import stillturning.model.Study;
-import stillturning.report.Cautions;
-import stillturning.report.joint.LatentRemedies;
-import stillturning.report.joint.CombinedFindings;
-import stillturning.report.json.LatentJson.Looking;
+import stillturning.reliability.likelihood.Inspection;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Check;
 import stillturning.reliability.runup.SeenDifference;
+import stillturning.report.Cautions;
+import stillturning.report.joint.CombinedFindings;
+import stillturning.report.joint.LatentRemedies;
+import stillturning.report.json.LatentJson.Looking;
 import stillturning.story.PilotView;
 
 /** The shape of run-up cards in JSON. */
@@ -105,7 +105,8 @@ record RunUpJson(
                 difference.step(), JsonNumbers.kebab(difference.what()), difference.name());
     }
 
-    private static NotRevealed not(CombinedFindings found, Inspection inspection, LatentRemedies hidden) {
+    private static NotRevealed not(
+            CombinedFindings found, Inspection inspection, LatentRemedies hidden) {
         return new NotRevealed(
                 LatentJson.name(found, inspection.event()), LatentJson.looking(inspection, hidden));
     }

@@ -8,11 +8,11 @@ import org.jspecify.annotations.Nullable;
 import stillturning.assess.Verdict;
 import stillturning.report.Cautions;
 import stillturning.story.Balance;
-import stillturning.story.StateBar;
 import stillturning.story.Endurance;
-import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
+import stillturning.story.StateBar;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.Trace;
 
 /** The shape of a verdict in JSON. */

@@ -11,10 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import stillturning.parts.element.Contact;
-import stillturning.parts.element.Control;
-import stillturning.parts.element.Element;
-import stillturning.parts.element.Element.Passage;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
@@ -26,6 +22,10 @@ import stillturning.parts.GroundPoint;
 import stillturning.parts.Load;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
+import stillturning.parts.element.Contact;
+import stillturning.parts.element.Control;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Element.Passage;
 
 /** Which nets of a candidate hang together, which are grounds, and which way current goes. */
 final class CandidateMetal {

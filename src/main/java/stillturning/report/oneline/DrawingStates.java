@@ -7,20 +7,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import stillturning.report.drawing.Glyph;
-import stillturning.report.drawing.MarkState;
-import stillturning.report.drawing.Symbol;
+import stillturning.model.Candidate;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.model.failure.Failure;
+import stillturning.parts.Diode;
+import stillturning.parts.Load;
+import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
 import stillturning.parts.element.Generator;
-import stillturning.model.failure.Failure;
-import stillturning.model.Candidate;
-import stillturning.model.Circuit;
-import stillturning.model.Circuit.Placed;
-import stillturning.parts.Diode;
-import stillturning.parts.Load;
-import stillturning.parts.Part;
+import stillturning.report.drawing.Glyph;
+import stillturning.report.drawing.MarkState;
+import stillturning.report.drawing.Symbol;
 import stillturning.report.oneline.DrawnCandidate.Meaning;
 import stillturning.report.oneline.DrawnCandidate.Strand;
 import stillturning.story.Snapshot;
@@ -46,7 +46,9 @@ public final class DrawingStates {
      * @param glyphs by the id of a symbol, for those whose contacts can stand otherwise
      */
     public record Shown(
-            Map<String, MarkState> symbols, Map<Integer, MarkState> lines, Map<String, Glyph> glyphs) {
+            Map<String, MarkState> symbols,
+            Map<Integer, MarkState> lines,
+            Map<String, Glyph> glyphs) {
         public Shown {
             symbols = Map.copyOf(symbols);
             lines = Map.copyOf(lines);
@@ -98,7 +100,8 @@ public final class DrawingStates {
      * @param failure what went wrong
      * @param before the candidate with nothing wrong
      */
-    public DrawingStates(Candidate candidate, DrawnCandidate drawn, Failure failure, Snapshot before) {
+    public DrawingStates(
+            Candidate candidate, DrawnCandidate drawn, Failure failure, Snapshot before) {
         Circuit circuit = candidate.circuit(failure.hits());
         failure.hits().forEach(h -> hit.add(h.part()));
         this.withstand = new Withstand(candidate, circuit, before);

@@ -6,9 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.model.Terminal;
 import stillturning.report.drawing.Diagram;
 import stillturning.report.drawing.Symbol;
-import stillturning.model.Terminal;
 
 /**
  * A candidate as a diagram, and what each symbol and line of it stands for.

@@ -3,13 +3,13 @@ package stillturning.report.oneline;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import stillturning.report.drawing.MarkState;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Generator;
-import stillturning.model.Circuit;
-import stillturning.model.Circuit.Placed;
+import stillturning.report.drawing.MarkState;
 import stillturning.story.Snapshot;
 
 /**

@@ -4,10 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import stillturning.report.drawing.Glyph;
-import stillturning.report.drawing.Side;
-import stillturning.parts.element.Element;
-import stillturning.parts.element.Guard.Action;
 import stillturning.model.Candidate;
 import stillturning.model.HalfDrawn;
 import stillturning.model.Study;
@@ -25,7 +21,11 @@ import stillturning.parts.OvervoltageGuard;
 import stillturning.parts.Part;
 import stillturning.parts.SolidStateController;
 import stillturning.parts.Switch;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Guard.Action;
 import stillturning.quantity.Formats;
+import stillturning.report.drawing.Glyph;
+import stillturning.report.drawing.Side;
 
 /** The symbols of a candidate: one for most parts, several where that reads better. */
 final class Pieces {

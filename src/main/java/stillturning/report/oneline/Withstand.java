@@ -3,16 +3,16 @@ package stillturning.report.oneline;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
-import stillturning.parts.element.Conversion;
-import stillturning.parts.element.Element;
-import stillturning.parts.element.Element.Passage;
-import stillturning.parts.element.Guard;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Cue;
 import stillturning.parts.GroundPoint;
 import stillturning.parts.Load;
+import stillturning.parts.element.Conversion;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Element.Passage;
+import stillturning.parts.element.Guard;
 import stillturning.story.Snapshot;
 
 /**

@@ -3,9 +3,9 @@ package stillturning.report.sizes;
 import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
 import stillturning.sizing.Carried;
+import stillturning.sizing.Rule;
 import stillturning.sizing.SizeFinding;
 import stillturning.sizing.SizeFinding.Mend;
-import stillturning.sizing.Rule;
 import stillturning.sizing.SizingReport;
 
 /** A finding in words: what is wrong, and what mends it. */

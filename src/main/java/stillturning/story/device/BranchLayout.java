@@ -3,10 +3,10 @@ package stillturning.story.device;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stillturning.parts.element.Conversion;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.Topology;
+import stillturning.parts.element.Conversion;
 
 /** The branches of a circuit: one an element, two for a converter, none where both ends meet. */
 public final class BranchLayout {

@@ -2,15 +2,15 @@ package stillturning.story.device;
 
 import java.util.Locale;
 import java.util.Optional;
+import stillturning.model.Circuit.Placed;
+import stillturning.network.BranchLaw;
+import stillturning.network.Open;
+import stillturning.network.Storage;
 import stillturning.parts.element.ByTemperature;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Management;
 import stillturning.parts.element.RestVoltage;
-import stillturning.model.Circuit.Placed;
-import stillturning.network.BranchLaw;
-import stillturning.network.Open;
-import stillturning.network.Storage;
 import stillturning.story.StoryEvent;
 
 /**

@@ -1,11 +1,11 @@
 package stillturning.story.device;
 
 import java.util.Optional;
-import stillturning.parts.element.Channel;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.LimitedConductor;
 import stillturning.network.Open;
+import stillturning.parts.element.Channel;
 import stillturning.story.StoryEvent;
 
 /** An electronic switch: obeys its lever while its logic works, else goes to its default. */

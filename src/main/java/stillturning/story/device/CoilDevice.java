@@ -1,9 +1,9 @@
 package stillturning.story.device;
 
-import stillturning.parts.element.Coil;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.Resistive;
+import stillturning.parts.element.Coil;
 import stillturning.story.StoryEvent;
 
 /** A winding that pulls its contacts in and lets them go, each after its delay. */

@@ -1,12 +1,12 @@
 package stillturning.story.device;
 
 import java.util.Optional;
-import stillturning.parts.element.Contact;
-import stillturning.parts.element.Control;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.Open;
 import stillturning.network.Resistive;
+import stillturning.parts.element.Contact;
+import stillturning.parts.element.Control;
 
 /** A pair of contacts that follows its lever or its coil. */
 final class ContactDevice implements BranchDevice {

@@ -1,11 +1,11 @@
 package stillturning.story.device;
 
-import stillturning.parts.element.Conversion;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.ConverterInput;
 import stillturning.network.LimitedSource;
 import stillturning.network.Open;
+import stillturning.parts.element.Conversion;
 import stillturning.story.StoryEvent;
 
 /** A DC–DC converter's input side; {@link Output} is its other branch. */

@@ -5,9 +5,9 @@ import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import stillturning.story.TripContest;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
+import stillturning.story.TripContest;
 
 /** Writes the story's events down, each with what led to it. */
 public final class EventLog {

@@ -2,12 +2,12 @@ package stillturning.story.device;
 
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import stillturning.parts.element.Generator;
-import stillturning.parts.element.Generator.WithoutBattery;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.LimitedSource;
 import stillturning.network.Open;
+import stillturning.parts.element.Generator;
+import stillturning.parts.element.Generator.WithoutBattery;
 import stillturning.story.StoryEvent.Kind;
 
 /**

@@ -1,11 +1,11 @@
 package stillturning.story.device;
 
-import stillturning.parts.element.Guard;
-import stillturning.parts.element.Guard.Action;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.Open;
 import stillturning.network.Resistive;
+import stillturning.parts.element.Guard;
+import stillturning.parts.element.Guard.Action;
 import stillturning.story.StoryEvent;
 
 /** Over-voltage protection that moves its contact for good. */

@@ -131,7 +131,9 @@ final class Heat implements Stateful {
         sinceSeconds = now.seconds;
     }
 
-    /** What a steady load has come to; more than can be carried continuously begins with the flight. */
+    /**
+     * What a steady load has come to; more than can be carried continuously begins with the flight.
+     */
     private double restAt(double load) {
         return counts || load > 1 ? 0 : load * load;
     }

@@ -78,7 +78,10 @@ final class ManagementDevice implements Device {
                 watched.hotCelsius(),
                 Awaits.COOLING,
                 () -> hot - cell.celsius(),
-                () -> EventWords.celsius(cell.celsius()) + " exceed its " + EventWords.celsius(hot));
+                () ->
+                        EventWords.celsius(cell.celsius())
+                                + " exceed its "
+                                + EventWords.celsius(hot));
         cooling = new DelayTimer(() -> cell.celsius() - watched.cooledCelsius(), 0, now);
         cold =
                 new DelayTimer(
@@ -158,7 +161,8 @@ final class ManagementDevice implements Device {
     private void reconnect() {
         String why =
                 switch (awaits) {
-                    case A_CHARGER, LESS_VOLTAGE -> EventWords.volts(cell.volts()) + " at its terminals";
+                    case A_CHARGER, LESS_VOLTAGE ->
+                            EventWords.volts(cell.volts()) + " at its terminals";
                     case COOLING -> "down to " + EventWords.celsius(cell.celsius());
                     case A_PAUSE -> "try " + tried + " of " + limits.reconnection().tries();
                     case NOTHING -> throw new IllegalStateException(cell.placed().name());
@@ -240,15 +244,21 @@ final class ManagementDevice implements Device {
     }
 
     private String tooLow() {
-        return EventWords.volts(cell.volts()) + " is below its " + EventWords.volts(limits.underVolts().at());
+        return EventWords.volts(cell.volts())
+                + " is below its "
+                + EventWords.volts(limits.underVolts().at());
     }
 
     private String tooHigh() {
-        return EventWords.volts(cell.volts()) + " exceeds its " + EventWords.volts(limits.overVolts().at());
+        return EventWords.volts(cell.volts())
+                + " exceeds its "
+                + EventWords.volts(limits.overVolts().at());
     }
 
     private String tooMuchDrawn() {
-        return EventWords.amps(cell.dischargeAmps()) + " exceeds its " + EventWords.amps(limits.overAmps().at());
+        return EventWords.amps(cell.dischargeAmps())
+                + " exceeds its "
+                + EventWords.amps(limits.overAmps().at());
     }
 
     private String tooMuchTaken() {

@@ -8,7 +8,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
-import stillturning.story.device.BranchLayout.Seat;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.network.DiodeDrop;
+import stillturning.network.Resistive;
+import stillturning.parts.Load;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Channel;
 import stillturning.parts.element.Coil;
@@ -21,12 +25,8 @@ import stillturning.parts.element.Generator;
 import stillturning.parts.element.Guard;
 import stillturning.parts.element.Protector;
 import stillturning.parts.element.Rectifier;
-import stillturning.model.Circuit;
-import stillturning.model.Circuit.Placed;
-import stillturning.network.DiodeDrop;
-import stillturning.network.Resistive;
-import stillturning.parts.Load;
 import stillturning.story.Story.Feed;
+import stillturning.story.device.BranchLayout.Seat;
 
 /** Every device of a circuit, made from its elements. */
 public final class Plant {

@@ -1,12 +1,12 @@
 package stillturning.story.device;
 
-import stillturning.parts.element.Protector;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.Open;
 import stillturning.network.Resistive;
-import stillturning.story.StoryEvent;
+import stillturning.parts.element.Protector;
 import stillturning.story.Setting;
+import stillturning.story.StoryEvent;
 
 /** A fuse or breaker: closed until its heat is up or a hand pulls it. */
 final class ProtectorDevice implements BranchDevice {

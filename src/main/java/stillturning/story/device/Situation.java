@@ -12,9 +12,9 @@ import stillturning.model.Phase;
 import stillturning.model.Study.Aircraft;
 import stillturning.network.NoOperatingPoint;
 import stillturning.network.NodalSolver;
-import stillturning.story.StoryEvent;
 import stillturning.story.Setting;
 import stillturning.story.Setting.Propeller;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
 /** What is true at this instant of one run, shared by its devices. */

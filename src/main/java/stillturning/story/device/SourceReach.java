@@ -4,19 +4,19 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import stillturning.story.device.BranchLayout.Seat;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.model.LoadNeed;
+import stillturning.network.BranchLaw;
+import stillturning.network.Storage;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element.Passage;
 import stillturning.parts.element.Generator;
-import stillturning.model.Circuit;
-import stillturning.model.Circuit.Placed;
-import stillturning.model.LoadNeed;
-import stillturning.network.BranchLaw;
-import stillturning.network.Storage;
 import stillturning.story.Story.Feed;
+import stillturning.story.device.BranchLayout.Seat;
 
 /** Which sources can reach which loads at this instant, and be reached back. */
 final class SourceReach {

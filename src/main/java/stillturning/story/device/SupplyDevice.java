@@ -1,9 +1,6 @@
 package stillturning.story.device;
 
 import java.util.Optional;
-import stillturning.parts.element.Consumer;
-import stillturning.parts.element.Demand;
-import stillturning.parts.element.Tolerance;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
@@ -12,6 +9,9 @@ import stillturning.network.ConstantCurrent;
 import stillturning.network.ConstantPower;
 import stillturning.network.Open;
 import stillturning.network.Resistive;
+import stillturning.parts.element.Consumer;
+import stillturning.parts.element.Demand;
+import stillturning.parts.element.Tolerance;
 import stillturning.story.StoryEvent;
 
 /** A load's supply: works, starves, has stopped, or is coming back. */

@@ -1,14 +1,14 @@
 package stillturning.story.device;
 
 import java.util.Locale;
-import stillturning.parts.element.Conductor;
-import stillturning.parts.element.TimeCurrentCurve.Memory;
-import stillturning.parts.element.Tripping;
-import stillturning.parts.element.WireHeating;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.Open;
 import stillturning.network.Resistive;
+import stillturning.parts.element.Conductor;
+import stillturning.parts.element.TimeCurrentCurve.Memory;
+import stillturning.parts.element.Tripping;
+import stillturning.parts.element.WireHeating;
 import stillturning.story.StoryEvent;
 
 /** An insulated wire: its insulation passes its limit, later its copper melts and is a gap. */
@@ -111,7 +111,9 @@ final class WireDevice implements BranchDevice, Racer {
                         EventWords.amps(wire.bundleAmps()));
         return limit
                 + (Double.isInfinite(seconds)
-                        ? "would not melt below " + EventWords.amps(wire.meltingAmps()) + " (Preece)"
+                        ? "would not melt below "
+                                + EventWords.amps(wire.meltingAmps())
+                                + " (Preece)"
                         : "would melt after " + EventWords.figures(seconds) + " s (Onderdonk)");
     }
 

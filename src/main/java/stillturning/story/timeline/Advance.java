@@ -1,8 +1,8 @@
 package stillturning.story.timeline;
 
 import java.util.List;
-import stillturning.story.device.Stateful;
 import stillturning.network.NoOperatingPoint;
+import stillturning.story.device.Stateful;
 
 /** Steps through time while nothing but charges and heats changes, up to the first event. */
 final class Advance {

@@ -1,10 +1,10 @@
 package stillturning.story.timeline;
 
 import java.util.Arrays;
-import stillturning.story.device.Device;
-import stillturning.story.device.Situation;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
+import stillturning.story.device.Device;
+import stillturning.story.device.Situation;
 
 /** Finds devices that flip without end, and the one to blame. */
 final class Chatter {
@@ -82,7 +82,8 @@ final class Chatter {
         }
         int blamed = worst;
         for (int i = 0; i < devices.length; i++) {
-            if (inAll[i] >= SHARE * inAll[worst] && devices[i].blameRank() > devices[blamed].blameRank()) {
+            if (inAll[i] >= SHARE * inAll[worst]
+                    && devices[i].blameRank() > devices[blamed].blameRank()) {
                 blamed = i;
             }
         }

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import stillturning.story.StartAttempt;
+import stillturning.story.StoryEvent;
 import stillturning.story.device.Situation;
 import stillturning.story.device.SupplyDevice;
-import stillturning.story.StoryEvent;
-import stillturning.story.StartAttempt;
 
 /** Watches the supplies of the engine's loads and of the starter while that turns the engine. */
 final class CrankingWatch {

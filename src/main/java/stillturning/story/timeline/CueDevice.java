@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleSupplier;
 import java.util.function.Supplier;
-import stillturning.story.device.Device;
-import stillturning.story.device.Situation;
 import stillturning.model.Cue;
 import stillturning.story.StoryEvent;
+import stillturning.story.device.Device;
+import stillturning.story.device.Situation;
 
 /** Something that a pilot may notice: stays dark, is about to show, shows, goes out again. */
 final class CueDevice implements Device {

@@ -5,11 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import stillturning.story.device.CellDevice;
-import stillturning.story.device.BranchLayout;
-import stillturning.story.device.BranchLayout.Seat;
-import stillturning.story.device.Plant;
-import stillturning.story.device.Situation;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Coil;
 import stillturning.parts.element.Consumer;
@@ -20,6 +15,11 @@ import stillturning.parts.element.Rectifier;
 import stillturning.story.Balance;
 import stillturning.story.Balance.Account;
 import stillturning.story.UntoldStory;
+import stillturning.story.device.BranchLayout;
+import stillturning.story.device.BranchLayout.Seat;
+import stillturning.story.device.CellDevice;
+import stillturning.story.device.Plant;
+import stillturning.story.device.Situation;
 
 /**
  * Keeps account of energy and charge with the weights by which the charges themselves move on, and

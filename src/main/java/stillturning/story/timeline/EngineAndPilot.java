@@ -6,18 +6,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import stillturning.story.device.Device;
-import stillturning.story.device.GeneratorDevice;
-import stillturning.story.device.Plant;
-import stillturning.story.device.EventWords;
-import stillturning.story.device.Situation;
-import stillturning.story.device.SupplyDevice;
 import stillturning.model.Circuit;
 import stillturning.model.Cockpit;
 import stillturning.model.Cue;
 import stillturning.model.Phase;
 import stillturning.model.Procedure;
 import stillturning.model.Terminal;
+import stillturning.story.device.Device;
+import stillturning.story.device.EventWords;
+import stillturning.story.device.GeneratorDevice;
+import stillturning.story.device.Plant;
+import stillturning.story.device.Situation;
+import stillturning.story.device.SupplyDevice;
 import stillturning.story.timeline.CueDevice.Sensing;
 
 /** Engine, cues and procedures of a run. */

@@ -3,13 +3,13 @@ package stillturning.story.timeline;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import stillturning.model.Phase;
+import stillturning.story.Pilot;
+import stillturning.story.StoryEvent;
 import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
 import stillturning.story.device.SupplyDevice;
-import stillturning.model.Phase;
-import stillturning.story.StoryEvent;
-import stillturning.story.Pilot;
 
 /** The engine: runs while its needs are met, falters, stops, and starts again if turned. */
 final class EngineDevice implements Device {

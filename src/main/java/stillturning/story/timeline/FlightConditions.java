@@ -14,7 +14,8 @@ import stillturning.story.Setting;
  * @param phase that of the moment
  * @param stride how charges and heats are carried
  */
-record FlightConditions(Aircraft aircraft, Phase phase, Moment moment, Setting setting, StepLimits stride) {
+record FlightConditions(
+        Aircraft aircraft, Phase phase, Moment moment, Setting setting, StepLimits stride) {
 
     /** Phases that are flown after that of the moment; empty if it goes on without end. */
     Optional<List<Phase>> ahead() {

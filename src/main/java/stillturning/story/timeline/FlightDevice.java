@@ -1,10 +1,10 @@
 package stillturning.story.timeline;
 
 import java.util.List;
-import stillturning.story.device.Device;
-import stillturning.story.device.Situation;
 import stillturning.model.Phase;
 import stillturning.story.StoryEvent;
+import stillturning.story.device.Device;
+import stillturning.story.device.Situation;
 
 /** The flight after the failure: one phase after the other, until it has landed. */
 final class FlightDevice implements Device {

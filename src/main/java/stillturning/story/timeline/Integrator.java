@@ -1,8 +1,8 @@
 package stillturning.story.timeline;
 
 import java.util.List;
-import stillturning.story.device.Stateful;
 import stillturning.network.NoOperatingPoint;
+import stillturning.story.device.Stateful;
 
 /**
  * Carries charges and heats forward by the embedded Runge–Kutta pair of Dormand and Prince, order

@@ -6,12 +6,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
-import stillturning.story.device.Device;
-import stillturning.story.device.Situation;
 import stillturning.model.Procedure;
-import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Setting.Shedding;
+import stillturning.story.StoryEvent;
+import stillturning.story.device.Device;
+import stillturning.story.device.Situation;
 
 /** One procedure, carried out once, some time after one of its cues, if one is still there then. */
 final class ProcedureDevice implements Device {

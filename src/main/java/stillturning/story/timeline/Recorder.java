@@ -7,15 +7,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import java.util.function.Supplier;
-import stillturning.story.device.CellDevice;
-import stillturning.story.device.Plant;
-import stillturning.story.device.Situation;
-import stillturning.story.device.SupplyDevice;
 import stillturning.model.Candidate;
 import stillturning.parts.Bus;
 import stillturning.story.StateBar;
 import stillturning.story.StateBar.Doing;
 import stillturning.story.Trace;
+import stillturning.story.device.CellDevice;
+import stillturning.story.device.Plant;
+import stillturning.story.device.Situation;
+import stillturning.story.device.SupplyDevice;
 
 /** Samples voltages, charges, and what the engine and its loads do, before and after each event. */
 final class Recorder {
@@ -122,7 +122,8 @@ final class Recorder {
         List<StateBar.Span> spans = new ArrayList<>();
         for (int i = 0; i < beginnings.size(); i++) {
             double to = i + 1 < beginnings.size() ? beginnings.get(i + 1).seconds() : now.seconds;
-            spans.add(new StateBar.Span(beginnings.get(i).seconds(), to, beginnings.get(i).doing()));
+            spans.add(
+                    new StateBar.Span(beginnings.get(i).seconds(), to, beginnings.get(i).doing()));
         }
         return spans;
     }

@@ -6,15 +6,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.network.NoOperatingPoint;
+import stillturning.story.UntoldStory;
+import stillturning.story.device.BranchDevice;
 import stillturning.story.device.CellDevice;
 import stillturning.story.device.Device;
-import stillturning.story.device.BranchDevice;
 import stillturning.story.device.Plant;
 import stillturning.story.device.Situation;
 import stillturning.story.device.Stateful;
 import stillturning.story.device.Warmth;
-import stillturning.network.NoOperatingPoint;
-import stillturning.story.UntoldStory;
 
 /**
  * Jumps from event to event: settles everything that happens at one instant, then carries charges
@@ -47,7 +47,8 @@ final class Simulation {
     /** Whether something has happened since heats were told; what comes first always counts. */
     private boolean eventful = true;
 
-    Simulation(Plant plant, EngineAndPilot crew, Situation now, EnergyMeter meter, StepLimits stride) {
+    Simulation(
+            Plant plant, EngineAndPilot crew, Situation now, EnergyMeter meter, StepLimits stride) {
         this.plant = plant;
         this.now = now;
         byName.putAll(plant.devices());

@@ -6,16 +6,16 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import stillturning.story.device.CellDevice;
-import stillturning.story.device.BranchLayout;
-import stillturning.story.device.BranchLayout.Seat;
-import stillturning.story.device.BranchDevice;
-import stillturning.story.device.Plant;
-import stillturning.story.device.Situation;
 import stillturning.parts.element.Conversion;
-import stillturning.story.StateBar.Doing;
 import stillturning.story.Snapshot;
 import stillturning.story.Snapshot.States;
+import stillturning.story.StateBar.Doing;
+import stillturning.story.device.BranchDevice;
+import stillturning.story.device.BranchLayout;
+import stillturning.story.device.BranchLayout.Seat;
+import stillturning.story.device.CellDevice;
+import stillturning.story.device.Plant;
+import stillturning.story.device.Situation;
 
 /** Takes frames of a run. */
 final class SnapshotRecorder {

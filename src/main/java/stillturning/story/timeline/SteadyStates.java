@@ -3,15 +3,15 @@ package stillturning.story.timeline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Phase;
 import stillturning.model.Study;
-import stillturning.story.StoryEvent;
+import stillturning.model.failure.Failure;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
 /**

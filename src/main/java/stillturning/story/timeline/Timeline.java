@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Circuit;
@@ -12,15 +11,16 @@ import stillturning.model.Engine;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Study;
-import stillturning.story.Snapshot;
+import stillturning.model.failure.Failure;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
 import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
+import stillturning.story.PilotView;
 import stillturning.story.Setting;
 import stillturning.story.Setting.Propeller;
-import stillturning.story.PilotView;
+import stillturning.story.Snapshot;
 import stillturning.story.StartAttempt;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
@@ -247,8 +247,8 @@ public final class Timeline {
      * @param seconds how long each step lasts (s)
      * @throws UntoldStory if a state on the way cannot be computed
      */
-    public List<PilotView> rehearse(Failure failure, List<Map<String, String>> steps, double seconds)
-            throws UntoldStory {
+    public List<PilotView> rehearse(
+            Failure failure, List<Map<String, String>> steps, double seconds) throws UntoldStory {
         Run run = after(failure, Setting.with(Pilot.NEVER).with(Propeller.STANDS));
         return run.rehearse(failure, steps, seconds);
     }

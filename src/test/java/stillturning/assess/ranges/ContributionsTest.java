@@ -46,7 +46,9 @@ class ContributionsTest {
             outcome[n] = random.nextDouble();
         }
         assertEquals(
-                List.of(), parts(QuasiRandomPoints.points(COUNT, INPUTS, seed), outcome), "seed " + seed);
+                List.of(),
+                parts(QuasiRandomPoints.points(COUNT, INPUTS, seed), outcome),
+                "seed " + seed);
     }
 
     @ParameterizedTest

@@ -12,11 +12,11 @@ import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.Outcome;
-import stillturning.bench.Bench;
-import stillturning.parts.element.Demand;
-import stillturning.model.failure.Failure;
-import stillturning.model.EngineLogic;
 import stillturning.assess.ranges.StudyVariant.Made;
+import stillturning.bench.Bench;
+import stillturning.model.EngineLogic;
+import stillturning.model.failure.Failure;
+import stillturning.parts.element.Demand;
 import stillturning.story.UntoldStory;
 
 /** One battery of 20 Ah give or take a fifth, one load of 10 A give or take a tenth. */

@@ -208,10 +208,13 @@ class RankingTest {
         assertEquals("D", why.candidate());
         assertEquals("A", why.reference());
         assertEquals(.02, why.pointsAhead(), 1e-12);
-        assertEquals(List.of("y", "z"), why.better().stream().map(CriterionDifference::criterion).toList());
+        assertEquals(
+                List.of("y", "z"),
+                why.better().stream().map(CriterionDifference::criterion).toList());
         assertEquals(.12, why.better().get(0).points(), 1e-12);
         assertEquals(.10, why.better().get(1).points(), 1e-12);
-        assertEquals(List.of("x"), why.worse().stream().map(CriterionDifference::criterion).toList());
+        assertEquals(
+                List.of("x"), why.worse().stream().map(CriterionDifference::criterion).toList());
         assertEquals(-.20, why.worse().get(0).points(), 1e-12);
         assertEquals(Comparison.Dominance.NEITHER, why.dominance());
     }

@@ -144,7 +144,9 @@ class DraftTest {
         MovingClock clock = new MovingClock();
         try (var executor = new ByHand();
                 Draft draft =
-                        Draft.open(folder, new JournalPolicy(folder.resolve("kept"), executor, clock))) {
+                        Draft.open(
+                                folder,
+                                new JournalPolicy(folder.resolve("kept"), executor, clock))) {
             String text = draft.state().texts().get(ONE_BUS);
             draft.make(Change.typing(ONE_BUS, text + "#"));
             clock.pass(Duration.ofSeconds(1));

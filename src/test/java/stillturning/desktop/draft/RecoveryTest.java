@@ -57,7 +57,8 @@ class RecoveryTest {
 
         public static void main(String[] arguments) throws Exception {
             ScheduledExecutorService executor = Executors.newSingleThreadScheduledExecutor();
-            JournalPolicy keeping = new JournalPolicy(Path.of(arguments[1]), executor, Clock.systemUTC());
+            JournalPolicy keeping =
+                    new JournalPolicy(Path.of(arguments[1]), executor, Clock.systemUTC());
             Draft draft = Draft.open(Path.of(arguments[0]), keeping);
             edit(draft, "18 Ah", "16 Ah");
             draft.make(

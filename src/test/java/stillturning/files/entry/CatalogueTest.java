@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 import stillturning.files.entry.PartEntry.BatteryEntry;
 import stillturning.files.entry.PartEntry.BreakerEntry;
 import stillturning.quantity.Quantity;
-import stillturning.yaml.Key;
 import stillturning.yaml.Given;
+import stillturning.yaml.Key;
 import stillturning.yaml.Origin;
 
 class CatalogueTest {

@@ -14,8 +14,6 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.parts.element.Demand;
-import stillturning.model.failure.Cause.Kind;
 import stillturning.model.Chances;
 import stillturning.model.Chances.Beta;
 import stillturning.model.Chances.Exposure;
@@ -29,6 +27,8 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Study.Aircraft;
 import stillturning.model.Zone;
 import stillturning.model.Zone.Hazard;
+import stillturning.model.failure.Cause.Kind;
+import stillturning.parts.element.Demand;
 import stillturning.story.Pilot;
 import stillturning.story.UntoldStory;
 

@@ -8,8 +8,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stillturning.parts.element.Derating.Published.Point;
 import stillturning.parts.ProtectorCurves;
+import stillturning.parts.element.Derating.Published.Point;
 
 class DeratingTest {
 

@@ -140,7 +140,8 @@ class CoverTest {
     @Test
     void largeCostsDoNotOverflow() {
         int most = Integer.MAX_VALUE;
-        CoverChoice found = Cover.of(3, List.of(of(most, 0), of(most, 1), of(most, 2), of(1, 0, 1)));
+        CoverChoice found =
+                Cover.of(3, List.of(of(most, 0), of(most, 1), of(most, 2), of(1, 0, 1)));
         assertEquals(1L + most, found.cost());
         assertEquals(List.of(2, 3), found.chosen());
     }

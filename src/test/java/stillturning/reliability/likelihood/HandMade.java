@@ -9,10 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import stillturning.bench.Bench;
-import stillturning.reliability.cutset.CutSets;
-import stillturning.parts.element.Demand;
-import stillturning.model.failure.Cause;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Chances;
 import stillturning.model.Chances.Exposure;
@@ -21,13 +17,17 @@ import stillturning.model.Chances.Odds;
 import stillturning.model.Chances.Per;
 import stillturning.model.Chances.Rate;
 import stillturning.model.Study;
+import stillturning.model.failure.Cause;
+import stillturning.model.failure.Failure;
 import stillturning.parts.FailureMode;
+import stillturning.parts.element.Demand;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.cutset.CutSets;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Check;
 import stillturning.reliability.runup.Latent;
 import stillturning.story.PilotView;
-import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.CombinedResult;
 
 /** Events, sets, rates and a run-up card made up by a test, without any story. */
 final class HandMade {

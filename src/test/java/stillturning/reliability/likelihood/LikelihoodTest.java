@@ -12,11 +12,11 @@ import java.util.OptionalDouble;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
+import stillturning.model.failure.Cause.Kind;
 import stillturning.reliability.chance.ChanceRange;
 import stillturning.reliability.chance.ChanceRanges.Contributor;
 import stillturning.reliability.cutset.CutSets;
 import stillturning.reliability.cutset.Healing;
-import stillturning.model.failure.Cause.Kind;
 
 /** What becomes of events, rates and a run-up card; expected values by the form of each event. */
 class LikelihoodTest {

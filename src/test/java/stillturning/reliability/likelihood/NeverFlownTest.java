@@ -8,14 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
-import stillturning.reliability.cutset.CutSets;
-import stillturning.parts.element.Demand.Kind;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.EngineLogic;
+import stillturning.model.failure.Failure;
 import stillturning.parts.FailureMode;
-import stillturning.reliability.combined.Event;
+import stillturning.parts.element.Demand.Kind;
 import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.cutset.CutSets;
 
 /**
  * A battery feeds the engine's computer over a master switch; a charger has a switch of its own.

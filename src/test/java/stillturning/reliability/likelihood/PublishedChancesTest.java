@@ -7,10 +7,10 @@ import static stillturning.reliability.likelihood.HandMade.perHour;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import stillturning.model.failure.Cause.Kind;
 import stillturning.reliability.chance.Basis;
 import stillturning.reliability.chance.Estimate;
 import stillturning.reliability.chance.Importance;
-import stillturning.model.failure.Cause.Kind;
 
 /** Worked examples of the handbooks, given as events of an aircraft. */
 class PublishedChancesTest {
@@ -102,7 +102,8 @@ class PublishedChancesTest {
      */
     @Test
     void anActiveFailureOnTopOfALatentOneHasTheMeanAndTheLastFlightOfTheForm() {
-        LikelihoodResult likely = activeOnLatent(1e-4, 1e-5).hidden(1, 0).likely(List.of(List.of(0, 1)));
+        LikelihoodResult likely =
+                activeOnLatent(1e-4, 1e-5).hidden(1, 0).likely(List.of(List.of(0, 1)));
         assertEquals(4.998084e-8, likely.checked().point().averagePerHour().value(), 5e-15);
         // 1e-7 by the form, which has no exponential
         assertEquals(1e-7, likely.checked().point().lastPerHour().value(), 1e-10);

@@ -9,19 +9,19 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import stillturning.reliability.chance.ChanceRange;
-import stillturning.reliability.cutset.Watch;
-import stillturning.model.failure.CommonCauses;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.model.failure.CommonCauses;
+import stillturning.reliability.chance.ChanceRange;
+import stillturning.reliability.combined.CombinedFailures;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.cutset.Watch;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.RunUp;
 import stillturning.story.UntoldStory;
-import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.CombinedResult;
-import stillturning.reliability.combined.CombinedFailures;
 
 /** One candidate of the demonstration study from its files to its chances. */
 class SandpiperLikelihoodTest {

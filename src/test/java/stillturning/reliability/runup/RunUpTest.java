@@ -16,16 +16,16 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import stillturning.reliability.cutset.Watch;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.reliability.combined.CombinedFailures;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.Event;
+import stillturning.reliability.cutset.Watch;
 import stillturning.story.PilotView;
 import stillturning.story.UntoldStory;
-import stillturning.reliability.combined.Event;
-import stillturning.reliability.combined.CombinedResult;
-import stillturning.reliability.combined.CombinedFailures;
 
 /** An engine bus with two feeds, each behind a switch and a diode: worked out by hand. */
 class RunUpTest {
@@ -93,7 +93,11 @@ class RunUpTest {
         Candidate candidate = study.candidates().get(0);
         joint =
                 CombinedFailures.of(
-                        study, candidate, CombinedFailures.events(candidate, List.of()), 2, Watch.NOBODY);
+                        study,
+                        candidate,
+                        CombinedFailures.events(candidate, List.of()),
+                        2,
+                        Watch.NOBODY);
         card = RunUp.of(study, joint);
     }
 
@@ -190,7 +194,9 @@ class RunUpTest {
                         .filter(r -> name(r.event()).equals("standby-diode: open"))
                         .findFirst()
                         .orElseThrow();
-        assertEquals(new SeenDifference(1, SeenDifference.What.ENGINE_STOPS, ""), revealed.seen().get(0));
+        assertEquals(
+                new SeenDifference(1, SeenDifference.What.ENGINE_STOPS, ""),
+                revealed.seen().get(0));
     }
 
     @Test

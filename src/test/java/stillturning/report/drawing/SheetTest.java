@@ -45,7 +45,8 @@ class SheetTest {
         for (Symbol symbol : diagram.symbols()) {
             SymbolPosition spot = spot(sheet, symbol.id());
             assertTrue(paper.holds(new Point(spot.box().x(), spot.box().y())), symbol.id());
-            assertTrue(paper.holds(new Point(spot.box().right(), spot.box().bottom())), symbol.id());
+            assertTrue(
+                    paper.holds(new Point(spot.box().right(), spot.box().bottom())), symbol.id());
             assertEquals(
                     symbol.ports().stream().map(Port::name).toList(),
                     spot.ports().stream().map(SymbolPosition.Landing::port).toList());
@@ -127,7 +128,8 @@ class SheetTest {
         assertEquals(5, course.distanceFrom(aside), 1e-9);
         SymbolPosition from = spot(sheet, course.line().fromSymbol());
         assertEquals(
-                course.line().fromPort(), from.portAt(start).map(SymbolPosition.Landing::port).orElseThrow());
+                course.line().fromPort(),
+                from.portAt(start).map(SymbolPosition.Landing::port).orElseThrow());
     }
 
     @Test

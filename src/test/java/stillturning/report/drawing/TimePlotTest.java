@@ -107,7 +107,8 @@ class TimePlotTest {
 
     @Test
     void whatHappensAtTheEndWithinASecondIsEnlargedToo() {
-        List<TimeWindow> windows = TimeWindows.of(eventsAt(2400, 0, 20, 2046, 2046.005, 2046.03, 2047));
+        List<TimeWindow> windows =
+                TimeWindows.of(eventsAt(2400, 0, 20, 2046, 2046.005, 2046.03, 2047));
         assertTrue(windows.stream().anyMatch(w -> w.origin() == 0 && w.to() < 100), "" + windows);
         TimeWindow end = windows.get(1);
         assertTrue(end.holds(2046) && end.holds(2046.03) && end.to() - end.from() < 1.5, "" + end);

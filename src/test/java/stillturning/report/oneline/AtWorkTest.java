@@ -13,10 +13,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import stillturning.report.drawing.OneLine;
-import stillturning.report.drawing.Sheet;
-import stillturning.report.drawing.SymbolPosition;
-import stillturning.report.drawing.Symbol;
 import stillturning.files.PartCatalogue;
 import stillturning.files.Reading;
 import stillturning.files.StudyReader;
@@ -25,6 +21,10 @@ import stillturning.model.Terminal;
 import stillturning.parts.GroundPoint;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
+import stillturning.report.drawing.OneLine;
+import stillturning.report.drawing.Sheet;
+import stillturning.report.drawing.Symbol;
+import stillturning.report.drawing.SymbolPosition;
 import stillturning.yaml.YamlDocument;
 
 class AtWorkTest {

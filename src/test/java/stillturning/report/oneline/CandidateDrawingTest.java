@@ -11,13 +11,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
-import stillturning.report.drawing.Diagram;
-import stillturning.report.drawing.Glyph;
-import stillturning.report.drawing.Line;
-import stillturning.report.drawing.OneLine;
-import stillturning.report.drawing.Picture;
-import stillturning.report.drawing.Symbol;
-import stillturning.parts.element.Demand.Kind;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.EngineLogic;
@@ -25,7 +18,14 @@ import stillturning.model.Study;
 import stillturning.parts.GroundPoint;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
+import stillturning.parts.element.Demand.Kind;
 import stillturning.report.ReportSamples;
+import stillturning.report.drawing.Diagram;
+import stillturning.report.drawing.Glyph;
+import stillturning.report.drawing.Line;
+import stillturning.report.drawing.OneLine;
+import stillturning.report.drawing.Picture;
+import stillturning.report.drawing.Symbol;
 
 class CandidateDrawingTest {
 

@@ -13,20 +13,20 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import stillturning.report.drawing.Glyph;
-import stillturning.report.drawing.Line;
-import stillturning.report.drawing.MarkState;
-import stillturning.model.failure.Failure;
-import stillturning.model.failure.FailureCatalogue;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.report.drawing.Glyph;
+import stillturning.report.drawing.Line;
+import stillturning.report.drawing.MarkState;
 import stillturning.report.oneline.DrawingStates.Shown;
-import stillturning.story.StateBar.Doing;
-import stillturning.story.Snapshot;
-import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
+import stillturning.story.Snapshot;
+import stillturning.story.StateBar.Doing;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.WatchedStory;
 import stillturning.story.timeline.Timeline;
@@ -102,7 +102,8 @@ class DrawingStatesTest {
             Shown shown = new DrawingStates(candidate, drawn, NOTHING, before).at(before);
             assertEquals(drawn.meanings().keySet(), shown.symbols().keySet());
             assertEquals(drawn.strands().size(), shown.lines().size());
-            assertEquals(Set.of(MarkState.LIVE, MarkState.DARK), Set.copyOf(shown.symbols().values()));
+            assertEquals(
+                    Set.of(MarkState.LIVE, MarkState.DARK), Set.copyOf(shown.symbols().values()));
             timeline.normal()
                     .working()
                     .forEach(load -> assertEquals(MarkState.LIVE, shown.symbols().get(load), load));

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.files.StudyReader;
+import stillturning.model.Study;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Diagram;
 import stillturning.report.drawing.Glyph;
@@ -16,8 +18,6 @@ import stillturning.report.drawing.Port;
 import stillturning.report.drawing.Sheet;
 import stillturning.report.drawing.Side;
 import stillturning.report.drawing.Symbol;
-import stillturning.files.StudyReader;
-import stillturning.model.Study;
 
 /** A small edit leaves the rest of a drawing where the eye looks for it. */
 class SteadyLayoutTest {

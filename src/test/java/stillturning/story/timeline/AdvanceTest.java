@@ -7,9 +7,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.network.NoOperatingPoint;
 import stillturning.story.device.Device;
 import stillturning.story.device.Stateful;
-import stillturning.network.NoOperatingPoint;
 
 /** Steps through a change whose exact way is known. */
 class AdvanceTest {

@@ -13,21 +13,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.EngineLogic;
+import stillturning.model.failure.Failure;
+import stillturning.parts.Alternator;
+import stillturning.parts.Battery;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.element.Generator.Alone;
 import stillturning.parts.element.Generator.WithoutBattery;
 import stillturning.parts.element.Tolerance;
-import stillturning.model.failure.Failure;
-import stillturning.model.Candidate.Hit;
-import stillturning.model.EngineLogic;
-import stillturning.parts.Alternator;
-import stillturning.parts.Battery;
 import stillturning.story.Endurance.Lasts;
 import stillturning.story.Endurance.NotLimited;
-import stillturning.story.StoryEvent;
 import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
 /** Alternators that lose their battery, their field, or their measure. */

@@ -9,24 +9,24 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
-import stillturning.story.device.EventLog;
-import stillturning.story.device.BranchLayout;
-import stillturning.story.device.Plant;
-import stillturning.story.device.Situation;
-import stillturning.parts.element.Demand;
-import stillturning.parts.element.RestVoltage;
-import stillturning.model.failure.Failure;
 import stillturning.model.EngineLogic;
 import stillturning.model.Study;
+import stillturning.model.failure.Failure;
 import stillturning.network.BranchLaw;
 import stillturning.network.NodalSolver;
 import stillturning.network.Open;
+import stillturning.parts.element.Demand;
+import stillturning.parts.element.RestVoltage;
 import stillturning.story.Balance;
 import stillturning.story.Balance.Account;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
+import stillturning.story.device.BranchLayout;
+import stillturning.story.device.EventLog;
+import stillturning.story.device.Plant;
+import stillturning.story.device.Situation;
 
 /** Energy and charge over whole stories. */
 class BalanceTest {

@@ -11,17 +11,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.parts.element.Demand.Kind;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.EngineLogic.AtLeast;
 import stillturning.model.EngineLogic.One;
+import stillturning.parts.element.Demand.Kind;
+import stillturning.story.Pilot;
 import stillturning.story.StateBar;
 import stillturning.story.StateBar.Doing;
 import stillturning.story.StateBar.Span;
-import stillturning.story.StoryEvent;
-import stillturning.story.Pilot;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
 /** What the engine and its loads were doing, held against the events of the same story. */

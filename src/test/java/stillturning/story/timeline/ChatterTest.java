@@ -10,26 +10,26 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.story.device.Device;
-import stillturning.story.device.EventLog;
-import stillturning.story.device.Situation;
-import stillturning.parts.element.Demand;
-import stillturning.parts.element.Demand.Kind;
-import stillturning.parts.element.Tolerance;
-import stillturning.model.failure.Failure;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Study;
 import stillturning.model.Terminal;
+import stillturning.model.failure.Failure;
 import stillturning.network.BranchLaw;
 import stillturning.network.NodalSolver;
 import stillturning.network.Topology;
 import stillturning.parts.Load;
-import stillturning.story.StoryEvent;
+import stillturning.parts.element.Demand;
+import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Tolerance;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
+import stillturning.story.device.Device;
+import stillturning.story.device.EventLog;
+import stillturning.story.device.Situation;
 
 /** Contacts and converters that undo what they do: one of them is named, nothing loops. */
 class ChatterTest {

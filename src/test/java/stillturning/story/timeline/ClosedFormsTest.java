@@ -6,13 +6,13 @@ import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
+import stillturning.model.EngineLogic;
+import stillturning.model.failure.Failure;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.RestVoltage;
-import stillturning.model.failure.Failure;
-import stillturning.model.EngineLogic;
-import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent.Kind;
 import stillturning.story.UntoldStory;
 
 /**

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
-import stillturning.parts.element.Demand;
 import stillturning.model.EngineLogic;
+import stillturning.parts.element.Demand;
 import stillturning.story.Endurance.Lasts;
 import stillturning.story.Endurance.NotLimited;
 import stillturning.story.Pilot;

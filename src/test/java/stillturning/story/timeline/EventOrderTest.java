@@ -9,18 +9,18 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.parts.element.Demand.Kind;
-import stillturning.parts.element.Tolerance;
-import stillturning.model.failure.Failure;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
+import stillturning.model.failure.Failure;
+import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Tolerance;
 import stillturning.story.Endurance.AtLeast;
 import stillturning.story.Endurance.Lasts;
-import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
 /** The situations in which event-driven simulations go wrong, one by one. */
@@ -56,7 +56,8 @@ class EventOrderTest {
                         .join("zulu", "plus", "bus", "bar")
                         .join("alpha", "plus", "bus", "bar");
         Story story = Telling.unaided(bench, "bus: feed open");
-        assertEquals(List.of("computer", "zulu", "alpha"), parts(story, StoryEvent.Kind.LOAD_STOPS));
+        assertEquals(
+                List.of("computer", "zulu", "alpha"), parts(story, StoryEvent.Kind.LOAD_STOPS));
         assertEquals(
                 Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "zulu"),
                 Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "alpha"));

@@ -13,8 +13,6 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.parts.element.Demand.Kind;
-import stillturning.model.failure.Failure;
 import stillturning.model.Cue;
 import stillturning.model.Engine;
 import stillturning.model.EngineLogic;
@@ -22,8 +20,9 @@ import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Procedure;
 import stillturning.model.Terminal;
+import stillturning.model.failure.Failure;
+import stillturning.parts.element.Demand.Kind;
 import stillturning.story.Endurance;
-import stillturning.story.StoryEvent;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
@@ -34,6 +33,7 @@ import stillturning.story.Setting.Propeller;
 import stillturning.story.Setting.Shedding;
 import stillturning.story.StartAttempt;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
 /** The flight around the failure: phases, shedding, what runs now and then, starting. */

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
-import stillturning.story.device.Stateful;
 import stillturning.network.NoOperatingPoint;
+import stillturning.story.device.Stateful;
 
 class IntegratorTest {
 

@@ -16,22 +16,22 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.parts.element.Demand.Kind;
-import stillturning.parts.element.Tolerance;
-import stillturning.model.failure.Failure;
-import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
 import stillturning.parts.Breaker;
 import stillturning.parts.Part;
 import stillturning.parts.ProtectorCurves;
-import stillturning.story.StoryEvent;
+import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Tolerance;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
 /** What must not change a story: order of parts, names, step size, other stories. */
@@ -118,7 +118,8 @@ class InvarianceTest {
     private static List<StoryEvent> byPart(Story story, String mark) {
         return story.happenings().stream()
                 .sorted(
-                        Comparator.comparing((StoryEvent h) -> h.part().replace(mark, "") + h.kind())
+                        Comparator.comparing(
+                                        (StoryEvent h) -> h.part().replace(mark, "") + h.kind())
                                 .thenComparing(StoryEvent::seconds))
                 .toList();
     }

@@ -11,15 +11,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.parts.element.Demand.Kind;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
-import stillturning.story.StoryEvent;
+import stillturning.model.failure.Failure;
+import stillturning.parts.element.Demand.Kind;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
 /** What the pilot sees, and what he does about it and when. */
@@ -91,7 +91,8 @@ class PilotTest {
                 bench.timeline()
                         .tell(together(bench, alsoFails, "alternator: field open"), Pilot.PLANNED);
         assertEquals(
-                alsoFails.startsWith("display:") ? 0 : 1, Telling.count(story, StoryEvent.Kind.CUE));
+                alsoFails.startsWith("display:") ? 0 : 1,
+                Telling.count(story, StoryEvent.Kind.CUE));
         if (alsoFails.startsWith("display:")) {
             assertEquals(0, Telling.count(story, StoryEvent.Kind.PILOT));
         }

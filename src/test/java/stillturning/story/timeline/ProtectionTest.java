@@ -10,20 +10,20 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.Cue;
+import stillturning.model.EngineLogic;
+import stillturning.model.failure.Failure;
+import stillturning.parts.Part;
+import stillturning.parts.ProtectorCurves;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.element.TimeCurrentCurve;
 import stillturning.parts.element.Tolerance;
 import stillturning.parts.element.Tripping;
-import stillturning.model.failure.Failure;
-import stillturning.model.Candidate.Hit;
-import stillturning.model.Cue;
-import stillturning.model.EngineLogic;
-import stillturning.parts.Part;
-import stillturning.parts.ProtectorCurves;
 import stillturning.story.Endurance.AtLeast;
-import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
 /** Races between protectors, and what the rest of the aircraft notices of them. */
@@ -169,7 +169,9 @@ class ProtectionTest {
         // sqrt(0.15 x 5) s at twice the rating: ISO 8820-3 type C class sheet, read in a second
         // source
         assertEquals(
-                Math.sqrt(0.75), Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "fuse"), 1e-6);
+                Math.sqrt(0.75),
+                Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "fuse"),
+                1e-6);
     }
 
     /**

@@ -14,9 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.model.failure.Failure;
 import stillturning.story.Endurance;
+import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
-import stillturning.story.Story;
 import stillturning.story.UntoldStory;
 
 /** What must not change the stories of aircraft drawn by lot: order, and length of steps. */

@@ -10,22 +10,22 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.parts.element.Demand;
-import stillturning.parts.element.Demand.Kind;
-import stillturning.parts.element.Tolerance;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Cue;
 import stillturning.model.Engine;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
+import stillturning.model.failure.Failure;
 import stillturning.parts.Load;
+import stillturning.parts.element.Demand;
+import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Tolerance;
 import stillturning.story.Endurance.AtLeast;
 import stillturning.story.Endurance.Lasts;
 import stillturning.story.Endurance.NotLimited;
-import stillturning.story.StoryEvent;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
 /** Alternators, converters, the engine that turns them, and too much of a good thing. */

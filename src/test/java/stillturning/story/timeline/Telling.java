@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import stillturning.bench.Bench;
-import stillturning.story.StoryEvent;
-import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Trace;
 import stillturning.story.Trace.Point;
 import stillturning.story.UntoldStory;

@@ -9,10 +9,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import stillturning.story.StoryEvent.Kind;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent.Kind;
 import stillturning.story.UntoldStory;
 
 /**

@@ -9,19 +9,19 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
-import stillturning.parts.element.Demand.Kind;
-import stillturning.parts.element.Tripping;
-import stillturning.parts.element.WireHeating;
 import stillturning.model.EngineLogic;
 import stillturning.parts.Breaker;
 import stillturning.parts.Cable;
 import stillturning.parts.ProtectorCurves;
 import stillturning.parts.Wire;
-import stillturning.story.StoryEvent;
+import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Tripping;
+import stillturning.parts.element.WireHeating;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
 /** Wires that chafe through, with and without a protector before them. */
@@ -174,7 +174,9 @@ class WireStoryTest {
                                 Setting.with(Pilot.NEVER),
                                 60);
         for (StoryEvent.Kind kind :
-                new StoryEvent.Kind[] {StoryEvent.Kind.WIRE_OVERHEATS, StoryEvent.Kind.WIRE_MELTS}) {
+                new StoryEvent.Kind[] {
+                    StoryEvent.Kind.WIRE_OVERHEATS, StoryEvent.Kind.WIRE_MELTS
+                }) {
             assertEquals(Telling.when(free, kind, "wire"), Telling.when(held, kind, "wire"), 1e-7);
         }
     }

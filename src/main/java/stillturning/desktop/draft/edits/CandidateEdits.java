@@ -36,7 +36,8 @@ public final class CandidateEdits {
         }
 
         private String path() {
-            return DocumentPlaces.under("positions", name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            return DocumentPlaces.under(
+                    "positions", name().toLowerCase(Locale.ROOT).replace('_', '-'));
         }
     }
 
@@ -337,7 +338,8 @@ public final class CandidateEdits {
         FileEdits pen = pen();
         Set<Run> feeds = new LinkedHashSet<>();
         for (Run run : layout.runs()) {
-            if (run.section().equals(CandidateOutline.FEEDS) && Naming.part(run.key()).equals(load)) {
+            if (run.section().equals(CandidateOutline.FEEDS)
+                    && Naming.part(run.key()).equals(load)) {
                 feeds.add(run);
             }
         }

@@ -68,7 +68,11 @@ final class Clipboard {
     }
 
     private static void some(
-            WrittenKeys all, String path, Set<String> parts, UnaryOperator<String> names, FileEdits pen)
+            WrittenKeys all,
+            String path,
+            Set<String> parts,
+            UnaryOperator<String> names,
+            FileEdits pen)
             throws ChangeRefused {
         for (Map.Entry<String, YamlValue> field : all.fields().entrySet()) {
             if (parts.contains(Naming.part(field.getKey()))) {
@@ -82,7 +86,8 @@ final class Clipboard {
      *
      * @return names of the new parts
      */
-    static List<String> paste(String text, CandidateOutline layout, StudyOutline loads, FileEdits pen)
+    static List<String> paste(
+            String text, CandidateOutline layout, StudyOutline loads, FileEdits pen)
             throws ChangeRefused {
         CandidateOutline copied = new CandidateOutline(YamlDocument.of(Path.of(FILE), text));
         if (copied.parts().isEmpty() || !copied.all().fields().containsKey("clipboard")) {

@@ -122,7 +122,8 @@ final class Deletion {
         WrittenKeys procedures = layout.all().under("procedures");
         for (String procedure : procedures.fields().keySet()) {
             List<String> sheds = procedures.under(procedure).under("sheds").itemTexts();
-            String path = DocumentPlaces.under(DocumentPlaces.under("procedures", procedure), "sheds");
+            String path =
+                    DocumentPlaces.under(DocumentPlaces.under("procedures", procedure), "sheds");
             pen.removeItems(path, indices(sheds, gone));
         }
     }
@@ -147,7 +148,9 @@ final class Deletion {
                 pen.remove(DocumentPlaces.under("procedures", procedure));
                 also.add("takes the procedure " + procedure + " out");
             } else {
-                pen.removeItems(DocumentPlaces.under(DocumentPlaces.under("procedures", procedure), "when"), out);
+                pen.removeItems(
+                        DocumentPlaces.under(DocumentPlaces.under("procedures", procedure), "when"),
+                        out);
             }
         }
         for (String cue : cues) {

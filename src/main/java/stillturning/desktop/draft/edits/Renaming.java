@@ -13,14 +13,16 @@ final class Renaming {
     private Renaming() {}
 
     /** A part of another name. */
-    static void part(CandidateOutline layout, String from, String to, FileEdits pen) throws ChangeRefused {
+    static void part(CandidateOutline layout, String from, String to, FileEdits pen)
+            throws ChangeRefused {
         refuse(to, layout);
         everywhere(layout, Map.of(from, to), pen);
         pen.rename(DocumentPlaces.under(CandidateOutline.PARTS, from), to);
     }
 
     /** A link of another name; what it makes is named after it. */
-    static void link(CandidateOutline layout, CandidateOutline.Run link, String to, FileEdits pen) throws ChangeRefused {
+    static void link(CandidateOutline layout, CandidateOutline.Run link, String to, FileEdits pen)
+            throws ChangeRefused {
         refuse(to, layout);
         everywhere(layout, madeBy(link, to), pen);
         pen.rename(link.path(), to);
@@ -49,7 +51,8 @@ final class Renaming {
         }
     }
 
-    private static void everywhere(CandidateOutline layout, Map<String, String> names, FileEdits pen)
+    private static void everywhere(
+            CandidateOutline layout, Map<String, String> names, FileEdits pen)
             throws ChangeRefused {
         UnaryOperator<String> renamed = name -> names.getOrDefault(name, name);
         for (CandidateOutline.Run run : layout.runs()) {

@@ -11,13 +11,13 @@ import javafx.scene.control.TabPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import stillturning.desktop.view.Area;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.FailureMatrix;
 import stillturning.desktop.viewmodel.breaking.PlayedFailure;
-import stillturning.desktop.view.Area;
 
 /** Breaking parts and watching what follows; and all failures of all candidates at a glance. */
 public final class BreakArea implements Area {
@@ -105,7 +105,8 @@ public final class BreakArea implements Area {
     }
 
     private void take() {
-        Optional<PlayedFailure> told = breaking.played().get().filter(p -> !breaking.picked().isEmpty());
+        Optional<PlayedFailure> told =
+                breaking.played().get().filter(p -> !breaking.picked().isEmpty());
         outcome.setText(told.map(p -> EndingPane.outcome(breaking, p)).orElse("Nothing fails"));
         timeBar.mark();
         plot.take();

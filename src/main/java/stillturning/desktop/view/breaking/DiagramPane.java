@@ -10,11 +10,11 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
+import stillturning.desktop.view.picture.PictureView;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.FailureChoice;
 import stillturning.desktop.viewmodel.breaking.PlayedFailure;
 import stillturning.report.drawing.Picture;
-import stillturning.desktop.view.picture.PictureView;
 
 /** The diagram as it looks at the present time; a part offers the ways in which it can fail. */
 final class DiagramPane extends StackPane {

@@ -6,8 +6,8 @@ import javafx.scene.layout.VBox;
 import stillturning.assess.Outcome;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.PlayedFailure;
-import stillturning.report.StoryFacts;
 import stillturning.report.OutcomeMark;
+import stillturning.report.StoryFacts;
 
 /** What came of a failure, as labelled facts. */
 final class EndingPane extends ScrollPane {

@@ -1,11 +1,11 @@
 package stillturning.desktop.view.breaking;
 
 import javafx.scene.control.ScrollPane;
+import stillturning.desktop.view.picture.PlotView;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.Scrubber;
-import stillturning.report.drawing.TimePlot;
 import stillturning.report.StoryPlot;
-import stillturning.desktop.view.picture.PlotView;
+import stillturning.report.drawing.TimePlot;
 
 /** Voltages and charges beside the time; a click goes to its time. */
 final class PlotPane extends ScrollPane {

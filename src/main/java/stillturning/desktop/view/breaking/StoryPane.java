@@ -9,9 +9,9 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import stillturning.desktop.view.WordyCell;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.report.EventLines.Line;
-import stillturning.desktop.view.WordyCell;
 import stillturning.story.StoryEvent.Kind;
 
 /** The story in words; a line is where one can go, and the present one is marked. */

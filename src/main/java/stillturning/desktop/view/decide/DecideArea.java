@@ -11,10 +11,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import stillturning.desktop.view.Area;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.decide.Deciding;
-import stillturning.desktop.view.Area;
 
 /** Where one decides: ranks that follow the weights on the left, their reasons on the right. */
 public final class DecideArea implements Area {

@@ -12,10 +12,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import stillturning.assess.ranking.RankingResult;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.RankRow;
 import stillturning.quantity.Formats;
-import stillturning.assess.ranking.RankingResult;
 import stillturning.report.LeaderFirmness;
 
 /** How firmly the order stands: rank shares over all weightings, and what unseats the leader. */

@@ -15,8 +15,8 @@ import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.DifferenceRow;
-import stillturning.desktop.viewmodel.decide.SideBySide;
 import stillturning.desktop.viewmodel.decide.RankRow;
+import stillturning.desktop.viewmodel.decide.SideBySide;
 
 /** Two candidates against each other. */
 final class SideBySidePane extends VBox {

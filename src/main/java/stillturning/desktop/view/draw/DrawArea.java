@@ -19,6 +19,9 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import stillturning.desktop.view.Area;
+import stillturning.desktop.view.picture.PictureView;
+import stillturning.desktop.view.picture.Printing;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
@@ -27,9 +30,6 @@ import stillturning.desktop.viewmodel.draw.BoardDrawing;
 import stillturning.desktop.viewmodel.draw.PaletteEntry;
 import stillturning.files.FileFinding;
 import stillturning.report.Cautions;
-import stillturning.desktop.view.Area;
-import stillturning.desktop.view.picture.PictureView;
-import stillturning.desktop.view.picture.Printing;
 
 /** Where a candidate is drawn: what can be added, the diagram, values, findings, the text. */
 public final class DrawArea implements Area {

@@ -8,9 +8,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import stillturning.desktop.view.WordyCell;
 import stillturning.desktop.viewmodel.draw.Board;
 import stillturning.files.FileFinding;
-import stillturning.desktop.view.WordyCell;
 
 /** What is to be said about the candidate; a click goes to the part. */
 final class FindingsPane extends VBox {

@@ -115,7 +115,9 @@ final class TextPane extends VBox {
                                     new Tooltip(
                                             String.join(
                                                     "\n",
-                                                    f.stream().map(FileFinding::sentence).toList()))));
+                                                    f.stream()
+                                                            .map(FileFinding::sentence)
+                                                            .toList()))));
             return new HBox(numbers.apply(index), sign);
         };
     }

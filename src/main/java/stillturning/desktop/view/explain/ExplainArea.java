@@ -14,11 +14,11 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import stillturning.desktop.view.Area;
+import stillturning.desktop.view.AreaHost;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.explain.Explaining;
-import stillturning.desktop.view.Area;
-import stillturning.desktop.view.AreaHost;
 
 /** The page for the talk with a counsellor: its contents, the builder's words, its looks. */
 public final class ExplainArea implements Area {

@@ -9,8 +9,8 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
-import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
+import stillturning.report.drawing.Point;
 import stillturning.report.drawing.SymbolPosition;
 
 /** What a mouse that is moved with its button down does to a view: join, choose or move. */

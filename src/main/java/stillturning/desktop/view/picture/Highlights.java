@@ -10,8 +10,8 @@ import javafx.scene.shape.Line;
 import javafx.scene.shape.Polyline;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
-import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
+import stillturning.report.drawing.Point;
 import stillturning.report.drawing.SymbolPosition;
 
 /**
@@ -66,7 +66,11 @@ final class Highlights {
     }
 
     /** A line from a port to the pointer, with every port that it may end on. */
-    void join(SymbolPosition.Landing from, Point to, Targets targets, List<SymbolPosition.Landing> ends) {
+    void join(
+            SymbolPosition.Landing from,
+            Point to,
+            Targets targets,
+            List<SymbolPosition.Landing> ends) {
         Line line = new Line(from.at().x(), from.at().y(), to.x(), to.y());
         line.getStyleClass().add("picture-joining");
         List<Shape> shapes = new ArrayList<>(List.of(line, port(from, "port-held")));

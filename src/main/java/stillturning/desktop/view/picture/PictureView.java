@@ -16,9 +16,9 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.transform.Affine;
 import org.jspecify.annotations.Nullable;
-import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Picture;
+import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Sheet;
 
 /**
@@ -91,7 +91,8 @@ public final class PictureView extends Region {
 
     @Override
     public String getUserAgentStylesheet() {
-        return requireNonNull(PictureView.class.getResource("/stillturning/desktop/view/picture.css"))
+        return requireNonNull(
+                        PictureView.class.getResource("/stillturning/desktop/view/picture.css"))
                 .toExternalForm();
     }
 

@@ -11,8 +11,8 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.input.ZoomEvent;
-import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
+import stillturning.report.drawing.Point;
 
 /** What the wheel, a touch pad, a click and a drop do to a view. */
 final class Pointing {

@@ -1,7 +1,7 @@
 package stillturning.desktop.view.picture;
 
-import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
+import stillturning.report.drawing.Point;
 
 /**
  * Which part of a picture a window shows.

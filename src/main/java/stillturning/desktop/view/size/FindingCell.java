@@ -8,9 +8,9 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import stillturning.desktop.view.WordyCell;
 import stillturning.desktop.viewmodel.size.FindingRow;
 import stillturning.desktop.viewmodel.size.Sizes;
-import stillturning.desktop.view.WordyCell;
 
 /** A finding: how grave, about what, what is wrong, what mends it, and where to look. */
 final class FindingCell extends WordyCell<FindingRow> {

@@ -19,13 +19,13 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
+import stillturning.desktop.view.Area;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.size.Proposing;
 import stillturning.desktop.viewmodel.size.Sizes;
 import stillturning.report.sizes.SizeTable;
-import stillturning.desktop.view.Area;
 
 /** Where the open candidate's sizes are held against their limits: findings first, then tables. */
 public final class SizeArea implements Area {

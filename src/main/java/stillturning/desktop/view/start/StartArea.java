@@ -20,6 +20,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import stillturning.desktop.view.Area;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.Settings;
@@ -28,7 +29,6 @@ import stillturning.desktop.viewmodel.start.NewStudy.Begun;
 import stillturning.files.Starter.Nominal;
 import stillturning.files.Starter.Protection;
 import stillturning.report.Cautions;
-import stillturning.desktop.view.Area;
 
 /** Where a study begins: a few questions, the demo, or what was open before. */
 public final class StartArea implements Area {
@@ -118,7 +118,8 @@ public final class StartArea implements Area {
                         beginning.protection(),
                         List.of(
                                 new ChoiceQuestion.Choice<>(Protection.BREAKERS, "breakers"),
-                                new ChoiceQuestion.Choice<>(Protection.SOLID_STATE, "solid state"))));
+                                new ChoiceQuestion.Choice<>(
+                                        Protection.SOLID_STATE, "solid state"))));
         row(
                 grid,
                 "Voltage while charging",
@@ -234,7 +235,9 @@ public final class StartArea implements Area {
         return new ChoiceQuestion<>(
                 question,
                 answer,
-                List.of(new ChoiceQuestion.Choice<>(1, "one"), new ChoiceQuestion.Choice<>(2, "two")));
+                List.of(
+                        new ChoiceQuestion.Choice<>(1, "one"),
+                        new ChoiceQuestion.Choice<>(2, "two")));
     }
 
     private static void row(GridPane grid, String question, Node answer) {

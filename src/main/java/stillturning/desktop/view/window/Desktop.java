@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Application;
 import javafx.stage.Stage;
-import stillturning.desktop.viewmodel.SettingsFile;
 import stillturning.desktop.view.Theme;
+import stillturning.desktop.viewmodel.SettingsFile;
 
 /** The desktop program. */
 public final class Desktop extends Application {

@@ -12,9 +12,9 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
+import stillturning.desktop.draft.DraftState;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Settings;
-import stillturning.desktop.draft.DraftState;
 import stillturning.model.Candidate;
 
 /** Above the areas: menus, the study and its candidate that is open, whether it is saved. */

@@ -12,12 +12,12 @@ import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
+import stillturning.desktop.draft.DraftState;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.desktop.viewmodel.Settings.Paper;
 import stillturning.desktop.viewmodel.Settings.Units;
-import stillturning.desktop.draft.DraftState;
 
 /** The menus; each command has a key. */
 final class Menus extends MenuBar {

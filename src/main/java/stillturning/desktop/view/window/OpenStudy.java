@@ -5,16 +5,6 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Consumer;
 import javafx.application.Platform;
-import stillturning.desktop.viewmodel.AreaName;
-import stillturning.desktop.viewmodel.Desk;
-import stillturning.desktop.viewmodel.Destination;
-import stillturning.desktop.viewmodel.Notice;
-import stillturning.desktop.viewmodel.FileUpkeep;
-import stillturning.desktop.viewmodel.decide.Deciding;
-import stillturning.desktop.viewmodel.explain.Explaining;
-import stillturning.desktop.viewmodel.size.Proposing;
-import stillturning.desktop.viewmodel.size.Sizes;
-import stillturning.dossier.NamedFailures;
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.AreaHost;
 import stillturning.desktop.view.breaking.BreakArea;
@@ -22,6 +12,16 @@ import stillturning.desktop.view.decide.DecideArea;
 import stillturning.desktop.view.draw.DrawArea;
 import stillturning.desktop.view.explain.ExplainArea;
 import stillturning.desktop.view.size.SizeArea;
+import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.FileUpkeep;
+import stillturning.desktop.viewmodel.Notice;
+import stillturning.desktop.viewmodel.decide.Deciding;
+import stillturning.desktop.viewmodel.explain.Explaining;
+import stillturning.desktop.viewmodel.size.Proposing;
+import stillturning.desktop.viewmodel.size.Sizes;
+import stillturning.dossier.NamedFailures;
 
 /** The study that is open, and the areas that show it; an area is made when it is first shown. */
 final class OpenStudy implements AutoCloseable {

@@ -11,10 +11,10 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import stillturning.desktop.viewmodel.AreaName;
-import stillturning.desktop.viewmodel.Desk;
-import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.BackgroundWork;
 import stillturning.desktop.viewmodel.BackgroundWork.Running;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Destination;
 
 /** Below everything: whether the files hold, how old the results are, what is under way. */
 final class StatusLine extends HBox {

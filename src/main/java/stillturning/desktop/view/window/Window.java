@@ -21,22 +21,22 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.Stage;
+import stillturning.desktop.draft.Draft;
+import stillturning.desktop.draft.JournalPolicy;
+import stillturning.desktop.view.Area;
+import stillturning.desktop.view.AreaHost;
+import stillturning.desktop.view.Theme;
+import stillturning.desktop.view.start.StartArea;
 import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.BackgroundWork;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
-import stillturning.desktop.viewmodel.BackgroundWork;
 import stillturning.desktop.viewmodel.Notice;
 import stillturning.desktop.viewmodel.Notice.Weight;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.desktop.viewmodel.SettingsFile;
 import stillturning.desktop.viewmodel.start.NewStudy;
-import stillturning.desktop.draft.Draft;
-import stillturning.desktop.draft.JournalPolicy;
 import stillturning.files.Reading;
-import stillturning.desktop.view.Area;
-import stillturning.desktop.view.AreaHost;
-import stillturning.desktop.view.Theme;
-import stillturning.desktop.view.start.StartArea;
 
 /** The program's window: the areas, what is open, and the way from one to the other. */
 public final class Window {

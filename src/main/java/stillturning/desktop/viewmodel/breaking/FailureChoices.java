@@ -8,15 +8,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import stillturning.assess.Assess;
+import stillturning.model.Candidate;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.Chances;
+import stillturning.model.Study;
 import stillturning.model.failure.CommonCauses;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.failure.FailureCatalogue.Misplaced;
 import stillturning.model.failure.FailureWords;
-import stillturning.model.Candidate;
-import stillturning.model.Candidate.Hit;
-import stillturning.model.Chances;
-import stillturning.model.Study;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
 import stillturning.report.FailureRows;
@@ -43,7 +43,8 @@ public final class FailureChoices {
     public static FailureChoices of(Study study, Candidate candidate, Chances chances) {
         List<Named<FailureChoice>> all = new ArrayList<>();
         cases(candidate).forEach(failure -> all.add(whole(FailureRows.CASES, failure, Map.of())));
-        List<Named<FailureChoice>> singles = candidate.parts().stream().flatMap(FailureChoices::ofPart).toList();
+        List<Named<FailureChoice>> singles =
+                candidate.parts().stream().flatMap(FailureChoices::ofPart).toList();
         Set<String> kinds = new LinkedHashSet<>(FailureRows.kinds());
         singles.forEach(single -> kinds.add(single.thing().kind()));
         for (String kind : kinds) {
@@ -66,8 +67,10 @@ public final class FailureChoices {
                 .toList();
     }
 
-    private static Named<FailureChoice> whole(String kind, Failure failure, Map<String, String> left) {
-        FailureChoice choice = new FailureChoice(kind, Optional.empty(), failure.name(), failure, left);
+    private static Named<FailureChoice> whole(
+            String kind, Failure failure, Map<String, String> left) {
+        FailureChoice choice =
+                new FailureChoice(kind, Optional.empty(), failure.name(), failure, left);
         return new Named<>(choice, List.of(Name.of(failure.name())));
     }
 

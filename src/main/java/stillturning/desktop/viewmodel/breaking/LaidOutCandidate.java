@@ -1,20 +1,22 @@
 package stillturning.desktop.viewmodel.breaking;
 
 import java.util.Optional;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
 import stillturning.report.drawing.OneLine;
 import stillturning.report.drawing.Picture;
 import stillturning.report.drawing.Sheet;
-import stillturning.model.Candidate;
-import stillturning.model.Study;
 import stillturning.report.oneline.CandidateDrawing;
-import stillturning.report.oneline.DrawnCandidate;
 import stillturning.report.oneline.DrawingStates;
+import stillturning.report.oneline.DrawnCandidate;
 
 /** A candidate drawn and laid out, to be painted in any state. */
-public record LaidOutCandidate(Study study, Candidate candidate, DrawnCandidate drawn, Sheet sheet) {
+public record LaidOutCandidate(
+        Study study, Candidate candidate, DrawnCandidate drawn, Sheet sheet) {
 
     /** Drawn anew only if something has changed; then symbols keep their order. */
-    static LaidOutCandidate of(Study study, Candidate candidate, Optional<LaidOutCandidate> before) {
+    static LaidOutCandidate of(
+            Study study, Candidate candidate, Optional<LaidOutCandidate> before) {
         if (before.filter(b -> b.candidate.equals(candidate) && b.study.equals(study))
                 .isPresent()) {
             return before.get();

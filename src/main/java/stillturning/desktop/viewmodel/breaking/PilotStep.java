@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
+import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
-import stillturning.story.Story;
 
 /**
  * A procedure within a story.

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import stillturning.model.failure.Failure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.model.failure.Failure;
 import stillturning.story.Moment;
 
 /**

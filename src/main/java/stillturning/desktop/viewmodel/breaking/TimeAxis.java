@@ -3,8 +3,8 @@ package stillturning.desktop.viewmodel.breaking;
 import java.util.ArrayList;
 import java.util.List;
 import stillturning.report.StoryPlot;
-import stillturning.story.StoryEvent;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 
 /**
  * A story's time laid along a line from 0 to 1 so that milliseconds and hours have room on it: from

@@ -12,10 +12,10 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
+import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.quantity.UnitSystem;
@@ -182,7 +182,10 @@ public final class Deciding {
     }
 
     private static List<String> sentences(Assessment assessment) {
-        return assessment.ranking().map(r -> LeaderFirmness.unseating(assessment, r)).orElse(List.of());
+        return assessment
+                .ranking()
+                .map(r -> LeaderFirmness.unseating(assessment, r))
+                .orElse(List.of());
     }
 
     private void draw() {

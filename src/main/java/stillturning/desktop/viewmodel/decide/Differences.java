@@ -10,6 +10,10 @@ import stillturning.assess.CandidateDifferences;
 import stillturning.assess.CandidateDifferences.Shift;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
+import stillturning.assess.ranking.Comparison;
+import stillturning.assess.ranking.CriterionDifference;
+import stillturning.assess.ranking.GateVerdict;
+import stillturning.assess.ranking.RankingResult;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Tells;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Told;
@@ -18,10 +22,6 @@ import stillturning.model.Study.Weight;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.quantity.UnitSystem;
-import stillturning.assess.ranking.Comparison;
-import stillturning.assess.ranking.CriterionDifference;
-import stillturning.assess.ranking.GateVerdict;
-import stillturning.assess.ranking.RankingResult;
 import stillturning.report.FailureRows;
 import stillturning.report.OutcomeMark;
 import stillturning.report.ResultText;
@@ -41,7 +41,8 @@ final class Differences {
     }
 
     /** All of them, by group. */
-    static List<DifferenceRow> of(Assessment assessment, CandidateDifferences contrast, UnitSystem units) {
+    static List<DifferenceRow> of(
+            Assessment assessment, CandidateDifferences contrast, UnitSystem units) {
         Differences differences = new Differences(assessment, contrast, units);
         assessment.ranking().ifPresent(differences::ranked);
         differences.parts();

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stillturning.assess.Assessment;
-import stillturning.model.Study.Weight;
-import stillturning.quantity.UnitSystem;
 import stillturning.assess.ranking.Contribution;
 import stillturning.assess.ranking.RankShares;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
+import stillturning.model.Study.Weight;
+import stillturning.quantity.UnitSystem;
 import stillturning.report.Reasons;
 import stillturning.report.ResultText;
 

@@ -12,10 +12,10 @@ import javafx.collections.ObservableList;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateDifferences;
-import stillturning.quantity.Formats;
-import stillturning.quantity.UnitSystem;
 import stillturning.assess.ranking.Comparison;
 import stillturning.assess.ranking.RankingResult;
+import stillturning.quantity.Formats;
+import stillturning.quantity.UnitSystem;
 
 /** Two candidates against each other. */
 public final class SideBySide {

@@ -2,12 +2,12 @@ package stillturning.desktop.viewmodel.decide;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.Step;
-import stillturning.report.drawing.Ticks;
+import stillturning.desktop.viewmodel.Desk;
 import stillturning.files.entry.StudyEntry;
 import stillturning.model.Study.Weight;
+import stillturning.report.drawing.Ticks;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlEdit;

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import stillturning.assess.Assess;
-import stillturning.report.drawing.Ticks;
+import stillturning.assess.ranking.Sense;
 import stillturning.model.CriterionName;
 import stillturning.quantity.UnitSystem;
-import stillturning.assess.ranking.Sense;
+import stillturning.report.drawing.Ticks;
 
 /**
  * One criterion along a side of the picture.

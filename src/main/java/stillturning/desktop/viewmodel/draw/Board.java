@@ -13,21 +13,21 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import stillturning.desktop.viewmodel.AreaName;
-import stillturning.desktop.viewmodel.Desk;
-import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.edits.CandidateEdits;
 import stillturning.desktop.draft.edits.CandidateEdits.NewPart;
 import stillturning.desktop.draft.edits.StudyEdits;
+import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Destination;
 import stillturning.files.CandidateReading;
 import stillturning.files.FileFinding;
 import stillturning.files.PartPlace;
 import stillturning.model.Terminal;
 import stillturning.report.oneline.DrawnCandidate;
-import stillturning.yaml.FormField;
 import stillturning.yaml.DocumentPlaces;
+import stillturning.yaml.FormField;
 import stillturning.yaml.YamlDocument;
 
 /**
@@ -109,7 +109,8 @@ public final class Board {
         Optional<CandidateReading> reading = reading();
         List<FileFinding> all = new ArrayList<>(desk.reading().get().findings());
         reading.ifPresent(r -> all.addAll(r.findings()));
-        List<FileFinding> sorted = new ArrayList<>(all.stream().filter(FileFinding::mistake).toList());
+        List<FileFinding> sorted =
+                new ArrayList<>(all.stream().filter(FileFinding::mistake).toList());
         all.stream().filter(f -> !f.mistake()).forEach(sorted::add);
         findings.setAll(sorted);
         Optional<BoardDrawing> before = laid.get();

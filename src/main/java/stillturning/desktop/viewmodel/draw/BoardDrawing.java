@@ -5,14 +5,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import stillturning.files.CandidateReading;
+import stillturning.files.FileFinding;
+import stillturning.model.HalfDrawn;
 import stillturning.report.drawing.Diagram;
 import stillturning.report.drawing.OneLine;
 import stillturning.report.drawing.Picture;
 import stillturning.report.drawing.Sheet;
 import stillturning.report.drawing.Symbol;
-import stillturning.files.CandidateReading;
-import stillturning.files.FileFinding;
-import stillturning.model.HalfDrawn;
 import stillturning.report.oneline.CandidateDrawing;
 import stillturning.report.oneline.DrawnCandidate;
 
@@ -32,7 +32,8 @@ public record BoardDrawing(HalfDrawn candidate, DrawnCandidate drawn, Sheet shee
         return reading.drawing().map(half -> of(half, wrong(reading), before));
     }
 
-    private static BoardDrawing of(HalfDrawn half, Set<String> wrong, Optional<BoardDrawing> before) {
+    private static BoardDrawing of(
+            HalfDrawn half, Set<String> wrong, Optional<BoardDrawing> before) {
         DrawnCandidate drawn = CandidateDrawing.atWork(half);
         Diagram diagram = marked(drawn, wrong);
         Sheet sheet =

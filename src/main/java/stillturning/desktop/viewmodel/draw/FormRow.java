@@ -2,8 +2,8 @@ package stillturning.desktop.viewmodel.draw;
 
 import java.util.Optional;
 import stillturning.yaml.Checked;
-import stillturning.yaml.FormField;
 import stillturning.yaml.FieldInput;
+import stillturning.yaml.FormField;
 
 /**
  * One line of a form.

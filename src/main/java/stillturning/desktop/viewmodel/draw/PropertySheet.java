@@ -16,18 +16,18 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Step;
 import stillturning.desktop.draft.edits.CandidateEdits;
 import stillturning.desktop.draft.edits.StudyEdits;
+import stillturning.desktop.viewmodel.Desk;
 import stillturning.quantity.UnitSystem;
 import stillturning.yaml.Checked;
+import stillturning.yaml.DocumentPlaces;
+import stillturning.yaml.FieldInput;
 import stillturning.yaml.Form;
 import stillturning.yaml.FormField;
-import stillturning.yaml.FieldInput;
-import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlEdit;
 import stillturning.yaml.YamlValue;
@@ -103,7 +103,8 @@ public final class PropertySheet {
 
     /** Opens the form that a line leads to. */
     public void open(FormRow row) {
-        opened.push(new FormPlace(row.inStudy(), DocumentPlaces.keys(row.field().path()), List.of()));
+        opened.push(
+                new FormPlace(row.inStudy(), DocumentPlaces.keys(row.field().path()), List.of()));
         refresh();
     }
 
@@ -216,7 +217,8 @@ public final class PropertySheet {
     }
 
     private CandidateEdits shaping() throws ChangeRefused {
-        return new CandidateEdits(document(Desk.file(desk.candidate().get())), document(Desk.STUDY_FILE));
+        return new CandidateEdits(
+                document(Desk.file(desk.candidate().get())), document(Desk.STUDY_FILE));
     }
 
     private StudyEdits studyShaping() throws ChangeRefused {

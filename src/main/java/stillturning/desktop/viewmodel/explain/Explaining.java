@@ -19,16 +19,16 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.value.ObservableValue;
 import stillturning.assess.Assessment;
-import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.BackgroundWork.Running;
+import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.dossier.Dossier;
 import stillturning.dossier.PageFile;
-import stillturning.model.failure.Failure;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.model.failure.Failure;
 
 /**
  * The page for the talk with a counsellor: what goes onto it, the page as it was last written, and
@@ -180,7 +180,8 @@ public final class Explaining {
         Study study = assessment.study();
         Dossier dossier = new Dossier(assessment, read, c -> cases.apply(study, c));
         KeptAnswers.About about = KeptAnswers.About.of(study, read);
-        KeptAnswers known = answers.filter(a -> a.isAbout(about)).orElseGet(() -> new KeptAnswers(about));
+        KeptAnswers known =
+                answers.filter(a -> a.isAbout(about)).orElseGet(() -> new KeptAnswers(about));
         answers = Optional.of(known);
         Contents asked = contents();
         StudyReader anew = desk.draft().reader();

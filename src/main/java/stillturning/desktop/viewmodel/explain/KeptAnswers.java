@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.assess.Guesses;
-import stillturning.reliability.cutset.SearchBlock;
-import stillturning.reliability.cutset.Searched;
 import stillturning.dossier.Dossier.Jointness;
 import stillturning.dossier.Kept;
 import stillturning.files.Assumption;
@@ -15,6 +13,8 @@ import stillturning.model.Candidate;
 import stillturning.model.Chances;
 import stillturning.model.Installation;
 import stillturning.model.Study;
+import stillturning.reliability.cutset.SearchBlock;
+import stillturning.reliability.cutset.Searched;
 import stillturning.sizing.SizingReport;
 
 /**

@@ -6,10 +6,10 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
-import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Step;
+import stillturning.desktop.viewmodel.Desk;
 import stillturning.yaml.YamlDocument;
 
 /** The builder's rationale as it is typed: one text, a blank line between two paragraphs. */

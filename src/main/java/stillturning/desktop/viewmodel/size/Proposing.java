@@ -8,13 +8,13 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Step;
-import stillturning.files.StudyReader;
+import stillturning.desktop.viewmodel.Desk;
 import stillturning.dossier.proposal.Proposal;
 import stillturning.dossier.proposal.Resize;
+import stillturning.files.StudyReader;
 import stillturning.quantity.Formats;
 import stillturning.sizing.Rule;
 import stillturning.sizing.SizingReport;
@@ -85,7 +85,9 @@ public final class Proposing {
                                         reader,
                                         now.candidate().id(),
                                         now,
-                                        round -> progress.report(-1, "Trying thinner wires: " + round)),
+                                        round ->
+                                                progress.report(
+                                                        -1, "Trying thinner wires: " + round)),
                         this::take,
                         this::refuse);
     }

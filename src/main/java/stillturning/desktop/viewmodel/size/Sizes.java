@@ -32,9 +32,9 @@ import stillturning.report.sizes.SelectivityTable;
 import stillturning.report.sizes.SizeFiles;
 import stillturning.report.sizes.SizeTable;
 import stillturning.report.sizes.SizeTables;
-import stillturning.sizing.SurveyDepth;
 import stillturning.sizing.Sizing;
 import stillturning.sizing.SizingReport;
+import stillturning.sizing.SurveyDepth;
 
 /** The sizes of the open candidate. To be used on the screen's thread. */
 public final class Sizes {
@@ -142,7 +142,8 @@ public final class Sizes {
                                             phase -> {
                                                 double share = (double) begun.size() / phases;
                                                 begun.add(phase);
-                                                progress.report(share, "Sizing: failures in " + phase);
+                                                progress.report(
+                                                        share, "Sizing: failures in " + phase);
                                             }),
                                     read);
                         },

@@ -97,7 +97,8 @@ class ShapingPropertyTest {
                 Change change = bench.shaping(candidate).duplicate(Set.of(part));
                 bench.make(change);
                 CandidateOutline layout =
-                        new CandidateOutline(bench.draft().document(candidate + ".yaml").orElseThrow());
+                        new CandidateOutline(
+                                bench.draft().document(candidate + ".yaml").orElseThrow());
                 assertEquals(
                         layout.parts().get(part), layout.parts().get(change.parts().get(0)), part);
                 bench.draft().undo();
@@ -171,7 +172,8 @@ class ShapingPropertyTest {
             throws ChangeRefused {
         CandidateEdits shaping = bench.shaping(candidate);
         String part = any(parts.parts(), random).id();
-        CandidateOutline layout = new CandidateOutline(bench.draft().document(candidate + ".yaml").orElseThrow());
+        CandidateOutline layout =
+                new CandidateOutline(bench.draft().document(candidate + ".yaml").orElseThrow());
         List<String> runs = layout.runs().stream().map(CandidateOutline.Run::path).toList();
         return switch (random.nextInt(10)) {
             case 0 -> shaping.delete(Set.of(part));

@@ -32,15 +32,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxToolkit;
+import stillturning.desktop.draft.Draft;
+import stillturning.desktop.view.Theme;
 import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.BackgroundWork;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
-import stillturning.desktop.viewmodel.BackgroundWork;
 import stillturning.desktop.viewmodel.Settings;
-import stillturning.desktop.draft.Draft;
 import stillturning.files.Samples;
 import stillturning.report.EventLines;
-import stillturning.desktop.view.Theme;
 
 /** The Break area on a screen that nobody sees. */
 @Timeout(300)
@@ -189,7 +189,8 @@ class BreakAreaTest {
                         () -> {
                             ListView<?> lines = find("story-lines", ListView.class);
                             lines.getSelectionModel().selectLast();
-                            return (EventLines.Line) lines.getItems().get(lines.getItems().size() - 1);
+                            return (EventLines.Line)
+                                    lines.getItems().get(lines.getItems().size() - 1);
                         });
         assertEquals(EventLines.time(last.seconds()), words("time-now"));
     }

@@ -30,9 +30,9 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
+import stillturning.desktop.view.Theme;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.desktop.viewmodel.explain.OpenStudy;
-import stillturning.desktop.view.Theme;
 
 @ExtendWith(ApplicationExtension.class)
 class ExplainAreaTest {

@@ -26,11 +26,11 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Diagram;
 import stillturning.report.drawing.MarkState;
 import stillturning.report.drawing.OneLine;
+import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Sheet;
 import stillturning.report.drawing.SymbolPosition;
 

@@ -18,11 +18,11 @@ import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.testfx.api.FxToolkit;
-import stillturning.report.drawing.Diagram;
+import stillturning.desktop.view.Theme;
 import stillturning.files.StudyReader;
 import stillturning.model.Study;
+import stillturning.report.drawing.Diagram;
 import stillturning.report.oneline.CandidateDrawing;
-import stillturning.desktop.view.Theme;
 
 /** A stage for one view, and diagrams to show on it. */
 final class Shown {

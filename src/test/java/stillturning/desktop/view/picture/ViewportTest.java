@@ -8,8 +8,8 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Box;
+import stillturning.report.drawing.Point;
 
 class ViewportTest {
 

@@ -22,12 +22,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.desktop.draft.edits.CandidateEdits;
+import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.Settings;
-import stillturning.desktop.draft.edits.CandidateEdits;
-import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.model.Terminal;
 
 /** The whole job in the real window: from the first question to the page, and all taken back. */

@@ -18,11 +18,11 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.assess.Outcome;
 import stillturning.desktop.viewmodel.breaking.PilotStep.Standing;
-import stillturning.report.drawing.Picture;
 import stillturning.report.EventLines;
-import stillturning.story.StoryEvent.Kind;
+import stillturning.report.drawing.Picture;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
+import stillturning.story.StoryEvent.Kind;
 
 @Timeout(120)
 class BreakingTest {

@@ -8,10 +8,10 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import javafx.beans.property.SimpleObjectProperty;
-import stillturning.desktop.viewmodel.Desk;
-import stillturning.desktop.viewmodel.BackgroundWork;
-import stillturning.desktop.viewmodel.Settings;
 import stillturning.desktop.draft.Draft;
+import stillturning.desktop.viewmodel.BackgroundWork;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Settings;
 import stillturning.files.Samples;
 
 /**

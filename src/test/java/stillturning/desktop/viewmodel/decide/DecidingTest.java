@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.assess.Assess;
+import stillturning.assess.ranking.Standing;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
@@ -20,7 +21,6 @@ import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Told;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
-import stillturning.assess.ranking.Standing;
 
 class DecidingTest {
 

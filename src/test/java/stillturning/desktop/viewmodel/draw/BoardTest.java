@@ -17,10 +17,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import stillturning.desktop.viewmodel.Desk;
-import stillturning.desktop.viewmodel.BackgroundWork;
-import stillturning.desktop.viewmodel.Settings;
 import stillturning.desktop.draft.Draft;
+import stillturning.desktop.viewmodel.BackgroundWork;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.Settings;
 import stillturning.files.Samples;
 
 class BoardTest {
