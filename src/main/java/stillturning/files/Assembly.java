@@ -61,7 +61,7 @@ final class Assembly {
         this.ledger = ledger;
     }
 
-    /** One in which something withstands continuouslyy part that cannot be made, to be drawn. */
+    /** One in which something stands for every part that cannot be made, to be drawn. */
     static Assembly forDrawing(Catalogue catalogue, double nominalVolts, ProblemCollector report) {
         return new Assembly(
                 catalogue,
