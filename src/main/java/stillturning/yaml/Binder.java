@@ -1,5 +1,8 @@
 package stillturning.yaml;
 
+import stillturning.quantity.field.Default;
+import stillturning.quantity.field.Bounds;
+import stillturning.quantity.field.OfDimension;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -22,14 +25,28 @@ import java.util.Optional;
 public final class Binder {
 
     private final Map<Class<?>, TextNotation> forms;
+    private final Map<Class<?>, Kinds<?, ?>> kinds;
 
     /** A binder that knows no text forms yet. */
     public Binder() {
-        this(Map.of());
+        this(Map.of(), Map.of());
     }
 
-    private Binder(Map<Class<?>, TextNotation> forms) {
+    private Binder(Map<Class<?>, TextNotation> forms, Map<Class<?>, Kinds<?, ?>> kinds) {
         this.forms = Collections.unmodifiableMap(forms);
+        this.kinds = Collections.unmodifiableMap(kinds);
+    }
+
+    /** The same binder, which also reads a type as one of several kinds. */
+    public <T> Binder with(Class<T> type, Kinds<?, T> ofType) {
+        Map<Class<?>, Kinds<?, ?>> more = new LinkedHashMap<>(kinds);
+        more.put(type, ofType);
+        return new Binder(forms, more);
+    }
+
+    /** The same binder, which reads what is said of a record from text and from nothing else. */
+    public Binder withWritten(Class<?> type, TextForm<Written> form, String example) {
+        return with(type, new TextNotation(form, Optional.of(example)));
     }
 
     /** The same binder, which also reads a type from text. */
@@ -45,7 +62,7 @@ public final class Binder {
     private Binder with(Class<?> type, TextNotation notation) {
         Map<Class<?>, TextNotation> more = new LinkedHashMap<>(forms);
         more.put(type, notation);
-        return new Binder(more);
+        return new Binder(more, kinds);
     }
 
     /** The key under which a record's component is written. */
@@ -60,7 +77,7 @@ public final class Binder {
      */
     public <T> BindResult<T> bind(YamlDocument document, Class<T> type) {
         Binding binding = new Binding(document.places());
-        Shape shape = new Shapes(forms).of(type);
+        Shape shape = shapeOf(type);
         Optional<T> value =
                 document.root().flatMap(tree -> shape.bind(tree, "", binding)).map(type::cast);
         List<Problem> problems = new ArrayList<>(document.problems());
@@ -79,7 +96,7 @@ public final class Binder {
         return new BindResult<>(Optional.empty(), part, problems, places);
     }
 
-    Map<Class<?>, TextNotation> forms() {
-        return forms;
+    Shape shapeOf(Class<?> type) {
+        return new Shapes(forms, kinds).of(type);
     }
 }

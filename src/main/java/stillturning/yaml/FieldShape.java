@@ -19,6 +19,11 @@ record FieldShape(
         return !optional && defaultText.isEmpty();
     }
 
+    /** The same field, which need not be written. */
+    FieldShape leftOpen() {
+        return new FieldShape(key, shape, true, Optional.empty(), words);
+    }
+
     /** What the record's component holds for a value that is written. */
     Object component(Object value) {
         return optional ? Optional.of(value) : value;

@@ -7,7 +7,6 @@ import java.util.Optional;
 /** The forms of one type of document, made of the same shapes as its reader and its schema. */
 public final class Forms {
 
-    private final Shapes shapes;
     private final Shape root;
 
     /**
@@ -16,8 +15,7 @@ public final class Forms {
      * @throws IllegalArgumentException if the type is none that can be bound
      */
     public Forms(Binder binder, Class<?> type) {
-        this.shapes = new Shapes(binder.forms());
-        this.root = shapes.of(type);
+        this.root = binder.shapeOf(type);
     }
 
     /** What stands at a place on the way down. */
@@ -53,7 +51,7 @@ public final class Forms {
         return record(from)
                 .flatMap(
                         r ->
-                                shapes.fieldsOf(r.type()).stream()
+                                r.record().fields().stream()
                                         .filter(f -> f.key().equals(key))
                                         .findFirst())
                 .map(f -> new Step(f.shape(), tree));
@@ -107,14 +105,14 @@ public final class Forms {
         if (record.isEmpty() && kind.isEmpty()) {
             return Optional.empty();
         }
-        String words = record.flatMap(r -> Shapes.words(r.type())).orElse("");
+        String words = record.flatMap(r -> r.record().words()).orElse("");
         List<FormField> fields = record.map(r -> fields(r, step, path)).orElse(List.of());
         return Optional.of(new Form(path, words, kind, fields, Optional.empty()));
     }
 
     private List<FormField> fields(RecordShape record, Step step, String path) {
         List<FormField> fields = new ArrayList<>();
-        for (FieldShape field : shapes.fieldsOf(record.type())) {
+        for (FieldShape field : record.record().fields()) {
             Optional<Tree> written = step.tree.flatMap(t -> child(t, field.key()));
             fields.add(new FormField(field, DocumentPlaces.under(path, field.key()), written));
         }

@@ -15,7 +15,7 @@ public final class JsonSchema {
      */
     public static String of(Class<?> root, Binder binder) {
         SchemaDefinitions definitions = new SchemaDefinitions();
-        Map<String, Object> top = new Shapes(binder.forms()).of(root).schema(definitions);
+        Map<String, Object> top = binder.shapeOf(root).schema(definitions);
         Map<String, Object> schema =
                 SchemaJson.object("$schema", "https://json-schema.org/draft/2020-12/schema");
         schema.putAll(top);

@@ -1,5 +1,6 @@
 package stillturning.yaml;
 
+import stillturning.quantity.field.OfDimension;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;

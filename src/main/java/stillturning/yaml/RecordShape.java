@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** A mapping with fixed fields. */
-record RecordShape(Class<?> type, Shapes shapes) implements Shape {
+record RecordShape(RecordForm record) implements Shape {
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
@@ -24,7 +24,7 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
      * @param known keys that somebody else reads
      */
     Optional<?> bindFields(Tree.Fields written, String path, Binding binding, List<String> known) {
-        List<FieldShape> fields = shapes.fieldsOf(type);
+        List<FieldShape> fields = record.fields();
         boolean noStranger = refuseUnknown(written, path, binding, known);
         @Nullable Object[] values = new Object[fields.size()];
         boolean complete = noStranger;
@@ -52,7 +52,7 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
     private Optional<?> absent(FieldShape field) {
         return field.optional()
                 ? Optional.of(Optional.empty())
-                : field.defaultText().map(text -> shapes.defaultOf(field));
+                : field.defaultText().map(text -> record.defaultOf(field));
     }
 
     /** What a half-written file has in the place of a value that cannot be read. */
@@ -77,7 +77,7 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
     private boolean refuseUnknown(
             Tree.Fields written, String path, Binding binding, List<String> known) {
         List<String> allowed = new ArrayList<>(known);
-        shapes.fieldsOf(type).forEach(f -> allowed.add(f.key()));
+        record.fields().forEach(f -> allowed.add(f.key()));
         List<Tree.Leaf> strangers =
                 written.entries().stream()
                         .map(Tree.Entry::key)
@@ -100,7 +100,7 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
     private Optional<?> made(
             @Nullable Object[] values, Tree written, String path, Binding binding) {
         try {
-            return Optional.of(shapes.make(type, values));
+            return Optional.of(record.make(values));
         } catch (IllegalArgumentException refused) {
             String[] words = String.valueOf(refused.getMessage()).split("; ", 2);
             binding.report(
@@ -119,7 +119,7 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
 
     @Override
     public Optional<?> blank() {
-        List<FieldShape> fields = shapes.fieldsOf(type);
+        List<FieldShape> fields = record.fields();
         @Nullable Object[] values = new Object[fields.size()];
         for (int i = 0; i < values.length; i++) {
             values[i] = instead(fields.get(i)).orElse(null);
@@ -127,12 +127,12 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
                 return Optional.empty();
             }
         }
-        return Optional.of(shapes.make(type, values));
+        return Optional.of(record.make(values));
     }
 
     @Override
     public String example() {
-        return shapes.fieldsOf(type).stream()
+        return record.fields().stream()
                 .filter(FieldShape::required)
                 .findFirst()
                 .map(

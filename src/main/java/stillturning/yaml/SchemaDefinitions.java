@@ -1,5 +1,6 @@
 package stillturning.yaml;
 
+import stillturning.quantity.field.Key;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,7 +10,7 @@ import java.util.Optional;
 /** The named parts of a schema, each record type once, so that types may contain themselves. */
 final class SchemaDefinitions {
 
-    private record Key(Class<?> type, Optional<String> kind) {}
+    private record Key(Object record, Optional<String> kind) {}
 
     private final Map<Key, String> names = new LinkedHashMap<>();
     private final Map<String, Object> definitions = new LinkedHashMap<>();
@@ -31,13 +32,11 @@ final class SchemaDefinitions {
 
     private Map<String, Object> reference(
             RecordShape shape, Optional<String> kind, Map<String, Object> fixed) {
-        Key key = new Key(shape.type(), kind);
+        Key key = new Key(shape.record().identity(), kind);
         String known = names.get(key);
         if (known == null) {
             known =
-                    free(
-                            Shapes.hyphenated(shape.type().getSimpleName())
-                                    + (kind.isPresent() ? "-kind" : ""));
+                    free(shape.record().name() + (kind.isPresent() ? "-kind" : ""));
             names.put(key, known);
             definitions.put(known, SchemaJson.object());
             definitions.put(known, body(shape, fixed));
@@ -56,14 +55,14 @@ final class SchemaDefinitions {
     private Map<String, Object> body(RecordShape shape, Map<String, Object> fixed) {
         Map<String, Object> properties = new LinkedHashMap<>(fixed);
         List<String> required = new ArrayList<>(fixed.keySet());
-        for (FieldShape field : shape.shapes().fieldsOf(shape.type())) {
+        for (FieldShape field : shape.record().fields()) {
             properties.put(field.key(), property(field));
             if (field.required()) {
                 required.add(field.key());
             }
         }
         Map<String, Object> body = SchemaJson.object("type", "object");
-        Shapes.words(shape.type()).ifPresent(words -> body.put("description", words));
+        shape.record().words().ifPresent(words -> body.put("description", words));
         body.put("properties", properties);
         body.put("required", required);
         body.put("additionalProperties", false);

@@ -1,5 +1,10 @@
 package stillturning.yaml;
 
+import stillturning.quantity.field.Default;
+import stillturning.quantity.field.Bounds;
+import stillturning.quantity.field.OfDimension;
+import stillturning.quantity.field.Key;
+import stillturning.quantity.field.Describes;
 import java.lang.invoke.MethodType;
 import java.lang.reflect.AnnotatedElement;
 import java.lang.reflect.Constructor;
@@ -25,12 +30,31 @@ import stillturning.quantity.WireGauge;
 final class Shapes {
 
     private final Map<Class<?>, TextNotation> forms;
+    private final Map<Class<?>, Kinds<?, ?>> kinds;
+    private final Reading reading;
     private final Map<Class<?>, List<FieldShape>> fields = new HashMap<>();
     private final Map<Class<?>, Constructor<?>> constructors = new HashMap<>();
     private final IdentityHashMap<FieldShape, Object> defaults = new IdentityHashMap<>();
 
-    Shapes(Map<Class<?>, TextNotation> forms) {
+    /** What becomes of a record. */
+    private enum Reading {
+        /** It is made as its class is. */
+        PLAIN,
+        /** It is kept as it is written, quantities with their origins. */
+        AS_WRITTEN
+    }
+
+    Shapes(Map<Class<?>, TextNotation> forms, Map<Class<?>, Kinds<?, ?>> kinds) {
+        this(forms, kinds, Reading.PLAIN);
+    }
+
+    private Shapes(
+            Map<Class<?>, TextNotation> forms,
+            Map<Class<?>, Kinds<?, ?>> kinds,
+            Reading reading) {
         this.forms = forms;
+        this.kinds = kinds;
+        this.reading = reading;
     }
 
     /** Shape of a type that stands alone. */
@@ -71,7 +95,7 @@ final class Shapes {
         }
     }
 
-    private static Constructor<?> constructor(Class<?> type) {
+    static Constructor<?> constructor(Class<?> type) {
         Class<?>[] types =
                 Arrays.stream(type.getRecordComponents())
                         .map(RecordComponent::getType)
@@ -119,6 +143,10 @@ final class Shapes {
     }
 
     private Shape ofClass(Class<?> type, AnnotatedElement marks) {
+        Kinds<?, ?> union = kinds.get(type);
+        if (union != null) {
+            return union.shape(this, new Shapes(forms, kinds, Reading.AS_WRITTEN));
+        }
         TextNotation notation = forms.get(type);
         if (notation != null) {
             boolean hasLongForm =
@@ -128,6 +156,11 @@ final class Shapes {
         }
         if (type == String.class) {
             return new TextShape();
+        }
+        if (reading == Reading.AS_WRITTEN
+                && type == double.class
+                && marks.isAnnotationPresent(OfDimension.class)) {
+            return MeasuredShape.of(unit(marks), true);
         }
         if (type == boolean.class) {
             return new YesNoShape();
@@ -182,7 +215,10 @@ final class Shapes {
 
     private Shape structured(Class<?> type) {
         if (type.isRecord()) {
-            return new RecordShape(type, this);
+            return new RecordShape(
+                    reading == Reading.PLAIN
+                            ? new ClassForm(type, this)
+                            : new WrittenForm(type, this));
         }
         Discriminator discriminator = type.getAnnotation(Discriminator.class);
         if (!type.isSealed() || discriminator == null) {
@@ -203,7 +239,7 @@ final class Shapes {
                 throw new IllegalArgumentException(permitted + " is no record");
             } else if (kinds.put(
                             word(permitted, hyphenated(permitted.getSimpleName())),
-                            new RecordShape(permitted, this))
+                            new RecordShape(new ClassForm(permitted, this)))
                     != null) {
                 throw new IllegalArgumentException(
                         "two kinds of " + type + " have the word of " + permitted);

@@ -1,5 +1,7 @@
 package stillturning.yaml;
 
+import stillturning.quantity.field.Default;
+import stillturning.quantity.field.OfDimension;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,5 +1,10 @@
 package stillturning.yaml;
 
+import stillturning.quantity.field.Default;
+import stillturning.quantity.field.Bounds;
+import stillturning.quantity.field.OfDimension;
+import stillturning.quantity.field.Key;
+import stillturning.quantity.field.Describes;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;

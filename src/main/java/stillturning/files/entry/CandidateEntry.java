@@ -5,13 +5,13 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
-import stillturning.yaml.Bounds;
-import stillturning.yaml.Default;
-import stillturning.yaml.Describes;
+import stillturning.quantity.field.Bounds;
+import stillturning.quantity.field.Default;
+import stillturning.quantity.field.Describes;
 import stillturning.yaml.Discriminator;
 import stillturning.yaml.Given;
-import stillturning.yaml.Key;
-import stillturning.yaml.OfDimension;
+import stillturning.quantity.field.Key;
+import stillturning.quantity.field.OfDimension;
 
 /** A candidate's file as written. */
 @Describes("One electrical architecture.")

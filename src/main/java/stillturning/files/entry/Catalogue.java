@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.files.entry.CatalogueEntry.CableEntry;
 import stillturning.yaml.Given;
-import stillturning.yaml.Key;
+import stillturning.quantity.field.Key;
 import stillturning.yaml.Origin;
 import stillturning.yaml.Source;
 import stillturning.yaml.YamlDocument;

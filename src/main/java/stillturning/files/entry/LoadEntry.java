@@ -5,11 +5,11 @@ import java.util.Optional;
 import stillturning.model.Installation.Nature;
 import stillturning.parts.element.Demand;
 import stillturning.quantity.Dimension;
-import stillturning.yaml.Bounds;
-import stillturning.yaml.Default;
-import stillturning.yaml.Describes;
+import stillturning.quantity.field.Bounds;
+import stillturning.quantity.field.Default;
+import stillturning.quantity.field.Describes;
 import stillturning.yaml.Given;
-import stillturning.yaml.OfDimension;
+import stillturning.quantity.field.OfDimension;
 
 /** A load as written in the study's file. */
 @Describes("Something that needs electricity.")

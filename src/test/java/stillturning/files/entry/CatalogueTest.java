@@ -17,7 +17,7 @@ import stillturning.files.entry.PartEntry.BatteryEntry;
 import stillturning.files.entry.PartEntry.BreakerEntry;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.Given;
-import stillturning.yaml.Key;
+import stillturning.quantity.field.Key;
 import stillturning.yaml.Origin;
 
 class CatalogueTest {

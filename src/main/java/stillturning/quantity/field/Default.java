@@ -1,4 +1,4 @@
-package stillturning.yaml;
+package stillturning.quantity.field;
 
 import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
