@@ -26,7 +26,7 @@ import stillturning.model.Study;
 import stillturning.model.Study.Weight;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
-import stillturning.parts.Alternator;
+import stillturning.parts.source.Alternator;
 import stillturning.story.Moment;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;

@@ -6,11 +6,11 @@ import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Join;
 import stillturning.model.Procedure;
-import stillturning.parts.Breaker;
-import stillturning.parts.Fuse;
+import stillturning.parts.protection.Breaker;
+import stillturning.parts.protection.Fuse;
 import stillturning.parts.Load;
-import stillturning.parts.SolidStateController;
-import stillturning.parts.Switch;
+import stillturning.parts.switching.SolidStateController;
+import stillturning.parts.switching.Switch;
 import stillturning.parts.Wire;
 
 /**

@@ -116,7 +116,7 @@ final class Judge {
         return failure.hits().stream()
                 .anyMatch(
                         hit ->
-                                hit.mode().whateverItsSupply()
+                                hit.mode().traits().whateverItsSupply()
                                         && !study.aircraft()
                                                 .engine()
                                                 .logic()

@@ -12,7 +12,7 @@ import stillturning.model.Circuit.Placed;
 import stillturning.model.failure.Failure;
 import stillturning.parts.Alteration;
 import stillturning.parts.Alteration.Removed;
-import stillturning.parts.Bus;
+import stillturning.parts.joining.Bus;
 import stillturning.parts.FailureMode;
 import stillturning.parts.element.Conversion;
 
@@ -40,7 +40,7 @@ final class RemovedPart {
                                 removed.computeIfAbsent(placed.part(), p -> new ArrayList<>())
                                         .add(new Removed(placed.element().name())));
         List<Hit> hits = new ArrayList<>();
-        removed.forEach((part, all) -> hits.add(new Hit(part, new FailureMode("removed", all))));
+        removed.forEach((part, all) -> hits.add(new Hit(part, FailureMode.of("removed", "removed", all))));
         return new Failure(id + ": removed", hits, Map.of());
     }
 

@@ -12,33 +12,33 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.entry.Catalogue;
+import stillturning.files.entry.Names;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.Price;
 import stillturning.files.entry.Values;
 import stillturning.model.Join;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
+import stillturning.parts.PartValues;
+import stillturning.parts.Tag;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.Given;
 
 /** A candidate under construction: its parts so far, how they are joined, and who asked for it. */
 final class Assembly {
 
-    /** Keys that may stay open: what a part can do without, or gets elsewhere. */
-    private static final Set<String> MAY_STAY_OPEN =
-            Set.of("label", "zone", "class", "mass", "price", "management");
-
     /** A join and the line that made it. */
     record Joined(Join join, Spot spot) {}
 
     private final Catalogue catalogue;
-    private final PartMaker maker;
+    private final double nominalVolts;
     private final ProblemCollector report;
     private final ValueLog ledger;
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final Map<String, Spot> spots = new LinkedHashMap<>();
     private final Set<String> brokenRuns = new HashSet<>();
-    private final Ratings ratings = new Ratings();
+    private final Map<String, Double> contactAmps = new LinkedHashMap<>();
+    private final Map<String, Double> interruptAmps = new LinkedHashMap<>();
     private final Optional<StandIns> standIns;
     private final Set<String> stoodFor = new LinkedHashSet<>();
     private final List<Joined> joins = new ArrayList<>();
@@ -56,7 +56,7 @@ final class Assembly {
             Optional<StandIns> standIns) {
         this.standIns = standIns;
         this.catalogue = catalogue;
-        this.maker = new PartMaker(nominalVolts, catalogue.cable());
+        this.nominalVolts = nominalVolts;
         this.report = report;
         this.ledger = ledger;
     }
@@ -121,9 +121,14 @@ final class Assembly {
         return spots.getOrDefault(id, Spot.atKey("parts"));
     }
 
-    /** What contacts and protectors are rated for. */
-    Ratings ratings() {
-        return ratings;
+    /** What contacts are rated for (A), by part. */
+    Map<String, Double> contactAmps() {
+        return contactAmps;
+    }
+
+    /** Largest current that protectors interrupt (A), by part. */
+    Map<String, Double> interruptAmps() {
+        return interruptAmps;
     }
 
     /** Where each part is asked for. */
@@ -171,7 +176,7 @@ final class Assembly {
             return Optional.of(standIns.get().completed(entry));
         }
         if (filled.isEmpty()) {
-            String kind = Catalogue.kindOf(entry);
+            String kind = entry.kind().word();
             report.unknown(
                     spot,
                     kind + " class",
@@ -192,37 +197,54 @@ final class Assembly {
             draw(id, entry, zone, studs);
             return;
         }
-        List<String> open =
-                Values.open(entry).stream().filter(k -> !MAY_STAY_OPEN.contains(k)).toList();
-        for (String key : open) {
+        for (String key : entry.open()) {
             report.problem(
                     spot,
-                    "the " + Catalogue.kindOf(entry) + " has no \"" + key + "\"",
+                    "the " + entry.kind().word() + " has no \"" + key + "\"",
                     "add it, since the catalogue does not know it");
         }
-        if (!open.isEmpty()) {
+        if (!entry.open().isEmpty()) {
             return;
         }
         try {
-            parts.put(id, maker.make(id, entry, zone, studs));
-            ratings.note(id, entry);
+            PartValues values = entry.complete();
+            parts.put(id, part(id, entry, values, zone, studs));
+            values.contactAmps().ifPresent(amps -> contactAmps.put(id, amps));
+            values.interruptAmps().ifPresent(amps -> interruptAmps.put(id, amps));
         } catch (IllegalArgumentException refused) {
             report.problem(
                     spot, String.valueOf(refused.getMessage()), "correct the values of this part");
         }
     }
 
+    private Part part(
+            String id, PartEntry entry, PartValues values, String zone, List<String> arrivals) {
+        String label = entry.said().label().orElseGet(() -> Names.spoken(id));
+        Tag tag = new Tag(id, label, zone, burden(entry, values));
+        Part part = values.part(tag, new PartValues.Site(nominalVolts, arrivals));
+        part.elements(); // some values are first looked at there
+        return part;
+    }
+
+    private Tag.Burden burden(PartEntry entry, PartValues values) {
+        Tag.Burden computed = values.burden(catalogue.cable()).orElse(Tag.Burden.NONE);
+        return new Tag.Burden(
+                entry.said().mass().map(m -> m.quantity().si()).orElse(computed.kilograms()),
+                entry.said().price().map(Price::amount).orElse(computed.price()));
+    }
+
     private void draw(String id, PartEntry entry, String zone, List<String> studs) {
         StandIns standing = standIns.orElseThrow();
         PartEntry whole = standing.completed(entry);
-        if (!MAY_STAY_OPEN.containsAll(Values.open(entry))) {
+        if (!entry.open().isEmpty()) {
             stoodFor.add(id);
         }
         try {
-            parts.put(id, maker.make(id, whole, zone, studs));
+            parts.put(id, part(id, whole, whole.complete(), zone, studs));
         } catch (IllegalArgumentException refused) {
             stoodFor.add(id);
-            parts.put(id, maker.make(id, standing.usual(entry), zone, studs));
+            PartEntry usual = standing.usual(entry);
+            parts.put(id, part(id, usual, usual.complete(), zone, studs));
         }
     }
 

@@ -1,8 +1,8 @@
 package stillturning.files;
 
 import java.util.Optional;
-import java.util.OptionalInt;
 import stillturning.parts.Cable;
+import stillturning.parts.Protection;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.MalformedQuantity;
 import stillturning.quantity.Quantity;
@@ -43,23 +43,11 @@ final class CableSizes {
         }
     }
 
-    /** A breaker (or an electronic trip) or a fuse, and its rating (A). */
-    record Protection(boolean breaker, double amps) {
-
-        /** Whether it protects a size, by AC 43.13-1B table 11-3. */
-        boolean suits(Cable size) {
-            return largestFor(size).filter(most -> most >= amps).isPresent();
-        }
-
-        /** The largest of its kind (A) for a size. */
-        Optional<Double> largestFor(Cable size) {
-            return breaker ? size.breakerAmps() : size.fuseAmps();
-        }
-
-        String inWords() {
-            return Quantity.of(amps, Dimension.CURRENT).written()
-                    + (breaker ? " breaker" : " fuse");
-        }
+    /** What limits a current, as people say it. */
+    static String inWords(Protection protection) {
+        return Quantity.of(protection.ratedAmps(), Dimension.CURRENT).written()
+                + " "
+                + protection.chart().words();
     }
 
     /** The thinnest size that does, if any does. */
@@ -82,26 +70,5 @@ final class CableSizes {
         } catch (MalformedQuantity impossible) {
             throw new IllegalStateException("size " + size, impossible);
         }
-    }
-
-    /**
-     * The table's size for a gauge: the same number, or for an area the thickest size that is not
-     * thicker. Absent if the gauge has a number that the table has not, or is too thin.
-     */
-    static Optional<Cable> of(WireGauge gauge) {
-        OptionalInt number = gauge.awgNumber();
-        if (number.isPresent()) {
-            int awg = number.getAsInt();
-            return Cable.awg(awg > 0 ? Integer.toString(awg) : "0".repeat(1 - awg));
-        }
-        return Cable.SIZES.stream()
-                .filter(c -> c.squareMetres() <= gauge.squareMetres() * (1 + 1e-9))
-                .reduce((thinner, thicker) -> thicker);
-    }
-
-    /** Resistance of a metre of a gauge (ohm/m), given its size in the table. */
-    static double ohmsPerMetre(WireGauge gauge, Cable size) {
-        boolean byNumber = gauge.awgNumber().isPresent();
-        return size.ohmsPerMetre() * (byNumber ? 1 : size.squareMetres() / gauge.squareMetres());
     }
 }

@@ -200,7 +200,7 @@ final class CandidateReader {
         if (!assembly.claim(part, spot)) {
             return;
         }
-        entry.price().ifPresent(p -> currency(part, p.currency()));
+        entry.said().price().ifPresent(p -> currency(part, p.currency()));
         Optional<PartEntry> complete = assembly.complete(part, entry, classSpot(part, entry));
         Optional<String> zone = placement.zoneOf(part);
         if (zone.isEmpty() && assembly.isForDrawing()) {
@@ -217,7 +217,7 @@ final class CandidateReader {
                     frame.zones().names());
         }
         if (complete.isPresent() && zone.isPresent()) {
-            assembly.make(part, complete.get(), zone.get(), placement.studsOf(part));
+            assembly.make(part, complete.get(), zone.get(), placement.arrivalsAt(part));
         }
     }
 

@@ -1,5 +1,7 @@
 package stillturning.files;
 
+import stillturning.parts.element.Generator;
+import stillturning.parts.Lever;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -8,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.CandidateEntry.CueEntry;
@@ -19,11 +20,7 @@ import stillturning.model.Cue;
 import stillturning.model.LoadNeed;
 import stillturning.model.Procedure;
 import stillturning.model.Terminal;
-import stillturning.parts.Alternator;
-import stillturning.parts.Breaker;
 import stillturning.parts.Part;
-import stillturning.parts.SolidStateController;
-import stillturning.parts.Switch;
 import stillturning.parts.element.Consumer;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.DocumentPlaces;
@@ -52,14 +49,7 @@ final class CockpitReader {
     }
 
     private void addLevers(Part part) {
-        if (part instanceof Switch lever) {
-            levers.put(part.id(), lever.throwing().positions());
-        } else if (part instanceof Breaker) {
-            levers.put(part.id(), List.of("in", "pulled"));
-        } else if (part instanceof SolidStateController controller) {
-            IntStream.rangeClosed(1, controller.outputs().size())
-                    .forEach(n -> levers.put(controller.lever(n), List.of("on", "off")));
-        }
+        part.levers().forEach(lever -> levers.put(lever.name(), lever.positions()));
     }
 
     Cockpit read() {
@@ -101,17 +91,22 @@ final class CockpitReader {
 
     private void everySwitch(Map<String, String> flight) {
         for (Part part : assembly.parts()) {
-            if (part instanceof Switch lever && !flight.containsKey(part.id())) {
-                report.problem(
-                        new Spot("positions.flight", 0),
-                        part.id(),
-                        "nothing says where the switch \"" + part.id() + "\" stands in flight",
-                        "add "
-                                + part.id()
-                                + ": "
-                                + String.join(" or ", lever.throwing().positions()));
-            }
+            part.levers().stream()
+                    .filter(lever -> lever.stated() && !flight.containsKey(lever.name()))
+                    .forEach(lever -> unstated(part, lever));
         }
+    }
+
+    private void unstated(Part part, Lever lever) {
+        report.problem(
+                new Spot("positions.flight", 0),
+                part.id(),
+                "nothing says where the "
+                        + part.kind().name()
+                        + " \""
+                        + lever.name()
+                        + "\" stands in flight",
+                "add " + lever.name() + ": " + String.join(" or ", lever.positions()));
     }
 
     private Optional<Cue> cue(String name, CueEntry entry) {
@@ -162,16 +157,20 @@ final class CockpitReader {
 
     private void alternator(String path, String id) {
         boolean known = assembly.knows(id) && assembly.part(id).isEmpty();
-        if (!known && !(assembly.part(id).orElse(null) instanceof Alternator)) {
+        if (!known && assembly.part(id).filter(CockpitReader::generates).isEmpty()) {
             report.unknown(
                     new Spot(path, 0),
                     "alternator",
                     id,
                     assembly.parts().stream()
-                            .filter(Alternator.class::isInstance)
+                            .filter(CockpitReader::generates)
                             .map(Part::id)
                             .toList());
         }
+    }
+
+    private static boolean generates(Part part) {
+        return part.elements().stream().anyMatch(Generator.class::isInstance);
     }
 
     private boolean load(String path, String id) {

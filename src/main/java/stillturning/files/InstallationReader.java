@@ -17,7 +17,6 @@ import stillturning.model.Installation.Habit;
 import stillturning.model.Installation.Lay;
 import stillturning.model.Installation.Laying;
 import stillturning.parts.Part;
-import stillturning.parts.Wire;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.Given;
 
@@ -72,14 +71,14 @@ final class InstallationReader {
                             arms.put(id, si(ledger.given(path, arm)));
                         });
         return new Fit(
-                wires, arms, assembly.ratings().contactAmps(), assembly.ratings().interruptAmps());
+                wires, arms, assembly.contactAmps(), assembly.interruptAmps());
     }
 
     private static void known(
             String id, String path, String kind, Assembly assembly, ProblemCollector report) {
         boolean wire = kind.equals("wire");
         boolean there =
-                assembly.part(id).filter(p -> !wire || p instanceof Wire).isPresent()
+                assembly.part(id).filter(p -> !wire || p.role() == Part.Role.WIRE).isPresent()
                         || (assembly.part(id).isEmpty() && assembly.knows(id));
         if (!there) {
             report.unknown(
@@ -87,7 +86,7 @@ final class InstallationReader {
                     kind,
                     id,
                     assembly.parts().stream()
-                            .filter(p -> !wire || p instanceof Wire)
+                            .filter(p -> !wire || p.role() == Part.Role.WIRE)
                             .map(Part::id)
                             .toList());
         }

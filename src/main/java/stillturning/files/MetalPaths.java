@@ -1,5 +1,6 @@
 package stillturning.files;
 
+import stillturning.parts.Part;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -13,7 +14,6 @@ import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Terminal;
-import stillturning.parts.GroundPoint;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;
@@ -134,7 +134,7 @@ final class MetalPaths {
         structure.set(STRUCTURE);
         BitSet reached = reach(structure, onward, false);
         candidate
-                .all(GroundPoint.class)
+                .all(Part.Role.GROUND)
                 .filter(g -> !reached.get(circuit.net(g.id(), "stud")))
                 .forEach(
                         g ->

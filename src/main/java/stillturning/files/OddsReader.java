@@ -12,11 +12,7 @@ import stillturning.files.entry.RateText;
 import stillturning.model.Chances.Odds;
 import stillturning.model.Chances.Shared;
 import stillturning.model.Chances.Sharing;
-import stillturning.parts.Battery;
-import stillturning.parts.Load;
 import stillturning.parts.Part;
-import stillturning.parts.SolidStateController;
-import stillturning.parts.Wire;
 import stillturning.yaml.DocumentPlaces;
 
 /** Makes of a candidate's file how often its parts fail, alone and together. */
@@ -57,7 +53,7 @@ final class OddsReader {
     }
 
     private boolean isWire(String id) {
-        return assembly.part(id).filter(Wire.class::isInstance).isPresent();
+        return assembly.part(id).filter(OddsReader::isWire).isPresent();
     }
 
     /** What is known of the candidate. */
@@ -102,7 +98,7 @@ final class OddsReader {
         List<String> kinds =
                 parts.stream()
                         .flatMap(id -> assembly.part(id).stream())
-                        .map(RateBook::kindOf)
+                        .map(p -> p.kind().word())
                         .distinct()
                         .toList();
         if (kinds.size() > 1) {
@@ -117,7 +113,7 @@ final class OddsReader {
         boolean wires = SharesReader.ofWires(sharing);
         List<String> run = wiresByRun.getOrDefault(name, List.of());
         Optional<Part> part =
-                assembly.part(name).filter(p -> !wires || p instanceof Wire || run.isEmpty());
+                assembly.part(name).filter(p -> !wires || isWire(p) || run.isEmpty());
         if (part.isPresent()) {
             return fits(sharing, part.get(), spot) ? List.of(name) : List.of();
         }
@@ -139,12 +135,12 @@ final class OddsReader {
     }
 
     private boolean fits(Sharing sharing, Part part, Spot spot) {
-        if (SharesReader.ofWires(sharing) && !(part instanceof Wire)) {
+        if (SharesReader.ofWires(sharing) && !isWire(part)) {
             report.problem(
                     spot, "\"" + part.id() + "\" is no wire", "name wires, links or feeds here");
             return false;
         }
-        if (sharing == Sharing.FIRMWARE && !runsProgram(part)) {
+        if (sharing == Sharing.FIRMWARE && !part.runsProgram()) {
             report.problem(
                     spot,
                     "\"" + part.id() + "\" runs no program",
@@ -154,9 +150,7 @@ final class OddsReader {
         return true;
     }
 
-    private static boolean runsProgram(Part part) {
-        return part instanceof Load
-                || part instanceof SolidStateController
-                || (part instanceof Battery battery && battery.management().isPresent());
+    private static boolean isWire(Part part) {
+        return part.role() == Part.Role.WIRE;
     }
 }

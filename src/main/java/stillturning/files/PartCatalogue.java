@@ -1,5 +1,9 @@
 package stillturning.files;
 
+import stillturning.parts.Tag;
+import stillturning.parts.PartValues;
+import stillturning.parts.Part;
+import stillturning.files.entry.PartEntry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +18,8 @@ import stillturning.yaml.YamlDocument;
 
 /** What can be added to a candidate: the kinds of parts, their classes, and each class's values. */
 public final class PartCatalogue {
+
+    private static final double SAMPLE_VOLTS = 14;
 
     private static final PartCatalogue SHIPPED = new PartCatalogue();
 
@@ -74,6 +80,18 @@ public final class PartCatalogue {
     /** The kind of this word. */
     public Optional<Kind> kind(String word) {
         return kinds.stream().filter(k -> k.word().equals(word)).findFirst();
+    }
+
+    /**
+     * A part of a class, whatever the class leaves open being an example: for what does not hang on
+     * that, such as where its levers can stand.
+     */
+    public Part sample(PartEntry entry) {
+        Tag tag = new Tag("sample", "sample", "", Tag.Burden.NONE);
+        return new StandIns(Catalogue.shipped())
+                .completed(entry)
+                .complete()
+                .part(tag, new PartValues.Site(SAMPLE_VOLTS, List.of()));
     }
 
     private Kind kindCalled(String word) {

@@ -7,15 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import stillturning.files.entry.CandidateEntry;
-import stillturning.files.entry.PartEntry;
-import stillturning.files.entry.PartEntry.BusEntry;
 import stillturning.files.entry.RunText;
 import stillturning.files.entry.RunText.Anchor;
 import stillturning.files.entry.RunText.Item;
 import stillturning.files.entry.RunText.Through;
 
 /**
- * Where a candidate's parts sit, and how many feeds arrive at its bus bars: what must be known
+ * Where a candidate's parts sit, and how many lines arrive at each: what must be known
  * before the first part is made.
  */
 final class Placement {
@@ -37,9 +35,9 @@ final class Placement {
         return Optional.ofNullable(zones.get(part));
     }
 
-    /** Names of a bus bar's feed studs. */
-    List<String> studsOf(String bus) {
-        int count = arrivals.getOrDefault(bus, 0);
+    /** Names of the lines that end at a part without naming a terminal. */
+    List<String> arrivalsAt(String part) {
+        int count = arrivals.getOrDefault(part, 0);
         return count == 1
                 ? List.of("feed")
                 : IntStream.rangeClosed(1, count).mapToObj(n -> "feed-" + n).toList();
@@ -86,8 +84,7 @@ final class Placement {
     }
 
     private void countArrival(Anchor at) {
-        PartEntry part = candidate.parts().get(at.part());
-        if (part instanceof BusEntry && at.terminal().isEmpty()) {
+        if (at.terminal().isEmpty()) {
             arrivals.merge(at.part(), 1, Integer::sum);
         }
     }

@@ -1,5 +1,7 @@
 package stillturning.files;
 
+import stillturning.parts.PartKinds;
+import stillturning.parts.PartKind;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -14,23 +16,8 @@ import stillturning.files.entry.RateText.Unit;
 import stillturning.model.Chances.Mode;
 import stillturning.model.Chances.Per;
 import stillturning.model.Chances.Rate;
-import stillturning.parts.Alternator;
-import stillturning.parts.Battery;
-import stillturning.parts.Breaker;
-import stillturning.parts.Bus;
-import stillturning.parts.Connector;
-import stillturning.parts.Contactor;
-import stillturning.parts.DcConverter;
-import stillturning.parts.Diode;
 import stillturning.parts.FailureMode;
-import stillturning.parts.Fuse;
-import stillturning.parts.GroundPoint;
-import stillturning.parts.Load;
-import stillturning.parts.OvervoltageGuard;
 import stillturning.parts.Part;
-import stillturning.parts.SolidStateController;
-import stillturning.parts.Switch;
-import stillturning.parts.Wire;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.Origin;
 import stillturning.yaml.Source;
@@ -44,37 +31,12 @@ import stillturning.yaml.Source;
 record RateBook(
         Map<String, Map<String, RateText>> byKind, Map<String, Map<String, RateText>> byPart) {
 
-    /** Words of the files for kinds of parts. */
-    static final Map<Class<? extends Part>, String> KINDS =
-            Map.ofEntries(
-                    Map.entry(Alternator.class, "alternator"),
-                    Map.entry(Battery.class, "battery"),
-                    Map.entry(Breaker.class, "breaker"),
-                    Map.entry(Bus.class, "bus"),
-                    Map.entry(Connector.class, "connector"),
-                    Map.entry(Contactor.class, "contactor"),
-                    Map.entry(DcConverter.class, "converter"),
-                    Map.entry(Diode.class, "diode"),
-                    Map.entry(Fuse.class, "fuse"),
-                    Map.entry(GroundPoint.class, "ground"),
-                    Map.entry(Load.class, "load"),
-                    Map.entry(OvervoltageGuard.class, "overvoltage-guard"),
-                    Map.entry(SolidStateController.class, "controller"),
-                    Map.entry(Switch.class, "switch"),
-                    Map.entry(Wire.class, "wire"));
-
     private static final double SECONDS_PER_HOUR = 3600;
 
     /** Spreads where none is written: guesses, the first also for what has no origin. */
     private static final double GUESSED_WITHIN = 10;
 
     private static final double KNOWN_WITHIN = 3;
-
-    /** The word for the kind of a part. */
-    static String kindOf(Part part) {
-        return Optional.ofNullable(KINDS.get(part.getClass()))
-                .orElseThrow(() -> new IllegalStateException("no word for " + part.getClass()));
-    }
 
     /** The same with further rates, which come first. */
     RateBook with(
@@ -109,11 +71,12 @@ record RateBook(
 
     private Optional<RateText> written(Part part, FailureMode mode) {
         return found(byPart.getOrDefault(part.id(), Map.of()), mode)
-                .or(() -> found(byKind.getOrDefault(kindOf(part), Map.of()), mode));
+                .or(() -> found(byKind.getOrDefault(part.kind().word(), Map.of()), mode));
     }
 
     private static Optional<RateText> found(Map<String, RateText> rates, FailureMode mode) {
-        return ModeNames.among(rates.keySet(), mode).map(rates::get);
+        return Optional.ofNullable(rates.get(mode.fullKey()))
+                .or(() -> Optional.ofNullable(rates.get(mode.key())));
     }
 
     static Rate rate(RateText written) {
@@ -148,9 +111,10 @@ record RateBook(
 
     /** Tells rates of modes that a part does not have, and those that do not count by hours. */
     void check(Map<String, RateText> rates, Part part, String path, ProblemCollector report) {
-        List<String> full = ModeNames.fullOf(part);
+        List<String> full =
+                part.failureModes().stream().map(FailureMode::fullKey).toList();
         Set<String> known = new HashSet<>(full);
-        known.addAll(byKind.getOrDefault(kindOf(part), Map.of()).keySet());
+        known.addAll(byKind.getOrDefault(part.kind().word(), Map.of()).keySet());
         rates.forEach(
                 (mode, rate) -> {
                     String at = DocumentPlaces.under(path, mode);
@@ -172,7 +136,7 @@ record RateBook(
                                 Spot.atKey(at),
                                 "kind of part",
                                 kind,
-                                new TreeSet<>(KINDS.values()));
+                                new TreeSet<>(PartKinds.all().stream().map(PartKind::word).toList()));
                     }
                     modes.forEach(
                             (mode, rate) -> {

@@ -14,7 +14,6 @@ import stillturning.files.CheckedStudy.Zones;
 import stillturning.model.Join;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
-import stillturning.parts.Wire;
 
 /** Finds the zones that wires pass: the shortest way between what they are joined to. */
 final class Routes {
@@ -38,19 +37,19 @@ final class Routes {
         Routes routes = new Routes(assembly, zones);
         Map<String, List<String>> found = new LinkedHashMap<>();
         for (Part part : assembly.parts()) {
-            if (part instanceof Wire wire) {
-                found.put(wire.id(), routes.of(wire));
+            if (part.role() == Part.Role.WIRE) {
+                found.put(part.id(), routes.of(part));
             }
         }
         return found;
     }
 
-    private List<String> of(Wire wire) {
+    private List<String> of(Part wire) {
         return zones.way(end(wire, wire.entry()), end(wire, wire.exit()));
     }
 
     /** Zone of the nearest thing that is no wire; the wire's own where there is none. */
-    private String end(Wire wire, String terminal) {
+    private String end(Part wire, String terminal) {
         Set<Terminal> seen = new HashSet<>();
         Deque<Terminal> open = new ArrayDeque<>();
         open.add(new Terminal(wire.id(), terminal));
@@ -59,7 +58,7 @@ final class Routes {
         while (!open.isEmpty()) {
             for (Terminal next : joined.getOrDefault(open.remove(), List.of())) {
                 Optional<Part> part = assembly.part(next.part());
-                if (part.isPresent() && !(part.get() instanceof Wire)) {
+                if (part.isPresent() && part.get().role() != Part.Role.WIRE) {
                     return part.get().tag().zone();
                 }
                 if (part.isPresent() && seen.add(next)) {

@@ -1,5 +1,7 @@
 package stillturning.files;
 
+import stillturning.parts.PartKinds;
+import stillturning.parts.PartKind;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -9,11 +11,7 @@ import java.util.stream.Stream;
 import stillturning.files.CheckedStudy.Zones;
 import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.Terminals.Way;
-import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
-import stillturning.files.entry.PartEntry.BreakerEntry;
-import stillturning.files.entry.PartEntry.FuseEntry;
-import stillturning.files.entry.PartEntry.WireEntry;
 import stillturning.files.entry.RunText.Direct;
 import stillturning.files.entry.RunText.Item;
 import stillturning.files.entry.RunText.NewProtector;
@@ -233,28 +231,14 @@ final class RunBuilder {
     }
 
     private static PartEntry entry(NewProtector protector) {
-        Optional<Given> rating = Optional.of(protector.rating());
-        return protector.breaker()
-                ? new BreakerEntry(
-                        Optional.empty(),
-                        Optional.empty(),
-                        protector.ofClass(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        rating,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty())
-                : new FuseEntry(
-                        Optional.empty(),
-                        Optional.empty(),
-                        protector.ofClass(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        rating,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty());
+        return PartEntry.made(
+                kind(wordOf(protector)),
+                protector.ofClass(),
+                Map.of("rating", protector.rating()));
+    }
+
+    private static PartKind kind(String word) {
+        return PartKinds.called(word).orElseThrow();
     }
 
     private boolean measureWires(List<Stop> stops) {
@@ -265,7 +249,7 @@ final class RunBuilder {
                 if (length.isEmpty()) {
                     return false;
                 }
-                WireEntry entry = wire(wire.gauge(), length.get());
+                PartEntry entry = wire(wire.gauge(), length.get());
                 site.assembly
                         .complete(stop.id(), entry, line.spot(wire))
                         .ifPresent(e -> entries.put(stop.id(), e));
@@ -277,23 +261,28 @@ final class RunBuilder {
     private static Expanded.Made shown(Stop stop, PartEntry entry) {
         List<String> values = new ArrayList<>();
         if (stop.item().orElseThrow() instanceof NewWire wire) {
-            String gauge = ((WireEntry) entry).gauge().orElseThrow().name();
+            String gauge = gaugeOf(entry).orElseThrow().name();
             String source = wire.gauge().isPresent() ? "" : " (automatic)";
             values.add("gauge " + gauge + source);
         }
         values.addAll(Assembly.valuesOf(entry));
-        return new Expanded.Made(stop.id(), Catalogue.kindOf(entry), values);
+        return new Expanded.Made(stop.id(), entry.kind().word(), values);
     }
 
-    static WireEntry wire(Optional<WireGauge> gauge, Given length) {
-        return new WireEntry(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                gauge,
-                Optional.of(length));
+    private static PartEntry wire(Optional<WireGauge> gauge, Given length) {
+        PartEntry wire =
+                PartEntry.made(kind("wire"), Optional.empty(), Map.of("length", length));
+        return gauge.map(g -> ofGauge(wire, g)).orElse(wire);
+    }
+
+    /** A wire of another gauge. */
+    static PartEntry ofGauge(PartEntry wire, WireGauge gauge) {
+        return new PartEntry(wire.kind(), wire.said(), wire.values().with("gauge", gauge));
+    }
+
+    /** Gauge of a wire, if it has one yet; empty for anything else. */
+    static Optional<WireGauge> gaugeOf(PartEntry entry) {
+        return entry.values().value("gauge").map(WireGauge.class::cast);
     }
 
     /** Zone of what follows a wire: the next thing that is no wire, or the end of the run. */

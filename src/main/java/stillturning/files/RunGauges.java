@@ -1,28 +1,22 @@
 package stillturning.files;
 
+import stillturning.files.entry.RunText.NewWire;
+import stillturning.parts.Protection;
+import java.util.OptionalDouble;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.files.CableSizes.Duty;
-import stillturning.files.CableSizes.Protection;
 import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.RunBuilder.Line;
 import stillturning.files.RunBuilder.Site;
 import stillturning.files.RunBuilder.Stop;
 import stillturning.files.RunBuilder.Use;
 import stillturning.files.entry.PartEntry;
-import stillturning.files.entry.PartEntry.BreakerEntry;
-import stillturning.files.entry.PartEntry.FuseEntry;
-import stillturning.files.entry.PartEntry.WireEntry;
 import stillturning.model.Terminal;
-import stillturning.parts.Alternator;
-import stillturning.parts.Breaker;
 import stillturning.parts.Cable;
-import stillturning.parts.Fuse;
-import stillturning.parts.Part;
-import stillturning.parts.SolidStateController;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.WireGauge;
@@ -55,8 +49,9 @@ final class RunGauges {
         }
         Optional<WireGauge> gauge = use.gauge().or(() -> automaticGauge(open.get(0)));
         for (Stop stop : open) {
-            if (gauge.isPresent() && entries.get(stop.id()) instanceof WireEntry entry) {
-                entries.put(stop.id(), RunBuilder.wire(gauge, entry.length().orElseThrow()));
+            if (gauge.isPresent()) {
+                entries.computeIfPresent(
+                        stop.id(), (id, entry) -> RunBuilder.ofGauge(entry, gauge.get()));
                 site.ledger().automatic(Assembly.pathOf(stop.id()) + ".gauge", gauge.get().name());
             }
         }
@@ -78,7 +73,7 @@ final class RunGauges {
         if (size.isEmpty()) {
             String bounds =
                     Stream.concat(
-                                    duty.protector().stream().map(Protection::inWords),
+                                    duty.protector().stream().map(CableSizes::inWords),
                                     duty.amps().stream()
                                             .map(
                                                     a ->
@@ -101,16 +96,16 @@ final class RunGauges {
 
     private Duty duty() {
         double metres =
-                stops.stream().filter(this::isWire).mapToDouble(this::metresOf).sum()
+                stops.stream().filter(RunGauges::isWire).mapToDouble(this::metresOf).sum()
                         + use.backMetres().orElse(0.0);
-        Optional<Double> sourceAmps =
+        OptionalDouble sourceAmps =
                 site.assembly()
                         .part(line.from().part())
-                        .filter(p -> p instanceof Alternator && line.from().name().equals(p.exit()))
-                        .map(p -> ((Alternator) p).output().largestAmps());
+                        .map(p -> p.mostAmps(line.from().name()))
+                        .orElse(OptionalDouble.empty());
         return new Duty(
                 protection(),
-                use.amps().or(() -> sourceAmps),
+                use.amps().or(() -> sourceAmps.stream().boxed().findFirst()),
                 use.backMetres().isPresent() ? metres : 0,
                 site.frame().aircraft().nominalVolts());
     }
@@ -125,44 +120,32 @@ final class RunGauges {
                                                 ? made(s).stream()
                                                 : standing(s.out()).stream());
         return Stream.concat(standing(line.from()).stream(), inside)
-                .min(Comparator.comparingDouble(Protection::amps));
+                .min(Comparator.comparingDouble(Protection::ratedAmps));
     }
 
     private Optional<Protection> made(Stop stop) {
-        PartEntry entry = entries.get(stop.id());
-        if (entry instanceof BreakerEntry breaker) {
-            return breaker.rating().map(r -> new Protection(true, r.quantity().si()));
-        }
-        return entry instanceof FuseEntry fuse
-                ? fuse.rating().map(r -> new Protection(false, r.quantity().si()))
-                : Optional.empty();
+        return Optional.ofNullable(entries.get(stop.id()))
+                .filter(entry -> entry.open().isEmpty())
+                .flatMap(entry -> entry.complete().protection());
     }
 
     private Optional<Protection> standing(Terminal terminal) {
-        Optional<Part> part = site.assembly().part(terminal.part());
-        if (part.isPresent() && part.get() instanceof Breaker breaker) {
-            return Optional.of(new Protection(true, breaker.ratedAmps()));
-        }
-        if (part.isPresent() && part.get() instanceof Fuse fuse) {
-            return Optional.of(new Protection(false, fuse.ratedAmps()));
-        }
-        if (part.isPresent() && part.get() instanceof SolidStateController controller) {
-            return controller.ratedAmps(terminal.name()).map(amps -> new Protection(true, amps));
-        }
-        return Optional.empty();
+        return site.assembly()
+                .part(terminal.part())
+                .flatMap(part -> part.protection(terminal.name()));
     }
 
     /** Remarks on wires that their protector does not protect, and on a feed without any. */
     void remarkThinWires() {
         Optional<Protection> protection = protection();
         for (Stop stop : stops) {
-            Optional<Cable> size = gaugeOf(stop).flatMap(CableSizes::of);
+            Optional<Cable> size = gaugeOf(stop).flatMap(Cable::of);
             if (size.isPresent() && protection.filter(p -> !p.suits(size.get())).isPresent()) {
                 site.report()
                         .remark(
                                 line.spot(stop.item().orElseThrow()),
                                 "the wire is thinner than AC 43.13-1B table 11-3 has it for a "
-                                        + protection.get().inWords());
+                                        + CableSizes.inWords(protection.get()));
             }
         }
         if (use.backMetres().isPresent() && protection.isEmpty()) {
@@ -175,17 +158,17 @@ final class RunGauges {
         return stops.stream().map(this::gaugeOf).flatMap(Optional::stream).toList();
     }
 
-    private boolean isWire(Stop stop) {
-        return entries.get(stop.id()) instanceof WireEntry;
+    private static boolean isWire(Stop stop) {
+        return stop.item().filter(NewWire.class::isInstance).isPresent();
     }
 
     private Optional<WireGauge> gaugeOf(Stop stop) {
-        return entries.get(stop.id()) instanceof WireEntry wire ? wire.gauge() : Optional.empty();
+        return Optional.ofNullable(entries.get(stop.id())).flatMap(RunBuilder::gaugeOf);
     }
 
     private double metresOf(Stop stop) {
-        return entries.get(stop.id()) instanceof WireEntry wire
-                ? wire.length().orElseThrow().quantity().si()
-                : 0;
+        return Optional.ofNullable(entries.get(stop.id()))
+                .flatMap(entry -> entry.values().si("length"))
+                .orElse(0.0);
     }
 }

@@ -1,5 +1,6 @@
 package stillturning.files;
 
+import stillturning.parts.Part;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -17,7 +18,6 @@ import stillturning.files.entry.RunText.Anchor;
 import stillturning.files.entry.RunText.NewWire;
 import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
-import stillturning.parts.GroundPoint;
 import stillturning.quantity.WireGauge;
 import stillturning.yaml.DocumentPlaces;
 
@@ -262,7 +262,7 @@ final class Runs {
                 anchor.terminal().isEmpty()
                         && site.assembly()
                                 .part(anchor.part())
-                                .filter(p -> !(p instanceof GroundPoint))
+                                .filter(p -> p.role() != Part.Role.GROUND)
                                 .isPresent();
         if (vague) {
             site.report()

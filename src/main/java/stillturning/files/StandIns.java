@@ -1,5 +1,7 @@
 package stillturning.files;
 
+import stillturning.parts.PartKinds;
+import stillturning.parts.PartKind;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
@@ -7,7 +9,6 @@ import java.util.Optional;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.PartEntry;
-import stillturning.files.entry.Values;
 import stillturning.yaml.YamlDocument;
 
 /**
@@ -17,14 +18,7 @@ import stillturning.yaml.YamlDocument;
 final class StandIns {
 
     /** What not even the catalogue knows. */
-    private static final Map<String, PartEntry> REST = new HashMap<>();
-
-    static {
-        rest("{is: fuse, rating: 1 A}");
-        rest("{is: breaker, rating: 1 A}");
-        rest("{is: controller, channels: [1 A]}");
-        rest("{is: wire, gauge: AWG 22, length: 1 m}");
-    }
+    private static final Map<PartKind, PartEntry> REST = rest();
 
     private final Catalogue catalogue;
 
@@ -32,29 +26,42 @@ final class StandIns {
         this.catalogue = catalogue;
     }
 
-    private static void rest(String text) {
-        PartEntry entry =
-                FileNotations.binder()
-                        .bind(YamlDocument.of(Path.of("stand-in"), text), PartEntry.class)
-                        .value()
-                        .orElseThrow();
-        REST.put(Catalogue.kindOf(entry), entry);
+    private static Map<PartKind, PartEntry> rest() {
+        Map<PartKind, PartEntry> rest = new HashMap<>();
+        for (PartKind kind : PartKinds.all()) {
+            Map<String, String> examples = PartEntry.examples(kind);
+            if (!examples.isEmpty()) {
+                StringBuilder text = new StringBuilder("is: " + kind.word() + "\n");
+                examples.forEach((key, value) -> text.append(key + ": " + value + "\n"));
+                rest.put(
+                        kind,
+                        FileNotations.binder()
+                                .bind(
+                                        YamlDocument.of(Path.of("stand-in"), text.toString()),
+                                        PartEntry.class)
+                                .value()
+                                .orElseThrow());
+            }
+        }
+        return rest;
     }
 
     /** The entry with everything that it leaves open, whatever class it names. */
     PartEntry completed(PartEntry entry) {
-        String kind = Catalogue.kindOf(entry);
-        PartEntry usual = catalogue.classesOf(kind).values().iterator().next();
-        PartEntry filled = Values.filled(entry, usual);
-        return Optional.ofNullable(REST.get(kind))
-                .map(r -> Values.filled(filled, r))
+        PartEntry usual = first(entry.kind());
+        PartEntry filled = entry.filledFrom(usual);
+        return Optional.ofNullable(REST.get(entry.kind()))
+                .map(filled::filledFrom)
                 .orElse(filled);
     }
 
     /** The usual entry of the same kind, without a value of the entry's own. */
     PartEntry usual(PartEntry entry) {
-        String kind = Catalogue.kindOf(entry);
-        PartEntry usual = catalogue.classesOf(kind).values().iterator().next();
-        return Optional.ofNullable(REST.get(kind)).map(r -> Values.filled(usual, r)).orElse(usual);
+        PartEntry usual = first(entry.kind());
+        return Optional.ofNullable(REST.get(entry.kind())).map(usual::filledFrom).orElse(usual);
+    }
+
+    private PartEntry first(PartKind kind) {
+        return catalogue.classesOf(kind.word()).values().iterator().next();
     }
 }

@@ -1,15 +1,15 @@
 package stillturning.files;
 
+import stillturning.parts.Part;
+import stillturning.parts.Lever;
+import stillturning.files.entry.PartEntry;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import stillturning.files.PartCatalogue.Kind;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.StudyEntry;
-import stillturning.parts.Switch;
 import stillturning.yaml.Form;
 import stillturning.yaml.FormField;
 import stillturning.yaml.Forms;
@@ -86,29 +86,27 @@ public final class StudyForms {
         return positions.isEmpty() ? field : field.naming("position", positions);
     }
 
-    /** Where the lever of a part can stand; empty if that is not known. */
-    private static List<String> positions(YamlDocument candidate, String part) {
-        String kind = kindOf(candidate, part).map(Kind::word).orElse("");
-        if (kind.equals("breaker")) {
-            return List.of("in", "pulled");
-        }
-        if (!kind.equals("switch")) {
-            return List.of();
-        }
-        Optional<FormField> throwing =
-                CANDIDATE.at(candidate, List.of("parts", part)).flatMap(f -> f.field("throwing"));
-        String ofClass = classOf(candidate, part).orElse("");
-        return throwing.flatMap(FormField::text)
-                .or(() -> PartCatalogue.shipped().given(kind, ofClass, List.of(), "throwing"))
-                .flatMap(StudyForms::thrown)
-                .map(Switch.Throw::positions)
+    /** Where a lever can stand; empty if that is not known. */
+    private static List<String> positions(YamlDocument candidate, String lever) {
+        String part = lever.contains(".") ? lever.substring(0, lever.indexOf('.')) : lever;
+        return FileNotations.binder()
+                .bind(candidate, CandidateEntry.class)
+                .asFarAsRead()
+                .flatMap(entry -> Optional.ofNullable(entry.parts().get(part)))
+                .flatMap(entry -> positionsOn(entry, lever.substring(part.length())))
                 .orElse(List.of());
     }
 
-    private static Optional<Switch.Throw> thrown(String word) {
-        return Arrays.stream(Switch.Throw.values())
-                .filter(t -> t.name().toLowerCase(Locale.ROOT).equals(word))
-                .findFirst();
+    private static Optional<List<String>> positionsOn(PartEntry entry, String suffix) {
+        try {
+            Part sample = PartCatalogue.shipped().sample(entry);
+            return sample.levers().stream()
+                    .filter(lever -> lever.name().equals(sample.id() + suffix))
+                    .map(Lever::positions)
+                    .findFirst();
+        } catch (IllegalArgumentException contradicting) {
+            return Optional.empty();
+        }
     }
 
     private static Optional<String> classOf(YamlDocument candidate, String part) {

@@ -3,26 +3,13 @@ package stillturning.files;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import stillturning.files.ProblemCollector.Spot;
 import stillturning.files.entry.RunText.Anchor;
 import stillturning.model.Terminal;
-import stillturning.parts.Alternator;
-import stillturning.parts.Battery;
-import stillturning.parts.Bus;
-import stillturning.parts.Connector;
-import stillturning.parts.Load;
 import stillturning.parts.Part;
-import stillturning.parts.SolidStateController;
-import stillturning.parts.Switch;
 
 /** Finds the terminals that a candidate's lines name. */
 final class Terminals {
-
-    private static final Pattern POLE = Pattern.compile("(?<name>[a-z]+)(?<pole>-[0-9]+)?");
-    private static final Pattern PIN = Pattern.compile("(?<number>[0-9]+)(?<side>[ab])");
-    private static final String BAR = "bar";
 
     private final Assembly assembly;
     private final CheckedStudy frame;
@@ -56,11 +43,7 @@ final class Terminals {
     }
 
     private String entryOf(Part part) {
-        if (!(part instanceof Bus bus)) {
-            return part.entry();
-        }
-        int stud = arrived.merge(bus.id(), 1, Integer::sum);
-        return bus.studs().get(Math.min(stud, bus.studs().size()) - 1);
+        return part.entry(arrived.merge(part.id(), 1, Integer::sum) - 1);
     }
 
     private Optional<Part> part(Anchor anchor, String path) {
@@ -107,7 +90,7 @@ final class Terminals {
             return Optional.empty();
         }
         Optional<Terminal> far =
-                across(part.get(), near.get().name()).map(t -> new Terminal(anchor.part(), t));
+                part.get().across(near.get().name()).map(t -> new Terminal(anchor.part(), t));
         if (far.isEmpty()) {
             report.problem(
                     new Spot(path, anchor.offset()),
@@ -118,10 +101,7 @@ final class Terminals {
     }
 
     private Optional<Terminal> nearSide(Part part, Anchor anchor, String path) {
-        boolean choice =
-                (part instanceof Switch lever && lever.throwing() == Switch.Throw.DOUBLE)
-                        || (part instanceof Connector connector && connector.pins() > 1);
-        if (choice && anchor.terminal().isEmpty()) {
+        if (part.severalWays() && anchor.terminal().isEmpty()) {
             report.problem(
                     new Spot(path, anchor.offset()),
                     "\"" + part.id() + "\" has several ways through it",
@@ -132,54 +112,6 @@ final class Terminals {
     }
 
     private static String hint(Part part) {
-        if (part instanceof Switch) {
-            return "write the throw, such as " + part.id() + ".up";
-        }
-        if (part instanceof Connector) {
-            return "write the pin, such as " + part.id() + " pin 1";
-        }
-        return "end one run at it and start another from it";
-    }
-
-    /** The terminal on the other side of a part that current passes through. */
-    private static Optional<String> across(Part part, String terminal) {
-        if (part instanceof Battery
-                || part instanceof Alternator
-                || part instanceof Load
-                || part instanceof SolidStateController) {
-            return Optional.empty();
-        }
-        if (part instanceof Bus) {
-            return Optional.of(BAR).filter(bar -> !bar.equals(terminal));
-        }
-        if (part instanceof Connector) {
-            Matcher pin = PIN.matcher(terminal);
-            return pin.matches()
-                    ? Optional.of(pin.group("number") + (pin.group("side").equals("a") ? "b" : "a"))
-                    : Optional.empty();
-        }
-        if (part instanceof Switch) {
-            return acrossContact(terminal);
-        }
-        if (part.entry().equals(part.exit())) {
-            return Optional.empty();
-        }
-        return terminal.equals(part.entry())
-                ? Optional.of(part.exit())
-                : Optional.of(part.entry()).filter(e -> terminal.equals(part.exit()));
-    }
-
-    private static Optional<String> acrossContact(String terminal) {
-        Matcher pole = POLE.matcher(terminal);
-        if (!pole.matches()) {
-            return Optional.empty();
-        }
-        String suffix = Optional.ofNullable(pole.group("pole")).orElse("");
-        return switch (pole.group("name")) {
-            case "in" -> Optional.of("out" + suffix);
-            case "out" -> Optional.of("in" + suffix);
-            case "up", "down" -> Optional.of("common" + suffix);
-            default -> Optional.empty();
-        };
+        return part.wayHint().orElse("end one run at it and start another from it");
     }
 }

@@ -1,5 +1,6 @@
 package stillturning.files;
 
+import stillturning.parts.element.Element;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -11,8 +12,6 @@ import stillturning.files.Assembly.Joined;
 import stillturning.files.ProblemCollector.Spot;
 import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
-import stillturning.parts.GroundPoint;
-import stillturning.parts.Load;
 import stillturning.parts.Part;
 
 /** What must be true of a candidate's joins, whatever flows through them. */
@@ -39,7 +38,7 @@ final class WiringChecks {
             }
         }
         if (assembly.parts().stream()
-                .noneMatch(p -> p instanceof GroundPoint g && g.onStructure())) {
+                .noneMatch(WiringChecks::isOnStructure)) {
             report.problem(
                     Spot.atKey("parts"),
                     "no ground point is on the structure",
@@ -47,8 +46,13 @@ final class WiringChecks {
         }
     }
 
+    private static boolean isOnStructure(Part part) {
+        return part.role() == Part.Role.GROUND
+                && part.elements().stream().anyMatch(e -> e.to().equals(Element.STRUCTURE));
+    }
+
     private void unused(Part part) {
-        if (!(part instanceof Load)) { // one that nothing feeds is told of elsewhere
+        if (part.role() != Part.Role.LOAD) { // one that nothing feeds is told of elsewhere
             report.remark(assembly.spotOf(part.id()), "nothing is joined to this part");
         }
     }
@@ -76,7 +80,7 @@ final class WiringChecks {
             Terminal terminal = new Terminal(part.id(), name);
             if (!joined.contains(terminal) && !part.mayDangle(name)) {
                 report.problem(
-                        part instanceof Load ? Spot.atKey("links") : assembly.spotOf(part.id()),
+                        part.role() == Part.Role.LOAD ? Spot.atKey("links") : assembly.spotOf(part.id()),
                         part.id(),
                         "nothing is joined to " + terminal,
                         "add a link to it");
@@ -100,8 +104,8 @@ final class WiringChecks {
     private boolean isInput(Terminal terminal) {
         Optional<Part> part = assembly.part(terminal.part());
         return part.isPresent()
-                && part.get() instanceof Load load
-                && load.inputs().contains(terminal.name());
+                && part.get().role() == Part.Role.LOAD
+                && part.get().inputs().contains(terminal.name());
     }
 
     /** Tells loads that nothing feeds, and remarks on those with fewer feeds than inputs. */

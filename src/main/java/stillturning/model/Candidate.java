@@ -1,5 +1,7 @@
 package stillturning.model;
 
+import stillturning.parts.Load;
+import stillturning.parts.Wire;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +36,21 @@ public record Candidate(
     /** The part of this id, if the candidate has one. */
     public Optional<Part> part(String id) {
         return parts.stream().filter(p -> p.id().equals(id)).findFirst();
+    }
+
+    /** All parts that are this to the wiring. */
+    public Stream<Part> all(Part.Role role) {
+        return parts.stream().filter(p -> p.role() == role);
+    }
+
+    /** All wires. */
+    public Stream<Wire> wires() {
+        return all(Wire.class);
+    }
+
+    /** All loads. */
+    public Stream<Load> loads() {
+        return all(Load.class);
     }
 
     /** All parts of one kind. */

@@ -1,5 +1,7 @@
 package stillturning.parts;
 
+import java.util.OptionalInt;
+import stillturning.quantity.WireGauge;
 import java.util.List;
 import java.util.Optional;
 
@@ -98,5 +100,26 @@ public record Cable(
     /** The size of this name, if it is in the table. */
     public static Optional<Cable> awg(String name) {
         return SIZES.stream().filter(c -> c.awg.equals(name)).findFirst();
+    }
+
+    /**
+     * The table's size for a gauge: the same number, or for an area the thickest size that is not
+     * thicker. Absent if the gauge has a number that the table has not, or is too thin.
+     */
+    public static Optional<Cable> of(WireGauge gauge) {
+        OptionalInt number = gauge.awgNumber();
+        if (number.isPresent()) {
+            int awg = number.getAsInt();
+            return awg(awg > 0 ? Integer.toString(awg) : "0".repeat(1 - awg));
+        }
+        return SIZES.stream()
+                .filter(c -> c.squareMetres() <= gauge.squareMetres() * (1 + 1e-9))
+                .reduce((thinner, thicker) -> thicker);
+    }
+
+    /** Resistance of a gauge that this size of the table stands for (ohm/m). */
+    public double ohmsPerMetre(WireGauge gauge) {
+        boolean byNumber = gauge.awgNumber().isPresent();
+        return ohmsPerMetre() * (byNumber ? 1 : squareMetres() / gauge.squareMetres());
     }
 }

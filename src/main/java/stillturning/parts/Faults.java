@@ -7,7 +7,7 @@ import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
 
 /** The recurring faults, so that every kind means the same by the same words. */
-final class Faults {
+public final class Faults {
 
     /** Metal touching metal under vibration. Common practice, no published source. */
     private static final double SHORT_OHMS = 0.005;
@@ -17,23 +17,23 @@ final class Faults {
 
     private Faults() {}
 
-    static Alteration open(String element) {
+    public static Alteration open(String element) {
         return new Removed(element);
     }
 
-    static Alteration shortBetween(String from, String to) {
+    public static Alteration shortBetween(String from, String to) {
         return new Added(new Conductor("short from " + from + " to " + to, from, to, SHORT_OHMS));
     }
 
-    static Alteration shortToStructure(String terminal) {
+    public static Alteration shortToStructure(String terminal) {
         return shortBetween(terminal, Element.STRUCTURE);
     }
 
-    static Alteration metalFor(Element element, double ohms) {
+    public static Alteration metalFor(Element element, double ohms) {
         return new Put(new Conductor(element.name(), element.from(), element.to(), ohms));
     }
 
-    static Alteration badContact(Element element) {
+    public static Alteration badContact(Element element) {
         return metalFor(element, BAD_CONTACT_OHMS);
     }
 }

@@ -1,5 +1,7 @@
 package stillturning.parts;
 
+import java.util.Optional;
+import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
 import stillturning.parts.element.Consumer;
@@ -17,10 +19,30 @@ import stillturning.parts.element.Tolerance;
 public record Load(Tag tag, Demand demand, Tolerance tolerance, List<String> inputs)
         implements Part {
 
+    static final PartKind KIND =
+            new PartKind(
+                    "load",
+                    "load",
+                    "loads",
+                    150,
+                    Optional.empty(),
+                    "run it by itself, the other one off");
+
+    /** Puts the kind on the list. */
+    @AutoService(PartKind.Listed.class)
+    public static final class Listed implements PartKind.Listed {
+        @Override
+        public PartKind kind() {
+            return KIND;
+        }
+    }
+
     /** Name of the element that does the load's work. */
     public static final String WORK = "work";
 
     private static final String INSIDE = "inside";
+    private static final String INPUT = "measure the resistance of its inputs, out of circuit";
+    private static final String INPUT_DIODE = "feed each input alone, measure at the other";
 
     /** Small Schottky diodes, 0.35 V at 3 A. Class of the data sheets read for the 1N582x. */
     private static final double SATURATION_AMPS = 2e-5;
@@ -33,6 +55,11 @@ public record Load(Tag tag, Demand demand, Tolerance tolerance, List<String> inp
         if (inputs.isEmpty()) {
             throw new IllegalArgumentException(tag.id() + ": a load has at least one input");
         }
+    }
+
+    @Override
+    public PartKind kind() {
+        return KIND;
     }
 
     @Override
@@ -56,11 +83,15 @@ public record Load(Tag tag, Demand demand, Tolerance tolerance, List<String> inp
     @Override
     public List<FailureMode> failureModes() {
         List<FailureMode> modes = new ArrayList<>();
-        modes.add(FailureMode.whateverItsSupply("stops working", Faults.open(WORK)));
+        modes.add(
+                FailureMode.of("stops-working", Faults.open(WORK))
+                        .whateverItsSupply()
+                        .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED, Damage.HUNG));
         if (inputs.size() == 1) {
             modes.add(
-                    FailureMode.whateverItsSupply(
-                            "input short", Faults.shortBetween(inputs.get(0), "minus")));
+                    FailureMode.of("input-short", Faults.shortBetween(inputs.get(0), "minus"))
+                            .whateverItsSupply()
+                            .inspectedBy(INPUT));
         } else {
             inputs.forEach(input -> modes.addAll(modesOf(input)));
         }
@@ -70,9 +101,21 @@ public record Load(Tag tag, Demand demand, Tolerance tolerance, List<String> inp
     private static List<FailureMode> modesOf(String input) {
         Rectifier diode = inputDiode(input);
         return List.of(
-                FailureMode.of("input " + input + " short", Faults.shortBetween(input, "minus")),
-                FailureMode.of(diode.name() + " open", Faults.open(diode.name())),
-                FailureMode.of(diode.name() + " shorted", Faults.metalFor(diode, DIODE_OHMS)));
+                FailureMode.of(
+                                "input-short",
+                                "input " + input + " short",
+                                List.of(Faults.shortBetween(input, "minus")))
+                        .inspectedBy(INPUT),
+                FailureMode.of(
+                                "input-diode-open",
+                                diode.name() + " open",
+                                List.of(Faults.open(diode.name())))
+                        .inspectedBy(INPUT_DIODE),
+                FailureMode.of(
+                                "input-diode-shorted",
+                                diode.name() + " shorted",
+                                List.of(Faults.metalFor(diode, DIODE_OHMS)))
+                        .inspectedBy(INPUT_DIODE));
     }
 
     @Override
@@ -98,5 +141,20 @@ public record Load(Tag tag, Demand demand, Tolerance tolerance, List<String> inp
     private static Rectifier inputDiode(String input) {
         return new Rectifier(
                 "input diode " + input, input, INSIDE, SATURATION_AMPS, EMISSION_VOLTS, DIODE_OHMS);
+    }
+
+    @Override
+    public Role role() {
+        return Role.LOAD;
+    }
+
+    @Override
+    public Optional<String> across(String terminal) {
+        return Optional.empty();
+    }
+
+    @Override
+    public boolean runsProgram() {
+        return true;
     }
 }

@@ -1,5 +1,11 @@
 package stillturning.parts;
 
+import stillturning.quantity.field.Example;
+import stillturning.quantity.WireGauge;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.OfDimension;
+import stillturning.quantity.field.Describes;
+import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
 import stillturning.parts.Alteration.Added;
@@ -11,11 +17,73 @@ import stillturning.parts.element.WireHeating;
 /** A length of stranded copper between {@code a} and {@code b}. */
 public record Wire(Tag tag, Cable cable, double metres, double ohms) implements Part {
 
+    static final PartKind KIND =
+            new PartKind(
+                    "wire",
+                    "wire",
+                    "wires",
+                    120,
+                    Values.class,
+                    "look at it, tug it, measure its resistance end to end");
+
+    /** Puts the kind on the list. */
+    @AutoService(PartKind.Listed.class)
+    public static final class Listed implements PartKind.Listed {
+        @Override
+        public PartKind kind() {
+            return KIND;
+        }
+    }
+
+    /** What is known of a wire. */
+    @Describes("Wire that stands for itself, outside of any run.")
+    public record Values(
+            @Example("AWG 18") WireGauge gauge, @Example("1 m (guess)") @OfDimension(value = Dimension.LENGTH, above = "0 m") double length)
+            implements PartValues {
+
+        @Override
+        public Wire part(Tag tag, Site site) {
+            Cable size = size();
+            return new Wire(tag, size, length, size.ohmsPerMetre(gauge) * length);
+        }
+
+        @Override
+        public Optional<Tag.Burden> burden(CableCost cost) {
+            double perMetre =
+                    cost.pricePerMetre()
+                            + cost.pricePerMetreAndSquareMillimetre()
+                                    * gauge.squareMetres()
+                                    * SQUARE_MILLIMETRES_PER_SQUARE_METRE;
+            return Optional.of(
+                    new Tag.Burden(
+                            size().kilogramsPerMetre() * length + 2 * cost.terminalKilograms(),
+                            perMetre * length + 2 * cost.terminalPrice()));
+        }
+
+        private Cable size() {
+            return Cable.of(gauge)
+                    .orElseThrow(
+                            () ->
+                                    new IllegalArgumentException(
+                                            gauge.name()
+                                                    + " is not in the table of airframe wires,"
+                                                    + " which has AWG 24, 22, 20 ... 2, 1, 1/0 ..."
+                                                    + " 4/0"));
+        }
+    }
+
+    private static final double SQUARE_MILLIMETRES_PER_SQUARE_METRE = 1e6;
+
     public Wire {
         if (!(metres > 0) || Double.isInfinite(metres)) {
             throw new IllegalArgumentException(
                     tag.id() + ": a wire of " + metres + " m is not above 0");
         }
+    }
+
+    @Override
+    public PartKind kind() {
+        return KIND;
     }
 
     @Override
@@ -31,12 +99,17 @@ public record Wire(Tag tag, Cable cable, double metres, double ohms) implements 
     @Override
     public List<FailureMode> failureModes() {
         return List.of(
-                FailureMode.of("open", Faults.open("wire")),
+                FailureMode.of("open", Faults.open("wire"))
+                        .by(Damage.TORN, Damage.WORN_APART),
                 FailureMode.of(
-                        "chafed to ground",
-                        new Put(copper("wire", "a", "chafe", ohms / 2)),
-                        new Added(copper("far end", "chafe", "b", ohms / 2)),
-                        Faults.shortToStructure("chafe")));
+                                "chafed-to-ground",
+                                new Put(copper("wire", "a", "chafe", ohms / 2)),
+                                new Added(copper("far end", "chafe", "b", ohms / 2)),
+                                Faults.shortToStructure("chafe"))
+                        .by(Damage.SCORCHED, Damage.WORN_BARE)
+                        .alsoCalled("short to ground")
+                        .inspectedBy(
+                                "look along its run, measure to ground with both ends off"));
     }
 
     private Conductor copper(String name, String from, String to, double ohms) {
@@ -56,5 +129,10 @@ public record Wire(Tag tag, Cable cable, double metres, double ohms) implements 
     @Override
     public String exit() {
         return "b";
+    }
+
+    @Override
+    public Role role() {
+        return Role.WIRE;
     }
 }

@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
-import stillturning.parts.Bus;
+import stillturning.parts.joining.Bus;
 import stillturning.report.page.Page.EventRow;
 import stillturning.report.page.Page.Fact;
 import stillturning.report.page.Page.StoryChapter;

@@ -7,7 +7,7 @@ import stillturning.model.LoadNeed;
 import stillturning.model.LoadNeed.Use;
 import stillturning.model.Study;
 import stillturning.model.Study.Aircraft;
-import stillturning.parts.Battery;
+import stillturning.parts.source.Battery;
 import stillturning.parts.Part;
 
 /** Studies and candidates as they are supposed for one question. */

@@ -15,7 +15,7 @@ import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
-import stillturning.parts.Alternator;
+import stillturning.parts.source.Alternator;
 import stillturning.parts.Load;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Coil;

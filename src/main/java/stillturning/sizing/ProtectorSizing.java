@@ -112,12 +112,10 @@ final class ProtectorSizing {
         double worst = 0;
         for (String end : Stream.of(placed.element().from(), placed.element().to()).toList()) {
             FailureMode bolted =
-                    new FailureMode(
+                    FailureMode.of(
                             "bolted",
-                            List.of(
-                                    new Added(
-                                            new Conductor(
-                                                    "bolt", end, Element.STRUCTURE, BOLTED_OHMS))));
+                            new Added(
+                                    new Conductor("bolt", end, Element.STRUCTURE, BOLTED_OHMS)));
             Failure failure =
                     new Failure(
                             placed.part() + ": bolted",

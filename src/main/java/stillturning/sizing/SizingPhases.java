@@ -4,7 +4,7 @@ import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Phase;
 import stillturning.model.Study;
-import stillturning.parts.Alternator;
+import stillturning.parts.source.Alternator;
 
 /** The phases of the flight, as a candidate's alternators see them. */
 record SizingPhases(Study study, Candidate candidate) {

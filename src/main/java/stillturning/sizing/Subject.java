@@ -12,7 +12,7 @@ import stillturning.model.Installation.Lay;
 import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.parts.Cable;
-import stillturning.parts.Fuse;
+import stillturning.parts.protection.Fuse;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Channel;

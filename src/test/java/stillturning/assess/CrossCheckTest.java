@@ -19,7 +19,7 @@ import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.EngineLogic;
 import stillturning.model.Study;
-import stillturning.parts.Connector;
+import stillturning.parts.joining.Connector;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;

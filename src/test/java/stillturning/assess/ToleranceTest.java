@@ -19,7 +19,7 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
-import stillturning.parts.ProtectorCurves;
+import stillturning.parts.protection.ProtectorCurves;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.story.UntoldStory;
 

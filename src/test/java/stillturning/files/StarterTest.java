@@ -18,8 +18,8 @@ import stillturning.files.Starter.Counts;
 import stillturning.files.Starter.Nominal;
 import stillturning.files.Starter.Protection;
 import stillturning.model.Study;
-import stillturning.parts.Alternator;
-import stillturning.parts.Battery;
+import stillturning.parts.source.Alternator;
+import stillturning.parts.source.Battery;
 
 class StarterTest {
 

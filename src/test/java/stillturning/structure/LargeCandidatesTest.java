@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import stillturning.model.EngineLogic;
-import stillturning.parts.Switch.Throw;
+import stillturning.parts.switching.Switch.Throw;
 import stillturning.structure.StructureFindings.SinglePoint;
 
 /** Deep and wide candidates: no recursion over what a person drew, and no long wait. */

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import stillturning.parts.Switch.Throw;
+import stillturning.parts.switching.Switch.Throw;
 import stillturning.structure.StructureFindings.SinglePoint;
 
 /** Small invented candidates in which something must be fed or moved for something to conduct. */

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.model.Candidate;
 import stillturning.model.EngineLogic;
 import stillturning.parts.Part;
-import stillturning.parts.Switch.Throw;
+import stillturning.parts.switching.Switch.Throw;
 import stillturning.structure.StructureFindings.LoadWays;
 import stillturning.structure.StructureFindings.Ways;
 

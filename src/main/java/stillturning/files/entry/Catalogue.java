@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.files.entry.CatalogueEntry.CableEntry;
+import stillturning.parts.CableCost;
 import stillturning.yaml.Given;
-import stillturning.quantity.field.Key;
 import stillturning.yaml.Origin;
 import stillturning.yaml.Source;
 import stillturning.yaml.YamlDocument;
@@ -35,11 +35,6 @@ public final class Catalogue {
         return SHIPPED;
     }
 
-    /** The word by which a part's kind goes in the files. */
-    public static String kindOf(PartEntry part) {
-        return part.getClass().getAnnotation(Key.class).value();
-    }
-
     /** Words of all kinds, in the order of the catalogue. */
     public List<String> kinds() {
         return List.copyOf(entry.classes().keySet());
@@ -51,17 +46,22 @@ public final class Catalogue {
     }
 
     /** What a wire costs beside its copper and insulation. */
-    public CableEntry cable() {
-        return entry.cable();
+    public CableCost cable() {
+        CableEntry cable = entry.cable();
+        return new CableCost(
+                cable.terminalMass().quantity().si(),
+                cable.terminalPrice().amount(),
+                cable.pricePerMetre().amount(),
+                cable.pricePerMetreAndMm2().amount());
     }
 
     /** The part with everything that it leaves open; absent if there is no such class. */
     public Optional<PartEntry> completed(PartEntry part) {
-        String kind = kindOf(part);
+        String kind = part.kind().word();
         Map<String, PartEntry> classes = classesOf(kind);
         String name = part.ofClass().orElseGet(() -> classes.keySet().iterator().next());
         return Optional.ofNullable(classes.get(name))
-                .map(c -> Values.filled(part, Values.mapped(c, "", new FromClass(kind, name))));
+                .map(c -> part.filledFrom(c.mapped("", new FromClass(kind, name))));
     }
 
     /** Marks a class's values as coming from the catalogue, and keeps what it says of them. */

@@ -1,25 +1,26 @@
 package stillturning.files.entry;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import stillturning.parts.RatedChannel;
 import stillturning.quantity.Dimension;
 import stillturning.yaml.Given;
 import stillturning.yaml.Spelling;
 import stillturning.yaml.TextForm;
+import stillturning.yaml.Written;
 
-/**
- * A controller's channel, written {@code 10 A} or {@code 10 A, default on}.
- *
- * @param onByDefault its state when logic or command path is lost
- */
-public record ChannelText(Given rating, boolean onByDefault) {
+/** Reads a controller's channel, written {@code 10 A} or {@code 10 A, default on}. */
+final class ChannelText {
 
     static final String EXAMPLE = "10 A, default on";
 
     private static final String ON = "default on";
     private static final List<String> DEFAULTS = List.of(ON, "default off");
 
-    static Optional<ChannelText> read(String text, TextForm.Faults faults) {
+    private ChannelText() {}
+
+    static Optional<Written> read(String text, TextForm.Faults faults) {
         List<TextPiece> pieces = TextPiece.splitAtCommas(text);
         Optional<Given> rating = pieces.get(0).above0(Dimension.CURRENT, faults);
         for (int i = 1; i < pieces.size(); i++) {
@@ -33,6 +34,7 @@ public record ChannelText(Given rating, boolean onByDefault) {
             }
         }
         boolean on = pieces.size() > 1 && pieces.get(1).text().equals(ON);
-        return rating.map(r -> new ChannelText(r, on));
+        return rating.map(
+                r -> new Written(RatedChannel.class, Map.of("rating", r, "on-by-default", on)));
     }
 }

@@ -1,5 +1,6 @@
 package stillturning.files.entry;
 
+import stillturning.parts.RatedChannel;
 import stillturning.yaml.Binder;
 
 /** The binder that knows every one-line notation of the files. */
@@ -12,7 +13,8 @@ public final class FileNotations {
         return new Binder()
                 .with(NeedsText.class, NeedsForm::read, NeedsForm.EXAMPLE)
                 .with(RunText.class, RunForm::read, RunForm.EXAMPLE)
-                .with(ChannelText.class, ChannelText::read, ChannelText.EXAMPLE)
+                .withWritten(RatedChannel.class, ChannelText::read, ChannelText.EXAMPLE)
+                .with(PartEntry.class, PartEntry.KINDS)
                 .with(RateText.class, RateText::read, RateText.EXAMPLE)
                 .with(Price.class, Price::read, Price.EXAMPLE);
     }

@@ -1,377 +1,156 @@
 package stillturning.files.entry;
 
+import stillturning.yaml.Binder;
+import stillturning.quantity.field.GrowsWithVolts;
+import stillturning.quantity.field.Example;
+import java.lang.reflect.RecordComponent;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import stillturning.parts.element.Generator.WithoutBattery;
-import stillturning.parts.element.Guard.Action;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartKinds;
+import stillturning.parts.PartValues;
 import stillturning.quantity.Dimension;
-import stillturning.quantity.WireGauge;
-import stillturning.quantity.field.Bounds;
 import stillturning.quantity.field.Describes;
-import stillturning.yaml.Discriminator;
-import stillturning.yaml.Given;
 import stillturning.quantity.field.Key;
 import stillturning.quantity.field.OfDimension;
+import stillturning.yaml.Given;
+import stillturning.yaml.Kinds;
+import stillturning.yaml.Written;
 
 /**
  * A part as written, in a candidate's file or in the catalogue. What is left out, the catalogue
  * fills in.
+ *
+ * @param said what every part may say
+ * @param values what a part of its kind may say
  */
-@Describes("A part; what is left out comes from the catalogue's class.")
-@Discriminator("is")
-public sealed interface PartEntry
-        permits PartEntry.BatteryEntry,
-                PartEntry.AlternatorEntry,
-                PartEntry.BusEntry,
-                PartEntry.FuseEntry,
-                PartEntry.BreakerEntry,
-                PartEntry.SwitchEntry,
-                PartEntry.ContactorEntry,
-                PartEntry.DiodeEntry,
-                PartEntry.GroundEntry,
-                PartEntry.ConnectorEntry,
-                PartEntry.ConverterEntry,
-                PartEntry.GuardEntry,
-                PartEntry.ControllerEntry,
-                PartEntry.WireEntry {
+public record PartEntry(PartKind kind, Said said, Written values) {
 
-    /** What a person calls it. */
-    @Describes("What a person calls it; its name if not written.")
-    Optional<String> label();
+    /** How it is read: {@code is:} says the kind, the kind says the rest. */
+    static final Kinds<Said, PartEntry> KINDS =
+            new Kinds<>("is", Said.class, recordsByWord(), PartEntry::of);
 
-    /** Zone where it sits. */
-    @Describes("Zone where it sits; that of what comes before it if not written.")
-    Optional<String> zone();
+    /** What may be said of every part. */
+    public record Said(
+            @Describes("What a person calls it; its name if not written.") Optional<String> label,
+            @Describes("Zone where it sits; that of what comes before it if not written.")
+                    Optional<String> zone,
+            @Describes("Class in the catalogue; the kind's first if not written.") @Key("class")
+                    Optional<String> ofClass,
+            @Describes("Weight.") @OfDimension(value = Dimension.MASS, least = "0 kg")
+                    Optional<Given> mass,
+            @Describes("Price.") Optional<Price> price) {
 
-    /** Class in the catalogue; the kind's first if not written. */
-    @Describes("Class in the catalogue; the kind's first if not written.")
-    Optional<String> ofClass();
+        static final Said NOTHING = inClass(Optional.empty());
 
-    /** Weight. */
-    @Describes("Weight.")
-    Optional<Given> mass();
+        static Said inClass(Optional<String> name) {
+            return new Said(
+                    Optional.empty(), Optional.empty(), name, Optional.empty(), Optional.empty());
+        }
 
-    /** Price. */
-    @Describes("Price.")
-    Optional<Price> price();
-
-    /** A battery. */
-    @Describes("Stores charge.")
-    @Key("battery")
-    record BatteryEntry(
-            Optional<String> label,
-            Optional<String> zone,
-            @Key("class") Optional<String> ofClass,
-            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
-            Optional<Price> price,
-            Optional<Chemistry> chemistry,
-            @Describes("12 V or 24 V.") @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
-                    Optional<Given> nominal,
-            @OfDimension(value = Dimension.CHARGE, above = "0 Ah") Optional<Given> capacity,
-            @Describes("Discharge time at which the capacity is rated.")
-                    @OfDimension(value = Dimension.TIME, above = "0 s")
-                    Optional<Given> ratedOver,
-            @Describes("Peukert exponent, 1 for none.") @Bounds(least = 1, most = 2)
-                    Optional<Double> peukert,
-            @Describes("Internal resistance.")
-                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
-                    Optional<Given> resistance,
-            @Describes("Share of its capacity that age has left.")
-                    @OfDimension(value = Dimension.RATIO, above = "0 %", most = "100 %")
-                    Optional<Given> health,
-            @Describes("State of charge at the start of the flight.")
-                    @OfDimension(value = Dimension.RATIO, least = "0 %", most = "100 %")
-                    Optional<Given> charge,
-            Optional<ManagementEntry> management)
-            implements PartEntry {}
-
-    /** What a battery is made of. */
-    enum Chemistry {
-        LEAD_ACID,
-        @Key("lifepo4")
-        LITHIUM_IRON_PHOSPHATE
+        private Said filledFrom(Said other) {
+            return new Said(
+                    label.or(() -> other.label),
+                    zone.or(() -> other.zone),
+                    ofClass.or(() -> other.ofClass),
+                    mass.or(() -> other.mass),
+                    price.or(() -> other.price));
+        }
     }
 
-    /** An alternator with its regulator. */
-    @Describes("Makes current while the engine turns it, with its regulator.")
-    @Key("alternator")
-    record AlternatorEntry(
-            Optional<String> label,
-            Optional<String> zone,
-            @Key("class") Optional<String> ofClass,
-            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
-            Optional<Price> price,
-            @Describes("Current at full speed.")
-                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
-                    Optional<Given> rating,
-            @Describes("Share of its rating by speed.") Optional<List<SpeedPoint>> output,
-            @Describes("Voltage that its regulator holds without load.")
-                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
-                    Optional<Given> setPoint,
-            @Describes("Fall of its voltage with current.")
-                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
-                    Optional<Given> droop,
-            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
-                    Optional<Given> fieldResistance,
-            @Describes("Where its magnetism comes from: field (a fed winding) or magnets.")
-                    Optional<Excitation> excitation,
-            @Describes("What becomes of it when no battery is joined to it.")
-                    Optional<WithoutBattery> withoutBattery,
-            @Describes("Highest voltage when it loses its battery while it charges it.")
-                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
-                    Optional<Given> dumpClamp,
-            @Describes("... and how long that lasts.")
-                    @OfDimension(value = Dimension.TIME, least = "0 s")
-                    Optional<Given> dumpLasts)
-            implements PartEntry {}
-
-    /** Where an alternator's magnetism comes from. */
-    enum Excitation {
-        FIELD,
-        MAGNETS
+    private static Map<String, Class<?>> recordsByWord() {
+        Map<String, Class<?>> records = new LinkedHashMap<>();
+        for (PartKind kind : PartKinds.all()) {
+            kind.values().ifPresent(type -> records.put(kind.word(), type));
+        }
+        return records;
     }
 
-    /** A point of an alternator's output curve. */
-    record SpeedPoint(
-            @OfDimension(value = Dimension.ROTATION, least = "0 rpm") Given at,
-            @OfDimension(value = Dimension.RATIO, least = "0 %", most = "100 %") Given share) {}
-
-    /** A bus bar. */
-    @Describes("Bar at which many lines meet.")
-    @Key("bus")
-    record BusEntry(
-            Optional<String> label,
-            Optional<String> zone,
-            @Key("class") Optional<String> ofClass,
-            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
-            Optional<Price> price,
-            @Describes("Resistance of a stud's joint.")
-                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
-                    Optional<Given> resistance)
-            implements PartEntry {}
-
-    /** A fuse. */
-    @Describes("Melts on too much current; not to be set again in flight.")
-    @Key("fuse")
-    record FuseEntry(
-            Optional<String> label,
-            Optional<String> zone,
-            @Key("class") Optional<String> ofClass,
-            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
-            Optional<Price> price,
-            @OfDimension(value = Dimension.CURRENT, above = "0 A") Optional<Given> rating,
-            @Describes("Voltage across it at its rating.")
-                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
-                    Optional<Given> drop,
-            Optional<Curve> curve,
-            @Describes("Largest current that it interrupts.")
-                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
-                    Optional<Given> interrupts)
-            implements PartEntry {}
-
-    /** A circuit breaker. */
-    @Describes("Opens on too much current; the pilot can pull it and push it in again.")
-    @Key("breaker")
-    record BreakerEntry(
-            Optional<String> label,
-            Optional<String> zone,
-            @Key("class") Optional<String> ofClass,
-            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
-            Optional<Price> price,
-            @OfDimension(value = Dimension.CURRENT, above = "0 A") Optional<Given> rating,
-            @Describes("Voltage across it at its rating.")
-                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
-                    Optional<Given> drop,
-            Optional<Curve> curve,
-            @Describes("Largest current that it interrupts.")
-                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
-                    Optional<Given> interrupts)
-            implements PartEntry {}
-
-    /** Time–current curve of a protector. */
-    enum Curve {
-        BLADE_FUSE,
-        HIGH_CURRENT_FUSE,
-        THERMAL_BREAKER,
-        ELECTRONIC_TRIP
+    private static PartEntry of(String word, Said said, Written values) {
+        return new PartEntry(PartKinds.called(word).orElseThrow(), said, values);
     }
 
-    /** A hand-operated switch. */
-    @Describes("Lever that closes or opens a circuit by hand.")
-    @Key("switch")
-    record SwitchEntry(
-            Optional<String> label,
-            Optional<String> zone,
-            @Key("class") Optional<String> ofClass,
-            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
-            Optional<Price> price,
-            @Bounds(least = 1, most = 4) Optional<Integer> poles,
-            @Describes("single (off, on) or double (up, off, down).") Optional<Throws> throwing,
-            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> resistance,
-            @Describes("Current that its contacts are rated for, resistive load.")
-                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
-                    Optional<Given> rating)
-            implements PartEntry {}
-
-    /** How many circuits one pole of a switch can close. */
-    enum Throws {
-        SINGLE,
-        DOUBLE
+    /**
+     * One that a run makes.
+     *
+     * @param values what is said of it, by key
+     */
+    public static PartEntry made(
+            PartKind kind, Optional<String> ofClass, Map<String, Object> values) {
+        return new PartEntry(
+                kind,
+                Said.inClass(ofClass),
+                new Written(kind.values().orElseThrow(), values));
     }
 
-    /** A contactor or relay. */
-    @Describes("Contacts for large currents, closed by a coil.")
-    @Key("contactor")
-    record ContactorEntry(
-            Optional<String> label,
-            Optional<String> zone,
-            @Key("class") Optional<String> ofClass,
-            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
-            Optional<Price> price,
-            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
-                    Optional<Given> coilResistance,
-            @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> pullIn,
-            @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> dropOut,
-            @Describes("Time that its contacts take to move.")
-                    @OfDimension(value = Dimension.TIME, least = "0 s")
-                    Optional<Given> delay,
-            @Describes("Resistance of its closed contacts.")
-                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
-                    Optional<Given> resistance,
-            @Describes("Current that its contacts carry continuously.")
-                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
-                    Optional<Given> rating)
-            implements PartEntry {}
+    /** Zone where it sits, if that is written. */
+    public Optional<String> zone() {
+        return said.zone();
+    }
 
-    /** A diode. */
-    @Describes("Lets current through one way only.")
-    @Key("diode")
-    record DiodeEntry(
-            Optional<String> label,
-            Optional<String> zone,
-            @Key("class") Optional<String> ofClass,
-            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
-            Optional<Price> price,
-            @Describes("Forward voltage at the stated current.")
-                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
-                    Optional<Given> drop,
-            @Describes("Current at which the forward voltage is stated.")
-                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
-                    Optional<Given> at,
-            @Describes("Series resistance.")
-                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
-                    Optional<Given> resistance)
-            implements PartEntry {}
+    /** Class in the catalogue, if that is written. */
+    public Optional<String> ofClass() {
+        return said.ofClass();
+    }
 
-    /** A ground point. */
-    @Describes("Point where returns come together.")
-    @Key("ground")
-    record GroundEntry(
-            Optional<String> label,
-            Optional<String> zone,
-            @Key("class") Optional<String> ofClass,
-            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
-            Optional<Price> price,
-            @Describes("Whether it is bolted to the metal that a chafed wire would touch.")
-                    Optional<Boolean> onStructure,
-            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> resistance)
-            implements PartEntry {}
+    /**
+     * The same with what it leaves open taken from another of its kind.
+     *
+     * @throws IllegalArgumentException if the two are not of one kind
+     */
+    public PartEntry filledFrom(PartEntry other) {
+        if (!kind.equals(other.kind)) {
+            throw new IllegalArgumentException(
+                    "a " + kind.name() + " is no " + other.kind.name());
+        }
+        return new PartEntry(
+                kind, said.filledFrom(other.said), values.filledFrom(other.values));
+    }
 
-    /** A connector. */
-    @Describes("Plug and socket with one or many pins.")
-    @Key("connector")
-    record ConnectorEntry(
-            Optional<String> label,
-            Optional<String> zone,
-            @Key("class") Optional<String> ofClass,
-            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
-            Optional<Price> price,
-            @Bounds(least = 1, most = 200) Optional<Integer> pins,
-            @Describes("Resistance of a mated pin.")
-                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
-                    Optional<Given> resistance)
-            implements PartEntry {}
+    /** Keys of what a part of its kind must say and neither it nor its class does. */
+    public List<String> open() {
+        return values.open();
+    }
 
-    /** A DC–DC converter. */
-    @Describes("Makes a steady voltage of another one.")
-    @Key("converter")
-    record ConverterEntry(
-            Optional<String> label,
-            Optional<String> zone,
-            @Key("class") Optional<String> ofClass,
-            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
-            Optional<Price> price,
-            @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> output,
-            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> droop,
-            @OfDimension(value = Dimension.CURRENT, above = "0 A") Optional<Given> limit,
-            @OfDimension(value = Dimension.RATIO, above = "0 %", most = "100 %")
-                    Optional<Given> efficiency,
-            @OfDimension(value = Dimension.POWER, least = "0 W") Optional<Given> idle,
-            @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> minimum,
-            @OfDimension(value = Dimension.VOLTAGE, above = "0 V") Optional<Given> restart)
-            implements PartEntry {}
+    /**
+     * What is known of the part.
+     *
+     * @throws IllegalArgumentException if its values contradict each other
+     * @throws IllegalStateException if something is still open
+     */
+    public PartValues complete() {
+        return (PartValues) values.complete();
+    }
 
-    /** Over-voltage protection in a feed. */
-    @Describes("Acts when the voltage is too high.")
-    @Key("overvoltage-guard")
-    record GuardEntry(
-            Optional<String> label,
-            Optional<String> zone,
-            @Key("class") Optional<String> ofClass,
-            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
-            Optional<Price> price,
-            @Describes("disconnects (opens its feed) or shorts (joins its input to minus).")
-                    Optional<Action> acts,
-            @Describes("Acts when this is exceeded.")
-                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
-                    Optional<Given> trip,
-            @Describes("... for longer than this.")
-                    @OfDimension(value = Dimension.TIME, least = "0 s")
-                    Optional<Given> after,
-            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") Optional<Given> resistance)
-            implements PartEntry {}
+    /** The same with every value changed, in the order of its fields. */
+    PartEntry mapped(String path, Values.Change change) {
+        Said own = Values.mapped(said, path, change);
+        return new PartEntry(kind, own, Values.mapped(values, path, change));
+    }
 
-    /** A solid-state controller. */
-    @Describes("Electronic channels in the place of switches and breakers, with one logic.")
-    @Key("controller")
-    record ControllerEntry(
-            Optional<String> label,
-            Optional<String> zone,
-            @Key("class") Optional<String> ofClass,
-            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
-            Optional<Price> price,
-            @Describes("Its channels in order: \"10 A\", or \"10 A, default on\".")
-                    Optional<List<ChannelText>> channels,
-            @Describes("On-resistance of a channel.")
-                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
-                    Optional<Given> resistance,
-            @Describes("Current limit as a share of the channel's rating, in per cent.")
-                    @OfDimension(value = Dimension.RATIO, above = "100 %")
-                    Optional<Given> limit,
-            @Describes("What its logic draws at the study's nominal voltage.")
-                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
-                    Optional<Given> logicDraws,
-            @Describes("Lowest voltage of its logic.")
-                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
-                    Optional<Given> logicMinimum,
-            @Describes("Keeps working this long below it.")
-                    @OfDimension(value = Dimension.TIME, least = "0 s")
-                    Optional<Given> logicRideThrough,
-            @Describes("Time that its logic takes to start.")
-                    @OfDimension(value = Dimension.TIME, least = "0 s")
-                    Optional<Given> logicBoot)
-            implements PartEntry {}
+    /** What new parts of a kind are given where no class can know it, as YAML text by key. */
+    public static Map<String, String> examples(PartKind kind) {
+        Map<String, String> examples = new LinkedHashMap<>();
+        for (RecordComponent field : fields(kind)) {
+            Optional.ofNullable(field.getAnnotation(Example.class))
+                    .ifPresent(example -> examples.put(Binder.keyOf(field), example.value()));
+        }
+        return examples;
+    }
 
-    /** A wire that stands for itself. */
-    @Describes("Wire that stands for itself, outside of any run.")
-    @Key("wire")
-    record WireEntry(
-            Optional<String> label,
-            Optional<String> zone,
-            @Key("class") Optional<String> ofClass,
-            @OfDimension(value = Dimension.MASS, least = "0 kg") Optional<Given> mass,
-            Optional<Price> price,
-            Optional<WireGauge> gauge,
-            @OfDimension(value = Dimension.LENGTH, above = "0 m") Optional<Given> length)
-            implements PartEntry {}
+    /** Quantities of a kind that are others at another nominal voltage: its power, by key. */
+    public static Map<String, Integer> powersOfVolts(PartKind kind) {
+        Map<String, Integer> powers = new LinkedHashMap<>();
+        for (RecordComponent field : fields(kind)) {
+            Optional.ofNullable(field.getAnnotation(GrowsWithVolts.class))
+                    .ifPresent(grows -> powers.put(Binder.keyOf(field), grows.power()));
+        }
+        return powers;
+    }
+
+    private static List<RecordComponent> fields(PartKind kind) {
+        return kind.values().map(type -> List.of(type.getRecordComponents())).orElse(List.of());
+    }
 }

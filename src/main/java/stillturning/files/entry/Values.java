@@ -13,6 +13,7 @@ import java.util.Optional;
 import stillturning.yaml.Binder;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.Given;
+import stillturning.yaml.Written;
 
 /** Goes over the measured values and prices of an entry, whatever its type. */
 public final class Values {
@@ -82,7 +83,18 @@ public final class Values {
 
     /** The same part with every value changed. */
     public static PartEntry mapped(PartEntry entry, String path, Change change) {
-        return (PartEntry) map(entry, path, change);
+        return entry.mapped(path, change);
+    }
+
+    /** What is written of a record, with every value changed. */
+    static Written mapped(Written written, String path, Change change) {
+        Map<String, Object> mapped = new LinkedHashMap<>();
+        written.values()
+                .forEach(
+                        (key, value) ->
+                                mapped.put(
+                                        key, map(value, DocumentPlaces.under(path, key), change)));
+        return new Written(written.type(), mapped);
     }
 
     /** The same candidate with every value changed by which the pilot sees and acts. */
@@ -110,39 +122,18 @@ public final class Values {
         return mapped;
     }
 
-    /**
-     * A part with what it leaves open taken from another of its kind.
-     *
-     * @throws IllegalArgumentException if the two are not of one kind
-     */
-    public static PartEntry filled(PartEntry entry, PartEntry from) {
-        if (entry.getClass() != from.getClass()) {
-            throw new IllegalArgumentException(entry.getClass() + " is no " + from.getClass());
-        }
-        Layout layout = LAYOUTS.get(entry.getClass());
-        Object[] values = new Object[layout.fields.size()];
-        for (int i = 0; i < values.length; i++) {
-            Object own = layout.fields.get(i).of(entry);
-            boolean open = own instanceof Optional<?> optional && optional.isEmpty();
-            values[i] = open ? layout.fields.get(i).of(from) : own;
-        }
-        return (PartEntry) layout.make(values);
-    }
-
-    /** Keys of what neither the person nor the catalogue has said of a part. */
-    public static List<String> open(PartEntry entry) {
-        return LAYOUTS.get(entry.getClass()).fields.stream()
-                .filter(f -> f.of(entry) instanceof Optional<?> value && value.isEmpty())
-                .map(Field::key)
-                .toList();
-    }
-
     private static Object map(Object value, String path, Change change) {
         if (value instanceof Given given) {
             return change.given(path, given);
         }
         if (value instanceof Price price) {
             return change.price(path, price);
+        }
+        if (value instanceof Written written) {
+            return mapped(written, path, change);
+        }
+        if (value instanceof PartEntry part) {
+            return part.mapped(path, change);
         }
         if (value instanceof Optional<?> optional) {
             return optional.map(v -> map(v, path, change));

@@ -1,5 +1,6 @@
 package stillturning.model.failure;
 
+import stillturning.parts.Damage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -23,9 +24,7 @@ import stillturning.model.Zone.Hazard;
 import stillturning.model.failure.Cause.Kind;
 import stillturning.model.failure.JointEvent.End;
 import stillturning.parts.FailureMode;
-import stillturning.parts.Load;
 import stillturning.parts.Part;
-import stillturning.parts.Wire;
 
 /** All events that fail several of a candidate's parts together. */
 public final class CommonCauses {
@@ -91,7 +90,7 @@ public final class CommonCauses {
     }
 
     private boolean isIn(Zone zone, Part part) {
-        return part instanceof Wire
+        return part.role() == Part.Role.WIRE
                 ? odds.routes()
                         .getOrDefault(part.id(), List.of(part.tag().zone()))
                         .contains(zone.name())
@@ -121,14 +120,14 @@ public final class CommonCauses {
     }
 
     private Optional<String> leadOf(Set<String> loads, String load, String other) {
-        boolean lead = loads.contains(load) && candidate.part(other).orElse(null) instanceof Wire;
+        boolean lead = loads.contains(load) && candidate.part(other).filter(p -> p.role() == Part.Role.WIRE).isPresent();
         return lead ? Optional.of(other) : Optional.empty();
     }
 
     private String sparedInWords(Set<String> spared) {
         List<String> loads =
                 spared.stream()
-                        .filter(id -> candidate.part(id).orElseThrow() instanceof Load)
+                        .filter(id -> candidate.part(id).orElseThrow().role() == Part.Role.LOAD)
                         .toList();
         return loads.isEmpty()
                 ? ""
@@ -175,7 +174,7 @@ public final class CommonCauses {
     }
 
     private List<Cause> hung(Shared shared, String name, List<Part> parts) {
-        List<Hit> hits = parts.stream().flatMap(p -> Damage.HUNG.to(p).stream()).toList();
+        List<Hit> hits = parts.stream().flatMap(p -> JointEvent.hits(Damage.HUNG, p)).toList();
         return new JointEvent(Kind.FIRMWARE, name, byBeta(shared, hits))
                 .failing(hits, name + ": the same program stops everywhere").stream().toList();
     }

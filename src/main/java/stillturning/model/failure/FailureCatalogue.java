@@ -1,12 +1,10 @@
 package stillturning.model.failure;
 
+import stillturning.parts.Lever;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
-import stillturning.parts.Part;
-import stillturning.parts.Switch;
 
 /** All single failures of a candidate. */
 public final class FailureCatalogue {
@@ -55,15 +53,13 @@ public final class FailureCatalogue {
         return List.copyOf(left);
     }
 
-    /** Where a lever can stand; a channel of a controller is named with its number. */
     private static List<String> positions(Candidate candidate, String lever) {
-        Optional<Part> part = candidate.part(lever);
-        if (part.isEmpty()) {
-            return List.of("on", "off");
-        }
-        return part.get() instanceof Switch made
-                ? made.throwing().positions()
-                : List.of("in", "pulled");
+        return candidate.parts().stream()
+                .flatMap(part -> part.levers().stream())
+                .filter(l -> l.name().equals(lever))
+                .findFirst()
+                .map(Lever::positions)
+                .orElse(List.of());
     }
 
     /** Things that happen without anything breaking; none where the candidate defines none. */

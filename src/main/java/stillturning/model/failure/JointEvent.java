@@ -1,5 +1,7 @@
 package stillturning.model.failure;
 
+import stillturning.parts.Damage;
+import java.util.stream.Stream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +26,7 @@ record JointEvent(Kind kind, String name, Optional<Rate> rate) {
      * @param suffix what it adds to the event's name
      * @param words what happens
      */
-    record End(Damage harm, String suffix, String words) {
+    record End(Damage damage, String suffix, String words) {
 
         static final End APART = new End(Damage.WORN_APART, ": all open", "the wires part");
         static final End BARE =
@@ -39,13 +41,20 @@ record JointEvent(Kind kind, String name, Optional<Rate> rate) {
     List<Cause> endingIn(List<End> ends, List<Part> reached, String proviso) {
         List<Cause> causes = new ArrayList<>();
         for (End end : ends) {
-            List<Hit> hits = reached.stream().flatMap(p -> end.harm.to(p).stream()).toList();
+            List<Hit> hits = reached.stream().flatMap(p -> hits(end.damage, p)).toList();
             new JointEvent(kind, name + end.suffix, share(ends.size()))
                     .failing(hits, name + ": " + end.words)
                     .map(cause -> cause.adding(proviso))
                     .ifPresent(causes::add);
         }
         return causes;
+    }
+
+    /** What damage does to a part; nothing where it does nothing. */
+    static Stream<Hit> hits(Damage damage, Part part) {
+        return part.failureModes().stream()
+                .filter(mode -> mode.causes().contains(damage))
+                .map(mode -> new Hit(part.id(), mode));
     }
 
     private Optional<Rate> share(int ends) {

@@ -14,7 +14,7 @@ import stillturning.model.Circuit.Placed;
 import stillturning.model.Cue;
 import stillturning.model.Study.Aircraft;
 import stillturning.model.Terminal;
-import stillturning.parts.SolidStateController;
+import stillturning.parts.switching.SolidStateController;
 import stillturning.parts.element.Coil;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Consumer;

@@ -39,7 +39,7 @@ sealed interface Condition {
                 hits.add(
                         new Hit(
                                 changed.part,
-                                new FailureMode("changed", List.of(changed.alteration))));
+                                FailureMode.of("changed", changed.alteration)));
             } else if (condition instanceof Lever lever) {
                 levers.put(lever.lever, lever.position);
             }

@@ -16,7 +16,7 @@ record EngineOwn(EngineLogic logic, List<Event> events) implements Predicate<Lis
         Set<String> lost =
                 set.stream()
                         .flatMap(event -> events.get(event).failure().hits().stream())
-                        .filter(hit -> hit.mode().whateverItsSupply())
+                        .filter(hit -> hit.mode().traits().whateverItsSupply())
                         .map(Hit::part)
                         .collect(Collectors.toSet());
         return !logic.runsOn(load -> !lost.contains(load));

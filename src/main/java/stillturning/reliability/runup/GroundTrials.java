@@ -15,7 +15,7 @@ import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.failure.FailureCatalogue.Misplaced;
-import stillturning.parts.Breaker;
+import stillturning.parts.protection.Breaker;
 import stillturning.story.Moment;
 import stillturning.story.PilotView;
 import stillturning.story.PilotView.Engine;

@@ -3,21 +3,21 @@ package stillturning.report.joint;
 import static java.util.Map.entry;
 
 import java.util.Map;
-import stillturning.parts.Alternator;
-import stillturning.parts.Battery;
-import stillturning.parts.Breaker;
-import stillturning.parts.Bus;
-import stillturning.parts.Connector;
-import stillturning.parts.Contactor;
-import stillturning.parts.DcConverter;
-import stillturning.parts.Diode;
-import stillturning.parts.Fuse;
-import stillturning.parts.GroundPoint;
+import stillturning.parts.source.Alternator;
+import stillturning.parts.source.Battery;
+import stillturning.parts.protection.Breaker;
+import stillturning.parts.joining.Bus;
+import stillturning.parts.joining.Connector;
+import stillturning.parts.switching.Contactor;
+import stillturning.parts.source.DcConverter;
+import stillturning.parts.joining.Diode;
+import stillturning.parts.protection.Fuse;
+import stillturning.parts.joining.GroundPoint;
 import stillturning.parts.Load;
-import stillturning.parts.OvervoltageGuard;
+import stillturning.parts.protection.OvervoltageGuard;
 import stillturning.parts.Part;
-import stillturning.parts.SolidStateController;
-import stillturning.parts.Switch;
+import stillturning.parts.switching.SolidStateController;
+import stillturning.parts.switching.Switch;
 import stillturning.parts.Wire;
 
 /**

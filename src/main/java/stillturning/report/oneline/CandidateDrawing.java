@@ -14,7 +14,7 @@ import stillturning.model.Cockpit;
 import stillturning.model.HalfDrawn;
 import stillturning.model.Study;
 import stillturning.model.Terminal;
-import stillturning.parts.GroundPoint;
+import stillturning.parts.joining.GroundPoint;
 import stillturning.parts.Wire;
 import stillturning.quantity.Formats;
 import stillturning.report.drawing.Diagram;

@@ -11,7 +11,7 @@ import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.failure.Failure;
-import stillturning.parts.Diode;
+import stillturning.parts.joining.Diode;
 import stillturning.parts.Load;
 import stillturning.parts.Part;
 import stillturning.parts.element.Cell;

@@ -7,7 +7,7 @@ import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Cue;
-import stillturning.parts.GroundPoint;
+import stillturning.parts.joining.GroundPoint;
 import stillturning.parts.Load;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;

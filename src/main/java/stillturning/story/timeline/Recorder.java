@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import java.util.function.Supplier;
 import stillturning.model.Candidate;
-import stillturning.parts.Bus;
+import stillturning.parts.joining.Bus;
 import stillturning.story.StateBar;
 import stillturning.story.StateBar.Doing;
 import stillturning.story.Trace;

@@ -19,7 +19,7 @@ import stillturning.network.BranchLaw;
 import stillturning.network.NodalSolver;
 import stillturning.network.Open;
 import stillturning.network.Topology;
-import stillturning.parts.Bus;
+import stillturning.parts.joining.Bus;
 import stillturning.story.Endurance;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.NormalFlight;

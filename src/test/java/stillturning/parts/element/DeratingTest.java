@@ -8,7 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stillturning.parts.ProtectorCurves;
+import stillturning.parts.protection.ProtectorCurves;
 import stillturning.parts.element.Derating.Published.Point;
 
 class DeratingTest {

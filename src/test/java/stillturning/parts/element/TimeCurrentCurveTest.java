@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import stillturning.parts.ProtectorCurves;
+import stillturning.parts.protection.ProtectorCurves;
 import stillturning.parts.element.TimeCurrentCurve.Memory;
 import stillturning.parts.element.TimeCurrentCurve.Point;
 

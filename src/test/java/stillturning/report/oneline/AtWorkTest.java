@@ -18,7 +18,7 @@ import stillturning.files.Reading;
 import stillturning.files.StudyReader;
 import stillturning.model.HalfDrawn;
 import stillturning.model.Terminal;
-import stillturning.parts.GroundPoint;
+import stillturning.parts.joining.GroundPoint;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.report.drawing.OneLine;

@@ -15,7 +15,7 @@ import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.EngineLogic;
 import stillturning.model.Study;
-import stillturning.parts.GroundPoint;
+import stillturning.parts.joining.GroundPoint;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Demand.Kind;

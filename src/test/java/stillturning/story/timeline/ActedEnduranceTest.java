@@ -22,7 +22,7 @@ import stillturning.model.Phase;
 import stillturning.model.Procedure;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
-import stillturning.parts.Battery;
+import stillturning.parts.source.Battery;
 import stillturning.parts.Load;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell.OpenCircuit;

@@ -14,7 +14,7 @@ import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
-import stillturning.parts.Battery;
+import stillturning.parts.source.Battery;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.element.Management;
 import stillturning.parts.element.RestVoltage;

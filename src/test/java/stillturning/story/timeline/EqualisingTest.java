@@ -13,7 +13,7 @@ import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
-import stillturning.parts.Battery;
+import stillturning.parts.source.Battery;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.element.Tolerance;
 import stillturning.story.Moment;

@@ -22,7 +22,7 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Procedure;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
-import stillturning.parts.Battery;
+import stillturning.parts.source.Battery;
 import stillturning.parts.Part;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Capacity;

@@ -12,7 +12,7 @@ import stillturning.bench.Shelf;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
-import stillturning.parts.Battery;
+import stillturning.parts.source.Battery;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell.OpenCircuit;

@@ -15,7 +15,7 @@ import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
 import stillturning.parts.Part;
-import stillturning.parts.ProtectorCurves;
+import stillturning.parts.protection.ProtectorCurves;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.element.TimeCurrentCurve;
 import stillturning.parts.element.Tolerance;
@@ -62,7 +62,7 @@ class ProtectionTest {
     }
 
     private static Part breaker(String id, double amps) {
-        return new stillturning.parts.Breaker(
+        return new stillturning.parts.protection.Breaker(
                 Bench.tag(id), amps, BREAKER_OHMS, ProtectorCurves.THERMAL_BREAKER);
     }
 

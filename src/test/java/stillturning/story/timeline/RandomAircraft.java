@@ -22,7 +22,7 @@ import stillturning.model.Study;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
-import stillturning.parts.Battery;
+import stillturning.parts.source.Battery;
 import stillturning.parts.Load;
 import stillturning.parts.Part;
 import stillturning.parts.Tag;

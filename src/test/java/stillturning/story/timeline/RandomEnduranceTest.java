@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.bench.Bench;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
-import stillturning.parts.Battery;
+import stillturning.parts.source.Battery;
 import stillturning.parts.Load;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell.OpenCircuit;

@@ -1,16 +1,15 @@
 package stillturning.desktop.draft.edits;
 
+import stillturning.parts.Lever;
+import stillturning.files.PartCatalogue;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
-import stillturning.files.entry.PartEntry.SwitchEntry;
-import stillturning.files.entry.PartEntry.Throws;
 import stillturning.files.entry.Price;
 import stillturning.files.entry.Values;
 import stillturning.quantity.Quantity;
@@ -20,23 +19,6 @@ import stillturning.yaml.YamlValue;
 
 /** What a new part needs written down beside its class, so that it can be read at once. */
 final class PartDefaults {
-
-    private static final Map<String, Map<String, String>> OPEN =
-            Map.of(
-                    "fuse", Map.of("rating", "10 A (guess)"),
-                    "breaker", Map.of("rating", "5 A (guess)"),
-                    "wire", Map.of("gauge", "AWG 18", "length", "1 m (guess)"));
-    private static final Map<String, Integer> POWER_OF_VOLTS =
-            Map.of(
-                    "nominal", 1,
-                    "set-point", 1,
-                    "dump-clamp", 1,
-                    "pull-in", 1,
-                    "drop-out", 1,
-                    "output", 1,
-                    "trip", 1,
-                    "field-resistance", 2,
-                    "coil-resistance", 2);
 
     private PartDefaults() {}
 
@@ -59,11 +41,7 @@ final class PartDefaults {
         fields.put("is", YamlValue.text(kind));
         ofClass.ifPresent(c -> fields.put("class", YamlValue.text(c)));
         fields.put("zone", YamlValue.text(zone));
-        new TreeMap<>(OPEN.getOrDefault(kind, Map.of()))
-                .forEach((key, text) -> fields.put(key, YamlValue.text(text)));
-        if (kind.equals("controller")) {
-            fields.put("channels", YamlValue.texts("5 A", "5 A", "5 A", "5 A"));
-        }
+        PartEntry.examples(entry.kind()).forEach((key, text) -> fields.put(key, value(text)));
         if (twice) {
             doubled(entry).forEach((key, text) -> fields.put(key, YamlValue.text(text)));
         }
@@ -94,26 +72,32 @@ final class PartDefaults {
         return ofClass.map(classes::get).orElseGet(() -> classes.values().iterator().next());
     }
 
-    /** Where a new switch stands in flight; absent for what is no switch. */
+    /** Where a new part's lever stands in flight; absent where nothing has to be said of it. */
     static Optional<String> position(String kind, Optional<String> ofClass) throws ChangeRefused {
-        PartEntry entry = entry(kind, ofClass);
-        if (!(entry instanceof SwitchEntry lever)) {
-            return Optional.empty();
-        }
-        boolean single = lever.throwing().orElse(Throws.SINGLE) == Throws.SINGLE;
-        return Optional.of(single ? "on" : "off");
+        return PartCatalogue.shipped().sample(entry(kind, ofClass)).levers().stream()
+                .filter(Lever::stated)
+                .map(Lever::usual)
+                .findFirst();
+    }
+
+    /** A list in brackets, or a text. */
+    private static YamlValue value(String text) {
+        return text.startsWith("[")
+                ? YamlValue.texts(text.substring(1, text.length() - 1).split(", "))
+                : YamlValue.text(text);
     }
 
     /** The class's voltages twice as high, and what must stay in step with them. */
     private static Map<String, String> doubled(PartEntry entry) {
         Map<String, String> doubled = new LinkedHashMap<>();
+        Map<String, Integer> powers = PartEntry.powersOfVolts(entry.kind());
         Values.mapped(
                 entry,
                 "",
                 new Values.Change() {
                     @Override
                     public Given given(String path, Given value) {
-                        Integer power = POWER_OF_VOLTS.get(path);
+                        Integer power = powers.get(path);
                         if (power != null) {
                             double factor = Math.pow(2, power);
                             Quantity quantity =

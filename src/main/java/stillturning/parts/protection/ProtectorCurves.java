@@ -1,4 +1,4 @@
-package stillturning.parts;
+package stillturning.parts.protection;
 
 import java.util.List;
 import stillturning.parts.element.Derating;
@@ -96,6 +96,26 @@ public final class ProtectorCurves {
                             new Point(6.00, 2e-5, 5e-5)),
                     MEASURED,
                     Memory.COUNTER);
+
+    /** The curves by their words in the files. */
+    public enum Curve {
+        BLADE_FUSE(ProtectorCurves.BLADE_FUSE),
+        HIGH_CURRENT_FUSE(ProtectorCurves.HIGH_CURRENT_FUSE),
+        THERMAL_BREAKER(ProtectorCurves.THERMAL_BREAKER),
+        ELECTRONIC_TRIP(ProtectorCurves.ELECTRONIC_TRIP);
+
+        @SuppressWarnings("ImmutableEnumChecker") // a record of immutable values
+        private final TimeCurrentCurve published;
+
+        Curve(TimeCurrentCurve published) {
+            this.published = published;
+        }
+
+        /** The published curve. */
+        public TimeCurrentCurve published() {
+            return published;
+        }
+    }
 
     private ProtectorCurves() {}
 }

@@ -1,0 +1,136 @@
+package stillturning.parts.protection;
+
+import stillturning.parts.FailureMode;
+import stillturning.parts.Faults;
+import stillturning.parts.Part;
+import stillturning.parts.Tag;
+import stillturning.quantity.field.Example;
+import stillturning.parts.Damage;
+import stillturning.parts.Lever;
+import stillturning.parts.Detail;
+import stillturning.parts.Protection.Chart;
+import stillturning.parts.Protection;
+import java.util.OptionalDouble;
+import java.util.Optional;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.OfDimension;
+import stillturning.quantity.field.Describes;
+import stillturning.parts.PartValues;
+import stillturning.parts.PartKind;
+import com.google.auto.service.AutoService;
+import java.util.List;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Protector;
+import stillturning.parts.element.TimeCurrentCurve;
+
+/**
+ * A thermal breaker between {@code in} and {@code out}, rating in ampere; a pilot can pull and
+ * reset it.
+ */
+public record Breaker(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curve)
+        implements Part {
+
+    static final PartKind KIND =
+            new PartKind(
+                    "breaker",
+                    "breaker",
+                    "breakers",
+                    110,
+                    Values.class,
+                    "pull it and measure on both sides");
+
+    /** Puts the kind on the list. */
+    @AutoService(PartKind.Listed.class)
+    public static final class Listed implements PartKind.Listed {
+        @Override
+        public PartKind kind() {
+            return KIND;
+        }
+    }
+
+    /** What is known of a breaker. */
+    @Describes("Opens on too much current; the pilot can pull it and push it in again.")
+    public record Values(
+            @Example("5 A (guess)") @OfDimension(value = Dimension.CURRENT, above = "0 A") double rating,
+            @Describes("Voltage across it at its rating.")
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    double drop,
+            ProtectorCurves.Curve curve,
+            @Describes("Largest current that it interrupts.")
+                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
+                    Optional<Double> interrupts)
+            implements PartValues {
+
+        @Override
+        public Breaker part(Tag tag, Site site) {
+            return new Breaker(tag, rating, drop / rating, curve.published());
+        }
+
+        @Override
+        public Optional<Protection> protection() {
+            return Optional.of(new Protection(Chart.BREAKER, rating));
+        }
+
+        @Override
+        public OptionalDouble interruptAmps() {
+            return interrupts.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        }
+    }
+
+    /** A bimetal cools in about a minute. Common practice, no published source. */
+    private static final double COOLING_SECONDS = 60;
+
+    @Override
+    public PartKind kind() {
+        return KIND;
+    }
+
+    @Override
+    public List<String> terminals() {
+        return List.of("in", "out");
+    }
+
+    @Override
+    public List<Element> elements() {
+        return List.of(
+                new Protector(
+                        "breaker", "in", "out", ohms, ratedAmps, curve, COOLING_SECONDS, true));
+    }
+
+    @Override
+    public List<FailureMode> failureModes() {
+        return List.of(
+                // heat is what a protector opens from, and a wet contact corrodes open
+                FailureMode.of("opens-for-no-reason", Faults.open("breaker"))
+                        .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED),
+                FailureMode.of(
+                                "does-not-open-when-it-should",
+                                Faults.metalFor(elements().get(0), ohms))
+                        .inspectedBy("bench test of its trip"));
+    }
+
+    @Override
+    public String entry() {
+        return "in";
+    }
+
+    @Override
+    public String exit() {
+        return "out";
+    }
+
+    @Override
+    public List<Lever> levers() {
+        return List.of(Lever.of(id(), "breaker", Lever.PULLED));
+    }
+
+    @Override
+    public Optional<Protection> protection(String terminal) {
+        return Optional.of(new Protection(Chart.BREAKER, ratedAmps));
+    }
+
+    @Override
+    public String detail() {
+        return Detail.amps(ratedAmps);
+    }
+}

@@ -1,0 +1,125 @@
+package stillturning.parts.protection;
+
+import stillturning.parts.FailureMode;
+import stillturning.parts.Faults;
+import stillturning.parts.Part;
+import stillturning.parts.Tag;
+import stillturning.quantity.field.Example;
+import stillturning.parts.Damage;
+import stillturning.parts.Detail;
+import stillturning.parts.Protection.Chart;
+import stillturning.parts.Protection;
+import java.util.OptionalDouble;
+import java.util.Optional;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.OfDimension;
+import stillturning.quantity.field.Describes;
+import stillturning.parts.PartValues;
+import stillturning.parts.PartKind;
+import com.google.auto.service.AutoService;
+import java.util.List;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Protector;
+import stillturning.parts.element.TimeCurrentCurve;
+
+/** A fuse between {@code in} and {@code out}, rating in ampere; a pilot cannot replace it. */
+public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curve) implements Part {
+
+    static final PartKind KIND =
+            new PartKind(
+                    "fuse",
+                    "fuse",
+                    "fuses",
+                    100,
+                    Values.class,
+                    "measure across it");
+
+    /** Puts the kind on the list. */
+    @AutoService(PartKind.Listed.class)
+    public static final class Listed implements PartKind.Listed {
+        @Override
+        public PartKind kind() {
+            return KIND;
+        }
+    }
+
+    /** What is known of a fuse. */
+    @Describes("Melts on too much current; not to be set again in flight.")
+    public record Values(
+            @Example("10 A (guess)") @OfDimension(value = Dimension.CURRENT, above = "0 A") double rating,
+            @Describes("Voltage across it at its rating.")
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    double drop,
+            ProtectorCurves.Curve curve,
+            @Describes("Largest current that it interrupts.")
+                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
+                    Optional<Double> interrupts)
+            implements PartValues {
+
+        @Override
+        public Fuse part(Tag tag, Site site) {
+            return new Fuse(tag, rating, drop / rating, curve.published());
+        }
+
+        @Override
+        public Optional<Protection> protection() {
+            return Optional.of(new Protection(Chart.FUSE, rating));
+        }
+
+        @Override
+        public OptionalDouble interruptAmps() {
+            return interrupts.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        }
+    }
+
+    /** A fuse element is thin and cools fast. Common practice, no published source. */
+    private static final double COOLING_SECONDS = 10;
+
+    @Override
+    public PartKind kind() {
+        return KIND;
+    }
+
+    @Override
+    public List<String> terminals() {
+        return List.of("in", "out");
+    }
+
+    @Override
+    public List<Element> elements() {
+        return List.of(
+                new Protector("fuse", "in", "out", ohms, ratedAmps, curve, COOLING_SECONDS, false));
+    }
+
+    @Override
+    public List<FailureMode> failureModes() {
+        return List.of(
+                // heat is what a protector opens from, and a wet contact corrodes open
+                FailureMode.of("opens-for-no-reason", Faults.open("fuse"))
+                        .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED),
+                FailureMode.of(
+                                "does-not-open-when-it-should",
+                                Faults.metalFor(elements().get(0), ohms))
+                        .inspectedBy("look at its type and rating"));
+    }
+
+    @Override
+    public String entry() {
+        return "in";
+    }
+
+    @Override
+    public String exit() {
+        return "out";
+    }
+
+    @Override
+    public Optional<Protection> protection(String terminal) {
+        return Optional.of(new Protection(Chart.FUSE, ratedAmps));
+    }
+
+    @Override
+    public String detail() {
+        return Detail.amps(ratedAmps) + ", " + curve.source();
+    }
+}

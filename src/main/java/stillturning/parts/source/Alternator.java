@@ -1,0 +1,221 @@
+package stillturning.parts.source;
+
+import stillturning.parts.FailureMode;
+import stillturning.parts.Faults;
+import stillturning.parts.Part;
+import stillturning.parts.Tag;
+import stillturning.quantity.field.GrowsWithVolts;
+import stillturning.parts.Damage;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stillturning.parts.Detail;
+import stillturning.parts.element.Generator.WithoutBattery;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.OfDimension;
+import stillturning.quantity.field.Describes;
+import stillturning.parts.PartValues;
+import stillturning.parts.PartKind;
+import com.google.auto.service.AutoService;
+import java.util.List;
+import stillturning.parts.Alteration.Put;
+import stillturning.parts.element.Coil;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Generator;
+import stillturning.parts.element.Generator.Alone;
+import stillturning.parts.element.Generator.Regulation;
+import stillturning.parts.element.OutputBySpeed;
+
+/**
+ * Alternator with its regulator: {@code output}, {@code field} (supply of the field winding) and
+ * {@code case}.
+ *
+ * @param fieldOhms resistance of the field circuit (ohm)
+ * @param fullFieldVolts voltage at {@code field} from which it gives all of its output (V); 0 if
+ *     magnets make its field, and {@code field} only feeds its regulator
+ * @param alone how it fares without a battery
+ */
+public record Alternator(
+        Tag tag,
+        Regulation regulation,
+        OutputBySpeed output,
+        double fieldOhms,
+        double fullFieldVolts,
+        Alone alone)
+        implements Part {
+
+    static final PartKind KIND =
+            new PartKind(
+                    "alternator",
+                    "alternator",
+                    "alternators",
+                    20,
+                    Values.class,
+                    "measure its voltage and its output under full load");
+
+    /** Puts the kind on the list. */
+    @AutoService(PartKind.Listed.class)
+    public static final class Listed implements PartKind.Listed {
+        @Override
+        public PartKind kind() {
+            return KIND;
+        }
+    }
+
+    /** Where its magnetism comes from. */
+    public enum Excitation {
+        FIELD,
+        MAGNETS
+    }
+
+    /** A point of its output curve. */
+    public record SpeedPoint(
+            @OfDimension(value = Dimension.ROTATION, least = "0 rpm") double at,
+            @OfDimension(value = Dimension.RATIO, least = "0 %", most = "100 %") double share) {}
+
+    /** What is known of an alternator. */
+    @Describes("Makes current while the engine turns it, with its regulator.")
+    public record Values(
+            @Describes("Current at full speed.")
+                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
+                    double rating,
+            @Describes("Share of its rating by speed.") List<SpeedPoint> output,
+            @Describes("Voltage that its regulator holds without load.")
+                    @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    double setPoint,
+            @Describes("Fall of its voltage with current.")
+                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+                    double droop,
+            @GrowsWithVolts(power = 2) @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") double fieldResistance,
+            @Describes("Where its magnetism comes from: field (a fed winding) or magnets.")
+                    Excitation excitation,
+            @Describes("What becomes of it when no battery is joined to it.")
+                    WithoutBattery withoutBattery,
+            @Describes("Highest voltage when it loses its battery while it charges it.")
+                    @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    double dumpClamp,
+            @Describes("... and how long that lasts.")
+                    @OfDimension(value = Dimension.TIME, least = "0 s")
+                    double dumpLasts)
+            implements PartValues {
+
+        @Override
+        public Alternator part(Tag tag, Site site) {
+            if (dumpClamp < setPoint) {
+                throw new IllegalArgumentException(
+                        "alternator: dump-clamp "
+                                + dumpClamp
+                                + " V is below its set-point "
+                                + setPoint
+                                + " V");
+            }
+            List<OutputBySpeed.Point> points =
+                    output.stream()
+                            .map(
+                                    p ->
+                                            new OutputBySpeed.Point(
+                                                    p.at / SECONDS_PER_MINUTE, p.share * rating))
+                            .toList();
+            return new Alternator(
+                    tag,
+                    new Regulation(setPoint, droop),
+                    new OutputBySpeed(points),
+                    fieldResistance,
+                    excitation == Excitation.FIELD ? setPoint : 0,
+                    new Alone(withoutBattery, dumpClamp, dumpLasts));
+        }
+    }
+
+    private static final double SECONDS_PER_MINUTE = 60;
+
+    /** A regulator stuck at full field, against its set point. Common practice, no source. */
+    private static final double RUNAWAY = 1.35;
+
+    /** One phase of three lost. Common practice, no published source. */
+    private static final double PART_OUTPUT = 0.5;
+
+    /** The field builds up above the first and collapses below the second voltage. Guess. */
+    private static final double EXCITES_VOLTS = 5;
+
+    private static final double COLLAPSES_VOLTS = 3;
+
+    @Override
+    public PartKind kind() {
+        return KIND;
+    }
+
+    @Override
+    public List<String> terminals() {
+        return List.of("output", "field", "case");
+    }
+
+    @Override
+    public List<Element> elements() {
+        return List.of(
+                generator(output),
+                new Coil(
+                        "field", "field", "case", fieldOhms, EXCITES_VOLTS, COLLAPSES_VOLTS, 0, 0));
+    }
+
+    @Override
+    public List<FailureMode> failureModes() {
+        return List.of(
+                FailureMode.of("no-output", Faults.open("generator"))
+                        .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED),
+                FailureMode.of("part-output", new Put(generator(output.scaled(PART_OUTPUT)))),
+                FailureMode.of(
+                        "over-voltage",
+                        new Put(generator(output).regulatingAt(regulation.setVolts() * RUNAWAY))),
+                FailureMode.of("field-open", Faults.open("field")),
+                FailureMode.of(
+                        "output-short",
+                        Faults.open("generator"),
+                        Faults.shortBetween("output", "case")));
+    }
+
+    @Override
+    public String entry() {
+        return "field";
+    }
+
+    @Override
+    public String exit() {
+        return "output";
+    }
+
+    @Override
+    public boolean takesMany(String terminal) {
+        return true;
+    }
+
+    private Generator generator(OutputBySpeed amps) {
+        return new Generator(
+                "generator", "output", "case", regulation, amps, "field", fullFieldVolts, alone);
+    }
+
+    @Override
+    public List<String> inputs() {
+        return List.of("field");
+    }
+
+    @Override
+    public List<String> sourceTerminals() {
+        return List.of("output");
+    }
+
+    @Override
+    public Optional<String> across(String terminal) {
+        return Optional.empty();
+    }
+
+    @Override
+    public OptionalDouble mostAmps(String terminal) {
+        return terminal.equals("output")
+                ? OptionalDouble.of(output.largestAmps())
+                : OptionalDouble.empty();
+    }
+
+    @Override
+    public String detail() {
+        return Detail.amps(output.largestAmps());
+    }
+}

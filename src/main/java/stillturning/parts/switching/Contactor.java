@@ -1,0 +1,150 @@
+package stillturning.parts.switching;
+
+import stillturning.parts.FailureMode;
+import stillturning.parts.Faults;
+import stillturning.parts.Part;
+import stillturning.parts.Tag;
+import stillturning.quantity.field.GrowsWithVolts;
+import stillturning.parts.Damage;
+import stillturning.parts.Detail;
+import java.util.OptionalDouble;
+import java.util.Optional;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.OfDimension;
+import stillturning.quantity.field.Describes;
+import stillturning.parts.PartValues;
+import stillturning.parts.PartKind;
+import com.google.auto.service.AutoService;
+import java.util.List;
+import stillturning.parts.element.Coil;
+import stillturning.parts.element.Contact;
+import stillturning.parts.element.Control;
+import stillturning.parts.element.Element;
+
+/**
+ * Contactor or relay: a coil ({@code coil-plus}, {@code coil-minus}) that closes {@code in} to
+ * {@code out}.
+ *
+ * @param contactOhms resistance of the closed contacts (ohm)
+ */
+public record Contactor(Tag tag, Winding winding, double contactOhms) implements Part {
+
+    static final PartKind KIND =
+            new PartKind(
+                    "contactor",
+                    "contactor",
+                    "contactors",
+                    60,
+                    Values.class,
+                    "measure across its contacts, coil off and on");
+
+    /** Puts the kind on the list. */
+    @AutoService(PartKind.Listed.class)
+    public static final class Listed implements PartKind.Listed {
+        @Override
+        public PartKind kind() {
+            return KIND;
+        }
+    }
+
+    /** What is known of a contactor. */
+    @Describes("Contacts for large currents, closed by a coil.")
+    public record Values(
+            @GrowsWithVolts(power = 2) @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") double coilResistance,
+            @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V") double pullIn,
+            @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V") double dropOut,
+            @Describes("Time that its contacts take to move.")
+                    @OfDimension(value = Dimension.TIME, least = "0 s")
+                    double delay,
+            @Describes("Resistance of its closed contacts.")
+                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+                    double resistance,
+            @Describes("Current that its contacts carry continuously.")
+                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
+                    Optional<Double> rating)
+            implements PartValues {
+
+        @Override
+        public Contactor part(Tag tag, Site site) {
+            return new Contactor(
+                    tag, new Winding(coilResistance, pullIn, dropOut, delay), resistance);
+        }
+
+        @Override
+        public OptionalDouble contactAmps() {
+            return rating.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        }
+    }
+
+    /** Coil resistance (ohm), pull-in and drop-out voltage (V), and how long it takes (s). */
+    public record Winding(double ohms, double pullInVolts, double dropOutVolts, double seconds) {}
+
+    @Override
+    public PartKind kind() {
+        return KIND;
+    }
+
+    @Override
+    public List<String> terminals() {
+        return List.of("in", "out", "coil-plus", "coil-minus");
+    }
+
+    @Override
+    public List<Element> elements() {
+        return List.of(contact(), coil());
+    }
+
+    @Override
+    public List<FailureMode> failureModes() {
+        return List.of(
+                FailureMode.of("drops-out", Faults.open("coil"))
+                        .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED),
+                FailureMode.of("welded", Faults.metalFor(contact(), contactOhms)));
+    }
+
+    @Override
+    public String entry() {
+        return "in";
+    }
+
+    @Override
+    public String exit() {
+        return "out";
+    }
+
+    @Override
+    public boolean takesMany(String terminal) {
+        return true;
+    }
+
+    private Contact contact() {
+        return new Contact("contact", "in", "out", contactOhms, new Control.ByCoil("coil", true));
+    }
+
+    private Coil coil() {
+        return new Coil(
+                "coil",
+                "coil-plus",
+                "coil-minus",
+                winding.ohms,
+                winding.pullInVolts,
+                winding.dropOutVolts,
+                winding.seconds,
+                winding.seconds);
+    }
+
+    @Override
+    public List<String> inputs() {
+        return List.of("coil-plus");
+    }
+
+    @Override
+    public boolean endsBatteryLead() {
+        return true;
+    }
+
+    @Override
+    public String detail() {
+        return Detail.number(winding.ohms) + " ohm coil";
+    }
+}
