@@ -5,7 +5,7 @@ import java.util.Set;
 import stillturning.files.Variation.Place;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Spread;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
 
 /**
  * How far off a value may be of which nobody says it, by where it comes from. Guesses of this

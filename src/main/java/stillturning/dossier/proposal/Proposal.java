@@ -25,8 +25,8 @@ import stillturning.sizing.SizingReport;
 import stillturning.sizing.SurveyDepth;
 import stillturning.sizing.WireSize;
 import stillturning.story.UntoldStory;
-import stillturning.yaml.EditRefused;
 import stillturning.yaml.YamlDocument;
+import stillturning.yaml.edit.EditRefused;
 
 /**
  * The lightest sizes of a candidate that meet every rule, as another text of its file. First every

@@ -1,7 +1,7 @@
 /**
- * Pictures of abstract diagrams and of values over time. In: symbols and lines, or series and
- * events, with their texts. Out: a {@link stillturning.report.drawing.Picture} of strokes and
- * texts, which writes itself as SVG. Knows no part, no model, no file, no screen.
+ * Strokes and texts on a sheet, and how they are written down. In: marks with positions and
+ * colours. Out: a {@link stillturning.report.drawing.Picture} that writes itself as SVG or PNG.
+ * Knows no diagram, no plot, no part, no model, no screen.
  */
 @NullMarked
 package stillturning.report.drawing;

@@ -1,7 +1,7 @@
 package stillturning.story.device;
 
 import java.util.List;
-import stillturning.parts.element.Tripping;
+import stillturning.parts.element.curve.Tripping;
 import stillturning.story.TripContest;
 
 /** Who might have given way first, judged by the currents at which somebody did. */

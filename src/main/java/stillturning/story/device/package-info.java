@@ -1,7 +1,7 @@
 /**
- * How each element behaves in time: a small state machine on a branch of the network, with one
- * signed margin and one deadline. In: a circuit and the situation that its devices share. Out: laws
- * for the solver, events for the journal. Knows no pilot, no engine, no order of events.
+ * What the devices of a circuit share: the situation that they read, the laws that they set, the
+ * journal that they write to. In: a circuit and the moment. Out: branches for the solver, events in
+ * order. Knows no single device, no pilot, no engine.
  */
 @NullMarked
 package stillturning.story.device;
