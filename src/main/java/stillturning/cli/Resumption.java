@@ -21,8 +21,8 @@ import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * The file in which finished blocks of a search are kept, so that work which was called off goes
- * on where it stopped.
+ * The file in which finished blocks of a search are kept, so that work which was called off goes on
+ * where it stopped.
  */
 final class Resumption implements Kept {
 

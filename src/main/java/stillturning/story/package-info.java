@@ -7,8 +7,8 @@
  *
  * <ul>
  *   <li><b>A story records what the engine and its loads were doing</b> ({@code StateBar}), because
- *       a load that rides through a dip, or is shed, has no event. Turned down: finding it out from
- *       the events. Held by {@code BarsTest}.
+ *       a load that rides through a dip, or is shed, has no event. Held by {@code
+ *       BarsTest}.
  * </ul>
  */
 @NullMarked

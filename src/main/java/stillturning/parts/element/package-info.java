@@ -27,12 +27,12 @@
  *       {@code BatteryLawsTest}, {@code AlternatorStoryTest} and {@code TransientReferenceTest} (38
  *       stories, computed by a general circuit simulator).
  *   <li><b>Temperature and age are factors on the stated battery.</b> The temperature of the zone
- *       counts. Self-heating is followed only where a management watches the temperature and the
- *       weight of the battery is known, since it costs network solutions. With age, resistance
- *       grows as capacity shrinks. The factors are from memory, and say so. Endurance never rises
- *       with less capacity, health or charge. With more resistance it can rise: resistive or
- *       starving loads draw less, and two batteries share more evenly. Held by {@code
- *       RandomEnduranceTest}, {@code EnduranceTest} and {@code ManagementStoryTest}.
+ *       counts. Self-heating ({@code Warmth}) is followed only where a management watches the
+ *       temperature and the weight of the battery is known, since it costs network solutions. With
+ *       age, resistance grows as capacity shrinks. The factors are from memory, and say so.
+ *       Endurance never rises with less capacity, health or charge. With more resistance it can
+ *       rise: resistive or starving loads draw less, and two batteries share more evenly. Held by
+ *       {@code RandomEnduranceTest}, {@code EnduranceTest} and {@code ManagementStoryTest}.
  * </ul>
  */
 @NullMarked
