@@ -7,8 +7,7 @@
  *
  * <ul>
  *   <li><b>A story records what the engine and its loads were doing</b> ({@code StateBar}), because
- *       a load that rides through a dip, or is shed, has no event. Held by {@code
- *       BarsTest}.
+ *       a load that rides through a dip, or is shed, has no event. Held by {@code BarsTest}.
  * </ul>
  */
 @NullMarked
