@@ -31,7 +31,7 @@ import stillturning.yaml.edit.EditRefused;
 /**
  * The lightest sizes of a candidate that meet every rule, as another text of its file. First every
  * wire becomes as thin as the rules allow; since that changes what flows and drops, it is sized
- * anew and only made thicker, until nothing is left that a size could mend.
+ * again and only made thicker, until nothing is left that a size could mend.
  *
  * @param before the file as it is
  * @param after the file as proposed
