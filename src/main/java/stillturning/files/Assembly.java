@@ -22,7 +22,7 @@ import stillturning.parts.Part;
 import stillturning.parts.PartValues;
 import stillturning.parts.Tag;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
 
 /** A candidate under construction: its parts so far, how they are joined, and who asked for it. */
 final class Assembly {

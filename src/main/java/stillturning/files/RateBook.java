@@ -19,8 +19,8 @@ import stillturning.model.Chances.Rate;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.Origin;
-import stillturning.yaml.Source;
+import stillturning.yaml.notation.Origin;
+import stillturning.yaml.notation.Source;
 
 /**
  * Rates of failure modes, what is said of a part before what is said of its kind.

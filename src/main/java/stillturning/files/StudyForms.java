@@ -10,9 +10,9 @@ import stillturning.files.PartCatalogue.Kind;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.StudyEntry;
-import stillturning.yaml.Form;
-import stillturning.yaml.FormField;
-import stillturning.yaml.Forms;
+import stillturning.yaml.shape.Form;
+import stillturning.yaml.shape.FormField;
+import stillturning.yaml.shape.Forms;
 import stillturning.yaml.YamlDocument;
 
 /**

@@ -8,8 +8,8 @@ import stillturning.quantity.Quantity;
 import stillturning.quantity.field.Bounds;
 import stillturning.quantity.field.Default;
 import stillturning.quantity.field.Describes;
-import stillturning.yaml.Discriminator;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Discriminator;
+import stillturning.yaml.notation.Given;
 import stillturning.quantity.field.Key;
 import stillturning.quantity.field.OfDimension;
 

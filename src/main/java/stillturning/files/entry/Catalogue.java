@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.files.entry.CatalogueEntry.CableEntry;
 import stillturning.parts.CableCost;
-import stillturning.yaml.Given;
-import stillturning.yaml.Origin;
-import stillturning.yaml.Source;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.Origin;
+import stillturning.yaml.notation.Source;
 import stillturning.yaml.YamlDocument;
 
 /** The generic classes of parts that ship with the program. */

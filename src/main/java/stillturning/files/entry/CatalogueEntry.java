@@ -3,7 +3,7 @@ package stillturning.files.entry;
 import java.util.Map;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Describes;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
 import stillturning.quantity.field.OfDimension;
 
 /**

@@ -5,7 +5,7 @@ import java.util.Optional;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Default;
 import stillturning.quantity.field.Describes;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
 import stillturning.quantity.field.OfDimension;
 
 /** How often things fail, as written in the study's file. */

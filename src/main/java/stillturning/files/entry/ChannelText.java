@@ -5,10 +5,10 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.parts.RatedChannel;
 import stillturning.quantity.Dimension;
-import stillturning.yaml.Given;
 import stillturning.yaml.Spelling;
-import stillturning.yaml.TextForm;
-import stillturning.yaml.Written;
+import stillturning.yaml.notation.TextForm;
+import stillturning.yaml.notation.Written;
+import stillturning.yaml.notation.Given;
 
 /** Reads a controller's channel, written {@code 10 A} or {@code 10 A, default on}. */
 final class ChannelText {

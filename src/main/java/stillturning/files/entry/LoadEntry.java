@@ -8,7 +8,7 @@ import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Bounds;
 import stillturning.quantity.field.Default;
 import stillturning.quantity.field.Describes;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
 import stillturning.quantity.field.OfDimension;
 
 /** A load as written in the study's file. */

@@ -1,6 +1,6 @@
 package stillturning.files.entry;
 
-import stillturning.yaml.Binder;
+import stillturning.quantity.field.Fields;
 import stillturning.quantity.field.GrowsWithVolts;
 import stillturning.quantity.field.Example;
 import java.lang.reflect.RecordComponent;
@@ -15,9 +15,9 @@ import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Describes;
 import stillturning.quantity.field.Key;
 import stillturning.quantity.field.OfDimension;
-import stillturning.yaml.Given;
-import stillturning.yaml.Kinds;
-import stillturning.yaml.Written;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.Kinds;
+import stillturning.yaml.notation.Written;
 
 /**
  * A part as written, in a candidate's file or in the catalogue. What is left out, the catalogue
@@ -135,7 +135,7 @@ public record PartEntry(PartKind kind, Said said, Written values) {
         Map<String, String> examples = new LinkedHashMap<>();
         for (RecordComponent field : fields(kind)) {
             Optional.ofNullable(field.getAnnotation(Example.class))
-                    .ifPresent(example -> examples.put(Binder.keyOf(field), example.value()));
+                    .ifPresent(example -> examples.put(Fields.keyOf(field), example.value()));
         }
         return examples;
     }
@@ -145,7 +145,7 @@ public record PartEntry(PartKind kind, Said said, Written values) {
         Map<String, Integer> powers = new LinkedHashMap<>();
         for (RecordComponent field : fields(kind)) {
             Optional.ofNullable(field.getAnnotation(GrowsWithVolts.class))
-                    .ifPresent(grows -> powers.put(Binder.keyOf(field), grows.power()));
+                    .ifPresent(grows -> powers.put(Fields.keyOf(field), grows.power()));
         }
         return powers;
     }

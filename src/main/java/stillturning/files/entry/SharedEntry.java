@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Describes;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
 import stillturning.quantity.field.OfDimension;
 
 /** What parts share beside their joints, as written. */

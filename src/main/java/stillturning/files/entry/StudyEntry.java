@@ -12,7 +12,7 @@ import stillturning.quantity.Quantity;
 import stillturning.quantity.field.Bounds;
 import stillturning.quantity.field.Default;
 import stillturning.quantity.field.Describes;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
 import stillturning.quantity.field.OfDimension;
 
 /** A study's file as written: what all candidates share. */

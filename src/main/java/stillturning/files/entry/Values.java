@@ -1,5 +1,6 @@
 package stillturning.files.entry;
 
+import stillturning.quantity.field.Fields;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
@@ -10,10 +11,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.yaml.Binder;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.Given;
-import stillturning.yaml.Written;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.Written;
 
 /** Goes over the measured values and prices of an entry, whatever its type. */
 public final class Values {
@@ -56,7 +56,7 @@ public final class Values {
                     RecordComponent[] components = type.getRecordComponents();
                     return new Layout(
                             Arrays.stream(components)
-                                    .map(c -> new Field(Binder.keyOf(c), c.getAccessor()))
+                                    .map(c -> new Field(Fields.keyOf(c), c.getAccessor()))
                                     .toList(),
                             constructor(type, components));
                 }

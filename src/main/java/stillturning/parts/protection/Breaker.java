@@ -21,7 +21,7 @@ import com.google.auto.service.AutoService;
 import java.util.List;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Protector;
-import stillturning.parts.element.TimeCurrentCurve;
+import stillturning.parts.element.curve.TimeCurrentCurve;
 
 /**
  * A thermal breaker between {@code in} and {@code out}, rating in ampere; a pilot can pull and

@@ -7,7 +7,7 @@ import stillturning.parts.Tag;
 import stillturning.quantity.field.GrowsWithVolts;
 import stillturning.parts.Damage;
 import stillturning.parts.Detail;
-import stillturning.parts.element.RestVoltage;
+import stillturning.parts.element.curve.RestVoltage;
 import stillturning.quantity.field.Bounds;
 import stillturning.quantity.field.Key;
 import stillturning.quantity.Dimension;

@@ -3,7 +3,7 @@ package stillturning.files.entry;
 import java.util.LinkedHashMap;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartKinds;
-import stillturning.yaml.Written;
+import stillturning.yaml.notation.Written;
 import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -16,8 +16,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stillturning.quantity.Quantity;
-import stillturning.yaml.Given;
-import stillturning.yaml.Origin;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.Origin;
 
 class CatalogueTest {
 

@@ -2,7 +2,7 @@ package stillturning.files.entry;
 
 import java.util.Map;
 import stillturning.parts.RatedChannel;
-import stillturning.yaml.Written;
+import stillturning.yaml.notation.Written;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
@@ -19,10 +19,10 @@ import stillturning.files.entry.RunText.Through;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.WireGauge;
-import stillturning.yaml.Given;
-import stillturning.yaml.Origin;
-import stillturning.yaml.Source;
-import stillturning.yaml.TextForm;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.Origin;
+import stillturning.yaml.notation.Source;
+import stillturning.yaml.notation.TextForm;
 
 class FileNotationsTest {
 

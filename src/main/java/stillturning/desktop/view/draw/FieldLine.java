@@ -16,8 +16,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.viewmodel.draw.FormRow;
 import stillturning.desktop.viewmodel.draw.PropertySheet;
-import stillturning.yaml.Checked;
-import stillturning.yaml.FieldInput;
+import stillturning.yaml.notation.Checked;
+import stillturning.yaml.notation.FieldInput;
 
 /** One line of the form: a name, what is written, and what is wrong with it. */
 final class FieldLine extends VBox {

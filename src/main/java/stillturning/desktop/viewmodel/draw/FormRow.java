@@ -1,9 +1,9 @@
 package stillturning.desktop.viewmodel.draw;
 
 import java.util.Optional;
-import stillturning.yaml.Checked;
-import stillturning.yaml.FieldInput;
-import stillturning.yaml.FormField;
+import stillturning.yaml.notation.Checked;
+import stillturning.yaml.notation.FieldInput;
+import stillturning.yaml.shape.FormField;
 
 /**
  * One line of a form.
