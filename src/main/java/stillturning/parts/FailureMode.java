@@ -70,6 +70,16 @@ public record FailureMode(
         return new FailureMode(key, name, alterations, causes, other);
     }
 
+    /** Whether it joins the part to the aircraft's metal. */
+    public boolean shortsToStructure() {
+        return alterations.stream()
+                .anyMatch(
+                        a ->
+                                a instanceof Alteration.Added added
+                                        && List.of(added.element().from(), added.element().to())
+                                                .contains(Element.STRUCTURE));
+    }
+
     /** Its full name in the files: its words with hyphens between. */
     public String fullKey() {
         return name.replace(' ', '-');

@@ -1,5 +1,10 @@
 package stillturning.parts.source;
 
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Symbol.Edge;
+import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Symbol.When;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
@@ -217,5 +222,21 @@ public record Alternator(
     @Override
     public String detail() {
         return Detail.amps(output.largestAmps());
+    }
+
+    /** The field is fed from the loads' side, so it gets a box of its own there. */
+    @Override
+    public List<Symbol> symbols() {
+        return List.of(
+                Symbol.of(
+                        this,
+                        Figure.ALTERNATOR,
+                        Detail.written(output.largestAmps(), "A"),
+                        List.of(Pin.at(Edge.RIGHT, "output"), Pin.at(Edge.LEFT, "case"))),
+                Symbol.consumer(
+                        this,
+                        "field",
+                        List.of(Pin.at(Edge.LEFT, "field").as("plus")),
+                        When.JOINED));
     }
 }

@@ -1,5 +1,8 @@
 package stillturning.parts.source;
 
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
@@ -113,5 +116,11 @@ public record DcConverter(Tag tag, Rating rating, double efficiency, Conversion.
         Conversion.Output output =
                 new Conversion.Output("out", "minus", setVolts, rating.droopOhms, rating.limitAmps);
         return new Conversion("converter", "in", "minus", output, efficiency, input);
+    }
+
+    @Override
+    public List<Symbol> symbols() {
+        String volts = Detail.written(rating.setVolts, "V");
+        return List.of(Symbol.around(this, Figure.CONVERTER, volts));
     }
 }
