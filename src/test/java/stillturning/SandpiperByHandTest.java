@@ -8,7 +8,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import stillturning.assess.Assess;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
@@ -55,7 +54,7 @@ class SandpiperByHandTest {
         // Peukert with k = 1.1 against the 20 h current of 17 Ah x 0.92 / 20 h = 0.78 A
         double minutes = 14.86 / (amps * Math.pow(amps / 0.78, 0.1)) * 60;
         Candidate candidate = candidate("one-battery-main-bus");
-        Story story = tell(candidate, Assess.chargingLost(candidate), Pilot.NEVER);
+        Story story = tell(candidate, FailureCatalogue.chargingLost(candidate), Pilot.NEVER);
         assertEquals(minutes, story.engine().endurance().seconds() / 60, 0.05 * minutes);
         assertEquals(16, minutes, 0.3);
     }

@@ -20,13 +20,11 @@ import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Scale;
 import stillturning.assess.ranking.Sense;
 import stillturning.model.Candidate;
-import stillturning.model.Candidate.Hit;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
 import stillturning.model.Study.Weight;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
-import stillturning.parts.source.Alternator;
 import stillturning.story.Moment;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
@@ -35,9 +33,6 @@ import stillturning.structure.StructureFindings;
 
 /** Assesses studies: tells every failure of every candidate, judges, weighs and ranks. */
 public final class Assess {
-
-    /** Name of the case in which no source charges any more. */
-    public static final String CHARGING_LOST = "charging lost";
 
     private Assess() {}
 
@@ -260,18 +255,6 @@ public final class Assess {
         return new OtherConditions(study, candidate).lasting(failure);
     }
 
-    /** All charging sources of a candidate failing together. */
-    public static Failure chargingLost(Candidate candidate) {
-        List<Hit> hits =
-                candidate
-                        .all(Alternator.class)
-                        .map(
-                                alternator ->
-                                        new Hit(alternator.id(), alternator.failureModes().get(0)))
-                        .toList();
-        return new Failure(CHARGING_LOST, hits, Map.of());
-    }
-
     private record Result(Optional<Appraisal> appraisal, Optional<Unassessed> unassessed) {}
 
     private static Result appraise(Study study, Candidate candidate, Consumer<String> progress) {
@@ -296,7 +279,7 @@ public final class Assess {
         List<Verdict> singles = judgeAll(judge, FailureCatalogue.singlesOf(candidate));
         Optional<Verdict> masterOff =
                 judgeAll(judge, FailureCatalogue.operatingCasesOf(candidate)).stream().findFirst();
-        Verdict chargingLost = judge.judge(chargingLost(candidate));
+        Verdict chargingLost = judge.judge(FailureCatalogue.chargingLost(candidate));
         OtherConditions trials = new OtherConditions(study, candidate);
         Cases cases =
                 new Cases(

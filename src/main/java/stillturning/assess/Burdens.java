@@ -16,12 +16,12 @@ public record Burdens(
         double partKilograms, double cableKilograms, double cableMetres, double price) {
 
     static Burdens of(Candidate candidate) {
-        double wires = candidate.all(Wire.class).mapToDouble(Burdens::kilograms).sum();
+        double wires = candidate.wires().mapToDouble(Burdens::kilograms).sum();
         double all = candidate.parts().stream().mapToDouble(Burdens::kilograms).sum();
         return new Burdens(
                 all - wires,
                 wires,
-                candidate.all(Wire.class).mapToDouble(Wire::metres).sum(),
+                candidate.wires().mapToDouble(Wire::metres).sum(),
                 candidate.parts().stream().mapToDouble(p -> p.tag().burden().price()).sum());
     }
 

@@ -1,17 +1,16 @@
 package stillturning.assess;
 
+import stillturning.parts.element.Channel;
+import stillturning.parts.element.Element;
+import stillturning.parts.Lever;
+import stillturning.parts.Part;
+import stillturning.parts.element.Protector;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Join;
 import stillturning.model.Procedure;
-import stillturning.parts.protection.Breaker;
-import stillturning.parts.protection.Fuse;
-import stillturning.parts.Load;
-import stillturning.parts.switching.SolidStateController;
-import stillturning.parts.switching.Switch;
-import stillturning.parts.Wire;
 
 /**
  * How much there is to build, to know and to do; the index is the sum of the counts.
@@ -43,14 +42,14 @@ public record Complexity(
     static Complexity of(Candidate candidate, int loops) {
         int channels =
                 (int) candidate.joins().stream().filter(j -> isChannel(candidate, j)).count();
-        int logics = (int) candidate.all(SolidStateController.class).count();
+        int logics = candidate.parts().stream().mapToInt(Part::logics).sum();
         return new Complexity(
                 (int) candidate.parts().stream().filter(Complexity::counts).count(),
-                2 * (int) candidate.all(Wire.class).count(),
+                2 * (int) candidate.wires().count(),
                 (int)
                         candidate.parts().stream()
                                 .filter(Complexity::counts)
-                                .map(Object::getClass)
+                                .map(Part::kind)
                                 .distinct()
                                 .count(),
                 positions(candidate) + 2 * channels,
@@ -59,8 +58,7 @@ public record Complexity(
                         .filter(p -> p.responseSeconds() <= URGENT_SECONDS)
                         .mapToInt(Complexity::actions)
                         .sum(),
-                (int) Stream.concat(candidate.all(Fuse.class), candidate.all(Breaker.class)).count()
-                        + channels,
+                (int) candidate.parts().stream().filter(Complexity::protects).count() + channels,
                 channels + logics,
                 loops);
     }
@@ -85,12 +83,20 @@ public record Complexity(
         return counts;
     }
 
-    private static boolean counts(Object part) {
-        return !(part instanceof Wire) && !(part instanceof Load);
+    private static boolean counts(Part part) {
+        return part.role() != Part.Role.WIRE && part.role() != Part.Role.LOAD;
+    }
+
+    private static boolean protects(Part part) {
+        return part.elements().stream().anyMatch(Protector.class::isInstance);
     }
 
     private static int positions(Candidate candidate) {
-        return candidate.all(Switch.class).mapToInt(s -> s.throwing().positions().size()).sum();
+        return candidate.parts().stream()
+                .flatMap(part -> part.levers().stream())
+                .filter(Lever::stated)
+                .mapToInt(lever -> lever.positions().size())
+                .sum();
     }
 
     private static int actions(Procedure procedure) {
@@ -100,11 +106,13 @@ public record Complexity(
     private static boolean isChannel(Candidate candidate, Join join) {
         return Stream.of(join.one(), join.other())
                 .anyMatch(
-                        t ->
-                                t.name().startsWith("out-")
-                                        && candidate
-                                                .part(t.part())
-                                                .filter(SolidStateController.class::isInstance)
-                                                .isPresent());
+                        end ->
+                                candidate.part(end.part()).stream()
+                                        .flatMap(part -> part.elements().stream())
+                                        .anyMatch(e -> isChannelTo(e, end.name())));
+    }
+
+    private static boolean isChannelTo(Element element, String terminal) {
+        return element instanceof Channel && element.to().equals(terminal);
     }
 }

@@ -1,5 +1,12 @@
 package stillturning.assess;
 
+import stillturning.parts.AlteredPart;
+import stillturning.parts.element.Cell;
+import stillturning.parts.element.Coil;
+import stillturning.parts.element.Consumer;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Generator;
+import stillturning.parts.element.Guard;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -10,22 +17,12 @@ import stillturning.model.Engine;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
 import stillturning.model.Study.Aircraft;
-import stillturning.parts.source.Alternator;
-import stillturning.parts.source.Battery;
-import stillturning.parts.switching.Contactor;
-import stillturning.parts.switching.Contactor.Winding;
-import stillturning.parts.source.DcConverter;
-import stillturning.parts.Load;
-import stillturning.parts.protection.OvervoltageGuard;
 import stillturning.parts.Part;
-import stillturning.parts.switching.SolidStateController;
-import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Generator.Alone;
 import stillturning.parts.element.Generator.WithoutBattery;
 import stillturning.parts.element.Guard.Trip;
-import stillturning.parts.element.Management;
 import stillturning.parts.element.Tolerance;
 
 /** A study and a candidate with some of what only stories know taken away. */
@@ -52,29 +49,21 @@ record IdealisedCandidate(Study study, Candidate candidate) {
 
     private IdealisedCandidate without(StoryOnlyFact away) {
         return switch (away) {
-            case TIME -> with(part -> part instanceof Battery b ? lasting(b) : part);
+            case TIME -> with(IdealisedCandidate::lasting);
             case WEAK_SUPPLY -> with(IdealisedCandidate::light);
             case WAITING -> patient();
             case PILOT -> acting(procedure -> procedure.doing().automatic().isPresent());
             case AUTOMATIC -> acting(procedure -> procedure.doing().automatic().isEmpty());
-            case MANAGEMENT -> with(part -> part instanceof Battery b ? unmanaged(b) : part);
+            case MANAGEMENT -> with(IdealisedCandidate::unmanaged);
             case OVER_VOLTAGE -> with(IdealisedCandidate::hardened);
-            case UNSTEADY -> with(part -> part instanceof Alternator a ? steady(a) : part);
+            case UNSTEADY -> with(IdealisedCandidate::steady);
             case SNEAK_PATH, DEFAULT -> this;
         };
     }
 
-    private IdealisedCandidate with(UnaryOperator<Part> change) {
-        List<Part> parts = candidate.parts().stream().map(change).toList();
+    private IdealisedCandidate with(UnaryOperator<Element> change) {
         return new IdealisedCandidate(
-                study,
-                new Candidate(
-                        candidate.id(),
-                        candidate.title(),
-                        candidate.about(),
-                        parts,
-                        candidate.joins(),
-                        candidate.cockpit()));
+                study, candidate.with((Part part) -> new AlteredPart(part, change)));
     }
 
     private IdealisedCandidate patient() {
@@ -116,53 +105,50 @@ record IdealisedCandidate(Study study, Candidate candidate) {
                                 now.procedures().stream().filter(kept).toList())));
     }
 
-    private static Battery lasting(Battery b) {
-        return battery(b, b.capacity().times(FOR_EVER), 1, b.management());
+    private static Element lasting(Element element) {
+        return element instanceof Cell cell
+                ? cell.with(cell.capacity().times(FOR_EVER), 1, cell.management())
+                : element;
     }
 
-    private static Battery unmanaged(Battery b) {
-        return battery(b, b.capacity(), b.chargeAtStart(), Optional.empty());
+    private static Element unmanaged(Element element) {
+        return element instanceof Cell cell
+                ? cell.with(cell.capacity(), cell.chargeAtStart(), Optional.empty())
+                : element;
     }
 
-    private static Battery battery(
-            Battery b, Capacity capacity, double charge, Optional<Management> management) {
-        return new Battery(
-                b.tag(), b.openCircuit(), b.cells(), capacity, b.ohms(), charge, management);
-    }
-
-    private static Alternator steady(Alternator a) {
-        Alone alone = new Alone(WithoutBattery.STEADY, a.alone().clampVolts(), 0);
-        return new Alternator(
-                a.tag(), a.regulation(), a.output(), a.fieldOhms(), a.fullFieldVolts(), alone);
+    private static Element steady(Element element) {
+        return element instanceof Generator generator
+                ? generator.alone(
+                        new Alone(WithoutBattery.STEADY, generator.alone().clampVolts(), 0))
+                : element;
     }
 
     /** Draws hardly anything, and is content with hardly any voltage. */
-    private static Part light(Part part) {
-        if (part instanceof Load l) {
-            return new Load(l.tag(), light(l.demand()), light(l.tolerance()), l.inputs());
+    private static Element light(Element element) {
+        if (element instanceof Consumer c) {
+            return new Consumer(
+                    c.name(), c.from(), c.to(), light(c.demand()), light(c.tolerance()));
         }
-        if (part instanceof SolidStateController c) {
-            return new SolidStateController(
-                    c.tag(), c.outputs(), light(c.logicDemand()), light(c.logicTolerance()));
+        if (element instanceof Coil c) {
+            return new Coil(
+                    c.name(),
+                    c.from(),
+                    c.to(),
+                    c.ohms() / HARDLY,
+                    2 * CONTENT_VOLTS,
+                    CONTENT_VOLTS,
+                    c.pullInSeconds(),
+                    c.dropOutSeconds());
         }
-        if (part instanceof Contactor c) {
-            Winding winding =
-                    new Winding(
-                            c.winding().ohms() / HARDLY,
-                            2 * CONTENT_VOLTS,
-                            CONTENT_VOLTS,
-                            c.winding().seconds());
-            return new Contactor(c.tag(), winding, c.contactOhms());
+        if (element instanceof Generator generator) {
+            return generator.excitedFully();
         }
-        if (part instanceof Alternator a) {
-            double fieldOhms = a.fieldOhms() / HARDLY;
-            return new Alternator(a.tag(), a.regulation(), a.output(), fieldOhms, 0, a.alone());
-        }
-        if (part instanceof DcConverter c) {
+        if (element instanceof Conversion c) {
             Conversion.Input input = new Conversion.Input(0, CONTENT_VOLTS, 2 * CONTENT_VOLTS);
-            return new DcConverter(c.tag(), c.rating(), c.efficiency(), input);
+            return new Conversion(c.name(), c.from(), c.to(), c.output(), c.efficiency(), input);
         }
-        return part;
+        return element;
     }
 
     private static Demand light(Demand demand) {
@@ -180,19 +166,14 @@ record IdealisedCandidate(Study study, Candidate candidate) {
     }
 
     /** Bears any voltage; a guard never acts. */
-    private static Part hardened(Part part) {
-        if (part instanceof Load l) {
-            return new Load(l.tag(), l.demand(), hardened(l.tolerance()), l.inputs());
+    private static Element hardened(Element element) {
+        if (element instanceof Consumer c) {
+            return new Consumer(c.name(), c.from(), c.to(), c.demand(), hardened(c.tolerance()));
         }
-        if (part instanceof SolidStateController c) {
-            return new SolidStateController(
-                    c.tag(), c.outputs(), c.logicDemand(), hardened(c.logicTolerance()));
-        }
-        if (part instanceof OvervoltageGuard g) {
-            Trip never = new Trip(UNHARMED_VOLTS, g.trip().seconds(), g.trip().action());
-            return new OvervoltageGuard(g.tag(), never, g.ohms());
-        }
-        return part;
+        return element instanceof Guard guard
+                ? guard.trippingAt(
+                        new Trip(UNHARMED_VOLTS, guard.trip().seconds(), guard.trip().action()))
+                : element;
     }
 
     private static Tolerance hardened(Tolerance t) {

@@ -1,5 +1,6 @@
 package stillturning.assess;
 
+import stillturning.parts.Part;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,7 +13,6 @@ import stillturning.model.Circuit.Placed;
 import stillturning.model.failure.Failure;
 import stillturning.parts.Alteration;
 import stillturning.parts.Alteration.Removed;
-import stillturning.parts.joining.Bus;
 import stillturning.parts.FailureMode;
 import stillturning.parts.element.Conversion;
 
@@ -28,7 +28,7 @@ final class RemovedPart {
     static Failure of(Candidate candidate, String id) {
         Circuit circuit = candidate.circuit();
         Predicate<Placed> goes = placed -> placed.part().equals(id);
-        for (Bus bus : candidate.all(Bus.class).filter(b -> b.id().equals(id)).toList()) {
+        for (Part bus : candidate.all(Part.Role.BUS).filter(b -> b.id().equals(id)).toList()) {
             int bar = circuit.net(id, bus.exit());
             goes = goes.or(placed -> touches(circuit, placed, bar));
         }

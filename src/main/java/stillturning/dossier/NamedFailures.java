@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import stillturning.assess.Assess;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
@@ -86,14 +85,14 @@ public final class NamedFailures {
     public static List<Failure> everything(Candidate candidate) {
         List<Failure> all = new ArrayList<>(FailureCatalogue.singlesOf(candidate));
         all.addAll(FailureCatalogue.operatingCasesOf(candidate));
-        all.add(Assess.chargingLost(candidate));
+        all.add(FailureCatalogue.chargingLost(candidate));
         return all;
     }
 
     /** Failures of a part or operating case of a candidate. */
     public static List<Failure> failures(Candidate candidate, String part) {
-        if (part.equals(Assess.CHARGING_LOST)) {
-            return List.of(Assess.chargingLost(candidate));
+        if (part.equals(FailureCatalogue.CHARGING_LOST)) {
+            return List.of(FailureCatalogue.chargingLost(candidate));
         }
         if (part.equals(FailureCatalogue.MASTER_OFF)) {
             return FailureCatalogue.operatingCasesOf(candidate);
@@ -110,7 +109,7 @@ public final class NamedFailures {
             candidate.parts().forEach(part -> add(names, part));
         }
         List<Named<Meant>> all = new ArrayList<>();
-        all.add(named(Assess.CHARGING_LOST, "charging lost", "no charging"));
+        all.add(named(FailureCatalogue.CHARGING_LOST, "charging lost", "no charging"));
         if (candidates.stream().anyMatch(c -> !c.cockpit().masterOff().isEmpty())) {
             all.add(named(FailureCatalogue.MASTER_OFF, "master off", FailureCatalogue.MASTER_OFF));
         }

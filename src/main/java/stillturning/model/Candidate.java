@@ -1,5 +1,8 @@
 package stillturning.model;
 
+import java.util.function.UnaryOperator;
+import stillturning.parts.element.Generator;
+import stillturning.parts.Lever;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
 import java.util.LinkedHashMap;
@@ -45,17 +48,47 @@ public record Candidate(
 
     /** All wires. */
     public Stream<Wire> wires() {
-        return all(Wire.class);
+        return parts.stream().filter(Wire.class::isInstance).map(Wire.class::cast);
+    }
+
+    /** The wire of this id, if there is one. */
+    public Optional<Wire> wire(String id) {
+        return part(id).filter(Wire.class::isInstance).map(Wire.class::cast);
     }
 
     /** All loads. */
     public Stream<Load> loads() {
-        return all(Load.class);
+        return parts.stream().filter(Load.class::isInstance).map(Load.class::cast);
     }
 
     /** All parts of one kind. */
     public <P extends Part> Stream<P> all(Class<P> kind) {
         return parts.stream().filter(kind::isInstance).map(kind::cast);
+    }
+
+    /** Whether a part of this id is there and is this to the wiring. */
+    public boolean has(String id, Part.Role role) {
+        return part(id).filter(p -> p.role() == role).isPresent();
+    }
+
+    /** All parts that make current of motion. */
+    public Stream<Part> generators() {
+        return parts.stream()
+                .filter(p -> p.elements().stream().anyMatch(Generator.class::isInstance));
+    }
+
+    /** The lever of this name, if there is one. */
+    public Optional<Lever> lever(String name) {
+        return parts.stream()
+                .flatMap(part -> part.levers().stream())
+                .filter(lever -> lever.name().equals(name))
+                .findFirst();
+    }
+
+    /** The same with each part changed. */
+    public Candidate with(UnaryOperator<Part> change) {
+        return new Candidate(
+                id, title, about, parts.stream().map(change).toList(), joins, cockpit);
     }
 
     /** The same with levers standing elsewhere in normal flight. */

@@ -2,6 +2,7 @@ package stillturning.parts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import stillturning.parts.element.Element;
 
 /** One change that a failure makes to a part's elements. */
@@ -12,6 +13,11 @@ public sealed interface Alteration {
         @Override
         public List<Element> on(List<Element> elements) {
             return elements.stream().filter(e -> !e.name().equals(element)).toList();
+        }
+
+        @Override
+        public Alteration altered(UnaryOperator<Element> change) {
+            return this;
         }
     }
 
@@ -26,6 +32,11 @@ public sealed interface Alteration {
                     .map(e -> e.name().equals(element.name()) ? element : e)
                     .toList();
         }
+
+        @Override
+        public Alteration altered(UnaryOperator<Element> change) {
+            return new Put(change.apply(element));
+        }
     }
 
     /** An element that was not there before: a fault's metal. */
@@ -37,8 +48,16 @@ public sealed interface Alteration {
             changed.add(element);
             return List.copyOf(changed);
         }
+
+        @Override
+        public Alteration altered(UnaryOperator<Element> change) {
+            return new Added(change.apply(element));
+        }
     }
 
     /** The elements after the change. Applying it twice is applying it once. */
     List<Element> on(List<Element> elements);
+
+    /** The same with the element that it brings in changed. */
+    Alteration altered(UnaryOperator<Element> change);
 }

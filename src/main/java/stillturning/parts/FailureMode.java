@@ -3,6 +3,7 @@ package stillturning.parts;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import stillturning.parts.element.Element;
 
 /**
@@ -78,6 +79,16 @@ public record FailureMode(
                                 a instanceof Alteration.Added added
                                         && List.of(added.element().from(), added.element().to())
                                                 .contains(Element.STRUCTURE));
+    }
+
+    /** The same mode with other elements put and added. */
+    FailureMode altered(UnaryOperator<Element> change) {
+        return new FailureMode(
+                key,
+                name,
+                alterations.stream().map(a -> a.altered(change)).toList(),
+                causes,
+                traits);
     }
 
     /** Its full name in the files: its words with hyphens between. */

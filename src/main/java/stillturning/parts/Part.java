@@ -140,6 +140,11 @@ public interface Part {
         return "";
     }
 
+    /** Spares that have to be carried, as a share of those fitted. */
+    default double spareShare() {
+        return 0;
+    }
+
     default String id() {
         return tag().id();
     }

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
-import stillturning.assess.Assess;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
 import stillturning.model.Candidate;
@@ -80,7 +79,7 @@ public final class FailureRows {
     /** Whether it is a way to fly rather than a broken part. */
     static boolean operatingCase(Verdict verdict) {
         String name = verdict.failure().name();
-        return name.equals(Assess.CHARGING_LOST) || name.equals(FailureCatalogue.MASTER_OFF);
+        return name.equals(FailureCatalogue.CHARGING_LOST) || name.equals(FailureCatalogue.MASTER_OFF);
     }
 
     /** Every kind of part, in the order in which the matrix lists them. */

@@ -32,7 +32,7 @@ final class Circuits {
     List<Circuit> all() {
         List<Circuit> circuits = new ArrayList<>();
         subject.candidate()
-                .all(Load.class)
+                .loads()
                 .forEach(load -> load.inputs().forEach(i -> add(load, i, circuits)));
         return circuits;
     }

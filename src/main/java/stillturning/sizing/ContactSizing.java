@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Installation.Nature;
-import stillturning.parts.Wire;
 import stillturning.parts.element.Coil;
 import stillturning.parts.element.Consumer;
 import stillturning.parts.element.Contact;
@@ -61,7 +60,7 @@ final class ContactSizing {
     private Nature nature(Placed contact) {
         Optional<Line> line =
                 subject.candidate()
-                        .all(Wire.class)
+                        .wires()
                         .map(w -> subject.lines().of(w.id()))
                         .filter(l -> l.links().contains(contact))
                         .findFirst();

@@ -1,14 +1,15 @@
 package stillturning.sizing;
 
+import stillturning.parts.AlteredPart;
+import stillturning.parts.element.Cell;
+import stillturning.parts.element.Element;
+import java.util.Map;
 import java.util.List;
-import java.util.function.UnaryOperator;
 import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
 import stillturning.model.LoadNeed.Use;
 import stillturning.model.Study;
 import stillturning.model.Study.Aircraft;
-import stillturning.parts.source.Battery;
-import stillturning.parts.Part;
 
 /** Studies and candidates as they are supposed for one question. */
 final class Draws {
@@ -39,30 +40,21 @@ final class Draws {
                 load.shedOrder());
     }
 
-    /** The candidate with its batteries changed. */
-    static Candidate with(Candidate candidate, UnaryOperator<Battery> change) {
-        List<Part> parts =
-                candidate.parts().stream()
-                        .map(p -> p instanceof Battery b ? change.apply(b) : p)
-                        .toList();
-        return new Candidate(
-                candidate.id(),
-                candidate.title(),
-                candidate.about(),
-                parts,
-                candidate.joins(),
-                candidate.cockpit());
+    /** The candidate with all of its batteries full. */
+    static Candidate full(Candidate candidate) {
+        return candidate.with(part -> new AlteredPart(part, element -> charged(element, 1)));
     }
 
-    /** The battery at another charge, from 0 to 1. */
-    static Battery charged(Battery battery, double charge) {
-        return new Battery(
-                battery.tag(),
-                battery.openCircuit(),
-                battery.cells(),
-                battery.capacity(),
-                battery.ohms(),
-                charge,
-                battery.management());
+    /** The candidate with its batteries at these charges, from 0 to 1, by part. */
+    static Candidate charged(Candidate candidate, Map<String, Double> charges) {
+        return candidate.with(
+                part ->
+                        charges.containsKey(part.id())
+                                ? new AlteredPart(part, e -> charged(e, charges.get(part.id())))
+                                : part);
+    }
+
+    private static Element charged(Element element, double charge) {
+        return element instanceof Cell cell ? cell.charged(charge) : element;
     }
 }

@@ -1,5 +1,7 @@
 package stillturning.sizing;
 
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.parts.Part;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -8,14 +10,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import stillturning.model.Candidate;
-import stillturning.model.Candidate.Hit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Cue;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
-import stillturning.parts.source.Alternator;
 import stillturning.parts.Load;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Coil;
@@ -66,8 +66,7 @@ final class LoadSums {
     }
 
     private Candidate carrying(Map<String, Double> charges) {
-        return Draws.with(
-                candidate, b -> Draws.charged(b, charges.getOrDefault(b.id(), b.chargeAtStart())));
+        return Draws.charged(candidate, charges);
     }
 
     private static ChargeStep step(
@@ -86,12 +85,7 @@ final class LoadSums {
     }
 
     private BatteryOnly batteryOnly(Phase phase) throws UntoldStory {
-        List<Hit> hits =
-                candidate
-                        .all(Alternator.class)
-                        .map(a -> new Hit(a.id(), a.failureModes().get(0)))
-                        .toList();
-        Failure lost = new Failure("charging lost", hits, Map.of());
+        Failure lost = FailureCatalogue.chargingLost(candidate);
         Timeline timeline = new Timeline(study, candidate, Moment.heldIn(phase.name()));
         return new BatteryOnly(
                 timeline.tell(lost, Pilot.NEVER).engine().endurance().seconds(),
@@ -138,14 +132,14 @@ final class LoadSums {
 
     private boolean isWork(Placed placed) {
         return placed.element().name().equals(Load.WORK)
-                && candidate.part(placed.part()).filter(Load.class::isInstance).isPresent();
+                && candidate.has(placed.part(), Part.Role.LOAD);
     }
 
     private List<LoadRow> rows() {
         List<LoadRow> rows = new ArrayList<>();
         for (LoadNeed need : study.aircraft().loads()) {
             Optional<Load> load =
-                    candidate.all(Load.class).filter(l -> l.id().equals(need.id())).findFirst();
+                    candidate.loads().filter(l -> l.id().equals(need.id())).findFirst();
             load.ifPresent(l -> rows.add(row(need, l)));
         }
         return rows;

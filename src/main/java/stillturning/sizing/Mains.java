@@ -1,5 +1,8 @@
 package stillturning.sizing;
 
+import stillturning.parts.element.Cell;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Generator;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -10,9 +13,6 @@ import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import stillturning.model.Circuit.Placed;
-import stillturning.parts.source.Alternator;
-import stillturning.parts.source.Battery;
-import stillturning.parts.joining.Bus;
 import stillturning.parts.Cable;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
@@ -57,10 +57,12 @@ final class Mains {
     List<Main> all() {
         List<Main> mains = new ArrayList<>();
         for (Part part : subject.candidate().parts()) {
-            if (part instanceof Battery battery) {
-                add(part.id(), "plus", fiveMinuteAmps(battery.capacity()), mains);
-            } else if (part instanceof Alternator alternator) {
-                add(part.id(), "output", alternator.output().largestAmps(), mains);
+            for (Element element : part.elements()) {
+                if (element instanceof Cell cell) {
+                    add(part.id(), cell.from(), fiveMinuteAmps(cell.capacity()), mains);
+                } else if (element instanceof Generator generator) {
+                    add(part.id(), generator.from(), generator.output().largestAmps(), mains);
+                }
             }
         }
         return mains;
@@ -99,18 +101,15 @@ final class Mains {
     }
 
     private Optional<Wire> wire(Placed placed) {
-        return subject.candidate()
-                .part(placed.part())
-                .filter(Wire.class::isInstance)
-                .map(Wire.class::cast);
+        return subject.candidate().wire(placed.part());
     }
 
     /** Whether a uniform size on the way would drop little enough. */
     boolean suits(Main main, Cable cable) {
         double metres =
                 main.wires().stream()
-                        .map(id -> subject.candidate().part(id).orElseThrow())
-                        .mapToDouble(p -> ((Wire) p).metres())
+                        .map(id -> subject.candidate().wire(id).orElseThrow())
+                        .mapToDouble(Wire::metres)
                         .sum();
         return main.amps() * cable.ohmsPerMetre() * metres
                 <= main.drop().limitVolts() * Limits.ROUNDING;
@@ -118,9 +117,9 @@ final class Mains {
 
     private String nameOf(int bar) {
         return subject.candidate()
-                .all(Bus.class)
-                .filter(b -> subject.circuit().net(b.id(), "bar") == bar)
-                .map(Bus::id)
+                .all(Part.Role.BUS)
+                .filter(b -> subject.circuit().net(b.id(), b.exit()) == bar)
+                .map(Part::id)
                 .findFirst()
                 .orElseThrow();
     }
@@ -129,8 +128,8 @@ final class Mains {
     private List<Reached> busesFrom(int start) {
         Set<Integer> bars = new HashSet<>();
         subject.candidate()
-                .all(Bus.class)
-                .forEach(b -> bars.add(subject.circuit().net(b.id(), "bar")));
+                .all(Part.Role.BUS)
+                .forEach(b -> bars.add(subject.circuit().net(b.id(), b.exit())));
         List<Reached> found = new ArrayList<>();
         Set<Integer> done = new HashSet<>();
         PriorityQueue<Reached> open =

@@ -1,5 +1,6 @@
 package stillturning.sizing;
 
+import stillturning.parts.Part;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -10,7 +11,6 @@ import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
-import stillturning.parts.Wire;
 import stillturning.parts.element.Channel;
 import stillturning.parts.element.Element.Passage;
 import stillturning.parts.element.Protector;
@@ -73,7 +73,7 @@ final class MetalLines {
     }
 
     private boolean isWire(Placed placed) {
-        return candidate.part(placed.part()).filter(Wire.class::isInstance).isPresent();
+        return candidate.has(placed.part(), Part.Role.WIRE);
     }
 
     /** The line in which a wire lies. */

@@ -42,7 +42,7 @@ final class ProtectorSizing {
         this.full =
                 new SteadyStates(
                         subject.study(),
-                        Draws.with(subject.candidate(), b -> Draws.charged(b, 1)),
+                        Draws.full(subject.candidate()),
                         subject.study().goals().failurePhase());
     }
 
@@ -83,14 +83,14 @@ final class ProtectorSizing {
 
     private Optional<Line> lineOf(Placed placed) {
         return subject.candidate()
-                .all(Wire.class)
+                .wires()
                 .map(w -> subject.lines().of(w.id()))
                 .filter(l -> l.links().contains(placed))
                 .findFirst();
     }
 
     private Optional<Load> loadBehind(Line line) {
-        return subject.candidate().all(Load.class).filter(l -> line.passes(l.id())).findFirst();
+        return subject.candidate().loads().filter(l -> line.passes(l.id())).findFirst();
     }
 
     private Inrush inrush(Load load, Rated rated) {

@@ -1,5 +1,6 @@
 package stillturning.sizing;
 
+import stillturning.parts.element.Cell;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -8,10 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import stillturning.parts.source.Battery;
-import stillturning.parts.joining.Connector;
-import stillturning.parts.switching.Contactor;
-import stillturning.parts.joining.GroundPoint;
 import stillturning.parts.Part;
 import stillturning.sizing.LoadAnalysis.Balance;
 import stillturning.sizing.LoadAnalysis.ChargeStep;
@@ -111,16 +108,13 @@ final class SizeFindings {
                         .flatMap(id -> subject.candidate().part(id).stream())
                         .toList();
         boolean lead =
-                ends.stream().anyMatch(Battery.class::isInstance)
-                        && ends.stream().allMatch(SizeFindings::endsABatteryLead);
+                ends.stream().anyMatch(SizeFindings::isBattery)
+                        && ends.stream().allMatch(Part::endsBatteryLead);
         return lead || ends.stream().anyMatch(p -> subject.phases().isStarter(p.id()));
     }
 
-    private static boolean endsABatteryLead(Part part) {
-        return part instanceof Battery
-                || part instanceof Contactor
-                || part instanceof GroundPoint
-                || part instanceof Connector;
+    private static boolean isBattery(Part part) {
+        return part.elements().stream().anyMatch(Cell.class::isInstance);
     }
 
     private void circuit(Circuit circuit) {

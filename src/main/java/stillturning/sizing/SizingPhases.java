@@ -1,24 +1,27 @@
 package stillturning.sizing;
 
+import stillturning.parts.element.Generator;
 import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Phase;
 import stillturning.model.Study;
-import stillturning.parts.source.Alternator;
 
 /** The phases of the flight, as a candidate's alternators see them. */
 record SizingPhases(Study study, Candidate candidate) {
 
     /** Whether the alternators stand or turn too slowly to give anything, as on the starter. */
     boolean starting(Phase phase) {
-        return candidate.all(Alternator.class).findAny().isPresent() && availableAmps(phase) <= 0;
+        return candidate.generators().findAny().isPresent() && availableAmps(phase) <= 0;
     }
 
     /** What the alternators can give at a phase's speed (A). */
     double availableAmps(Phase phase) {
         return candidate
-                .all(Alternator.class)
-                .mapToDouble(a -> a.output().ampsAt(phase.alternatorRevsPerSecond()))
+                .generators()
+                .flatMap(part -> part.elements().stream())
+                .filter(Generator.class::isInstance)
+                .map(Generator.class::cast)
+                .mapToDouble(g -> g.output().ampsAt(phase.alternatorRevsPerSecond()))
                 .sum();
     }
 

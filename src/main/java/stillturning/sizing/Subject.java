@@ -12,8 +12,8 @@ import stillturning.model.Installation.Lay;
 import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.parts.Cable;
-import stillturning.parts.protection.Fuse;
 import stillturning.parts.Load;
+import stillturning.parts.Protection.Chart;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Channel;
 import stillturning.parts.element.Protector;
@@ -117,7 +117,12 @@ record Subject(
                     channel.trip().curve());
         }
         Protector protector = (Protector) placed.element();
-        boolean fuse = candidate.part(placed.part()).filter(Fuse.class::isInstance).isPresent();
+        boolean fuse =
+                candidate
+                        .part(placed.part())
+                        .flatMap(p -> p.protection(protector.to()))
+                        .filter(p -> p.chart() == Chart.FUSE)
+                        .isPresent();
         return new Rated(
                 placed.part(),
                 fuse ? Kind.FUSE : Kind.BREAKER,
@@ -144,10 +149,8 @@ record Subject(
     /** Wires of a line, in order. */
     List<Wire> wiresIn(Line line) {
         return line.links().stream()
-                .map(link -> candidate.part(link.part()))
+                .map(link -> candidate.wire(link.part()))
                 .flatMap(Optional::stream)
-                .filter(Wire.class::isInstance)
-                .map(Wire.class::cast)
                 .distinct()
                 .toList();
     }

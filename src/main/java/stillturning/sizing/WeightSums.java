@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import stillturning.parts.Cable;
-import stillturning.parts.Load;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.sizing.WeightSheet.CableWeight;
@@ -26,7 +25,7 @@ final class WeightSums {
     WeightSheet sheet() {
         List<PartWeight> parts = new ArrayList<>();
         for (Part part : subject.candidate().parts()) {
-            if (!(part instanceof Wire) && !(part instanceof Load)) {
+            if (part.role() != Part.Role.WIRE && part.role() != Part.Role.LOAD) {
                 parts.add(
                         new PartWeight(
                                 part.id(),

@@ -23,7 +23,7 @@ final class WireEnds {
             partners.putIfAbsent(join.one(), join.other());
             partners.putIfAbsent(join.other(), join.one());
         }
-        subject.candidate().all(Wire.class).forEach(wire -> ends.put(wire.id(), endsOf(wire)));
+        subject.candidate().wires().forEach(wire -> ends.put(wire.id(), endsOf(wire)));
     }
 
     private Ends endsOf(Wire wire) {

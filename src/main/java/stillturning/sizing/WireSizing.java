@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.parts.Cable;
-import stillturning.parts.Load;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Protector;
 import stillturning.sizing.Ampacity.Place;
@@ -40,7 +39,7 @@ final class WireSizing {
 
     WireSchedule schedule() {
         return new WireSchedule(
-                subject.candidate().all(Wire.class).map(this::size).toList(),
+                subject.candidate().wires().map(this::size).toList(),
                 allCircuits,
                 allMains);
     }
@@ -88,7 +87,7 @@ final class WireSizing {
     /** The largest protector of the feeds of a load whose return this is. */
     private Optional<Rated> feeding(Line line) {
         return subject.candidate()
-                .all(Load.class)
+                .loads()
                 .filter(load -> subject.returnOf(load).filter(line::equals).isPresent())
                 .flatMap(load -> load.inputs().stream().map(i -> subject.supplyOf(load, i)))
                 .flatMap(Optional::stream)

@@ -1,5 +1,6 @@
 package stillturning.structure;
 
+import stillturning.parts.Part;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -22,11 +23,11 @@ record LoadEnds(String id, int need, Need work, List<Input> inputs) {
         OptionalInt need = wiring.need(id, Load.WORK);
         if (part.isEmpty()
                 || need.isEmpty()
-                || !(wiring.parts.get(part.getAsInt()) instanceof Load load)) {
+                || wiring.parts.get(part.getAsInt()).role() != Part.Role.LOAD) {
             return Optional.empty();
         }
         List<Input> inputs =
-                load.inputs().stream()
+                wiring.parts.get(part.getAsInt()).inputs().stream()
                         .map(name -> new Input(name, wiring.circuit.net(id, name)))
                         .toList();
         return Optional.of(

@@ -16,9 +16,8 @@ import stillturning.model.Chances.Sharing;
 import stillturning.model.Study.Aircraft;
 import stillturning.model.Zone;
 import stillturning.model.Zone.Hazard;
-import stillturning.parts.joining.Connector;
-import stillturning.parts.joining.GroundPoint;
 import stillturning.parts.Part;
+import stillturning.parts.Part.Role;
 import stillturning.structure.SharedPlaces.Kind;
 import stillturning.structure.SharedPlaces.Place;
 
@@ -128,9 +127,7 @@ final class PartPlaces {
         for (Kind kind : List.of(Kind.CONNECTOR, Kind.GROUND)) {
             for (int i = 0; i < wiring.parts.size(); i++) {
                 Part part = wiring.parts.get(i);
-                if (kind == Kind.CONNECTOR
-                        ? part instanceof Connector
-                        : part instanceof GroundPoint) {
+                if (part.role() == (kind == Kind.CONNECTOR ? Role.CONNECTOR : Role.GROUND)) {
                     BitSet alone = new BitSet();
                     alone.set(i);
                     add(kind, part.id(), Optional.empty(), alone, zonesOf(i));

@@ -1,5 +1,6 @@
 package stillturning.structure;
 
+import stillturning.parts.Part;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
@@ -7,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import stillturning.parts.Load;
 import stillturning.structure.Wiring.Line;
 
 /**
@@ -108,7 +108,7 @@ final class WayGraph {
 
     /** Lines of a part that all meet in one net are one vertex; a load's own belong to nobody. */
     private void addPart(int part, List<Line> lines) {
-        boolean isLoad = wiring.parts.get(part) instanceof Load;
+        boolean isLoad = wiring.parts.get(part).role() == Part.Role.LOAD;
         boolean isStar = !isLoad && hub(lines).isPresent() && haveOneStand(lines);
         int star = isStar ? vertex(lines.get(0)) : -1;
         for (Line line : lines) {

@@ -1,5 +1,6 @@
 package stillturning.structure;
 
+import stillturning.parts.Lever;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -9,13 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.IntStream;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
-import stillturning.parts.joining.Bus;
 import stillturning.parts.Part;
-import stillturning.parts.switching.SolidStateController;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Channel;
 import stillturning.parts.element.Coil;
@@ -94,8 +92,8 @@ final class Wiring {
             partIndex.put(parts.get(i).id(), i);
             closedAt.add(levers.stands(parts.get(i)));
             stands[i] = Math.max(1, closedAt.get(i).size());
-            if (parts.get(i) instanceof Bus bus) {
-                barNets[i] = circuit.net(bus.id(), bus.exit());
+            if (parts.get(i).role() == Part.Role.BUS) {
+                barNets[i] = circuit.net(parts.get(i).id(), parts.get(i).exit());
                 barsOn.computeIfAbsent(barNets[i], net -> new ArrayList<>()).add(i);
             }
         }
@@ -254,12 +252,10 @@ final class Wiring {
 
     /** The lever that commands a channel. */
     private Optional<String> leverOf(String part, Channel channel) {
-        return parts.get(partIndex.getOrDefault(part, 0)) instanceof SolidStateController box
-                ? IntStream.rangeClosed(1, box.outputs().size())
-                        .filter(n -> SolidStateController.outputName(n).equals(channel.to()))
-                        .mapToObj(box::lever)
-                        .findFirst()
-                : Optional.empty();
+        return parts.get(partIndex.getOrDefault(part, 0)).levers().stream()
+                .filter(lever -> lever.element().filter(channel.name()::equals).isPresent())
+                .map(Lever::name)
+                .findFirst();
     }
 
     /**

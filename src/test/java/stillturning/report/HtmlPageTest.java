@@ -1,5 +1,6 @@
 package stillturning.report;
 
+import stillturning.model.failure.FailureCatalogue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -215,7 +216,7 @@ class HtmlPageTest {
                 }
             }
         }
-        assertTrue(stories.contains(Assess.CHARGING_LOST));
+        assertTrue(stories.contains(FailureCatalogue.CHARGING_LOST));
         assertTrue(stories.contains("master off in flight"));
     }
 

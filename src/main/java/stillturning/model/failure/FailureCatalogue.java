@@ -1,6 +1,6 @@
 package stillturning.model.failure;
 
-import stillturning.parts.Lever;
+import java.util.Map;
 import java.util.ArrayList;
 import java.util.List;
 import stillturning.model.Candidate;
@@ -12,7 +12,27 @@ public final class FailureCatalogue {
     /** Name of the drill that takes all power off the airframe. */
     public static final String MASTER_OFF = "master off in flight";
 
+    /** Name of the case in which no source charges any more. */
+    public static final String CHARGING_LOST = "charging lost";
+
+    /** Key of the failure by which a charging source gives nothing any more. */
+    private static final String NO_OUTPUT = "no-output";
+
     private FailureCatalogue() {}
+
+    /** All charging sources of a candidate failing together. */
+    public static Failure chargingLost(Candidate candidate) {
+        List<Hit> hits =
+                candidate
+                        .generators()
+                        .flatMap(
+                                source ->
+                                        source.failureModes().stream()
+                                                .filter(mode -> mode.key().equals(NO_OUTPUT))
+                                                .map(mode -> new Hit(source.id(), mode)))
+                        .toList();
+        return new Failure(CHARGING_LOST, hits, Map.of());
+    }
 
     /** Every failure mode of every part, in the candidate's order. */
     public static List<Failure> singlesOf(Candidate candidate) {
@@ -46,20 +66,12 @@ public final class FailureCatalogue {
                 .flight()
                 .forEach(
                         (lever, normally) ->
-                                positions(candidate, lever).stream()
+                                candidate.lever(lever).stream()
+                                        .flatMap(made -> made.positions().stream())
                                         .filter(position -> !position.equals(normally))
                                         .map(position -> new Misplaced(lever, normally, position))
                                         .forEach(left::add));
         return List.copyOf(left);
-    }
-
-    private static List<String> positions(Candidate candidate, String lever) {
-        return candidate.parts().stream()
-                .flatMap(part -> part.levers().stream())
-                .filter(l -> l.name().equals(lever))
-                .findFirst()
-                .map(Lever::positions)
-                .orElse(List.of());
     }
 
     /** Things that happen without anything breaking; none where the candidate defines none. */

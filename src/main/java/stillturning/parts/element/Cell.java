@@ -52,6 +52,17 @@ public record Cell(
         Require.notNegative(name, "weight (kg)", kilograms);
     }
 
+    /** The same at another state of charge, from 0 to 1. */
+    public Cell charged(double charge) {
+        return new Cell(
+                name, from, to, openCircuit, capacity, ohms, charge, kilograms, management);
+    }
+
+    /** The same with another capacity, charge and management. */
+    public Cell with(Capacity other, double charge, Optional<Management> guard) {
+        return new Cell(name, from, to, openCircuit, other, ohms, charge, kilograms, guard);
+    }
+
     /** Capacity at a temperature (°C). */
     public Capacity capacityAt(double celsius) {
         return capacity.times(openCircuit.curve().byTemperature().capacityAt(celsius));

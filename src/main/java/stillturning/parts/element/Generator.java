@@ -63,6 +63,17 @@ public record Generator(
         return alone.then != WithoutBattery.STEADY;
     }
 
+    /** The same machine faring otherwise without a battery. */
+    public Generator alone(Alone other) {
+        return new Generator(
+                name, from, to, regulation, output, field, fullFieldVolts, other);
+    }
+
+    /** The same machine, which gives all of its output as soon as its field is fed at all. */
+    public Generator excitedFully() {
+        return new Generator(name, from, to, regulation, output, field, 0, alone);
+    }
+
     /** The same machine with another set point, as when its regulator runs away. */
     public Generator regulatingAt(double setVolts) {
         return new Generator(

@@ -41,6 +41,11 @@ public record Guard(
         Require.positive(name, "contact resistance (ohm)", ohms);
     }
 
+    /** The same with another limit. */
+    public Guard trippingAt(Trip other) {
+        return new Guard(name, from, to, sense, senseReturn, ohms, other);
+    }
+
     @Override
     public Passage passage() {
         return trip.action == Action.DISCONNECTS ? Passage.BOTH_WAYS : Passage.NONE;

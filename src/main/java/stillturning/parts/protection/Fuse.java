@@ -74,6 +74,9 @@ public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curv
         }
     }
 
+    /** One spare fuse of each rating, or half of them. 14 CFR 23.1357, read in a second source. */
+    private static final double SPARE_SHARE = 0.5;
+
     /** A fuse element is thin and cools fast. Common practice, no published source. */
     private static final double COOLING_SECONDS = 10;
 
@@ -118,6 +121,11 @@ public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curv
     @Override
     public Optional<Protection> protection(String terminal) {
         return Optional.of(new Protection(Chart.FUSE, ratedAmps));
+    }
+
+    @Override
+    public double spareShare() {
+        return SPARE_SHARE;
     }
 
     @Override

@@ -14,7 +14,6 @@ import stillturning.model.Circuit.Placed;
 import stillturning.model.Cue;
 import stillturning.model.Study.Aircraft;
 import stillturning.model.Terminal;
-import stillturning.parts.switching.SolidStateController;
 import stillturning.parts.element.Coil;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Consumer;
@@ -138,7 +137,9 @@ final class Chains {
     /** Parts of which anything hangs on whether, and when, their consumers work. */
     private static Set<String> followed(Aircraft aircraft, Candidate candidate) {
         Set<String> followed = new HashSet<>(aircraft.engine().logic().loads());
-        candidate.all(SolidStateController.class).forEach(part -> followed.add(part.id()));
+        candidate.parts().stream()
+                .filter(part -> part.logics() > 0)
+                .forEach(part -> followed.add(part.id()));
         for (Cue cue : candidate.cockpit().cues()) {
             cue.shownBy().ifPresent(followed::add);
             if (cue.sign() instanceof Cue.LoadStops stops) {

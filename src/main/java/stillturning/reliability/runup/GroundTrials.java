@@ -1,5 +1,6 @@
 package stillturning.reliability.runup;
 
+import stillturning.parts.Lever;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -15,7 +16,6 @@ import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.failure.FailureCatalogue.Misplaced;
-import stillturning.parts.protection.Breaker;
 import stillturning.story.Moment;
 import stillturning.story.PilotView;
 import stillturning.story.PilotView.Engine;
@@ -104,9 +104,10 @@ final class GroundTrials {
     }
 
     private List<Map<String, String>> pulls() {
-        return candidate
-                .all(Breaker.class)
-                .map(breaker -> Map.of(breaker.id(), Setting.PULLED))
+        return candidate.parts().stream()
+                .flatMap(part -> part.levers().stream())
+                .filter(lever -> lever.positions().equals(Lever.PULLED))
+                .map(lever -> Map.of(lever.name(), Setting.PULLED))
                 .toList();
     }
 
@@ -139,13 +140,15 @@ final class GroundTrials {
                         lever ->
                                 back.put(
                                         lever,
-                                        Optional.ofNullable(candidate.cockpit().flight().get(lever))
-                                                .orElse(atRest(lever))));
+                                        candidate
+                                                .cockpit()
+                                                .flight()
+                                                .getOrDefault(lever, atRest(lever))));
         return back;
     }
 
     private String atRest(String lever) {
-        return candidate.part(lever).filter(Breaker.class::isInstance).isPresent() ? "in" : "on";
+        return candidate.lever(lever).map(Lever::usual).orElse("");
     }
 
     /**

@@ -1,5 +1,6 @@
 package stillturning.story.timeline;
 
+import stillturning.parts.Part;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,7 +9,6 @@ import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import java.util.function.Supplier;
 import stillturning.model.Candidate;
-import stillturning.parts.joining.Bus;
 import stillturning.story.StateBar;
 import stillturning.story.StateBar.Doing;
 import stillturning.story.Trace;
@@ -35,10 +35,10 @@ final class Recorder {
     Recorder(Candidate candidate, Plant plant, EngineDevice engine, Situation now) {
         this.now = now;
         candidate
-                .all(Bus.class)
+                .all(Part.Role.BUS)
                 .forEach(
                         bus -> {
-                            int net = plant.circuit().net(bus.id(), "bar");
+                            int net = plant.circuit().net(bus.id(), bus.exit());
                             watch(bus.id(), "V", () -> now.volts(net));
                         });
         plant.all(CellDevice.class)

@@ -1,5 +1,6 @@
 package stillturning.story.timeline;
 
+import stillturning.parts.Part;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -19,7 +20,6 @@ import stillturning.network.BranchLaw;
 import stillturning.network.NodalSolver;
 import stillturning.network.Open;
 import stillturning.network.Topology;
-import stillturning.parts.joining.Bus;
 import stillturning.story.Endurance;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.NormalFlight;
@@ -99,11 +99,11 @@ final class Run {
         simulation.comeToRest();
         Map<String, Double> busVolts = new LinkedHashMap<>();
         candidate
-                .all(Bus.class)
+                .all(Part.Role.BUS)
                 .forEach(
                         bus ->
                                 busVolts.put(
-                                        bus.id(), now.volts(plant.circuit().net(bus.id(), "bar"))));
+                                        bus.id(), now.volts(plant.circuit().net(bus.id(), bus.exit()))));
         Map<String, Double> sourceAmps = new LinkedHashMap<>();
         plant.all(CellDevice.class)
                 .forEach(c -> sourceAmps.put(c.placed().part(), c.dischargeAmps()));

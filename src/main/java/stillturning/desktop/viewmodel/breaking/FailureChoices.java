@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import stillturning.assess.Assess;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Chances;
@@ -60,7 +59,7 @@ public final class FailureChoices {
     }
 
     private static List<Failure> cases(Candidate candidate) {
-        Failure charging = Assess.chargingLost(candidate);
+        Failure charging = FailureCatalogue.chargingLost(candidate);
         return Stream.concat(
                         Stream.of(charging).filter(f -> !f.hits().isEmpty()),
                         FailureCatalogue.operatingCasesOf(candidate).stream())
