@@ -26,9 +26,8 @@ class FailureModesTest {
 
     @Test
     void theListNamesEveryKindOfPart() {
-        Set<Class<?>> kinds =
-                everyKind().stream().map(Object::getClass).collect(Collectors.toSet());
-        assertEquals(Set.of(Part.class.getPermittedSubclasses()), kinds);
+        Set<PartKind> kinds = everyKind().stream().map(Part::kind).collect(Collectors.toSet());
+        assertEquals(Set.copyOf(PartKinds.all()), kinds);
     }
 
     /** What the design asks of each kind's catalogue. */
@@ -159,5 +158,23 @@ class FailureModesTest {
 
     private static Set<String> names(List<Element> elements) {
         return elements.stream().map(Element::name).collect(Collectors.toCollection(HashSet::new));
+    }
+
+    @Test
+    void theseModesJoinAPartToTheAircraftsMetal() {
+        Set<String> shorts =
+                everyKind().stream()
+                        .flatMap(
+                                part ->
+                                        part.failureModes().stream()
+                                                .filter(FailureMode::shortsToStructure)
+                                                .map(m -> part.kind().word() + ": " + m.name()))
+                        .collect(Collectors.toSet());
+        assertEquals(
+                Set.of(
+                        "bus: short to ground",
+                        "switch: short to ground",
+                        "wire: chafed to ground"),
+                shorts);
     }
 }
