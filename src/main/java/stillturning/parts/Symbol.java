@@ -131,8 +131,7 @@ public record Symbol(
         return ways.stream().map(w -> way(part, figure, detail, w, ways.size() == 1)).toList();
     }
 
-    private static Symbol way(
-            Part part, Figure figure, String detail, Element way, boolean only) {
+    private static Symbol way(Part part, Figure figure, String detail, Element way, boolean only) {
         boolean oneWay = way.passage() == Passage.ONE_WAY;
         String label = part.tag().label();
         return new Symbol(

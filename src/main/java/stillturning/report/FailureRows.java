@@ -79,7 +79,8 @@ public final class FailureRows {
     /** Whether it is a way to fly rather than a broken part. */
     static boolean operatingCase(Verdict verdict) {
         String name = verdict.failure().name();
-        return name.equals(FailureCatalogue.CHARGING_LOST) || name.equals(FailureCatalogue.MASTER_OFF);
+        return name.equals(FailureCatalogue.CHARGING_LOST)
+                || name.equals(FailureCatalogue.MASTER_OFF);
     }
 
     /** Every kind of part, in the order in which the matrix lists them. */

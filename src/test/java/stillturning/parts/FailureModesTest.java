@@ -171,10 +171,7 @@ class FailureModesTest {
                                                 .map(m -> part.kind().word() + ": " + m.name()))
                         .collect(Collectors.toSet());
         assertEquals(
-                Set.of(
-                        "bus: short to ground",
-                        "switch: short to ground",
-                        "wire: chafed to ground"),
+                Set.of("bus: short to ground", "switch: short to ground", "wire: chafed to ground"),
                 shorts);
     }
 }

@@ -209,7 +209,8 @@ public final class CandidateDrawing {
 
     private Map<String, Terminal> terminals(Piece piece) {
         if (piece.glyph() == Glyph.BUS) {
-            Terminal bar = new Terminal(piece.part(), candidate.part(piece.part()).orElseThrow().exit());
+            Terminal bar =
+                    new Terminal(piece.part(), candidate.part(piece.part()).orElseThrow().exit());
             return Map.of(BUS_IN, bar, BUS_OUT, bar);
         }
         Map<String, Terminal> terminals = new HashMap<>();

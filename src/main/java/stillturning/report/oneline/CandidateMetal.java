@@ -10,18 +10,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.parts.Lever;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
-import stillturning.parts.element.Contact;
-import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Coil;
+import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;
+import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
 
@@ -61,8 +61,7 @@ final class CandidateMetal {
 
     private static boolean carries(Part part, Element element) {
         boolean inside = part.role() == Part.Role.LOAD || part.role() == Part.Role.GROUND;
-        return element instanceof Conversion
-                || (element.passage() != Passage.NONE && !inside);
+        return element instanceof Conversion || (element.passage() != Passage.NONE && !inside);
     }
 
     /** A conversion lies over its input; its current comes out at its output. */
@@ -117,7 +116,9 @@ final class CandidateMetal {
         return potential[net];
     }
 
-    /** Whether an element of a part is closed in normal flight: a contact, or what a lever moves. */
+    /**
+     * Whether an element of a part is closed in normal flight: a contact, or what a lever moves.
+     */
     boolean closedInFlight(Part part, String element) {
         Optional<Lever> lever =
                 part.levers().stream()

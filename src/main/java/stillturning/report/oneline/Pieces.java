@@ -14,7 +14,6 @@ import stillturning.parts.Part;
 import stillturning.parts.Symbol;
 import stillturning.parts.Symbol.Edge;
 import stillturning.parts.Symbol.Figure;
-import stillturning.parts.Symbol.When;
 import stillturning.report.drawing.Glyph;
 import stillturning.report.drawing.Side;
 

@@ -20,8 +20,8 @@ import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.parts.Part;
 import stillturning.quantity.UnitSystem;
-import stillturning.report.PartNames;
 import stillturning.report.OutcomeMark;
+import stillturning.report.PartNames;
 import stillturning.report.ResultText;
 
 /** In what one candidate differs from another, row by row. */
