@@ -169,7 +169,11 @@ public record Alternator(
                 FailureMode.of("part-output", new Put(generator(output.scaled(PART_OUTPUT)))),
                 FailureMode.of(
                         "over-voltage",
-                        new Put(generator(output).regulatingAt(regulation.setVolts() * RUNAWAY))),
+                        "over-voltage",
+                        List.of(
+                                new Put(
+                                        generator(output)
+                                                .regulatingAt(regulation.setVolts() * RUNAWAY)))),
                 FailureMode.of("field-open", Faults.open("field")),
                 FailureMode.of(
                         "output-short",

@@ -94,7 +94,10 @@ public record DcConverter(Tag tag, Rating rating, double efficiency, Conversion.
         return List.of(
                 FailureMode.of("no-output", Faults.open("converter"))
                         .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED),
-                FailureMode.of("over-voltage", new Put(conversion(rating.setVolts * RUNAWAY))));
+                FailureMode.of(
+                        "over-voltage",
+                        "over-voltage",
+                        List.of(new Put(conversion(rating.setVolts * RUNAWAY)))));
     }
 
     @Override
