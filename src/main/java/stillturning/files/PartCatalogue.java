@@ -87,11 +87,19 @@ public final class PartCatalogue {
      * that, such as where its levers can stand.
      */
     public Part sample(PartEntry entry) {
-        Tag tag = new Tag("sample", "sample", "", Tag.Burden.NONE);
+        Tag tag = new Tag(entry.kind().word(), entry.kind().name(), "", Tag.Burden.NONE);
         return new StandIns(Catalogue.shipped())
                 .completed(entry)
                 .complete()
                 .part(tag, new PartValues.Site(SAMPLE_VOLTS, List.of()));
+    }
+
+    /** A sample of every class. */
+    public List<Part> samples() {
+        return kinds.stream()
+                .flatMap(kind -> Catalogue.shipped().classesOf(kind.word()).values().stream())
+                .map(this::sample)
+                .toList();
     }
 
     private Kind kindCalled(String word) {

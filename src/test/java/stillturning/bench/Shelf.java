@@ -1,5 +1,10 @@
 package stillturning.bench;
 
+import java.util.ArrayList;
+import java.util.stream.Collectors;
+import stillturning.files.PartCatalogue;
+import stillturning.parts.PartKind;
+import java.util.Set;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -162,6 +167,15 @@ public final class Shelf {
 
     /** At least one part of every kind. */
     public static List<Part> everyKind() {
+        List<Part> all = new ArrayList<>(chosen());
+        Set<PartKind> seen = all.stream().map(Part::kind).collect(Collectors.toSet());
+        PartCatalogue.shipped().samples().stream()
+                .filter(sample -> !seen.contains(sample.kind()))
+                .forEach(all::add);
+        return List.copyOf(all);
+    }
+
+    private static List<Part> chosen() {
         return List.of(
                 alternator("alternator", 14.2, 45, false),
                 lead("battery", 20, 0.01, 1),

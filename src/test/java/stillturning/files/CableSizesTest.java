@@ -7,8 +7,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.files.CableSizes.Duty;
-import stillturning.files.CableSizes.Protection;
 import stillturning.parts.Cable;
+import stillturning.parts.Protection;
+import stillturning.parts.Protection.Chart;
 import stillturning.quantity.WireGauge;
 
 class CableSizesTest {
@@ -36,7 +37,7 @@ class CableSizesTest {
         "false, 150, 1", "false, 151, none"
     })
     void protectorsProtectTheSizesOfTheTable(boolean breaker, double amps, String awg) {
-        Protection protection = new Protection(breaker, amps);
+        Protection protection = new Protection(breaker ? Chart.BREAKER : Chart.FUSE, amps);
         assertEquals(awg, thinnest(new Duty(Optional.of(protection), Optional.empty(), 0, 14)));
     }
 
@@ -50,20 +51,20 @@ class CableSizesTest {
     @Test
     void everySizeOfTheTableIsFoundByItsGauge() {
         for (Cable size : Cable.SIZES) {
-            assertEquals(Optional.of(size), CableSizes.of(CableSizes.gauge(size)));
+            assertEquals(Optional.of(size), Cable.of(CableSizes.gauge(size)));
         }
     }
 
     @Test
     void aMetricAreaIsRatedAsTheNextThinnerSizeAndKeepsItsOwnResistance() throws Exception {
         WireGauge gauge = WireGauge.parse("4 mm2");
-        Cable size = CableSizes.of(gauge).orElseThrow();
+        Cable size = Cable.of(gauge).orElseThrow();
         assertEquals("12", size.awg());
         assertEquals(
                 size.ohmsPerMetre() * size.squareMetres() / 4e-6,
-                CableSizes.ohmsPerMetre(gauge, size),
+                size.ohmsPerMetre(gauge),
                 1e-15);
-        assertEquals(Optional.empty(), CableSizes.of(WireGauge.parse("0.1 mm2")));
-        assertEquals(Optional.empty(), CableSizes.of(WireGauge.awg(5)));
+        assertEquals(Optional.empty(), Cable.of(WireGauge.parse("0.1 mm2")));
+        assertEquals(Optional.empty(), Cable.of(WireGauge.awg(5)));
     }
 }

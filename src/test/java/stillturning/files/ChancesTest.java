@@ -1,5 +1,8 @@
 package stillturning.files;
 
+import java.util.stream.Collectors;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartKinds;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -74,9 +77,9 @@ class ChancesTest {
     void everyFailureModeOfEveryKindHasAShippedRate() {
         RateBook shipped = new RateBook(ShippedRates.shipped().failures(), Map.of());
         assertEquals(modesOf(Shelf.everyKind()), shipped.of(Shelf.everyKind()).keySet());
-        assertEquals(Set.of(Part.class.getPermittedSubclasses()), RateBook.KINDS.keySet());
         assertEquals(
-                Set.copyOf(RateBook.KINDS.values()), ShippedRates.shipped().failures().keySet());
+                PartKinds.all().stream().map(PartKind::word).collect(Collectors.toSet()),
+                ShippedRates.shipped().failures().keySet());
     }
 
     static Stream<Path> studies() throws IOException {

@@ -19,7 +19,6 @@ import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.StudyEntry;
-import stillturning.files.entry.Values;
 import stillturning.quantity.UnitSystem;
 import stillturning.yaml.Checked;
 import stillturning.yaml.DocumentPlaces;
@@ -69,7 +68,7 @@ class StudyFormsTest {
             Form form = FORMS.candidate(document, "parts", "x").orElseThrow();
             PartEntry usual = Catalogue.shipped().classesOf(kind.word()).values().iterator().next();
             List<String> keys = form.fields().stream().map(FormField::key).toList();
-            assertTrue(keys.containsAll(Values.open(usual)), kind.word());
+            assertTrue(keys.containsAll(usual.open()), kind.word());
             assertTrue(!kind.words().isBlank(), kind.word());
             assertTrue(form.fields().stream().noneMatch(FormField::isRequired), kind.word());
             for (PartCatalogue.Value value : kind.classes().get(0).values()) {

@@ -1,23 +1,22 @@
 package stillturning.files.entry;
 
+import java.util.LinkedHashMap;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartKinds;
+import stillturning.yaml.Written;
 import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
-import stillturning.files.entry.PartEntry.BatteryEntry;
-import stillturning.files.entry.PartEntry.BreakerEntry;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.Given;
-import stillturning.quantity.field.Key;
 import stillturning.yaml.Origin;
 
 class CatalogueTest {
@@ -25,8 +24,9 @@ class CatalogueTest {
     private final Catalogue catalogue = Catalogue.shipped();
 
     private static List<String> kinds() {
-        return Arrays.stream(PartEntry.class.getPermittedSubclasses())
-                .map(kind -> kind.getAnnotation(Key.class).value())
+        return PartKinds.all().stream()
+                .filter(kind -> kind.values().isPresent())
+                .map(PartKind::word)
                 .toList();
     }
 
@@ -35,31 +35,25 @@ class CatalogueTest {
         for (String kind : kinds()) {
             Map<String, PartEntry> classes = catalogue.classesOf(kind);
             assertTrue(classes.size() >= 1, kind);
-            classes.values().forEach(entry -> assertEquals(kind, Catalogue.kindOf(entry)));
+            classes.values().forEach(entry -> assertEquals(kind, entry.kind().word()));
         }
     }
 
     /** What depends on the aircraft and nothing else must be written by the builder. */
     @Test
     void aClassLeavesOpenOnlyWhatDependsOnTheAircraft() {
-        Set<String> allowed = Set.of("label", "zone", "class", "management");
-        Map<String, Set<String>> own =
-                Map.of(
-                        "fuse", Set.of("rating"),
-                        "breaker", Set.of("rating"),
-                        "controller", Set.of("channels"),
-                        "wire", Set.of("gauge", "length", "mass", "price"));
         for (String kind : kinds()) {
+            Set<String> own = PartEntry.examples(PartKinds.called(kind).orElseThrow()).keySet();
             catalogue
                     .classesOf(kind)
                     .forEach(
                             (name, entry) -> {
-                                Set<String> open = new TreeSet<>(Values.open(entry));
-                                open.removeAll(allowed);
+                                assertEquals(own, Set.copyOf(entry.open()), kind + " " + name);
                                 assertEquals(
-                                        new TreeSet<>(own.getOrDefault(kind, Set.of())),
-                                        open,
-                                        kind + " " + name);
+                                        !kind.equals("wire"),
+                                        entry.said().mass().isPresent()
+                                                && entry.said().price().isPresent(),
+                                        "mass and price of " + kind + " " + name);
                             });
         }
     }
@@ -101,47 +95,42 @@ class CatalogueTest {
     @Test
     void ownValuesWinAndTheRestIsMarkedAsTheCatalogues() throws Exception {
         PartEntry written = breaker(Optional.empty(), Optional.of(Quantity.parse("7.5 A")));
-        BreakerEntry complete = (BreakerEntry) catalogue.completed(written).orElseThrow();
-        assertEquals("7.5 A", complete.rating().orElseThrow().written());
+        PartEntry complete = catalogue.completed(written).orElseThrow();
+        assertEquals("7.5 A", given(complete, "rating").written());
         assertEquals(
-                "150 mV (catalogue, breaker thermal: guess)",
-                complete.drop().orElseThrow().written());
+                "150 mV (catalogue, breaker thermal: guess)", given(complete, "drop").written());
         assertEquals(
                 "30 EUR (catalogue, breaker thermal: guess)",
-                complete.price().orElseThrow().written());
+                complete.said().price().orElseThrow().written());
         assertEquals(
                 Optional.empty(),
                 catalogue.completed(breaker(Optional.of("magnetic"), Optional.empty())));
     }
 
-    private static BreakerEntry breaker(Optional<String> ofClass, Optional<Quantity> rating) {
-        return new BreakerEntry(
-                Optional.empty(),
-                Optional.empty(),
-                ofClass,
-                Optional.empty(),
-                Optional.empty(),
-                rating.map(r -> new Given(r, Origin.STATED, "")),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+    private static Given given(PartEntry entry, String key) {
+        return (Given) entry.values().value(key).orElseThrow();
+    }
+
+    private static PartEntry breaker(Optional<String> ofClass, Optional<Quantity> rating) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        rating.ifPresent(r -> values.put("rating", new Given(r, Origin.STATED, "")));
+        return PartEntry.made(PartKinds.called("breaker").orElseThrow(), ofClass, values);
     }
 
     @Test
     void onlyPartsOfOneKindCompleteEachOther() {
         PartEntry bus = catalogue.classesOf("bus").values().iterator().next();
         PartEntry fuse = catalogue.classesOf("fuse").values().iterator().next();
-        assertThrows(IllegalArgumentException.class, () -> Values.filled(bus, fuse));
+        assertThrows(IllegalArgumentException.class, () -> bus.filledFrom(fuse));
     }
 
     @Test
     void theLithiumClassLetsGoBeforeItsCellsAreHarmed() {
-        BatteryEntry lithium =
-                (BatteryEntry) requireNonNull(catalogue.classesOf("battery").get("lifepo4"));
-        ManagementEntry management = lithium.management().orElseThrow();
+        PartEntry lithium = requireNonNull(catalogue.classesOf("battery").get("lifepo4"));
+        Written management = (Written) lithium.values().value("management").orElseThrow();
         // 12.8 V pack sheet of the class (read): cut-off 10 V; four cells of 3.65 V (computed):
         // 14.6 V
-        assertEquals(10, management.underVoltage().quantity().si());
-        assertTrue(management.overVoltage().quantity().si() > 14.6);
+        assertEquals(10, management.si("under-voltage").orElseThrow());
+        assertTrue(management.si("over-voltage").orElseThrow() > 14.6);
     }
 }

@@ -1,5 +1,8 @@
 package stillturning.files.entry;
 
+import java.util.Map;
+import stillturning.parts.RatedChannel;
+import stillturning.yaml.Written;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
@@ -154,12 +157,16 @@ class FileNotationsTest {
                 faults(NeedsForm::read, "(".repeat(100_000)));
     }
 
+    private static Written channel(Given rating, boolean on) {
+        return new Written(RatedChannel.class, Map.of("rating", rating, "on-by-default", on));
+    }
+
     @Test
     void channelsSayWhatHappensWithoutTheirLogic() throws Exception {
         Given ten = given("10 A", Dimension.CURRENT);
-        assertEquals(new ChannelText(ten, false), read(ChannelText::read, "10 A"));
-        assertEquals(new ChannelText(ten, true), read(ChannelText::read, "10 A, default on"));
-        assertEquals(new ChannelText(ten, false), read(ChannelText::read, "10 A, default off"));
+        assertEquals(channel(ten, false), read(ChannelText::read, "10 A"));
+        assertEquals(channel(ten, true), read(ChannelText::read, "10 A, default on"));
+        assertEquals(channel(ten, false), read(ChannelText::read, "10 A, default off"));
         assertEquals(
                 List.of(
                         "6: \"defualt on\" does not belong here; did you mean \"default on\"? write"

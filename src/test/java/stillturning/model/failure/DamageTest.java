@@ -1,53 +1,50 @@
 package stillturning.model.failure;
 
+import stillturning.parts.Damage;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import stillturning.bench.Shelf;
 import stillturning.parts.Part;
 
 /** Which modes an event causes: common practice, no published source. */
 class DamageTest {
 
-    private static Set<String> harmed(Damage harm) {
+    private static Set<String> damaged(Damage damage) {
         return Shelf.everyKind().stream()
-                .flatMap(p -> harm.to(p).stream())
+                .flatMap(p -> JointEvent.hits(damage, p))
                 .map(hit -> hit.part() + ": " + hit.mode().name())
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    @ParameterizedTest
-    @EnumSource
-    void everyKindOfPartIsThoughtOfAndHasTheModesThatAreNamed(Damage harm) {
-        Set<Class<?>> kinds = new HashSet<>();
+    /** Whatever a kind is made of: torn off its terminals, it no longer does its job. */
+    @Test
+    void everyKindOfPartFailsWhenItIsTornOff() {
         for (Part part : Shelf.everyKind()) {
-            kinds.add(part.getClass());
-            boolean named = Damage.modes(harm, part.getClass()).isPresent();
-            assertEquals(named, !harm.to(part).isEmpty(), harm + " to " + part.id());
+            assertTrue(
+                    JointEvent.hits(Damage.TORN, part).findAny().isPresent(),
+                    part.id());
         }
-        assertEquals(Set.of(Part.class.getPermittedSubclasses()), kinds);
     }
 
     @Test
     void rubbingHarmsWiresOnly() {
-        assertEquals(Set.of("wire: open"), harmed(Damage.WORN_APART));
-        assertEquals(Set.of("wire: chafed to ground"), harmed(Damage.WORN_BARE));
+        assertEquals(Set.of("wire: open"), damaged(Damage.WORN_APART));
+        assertEquals(Set.of("wire: chafed to ground"), damaged(Damage.WORN_BARE));
     }
 
     @Test
     void waterLeavesWiresBatteriesAndDiodesAlone() {
         Set<String> dry =
                 Shelf.everyKind().stream()
-                        .filter(p -> Damage.SOAKED.to(p).isEmpty())
+                        .filter(p -> JointEvent.hits(Damage.SOAKED, p).findAny().isEmpty())
                         .map(Part::id)
                         .collect(Collectors.toCollection(TreeSet::new));
         assertEquals(Set.of("battery", "diode", "lithium", "wire"), dry);
@@ -55,7 +52,7 @@ class DamageTest {
 
     @Test
     void whatIsTornOffLosesEveryWayThroughIt() {
-        Set<String> torn = harmed(Damage.TORN);
+        Set<String> torn = damaged(Damage.TORN);
         for (String mode :
                 List.of(
                         "bus: feed open",
@@ -79,11 +76,6 @@ class DamageTest {
                         "controller: logic dead",
                         "lithium: disconnects itself",
                         "pump: stops working"),
-                harmed(Damage.HUNG));
-    }
-
-    @Test
-    void aKindOfWhichNothingIsSaidIsRefused() {
-        assertThrows(IllegalArgumentException.class, () -> Damage.modes(Damage.TORN, Part.class));
+                damaged(Damage.HUNG));
     }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import stillturning.model.Candidate.Hit;
@@ -14,7 +13,7 @@ import stillturning.parts.FailureMode;
 class FailureTest {
 
     private static final Failure OPEN =
-            Failure.of(new Hit("feed", new FailureMode("open", List.of())));
+            Failure.of(new Hit("feed", FailureMode.of("open")));
     private static final Failure MASTER_OFF = Failure.levers("drill", Map.of("master", "off"));
 
     @Test

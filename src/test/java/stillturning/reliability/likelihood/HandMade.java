@@ -71,7 +71,8 @@ final class HandMade {
 
     /** A failure mode of which nobody says how often it happens. */
     HandMade unknown(String part, String mode, boolean whateverItsSupply) {
-        FailureMode made = new FailureMode(mode, List.of(), whateverItsSupply);
+        FailureMode plain = FailureMode.of(mode.replace(' ', '-'));
+        FailureMode made = whateverItsSupply ? plain.whateverItsSupply() : plain;
         return event(Event.Kind.FAILURE, Failure.of(new Hit(part, made)), Optional.empty());
     }
 

@@ -58,7 +58,7 @@ class NeverFlownTest {
                     event(
                             Event.Kind.FAILURE,
                             Failure.of(
-                                    new Hit("battery", new FailureMode("vanishes", List.of())))));
+                                    new Hit("battery", FailureMode.of("vanishes")))));
 
     private static boolean neverFlown(Integer... set) {
         CutSets none = new CutSets(2, List.of(), List.of(), List.of(), 0, true);
