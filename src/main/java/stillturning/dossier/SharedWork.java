@@ -17,10 +17,6 @@ import stillturning.model.failure.Cause;
 import stillturning.model.failure.CommonCauses;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
-import stillturning.parts.joining.Connector;
-import stillturning.parts.joining.GroundPoint;
-import stillturning.parts.Part;
-import stillturning.parts.switching.Switch;
 import stillturning.report.joint.SharedFindings;
 import stillturning.report.joint.SharedFindings.Carrier;
 import stillturning.report.joint.SharedFindings.Played;
@@ -77,17 +73,11 @@ public final class SharedWork {
     private List<Carrier> carriers() {
         List<Carrier> carriers = new ArrayList<>();
         for (Failure failure : FailureCatalogue.singlesOf(candidate)) {
-            if (mayCarrySeveral(candidate.part(failure.hits().get(0).part()).orElseThrow())) {
+            if (candidate.part(failure.hits().get(0).part()).orElseThrow().carriesSeveral()) {
                 verdict(failure).flatMap(this::carrier).ifPresent(carriers::add);
             }
         }
         return carriers;
-    }
-
-    private static boolean mayCarrySeveral(Part part) {
-        return part instanceof Connector
-                || part instanceof GroundPoint
-                || (part instanceof Switch made && made.poles() > 1);
     }
 
     private Optional<Carrier> carrier(Verdict verdict) {

@@ -127,4 +127,9 @@ public record AlteredPart(Part part, UnaryOperator<Element> change) implements P
     public String detail() {
         return part.detail();
     }
+
+    @Override
+    public List<Symbol> symbols() {
+        return part.symbols();
+    }
 }

@@ -1,9 +1,10 @@
 package stillturning.parts;
 
+import stillturning.quantity.Formats;
 import java.math.BigDecimal;
 import java.math.MathContext;
 
-/** Numbers in a part's detail, to three digits. */
+/** Numbers in a part's detail, to three digits where nothing else is said. */
 public final class Detail {
 
     private Detail() {}
@@ -19,5 +20,10 @@ public final class Detail {
                 .round(new MathContext(3))
                 .stripTrailingZeros()
                 .toPlainString();
+    }
+
+    /** With as few digits as it was likely written with, to two decimals. */
+    public static String written(double value, String unit) {
+        return Formats.fixed(value, 2).replaceAll("\\.?0+$", "") + " " + unit;
     }
 }

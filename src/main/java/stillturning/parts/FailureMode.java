@@ -71,6 +71,16 @@ public record FailureMode(
         return new FailureMode(key, name, alterations, causes, other);
     }
 
+    /** Whether it joins the part to the aircraft's metal. */
+    public boolean shortsToStructure() {
+        return alterations.stream()
+                .anyMatch(
+                        a ->
+                                a instanceof Alteration.Added added
+                                        && List.of(added.element().from(), added.element().to())
+                                                .contains(Element.STRUCTURE));
+    }
+
     /** The same mode with other elements put and added. */
     FailureMode altered(UnaryOperator<Element> change) {
         return new FailureMode(

@@ -148,4 +148,9 @@ public interface Part {
     default String id() {
         return tag().id();
     }
+
+    /** How it is drawn in a one-line diagram: a plain box unless its kind says otherwise. */
+    default List<Symbol> symbols() {
+        return List.of(Symbol.around(this, Symbol.Figure.BOX, detail()));
+    }
 }

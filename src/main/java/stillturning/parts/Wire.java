@@ -135,4 +135,10 @@ public record Wire(Tag tag, Cable cable, double metres, double ohms) implements 
     public Role role() {
         return Role.WIRE;
     }
+
+    /** It is a line between symbols. */
+    @Override
+    public List<Symbol> symbols() {
+        return List.of();
+    }
 }

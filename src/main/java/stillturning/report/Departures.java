@@ -2,9 +2,7 @@ package stillturning.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
@@ -12,9 +10,7 @@ import stillturning.assess.CandidateDifferences;
 import stillturning.assess.CandidateDifferences.Shift;
 import stillturning.assess.Outcome;
 import stillturning.model.Study;
-import stillturning.parts.Load;
 import stillturning.parts.Part;
-import stillturning.parts.Wire;
 import stillturning.report.page.Page.Departure;
 import stillturning.report.page.Page.Fact;
 
@@ -59,27 +55,15 @@ final class Departures {
                 facts.stream().filter(f -> !f.value().isEmpty()).toList());
     }
 
-    /** Parts by kind, wires only counted, since they follow from the others. */
     private static String named(List<Part> parts) {
-        Map<String, List<String>> byKind = new TreeMap<>();
-        for (Part part : parts) {
-            if (!(part instanceof Load)) {
-                byKind.computeIfAbsent(FailureRows.kind(part), k -> new ArrayList<>())
-                        .add(part.id());
-            }
-        }
-        String wires = FailureRows.kind(Wire.class);
-        return byKind.entrySet().stream()
-                .map(
-                        e ->
-                                e.getKey().equals(wires)
-                                        ? wires + ": " + e.getValue().size()
-                                        : e.getKey() + ": " + listed(e.getValue()))
+        List<Part> inside = parts.stream().filter(p -> p.role() != Part.Role.LOAD).toList();
+        return PartNames.byKind(inside, Departures::listed).entrySet().stream()
+                .map(e -> e.getKey() + ": " + e.getValue())
                 .collect(Collectors.joining("; "));
     }
 
     private static List<String> loads(List<Part> parts) {
-        return parts.stream().filter(Load.class::isInstance).map(Part::id).toList();
+        return parts.stream().filter(p -> p.role() == Part.Role.LOAD).map(Part::id).toList();
     }
 
     /** Failures that both have and that reach the engine in one of them. */

@@ -1,7 +1,6 @@
 package stillturning.report;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,31 +12,14 @@ import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
 import stillturning.model.Candidate;
 import stillturning.model.failure.FailureCatalogue;
-import stillturning.parts.source.Alternator;
-import stillturning.parts.source.Battery;
-import stillturning.parts.protection.Breaker;
-import stillturning.parts.joining.Bus;
-import stillturning.parts.joining.Connector;
-import stillturning.parts.switching.Contactor;
-import stillturning.parts.source.DcConverter;
-import stillturning.parts.joining.Diode;
-import stillturning.parts.protection.Fuse;
-import stillturning.parts.joining.GroundPoint;
-import stillturning.parts.Load;
-import stillturning.parts.protection.OvervoltageGuard;
-import stillturning.parts.Part;
-import stillturning.parts.switching.SolidStateController;
-import stillturning.parts.switching.Switch;
-import stillturning.parts.Wire;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartKinds;
 
 /** The matrix failure by candidate, row by row. */
 public final class FailureRows {
 
     /** Kind of what is not a part's failure. */
     public static final String CASES = "operating cases";
-
-    /** Words for each kind of part, in the order in which the matrix lists them. */
-    private static final Map<Class<? extends Part>, String> KINDS = kindsByClass();
 
     /**
      * One failure.
@@ -77,7 +59,7 @@ public final class FailureRows {
             }
         }
         List<String> order = new ArrayList<>(List.of(CASES));
-        order.addAll(KINDS.values());
+        order.addAll(kinds());
         return cells.entrySet().stream()
                 .map(e -> new Row(e.getKey().kind(), e.getKey().failure(), e.getValue()))
                 .sorted(
@@ -97,22 +79,13 @@ public final class FailureRows {
     /** Whether it is a way to fly rather than a broken part. */
     static boolean operatingCase(Verdict verdict) {
         String name = verdict.failure().name();
-        return name.equals(FailureCatalogue.CHARGING_LOST) || name.equals(FailureCatalogue.MASTER_OFF);
+        return name.equals(FailureCatalogue.CHARGING_LOST)
+                || name.equals(FailureCatalogue.MASTER_OFF);
     }
 
     /** Every kind of part, in the order in which the matrix lists them. */
     public static List<String> kinds() {
-        return List.copyOf(KINDS.values());
-    }
-
-    /** Words for parts of the same kind: batteries, wires, ... */
-    public static String kind(Part part) {
-        return kind(part.getClass());
-    }
-
-    /** Words for parts of a kind. */
-    public static String kind(Class<? extends Part> part) {
-        return KINDS.getOrDefault(part, "other parts");
+        return PartKinds.all().stream().map(PartKind::plural).toList();
     }
 
     private static String kind(Candidate candidate, Verdict verdict) {
@@ -122,7 +95,7 @@ public final class FailureRows {
         return verdict.failure().hits().stream()
                 .findFirst()
                 .flatMap(hit -> candidate.part(hit.part()))
-                .map(FailureRows::kind)
+                .map(part -> part.kind().plural())
                 .orElse(CASES);
     }
 
@@ -132,25 +105,5 @@ public final class FailureRows {
             row.add(Optional.empty());
         }
         return row;
-    }
-
-    private static Map<Class<? extends Part>, String> kindsByClass() {
-        Map<Class<? extends Part>, String> kinds = new LinkedHashMap<>();
-        kinds.put(Battery.class, "batteries");
-        kinds.put(Alternator.class, "alternators");
-        kinds.put(DcConverter.class, "converters");
-        kinds.put(Bus.class, "buses");
-        kinds.put(SolidStateController.class, "solid-state controllers");
-        kinds.put(Contactor.class, "contactors");
-        kinds.put(Switch.class, "switches");
-        kinds.put(Diode.class, "diodes");
-        kinds.put(OvervoltageGuard.class, "over-voltage guards");
-        kinds.put(Fuse.class, "fuses");
-        kinds.put(Breaker.class, "breakers");
-        kinds.put(Wire.class, "wires");
-        kinds.put(Connector.class, "connectors");
-        kinds.put(GroundPoint.class, "ground points");
-        kinds.put(Load.class, "loads");
-        return Collections.unmodifiableMap(kinds);
     }
 }

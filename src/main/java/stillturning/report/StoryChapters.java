@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
-import stillturning.parts.joining.Bus;
+import stillturning.parts.Part;
 import stillturning.report.page.Page.EventRow;
 import stillturning.report.page.Page.Fact;
 import stillturning.report.page.Page.StoryChapter;
@@ -71,14 +71,8 @@ final class StoryChapters {
 
     private static boolean shortsBus(Appraisal appraisal, Verdict verdict) {
         return verdict.failure().hits().stream()
-                .anyMatch(
-                        hit ->
-                                hit.mode().name().contains("short")
-                                        && appraisal
-                                                .candidate()
-                                                .part(hit.part())
-                                                .filter(Bus.class::isInstance)
-                                                .isPresent());
+                .filter(hit -> hit.mode().shortsToStructure())
+                .anyMatch(hit -> appraisal.candidate().has(hit.part(), Part.Role.BUS));
     }
 
     /** What happens to what, whatever the numbers and the order within an instant. */

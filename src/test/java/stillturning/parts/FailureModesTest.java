@@ -159,4 +159,19 @@ class FailureModesTest {
     private static Set<String> names(List<Element> elements) {
         return elements.stream().map(Element::name).collect(Collectors.toCollection(HashSet::new));
     }
+
+    @Test
+    void theseModesJoinAPartToTheAircraftsMetal() {
+        Set<String> shorts =
+                everyKind().stream()
+                        .flatMap(
+                                part ->
+                                        part.failureModes().stream()
+                                                .filter(FailureMode::shortsToStructure)
+                                                .map(m -> part.kind().word() + ": " + m.name()))
+                        .collect(Collectors.toSet());
+        assertEquals(
+                Set.of("bus: short to ground", "switch: short to ground", "wire: chafed to ground"),
+                shorts);
+    }
 }

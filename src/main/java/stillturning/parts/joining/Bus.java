@@ -1,5 +1,9 @@
 package stillturning.parts.joining;
 
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Symbol.Edge;
+import stillturning.parts.Symbol.Pin;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
@@ -132,5 +136,11 @@ public record Bus(Tag tag, List<String> studs, double studOhms) implements Part 
     @Override
     public String detail() {
         return studs.size() == 1 ? "1 feed" : studs.size() + " feeds";
+    }
+
+    @Override
+    public List<Symbol> symbols() {
+        List<Pin> pins = terminals().stream().map(t -> Pin.at(Edge.BY_CURRENT, t)).toList();
+        return List.of(Symbol.of(this, Figure.BUS, "", pins));
     }
 }

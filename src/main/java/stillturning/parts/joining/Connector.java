@@ -1,5 +1,7 @@
 package stillturning.parts.joining;
 
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
@@ -166,5 +168,10 @@ public record Connector(Tag tag, int pins, double pinOhms) implements Part {
     @Override
     public String detail() {
         return pins + " pins";
+    }
+
+    @Override
+    public List<Symbol> symbols() {
+        return Symbol.ways(this, Figure.CONNECTOR, "");
     }
 }

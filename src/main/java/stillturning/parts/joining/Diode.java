@@ -1,5 +1,7 @@
 package stillturning.parts.joining;
 
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
@@ -115,5 +117,10 @@ public record Diode(Tag tag, double saturationAmps, double emissionVolts, double
     @Override
     public String detail() {
         return Detail.number(1000 * ohms) + " mohm";
+    }
+
+    @Override
+    public List<Symbol> symbols() {
+        return Symbol.ways(this, Figure.DIODE, "");
     }
 }

@@ -1,5 +1,6 @@
 package stillturning.parts.joining;
 
+import stillturning.parts.Symbol;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
@@ -116,5 +117,11 @@ public record GroundPoint(Tag tag, boolean onStructure, double ohms) implements 
     @Override
     public boolean endsBatteryLead() {
         return true;
+    }
+
+    /** It is a sign at other symbols. */
+    @Override
+    public List<Symbol> symbols() {
+        return List.of();
     }
 }

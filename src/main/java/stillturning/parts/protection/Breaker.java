@@ -1,5 +1,7 @@
 package stillturning.parts.protection;
 
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
@@ -132,5 +134,10 @@ public record Breaker(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve c
     @Override
     public String detail() {
         return Detail.amps(ratedAmps);
+    }
+
+    @Override
+    public List<Symbol> symbols() {
+        return Symbol.ways(this, Figure.BREAKER, Detail.written(ratedAmps, "A"));
     }
 }

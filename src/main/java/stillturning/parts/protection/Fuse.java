@@ -1,5 +1,7 @@
 package stillturning.parts.protection;
 
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
@@ -129,5 +131,10 @@ public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curv
     @Override
     public String detail() {
         return Detail.amps(ratedAmps) + ", " + curve.source();
+    }
+
+    @Override
+    public List<Symbol> symbols() {
+        return Symbol.ways(this, Figure.FUSE, Detail.written(ratedAmps, "A"));
     }
 }

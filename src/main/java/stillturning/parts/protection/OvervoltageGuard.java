@@ -1,5 +1,8 @@
 package stillturning.parts.protection;
 
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
@@ -119,5 +122,12 @@ public record OvervoltageGuard(Tag tag, Guard.Trip trip, double ohms) implements
     private static FailureMode opens(String element) {
         return FailureMode.of("opens-for-no-reason", Faults.open(element))
                 .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED);
+    }
+
+    @Override
+    public List<Symbol> symbols() {
+        String volts = Detail.written(trip.volts(), "V");
+        String acts = shorts() ? "shorts at " : "opens at ";
+        return List.of(Symbol.around(this, Figure.BOX, acts + volts));
     }
 }

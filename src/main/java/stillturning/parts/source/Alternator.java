@@ -1,5 +1,10 @@
 package stillturning.parts.source;
 
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Symbol.Edge;
+import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Symbol.When;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
@@ -164,7 +169,11 @@ public record Alternator(
                 FailureMode.of("part-output", new Put(generator(output.scaled(PART_OUTPUT)))),
                 FailureMode.of(
                         "over-voltage",
-                        new Put(generator(output).regulatingAt(regulation.setVolts() * RUNAWAY))),
+                        "over-voltage",
+                        List.of(
+                                new Put(
+                                        generator(output)
+                                                .regulatingAt(regulation.setVolts() * RUNAWAY)))),
                 FailureMode.of("field-open", Faults.open("field")),
                 FailureMode.of(
                         "output-short",
@@ -217,5 +226,21 @@ public record Alternator(
     @Override
     public String detail() {
         return Detail.amps(output.largestAmps());
+    }
+
+    /** The field is fed from the loads' side, so it gets a box of its own there. */
+    @Override
+    public List<Symbol> symbols() {
+        return List.of(
+                Symbol.of(
+                        this,
+                        Figure.ALTERNATOR,
+                        Detail.written(output.largestAmps(), "A"),
+                        List.of(Pin.at(Edge.RIGHT, "output"), Pin.at(Edge.LEFT, "case"))),
+                Symbol.consumer(
+                        this,
+                        "field",
+                        List.of(Pin.at(Edge.LEFT, "field").as("plus")),
+                        When.JOINED));
     }
 }

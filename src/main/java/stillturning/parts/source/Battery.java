@@ -1,5 +1,10 @@
 package stillturning.parts.source;
 
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Symbol.Edge;
+import stillturning.parts.Symbol.Pin;
+import stillturning.quantity.Formats;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
@@ -219,5 +224,15 @@ public record Battery(
     @Override
     public String detail() {
         return Detail.number(capacity.coulombs() / SECONDS_PER_HOUR) + " Ah usable";
+    }
+
+    @Override
+    public List<Symbol> symbols() {
+        return List.of(
+                Symbol.of(
+                        this,
+                        Figure.BATTERY,
+                        Formats.ampHours(capacity.coulombs()),
+                        List.of(Pin.at(Edge.RIGHT, "plus"), Pin.at(Edge.LEFT, "minus"))));
     }
 }

@@ -1,5 +1,8 @@
 package stillturning.parts.source;
 
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
@@ -91,7 +94,10 @@ public record DcConverter(Tag tag, Rating rating, double efficiency, Conversion.
         return List.of(
                 FailureMode.of("no-output", Faults.open("converter"))
                         .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED),
-                FailureMode.of("over-voltage", new Put(conversion(rating.setVolts * RUNAWAY))));
+                FailureMode.of(
+                        "over-voltage",
+                        "over-voltage",
+                        List.of(new Put(conversion(rating.setVolts * RUNAWAY)))));
     }
 
     @Override
@@ -113,5 +119,11 @@ public record DcConverter(Tag tag, Rating rating, double efficiency, Conversion.
         Conversion.Output output =
                 new Conversion.Output("out", "minus", setVolts, rating.droopOhms, rating.limitAmps);
         return new Conversion("converter", "in", "minus", output, efficiency, input);
+    }
+
+    @Override
+    public List<Symbol> symbols() {
+        String volts = Detail.written(rating.setVolts, "V");
+        return List.of(Symbol.around(this, Figure.CONVERTER, volts));
     }
 }

@@ -1,5 +1,10 @@
 package stillturning.parts.switching;
 
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Symbol.Edge;
+import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Symbol.When;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
@@ -146,5 +151,23 @@ public record Contactor(Tag tag, Winding winding, double contactOhms) implements
     @Override
     public String detail() {
         return Detail.number(winding.ohms) + " ohm coil";
+    }
+
+    /**
+     * A coil that its own contact side feeds is drawn at the contactor; one that is fed from
+     * elsewhere is a row of its own among the loads.
+     */
+    @Override
+    public List<Symbol> symbols() {
+        List<Pin> coil =
+                List.of(Pin.at(Edge.LEFT, "coil-plus"), Pin.at(Edge.RETURN, "coil-minus"));
+        List<Pin> contact =
+                List.of(
+                        Pin.at(Edge.BY_CURRENT, "in"),
+                        Pin.at(Edge.BY_CURRENT, "out"),
+                        Pin.at(Edge.BELOW, "coil-minus").only(When.FEEDS_OWN_COIL));
+        return List.of(
+                Symbol.consumer(this, "coil", coil, When.COIL_FED_ELSEWHERE),
+                Symbol.of(this, Figure.CONTACTOR, "", contact).showing("contact"));
     }
 }

@@ -1,5 +1,11 @@
 package stillturning.parts.switching;
 
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Symbol.Edge;
+import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Symbol.When;
+import stillturning.parts.Detail;
 import stillturning.parts.Alteration;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
@@ -268,5 +274,22 @@ public record SolidStateController(
     @Override
     public String detail() {
         return outputs.size() + " channels";
+    }
+
+    @Override
+    public List<Symbol> symbols() {
+        Stream<Pin> inputs =
+                Stream.of(
+                        Pin.at(Edge.LEFT, "supply").saying("supply"),
+                        Pin.at(Edge.BELOW, "ground"));
+        List<Pin> pins = Stream.concat(inputs, numbers().mapToObj(this::pin)).toList();
+        return List.of(Symbol.of(this, Figure.BOX, "", pins));
+    }
+
+    private Pin pin(int number) {
+        double trip = outputs.get(number - 1).trip().ratedAmps();
+        return Pin.at(Edge.RIGHT, outputName(number))
+                .saying(number + " \u00B7 " + Detail.written(trip, "A"))
+                .only(When.JOINED);
     }
 }

@@ -1,5 +1,7 @@
 package stillturning.parts.switching;
 
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Alteration;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
@@ -240,5 +242,10 @@ public record Switch(Tag tag, int poles, Throw throwing, double ohms) implements
     public String detail() {
         return poles
                 + (throwing == Throw.SINGLE ? " pole, single throw" : " pole, double throw");
+    }
+
+    @Override
+    public List<Symbol> symbols() {
+        return Symbol.ways(this, Figure.SWITCH, "");
     }
 }

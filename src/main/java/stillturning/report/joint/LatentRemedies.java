@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
 import stillturning.reliability.likelihood.Inspection;
 import stillturning.reliability.runup.Card;
@@ -46,8 +47,8 @@ public final class LatentRemedies {
     /** How to look for it otherwise. */
     public String way(int event) {
         Part part = found.candidate().part(names.part(event)).orElseThrow();
-        String mode = names.event(event).failure().hits().get(0).mode().name();
-        return InspectionWays.of(part, mode);
+        FailureMode mode = names.event(event).failure().hits().get(0).mode();
+        return mode.traits().inspection().orElse(part.kind().inspection());
     }
 
     /** How often to look for it; empty where nobody says. */

@@ -14,7 +14,7 @@ import stillturning.model.Cockpit;
 import stillturning.model.HalfDrawn;
 import stillturning.model.Study;
 import stillturning.model.Terminal;
-import stillturning.parts.joining.GroundPoint;
+import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.quantity.Formats;
 import stillturning.report.drawing.diagram.Diagram;
@@ -32,8 +32,6 @@ public final class CandidateDrawing {
 
     private static final String BUS_IN = "in";
     private static final String BUS_OUT = "out";
-    private static final String BAR = "bar";
-    private static final String STUD = "stud";
 
     private final Candidate candidate;
     private final CandidateMetal metal;
@@ -106,7 +104,7 @@ public final class CandidateDrawing {
         Set<String> shown = new HashSet<>();
         meanings.values().forEach(f -> f.part().ifPresent(shown::add));
         candidate
-                .all(GroundPoint.class)
+                .all(Part.Role.GROUND)
                 .filter(g -> !shown.contains(g.id()))
                 .forEach(
                         g -> {
@@ -117,9 +115,9 @@ public final class CandidateDrawing {
                                     g.id(),
                                     new Meaning(
                                             Optional.of(g.id()),
-                                            List.of(metal.net(g, STUD)),
+                                            List.of(metal.net(g, g.entry())),
                                             Optional.empty(),
-                                            Map.of(BUS_IN, new Terminal(g.id(), STUD))));
+                                            Map.of(BUS_IN, new Terminal(g.id(), g.entry()))));
                         });
     }
 
@@ -146,19 +144,19 @@ public final class CandidateDrawing {
     public static List<Grounding> grounds(Candidate candidate) {
         CandidateMetal metal = new CandidateMetal(candidate);
         return candidate
-                .all(GroundPoint.class)
+                .all(Part.Role.GROUND)
                 .map(point -> new Grounding(point.tag().label(), leadsTo(candidate, metal, point)))
                 .toList();
     }
 
-    private static String leadsTo(Candidate candidate, CandidateMetal metal, GroundPoint point) {
-        if (point.onStructure()) {
+    private static String leadsTo(Candidate candidate, CandidateMetal metal, Part point) {
+        if (point.exit().equals(point.entry())) {
             return "on the structure";
         }
-        int lead = metal.net(point, "lead");
+        int lead = metal.net(point, point.exit());
         List<String> found =
                 candidate
-                        .all(Wire.class)
+                        .wires()
                         .filter(w -> metal.net(w, "a") == lead || metal.net(w, "b") == lead)
                         .map(w -> wireTo(candidate, metal, w, lead))
                         .toList();
@@ -169,8 +167,8 @@ public final class CandidateDrawing {
         int to = metal.net(wire, "a") == from ? metal.net(wire, "b") : metal.net(wire, "a");
         String other =
                 candidate
-                        .all(GroundPoint.class)
-                        .filter(p -> metal.net(p, "stud") == to)
+                        .all(Part.Role.GROUND)
+                        .filter(p -> metal.net(p, p.entry()) == to)
                         .map(p -> p.tag().label())
                         .findFirst()
                         .orElse("a source");
@@ -209,9 +207,10 @@ public final class CandidateDrawing {
         symbols.add(new Symbol(piece.id(), piece.glyph(), piece.label(), piece.detail(), ports));
     }
 
-    private static Map<String, Terminal> terminals(Piece piece) {
+    private Map<String, Terminal> terminals(Piece piece) {
         if (piece.glyph() == Glyph.BUS) {
-            Terminal bar = new Terminal(piece.part(), BAR);
+            Terminal bar =
+                    new Terminal(piece.part(), candidate.part(piece.part()).orElseThrow().exit());
             return Map.of(BUS_IN, bar, BUS_OUT, bar);
         }
         Map<String, Terminal> terminals = new HashMap<>();
@@ -240,11 +239,11 @@ public final class CandidateDrawing {
         meanings.put(
                 id,
                 new Meaning(
-                        metal.groundAt(pin.net()).map(GroundPoint::id),
+                        metal.groundAt(pin.net()).map(Part::id),
                         List.of(pin.net()),
                         Optional.of(piece.id()),
                         metal.groundAt(pin.net())
-                                .map(g -> Map.of(BUS_IN, new Terminal(g.id(), STUD)))
+                                .map(g -> Map.of(BUS_IN, new Terminal(g.id(), g.entry())))
                                 .orElse(Map.of())));
         stretches.add(
                 new Stretch(
@@ -283,7 +282,7 @@ public final class CandidateDrawing {
 
     /** Wires between nets that are no grounds; two in a row meet at a joint. */
     private void drawWires() {
-        for (Wire wire : candidate.all(Wire.class).toList()) {
+        for (Wire wire : candidate.wires().toList()) {
             int a = metal.net(wire, "a");
             int b = metal.net(wire, "b");
             if (!metal.ground(a) && !metal.ground(b)) {

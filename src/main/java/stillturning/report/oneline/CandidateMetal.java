@@ -11,19 +11,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
-import stillturning.parts.source.Alternator;
-import stillturning.parts.source.Battery;
-import stillturning.parts.switching.Contactor;
-import stillturning.parts.source.DcConverter;
-import stillturning.parts.joining.GroundPoint;
-import stillturning.parts.Load;
+import stillturning.parts.Lever;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
+import stillturning.parts.element.Coil;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;
+import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
 
@@ -36,9 +34,9 @@ final class CandidateMetal {
     private final Candidate candidate;
     private final Circuit circuit;
     private final List<Way> ways = new ArrayList<>();
-    private final Map<Integer, GroundPoint> groundOf = new LinkedHashMap<>();
+    private final Map<Integer, Part> groundOf = new LinkedHashMap<>();
     private final double[] potential;
-    private final Set<String> closedContactors;
+    private final Set<String> pulledIn;
 
     /** A way for current through a part. */
     private record Way(Part part, Element element, int from, int to) {
@@ -58,23 +56,18 @@ final class CandidateMetal {
         }
         nameGrounds();
         potential = potentials();
-        closedContactors = closedContactors();
+        pulledIn = pulledIn();
     }
 
     private static boolean carries(Part part, Element element) {
-        return part instanceof DcConverter
-                || (element.passage() != Passage.NONE
-                        && !(part instanceof Load || part instanceof GroundPoint));
+        boolean inside = part.role() == Part.Role.LOAD || part.role() == Part.Role.GROUND;
+        return element instanceof Conversion || (element.passage() != Passage.NONE && !inside);
     }
 
-    /** A converter's element lies over its input; its current comes out at its output. */
+    /** A conversion lies over its input; its current comes out at its output. */
     private Way way(Part part, Placed placed) {
-        return part instanceof DcConverter
-                ? new Way(
-                        part,
-                        placed.element(),
-                        circuit.net(part.id(), "in"),
-                        circuit.net(part.id(), "out"))
+        return placed.element() instanceof Conversion conversion
+                ? new Way(part, conversion, placed.from(), net(part, conversion.output().plus()))
                 : new Way(part, placed.element(), placed.from(), placed.to());
     }
 
@@ -96,7 +89,7 @@ final class CandidateMetal {
     }
 
     /** The ground point at which this net ends. */
-    Optional<GroundPoint> groundAt(int net) {
+    Optional<Part> groundAt(int net) {
         return Optional.ofNullable(groundOf.get(net));
     }
 
@@ -105,7 +98,7 @@ final class CandidateMetal {
         boolean bolted =
                 net == 0
                         || candidate
-                                .all(GroundPoint.class)
+                                .all(Part.Role.GROUND)
                                 .anyMatch(
                                         point ->
                                                 point.terminals().stream()
@@ -113,7 +106,7 @@ final class CandidateMetal {
         return bolted
                 ? Optional.empty()
                 : candidate
-                        .all(Wire.class)
+                        .wires()
                         .filter(w -> net(w, "a") == net || net(w, "b") == net)
                         .findFirst();
     }
@@ -123,14 +116,25 @@ final class CandidateMetal {
         return potential[net];
     }
 
-    /** Whether a switch's contact or a contactor's is closed in normal flight. */
-    boolean closedInFlight(Part part, Element element) {
-        return closed(part, element, closedContactors);
+    /**
+     * Whether an element of a part is closed in normal flight: a contact, or what a lever moves.
+     */
+    boolean closedInFlight(Part part, String element) {
+        Optional<Lever> lever =
+                part.levers().stream()
+                        .filter(l -> l.element().filter(element::equals).isPresent())
+                        .findFirst();
+        boolean opened =
+                lever.filter(l -> !l.positions().get(0).equals(position(l.name(), l.usual())))
+                        .isPresent();
+        return !opened
+                && part.elements().stream()
+                        .filter(e -> e.name().equals(element))
+                        .allMatch(e -> closed(part, e, pulledIn));
     }
 
-    /** Whether a breaker is pulled in normal flight. */
-    boolean pulledInFlight(String breaker) {
-        return candidate.cockpit().flight().getOrDefault(breaker, "in").equals("pulled");
+    private String position(String lever, String usual) {
+        return candidate.cockpit().flight().getOrDefault(lever, usual);
     }
 
     /** The wire that a net joins to one other terminal and to nothing else. */
@@ -148,17 +152,45 @@ final class CandidateMetal {
                 : Optional.empty();
     }
 
-    /** Whether only wires lie between a contactor's contacts and its coil. */
-    boolean feedsItsOwnCoil(Contactor contactor) {
-        BitSet joined =
-                reached(List.of(net(contactor, "coil-plus")), way -> way.part instanceof Wire);
-        return joined.get(net(contactor, "in")) || joined.get(net(contactor, "out"));
+    /** Whether only wires lie between a part's contacts and the coil that moves them. */
+    boolean feedsItsOwnCoil(Part part) {
+        return coils(part)
+                .anyMatch(
+                        coil -> {
+                            BitSet joined =
+                                    reached(
+                                            List.of(net(part, coil.from())),
+                                            way -> way.part instanceof Wire);
+                            return contacts(part, coil)
+                                    .anyMatch(
+                                            c ->
+                                                    joined.get(net(part, c.from()))
+                                                            || joined.get(net(part, c.to())));
+                        });
+    }
+
+    /** Coils that move contacts. */
+    private static Stream<Coil> coils(Part part) {
+        return part.elements().stream()
+                .filter(Coil.class::isInstance)
+                .map(Coil.class::cast)
+                .filter(coil -> contacts(part, coil).findAny().isPresent());
+    }
+
+    private static Stream<Contact> contacts(Part part, Coil coil) {
+        return part.elements().stream()
+                .filter(Contact.class::isInstance)
+                .map(Contact.class::cast)
+                .filter(
+                        c ->
+                                c.control() instanceof Control.ByCoil by
+                                        && by.coil().equals(coil.name()));
     }
 
     /** Ground nets are those that a ground point's terminals or wires alone lead to. */
     private void nameGrounds() {
         candidate
-                .all(GroundPoint.class)
+                .all(Part.Role.GROUND)
                 .forEach(
                         point -> {
                             for (String terminal : point.terminals()) {
@@ -168,7 +200,7 @@ final class CandidateMetal {
         Deque<Integer> open = new ArrayDeque<>(groundOf.keySet());
         while (!open.isEmpty()) {
             int net = open.remove();
-            GroundPoint point = groundOf.get(net);
+            Part point = groundOf.get(net);
             for (Way way : ways) {
                 if (way.part instanceof Wire && (way.from == net || way.to == net)) {
                     int other = way.from == net ? way.to : way.from;
@@ -194,16 +226,10 @@ final class CandidateMetal {
         }
         sourceNets().forEach(net -> hold(values, held, net, 1));
         for (Part part : candidate.parts()) {
-            if (part instanceof Load load) {
-                load.inputs().forEach(input -> hold(values, held, net(load, input), 0));
-            } else if (part instanceof Alternator) {
-                hold(values, held, net(part, "field"), 0);
-            } else if (part instanceof Contactor contactor) {
-                hold(values, held, net(part, "coil-minus"), 0);
-                if (!feedsItsOwnCoil(contactor)) {
-                    hold(values, held, net(part, "coil-plus"), 0);
-                }
+            if (!feedsItsOwnCoil(part)) {
+                part.inputs().forEach(input -> hold(values, held, net(part, input), 0));
             }
+            coils(part).forEach(coil -> hold(values, held, net(part, coil.to()), 0));
         }
         for (int sweep = 0; sweep < SWEEPS; sweep++) {
             relax(values, held);
@@ -235,10 +261,9 @@ final class CandidateMetal {
     }
 
     private List<Integer> sourceNets() {
-        List<Integer> nets = new ArrayList<>();
-        candidate.all(Battery.class).forEach(b -> nets.add(net(b, "plus")));
-        candidate.all(Alternator.class).forEach(a -> nets.add(net(a, "output")));
-        return nets;
+        return candidate.parts().stream()
+                .flatMap(part -> part.sourceTerminals().stream().map(t -> net(part, t)))
+                .toList();
     }
 
     private BitSet reached(List<Integer> from, Predicate<Way> passes) {
@@ -259,32 +284,35 @@ final class CandidateMetal {
         return seen;
     }
 
-    private Set<String> closedContactors() {
-        Set<String> closed = new HashSet<>();
+    /** Parts whose coil is fed in normal flight. */
+    private Set<String> pulledIn() {
+        Set<String> pulled = new HashSet<>();
         boolean changed = true;
         while (changed) {
-            Set<String> before = Set.copyOf(closed);
+            Set<String> before = Set.copyOf(pulled);
             Predicate<Way> passes = way -> closed(way.part, way.element, before);
             BitSet live = reached(sourceNets(), passes);
             BitSet grounded = reached(List.copyOf(groundOf.keySet()), passes);
-            candidate
-                    .all(Contactor.class)
+            candidate.parts().stream()
                     .filter(
-                            c ->
-                                    live.get(net(c, "coil-plus"))
-                                            && grounded.get(net(c, "coil-minus")))
-                    .forEach(c -> closed.add(c.id()));
-            changed = closed.size() > before.size();
+                            part ->
+                                    coils(part)
+                                            .anyMatch(
+                                                    c ->
+                                                            live.get(net(part, c.from()))
+                                                                    && grounded.get(
+                                                                            net(part, c.to()))))
+                    .forEach(part -> pulled.add(part.id()));
+            changed = pulled.size() > before.size();
         }
-        return Set.copyOf(closed);
+        return Set.copyOf(pulled);
     }
 
-    private boolean closed(Part part, Element element, Set<String> closedContactors) {
+    private boolean closed(Part part, Element element, Set<String> pulled) {
         if (element instanceof Contact contact) {
             return contact.control() instanceof Control.ByHand hand
-                    ? hand.closedAt()
-                            .contains(candidate.cockpit().flight().getOrDefault(part.id(), "off"))
-                    : closedContactors.contains(part.id());
+                    ? hand.closedAt().contains(position(part.id(), "off"))
+                    : pulled.contains(part.id());
         }
         return true;
     }

@@ -11,7 +11,6 @@ import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.failure.Failure;
-import stillturning.parts.joining.Diode;
 import stillturning.parts.Load;
 import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
@@ -153,8 +152,8 @@ public final class DrawingStates {
         if (part.isPresent() && part.get() instanceof Load supplied) {
             load = Optional.of(new Supplied(supplied, circuit.net(supplied.id(), "minus")));
             nets = supplied.inputs().stream().map(i -> circuit.net(supplied.id(), i)).toList();
-        } else if (part.isPresent() && part.get() instanceof Diode diode) {
-            nets = List.of(circuit.net(diode.id(), diode.entry()));
+        } else if (symbol.glyph() == Glyph.DIODE) {
+            nets = nets.subList(0, 1);
         }
         return new Standing(symbol, meaning.part(), load, ways, nets);
     }

@@ -1,33 +1,23 @@
 package stillturning.report.oneline;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import stillturning.model.Candidate;
 import stillturning.model.HalfDrawn;
 import stillturning.model.Study;
-import stillturning.parts.source.Alternator;
-import stillturning.parts.source.Battery;
-import stillturning.parts.protection.Breaker;
-import stillturning.parts.joining.Bus;
-import stillturning.parts.joining.Connector;
-import stillturning.parts.switching.Contactor;
-import stillturning.parts.source.DcConverter;
-import stillturning.parts.joining.Diode;
-import stillturning.parts.protection.Fuse;
-import stillturning.parts.Load;
-import stillturning.parts.protection.OvervoltageGuard;
 import stillturning.parts.Part;
-import stillturning.parts.switching.SolidStateController;
-import stillturning.parts.switching.Switch;
-import stillturning.parts.element.Element;
-import stillturning.parts.element.Guard.Action;
-import stillturning.quantity.Formats;
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Edge;
+import stillturning.parts.Symbol.Figure;
 import stillturning.report.drawing.diagram.Glyph;
 import stillturning.report.drawing.diagram.Side;
 
-/** The symbols of a candidate: one for most parts, several where that reads better. */
+/** The symbols of a candidate, as its parts say how they are drawn. */
 final class Pieces {
 
     /** Stands before the name of a load that the engine needs. */
@@ -84,240 +74,109 @@ final class Pieces {
         return List.copyOf(pieces);
     }
 
+    /** At work, a part of many ways shows one more, for the next line. */
     private void add(Part part) {
-        if (part instanceof Battery battery) {
-            addBattery(battery);
-        } else if (part instanceof Alternator alternator) {
-            addAlternator(alternator);
-        } else if (part instanceof Bus bus) {
-            addBus(bus);
-        } else if (part instanceof Load load) {
-            addLoad(load);
-        } else if (part instanceof SolidStateController controller) {
-            addController(controller);
-        } else if (part instanceof DcConverter || part instanceof OvervoltageGuard) {
-            addThreeEnded(part);
-        } else if (part instanceof Contactor contactor) {
-            addContactor(contactor);
-        } else {
-            addInline(part);
-        }
-    }
-
-    private void addBattery(Battery battery) {
-        add(
-                piece(battery, Glyph.BATTERY, Formats.ampHours(battery.capacity().coulombs()))
-                        .pin("plus", metal.net(battery, "plus"), Side.EAST)
-                        .pin("minus", metal.net(battery, "minus"), Side.WEST));
-    }
-
-    /** The field is fed from the loads' side, so it gets a box of its own there. */
-    private void addAlternator(Alternator alternator) {
-        String amps = amps(alternator.output().largestAmps());
-        add(
-                piece(alternator, Glyph.ALTERNATOR, amps)
-                        .pin("output", metal.net(alternator, "output"), Side.EAST)
-                        .pin("case", metal.net(alternator, "case"), Side.WEST));
-        String name = "field of " + alternator.tag().label();
-        int field = metal.net(alternator, "field");
-        if ((atWork || usedNets.contains(field)) && field != metal.net(alternator, "output")) {
-            add(
-                    new Piece.Of(alternator.id() + "-field", alternator.id(), Glyph.LOAD, name, "")
-                            .pin("plus", field, Side.WEST)
-                            .called("field"));
-        }
-    }
-
-    private void addBus(Bus bus) {
-        Piece.Of piece = piece(bus, Glyph.BUS, "");
-        bus.terminals().forEach(terminal -> piece.free(terminal, metal.net(bus, terminal)));
-        add(piece);
-    }
-
-    private void addLoad(Load load) {
-        String name = load.tag().label();
-        Piece.Of piece =
-                new Piece.Of(
-                        load.id(),
-                        load.id(),
-                        Glyph.LOAD,
-                        engineLoads.contains(load.id()) ? ENGINE_MARK + " " + name : name,
-                        amps(load.demand().amps()));
-        for (String input : load.inputs()) {
-            String words = load.inputs().size() > 1 ? input : "";
-            piece.pin(input, metal.net(load, input), Side.WEST, words);
-        }
-        add(piece.pin("minus", metal.net(load, "minus"), Side.EAST));
-    }
-
-    private void addController(SolidStateController controller) {
-        Piece.Of piece =
-                piece(controller, Glyph.CONTROLLER, "")
-                        .pin("supply", metal.net(controller, "supply"), Side.WEST, "supply")
-                        .pin("ground", metal.net(controller, "ground"), Side.SOUTH);
-        for (int n = 1; n <= controller.outputs().size(); n++) {
-            String terminal = SolidStateController.outputName(n);
-            int net = metal.net(controller, terminal);
-            if (atWork || usedNets.contains(net)) {
-                double trip = controller.outputs().get(n - 1).trip().ratedAmps();
-                piece.pin(terminal, net, Side.EAST, n + " \u00B7 " + amps(trip));
-            }
-        }
-        add(piece);
-    }
-
-    private void addThreeEnded(Part part) {
-        Piece.Of piece =
-                part instanceof DcConverter converter
-                        ? piece(part, Glyph.CONVERTER, volts(converter.rating().setVolts()))
-                        : piece(part, Glyph.CONTROLLER, guardDetail(part));
-        add(
-                piece.pin("in", metal.net(part, "in"), Side.WEST)
-                        .pin("out", metal.net(part, "out"), Side.EAST)
-                        .pin("minus", metal.net(part, "minus"), Side.SOUTH));
-    }
-
-    private static String guardDetail(Part part) {
-        if (part instanceof OvervoltageGuard guard) {
-            boolean shorts = guard.trip().action() == Action.SHORTS;
-            return (shorts ? "shorts at " : "opens at ") + volts(guard.trip().volts());
-        }
-        return "";
-    }
-
-    /**
-     * A coil that its own contact side feeds is drawn at the contactor; one that is fed from
-     * elsewhere is a row of its own among the loads.
-     */
-    private void addContactor(Contactor contactor) {
-        int plus = metal.net(contactor, "coil-plus");
-        int minus = metal.net(contactor, "coil-minus");
-        boolean own = metal.feedsItsOwnCoil(contactor);
-        boolean closed =
-                contactor.elements().stream()
-                        .filter(e -> e.passage() != Element.Passage.NONE)
-                        .anyMatch(e -> metal.closedInFlight(contactor, e));
-        Piece.Of contact =
-                piece(contactor, closed ? Glyph.CONTACTOR_CLOSED : Glyph.CONTACTOR_OPEN, "")
-                        .free("in", metal.net(contactor, "in"))
-                        .free("out", metal.net(contactor, "out"));
-        if (own) {
-            contact.pin("coil-minus", minus, Side.SOUTH);
-        } else {
-            add(
-                    new Piece.Of(
-                                    contactor.id() + "-coil",
-                                    contactor.id(),
-                                    Glyph.LOAD,
-                                    "coil of " + contactor.tag().label(),
-                                    "")
-                            .pin("coil-plus", plus, Side.WEST)
-                            .pin("coil-minus", minus, metal.ground(minus) ? Side.EAST : Side.WEST));
-        }
-        add(contact);
-    }
-
-    /**
-     * One symbol for each pair of terminals that the part joins and that something is joined to. At
-     * work, a part of many ways shows one more, for the next line.
-     */
-    private void addInline(Part part) {
-        List<Element> ways =
-                part.elements().stream()
-                        .filter(e -> e.passage() != Element.Passage.NONE)
-                        .filter(e -> !isBare(part))
-                        .toList();
         boolean spare = atWork;
-        for (Element way : ways) {
-            boolean from = usedNets.contains(metal.net(part, way.from()));
-            boolean to = usedNets.contains(metal.net(part, way.to()));
-            boolean unused = !from && !to;
-            if ((from && to) || (atWork && !unused) || (spare && unused)) {
-                addWay(part, way, ways.size() == 1);
+        for (Symbol symbol : part.symbols()) {
+            long used = symbol.pins().stream().filter(pin -> used(part, pin)).count();
+            boolean unused = used == 0;
+            boolean drawn =
+                    switch (symbol.when()) {
+                        case ALWAYS -> true;
+                        case JOINED -> (atWork || !unused) && !onOwnPins(part, symbol);
+                        case LEADS_THROUGH ->
+                                used == symbol.pins().size() || (unused ? spare : atWork);
+                        case FEEDS_OWN_COIL -> metal.feedsItsOwnCoil(part);
+                        case COIL_FED_ELSEWHERE -> !metal.feedsItsOwnCoil(part);
+                    };
+            if (drawn) {
+                pieces.add(piece(part, symbol, unused));
             }
             spare &= !unused;
         }
     }
 
-    private void addWay(Part part, Element way, boolean only) {
-        Piece.Of piece =
-                new Piece.Of(
-                        only ? part.id() : part.id() + "-" + way.name().replace(' ', '-'),
-                        part.id(),
-                        glyph(part, way),
-                        label(part, way, only ? "" : " " + way.name()),
-                        standIns.contains(part.id()) ? UNKNOWN : rating(part));
-        int from = metal.net(part, way.from());
-        int to = metal.net(part, way.to());
-        if (part instanceof Diode) {
-            piece.pin("in", from, Side.WEST).called(way.from());
-            add(piece.pin("out", to, Side.EAST).called(way.to()));
-        } else {
-            piece.free("in", from).called(way.from());
-            add(piece.free("out", to).called(way.to()));
-        }
+    private boolean used(Part part, Symbol.Pin pin) {
+        return usedNets.contains(metal.net(part, pin.terminal()));
     }
 
-    /** Wires are lines and ground points are signs on other symbols. */
-    private static boolean isBare(Part part) {
-        return !(part instanceof Breaker
-                || part instanceof Fuse
-                || part instanceof Diode
-                || part instanceof Switch
-                || part instanceof Connector);
+    private boolean onOwnPins(Part part, Symbol symbol) {
+        Set<Integer> nets = nets(part, symbol);
+        return part.symbols().stream()
+                .filter(other -> !other.equals(symbol))
+                .anyMatch(other -> !Collections.disjoint(nets(part, other), nets));
     }
 
-    private Glyph glyph(Part part, Element way) {
-        if (part instanceof Breaker breaker) {
-            String lever = breaker.id();
-            return metal.pulledInFlight(lever) ? Glyph.BREAKER_OPEN : Glyph.BREAKER_CLOSED;
-        } else if (part instanceof Fuse) {
-            return Glyph.FUSE;
-        } else if (part instanceof Diode) {
-            return Glyph.DIODE;
-        } else if (part instanceof Connector) {
-            return Glyph.CONNECTOR;
-        }
-        return metal.closedInFlight(part, way) ? Glyph.SWITCH_CLOSED : Glyph.SWITCH_OPEN;
+    private Set<Integer> nets(Part part, Symbol symbol) {
+        return symbol.pins().stream()
+                .map(pin -> metal.net(part, pin.terminal()))
+                .collect(Collectors.toSet());
+    }
+
+    private Piece piece(Part part, Symbol symbol, boolean unused) {
+        boolean closed =
+                symbol.contact().map(contact -> metal.closedInFlight(part, contact)).orElse(true);
+        boolean known = symbol.figure() == Figure.CONSUMER || !standIns.contains(part.id());
+        return new Piece(
+                symbol.name().isEmpty() ? part.id() : part.id() + "-" + symbol.name(),
+                part.id(),
+                glyph(symbol.figure(), closed),
+                label(part, symbol, unused),
+                known ? symbol.detail() : UNKNOWN,
+                symbol.pins().stream()
+                        .filter(pin -> drawn(part, pin))
+                        .map(pin -> pin(part, pin))
+                        .toList());
     }
 
     /** A protector is known by its feed, so its rating says enough, once it is in one. */
-    private String label(Part part, Element way, String more) {
-        boolean alone =
-                atWork
-                        && !usedNets.contains(metal.net(part, way.from()))
-                        && !usedNets.contains(metal.net(part, way.to()));
-        boolean protector = part instanceof Breaker || part instanceof Fuse;
-        return protector && !alone ? "" : part.tag().label() + more;
-    }
-
-    private static String rating(Part part) {
-        if (part instanceof Breaker breaker) {
-            return amps(breaker.ratedAmps());
+    private String label(Part part, Symbol symbol, boolean unused) {
+        boolean alone = atWork && unused;
+        if (symbol.figure().knownByItsFeed() && !alone) {
+            return "";
         }
-        return part instanceof Fuse fuse ? amps(fuse.ratedAmps()) : "";
+        boolean engine = engineLoads.contains(part.id());
+        return engine ? ENGINE_MARK + " " + symbol.label() : symbol.label();
     }
 
-    private Piece.Of piece(Part part, Glyph glyph, String detail) {
-        String words = standIns.contains(part.id()) ? UNKNOWN : detail;
-        return new Piece.Of(part.id(), part.id(), glyph, part.tag().label(), words);
+    private boolean drawn(Part part, Symbol.Pin pin) {
+        return switch (pin.when()) {
+            case ALWAYS -> true;
+            case JOINED, LEADS_THROUGH -> atWork || used(part, pin);
+            case FEEDS_OWN_COIL -> metal.feedsItsOwnCoil(part);
+            case COIL_FED_ELSEWHERE -> !metal.feedsItsOwnCoil(part);
+        };
     }
 
-    private void add(Piece.Of piece) {
-        pieces.add(piece.made());
+    private Piece.Pin pin(Part part, Symbol.Pin pin) {
+        int net = metal.net(part, pin.terminal());
+        return new Piece.Pin(net, pin.port(), side(pin.edge(), net), pin.words(), pin.terminal());
     }
 
-    private static String amps(double amps) {
-        return plain(amps) + " A";
+    private Optional<Side> side(Edge edge, int net) {
+        return switch (edge) {
+            case LEFT -> Optional.of(Side.WEST);
+            case RIGHT -> Optional.of(Side.EAST);
+            case BELOW -> Optional.of(Side.SOUTH);
+            case RETURN -> Optional.of(metal.ground(net) ? Side.EAST : Side.WEST);
+            case BY_CURRENT -> Optional.empty();
+        };
     }
 
-    private static String volts(double volts) {
-        return plain(volts) + " V";
-    }
-
-    /** As few digits as the value was likely written with. */
-    private static String plain(double value) {
-        String text = Formats.fixed(value, 2);
-        return text.replaceAll("\\.?0+$", "");
+    private static Glyph glyph(Figure figure, boolean closed) {
+        return switch (figure) {
+            case BATTERY -> Glyph.BATTERY;
+            case ALTERNATOR -> Glyph.ALTERNATOR;
+            case CONVERTER -> Glyph.CONVERTER;
+            case BUS -> Glyph.BUS;
+            case CONTACTOR -> closed ? Glyph.CONTACTOR_CLOSED : Glyph.CONTACTOR_OPEN;
+            case SWITCH -> closed ? Glyph.SWITCH_CLOSED : Glyph.SWITCH_OPEN;
+            case DIODE -> Glyph.DIODE;
+            case FUSE -> Glyph.FUSE;
+            case BREAKER -> closed ? Glyph.BREAKER_CLOSED : Glyph.BREAKER_OPEN;
+            case CONNECTOR -> Glyph.CONNECTOR;
+            case CONSUMER -> Glyph.LOAD;
+            case BOX -> Glyph.CONTROLLER;
+        };
     }
 }

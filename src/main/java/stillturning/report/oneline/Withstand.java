@@ -7,8 +7,8 @@ import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Cue;
-import stillturning.parts.joining.GroundPoint;
 import stillturning.parts.Load;
+import stillturning.parts.Part;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
@@ -51,7 +51,7 @@ final class Withstand {
         boolean[] returns = new boolean[circuit.nets()];
         returns[0] = true;
         candidate
-                .all(GroundPoint.class)
+                .all(Part.Role.GROUND)
                 .forEach(
                         point ->
                                 point.terminals()
@@ -73,7 +73,7 @@ final class Withstand {
 
     private void takeNamed(Candidate candidate, Circuit circuit) {
         candidate
-                .all(Load.class)
+                .loads()
                 .forEach(
                         load -> {
                             double volts = load.tolerance().withstandVolts();

@@ -81,7 +81,7 @@ public final class FailureChoices {
         Failure failure = Failure.of(new Hit(part.id(), mode));
         FailureChoice choice =
                 new FailureChoice(
-                        FailureRows.kind(part),
+                        part.kind().plural(),
                         Optional.of(part.id()),
                         mode.name(),
                         failure,

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateDifferences;
 import stillturning.assess.CandidateDifferences.Shift;
@@ -20,10 +19,9 @@ import stillturning.desktop.viewmodel.decide.DifferenceRow.Told;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.parts.Part;
-import stillturning.parts.Wire;
 import stillturning.quantity.UnitSystem;
-import stillturning.report.FailureRows;
 import stillturning.report.OutcomeMark;
+import stillturning.report.PartNames;
 import stillturning.report.ResultText;
 
 /** In what one candidate differs from another, row by row. */
@@ -100,22 +98,8 @@ final class Differences {
         add(Group.PARTS, kind, here, there, Tells.NEITHER);
     }
 
-    /** Names by kind; wires are only counted, since they follow from the others. */
     private static Map<String, String> byKind(List<Part> parts) {
-        Map<String, List<String>> names = new TreeMap<>();
-        for (Part part : parts) {
-            names.computeIfAbsent(FailureRows.kind(part), k -> new ArrayList<>()).add(part.id());
-        }
-        String wires = FailureRows.kind(Wire.class);
-        Map<String, String> words = new TreeMap<>();
-        names.forEach(
-                (kind, of) ->
-                        words.put(
-                                kind,
-                                kind.equals(wires)
-                                        ? String.valueOf(of.size())
-                                        : String.join(", ", of)));
-        return words;
+        return PartNames.byKind(parts, names -> String.join(", ", names));
     }
 
     private void failures() {
