@@ -1,5 +1,7 @@
 package stillturning.cli;
 
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
 import java.util.concurrent.Callable;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;

@@ -1,5 +1,9 @@
 package stillturning.cli;
 
+import stillturning.cli.study.FoundStudy;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.Refusal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

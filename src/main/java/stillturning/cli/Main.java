@@ -1,5 +1,14 @@
 package stillturning.cli;
 
+import stillturning.cli.breaking.BreakCommand;
+import stillturning.cli.check.CheckCommand;
+import stillturning.cli.decide.DecideCommand;
+import stillturning.cli.decide.ExplainCommand;
+import stillturning.cli.joint.RunUpCommand;
+import stillturning.cli.size.SizeCommand;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.Refusal;
 import java.io.BufferedReader;
 import java.io.Console;
 import java.io.FileDescriptor;

@@ -1,5 +1,13 @@
 package stillturning.cli;
 
+import stillturning.cli.study.FoundStudy;
+import stillturning.cli.study.StudyArgument;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.JsonWriter;
+import stillturning.cli.terminal.Output;
+import stillturning.cli.terminal.Questions;
+import stillturning.cli.terminal.Refusal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

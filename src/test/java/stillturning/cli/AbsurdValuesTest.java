@@ -3,6 +3,7 @@ package stillturning.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import stillturning.cli.terminal.ExitCode;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;

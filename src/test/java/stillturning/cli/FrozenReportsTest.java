@@ -2,6 +2,11 @@ package stillturning.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import stillturning.cli.joint.JointText;
+import stillturning.cli.joint.ResumedSearch;
+import stillturning.cli.study.FoundStudy;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.Output;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
 import java.io.BufferedReader;
 import java.io.InputStream;
 import java.io.PrintWriter;

@@ -1,5 +1,6 @@
 package stillturning.cli;
 
+import stillturning.cli.terminal.CommandContext;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -17,28 +18,28 @@ import java.util.stream.Stream;
  * @param terminal whether he sits at a terminal
  * @param colour whether it shows colours
  */
-record Session(Path here, boolean terminal, boolean colour) {
+public record Session(Path here, boolean terminal, boolean colour) {
 
     /** The demo studies of the project. */
-    static final Path ARCHITECTURES = Path.of("architectures").toAbsolutePath();
+    public static final Path ARCHITECTURES = Path.of("architectures").toAbsolutePath();
 
     /** What a command left behind. */
-    record Ran(int code, String out, String err) {
-        List<String> lines() {
+    public record Ran(int code, String out, String err) {
+        public List<String> lines() {
             return out.lines().toList();
         }
     }
 
     /** Without a terminal, as in a script. */
-    static Session in(Path here) {
+    public static Session in(Path here) {
         return new Session(here, false, false);
     }
 
-    Ran run(String... words) {
+    public Ran run(String... words) {
         return answering("", words);
     }
 
-    Ran answering(String typed, String... words) {
+    public Ran answering(String typed, String... words) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         CommandContext around =
@@ -54,7 +55,7 @@ record Session(Path here, boolean terminal, boolean colour) {
     }
 
     /** A copy of the small demo study under this name, to be changed by a test. */
-    Path copyOfFirstSteps(String name) {
+    public Path copyOfFirstSteps(String name) {
         try (Stream<Path> files = Files.list(ARCHITECTURES.resolve("first-steps"))) {
             Path folder = Files.createDirectories(here.resolve(name));
             for (Path file : files.sorted().toList()) {
@@ -67,7 +68,7 @@ record Session(Path here, boolean terminal, boolean colour) {
     }
 
     /** What stands in a file. */
-    static String text(Path file) {
+    public static String text(Path file) {
         try {
             return Files.readString(file);
         } catch (IOException e) {
@@ -76,7 +77,7 @@ record Session(Path here, boolean terminal, boolean colour) {
     }
 
     /** Changes a text that stands in a file. */
-    static void change(Path file, String from, String to) {
+    public static void change(Path file, String from, String to) {
         try {
             String text = text(file);
             if (!text.contains(from)) {
