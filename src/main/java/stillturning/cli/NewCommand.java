@@ -46,7 +46,7 @@ final class NewCommand implements Callable<Integer> {
     private static final List<String> PROTECTIONS = List.of(BREAKERS, SOLID_STATE);
     private static final List<String> VOLTAGES = List.of("14 V", "28 V");
 
-    private final CommandContext around;
+    private final CommandContext context;
     @Mixin private StudyArgument asked = new StudyArgument();
 
     @Option(names = "--batteries", paramLabel = "1|2", description = "How many batteries.")
@@ -73,8 +73,8 @@ final class NewCommand implements Callable<Integer> {
             description = "14 V or 28 V: the voltage while charging.")
     private Optional<String> nominal = Optional.empty();
 
-    NewCommand(CommandContext around) {
-        this.around = around;
+    NewCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Override
@@ -84,7 +84,7 @@ final class NewCommand implements Callable<Integer> {
         List<Problem> problems = Starter.write(folder, answers);
         if (!problems.isEmpty()) {
             throw new Refusal(
-                    around.shown(folder)
+                    context.shown(folder)
                             + ": "
                             + problems.get(0).wrong()
                             + "; "
@@ -92,12 +92,12 @@ final class NewCommand implements Callable<Integer> {
         }
         List<String> files = List.copyOf(Starter.files(answers).keySet());
         if (asked.json) {
-            around.out()
+            context.out()
                     .print(
                             JsonWriter.text(
                                     new Written(
                                             JsonReport.SCHEMA_VERSION,
-                                            around.shown(folder),
+                                            context.shown(folder),
                                             files)));
         } else {
             tell(folder, files);
@@ -109,8 +109,8 @@ final class NewCommand implements Callable<Integer> {
     record Written(int schemaVersion, String folder, List<String> files) {}
 
     private void tell(Path folder, List<String> files) {
-        new Output(around)
-                .line("Written to " + around.shown(folder) + ": " + String.join(", ", files))
+        new Output(context)
+                .line("Written to " + context.shown(folder) + ": " + String.join(", ", files))
                 .line(
                         "Its values are guesses to start from, not your aircraft's: put yours in"
                                 + " their place, then")
@@ -119,8 +119,8 @@ final class NewCommand implements Callable<Integer> {
     }
 
     private Path folder() {
-        Path usual = around.path(FoundStudy.ARCHITECTURES);
-        Path folder = FoundStudy.folder(asked.study, around);
+        Path usual = context.path(FoundStudy.ARCHITECTURES);
+        Path folder = FoundStudy.folder(asked.study, context);
         boolean bareName = Path.of(asked.study).getNameCount() == 1;
         return bareName && Files.isDirectory(usual) ? usual.resolve(asked.study) : folder;
     }
@@ -180,12 +180,12 @@ final class NewCommand implements Callable<Integer> {
                                                     + String.join(", ", choices)));
         }
         return asks()
-                ? new Questions(around.out(), around.in()).choose(question, choices)
+                ? new Questions(context.out(), context.in()).choose(question, choices)
                 : choices.get(0);
     }
 
     private boolean asks() {
-        return around.terminal()
+        return context.terminal()
                 && !asked.json
                 && Stream.of(batteries, alternators, computers, pumps, protection, nominal)
                         .allMatch(Optional::isEmpty);

@@ -69,10 +69,10 @@ class FrozenReportsTest {
     @Test
     void whatFailuresDoTogetherIsWhatTheProgramPrintsToday() throws IOException {
         StringWriter sink = new StringWriter();
-        FoundStudy found = FoundStudy.sound(study(), around(sink));
+        FoundStudy found = FoundStudy.sound(study(), context(sink));
         JointWork work =
                 ResumedSearch.of(
-                        found.study(), found.read().chances(), 2, Optional.empty(), around(sink));
+                        found.study(), found.read().chances(), 2, Optional.empty(), context(sink));
         hold("sandpiper-pairs.txt", told(found, work, text -> text.pairs(false)));
         hold("sandpiper-latent.txt", told(found, work, text -> text.latent(false)));
         hold("sandpiper-run-up.txt", told(found, work, JointText::runUp));
@@ -80,11 +80,11 @@ class FrozenReportsTest {
 
     private String told(FoundStudy found, JointWork work, Consumer<JointText> telling) {
         StringWriter out = new StringWriter();
-        telling.accept(new JointText(found.study(), work, new Output(around(out))));
+        telling.accept(new JointText(found.study(), work, new Output(context(out))));
         return out.toString();
     }
 
-    private CommandContext around(StringWriter out) {
+    private CommandContext context(StringWriter out) {
         return new CommandContext(
                 new PrintWriter(out),
                 new PrintWriter(out),

@@ -111,7 +111,7 @@ class MainTest {
                         throw new IllegalStateException("no paper");
                     }
                 };
-        CommandContext around =
+        CommandContext context =
                 new CommandContext(
                         broken,
                         new PrintWriter(err),
@@ -119,7 +119,7 @@ class MainTest {
                         false,
                         false,
                         here);
-        return new Ran(Main.run(around, words), "", err.toString());
+        return new Ran(Main.run(context, words), "", err.toString());
     }
 
     @Test

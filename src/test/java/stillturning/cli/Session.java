@@ -42,7 +42,7 @@ public record Session(Path here, boolean terminal, boolean colour) {
     public Ran answering(String typed, String... words) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        CommandContext around =
+        CommandContext context =
                 new CommandContext(
                         new PrintWriter(out),
                         new PrintWriter(err),
@@ -50,7 +50,7 @@ public record Session(Path here, boolean terminal, boolean colour) {
                         terminal,
                         colour,
                         here);
-        int code = Main.run(around, words);
+        int code = Main.run(context, words);
         return new Ran(code, out.toString(), err.toString());
     }
 

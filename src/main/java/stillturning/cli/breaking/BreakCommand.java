@@ -75,7 +75,7 @@ import stillturning.story.UntoldStory;
         })
 public final class BreakCommand implements Callable<Integer> {
 
-    private final CommandContext around;
+    private final CommandContext context;
     @Mixin private StudyArgument asked = new StudyArgument();
 
     @Option(
@@ -143,14 +143,14 @@ public final class BreakCommand implements Callable<Integer> {
                             + " leave the engine running.")
     private boolean all;
 
-    public BreakCommand(CommandContext around) {
-        this.around = around;
+    public BreakCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
         refuseWhatContradicts();
-        FoundStudy source = FoundStudy.sound(asked.study, around);
+        FoundStudy source = FoundStudy.sound(asked.study, context);
         Study study = source.only(candidate);
         if (joint.any()) {
             together(source, study);
@@ -212,9 +212,9 @@ public final class BreakCommand implements Callable<Integer> {
 
     private void together(FoundStudy source, Study study) {
         Chances chances = source.read().chances();
-        Output out = new Output(around);
+        Output out = new Output(context);
         if (joint.causes()) {
-            List<SharedFindings> shared = ResumedSearch.shared(study, chances, around);
+            List<SharedFindings> shared = ResumedSearch.shared(study, chances, context);
             if (asked.json) {
                 out.raw(JsonReport.causes(study, shared));
             } else {
@@ -222,8 +222,8 @@ public final class BreakCommand implements Callable<Integer> {
             }
             return;
         }
-        Optional<Resumption> kept = joint.kept(source, around);
-        JointWork work = ResumedSearch.of(study, chances, joint.order(), kept, around);
+        Optional<Resumption> kept = joint.kept(source, context);
+        JointWork work = ResumedSearch.of(study, chances, joint.order(), kept, context);
         if (asked.json) {
             out.raw(
                     joint.pairs()
@@ -237,8 +237,8 @@ public final class BreakCommand implements Callable<Integer> {
     }
 
     private void matrix(Study study) {
-        Assessed assessed = Assessed.of(study, around);
-        Output out = new Output(around);
+        Assessed assessed = Assessed.of(study, context);
+        Output out = new Output(context);
         if (asked.json) {
             out.raw(JsonReport.matrix(assessed.assessment()));
             return;
@@ -265,7 +265,7 @@ public final class BreakCommand implements Callable<Integer> {
 
     private List<WorseInPhase> elsewhere(Assessment assessment) {
         int moments = Assess.moments(assessment.study()).size() * assessment.appraisals().size();
-        try (Progress progress = Progress.over(moments, "moments tried", around)) {
+        try (Progress progress = Progress.over(moments, "moments tried", context)) {
             return Assess.elsewhere(assessment, progress);
         } catch (UntoldStory e) {
             throw new Refusal("not every moment can be computed: " + e.getMessage());
@@ -273,9 +273,9 @@ public final class BreakCommand implements Callable<Integer> {
     }
 
     private void elsewhere(Study study) {
-        Assessed assessed = Assessed.of(study, around);
+        Assessed assessed = Assessed.of(study, context);
         List<WorseInPhase> worse = elsewhere(assessed.assessment());
-        Output out = new Output(around);
+        Output out = new Output(context);
         if (asked.json) {
             out.raw(JsonReport.elsewhere(study, worse));
             return;
@@ -297,13 +297,13 @@ public final class BreakCommand implements Callable<Integer> {
         }
         List<CandidateCases> told = new ArrayList<>();
         try (Progress progress =
-                Progress.over(study.candidates().size(), "candidates told", around)) {
+                Progress.over(study.candidates().size(), "candidates told", context)) {
             for (Candidate candidate : study.candidates()) {
                 told.add(Assess.cases(study, candidate, NamedFailures.cases(study, candidate)));
                 progress.accept(candidate.id());
             }
         }
-        Output out = new Output(around);
+        Output out = new Output(context);
         if (asked.json) {
             out.raw(JsonReport.cases(study, told));
         } else {
@@ -320,7 +320,7 @@ public final class BreakCommand implements Callable<Integer> {
     }
 
     private void tell(FoundStudy source, Study study) {
-        Optional<PlotFiles> files = plot.map(written -> PlotFiles.named(written, around));
+        Optional<PlotFiles> files = plot.map(written -> PlotFiles.named(written, context));
         FailureNames names = new FailureNames(study.candidates(), causes(source, study));
         Map<String, List<Failure>> found = AtOnce.of(failures.stream().map(names::find).toList());
         if (everyPhase) {
@@ -330,7 +330,7 @@ public final class BreakCommand implements Callable<Integer> {
         Moment moment =
                 phase.map(named -> PhaseNames.find(study, named))
                         .orElse(Moment.heldIn(study.goals().failurePhase().name()));
-        Stories stories = Stories.of(study, found, moment, pilot.orElse(Pilot.PLANNED), around);
+        Stories stories = Stories.of(study, found, moment, pilot.orElse(Pilot.PLANNED), context);
         List<EnduranceRange> sure =
                 ranges.asked()
                         ? stories.told().stream()
@@ -340,11 +340,11 @@ public final class BreakCommand implements Callable<Integer> {
                                                         source.reader(),
                                                         t.candidate(),
                                                         t.verdict(),
-                                                        around))
+                                                        context))
                                 .toList()
                         : List.of();
         List<String> drawn = files.map(f -> f.write(stories)).orElse(List.of());
-        Output out = new Output(around);
+        Output out = new Output(context);
         if (asked.json) {
             out.raw(StoriesJson.of(stories, sure));
         } else {
@@ -368,8 +368,8 @@ public final class BreakCommand implements Callable<Integer> {
     }
 
     private void everyPhase(Study study, Map<String, List<Failure>> failures) {
-        PhaseAnswers phases = PhaseAnswers.of(study, failures, around);
-        Output out = new Output(around);
+        PhaseAnswers phases = PhaseAnswers.of(study, failures, context);
+        Output out = new Output(context);
         if (asked.json) {
             out.raw(JsonReport.phases(study, phases.told(), phases.untold()));
         } else {

@@ -71,8 +71,8 @@ final class JointOptions {
     }
 
     /** Where finished work is kept, if anywhere. */
-    Optional<Resumption> kept(FoundStudy found, CommandContext around) {
-        return resume.map(file -> Resumption.of(file, found.read().fingerprint(), around));
+    Optional<Resumption> kept(FoundStudy found, CommandContext context) {
+        return resume.map(file -> Resumption.of(file, found.read().fingerprint(), context));
     }
 
     /**

@@ -25,11 +25,11 @@ record PhaseAnswers(Study study, List<PhaseVerdicts> told, List<String> untold) 
 
     /** Tells failures, by candidate. */
     static PhaseAnswers of(
-            Study study, Map<String, List<Failure>> failures, CommandContext around) {
+            Study study, Map<String, List<Failure>> failures, CommandContext context) {
         List<PhaseVerdicts> told = new ArrayList<>();
         List<String> untold = new ArrayList<>();
         int total = failures.values().stream().mapToInt(List::size).sum();
-        try (Progress progress = Progress.over(total, "failures flown", around)) {
+        try (Progress progress = Progress.over(total, "failures flown", context)) {
             for (Candidate candidate : study.candidates()) {
                 for (Failure failure : failures.getOrDefault(candidate.id(), List.of())) {
                     try {

@@ -24,12 +24,12 @@ final class PlotFiles {
 
     private final Path path;
     private final String ending;
-    private final CommandContext around;
+    private final CommandContext context;
 
-    private PlotFiles(Path path, String ending, CommandContext around) {
+    private PlotFiles(Path path, String ending, CommandContext context) {
         this.path = path;
         this.ending = ending;
-        this.around = around;
+        this.context = context;
     }
 
     /**
@@ -37,13 +37,13 @@ final class PlotFiles {
      *
      * @throws Refusal if it can be no picture's, or its folder cannot be written to
      */
-    static PlotFiles named(String written, CommandContext around) {
+    static PlotFiles named(String written, CommandContext context) {
         String lower = written.toLowerCase(Locale.ROOT);
         if (!lower.endsWith(".svg") && !lower.endsWith(".png")) {
             throw new Refusal(
                     "--plot draws into a file that ends in .svg or .png, not \"" + written + "\"");
         }
-        Path path = path(written, around);
+        Path path = path(written, context);
         if (String.valueOf(path.getFileName()).length() == ".svg".length()) {
             throw new Refusal("\"" + written + "\" has no name before its ending; write plot.svg");
         }
@@ -58,15 +58,15 @@ final class PlotFiles {
         if (!Files.isWritable(folder)) {
             throw new Refusal(
                     "nothing can be written into "
-                            + around.shown(folder)
+                            + context.shown(folder)
                             + "; name a file in another folder with --plot");
         }
-        return new PlotFiles(path, lower.substring(lower.length() - 3), around);
+        return new PlotFiles(path, lower.substring(lower.length() - 3), context);
     }
 
-    private static Path path(String written, CommandContext around) {
+    private static Path path(String written, CommandContext context) {
         try {
-            return around.path(written);
+            return context.path(written);
         } catch (InvalidPathException e) {
             throw new Refusal("that can be no file's name: " + e.getReason());
         }
@@ -92,7 +92,7 @@ final class PlotFiles {
                                     + ", "
                                     + one.verdict().failure().name()
                                     + ")";
-            written.add("Drawn: " + around.shown(file) + what);
+            written.add("Drawn: " + context.shown(file) + what);
         }
         return written;
     }
@@ -122,7 +122,7 @@ final class PlotFiles {
             WholeFile.replace(file, bytes);
         } catch (IOException e) {
             throw new Refusal(
-                    around.shown(file)
+                    context.shown(file)
                             + " cannot be written ("
                             + e
                             + "); name another file with --plot");

@@ -58,7 +58,7 @@ final class RangeOptions {
      * @throws Refusal if not one sample can be computed
      */
     EnduranceRange of(
-            StudyReader reader, Candidate candidate, Verdict verdict, CommandContext around) {
+            StudyReader reader, Candidate candidate, Verdict verdict, CommandContext context) {
         String failure = verdict.failure().name();
         Map<Dimension, Integer> order = new EnumMap<>(Dimension.class);
         WEIGHTY.forEach(d -> order.put(d, order.size()));
@@ -73,7 +73,7 @@ final class RangeOptions {
                         ranges.stream().map(RangeOptions::input).toList(),
                         places -> made(reader.drawn(candidate.id(), ranges, places)),
                         anew -> again(anew, failure));
-        try (Progress progress = Progress.over(Sampling.SAMPLES, "samples told", around)) {
+        try (Progress progress = Progress.over(Sampling.SAMPLES, "samples told", context)) {
             return sampling.of(failure, Sampling.SAMPLES, SEED, progress);
         } catch (UntoldStory e) {
             throw new Refusal("no sample can be computed: " + e.getMessage());

@@ -62,11 +62,11 @@ record Stories(
             Map<String, List<Failure>> failures,
             Moment moment,
             Pilot pilot,
-            CommandContext around) {
+            CommandContext context) {
         List<Told> told = new ArrayList<>();
         List<Untold> untold = new ArrayList<>();
         int total = failures.values().stream().mapToInt(List::size).sum();
-        try (Progress progress = Progress.over(total, "stories told", around)) {
+        try (Progress progress = Progress.over(total, "stories told", context)) {
             for (Candidate candidate : study.candidates()) {
                 List<Told> own = new ArrayList<>();
                 for (Failure failure : failures.getOrDefault(candidate.id(), List.of())) {

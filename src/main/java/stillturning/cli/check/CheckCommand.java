@@ -33,7 +33,7 @@ import stillturning.story.UntoldStory;
         })
 public final class CheckCommand implements Callable<Integer> {
 
-    private final CommandContext around;
+    private final CommandContext context;
     @Mixin private StudyArgument asked = new StudyArgument();
 
     @Option(
@@ -41,19 +41,19 @@ public final class CheckCommand implements Callable<Integer> {
             description = "Show which parts each sketch line became, with every value.")
     private boolean expanded;
 
-    public CheckCommand(CommandContext around) {
-        this.around = around;
+    public CheckCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
-        ReadStudy read = FoundStudy.read(asked.study, around);
+        ReadStudy read = FoundStudy.read(asked.study, context);
         StudyCheck check =
                 new StudyCheck(
                         read,
                         read.study().map(CheckCommand::flying).orElse(List.of()),
                         read.study().map(s -> sizes(s, read)).orElse(List.of()));
-        Output out = new Output(around);
+        Output out = new Output(context);
         if (asked.json) {
             out.raw(CheckJson.of(check));
         } else {

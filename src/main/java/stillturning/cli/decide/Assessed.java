@@ -24,9 +24,9 @@ import stillturning.report.TerminalTables;
 public record Assessed(Assessment assessment) {
 
     /** Assesses a study, telling how far it is where somebody waits. */
-    public static Assessed of(Study study, CommandContext around) {
+    public static Assessed of(Study study, CommandContext context) {
         try (Progress progress =
-                Progress.over(study.candidates().size(), "candidates assessed", around)) {
+                Progress.over(study.candidates().size(), "candidates assessed", context)) {
             return new Assessed(Assess.of(study, progress));
         }
     }

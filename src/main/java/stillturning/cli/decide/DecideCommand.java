@@ -24,20 +24,20 @@ import stillturning.report.json.JsonReport;
         })
 public final class DecideCommand implements Callable<Integer> {
 
-    private final CommandContext around;
+    private final CommandContext context;
     @Mixin private StudyArgument asked = new StudyArgument();
     @Mixin private GuessOptions guesses = new GuessOptions();
 
-    public DecideCommand(CommandContext around) {
-        this.around = around;
+    public DecideCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
-        FoundStudy found = FoundStudy.sound(asked.study, around);
-        Assessed assessed = Assessed.of(found.study(), around);
-        Optional<Guesses> tried = guesses.tried(found, assessed.assessment(), around);
-        Output out = new Output(around);
+        FoundStudy found = FoundStudy.sound(asked.study, context);
+        Assessed assessed = Assessed.of(found.study(), context);
+        Optional<Guesses> tried = guesses.tried(found, assessed.assessment(), context);
+        Output out = new Output(context);
         if (asked.json) {
             out.raw(JsonReport.decide(assessed.assessment(), tried));
         } else {

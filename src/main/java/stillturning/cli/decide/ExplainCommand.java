@@ -42,7 +42,7 @@ import stillturning.sizing.SizingReport;
         })
 public final class ExplainCommand implements Callable<Integer> {
 
-    private final CommandContext around;
+    private final CommandContext context;
     @Mixin private StudyArgument asked = new StudyArgument();
     @Mixin private GuessOptions guesses = new GuessOptions();
 
@@ -71,8 +71,8 @@ public final class ExplainCommand implements Callable<Integer> {
             description = "Replace the file even if this program did not write it.")
     private boolean force;
 
-    public ExplainCommand(CommandContext around) {
-        this.around = around;
+    public ExplainCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Override
@@ -80,18 +80,18 @@ public final class ExplainCommand implements Callable<Integer> {
         if (resume.isPresent() && !pairs) {
             throw new Refusal("--resume needs --pairs");
         }
-        FoundStudy found = FoundStudy.sound(asked.study, around);
-        Path path = around.path(html.orElse(found.study().id() + ".html"));
+        FoundStudy found = FoundStudy.sound(asked.study, context);
+        Path path = context.path(html.orElse(found.study().id() + ".html"));
         PageFile file = new PageFile(path);
-        String shown = around.shown(path);
+        String shown = context.shown(path);
         if (!force && file.isAnothers()) {
             throw new Refusal(
                     shown
                             + " is there already and was not written by this program; name another"
                             + " file with --html, or replace it with --force");
         }
-        Assessed assessed = Assessed.of(found.study(), around);
-        Optional<Guesses> tried = guesses.tried(found, assessed.assessment(), around);
+        Assessed assessed = Assessed.of(found.study(), context);
+        Optional<Guesses> tried = guesses.tried(found, assessed.assessment(), context);
         Dossier dossier =
                 new Dossier(
                         assessed.assessment(),
@@ -102,7 +102,7 @@ public final class ExplainCommand implements Callable<Integer> {
                 file,
                 shown,
                 dossier.page(new Asked(tried, sizes(found, ranked), together(found, ranked))));
-        Output out = new Output(around);
+        Output out = new Output(context);
         if (asked.json) {
             out.raw(JsonReport.decide(assessed.assessment(), tried));
         } else {
@@ -120,15 +120,15 @@ public final class ExplainCommand implements Callable<Integer> {
         }
         Chances chances = found.read().chances();
         Optional<Resumption> kept =
-                resume.map(file -> Resumption.of(file, found.read().fingerprint(), around));
+                resume.map(file -> Resumption.of(file, found.read().fingerprint(), context));
         return Optional.of(
                 new Jointness(
-                        ResumedSearch.of(ranked, chances, JointSearch.PAIRS, kept, around),
-                        ResumedSearch.shared(ranked, chances, around)));
+                        ResumedSearch.of(ranked, chances, JointSearch.PAIRS, kept, context),
+                        ResumedSearch.shared(ranked, chances, context)));
     }
 
     private List<SizingReport> sizes(FoundStudy found, Study ranked) {
-        return SizeCommand.sized(found, ranked.candidates(), around).reports();
+        return SizeCommand.sized(found, ranked.candidates(), context).reports();
     }
 
     private static void write(PageFile file, String shown, String page) {

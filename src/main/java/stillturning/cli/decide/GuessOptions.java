@@ -29,13 +29,13 @@ final class GuessOptions {
     private boolean catalogue;
 
     /** What trying them brings, if it is asked for. */
-    Optional<Guesses> tried(FoundStudy found, Assessment assessment, CommandContext around) {
+    Optional<Guesses> tried(FoundStudy found, Assessment assessment, CommandContext context) {
         if (!own && !catalogue) {
             return Optional.empty();
         }
         List<GuessVariation> doubts = new Guessing(found.reader(), found.read()).doubts(catalogue);
         try (Progress progress =
-                Progress.over(2 * doubts.size(), "trials with another guess done", around)) {
+                Progress.over(2 * doubts.size(), "trials with another guess done", context)) {
             return Optional.of(Assess.guesses(assessment, doubts, progress));
         }
     }

@@ -31,11 +31,11 @@ public final class ResumedSearch {
             Chances chances,
             int order,
             Optional<Resumption> kept,
-            CommandContext around) {
+            CommandContext context) {
         JointSearch search = new JointSearch(study, chances, order);
         Optional<Thread> saving = kept.map(k -> new Thread(k::save, "save"));
         saving.ifPresent(Runtime.getRuntime()::addShutdownHook);
-        try (Progress progress = Progress.over(search.blocks(), "blocks of sets tried", around)) {
+        try (Progress progress = Progress.over(search.blocks(), "blocks of sets tried", context)) {
             JointWork work = search.work(kept.map(k -> (Kept) k).orElse(Kept.NOTHING), progress);
             kept.ifPresent(Resumption::save);
             return work;
@@ -47,9 +47,9 @@ public final class ResumedSearch {
     }
 
     /** What the parts of each candidate share. */
-    public static List<SharedFindings> shared(Study study, Chances chances, CommandContext around) {
+    public static List<SharedFindings> shared(Study study, Chances chances, CommandContext context) {
         try (Progress progress =
-                Progress.over(study.candidates().size(), "candidates looked at", around)) {
+                Progress.over(study.candidates().size(), "candidates looked at", context)) {
             return SharedWork.of(study, chances, progress);
         }
     }

@@ -55,9 +55,9 @@ public final class Resumption implements Kept {
      * @param fingerprint of the study's files
      * @throws Refusal if it belongs to something else, or cannot be read or written
      */
-    public static Resumption of(String written, String fingerprint, CommandContext around) {
-        Path file = around.path(written);
-        Resumption resumption = new Resumption(file, around.shown(file), fingerprint);
+    public static Resumption of(String written, String fingerprint, CommandContext context) {
+        Path file = context.path(written);
+        Resumption resumption = new Resumption(file, context.shown(file), fingerprint);
         if (Files.exists(file)) {
             resumption.read();
         }

@@ -28,7 +28,7 @@ import stillturning.report.json.JsonReport;
         })
 public final class RunUpCommand implements Callable<Integer> {
 
-    private final CommandContext around;
+    private final CommandContext context;
     @Mixin private StudyArgument asked = new StudyArgument();
 
     @Option(
@@ -43,19 +43,19 @@ public final class RunUpCommand implements Callable<Integer> {
             description = "Keep finished work in this file, and go on where it stopped.")
     private Optional<String> resume = Optional.empty();
 
-    public RunUpCommand(CommandContext around) {
-        this.around = around;
+    public RunUpCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
-        FoundStudy found = FoundStudy.sound(asked.study, around);
+        FoundStudy found = FoundStudy.sound(asked.study, context);
         Study study = found.only(candidate);
         Optional<Resumption> kept =
-                resume.map(file -> Resumption.of(file, found.read().fingerprint(), around));
+                resume.map(file -> Resumption.of(file, found.read().fingerprint(), context));
         JointWork work =
-                ResumedSearch.of(study, found.read().chances(), JointSearch.PAIRS, kept, around);
-        Output out = new Output(around);
+                ResumedSearch.of(study, found.read().chances(), JointSearch.PAIRS, kept, context);
+        Output out = new Output(context);
         if (asked.json) {
             out.raw(JsonReport.runUp(study, work.found(), work.reasons()));
         } else {

@@ -47,7 +47,7 @@ import stillturning.sizing.SizingReport;
         })
 public final class SizeCommand implements Callable<Integer> {
 
-    private final CommandContext around;
+    private final CommandContext context;
     @Mixin private StudyArgument asked = new StudyArgument();
 
     @Option(
@@ -81,8 +81,8 @@ public final class SizeCommand implements Callable<Integer> {
                             + " under its name with a ~ behind.")
     private boolean apply;
 
-    public SizeCommand(CommandContext around) {
-        this.around = around;
+    public SizeCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Override
@@ -93,13 +93,13 @@ public final class SizeCommand implements Callable<Integer> {
         if (propose && asked.json) {
             throw new Refusal("--propose prints a patch, so it does not go with --json");
         }
-        FoundStudy found = FoundStudy.sound(asked.study, around);
+        FoundStudy found = FoundStudy.sound(asked.study, context);
         List<Candidate> candidates =
                 candidate
                         .map(name -> List.of(CandidateNames.find(found.study(), name)))
                         .orElseGet(() -> found.study().candidates());
-        SizedCandidates sized = sized(found, candidates, around);
-        Output out = new Output(around);
+        SizedCandidates sized = sized(found, candidates, context);
+        Output out = new Output(context);
         if (propose) {
             sized.untold().forEach(reason -> out.line(Paragraph.of("# ", reason)));
             sized.reports().forEach(report -> propose(found, report, out));
@@ -119,8 +119,8 @@ public final class SizeCommand implements Callable<Integer> {
 
     /** Sizes of some candidates, telling how far it is where somebody waits. */
     public static SizedCandidates sized(
-            FoundStudy found, List<Candidate> candidates, CommandContext around) {
-        try (Progress progress = Progress.over(candidates.size(), "candidates sized", around)) {
+            FoundStudy found, List<Candidate> candidates, CommandContext context) {
+        try (Progress progress = Progress.over(candidates.size(), "candidates sized", context)) {
             return SizedCandidates.of(found.study(), found.read(), candidates, progress);
         }
     }
@@ -129,7 +129,7 @@ public final class SizeCommand implements Callable<Integer> {
     private void propose(FoundStudy found, SizingReport report, Output out) {
         Proposal proposal = proposal(found, report);
         Path file = proposal.before().file();
-        String shown = around.shown(file);
+        String shown = context.shown(file);
         if (!proposal.changes()) {
             out.line("# " + shown + ": nothing to change");
         }
@@ -184,7 +184,7 @@ public final class SizeCommand implements Callable<Integer> {
     }
 
     private void write(String folder, List<SizingReport> reports, Output out) {
-        Path into = around.path(folder);
+        Path into = context.path(folder);
         try {
             Files.createDirectories(into);
             for (Map.Entry<String, String> file : SizeFiles.of(reports).entrySet()) {
@@ -192,13 +192,13 @@ public final class SizeCommand implements Callable<Integer> {
             }
         } catch (IOException e) {
             throw new Refusal(
-                    around.shown(into)
+                    context.shown(into)
                             + " cannot be written ("
                             + e
                             + "); name another folder with --csv");
         }
         if (!asked.json) {
-            out.line("").line("Written: " + around.shown(into));
+            out.line("").line("Written: " + context.shown(into));
         }
     }
 }

@@ -27,8 +27,8 @@ public record FoundStudy(Study study, ReadStudy read, StudyReader reader) {
      *
      * @throws Refusal with all its problems, if there are any
      */
-    public static FoundStudy sound(String written, CommandContext around) {
-        StudyReader reader = StudyReader.open(folder(written, around));
+    public static FoundStudy sound(String written, CommandContext context) {
+        StudyReader reader = StudyReader.open(folder(written, context));
         ReadStudy read = CaseNames.checked(reader.study(Variation.NONE), reader);
         return read.study()
                 .map(study -> new FoundStudy(study, read, reader))
@@ -59,8 +59,8 @@ public record FoundStudy(Study study, ReadStudy read, StudyReader reader) {
     }
 
     /** What reading the study of this name brings, problems included. */
-    public static ReadStudy read(String written, CommandContext around) {
-        StudyReader reader = StudyReader.open(folder(written, around));
+    public static ReadStudy read(String written, CommandContext context) {
+        StudyReader reader = StudyReader.open(folder(written, context));
         return CaseNames.checked(reader.study(Variation.NONE), reader);
     }
 
@@ -69,10 +69,10 @@ public record FoundStudy(Study study, ReadStudy read, StudyReader reader) {
      *
      * @throws Refusal if it can be no path
      */
-    public static Path folder(String written, CommandContext around) {
+    public static Path folder(String written, CommandContext context) {
         try {
-            Path folder = around.path(written);
-            Path usual = around.path(ARCHITECTURES).resolve(written);
+            Path folder = context.path(written);
+            Path usual = context.path(ARCHITECTURES).resolve(written);
             boolean bareName = Path.of(written).getNameCount() == 1;
             return bareName && !Files.exists(folder) && Files.isDirectory(usual) ? usual : folder;
         } catch (InvalidPathException e) {

@@ -8,12 +8,12 @@ import stillturning.report.TerminalColour.Ink;
 /** Results written to the screen, section by section. */
 public final class Output {
 
-    private final CommandContext around;
+    private final CommandContext context;
     private final TerminalColour paint;
 
-    public Output(CommandContext around) {
-        this.around = around;
-        this.paint = around.colour() ? TerminalColour.ANSI : TerminalColour.NONE;
+    public Output(CommandContext context) {
+        this.context = context;
+        this.paint = context.colour() ? TerminalColour.ANSI : TerminalColour.NONE;
     }
 
     public TerminalColour paint() {
@@ -21,7 +21,7 @@ public final class Output {
     }
 
     public Output line(String line) {
-        around.out().print(line + "\n");
+        context.out().print(line + "\n");
         return this;
     }
 
@@ -49,6 +49,6 @@ public final class Output {
 
     /** A text as it is. */
     public void raw(String text) {
-        around.out().print(text);
+        context.out().print(text);
     }
 }

@@ -30,16 +30,16 @@ public final class Progress implements AutoCloseable, Consumer<String> {
     }
 
     /** For work on so many things; silent where nobody sits in front. */
-    public static Progress over(int total, String things, CommandContext around) {
-        return over(total, things, around, PATIENCE);
+    public static Progress over(int total, String things, CommandContext context) {
+        return over(total, things, context, PATIENCE);
     }
 
-    public static Progress over(int total, String things, CommandContext around, Duration patience) {
+    public static Progress over(int total, String things, CommandContext context, Duration patience) {
         Progress progress =
                 new Progress(
-                        around.err(),
+                        context.err(),
                         " of " + total + " " + things,
-                        around.terminal() ? Optional.of(timer()) : Optional.empty());
+                        context.terminal() ? Optional.of(timer()) : Optional.empty());
         progress.ticking.ifPresent(
                 timer -> {
                     var unused =

@@ -15,7 +15,7 @@ class ProgressTest {
 
     private final StringWriter err = new StringWriter();
 
-    private CommandContext around(boolean terminal) {
+    private CommandContext context(boolean terminal) {
         return new CommandContext(
                 new PrintWriter(new StringWriter()),
                 new PrintWriter(err),
@@ -28,7 +28,7 @@ class ProgressTest {
     @Test
     void slowWorkIsShownInPlaceAndWipedAway() throws InterruptedException {
         try (Progress progress =
-                Progress.over(6, "candidates assessed", around(true), Duration.ZERO)) {
+                Progress.over(6, "candidates assessed", context(true), Duration.ZERO)) {
             progress.accept("first");
             waitFor("\r1 of 6 candidates assessed");
         }
@@ -45,7 +45,7 @@ class ProgressTest {
     @Test
     void quickWorkShowsNothing() {
         try (Progress progress =
-                Progress.over(6, "candidates assessed", around(true), Duration.ofHours(1))) {
+                Progress.over(6, "candidates assessed", context(true), Duration.ofHours(1))) {
             progress.accept("first");
         }
         assertEquals("", err.toString());
@@ -54,7 +54,7 @@ class ProgressTest {
     @Test
     void nothingIsShownWhereNobodySits() throws InterruptedException {
         try (Progress progress =
-                Progress.over(6, "candidates assessed", around(false), Duration.ZERO)) {
+                Progress.over(6, "candidates assessed", context(false), Duration.ZERO)) {
             progress.accept("first");
             Thread.sleep(50);
         }
