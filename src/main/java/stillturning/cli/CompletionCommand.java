@@ -1,12 +1,12 @@
 package stillturning.cli;
 
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.ExitCode;
 import java.util.concurrent.Callable;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
 
 /** Prints the script with which a shell completes commands and options. */
 @Command(

@@ -1,15 +1,15 @@
 package stillturning.cli;
 
-import stillturning.cli.study.FoundStudy;
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.ExitCode;
-import stillturning.cli.terminal.Refusal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import stillturning.cli.study.StudyFolder;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.Refusal;
 import stillturning.desktop.view.window.Desktop;
 
 /** Opens the window. */
@@ -35,7 +35,7 @@ final class DesktopCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<Path> studies = study.map(s -> FoundStudy.folder(s, context)).stream().toList();
+        List<Path> studies = study.map(s -> StudyFolder.existing(s, context)).stream().toList();
         // only a program with a window may show a printer's dialog
         System.setProperty("java.awt.headless", "false");
         try {

@@ -1,14 +1,5 @@
 package stillturning.cli;
 
-import stillturning.cli.breaking.BreakCommand;
-import stillturning.cli.check.CheckCommand;
-import stillturning.cli.decide.DecideCommand;
-import stillturning.cli.decide.ExplainCommand;
-import stillturning.cli.joint.RunUpCommand;
-import stillturning.cli.size.SizeCommand;
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.ExitCode;
-import stillturning.cli.terminal.Refusal;
 import java.io.BufferedReader;
 import java.io.Console;
 import java.io.FileDescriptor;
@@ -25,6 +16,15 @@ import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import stillturning.cli.breaking.BreakCommand;
+import stillturning.cli.check.CheckCommand;
+import stillturning.cli.decide.DecideCommand;
+import stillturning.cli.decide.ExplainCommand;
+import stillturning.cli.joint.RunUpCommand;
+import stillturning.cli.size.SizeCommand;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.Refusal;
 
 /** Starts the program. */
 public final class Main {

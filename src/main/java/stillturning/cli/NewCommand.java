@@ -1,14 +1,5 @@
 package stillturning.cli;
 
-import stillturning.cli.study.FoundStudy;
-import stillturning.cli.study.StudyArgument;
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.ExitCode;
-import stillturning.cli.terminal.JsonWriter;
-import stillturning.cli.terminal.Output;
-import stillturning.cli.terminal.Questions;
-import stillturning.cli.terminal.Refusal;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +8,14 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.cli.study.StudyArgument;
+import stillturning.cli.study.StudyFolder;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.JsonWriter;
+import stillturning.cli.terminal.Output;
+import stillturning.cli.terminal.Questions;
+import stillturning.cli.terminal.Refusal;
 import stillturning.files.Starter;
 import stillturning.files.Starter.Answers;
 import stillturning.files.Starter.Counts;
@@ -79,7 +78,7 @@ final class NewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path folder = folder();
+        Path folder = StudyFolder.fresh(asked.study(), context);
         Answers answers = answers(title(folder));
         List<Problem> problems = Starter.write(folder, answers);
         if (!problems.isEmpty()) {
@@ -91,16 +90,12 @@ final class NewCommand implements Callable<Integer> {
                             + problems.get(0).right());
         }
         List<String> files = List.copyOf(Starter.files(answers).keySet());
-        if (asked.json) {
-            context.out()
-                    .print(
-                            JsonWriter.text(
-                                    new Written(
-                                            JsonReport.SCHEMA_VERSION,
-                                            context.shown(folder),
-                                            files)));
+        if (asked.json()) {
+            Written written =
+                    new Written(JsonReport.SCHEMA_VERSION, context.shown(folder), files);
+            new Output(context).raw(JsonWriter.text(written));
         } else {
-            tell(folder, files);
+            print(folder, files);
         }
         return ExitCode.FINE;
     }
@@ -108,21 +103,14 @@ final class NewCommand implements Callable<Integer> {
     /** What was written, as JSON. */
     record Written(int schemaVersion, String folder, List<String> files) {}
 
-    private void tell(Path folder, List<String> files) {
+    private void print(Path folder, List<String> files) {
         new Output(context)
                 .line("Written to " + context.shown(folder) + ": " + String.join(", ", files))
                 .line(
                         "Its values are guesses to start from, not your aircraft's: put yours in"
                                 + " their place, then")
-                .line("  stillturning check " + asked.study)
-                .line("  stillturning decide " + asked.study);
-    }
-
-    private Path folder() {
-        Path usual = context.path(FoundStudy.ARCHITECTURES);
-        Path folder = FoundStudy.folder(asked.study, context);
-        boolean bareName = Path.of(asked.study).getNameCount() == 1;
-        return bareName && Files.isDirectory(usual) ? usual.resolve(asked.study) : folder;
+                .line("  stillturning check " + asked.study())
+                .line("  stillturning decide " + asked.study());
     }
 
     private static String title(Path folder) {
@@ -186,7 +174,7 @@ final class NewCommand implements Callable<Integer> {
 
     private boolean asks() {
         return context.terminal()
-                && !asked.json
+                && !asked.json()
                 && Stream.of(batteries, alternators, computers, pumps, protection, nominal)
                         .allMatch(Optional::isEmpty);
     }

@@ -3,13 +3,13 @@ package stillturning.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import stillturning.cli.terminal.ExitCode;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.ExitCode;
 
 /** Values that nobody would mean and that are allowed: every story is told to its end. */
 @Timeout(120)

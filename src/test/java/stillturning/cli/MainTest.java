@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.ExitCode;
 import java.io.BufferedReader;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -18,6 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
 
 class MainTest {
 

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import stillturning.cli.terminal.ExitCode;
-import stillturning.cli.terminal.JsonWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.JsonWriter;
 
 class NewCommandTest {
 

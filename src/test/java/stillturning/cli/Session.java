@@ -1,6 +1,5 @@
 package stillturning.cli;
 
-import stillturning.cli.terminal.CommandContext;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -11,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import stillturning.cli.terminal.CommandContext;
 
 /**
  * Somebody who stands in a folder and runs commands.

@@ -1,10 +1,10 @@
 package stillturning.cli.breaking;
 
-import stillturning.cli.terminal.Refusal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import stillturning.cli.terminal.Refusal;
 import stillturning.model.failure.Failure;
 
 /** Several failures at the same moment, told as one. */

@@ -1,6 +1,5 @@
 package stillturning.cli.breaking;
 
-import stillturning.cli.terminal.Refusal;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.NamedFailures;
 import stillturning.dossier.NamedFailures.Meant;
 import stillturning.model.Candidate;

@@ -1,9 +1,9 @@
 package stillturning.cli.breaking;
 
-import stillturning.cli.terminal.Refusal;
 import java.util.List;
 import java.util.stream.Collectors;
 import stillturning.assess.Assess;
+import stillturning.cli.terminal.Refusal;
 import stillturning.model.Study;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;

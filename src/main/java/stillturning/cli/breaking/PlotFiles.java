@@ -1,7 +1,5 @@
 package stillturning.cli.breaking;
 
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.Refusal;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import stillturning.cli.breaking.Stories.Told;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.Refusal;
 import stillturning.files.WholeFile;
 import stillturning.report.StoryPlot;
 import stillturning.story.Pilot;
@@ -121,11 +121,7 @@ final class PlotFiles {
         try {
             WholeFile.replace(file, bytes);
         } catch (IOException e) {
-            throw new Refusal(
-                    context.shown(file)
-                            + " cannot be written ("
-                            + e
-                            + "); name another file with --plot");
+            throw Refusal.unwritten(context.shown(file), e, "file with --plot");
         }
     }
 }

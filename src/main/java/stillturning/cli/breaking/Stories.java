@@ -1,8 +1,5 @@
 package stillturning.cli.breaking;
 
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.Progress;
-import stillturning.cli.terminal.Refusal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,6 +8,8 @@ import java.util.Optional;
 import stillturning.assess.Assess;
 import stillturning.assess.SheddingEndurances;
 import stillturning.assess.Verdict;
+import stillturning.cli.terminal.Progress;
+import stillturning.cli.terminal.Refusal;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
@@ -40,7 +39,11 @@ record Stories(
     record Told(Candidate candidate, Verdict verdict) {}
 
     /** A failure of a candidate that could not be computed. */
-    record Untold(String candidate, String failure, String reason) {}
+    record Untold(String candidate, String failure, String reason) {
+        private static Untold of(Candidate candidate, Failure failure, UntoldStory why) {
+            return new Untold(candidate.id(), failure.name(), String.valueOf(why.getMessage()));
+        }
+    }
 
     private static Comparator<Told> worstFirst(Pilot pilot) {
         return Comparator.comparing((Told t) -> t.verdict.outcome(pilot))
@@ -53,24 +56,33 @@ record Stories(
     }
 
     /**
-     * Tells failures, by candidate.
+     * Tells the failures asked about.
      *
      * @throws Refusal if none of them can be computed
      */
-    static Stories of(
-            Study study,
-            Map<String, List<Failure>> failures,
-            Moment moment,
-            Pilot pilot,
-            CommandContext context) {
+    static Stories of(BreakRequest request) {
+        Study study = request.study();
+        Map<String, List<Failure>> failures = request.failures();
+        Pilot pilot = request.options().pilot().orElse(Pilot.PLANNED);
+        Moment moment =
+                request.options()
+                        .phase()
+                        .map(named -> PhaseNames.find(study, named))
+                        .orElse(Moment.heldIn(study.goals().failurePhase().name()));
         List<Told> told = new ArrayList<>();
         List<Untold> untold = new ArrayList<>();
         int total = failures.values().stream().mapToInt(List::size).sum();
-        try (Progress progress = Progress.over(total, "stories told", context)) {
+        try (Progress progress = Progress.over(total, "stories told", request.context())) {
             for (Candidate candidate : study.candidates()) {
                 List<Told> own = new ArrayList<>();
                 for (Failure failure : failures.getOrDefault(candidate.id(), List.of())) {
-                    tell(study, candidate, failure, moment, untold).ifPresent(own::add);
+                    try {
+                        own.add(
+                                new Told(
+                                        candidate, Assess.one(study, candidate, failure, moment)));
+                    } catch (UntoldStory e) {
+                        untold.add(Untold.of(candidate, failure, e));
+                    }
                     progress.accept(failure.name());
                 }
                 own.sort(worstFirst(pilot));
@@ -82,16 +94,6 @@ record Stories(
                     untold.get(0).candidate + " cannot be computed: " + untold.get(0).reason);
         }
         return new Stories(study, moment, pilot, study.candidates().size() > 1, told, untold);
-    }
-
-    private static Optional<Told> tell(
-            Study study, Candidate candidate, Failure failure, Moment moment, List<Untold> untold) {
-        try {
-            return Optional.of(new Told(candidate, Assess.one(study, candidate, failure, moment)));
-        } catch (UntoldStory e) {
-            untold.add(new Untold(candidate.id(), failure.name(), String.valueOf(e.getMessage())));
-            return Optional.empty();
-        }
     }
 
     /** What switching loads off is worth, where electricity ends the engine after this failure. */

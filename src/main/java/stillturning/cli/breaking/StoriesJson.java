@@ -1,10 +1,10 @@
 package stillturning.cli.breaking;
 
-import stillturning.cli.terminal.JsonWriter;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import stillturning.assess.ranges.EnduranceRange;
 import stillturning.cli.breaking.Stories.Untold;
+import stillturning.cli.terminal.JsonWriter;
 import stillturning.report.Cautions;
 import stillturning.report.json.JsonReport;
 import stillturning.story.Moment.Span;

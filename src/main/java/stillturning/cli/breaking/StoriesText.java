@@ -1,7 +1,5 @@
 package stillturning.cli.breaking;
 
-import stillturning.cli.terminal.Output;
-import stillturning.cli.terminal.Paragraph;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -12,6 +10,8 @@ import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
 import stillturning.assess.ranges.EnduranceRange;
 import stillturning.cli.breaking.Stories.Told;
+import stillturning.cli.breaking.Stories.Untold;
+import stillturning.cli.terminal.Output;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
 import stillturning.report.RangeText;
@@ -73,7 +73,7 @@ final class StoriesText {
      */
     void tell(List<String> drawn) {
         if (stories.compared()) {
-            out.line(Paragraph.of("", introduction())).line("").lines(table());
+            out.paragraph(introduction()).line("").lines(table());
         }
         if (stories.compared() && drawn.isEmpty()) {
             shortStories();
@@ -83,24 +83,22 @@ final class StoriesText {
         ranges.forEach(
                 range -> {
                     out.section("How sure that is: " + range.failure());
-                    RangeText.of(range).forEach(l -> out.line(Paragraph.of("  ", l)));
+                    RangeText.of(range).forEach(l -> out.paragraph("  ", l));
                 });
-        stories.untold()
-                .forEach(
-                        u ->
-                                out.line("")
-                                        .line(
-                                                Paragraph.of(
-                                                        "",
-                                                        u.candidate()
-                                                                + ", "
-                                                                + u.failure()
-                                                                + ": cannot be computed: "
-                                                                + u.reason())));
+        stories.untold().forEach(this::untold);
         if (!drawn.isEmpty()) {
             out.line("").lines(drawn);
         }
-        out.caution();
+    }
+
+    private void untold(Untold story) {
+        out.line("")
+                .paragraph(
+                        story.candidate()
+                                + ", "
+                                + story.failure()
+                                + ": cannot be computed: "
+                                + story.reason());
     }
 
     private String introduction() {
@@ -119,7 +117,7 @@ final class StoriesText {
     }
 
     private void fullStories() {
-        out.line("").line(Paragraph.of("", StoryText.READING));
+        out.line("").paragraph(StoryText.READING);
         for (Told told : stories.told()) {
             out.section(told.candidate().title())
                     .lines(StoryText.of(told.verdict(), stories.pilot(), stories.lasting(told)));
@@ -179,7 +177,7 @@ final class StoriesText {
         String without =
                 stories.without().stream().map(Candidate::title).collect(Collectors.joining("; "));
         if (!without.isEmpty()) {
-            out.line(Paragraph.of("  ", "Without such a part: " + without));
+            out.paragraph("  ", "Without such a part: " + without);
         }
     }
 
@@ -196,6 +194,6 @@ final class StoriesText {
         boolean itself = happening.kind() == Kind.FAILURE;
         String words = (itself ? "" : happening.part() + " ") + happening.words();
         String time = happening.seconds() == 0 ? "0 ms" : Formats.duration(happening.seconds());
-        out.line(Paragraph.of(String.format(Locale.ROOT, "  %14s  ", time), words));
+        out.paragraph(String.format(Locale.ROOT, "  %14s  ", time), words);
     }
 }

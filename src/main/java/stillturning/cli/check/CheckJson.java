@@ -1,12 +1,12 @@
 package stillturning.cli.check;
 
-import stillturning.cli.terminal.JsonWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import stillturning.cli.check.StudyCheck.Flying;
+import stillturning.cli.terminal.JsonWriter;
 import stillturning.files.Assumption;
 import stillturning.files.Expanded;
 import stillturning.files.Remark;

@@ -1,26 +1,25 @@
 package stillturning.cli.check;
 
-import stillturning.cli.size.SizeText;
-import stillturning.cli.study.ProblemText;
-import stillturning.cli.terminal.Output;
-import stillturning.cli.terminal.Paragraph;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import stillturning.cli.check.StudyCheck.Flying;
+import stillturning.cli.size.SizeText;
+import stillturning.cli.study.ProblemText;
+import stillturning.cli.study.StudyAssessment;
+import stillturning.cli.terminal.Output;
+import stillturning.cli.terminal.Output.Finding;
 import stillturning.files.Assumption;
 import stillturning.files.Expanded;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
-import stillturning.report.NormalFlightTexts;
 import stillturning.report.TerminalColour.Ink;
 import stillturning.report.TextTable;
 import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
-import stillturning.sizing.SizingReport;
 import stillturning.story.NormalFlight;
 import stillturning.yaml.Origin;
 
@@ -67,7 +66,7 @@ final class CheckText {
     private void remarks() {
         if (!check.read().remarks().isEmpty()) {
             out.section("Worth a second look");
-            check.read().remarks().forEach(r -> out.line(Paragraph.of("  ", r.toString())));
+            check.read().remarks().forEach(r -> out.paragraph("  ", r.toString()));
         }
     }
 
@@ -84,28 +83,22 @@ final class CheckText {
         out.section("Normal flight, nothing wrong").lines(table.lines(out.paint()));
         check.flying().stream()
                 .filter(flying -> flying.normal().isEmpty())
-                .forEach(f -> out.line(Paragraph.of("", f.candidate().id() + ": " + f.reason())));
-        unwell();
-    }
-
-    private void unwell() {
-        List<Flying> unwell = check.flying().stream().filter(f -> !f.findings().isEmpty()).toList();
-        if (!unwell.isEmpty()) {
-            out.section("Unwell with nothing wrong")
-                    .line(Paragraph.of("", NormalFlightTexts.MEANING));
-            unwell.forEach(f -> out.findings(f.candidate().title(), f.findings()));
-        }
+                .forEach(f -> out.paragraph(f.candidate().id() + ": " + f.reason()));
+        StudyAssessment.unwell(
+                check.flying().stream()
+                        .map(f -> new Finding(f.candidate().title(), f.findings()))
+                        .toList(),
+                out);
     }
 
     private void sizes() {
-        List<SizingReport> wrong =
-                check.sizes().stream().filter(report -> report.wrong() > 0).toList();
-        if (!wrong.isEmpty()) {
-            out.section("Sizes that break a limit, with nothing wrong")
-                    .line(Paragraph.of("", "Command size shows the rest, and what failures add."));
-            SizeText text = new SizeText(check.read(), out);
-            wrong.forEach(r -> out.findings(r.candidate().title(), text.wrong(r)));
-        }
+        SizeText text = new SizeText(check.read(), out);
+        out.findings(
+                "Sizes that break a limit, with nothing wrong",
+                "Command size shows the rest, and what failures add.",
+                check.sizes().stream()
+                        .map(sized -> new Finding(sized.candidate().title(), text.wrong(sized)))
+                        .toList());
     }
 
     private static List<Cell> row(Flying flying) {
@@ -177,7 +170,7 @@ final class CheckText {
             for (Expanded.Made made : line.parts()) {
                 out.line("    " + made.id() + " (" + made.kind() + ")");
                 if (!made.values().isEmpty()) {
-                    out.line(Paragraph.of("      ", String.join(", ", made.values())));
+                    out.paragraph("      ", String.join(", ", made.values()));
                 }
             }
         }

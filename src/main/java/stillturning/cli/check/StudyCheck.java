@@ -1,14 +1,18 @@
 package stillturning.cli.check;
 
-import stillturning.cli.terminal.ExitCode;
 import java.util.List;
 import java.util.Optional;
+import stillturning.assess.Assess;
 import stillturning.assess.NothingBroken;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.dossier.SizedCandidates;
 import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
+import stillturning.model.Study;
 import stillturning.report.NormalFlightTexts;
 import stillturning.sizing.SizingReport;
 import stillturning.story.NormalFlight;
+import stillturning.story.UntoldStory;
 
 /**
  * What is known about a study before anything fails.
@@ -26,12 +30,13 @@ record StudyCheck(ReadStudy read, List<Flying> flying, List<SizingReport> sizes)
      */
     record Flying(Candidate candidate, Optional<NothingBroken> flight, String reason) {
 
-        static Flying found(Candidate candidate, NothingBroken flight) {
-            return new Flying(candidate, Optional.of(flight), "");
-        }
-
-        static Flying untold(Candidate candidate, String reason) {
-            return new Flying(candidate, Optional.empty(), reason);
+        private static Flying of(Study study, Candidate candidate) {
+            try {
+                NothingBroken flight = Assess.undisturbed(study, candidate);
+                return new Flying(candidate, Optional.of(flight), "");
+            } catch (UntoldStory e) {
+                return new Flying(candidate, Optional.empty(), String.valueOf(e.getMessage()));
+            }
         }
 
         Optional<NormalFlight> normal() {
@@ -54,6 +59,22 @@ record StudyCheck(ReadStudy read, List<Flying> flying, List<SizingReport> sizes)
     StudyCheck {
         flying = List.copyOf(flying);
         sizes = List.copyOf(sizes);
+    }
+
+    static StudyCheck of(ReadStudy read) {
+        return read.study()
+                .map(
+                        study ->
+                                new StudyCheck(
+                                        read,
+                                        study.candidates().stream()
+                                                .map(c -> Flying.of(study, c))
+                                                .toList(),
+                                        study.candidates().stream()
+                                                .map(c -> SizedCandidates.quickly(study, c, read))
+                                                .flatMap(Optional::stream)
+                                                .toList()))
+                .orElseGet(() -> new StudyCheck(read, List.of(), List.of()));
     }
 
     int exitCode() {

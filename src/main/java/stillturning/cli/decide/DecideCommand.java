@@ -1,15 +1,12 @@
 package stillturning.cli.decide;
 
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.StudyArgument;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Output;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import stillturning.assess.Guesses;
-import stillturning.report.json.JsonReport;
 
 /** Compares and ranks the candidates of a study. */
 @Command(
@@ -34,17 +31,9 @@ public final class DecideCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        FoundStudy found = FoundStudy.sound(asked.study, context);
-        Assessed assessed = Assessed.of(found.study(), context);
-        Optional<Guesses> tried = guesses.tried(found, assessed.assessment(), context);
-        Output out = new Output(context);
-        if (asked.json) {
-            out.raw(JsonReport.decide(assessed.assessment(), tried));
-        } else {
-            assessed.comparison(out);
-            tried.ifPresent(t -> assessed.guesses(t, out));
-            out.caution();
-        }
-        return assessed.exitCode();
+        FoundStudy found = asked.sound(context);
+        Comparison comparison = Comparison.of(found, guesses, context);
+        new Output(context).answer(comparison, asked.json());
+        return comparison.exitCode();
     }
 }

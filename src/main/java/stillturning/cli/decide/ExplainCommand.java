@@ -1,13 +1,5 @@
 package stillturning.cli.decide;
 
-import stillturning.cli.joint.ResumedSearch;
-import stillturning.cli.joint.Resumption;
-import stillturning.cli.size.SizeCommand;
-import stillturning.cli.study.FoundStudy;
-import stillturning.cli.study.StudyArgument;
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.Output;
-import stillturning.cli.terminal.Refusal;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,16 +8,19 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import stillturning.assess.Guesses;
+import stillturning.cli.joint.ResumedSearch;
+import stillturning.cli.size.StudySizes;
+import stillturning.cli.study.FoundStudy;
+import stillturning.cli.study.StudyArgument;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.Output;
+import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.Dossier;
 import stillturning.dossier.Dossier.Asked;
 import stillturning.dossier.Dossier.Jointness;
 import stillturning.dossier.JointSearch;
 import stillturning.dossier.NamedFailures;
 import stillturning.dossier.PageFile;
-import stillturning.model.Chances;
-import stillturning.model.Study;
-import stillturning.report.json.JsonReport;
 import stillturning.sizing.SizingReport;
 
 /** Writes down the comparison with everything behind it. */
@@ -80,7 +75,7 @@ public final class ExplainCommand implements Callable<Integer> {
         if (resume.isPresent() && !pairs) {
             throw new Refusal("--resume needs --pairs");
         }
-        FoundStudy found = FoundStudy.sound(asked.study, context);
+        FoundStudy found = asked.sound(context);
         Path path = context.path(html.orElse(found.study().id() + ".html"));
         PageFile file = new PageFile(path);
         String shown = context.shown(path);
@@ -90,53 +85,44 @@ public final class ExplainCommand implements Callable<Integer> {
                             + " is there already and was not written by this program; name another"
                             + " file with --html, or replace it with --force");
         }
-        Assessed assessed = Assessed.of(found.study(), context);
-        Optional<Guesses> tried = guesses.tried(found, assessed.assessment(), context);
+        Comparison comparison = Comparison.of(found, guesses, context);
+        write(file, shown, page(found, comparison));
+        Output out = new Output(context);
+        if (asked.json()) {
+            out.raw(comparison.json());
+        } else {
+            comparison.print(out);
+            out.line("").line("Written: " + shown).caution();
+        }
+        return comparison.exitCode();
+    }
+
+    private String page(FoundStudy found, Comparison comparison) {
         Dossier dossier =
                 new Dossier(
-                        assessed.assessment(),
+                        comparison.assessment(),
                         found.read(),
                         candidate -> NamedFailures.cases(found.study(), candidate));
-        Study ranked = dossier.ranked();
-        write(
-                file,
-                shown,
-                dossier.page(new Asked(tried, sizes(found, ranked), together(found, ranked))));
-        Output out = new Output(context);
-        if (asked.json) {
-            out.raw(JsonReport.decide(assessed.assessment(), tried));
-        } else {
-            assessed.comparison(out);
-            tried.ifPresent(t -> assessed.guesses(t, out));
-            out.line("").line("Written: " + shown);
-            out.caution();
-        }
-        return assessed.exitCode();
+        FoundStudy ranked = found.with(dossier.ranked());
+        List<SizingReport> sizes = StudySizes.of(ranked, context).reports();
+        return dossier.page(new Asked(comparison.guesses(), sizes, together(ranked)));
     }
 
-    private Optional<Jointness> together(FoundStudy found, Study ranked) {
-        if (!pairs || ranked.candidates().isEmpty()) {
+    private Optional<Jointness> together(FoundStudy ranked) {
+        if (!pairs || ranked.study().candidates().isEmpty()) {
             return Optional.empty();
         }
-        Chances chances = found.read().chances();
-        Optional<Resumption> kept =
-                resume.map(file -> Resumption.of(file, found.read().fingerprint(), context));
         return Optional.of(
                 new Jointness(
-                        ResumedSearch.of(ranked, chances, JointSearch.PAIRS, kept, context),
-                        ResumedSearch.shared(ranked, chances, context)));
-    }
-
-    private List<SizingReport> sizes(FoundStudy found, Study ranked) {
-        return SizeCommand.sized(found, ranked.candidates(), context).reports();
+                        ResumedSearch.of(ranked, JointSearch.PAIRS, resume, context),
+                        ResumedSearch.shared(ranked, context)));
     }
 
     private static void write(PageFile file, String shown, String page) {
         try {
             file.write(page);
         } catch (IOException e) {
-            throw new Refusal(
-                    shown + " cannot be written (" + e + "); name another file with --html");
+            throw Refusal.unwritten(shown, e, "file with --html");
         }
     }
 }

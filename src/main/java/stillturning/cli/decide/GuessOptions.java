@@ -1,8 +1,5 @@
 package stillturning.cli.decide;
 
-import stillturning.cli.study.FoundStudy;
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.Progress;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -10,6 +7,9 @@ import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.GuessVariation;
 import stillturning.assess.Guesses;
+import stillturning.cli.study.FoundStudy;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.Progress;
 import stillturning.dossier.Guessing;
 
 /** Whether to try which guesses matter. */

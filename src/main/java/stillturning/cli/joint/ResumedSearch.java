@@ -1,16 +1,15 @@
 package stillturning.cli.joint;
 
+import java.util.List;
+import java.util.Optional;
+import stillturning.cli.study.FoundStudy;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
-import java.util.List;
-import java.util.Optional;
 import stillturning.dossier.JointSearch;
 import stillturning.dossier.JointWork;
 import stillturning.dossier.Kept;
 import stillturning.dossier.SharedWork;
-import stillturning.model.Chances;
-import stillturning.model.Study;
 import stillturning.report.joint.SharedFindings;
 import stillturning.story.UntoldStory;
 
@@ -23,16 +22,15 @@ public final class ResumedSearch {
      * Does the work.
      *
      * @param order largest sets asked about
-     * @param kept where finished work is kept, if anywhere; also when the process is told to end
-     * @throws Refusal if no candidate can be computed
+     * @param resume file in which finished work is kept, if any; also when the process is told to
+     *     end
+     * @throws Refusal if no candidate can be computed, or the file belongs to something else
      */
     public static JointWork of(
-            Study study,
-            Chances chances,
-            int order,
-            Optional<Resumption> kept,
-            CommandContext context) {
-        JointSearch search = new JointSearch(study, chances, order);
+            FoundStudy found, int order, Optional<String> resume, CommandContext context) {
+        Optional<Resumption> kept =
+                resume.map(file -> Resumption.of(file, found.read().fingerprint(), context));
+        JointSearch search = new JointSearch(found.study(), found.chances(), order);
         Optional<Thread> saving = kept.map(k -> new Thread(k::save, "save"));
         saving.ifPresent(Runtime.getRuntime()::addShutdownHook);
         try (Progress progress = Progress.over(search.blocks(), "blocks of sets tried", context)) {
@@ -47,10 +45,10 @@ public final class ResumedSearch {
     }
 
     /** What the parts of each candidate share. */
-    public static List<SharedFindings> shared(Study study, Chances chances, CommandContext context) {
-        try (Progress progress =
-                Progress.over(study.candidates().size(), "candidates looked at", context)) {
-            return SharedWork.of(study, chances, progress);
+    public static List<SharedFindings> shared(FoundStudy found, CommandContext context) {
+        int candidates = found.study().candidates().size();
+        try (Progress progress = Progress.over(candidates, "candidates looked at", context)) {
+            return SharedWork.of(found.study(), found.chances(), progress);
         }
     }
 }

@@ -1,7 +1,5 @@
 package stillturning.cli.joint;
 
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.Refusal;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -14,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.Kept;
 import stillturning.files.WholeFile;
 import stillturning.reliability.cutset.SearchBlock;
@@ -26,7 +26,7 @@ import tools.jackson.databind.json.JsonMapper;
  * The file in which finished blocks of a search are kept, so that work which was called off goes on
  * where it was.
  */
-public final class Resumption implements Kept {
+final class Resumption implements Kept {
 
     private static final String KIND = "stillturning search";
     private static final Duration BETWEEN = Duration.ofSeconds(5);
@@ -41,7 +41,7 @@ public final class Resumption implements Kept {
     private long savedNanos = System.nanoTime();
 
     /** What stands in the file; blocks by candidate. */
-    public record Written(String kind, String fingerprint, Map<String, List<Searched>> candidates) {}
+    record Written(String kind, String fingerprint, Map<String, List<Searched>> candidates) {}
 
     private Resumption(Path file, String shown, String fingerprint) {
         this.file = file;
@@ -55,7 +55,7 @@ public final class Resumption implements Kept {
      * @param fingerprint of the study's files
      * @throws Refusal if it belongs to something else, or cannot be read or written
      */
-    public static Resumption of(String written, String fingerprint, CommandContext context) {
+    static Resumption of(String written, String fingerprint, CommandContext context) {
         Path file = context.path(written);
         Resumption resumption = new Resumption(file, context.shown(file), fingerprint);
         if (Files.exists(file)) {
@@ -169,7 +169,7 @@ public final class Resumption implements Kept {
      *
      * @throws Refusal if it cannot be written
      */
-    public synchronized void save() {
+    synchronized void save() {
         Map<String, List<Searched>> candidates = new TreeMap<>();
         blocks.forEach((id, done) -> candidates.put(id, new ArrayList<>(done.values())));
         String text =
@@ -179,8 +179,7 @@ public final class Resumption implements Kept {
         try {
             WholeFile.replace(file, text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
-            throw new Refusal(
-                    shown + " cannot be written (" + e + "); name another file with --resume");
+            throw Refusal.unwritten(shown, e, "file with --resume");
         }
         savedNanos = System.nanoTime();
     }

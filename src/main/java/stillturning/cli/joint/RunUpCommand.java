@@ -1,18 +1,22 @@
 package stillturning.cli.joint;
 
-import stillturning.cli.study.FoundStudy;
-import stillturning.cli.study.StudyArgument;
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.ExitCode;
-import stillturning.cli.terminal.Output;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.cli.study.FoundStudy;
+import stillturning.cli.study.StudyArgument;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.Output;
 import stillturning.dossier.JointSearch;
 import stillturning.dossier.JointWork;
-import stillturning.model.Study;
+import stillturning.model.Study.Heading;
+import stillturning.report.BlockText;
+import stillturning.report.Cautions;
+import stillturning.report.joint.CombinedFindings;
+import stillturning.report.joint.RunUpSheet;
 import stillturning.report.json.JsonReport;
 
 /** Writes the card for the run-up before take-off. */
@@ -49,18 +53,25 @@ public final class RunUpCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        FoundStudy found = FoundStudy.sound(asked.study, context);
-        Study study = found.only(candidate);
-        Optional<Resumption> kept =
-                resume.map(file -> Resumption.of(file, found.read().fingerprint(), context));
-        JointWork work =
-                ResumedSearch.of(study, found.read().chances(), JointSearch.PAIRS, kept, context);
+        FoundStudy found = asked.sound(context).only(candidate);
+        JointWork work = ResumedSearch.of(found, JointSearch.PAIRS, resume, context);
         Output out = new Output(context);
-        if (asked.json) {
-            out.raw(JsonReport.runUp(study, work.found(), work.reasons()));
+        if (asked.json()) {
+            out.raw(JsonReport.runUp(found.study(), work.found(), work.reasons()));
         } else {
-            new JointText(study, work, out).runUp();
+            work.found().forEach(card -> print(found.study().heading(), card, out));
+            JointSheets.leftOut(work, out);
         }
         return ExitCode.FINE;
+    }
+
+    /** A card to be cut out, so each has its own caution. */
+    private static void print(Heading study, CombinedFindings found, Output out) {
+        out.section("Run-up card: " + study.title() + ", " + found.candidate().title());
+        if (study.invented()) {
+            out.paragraph("  ", Cautions.inFull(true).get(0));
+        }
+        out.paragraph("  ", Cautions.SHORT).line("");
+        out.lines(BlockText.lines(RunUpSheet.of(found), out.paint()));
     }
 }

@@ -1,9 +1,9 @@
 package stillturning.cli.size;
 
-import stillturning.cli.terminal.Output;
-import stillturning.cli.terminal.Paragraph;
 import java.util.List;
 import java.util.Optional;
+import stillturning.cli.terminal.Output;
+import stillturning.cli.terminal.Paragraph;
 import stillturning.files.PartPlace;
 import stillturning.files.ReadStudy;
 import stillturning.quantity.Formats;

@@ -1,8 +1,8 @@
 package stillturning.cli.study;
 
-import stillturning.cli.terminal.Refusal;
 import java.util.List;
 import java.util.stream.Collectors;
+import stillturning.cli.terminal.Refusal;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.yaml.LooseNames;

@@ -30,21 +30,53 @@ public final class Output {
         return this;
     }
 
+    /** Sentences, broken into lines. */
+    public Output paragraph(String text) {
+        return paragraph("", text);
+    }
+
+    /** Sentences, broken into lines that start under the end of the lead. */
+    public Output paragraph(String lead, String text) {
+        return line(Paragraph.of(lead, text));
+    }
+
     /** A heading, an empty line above it. */
     public Output section(String heading) {
         return line("").line(paint.on(heading, Ink.STRONG));
     }
 
-    /** What was found about one thing, line by line below its title. */
-    public Output findings(String title, List<String> lines) {
-        line(Paragraph.of("  ", title));
-        lines.forEach(line -> line(Paragraph.of("    ", line)));
-        return this;
+    /** What was found about one thing, in lines to stand under its title. */
+    public record Finding(String title, List<String> lines) {
+        public Finding {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** What was found about some things under a heading; nothing where nothing was found. */
+    public void findings(String heading, String meaning, List<Finding> findings) {
+        List<Finding> told = findings.stream().filter(f -> !f.lines.isEmpty()).toList();
+        if (!told.isEmpty()) {
+            section(heading).paragraph(meaning);
+        }
+        for (Finding finding : told) {
+            paragraph("  ", finding.title);
+            finding.lines.forEach(line -> paragraph("    ", line));
+        }
     }
 
     /** What stands under everything that may end up in an aircraft. */
     public Output caution() {
-        return line("").line(Paragraph.of("", Cautions.SHORT));
+        return line("").paragraph(Cautions.SHORT);
+    }
+
+    /** An answer: as JSON, or in words with the caution under them. */
+    public void answer(Answer answer, boolean json) {
+        if (json) {
+            raw(answer.json());
+        } else {
+            answer.print(this);
+            caution();
+        }
     }
 
     /** A text as it is. */

@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import stillturning.cli.Session;
-import stillturning.cli.terminal.ExitCode;
-import stillturning.cli.terminal.JsonWriter;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,7 +16,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.assess.Outcome;
+import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.JsonWriter;
 import stillturning.report.Cautions;
 import tools.jackson.databind.JsonNode;
 

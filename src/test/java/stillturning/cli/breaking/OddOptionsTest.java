@@ -3,8 +3,6 @@ package stillturning.cli.breaking;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import stillturning.cli.Session;
-import stillturning.cli.terminal.ExitCode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,7 +11,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.ExitCode;
 
 /** Options of break that contradict each other or say nothing: one clear refusal each. */
 class OddOptionsTest {

@@ -5,15 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import stillturning.cli.Session;
-import stillturning.cli.terminal.ExitCode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.ExitCode;
 import stillturning.report.Cautions;
 
 class ExplainCommandTest {

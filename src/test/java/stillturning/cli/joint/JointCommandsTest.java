@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import stillturning.cli.Session;
-import stillturning.cli.terminal.ExitCode;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -21,7 +19,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.xml.sax.InputSource;
+import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.ExitCode;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;

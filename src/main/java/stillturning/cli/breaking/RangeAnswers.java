@@ -1,19 +1,16 @@
 package stillturning.cli.breaking;
 
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.Progress;
-import stillturning.cli.terminal.Refusal;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import picocli.CommandLine.Option;
-import stillturning.assess.Verdict;
 import stillturning.assess.ranges.EnduranceRange;
 import stillturning.assess.ranges.RangedInput;
 import stillturning.assess.ranges.Sampling;
 import stillturning.assess.ranges.StudyVariant;
+import stillturning.cli.breaking.Stories.Told;
+import stillturning.cli.terminal.Answer;
+import stillturning.cli.terminal.Progress;
+import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.NamedFailures;
 import stillturning.files.DrawnStudy;
 import stillturning.files.Range;
@@ -23,8 +20,8 @@ import stillturning.model.failure.Failure;
 import stillturning.quantity.Dimension;
 import stillturning.story.UntoldStory;
 
-/** Whether to say how sure an endurance is. */
-final class RangeOptions {
+/** What follows from some failures, and how sure the endurance after each is. */
+final class RangeAnswers {
 
     /** Any number does, but it must be the same tomorrow. */
     private static final long SEED = 1;
@@ -41,43 +38,38 @@ final class RangeOptions {
                     Dimension.VOLTAGE,
                     Dimension.RESISTANCE);
 
-    @Option(
-            names = "--ranges",
-            description =
-                    "With --failure: also say how sure the endurance is, every"
-                            + " value being anywhere in its range, and which values it hangs on.")
-    private boolean asked;
+    private RangeAnswers() {}
 
-    boolean asked() {
-        return asked;
+    static Answer of(BreakRequest request) {
+        return StoryAnswers.of(
+                request,
+                stories -> stories.told().stream().map(told -> range(request, told)).toList());
     }
 
-    /**
-     * How sure the endurance is that a verdict gives.
-     *
-     * @throws Refusal if not one sample can be computed
-     */
-    EnduranceRange of(
-            StudyReader reader, Candidate candidate, Verdict verdict, CommandContext context) {
-        String failure = verdict.failure().name();
-        Map<Dimension, Integer> order = new EnumMap<>(Dimension.class);
-        WEIGHTY.forEach(d -> order.put(d, order.size()));
+    private static EnduranceRange range(BreakRequest request, Told told) {
+        StudyReader reader = request.found().reader();
+        String candidate = told.candidate().id();
+        String failure = told.verdict().failure().name();
         List<Range> ranges =
-                reader.rangesOf(candidate.id()).stream()
-                        .sorted(
-                                Comparator.comparingInt(
-                                        r -> order.getOrDefault(r.dimension(), WEIGHTY.size())))
+                reader.rangesOf(candidate).stream()
+                        .sorted(Comparator.comparingInt(RangeAnswers::weight))
                         .toList();
         Sampling sampling =
                 new Sampling(
-                        ranges.stream().map(RangeOptions::input).toList(),
-                        places -> made(reader.drawn(candidate.id(), ranges, places)),
+                        ranges.stream().map(RangeAnswers::input).toList(),
+                        places -> made(reader.drawn(candidate, ranges, places)),
                         anew -> again(anew, failure));
-        try (Progress progress = Progress.over(Sampling.SAMPLES, "samples told", context)) {
+        try (Progress progress =
+                Progress.over(Sampling.SAMPLES, "samples told", request.context())) {
             return sampling.of(failure, Sampling.SAMPLES, SEED, progress);
         } catch (UntoldStory e) {
             throw new Refusal("no sample can be computed: " + e.getMessage());
         }
+    }
+
+    private static int weight(Range range) {
+        int place = WEIGHTY.indexOf(range.dimension());
+        return place < 0 ? WEIGHTY.size() : place;
     }
 
     private static RangedInput input(Range range) {
