@@ -7,19 +7,19 @@ import java.util.function.Predicate;
 
 /** An option that makes a question about failures, or belongs to one. */
 enum BreakOption {
-    FAILURE("--failure", asked -> !asked.failures().isEmpty()),
-    PILOT("--pilot", asked -> asked.pilot().isPresent()),
-    IN("--in", asked -> asked.phase().isPresent()),
-    PLOT("--plot", asked -> asked.plot().isPresent()),
-    RANGES("--ranges", BreakOptions::ranges),
-    EVERY_PHASE("--every-phase", BreakOptions::everyPhase),
-    CASES("--cases", BreakOptions::cases),
-    ALL("--all", BreakOptions::all),
-    PAIRS("--pairs", BreakOptions::pairs),
-    LATENT("--latent", BreakOptions::latent),
-    CAUSES("--causes", BreakOptions::causes),
-    ORDER("--order", asked -> asked.order().isPresent()),
-    RESUME("--resume", asked -> asked.resume().isPresent());
+    FAILURE("--failure", asked -> !asked.failures.isEmpty()),
+    PILOT("--pilot", asked -> asked.pilot.isPresent()),
+    IN("--in", asked -> asked.phase.isPresent()),
+    PLOT("--plot", asked -> asked.plot.isPresent()),
+    RANGES("--ranges", asked -> asked.ranges),
+    EVERY_PHASE("--every-phase", asked -> asked.everyPhase),
+    CASES("--cases", asked -> asked.cases),
+    ALL("--all", asked -> asked.all),
+    PAIRS("--pairs", asked -> asked.pairs),
+    LATENT("--latent", asked -> asked.latent),
+    CAUSES("--causes", asked -> asked.causes),
+    ORDER("--order", asked -> asked.order.isPresent()),
+    RESUME("--resume", asked -> asked.resume.isPresent());
 
     private final String written;
     private final Predicate<BreakOptions> given;

@@ -21,7 +21,7 @@ final class BreakOptions {
                     "A part, a part and how it fails, \"charging lost\", \"master off\", or what"
                             + " takes several parts (\"heat in engine\"). Given twice or more: all"
                             + " of them at once.")
-    private List<String> failures = List.of();
+    List<String> failures = List.of();
 
     @Option(
             names = "--pilot",
@@ -30,42 +30,42 @@ final class BreakOptions {
                     "With --failure: the pilot keeps to the procedures (planned, if not given),"
                             + " takes three times as long (late), or does nothing (never)."
                             + " --json tells of all three.")
-    private Optional<Pilot> pilot = Optional.empty();
+    Optional<Pilot> pilot = Optional.empty();
 
     @Option(
             names = "--ranges",
             description =
                     "With --failure: also say how sure the endurance is, every"
                             + " value being anywhere in its range, and which values it hangs on.")
-    private boolean ranges;
+    boolean ranges;
 
     @Option(
             names = "--pairs",
             description =
                     "Every smallest set of events that together end the engine, how likely that is"
                             + " and what it hangs on; and the pair to know. Takes a minute or more.")
-    private boolean pairs;
+    boolean pairs;
 
     @Option(
             names = "--order",
             paramLabel = "1|2|3",
             description =
                     "With --pairs: events in a set at most; 2 if not given. With 3 it may take hours.")
-    private Optional<Integer> order = Optional.empty();
+    Optional<Integer> order = Optional.empty();
 
     @Option(
             names = "--latent",
             description =
                     "Failures of which nobody sees anything: with what else they end the engine,"
                             + " and what reveals them. Takes a minute or more.")
-    private boolean latent;
+    boolean latent;
 
     @Option(
             names = "--causes",
             description =
                     "What fails several parts at once, and what it does; by shape alone, how each"
                             + " thing that the engine needs is supplied.")
-    private boolean causes;
+    boolean causes;
 
     @Option(
             names = "--resume",
@@ -73,7 +73,7 @@ final class BreakOptions {
             description =
                     "With --pairs or --latent: keep finished work in this file, and go on where it"
                             + " stopped.")
-    private Optional<String> resume = Optional.empty();
+    Optional<String> resume = Optional.empty();
 
     @Option(
             names = "--plot",
@@ -82,7 +82,7 @@ final class BreakOptions {
                     "With --failure: draw the story into this file, replacing it; several stories"
                             + " into FILE-1, FILE-2 and so on. The numbers in the picture are those"
                             + " of the events as printed.")
-    private Optional<String> plot = Optional.empty();
+    Optional<String> plot = Optional.empty();
 
     @Option(
             names = "--in",
@@ -90,49 +90,28 @@ final class BreakOptions {
             description =
                     "With --failure: let it come as this phase of the flight begins, and fly the"
                             + " rest of the flight.")
-    private Optional<String> phase = Optional.empty();
+    Optional<String> phase = Optional.empty();
 
     @Option(
             names = "--every-phase",
             description =
                     "With --failure: let it come at every moment of the flight, as a table. Without:"
                             + " every failure that does worse elsewhere in the flight.")
-    private boolean everyPhase;
+    boolean everyPhase;
 
     @Option(
             names = "--cases",
             description =
                     "Only the cases that the study names, for each candidate: what they do, how"
                             + " long the engine runs with each kind of pilot, by when he must act.")
-    private boolean cases;
+    boolean cases;
 
     @Option(
             names = "--all",
             description =
                     "Without --failure: list also what else is only counted, such as failures that"
                             + " leave the engine running.")
-    private boolean all;
-
-    /** The parts and cases that fail, in the user's words. */
-    List<String> failures() {
-        return failures;
-    }
-
-    Optional<Pilot> pilot() {
-        return pilot;
-    }
-
-    boolean ranges() {
-        return ranges;
-    }
-
-    boolean pairs() {
-        return pairs;
-    }
-
-    Optional<Integer> order() {
-        return order;
-    }
+    boolean all;
 
     /** Largest sets asked about. */
     int largestSets() {
@@ -146,38 +125,6 @@ final class BreakOptions {
         if (largestSets() < 1 || largestSets() > MOST) {
             throw new Refusal("sets have 1, 2 or 3 events, so --order " + largestSets() + " is none");
         }
-    }
-
-    boolean latent() {
-        return latent;
-    }
-
-    boolean causes() {
-        return causes;
-    }
-
-    Optional<String> resume() {
-        return resume;
-    }
-
-    Optional<String> plot() {
-        return plot;
-    }
-
-    Optional<String> phase() {
-        return phase;
-    }
-
-    boolean everyPhase() {
-        return everyPhase;
-    }
-
-    boolean cases() {
-        return cases;
-    }
-
-    boolean all() {
-        return all;
     }
 
     /** The mildest outcome that is listed and not only counted. */

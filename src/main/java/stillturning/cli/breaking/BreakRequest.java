@@ -28,7 +28,7 @@ record BreakRequest(BreakOptions options, FoundStudy found, CommandContext conte
                 study().candidates().stream()
                         .collect(Collectors.toMap(Candidate::id, this::causes));
         FailureNames names = new FailureNames(study().candidates(), causes);
-        return AtOnce.of(options.failures().stream().map(names::find).toList());
+        return AtOnce.of(options.failures.stream().map(names::find).toList());
     }
 
     private List<Failure> causes(Candidate candidate) {

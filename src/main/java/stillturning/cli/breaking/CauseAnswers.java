@@ -15,7 +15,7 @@ record CauseAnswers(Study study, List<SharedFindings> shared, boolean all) imple
 
     static Answer of(BreakRequest request) {
         List<SharedFindings> shared = ResumedSearch.shared(request.found(), request.context());
-        return new CauseAnswers(request.study(), shared, request.options().all());
+        return new CauseAnswers(request.study(), shared, request.options().all);
     }
 
     @Override

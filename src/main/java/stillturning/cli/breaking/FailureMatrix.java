@@ -32,7 +32,7 @@ record FailureMatrix(Assessment assessment, BreakOptions options) implements Ans
         List<Appraisal> appraisals = RankingOrder.of(assessment);
         section(
                 "One switch left wrong before flight",
-                OtherFindings.leftSwitches(appraisals, options.all(), out.paint()),
+                OtherFindings.leftSwitches(appraisals, options.all, out.paint()),
                 out);
         section(
                 "Starting the engine on the ground",

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stillturning.cli.terminal.Refusal;
@@ -29,10 +30,6 @@ final class FailureNames {
 
     /** What takes several parts, by candidate; asked only for what names no part. */
     private final Map<String, List<Failure>> causes;
-
-    FailureNames(Collection<Candidate> candidates) {
-        this(candidates, Map.of());
-    }
 
     /**
      * @param causes what takes several parts at once, by candidate
@@ -70,17 +67,13 @@ final class FailureNames {
             throw new Refusal(ambiguous(said, best.stream().map(Meant::words)));
         }
         Set<String> wanted = best.stream().map(Meant::failure).collect(Collectors.toSet());
-        Map<String, List<Failure>> found = new LinkedHashMap<>();
-        for (Candidate candidate : candidates) {
-            List<Failure> failures =
-                    NamedFailures.failures(candidate, parts.get(0)).stream()
-                            .filter(f -> wanted.contains(Meant.ANY) || wanted.contains(f.name()))
-                            .toList();
-            if (!failures.isEmpty()) {
-                found.put(candidate.id(), failures);
-            }
-        }
-        return found;
+        return found(
+                candidate ->
+                        NamedFailures.failures(candidate, parts.get(0)).stream()
+                                .filter(
+                                        f ->
+                                                wanted.contains(Meant.ANY)
+                                                        || wanted.contains(f.name())));
     }
 
     private List<Named<String>> causeNames() {
@@ -97,12 +90,17 @@ final class FailureNames {
         if (names.stream().map(FailureNames::event).distinct().count() > 1) {
             throw new Refusal(ambiguous(said, names.stream()));
         }
+        return found(
+                candidate ->
+                        causes.getOrDefault(candidate.id(), List.of()).stream()
+                                .filter(failure -> names.contains(failure.name())));
+    }
+
+    /** Failures by the id of each candidate that has any. */
+    private Map<String, List<Failure>> found(Function<Candidate, Stream<Failure>> failures) {
         Map<String, List<Failure>> found = new LinkedHashMap<>();
         for (Candidate candidate : candidates) {
-            List<Failure> own =
-                    causes.getOrDefault(candidate.id(), List.of()).stream()
-                            .filter(failure -> names.contains(failure.name()))
-                            .toList();
+            List<Failure> own = failures.apply(candidate).toList();
             if (!own.isEmpty()) {
                 found.put(candidate.id(), own);
             }

@@ -17,8 +17,8 @@ record LatentAnswers(Study study, JointWork work, boolean all) implements Answer
         BreakOptions options = request.options();
         JointWork work =
                 ResumedSearch.of(
-                        request.found(), JointSearch.PAIRS, options.resume(), request.context());
-        return new LatentAnswers(request.study(), work, options.all());
+                        request.found(), JointSearch.PAIRS, options.resume, request.context());
+        return new LatentAnswers(request.study(), work, options.all);
     }
 
     @Override

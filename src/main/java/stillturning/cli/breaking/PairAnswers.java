@@ -18,9 +18,9 @@ record PairAnswers(Study study, JointWork work, boolean all) implements Answer {
                 ResumedSearch.of(
                         request.found(),
                         options.largestSets(),
-                        options.resume(),
+                        options.resume,
                         request.context());
-        return new PairAnswers(request.study(), work, options.all());
+        return new PairAnswers(request.study(), work, options.all);
     }
 
     @Override

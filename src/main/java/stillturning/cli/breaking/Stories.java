@@ -63,10 +63,10 @@ record Stories(
     static Stories of(BreakRequest request) {
         Study study = request.study();
         Map<String, List<Failure>> failures = request.failures();
-        Pilot pilot = request.options().pilot().orElse(Pilot.PLANNED);
+        Pilot pilot = request.options().pilot.orElse(Pilot.PLANNED);
         Moment moment =
                 request.options()
-                        .phase()
+                        .phase
                         .map(named -> PhaseNames.find(study, named))
                         .orElse(Moment.heldIn(study.goals().failurePhase().name()));
         List<Told> told = new ArrayList<>();

@@ -25,7 +25,7 @@ record StoryAnswers(Stories stories, List<EnduranceRange> ranges, List<String> d
      */
     static Answer of(BreakRequest request, Function<Stories, List<EnduranceRange>> ranging) {
         Optional<PlotFiles> files =
-                request.options().plot().map(file -> PlotFiles.named(file, request.context()));
+                request.options().plot.map(file -> PlotFiles.named(file, request.context()));
         Stories stories = Stories.of(request);
         List<EnduranceRange> ranges = ranging.apply(stories);
         List<String> drawn = files.map(f -> f.write(stories)).orElse(List.of());

@@ -38,12 +38,16 @@ class FailureNamesTest {
                 id, "Title of " + id, "", bench.parts(), bench.joins(), bench.cockpit());
     }
 
+    private static FailureNames of(Candidate... candidates) {
+        return new FailureNames(List.of(candidates), Map.of());
+    }
+
     private static List<String> names(List<Failure> failures) {
         return failures.stream().map(Failure::name).toList();
     }
 
     private static List<String> found(String said) {
-        return names(new FailureNames(List.of(ONE)).find(said).getOrDefault("one", List.of()));
+        return names(of(ONE).find(said).getOrDefault("one", List.of()));
     }
 
     @ParameterizedTest
@@ -99,7 +103,7 @@ class FailureNamesTest {
         for (int i = 1; i <= 30; i++) {
             bench.wire("lead-" + i, 1, 0.01);
         }
-        FailureNames names = new FailureNames(List.of(bench.candidate()));
+        FailureNames names = of(bench.candidate());
         Refusal refusal = assertThrows(Refusal.class, () -> names.find("lead"));
         assertTrue(refusal.getMessage().endsWith("\n  lead-12\n  and 18 more"));
     }
@@ -137,7 +141,7 @@ class FailureNamesTest {
                         ONE.joins(),
                         new Cockpit(Map.of(), Map.of("master", "off"), List.of(), List.of()));
         Map<String, List<Failure>> found =
-                new FailureNames(List.of(ONE, drilled)).find("master off");
+                of(ONE, drilled).find("master off");
         assertEquals(List.of("drilled"), List.copyOf(found.keySet()));
         assertEquals(
                 List.of("master off in flight"), names(found.getOrDefault("drilled", List.of())));
@@ -145,7 +149,7 @@ class FailureNamesTest {
 
     @Test
     void theSameFailureIsFoundInEveryCandidateThatHasIt() {
-        FailureNames both = new FailureNames(List.of(ONE, OTHER));
+        FailureNames both = of(ONE, OTHER);
         assertEquals(List.of("one", "other"), List.copyOf(both.find("main bus short").keySet()));
         assertEquals(List.of("other"), List.copyOf(both.find("engine bus").keySet()));
         assertEquals(List.of("one", "other"), List.copyOf(both.find("charging lost").keySet()));
