@@ -91,8 +91,7 @@ final class NewCommand implements Callable<Integer> {
         }
         List<String> files = List.copyOf(Starter.files(answers).keySet());
         if (asked.json()) {
-            Written written =
-                    new Written(JsonReport.SCHEMA_VERSION, context.shown(folder), files);
+            Written written = new Written(JsonReport.SCHEMA_VERSION, context.shown(folder), files);
             new Output(context).raw(JsonWriter.text(written));
         } else {
             print(folder, files);

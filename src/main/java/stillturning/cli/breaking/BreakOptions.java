@@ -123,7 +123,8 @@ final class BreakOptions {
      */
     void refuseOtherSets() {
         if (largestSets() < 1 || largestSets() > MOST) {
-            throw new Refusal("sets have 1, 2 or 3 events, so --order " + largestSets() + " is none");
+            throw new Refusal(
+                    "sets have 1, 2 or 3 events, so --order " + largestSets() + " is none");
         }
     }
 

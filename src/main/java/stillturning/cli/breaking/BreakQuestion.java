@@ -89,9 +89,7 @@ enum BreakQuestion {
         /** An option that says something only together with one of some others. */
         static Rule needs(BreakOption option, BreakOption... others) {
             return new Rule(
-                    given ->
-                            given.contains(option)
-                                    && Collections.disjoint(given, List.of(others)),
+                    given -> given.contains(option) && Collections.disjoint(given, List.of(others)),
                     option.written()
                             + " needs "
                             + Arrays.stream(others)

@@ -16,10 +16,7 @@ record PairAnswers(Study study, JointWork work, boolean all) implements Answer {
         BreakOptions options = request.options();
         JointWork work =
                 ResumedSearch.of(
-                        request.found(),
-                        options.largestSets(),
-                        options.resume,
-                        request.context());
+                        request.found(), options.largestSets(), options.resume, request.context());
         return new PairAnswers(request.study(), work, options.all);
     }
 

@@ -16,8 +16,7 @@ import stillturning.report.json.JsonReport;
 import stillturning.story.UntoldStory;
 
 /** Failures of some candidates at every moment of the flight, in the order of the candidates. */
-record PhaseAnswers(Study study, List<PhaseVerdicts> told, List<String> untold)
-        implements Answer {
+record PhaseAnswers(Study study, List<PhaseVerdicts> told, List<String> untold) implements Answer {
 
     PhaseAnswers {
         told = List.copyOf(told);

@@ -77,9 +77,7 @@ record Stories(
                 List<Told> own = new ArrayList<>();
                 for (Failure failure : failures.getOrDefault(candidate.id(), List.of())) {
                     try {
-                        own.add(
-                                new Told(
-                                        candidate, Assess.one(study, candidate, failure, moment)));
+                        own.add(new Told(candidate, Assess.one(study, candidate, failure, moment)));
                     } catch (UntoldStory e) {
                         untold.add(Untold.of(candidate, failure, e));
                     }

@@ -1,4 +1,7 @@
-/** What failures do together: the search that may go on where it stopped, its sheets, command run-up. */
+/**
+ * What failures do together: the search that may go on where it stopped, its sheets, command
+ * run-up.
+ */
 @NullMarked
 package stillturning.cli.joint;
 

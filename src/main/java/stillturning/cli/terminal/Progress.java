@@ -34,7 +34,8 @@ public final class Progress implements AutoCloseable, Consumer<String> {
         return over(total, things, context, PATIENCE);
     }
 
-    public static Progress over(int total, String things, CommandContext context, Duration patience) {
+    public static Progress over(
+            int total, String things, CommandContext context, Duration patience) {
         Progress progress =
                 new Progress(
                         context.err(),

@@ -1,4 +1,6 @@
-/** What a command writes to and asks on: results, progress, questions, exit codes. Knows no study. */
+/**
+ * What a command writes to and asks on: results, progress, questions, exit codes. Knows no study.
+ */
 @NullMarked
 package stillturning.cli.terminal;
 

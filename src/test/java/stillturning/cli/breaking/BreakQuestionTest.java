@@ -156,7 +156,9 @@ class BreakQuestionTest {
                             Ran ran = breaking(options);
                             assertEquals(ExitCode.BAD_INPUT, ran.code(), options.toString());
                             assertEquals(
-                                    "stillturning: " + apart.refusal, ran.err().strip(), () -> "" + options);
+                                    "stillturning: " + apart.refusal,
+                                    ran.err().strip(),
+                                    () -> "" + options);
                             assertEquals("", ran.out());
                         });
     }

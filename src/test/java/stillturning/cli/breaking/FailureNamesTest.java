@@ -140,8 +140,7 @@ class FailureNamesTest {
                         ONE.parts(),
                         ONE.joins(),
                         new Cockpit(Map.of(), Map.of("master", "off"), List.of(), List.of()));
-        Map<String, List<Failure>> found =
-                of(ONE, drilled).find("master off");
+        Map<String, List<Failure>> found = of(ONE, drilled).find("master off");
         assertEquals(List.of("drilled"), List.copyOf(found.keySet()));
         assertEquals(
                 List.of("master off in flight"), names(found.getOrDefault("drilled", List.of())));
