@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /** An option that makes a question about failures, or belongs to one. */
+@SuppressWarnings("ImmutableEnumChecker") // the predicates hold nothing
 enum BreakOption {
     FAILURE("--failure", asked -> !asked.failures.isEmpty()),
     PILOT("--pilot", asked -> asked.pilot.isPresent()),

@@ -25,6 +25,7 @@ import stillturning.cli.terminal.Answer;
 import stillturning.cli.terminal.Refusal;
 
 /** The questions about failures: the options that ask each, those that belong to it, its class. */
+@SuppressWarnings("ImmutableEnumChecker") // sets made by Set.of, functions that hold nothing
 enum BreakQuestion {
     WHAT_EVERY_FAILURE_DOES(Set.of(), Set.of(ALL), FailureMatrix::of),
     WHAT_DOES_WORSE_ELSEWHERE(Set.of(EVERY_PHASE), Set.of(ALL), WorseElsewhere::of),
