@@ -5,6 +5,8 @@ import picocli.AutoComplete;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
 
 /** Prints the script with which a shell completes commands and options. */
 @Command(
@@ -13,16 +15,16 @@ import picocli.CommandLine.Spec;
         footer = "  source <(stillturning completion)")
 final class CompletionCommand implements Callable<Integer> {
 
-    private final CommandContext around;
+    private final CommandContext context;
     @Spec private CommandSpec spec = CommandSpec.create();
 
-    CompletionCommand(CommandContext around) {
-        this.around = around;
+    CompletionCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
-        around.out().print(AutoComplete.bash(spec.root().name(), spec.root().commandLine()));
+        context.out().print(AutoComplete.bash(spec.root().name(), spec.root().commandLine()));
         return ExitCode.FINE;
     }
 }

@@ -6,6 +6,10 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import stillturning.cli.study.StudyFolder;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.Refusal;
 import stillturning.desktop.view.window.Desktop;
 
 /** Opens the window. */
@@ -17,7 +21,7 @@ import stillturning.desktop.view.window.Desktop;
         footer = {"  stillturning desktop", "  stillturning desktop sandpiper"})
 final class DesktopCommand implements Callable<Integer> {
 
-    private final CommandContext around;
+    private final CommandContext context;
 
     @Parameters(
             paramLabel = "STUDY",
@@ -25,13 +29,13 @@ final class DesktopCommand implements Callable<Integer> {
             description = "Study to open: its folder, or its bare name.")
     private Optional<String> study = Optional.empty();
 
-    DesktopCommand(CommandContext around) {
-        this.around = around;
+    DesktopCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
-        List<Path> studies = study.map(s -> FoundStudy.folder(s, around)).stream().toList();
+        List<Path> studies = study.map(s -> StudyFolder.existing(s, context)).stream().toList();
         // only a program with a window may show a printer's dialog
         System.setProperty("java.awt.headless", "false");
         try {

@@ -16,6 +16,15 @@ import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import stillturning.cli.breaking.BreakCommand;
+import stillturning.cli.check.CheckCommand;
+import stillturning.cli.decide.DecideCommand;
+import stillturning.cli.decide.ExplainCommand;
+import stillturning.cli.joint.RunUpCommand;
+import stillturning.cli.size.SizeCommand;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.Refusal;
 
 /** Starts the program. */
 public final class Main {
@@ -68,58 +77,58 @@ public final class Main {
                 args);
     }
 
-    static int run(CommandContext around, String... args) {
+    static int run(CommandContext context, String... args) {
         Stillturning program = new Stillturning();
         try {
-            return commandLine(program, around).execute(args);
+            return commandLine(program, context).execute(args);
         } catch (Throwable thrown) {
-            return told(thrown, program, around);
+            return told(thrown, program, context);
         } finally {
-            around.out().flush();
-            around.err().flush();
+            context.out().flush();
+            context.err().flush();
         }
     }
 
-    private static CommandLine commandLine(Stillturning program, CommandContext around) {
+    private static CommandLine commandLine(Stillturning program, CommandContext context) {
         return new CommandLine(program)
-                .addSubcommand(new NewCommand(around))
-                .addSubcommand(new CheckCommand(around))
-                .addSubcommand(new DecideCommand(around))
-                .addSubcommand(new BreakCommand(around))
-                .addSubcommand(new RunUpCommand(around))
-                .addSubcommand(new ExplainCommand(around))
-                .addSubcommand(new SizeCommand(around))
-                .addSubcommand(new DesktopCommand(around))
-                .addSubcommand(new CompletionCommand(around))
-                .setOut(around.out())
-                .setErr(around.err())
+                .addSubcommand(new NewCommand(context))
+                .addSubcommand(new CheckCommand(context))
+                .addSubcommand(new DecideCommand(context))
+                .addSubcommand(new BreakCommand(context))
+                .addSubcommand(new RunUpCommand(context))
+                .addSubcommand(new ExplainCommand(context))
+                .addSubcommand(new SizeCommand(context))
+                .addSubcommand(new DesktopCommand(context))
+                .addSubcommand(new CompletionCommand(context))
+                .setOut(context.out())
+                .setErr(context.err())
                 .setUsageHelpWidth(WIDTH)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setAbbreviatedOptionsAllowed(true)
                 .setColorScheme(
-                        CommandLine.Help.defaultColorScheme(around.colour() ? Ansi.ON : Ansi.OFF))
-                .setParameterExceptionHandler((e, words) -> misused(e, around))
-                .setExecutionExceptionHandler((e, line, parsed) -> told(e, program, around));
+                        CommandLine.Help.defaultColorScheme(context.colour() ? Ansi.ON : Ansi.OFF))
+                .setParameterExceptionHandler((e, words) -> misused(e, context))
+                .setExecutionExceptionHandler((e, line, parsed) -> told(e, program, context));
     }
 
-    private static int misused(ParameterException e, CommandContext around) {
-        around.err().println("stillturning: " + e.getMessage());
-        UnmatchedArgumentException.printSuggestions(e, around.err());
+    private static int misused(ParameterException e, CommandContext context) {
+        context.err().println("stillturning: " + e.getMessage());
+        UnmatchedArgumentException.printSuggestions(e, context.err());
         String name = e.getCommandLine().getCommandSpec().qualifiedName();
-        around.err().println("'" + name + " --help' tells how it is used.");
+        context.err().println("'" + name + " --help' tells how it is used.");
         return ExitCode.BAD_INPUT;
     }
 
     /** Every error ends here. */
-    private static int told(Throwable thrown, Stillturning program, CommandContext around) {
+    private static int told(Throwable thrown, Stillturning program, CommandContext context) {
         if (program.stacktrace) {
-            thrown.printStackTrace(around.err());
+            thrown.printStackTrace(context.err());
         }
         if (thrown instanceof Refusal) {
-            around.err().println("stillturning: " + thrown.getMessage());
+            context.err().println("stillturning: " + thrown.getMessage());
             return ExitCode.BAD_INPUT;
         }
-        around.err()
+        context.err()
                 .println(
                         "stillturning: internal error: "
                                 + thrown.toString().lines().findFirst().orElse("")

@@ -1,6 +1,5 @@
 package stillturning.cli;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +8,14 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.cli.study.StudyArgument;
+import stillturning.cli.study.StudyFolder;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.JsonWriter;
+import stillturning.cli.terminal.Output;
+import stillturning.cli.terminal.Questions;
+import stillturning.cli.terminal.Refusal;
 import stillturning.files.Starter;
 import stillturning.files.Starter.Answers;
 import stillturning.files.Starter.Counts;
@@ -38,7 +45,7 @@ final class NewCommand implements Callable<Integer> {
     private static final List<String> PROTECTIONS = List.of(BREAKERS, SOLID_STATE);
     private static final List<String> VOLTAGES = List.of("14 V", "28 V");
 
-    private final CommandContext around;
+    private final CommandContext context;
     @Mixin private StudyArgument asked = new StudyArgument();
 
     @Option(names = "--batteries", paramLabel = "1|2", description = "How many batteries.")
@@ -65,34 +72,29 @@ final class NewCommand implements Callable<Integer> {
             description = "14 V or 28 V: the voltage while charging.")
     private Optional<String> nominal = Optional.empty();
 
-    NewCommand(CommandContext around) {
-        this.around = around;
+    NewCommand(CommandContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
-        Path folder = folder();
+        Path folder = StudyFolder.fresh(asked.study(), context);
         Answers answers = answers(title(folder));
         List<Problem> problems = Starter.write(folder, answers);
         if (!problems.isEmpty()) {
             throw new Refusal(
-                    around.shown(folder)
+                    context.shown(folder)
                             + ": "
                             + problems.get(0).wrong()
                             + "; "
                             + problems.get(0).right());
         }
         List<String> files = List.copyOf(Starter.files(answers).keySet());
-        if (asked.json) {
-            around.out()
-                    .print(
-                            JsonWriter.text(
-                                    new Written(
-                                            JsonReport.SCHEMA_VERSION,
-                                            around.shown(folder),
-                                            files)));
+        if (asked.json()) {
+            Written written = new Written(JsonReport.SCHEMA_VERSION, context.shown(folder), files);
+            new Output(context).raw(JsonWriter.text(written));
         } else {
-            tell(folder, files);
+            print(folder, files);
         }
         return ExitCode.FINE;
     }
@@ -100,21 +102,14 @@ final class NewCommand implements Callable<Integer> {
     /** What was written, as JSON. */
     record Written(int schemaVersion, String folder, List<String> files) {}
 
-    private void tell(Path folder, List<String> files) {
-        new Output(around)
-                .line("Written to " + around.shown(folder) + ": " + String.join(", ", files))
+    private void print(Path folder, List<String> files) {
+        new Output(context)
+                .line("Written to " + context.shown(folder) + ": " + String.join(", ", files))
                 .line(
                         "Its values are guesses to start from, not your aircraft's: put yours in"
                                 + " their place, then")
-                .line("  stillturning check " + asked.study)
-                .line("  stillturning decide " + asked.study);
-    }
-
-    private Path folder() {
-        Path usual = around.path(FoundStudy.ARCHITECTURES);
-        Path folder = FoundStudy.folder(asked.study, around);
-        boolean bareName = Path.of(asked.study).getNameCount() == 1;
-        return bareName && Files.isDirectory(usual) ? usual.resolve(asked.study) : folder;
+                .line("  stillturning check " + asked.study())
+                .line("  stillturning decide " + asked.study());
     }
 
     private static String title(Path folder) {
@@ -172,13 +167,13 @@ final class NewCommand implements Callable<Integer> {
                                                     + String.join(", ", choices)));
         }
         return asks()
-                ? new Questions(around.out(), around.in()).choose(question, choices)
+                ? new Questions(context.out(), context.in()).choose(question, choices)
                 : choices.get(0);
     }
 
     private boolean asks() {
-        return around.terminal()
-                && !asked.json
+        return context.terminal()
+                && !asked.json()
                 && Stream.of(batteries, alternators, computers, pumps, protection, nominal)
                         .allMatch(Optional::isEmpty);
     }

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.ExitCode;
 
 /** Values that nobody would mean and that are allowed: every story is told to its end. */
 @Timeout(120)

@@ -2,22 +2,15 @@ package stillturning.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringReader;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import stillturning.dossier.JointWork;
 
 /**
  * The results kept in {@code reports} are what the program makes of Sandpiper today. No proof that
@@ -52,41 +45,25 @@ class FrozenReportsTest {
     @ParameterizedTest
     @MethodSource("kept")
     void textsAreWhatTheProgramPrintsToday(Kept kept) throws IOException {
-        String[] words =
-                Stream.concat(
-                                Stream.of(kept.words().get(0), study()),
-                                kept.words().stream().skip(1))
-                        .toArray(String[]::new);
-        hold(kept.file(), Session.in(here).run(words).out());
+        List<String> options = kept.words().subList(1, kept.words().size());
+        holdWhatIsPrinted(kept.file(), kept.words().get(0), options.toArray(new String[0]));
     }
 
     /** The search takes a minute: once for all that rests on it. */
     @Test
     void whatFailuresDoTogetherIsWhatTheProgramPrintsToday() throws IOException {
-        StringWriter sink = new StringWriter();
-        FoundStudy found = FoundStudy.sound(study(), around(sink));
-        JointWork work =
-                ResumedSearch.of(
-                        found.study(), found.read().chances(), 2, Optional.empty(), around(sink));
-        hold("sandpiper-pairs.txt", told(found, work, text -> text.pairs(false)));
-        hold("sandpiper-latent.txt", told(found, work, text -> text.latent(false)));
-        hold("sandpiper-run-up.txt", told(found, work, JointText::runUp));
+        String searched = here.resolve("searched.json").toString();
+        holdWhatIsPrinted("sandpiper-pairs.txt", "break", "--pairs", "--resume", searched);
+        holdWhatIsPrinted("sandpiper-latent.txt", "break", "--latent", "--resume", searched);
+        holdWhatIsPrinted("sandpiper-run-up.txt", "run-up", "--resume", searched);
     }
 
-    private String told(FoundStudy found, JointWork work, Consumer<JointText> telling) {
-        StringWriter out = new StringWriter();
-        telling.accept(new JointText(found.study(), work, new Output(around(out))));
-        return out.toString();
-    }
-
-    private CommandContext around(StringWriter out) {
-        return new CommandContext(
-                new PrintWriter(out),
-                new PrintWriter(out),
-                new BufferedReader(new StringReader("")),
-                false,
-                false,
-                here);
+    private void holdWhatIsPrinted(String file, String command, String... options)
+            throws IOException {
+        String[] words =
+                Stream.concat(Stream.of(command, study()), Stream.of(options))
+                        .toArray(String[]::new);
+        hold(file, Session.in(here).run(words).out());
     }
 
     @Test

@@ -16,6 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
 
 class MainTest {
 
@@ -109,7 +111,7 @@ class MainTest {
                         throw new IllegalStateException("no paper");
                     }
                 };
-        CommandContext around =
+        CommandContext context =
                 new CommandContext(
                         broken,
                         new PrintWriter(err),
@@ -117,7 +119,7 @@ class MainTest {
                         false,
                         false,
                         here);
-        return new Ran(Main.run(around, words), "", err.toString());
+        return new Ran(Main.run(context, words), "", err.toString());
     }
 
     @Test

@@ -13,6 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.JsonWriter;
 
 class NewCommandTest {
 

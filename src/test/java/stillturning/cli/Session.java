@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import stillturning.cli.terminal.CommandContext;
 
 /**
  * Somebody who stands in a folder and runs commands.
@@ -17,31 +18,31 @@ import java.util.stream.Stream;
  * @param terminal whether he sits at a terminal
  * @param colour whether it shows colours
  */
-record Session(Path here, boolean terminal, boolean colour) {
+public record Session(Path here, boolean terminal, boolean colour) {
 
     /** The demo studies of the project. */
-    static final Path ARCHITECTURES = Path.of("architectures").toAbsolutePath();
+    public static final Path ARCHITECTURES = Path.of("architectures").toAbsolutePath();
 
     /** What a command left behind. */
-    record Ran(int code, String out, String err) {
-        List<String> lines() {
+    public record Ran(int code, String out, String err) {
+        public List<String> lines() {
             return out.lines().toList();
         }
     }
 
     /** Without a terminal, as in a script. */
-    static Session in(Path here) {
+    public static Session in(Path here) {
         return new Session(here, false, false);
     }
 
-    Ran run(String... words) {
+    public Ran run(String... words) {
         return answering("", words);
     }
 
-    Ran answering(String typed, String... words) {
+    public Ran answering(String typed, String... words) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        CommandContext around =
+        CommandContext context =
                 new CommandContext(
                         new PrintWriter(out),
                         new PrintWriter(err),
@@ -49,12 +50,12 @@ record Session(Path here, boolean terminal, boolean colour) {
                         terminal,
                         colour,
                         here);
-        int code = Main.run(around, words);
+        int code = Main.run(context, words);
         return new Ran(code, out.toString(), err.toString());
     }
 
     /** A copy of the small demo study under this name, to be changed by a test. */
-    Path copyOfFirstSteps(String name) {
+    public Path copyOfFirstSteps(String name) {
         try (Stream<Path> files = Files.list(ARCHITECTURES.resolve("first-steps"))) {
             Path folder = Files.createDirectories(here.resolve(name));
             for (Path file : files.sorted().toList()) {
@@ -67,7 +68,7 @@ record Session(Path here, boolean terminal, boolean colour) {
     }
 
     /** What stands in a file. */
-    static String text(Path file) {
+    public static String text(Path file) {
         try {
             return Files.readString(file);
         } catch (IOException e) {
@@ -76,7 +77,7 @@ record Session(Path here, boolean terminal, boolean colour) {
     }
 
     /** Changes a text that stands in a file. */
-    static void change(Path file, String from, String to) {
+    public static void change(Path file, String from, String to) {
         try {
             String text = text(file);
             if (!text.contains(from)) {

@@ -1,0 +1,199 @@
+package stillturning.cli.breaking;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stillturning.assess.Outcome;
+import stillturning.assess.Verdict;
+import stillturning.assess.ranges.EnduranceRange;
+import stillturning.cli.breaking.Stories.Told;
+import stillturning.cli.breaking.Stories.Untold;
+import stillturning.cli.terminal.Output;
+import stillturning.model.Candidate;
+import stillturning.quantity.Formats;
+import stillturning.report.RangeText;
+import stillturning.report.ResultText;
+import stillturning.report.StoryText;
+import stillturning.report.TerminalColour.Ink;
+import stillturning.report.TextTable;
+import stillturning.report.TextTable.Cell;
+import stillturning.report.TextTable.Column;
+import stillturning.story.Moment.Span;
+import stillturning.story.Story;
+import stillturning.story.StoryEvent;
+import stillturning.story.StoryEvent.Kind;
+
+/** Stories for a person: in full for one candidate, side by side and in short for several. */
+final class StoriesText {
+
+    private static final int MOST_EVENTS = 8;
+
+    private static final Set<Kind> TELLING =
+            EnumSet.of(
+                    Kind.FAILURE,
+                    Kind.PROTECTOR_OPENS,
+                    Kind.WIRE_OVERHEATS,
+                    Kind.WIRE_MELTS,
+                    Kind.GUARD_SHORTS,
+                    Kind.BATTERY_EMPTY,
+                    Kind.BATTERY_DISCONNECTS,
+                    Kind.BATTERY_RECONNECTS,
+                    Kind.BATTERY_GASSES,
+                    Kind.BATTERIES_EQUALISE,
+                    Kind.SOURCE_STOPS,
+                    Kind.SOURCE_UNSTEADY,
+                    Kind.LOAD_DUMP,
+                    Kind.PILOT,
+                    Kind.ENGINE_INTERRUPTED,
+                    Kind.ENGINE_RECOVERS,
+                    Kind.ENGINE_STOPS,
+                    Kind.ENGINE_RESTARTS,
+                    Kind.CHATTER);
+
+    private final Stories stories;
+    private final List<EnduranceRange> ranges;
+    private final Output out;
+
+    /**
+     * @param ranges one a told story, or none
+     */
+    StoriesText(Stories stories, List<EnduranceRange> ranges, Output out) {
+        this.stories = stories;
+        this.ranges = ranges;
+        this.out = out;
+    }
+
+    /**
+     * Tells them: several candidates' in short, unless pictures show their numbered events.
+     *
+     * @param drawn what was drawn into which file
+     */
+    void tell(List<String> drawn) {
+        if (stories.compared()) {
+            out.paragraph(introduction()).line("").lines(table());
+        }
+        if (stories.compared() && drawn.isEmpty()) {
+            shortStories();
+        } else {
+            fullStories();
+        }
+        ranges.forEach(
+                range -> {
+                    out.section("How sure that is: " + range.failure());
+                    RangeText.of(range).forEach(l -> out.paragraph("  ", l));
+                });
+        stories.untold().forEach(this::untold);
+        if (!drawn.isEmpty()) {
+            out.line("").lines(drawn);
+        }
+    }
+
+    private void untold(Untold story) {
+        out.line("")
+                .paragraph(
+                        story.candidate()
+                                + ", "
+                                + story.failure()
+                                + ": cannot be computed: "
+                                + story.reason());
+    }
+
+    private String introduction() {
+        String flown =
+                stories.moment().span() == Span.FLOWN
+                        ? "the failure comes as "
+                                + stories.moment().phase()
+                                + " begins, and the rest"
+                                + " of the flight is flown"
+                        : "the failure comes in " + stories.moment().phase() + ", which then lasts";
+        return "Pilot "
+                + stories.pilot().words()
+                + "; "
+                + flown
+                + ". How long the engine runs, by pilot:";
+    }
+
+    private void fullStories() {
+        out.line("").paragraph(StoryText.READING);
+        for (Told told : stories.told()) {
+            out.section(told.candidate().title())
+                    .lines(StoryText.of(told.verdict(), stories.pilot(), stories.lasting(told)));
+        }
+    }
+
+    private List<String> table() {
+        TextTable table =
+                new TextTable(
+                        List.of(
+                                Column.words("candidate", 24),
+                                Column.words("failure", 22),
+                                Column.words("outcome", 20),
+                                Column.numbers("pilot as planned", 8),
+                                Column.numbers("pilot late", 8),
+                                Column.numbers("pilot never", 8),
+                                Column.numbers("acts by", 7)));
+        String above = "";
+        for (Told told : stories.told()) {
+            String title = told.candidate().title();
+            table.row(row(title.equals(above) ? "" : title, told.verdict()));
+            above = title;
+        }
+        return table.lines(out.paint());
+    }
+
+    private List<Cell> row(String title, Verdict verdict) {
+        Outcome outcome = verdict.outcome(stories.pilot());
+        return List.of(
+                new Cell(title, Ink.STRONG),
+                new Cell(verdict.failure().name()),
+                new Cell(outcome.words(), ink(outcome)),
+                new Cell(ResultText.endurance(verdict.planned().engine().endurance())),
+                new Cell(ResultText.endurance(verdict.late().engine().endurance())),
+                new Cell(ResultText.endurance(verdict.unaided().engine().endurance())),
+                new Cell(verdict.actBySeconds().map(Formats::duration).orElse("-")));
+    }
+
+    private static Ink ink(Outcome outcome) {
+        if (outcome.compareTo(Outcome.STOPS_UNTIL_PILOT_ACTS) <= 0) {
+            return Ink.ALARM;
+        }
+        return outcome.compareTo(Outcome.INTERRUPTED) <= 0 ? Ink.WARNING : Ink.PLAIN;
+    }
+
+    /** The worst of each candidate. */
+    private void shortStories() {
+        out.section("The worst of each in short");
+        List<String> shown = new ArrayList<>();
+        for (Told told : stories.told()) {
+            if (!shown.contains(told.candidate().id())) {
+                shown.add(told.candidate().id());
+                out.line("  " + told.candidate().title());
+                inShort(told.verdict().with(stories.pilot()));
+            }
+        }
+        String without =
+                stories.without().stream().map(Candidate::title).collect(Collectors.joining("; "));
+        if (!without.isEmpty()) {
+            out.paragraph("  ", "Without such a part: " + without);
+        }
+    }
+
+    private void inShort(Story story) {
+        List<StoryEvent> events =
+                story.happenings().stream().filter(h -> TELLING.contains(h.kind())).toList();
+        events.stream().limit(MOST_EVENTS).forEach(this::event);
+        if (events.size() > MOST_EVENTS) {
+            out.line(String.format(Locale.ROOT, "  %14s  and so on", "..."));
+        }
+    }
+
+    private void event(StoryEvent happening) {
+        boolean itself = happening.kind() == Kind.FAILURE;
+        String words = (itself ? "" : happening.part() + " ") + happening.words();
+        String time = happening.seconds() == 0 ? "0 ms" : Formats.duration(happening.seconds());
+        out.paragraph(String.format(Locale.ROOT, "  %14s  ", time), words);
+    }
+}

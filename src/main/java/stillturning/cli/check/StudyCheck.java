@@ -1,0 +1,88 @@
+package stillturning.cli.check;
+
+import java.util.List;
+import java.util.Optional;
+import stillturning.assess.Assess;
+import stillturning.assess.NothingBroken;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.dossier.SizedCandidates;
+import stillturning.files.ReadStudy;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.report.NormalFlightTexts;
+import stillturning.sizing.SizingReport;
+import stillturning.story.NormalFlight;
+import stillturning.story.UntoldStory;
+
+/**
+ * What is known about a study before anything fails.
+ *
+ * @param flying each candidate in normal flight; empty if the study has problems
+ * @param sizes sizes of each candidate that can be computed, with nothing wrong
+ */
+record StudyCheck(ReadStudy read, List<Flying> flying, List<SizingReport> sizes) {
+
+    /**
+     * A candidate with nothing wrong.
+     *
+     * @param flight absent if it cannot be computed
+     * @param reason why it cannot
+     */
+    record Flying(Candidate candidate, Optional<NothingBroken> flight, String reason) {
+
+        private static Flying of(Study study, Candidate candidate) {
+            try {
+                NothingBroken flight = Assess.undisturbed(study, candidate);
+                return new Flying(candidate, Optional.of(flight), "");
+            } catch (UntoldStory e) {
+                return new Flying(candidate, Optional.empty(), String.valueOf(e.getMessage()));
+            }
+        }
+
+        Optional<NormalFlight> normal() {
+            return flight.map(NothingBroken::normal);
+        }
+
+        List<String> findings() {
+            return flight.map(NormalFlightTexts::findings).orElse(List.of());
+        }
+
+        boolean engineRuns() {
+            return normal().map(NormalFlight::engineRuns).orElse(false);
+        }
+
+        boolean engineRunsOn() {
+            return flight.map(NothingBroken::engineRunsOn).orElse(false);
+        }
+    }
+
+    StudyCheck {
+        flying = List.copyOf(flying);
+        sizes = List.copyOf(sizes);
+    }
+
+    static StudyCheck of(ReadStudy read) {
+        return read.study()
+                .map(
+                        study ->
+                                new StudyCheck(
+                                        read,
+                                        study.candidates().stream()
+                                                .map(c -> Flying.of(study, c))
+                                                .toList(),
+                                        study.candidates().stream()
+                                                .map(c -> SizedCandidates.quickly(study, c, read))
+                                                .flatMap(Optional::stream)
+                                                .toList()))
+                .orElseGet(() -> new StudyCheck(read, List.of(), List.of()));
+    }
+
+    int exitCode() {
+        if (read.study().isEmpty()) {
+            return ExitCode.BAD_INPUT;
+        }
+        return flying.stream().allMatch(Flying::engineRunsOn)
+                ? ExitCode.FINE
+                : ExitCode.REQUIREMENT_MISSED;
+    }
+}

@@ -1,0 +1,93 @@
+package stillturning.cli.decide;
+
+import java.util.Optional;
+import stillturning.assess.Assessment;
+import stillturning.assess.Guesses;
+import stillturning.assess.ranking.RankingResult;
+import stillturning.assess.ranking.Standing;
+import stillturning.cli.study.FoundStudy;
+import stillturning.cli.study.StudyAssessment;
+import stillturning.cli.terminal.Answer;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.Output;
+import stillturning.report.GuessTexts;
+import stillturning.report.Reasons;
+import stillturning.report.TerminalTables;
+import stillturning.report.json.JsonReport;
+
+/**
+ * The candidates of a study ranked.
+ *
+ * @param guesses which guesses matter, if that was asked
+ */
+record Comparison(Assessment assessment, Optional<Guesses> guesses) implements Answer {
+
+    static Comparison of(FoundStudy found, GuessOptions guesses, CommandContext context) {
+        Assessment assessment = StudyAssessment.of(found.study(), context);
+        return new Comparison(assessment, guesses.tried(found, assessment, context));
+    }
+
+    /** Whether the first in the ranking misses a hard requirement, or nothing could be ranked. */
+    int exitCode() {
+        boolean leaderMeetsAll =
+                assessment
+                        .ranking()
+                        .map(ranking -> ranking.leader().missedGates().isEmpty())
+                        .orElse(false);
+        return leaderMeetsAll ? ExitCode.FINE : ExitCode.REQUIREMENT_MISSED;
+    }
+
+    @Override
+    public String json() {
+        return JsonReport.decide(assessment, guesses);
+    }
+
+    /** Title, what cannot be computed, requirements, ranking, reasons and guesses. */
+    @Override
+    public void print(Output out) {
+        StudyAssessment.heading(assessment, out);
+        assessment.ranking().ifPresent(ranking -> leader(ranking.leader(), out));
+        if (!assessment.study().goals().requirements().isEmpty()) {
+            out.section("Hard requirements")
+                    .lines(TerminalTables.requirements(assessment, out.paint()));
+        }
+        assessment.ranking().ifPresent(ranking -> ranked(ranking, out));
+        guesses.ifPresent(tried -> guesses(tried, out));
+    }
+
+    private void leader(Standing leader, Output out) {
+        String met =
+                leader.missedGates().isEmpty()
+                        ? "; it meets every hard requirement."
+                        : "; no candidate meets every hard requirement.";
+        out.line("").paragraph("First in the ranking: " + title(leader) + met);
+    }
+
+    private void ranked(RankingResult ranking, Output out) {
+        out.section("Ranking")
+                .lines(TerminalTables.ranking(assessment, out.paint()))
+                .lines(TerminalTables.rankingNotes(assessment));
+        out.section("Why");
+        Reasons reasons = new Reasons(assessment, ranking);
+        for (Standing standing : ranking.standings()) {
+            out.line("  " + standing.rank() + "  " + title(standing))
+                    .paragraph("     ", reasons.of(standing.name()));
+        }
+    }
+
+    private String title(Standing standing) {
+        return assessment
+                .of(standing.name())
+                .map(a -> a.candidate().title())
+                .orElse(standing.name());
+    }
+
+    private void guesses(Guesses tried, Output out) {
+        GuessTexts texts = new GuessTexts(assessment, tried);
+        out.section("Which guesses matter")
+                .paragraph(texts.method())
+                .lines(texts.table(out.paint()));
+        texts.rest().forEach(out::paragraph);
+    }
+}

@@ -1,0 +1,42 @@
+package stillturning.cli.decide;
+
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import stillturning.assess.Assess;
+import stillturning.assess.Assessment;
+import stillturning.assess.GuessVariation;
+import stillturning.assess.Guesses;
+import stillturning.cli.study.FoundStudy;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.Progress;
+import stillturning.dossier.Guessing;
+
+/** Whether to try which guesses matter. */
+final class GuessOptions {
+
+    @Option(
+            names = "--guesses",
+            description =
+                    "Also try each guess of the study's files a fifth lower and higher, and say"
+                            + " which of them matter. Takes a while.")
+    private boolean own;
+
+    @Option(
+            names = "--catalogue-guesses",
+            description =
+                    "The same, with the guesses of the program's catalogue too. Takes much longer.")
+    private boolean catalogue;
+
+    /** What trying them brings, if it is asked for. */
+    Optional<Guesses> tried(FoundStudy found, Assessment assessment, CommandContext context) {
+        if (!own && !catalogue) {
+            return Optional.empty();
+        }
+        List<GuessVariation> doubts = new Guessing(found.reader(), found.read()).doubts(catalogue);
+        try (Progress progress =
+                Progress.over(2 * doubts.size(), "trials with another guess done", context)) {
+            return Optional.of(Assess.guesses(assessment, doubts, progress));
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package stillturning.cli.study;
+
+import java.util.List;
+import stillturning.assess.Assess;
+import stillturning.assess.Assessment;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.Output;
+import stillturning.cli.terminal.Output.Finding;
+import stillturning.cli.terminal.Progress;
+import stillturning.model.Study;
+import stillturning.report.Cautions;
+import stillturning.report.NormalFlightTexts;
+
+/** A whole study assessed, and what stands above everything that follows from it. */
+public final class StudyAssessment {
+
+    private StudyAssessment() {}
+
+    /** Assesses a study, telling how far it is where somebody waits. */
+    public static Assessment of(Study study, CommandContext context) {
+        try (Progress progress =
+                Progress.over(study.candidates().size(), "candidates assessed", context)) {
+            return Assess.of(study, progress);
+        }
+    }
+
+    /** Title, and every candidate that cannot be computed. */
+    public static void heading(Assessment assessment, Output out) {
+        Study study = assessment.study();
+        out.paragraph(study.heading().title());
+        if (!study.heading().about().isBlank()) {
+            out.paragraph(study.heading().about());
+        }
+        if (study.heading().invented()) {
+            out.line(Cautions.inFull(true).get(0));
+        }
+        unwell(
+                assessment.appraisals().stream()
+                        .map(
+                                a ->
+                                        new Finding(
+                                                a.candidate().title(),
+                                                NormalFlightTexts.findings(a.flight())))
+                        .toList(),
+                out);
+        assessment.unassessed().forEach(u -> leftOut(u.candidate(), u.reason(), out));
+    }
+
+    /** What happens in candidates although nothing fails. */
+    public static void unwell(List<Finding> findings, Output out) {
+        out.findings("Unwell with nothing wrong", NormalFlightTexts.MEANING, findings);
+    }
+
+    /** A candidate that the rest of an answer says nothing about. */
+    public static void leftOut(String candidate, String reason, Output out) {
+        out.paragraph(candidate + " could not be computed and is left out: " + reason);
+    }
+}

@@ -1,0 +1,19 @@
+package stillturning.cli.terminal;
+
+/** What the program hands back to its caller. */
+public final class ExitCode {
+
+    /** Done, nothing to object to. */
+    public static final int FINE = 0;
+
+    /** Done, and a hard requirement is missed: by the leader, or by normal flight itself. */
+    public static final int REQUIREMENT_MISSED = 1;
+
+    /** The arguments, the study or the files around it are not as they should be. */
+    public static final int BAD_INPUT = 2;
+
+    /** The program itself failed. */
+    public static final int INTERNAL = 3;
+
+    private ExitCode() {}
+}

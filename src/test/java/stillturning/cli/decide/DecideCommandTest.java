@@ -1,0 +1,119 @@
+package stillturning.cli.decide;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.cli.Session;
+import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.JsonWriter;
+import stillturning.report.Cautions;
+import tools.jackson.databind.JsonNode;
+
+class DecideCommandTest {
+
+    @TempDir private Path here = Path.of("");
+
+    @Test
+    void theLeaderIsNamedFirstAndEverySectionFollows() {
+        Session.in(here).copyOfFirstSteps("small");
+        Ran ran = Session.in(here).run("decide", "small");
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+        String out = ran.out();
+        int answer =
+                out.indexOf(
+                        "First in the ranking: One bus, second feeds from the battery; it meets"
+                                + " every hard requirement.");
+        int requirements = out.indexOf("\nHard requirements\n");
+        int ranking = out.indexOf("\nRanking\n");
+        int why = out.indexOf("\nWhy\n");
+        assertTrue(0 < answer && answer < requirements, out);
+        assertTrue(requirements < ranking && ranking < why, out);
+        assertTrue(out.contains("Share of all weightings"), out);
+        assertTrue(out.contains("All data of this study are invented"), out);
+        assertTrue(out.replaceAll("\\s+", " ").endsWith(Cautions.SHORT + " "), out);
+        assertTrue(ran.lines().stream().allMatch(line -> line.length() <= 120), out);
+        assertEquals("", ran.err());
+    }
+
+    @Test
+    void aLeaderThatMissesARequirementIsAnExitCode() {
+        Path folder = Session.in(here).copyOfFirstSteps("small");
+        Session.change(folder.resolve("study.yaml"), "charging: 30 min", "charging: 300 min");
+        Ran ran = Session.in(here).run("decide", "small");
+        assertEquals(ExitCode.REQUIREMENT_MISSED, ran.code());
+        assertTrue(
+                ran.out()
+                        .replaceAll("\\s+", " ")
+                        .contains("no candidate meets every hard requirement"),
+                ran.out());
+        assertTrue(ran.out().contains("MISSED"), ran.out());
+    }
+
+    @Test
+    void jsonNamesTheLeader() {
+        Session.in(here).copyOfFirstSteps("small");
+        JsonNode json = JsonWriter.tree(Session.in(here).run("decide", "small", "--json").out());
+        assertEquals("bus-and-battery", json.get("leader").asString());
+    }
+
+    @Test
+    void guessesAreTriedOnlyWhenAskedAndThoseThatMatterAreNamed() {
+        Session.in(here).copyOfFirstSteps("small");
+        String without = Session.in(here).run("decide", "small").out();
+        assertFalse(without.contains("Which guesses matter"), without);
+        Ran ran = Session.in(here).run("decide", "small", "--guesses");
+        String out = ran.out();
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+        assertTrue(out.indexOf("\nWhy\n") < out.indexOf("\nWhich guesses matter\n"), out);
+        assertTrue(out.contains("\nparts.battery.capacity,"), out);
+        assertTrue(out.matches("(?s).*The other \\d+ guesses change none of this.*"), out);
+        assertTrue(ran.lines().stream().allMatch(line -> line.length() <= 120), out);
+        JsonNode json =
+                JsonWriter.tree(
+                        Session.in(here).run("decide", "small", "--guesses", "--json").out());
+        assertTrue(json.get("guesses").get("matter").size() > 0);
+        Session.in(here).run("explain", "small", "--guesses");
+        String page = Session.text(here.resolve("small.html"));
+        assertTrue(page.contains("<section id=\"guesses\">"), "the page has no such section");
+        assertTrue(page.contains("href=\"#guesses\""), "nothing leads there");
+    }
+
+    @Test
+    void colourIsOnlyForThoseWhoSeeIt() {
+        Session.in(here).copyOfFirstSteps("small");
+        String plain = Session.in(here).run("decide", "small").out();
+        String dull = new Session(here, true, false).run("decide", "small").out();
+        String coloured = new Session(here, true, true).run("decide", "small").out();
+        String json = new Session(here, true, true).run("decide", "small", "--json").out();
+        assertEquals(plain, dull);
+        assertFalse(plain.contains("\u001B"), plain);
+        assertTrue(coloured.contains("\u001B["), coloured);
+        assertEquals(plain, coloured.replaceAll("\u001B\\[[0-9;]*m", ""));
+        assertFalse(json.contains("\u001B"), json);
+    }
+
+    @Test
+    void theSameStudyGivesTheSameBytes() {
+        Session.in(here).copyOfFirstSteps("small");
+        Session session = Session.in(here);
+        assertEquals(session.run("decide", "small").out(), session.run("decide", "small").out());
+        assertEquals(
+                session.run("decide", "small", "--json").out(),
+                session.run("decide", "small", "--json").out());
+    }
+
+    @Test
+    void theDemoStudyIsRankedAndItsExitCodeAgreesWithItsWords() {
+        Ran ran =
+                Session.in(here)
+                        .run("decide", Session.ARCHITECTURES.resolve("sandpiper").toString());
+        boolean met = ran.out().replaceAll("\\s+", " ").contains("it meets every hard requirement");
+        assertEquals(met ? ExitCode.FINE : ExitCode.REQUIREMENT_MISSED, ran.code(), ran.err());
+        assertTrue(ran.out().contains("\n  6  "), ran.out());
+    }
+}
