@@ -1,5 +1,6 @@
 package stillturning.parts;
 
+import java.util.function.Function;
 import java.util.ArrayList;
 import java.util.List;
 import stillturning.parts.element.Element;
@@ -7,11 +8,19 @@ import stillturning.parts.element.Element;
 /** One change that a failure makes to a part's elements. */
 public sealed interface Alteration {
 
+    /** The answer for its kind. */
+    <T> T fold(Function<Removed, T> removed, Function<Put, T> put, Function<Added, T> added);
+
     /** The element does nothing any more. */
     record Removed(String element) implements Alteration {
         @Override
         public List<Element> on(List<Element> elements) {
             return elements.stream().filter(e -> !e.name().equals(element)).toList();
+        }
+
+        @Override
+        public <T> T fold(Function<Removed, T> removed, Function<Put, T> put, Function<Added, T> added) {
+            return removed.apply(this);
         }
     }
 
@@ -26,6 +35,11 @@ public sealed interface Alteration {
                     .map(e -> e.name().equals(element.name()) ? element : e)
                     .toList();
         }
+
+        @Override
+        public <T> T fold(Function<Removed, T> removed, Function<Put, T> put, Function<Added, T> added) {
+            return put.apply(this);
+        }
     }
 
     /** An element that was not there before: a fault's metal. */
@@ -36,6 +50,11 @@ public sealed interface Alteration {
             changed.removeIf(e -> e.name().equals(element.name()));
             changed.add(element);
             return List.copyOf(changed);
+        }
+
+        @Override
+        public <T> T fold(Function<Removed, T> removed, Function<Put, T> put, Function<Added, T> added) {
+            return added.apply(this);
         }
     }
 

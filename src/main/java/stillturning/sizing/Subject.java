@@ -1,5 +1,7 @@
 package stillturning.sizing;
 
+import stillturning.parts.element.Element.Role;
+import stillturning.parts.element.Channel.Trip;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -15,8 +17,6 @@ import stillturning.parts.Cable;
 import stillturning.parts.Fuse;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
-import stillturning.parts.element.Channel;
-import stillturning.parts.element.Protector;
 import stillturning.parts.element.TimeCurrentCurve;
 import stillturning.parts.element.Tripping;
 import stillturning.sizing.Ampacity.Place;
@@ -109,20 +109,18 @@ record Subject(
     }
 
     Rated rated(Placed placed) {
-        if (placed.element() instanceof Channel channel) {
-            return new Rated(
-                    placed.part() + " " + channel.name(),
-                    Kind.CHANNEL,
-                    channel.trip().ratedAmps(),
-                    channel.trip().curve());
+        Trip trip = placed.element().overload().orElseThrow();
+        boolean channel = placed.element().role() == Role.ELECTRONICS;
+        String name = channel ? placed.part() + " " + placed.element().name() : placed.part();
+        return new Rated(name, kind(placed, channel), trip.ratedAmps(), trip.curve());
+    }
+
+    private Kind kind(Placed placed, boolean channel) {
+        if (channel) {
+            return Kind.CHANNEL;
         }
-        Protector protector = (Protector) placed.element();
         boolean fuse = candidate.part(placed.part()).filter(Fuse.class::isInstance).isPresent();
-        return new Rated(
-                placed.part(),
-                fuse ? Kind.FUSE : Kind.BREAKER,
-                protector.ratedAmps(),
-                protector.curve());
+        return fuse ? Kind.FUSE : Kind.BREAKER;
     }
 
     /** The smallest protector in a line, if it has one. */

@@ -1,5 +1,6 @@
 package stillturning.yaml;
 
+import java.util.function.Function;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,16 @@ import org.jspecify.annotations.Nullable;
 
 /** A mapping with fixed fields. */
 record RecordShape(Class<?> type, Shapes shapes) implements Shape {
+
+    @Override
+    public Optional<RecordShape> record(Function<String, Optional<String>> textAt) {
+        return Optional.of(this);
+    }
+
+    @Override
+    public String brief() {
+        return "...";
+    }
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
@@ -140,9 +151,7 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
                                 "{"
                                         + f.key()
                                         + ": "
-                                        + (f.shape() instanceof RecordShape
-                                                ? "..."
-                                                : f.shape().example())
+                                        + f.shape().brief()
                                         + ", ...}")
                 .orElse("{}");
     }

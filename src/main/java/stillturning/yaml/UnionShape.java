@@ -1,5 +1,6 @@
 package stillturning.yaml;
 
+import java.util.function.Function;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +12,11 @@ import java.util.Optional;
  * @param kinds the records by their words
  */
 record UnionShape(String key, Map<String, RecordShape> kinds) implements Shape {
+
+    @Override
+    public Optional<RecordShape> record(Function<String, Optional<String>> textAt) {
+        return textAt.apply(key).flatMap(word -> Optional.ofNullable(kinds.get(word)));
+    }
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {

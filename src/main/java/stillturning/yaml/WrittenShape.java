@@ -1,5 +1,6 @@
 package stillturning.yaml;
 
+import java.util.function.Function;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,17 @@ import java.util.concurrent.atomic.AtomicInteger;
  */
 record WrittenShape(Class<?> type, TextNotation notation, Optional<Shape> longForm)
         implements Shape {
+
+    @Override
+    public Optional<RecordShape> record(Function<String, Optional<String>> textAt) {
+        return longForm.flatMap(shape -> shape.record(textAt));
+    }
+
+    /** One-line notations have commas of their own. */
+    @Override
+    public String between() {
+        return ";";
+    }
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {

@@ -1,5 +1,7 @@
 package stillturning.parts.element;
 
+import java.util.Optional;
+
 /**
  * Fuse or breaker: metal until its time–current curve says open, then a gap until it is reset.
  *
@@ -32,5 +34,25 @@ public record Protector(
     @Override
     public Passage passage() {
         return Passage.BOTH_WAYS;
+    }
+
+    @Override
+    public Optional<Channel.Trip> overload() {
+        return Optional.of(trip());
+    }
+
+    @Override
+    public boolean isStuckUnseen(boolean conducts) {
+        return true;
+    }
+
+    @Override
+    public Role role() {
+        return Role.PATH;
+    }
+
+    @Override
+    public <T> T accept(Visitor<T> visitor) {
+        return visitor.visit(this);
     }
 }

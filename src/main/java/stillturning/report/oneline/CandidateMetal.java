@@ -22,8 +22,6 @@ import stillturning.parts.GroundPoint;
 import stillturning.parts.Load;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
-import stillturning.parts.element.Contact;
-import stillturning.parts.element.Control;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
 
@@ -280,12 +278,8 @@ final class CandidateMetal {
     }
 
     private boolean closed(Part part, Element element, Set<String> closedContactors) {
-        if (element instanceof Contact contact) {
-            return contact.control() instanceof Control.ByHand hand
-                    ? hand.closedAt()
-                            .contains(candidate.cockpit().flight().getOrDefault(part.id(), "off"))
-                    : closedContactors.contains(part.id());
-        }
-        return true;
+        String position = candidate.cockpit().flight().getOrDefault(part.id(), "off");
+        boolean pulled = closedContactors.contains(part.id());
+        return element.commandedBy().map(control -> control.closes(position, pulled)).orElse(true);
     }
 }

@@ -6,7 +6,6 @@ import stillturning.network.BranchLaw;
 import stillturning.network.Open;
 import stillturning.network.Resistive;
 import stillturning.parts.element.Contact;
-import stillturning.parts.element.Control;
 
 /** A pair of contacts that follows its lever or its coil. */
 final class ContactDevice implements BranchDevice {
@@ -50,11 +49,9 @@ final class ContactDevice implements BranchDevice {
     public void adopt(Device healthy) {}
 
     private boolean closed() {
-        if (contact.control() instanceof Control.ByHand hand) {
-            String position = now.levers.get(placed.part());
-            return position != null && hand.closedAt().contains(position);
-        }
-        boolean whenPulled = ((Control.ByCoil) contact.control()).closedWhenPulled();
-        return coil.map(CoilDevice::pulled).orElse(false) == whenPulled;
+        return contact.control()
+                .closes(
+                        now.levers.getOrDefault(placed.part(), ""),
+                        coil.map(CoilDevice::pulled).orElse(false));
     }
 }

@@ -1,5 +1,6 @@
 package stillturning.story.device;
 
+import java.util.List;
 import stillturning.story.StoryEvent;
 
 /**
@@ -26,6 +27,11 @@ final class OverchargeDevice implements Device, Stateful {
     OverchargeDevice(CellDevice cell, Situation now) {
         this.cell = cell;
         this.now = now;
+    }
+
+    @Override
+    public List<Stateful> heats() {
+        return List.of(this);
     }
 
     @Override

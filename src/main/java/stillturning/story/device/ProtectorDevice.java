@@ -1,5 +1,6 @@
 package stillturning.story.device;
 
+import java.util.List;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
 import stillturning.network.Open;
@@ -31,8 +32,9 @@ final class ProtectorDevice implements BranchDevice {
         this.tripper = new TripDevice(placed.part(), protector.trip(), branch, now);
     }
 
-    Stateful heat() {
-        return tripper.heat();
+    @Override
+    public List<Stateful> heats() {
+        return List.of(tripper.heat());
     }
 
     @Override

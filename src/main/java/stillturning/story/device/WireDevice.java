@@ -1,5 +1,6 @@
 package stillturning.story.device;
 
+import java.util.List;
 import java.util.Locale;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.BranchLaw;
@@ -48,12 +49,9 @@ final class WireDevice implements BranchDevice, Racer {
                 now);
     }
 
-    Heat insulation() {
-        return insulation;
-    }
-
-    Heat copper() {
-        return copper;
+    @Override
+    public List<Stateful> heats() {
+        return List.of(insulation, copper);
     }
 
     @Override
