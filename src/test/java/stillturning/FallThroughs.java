@@ -44,16 +44,16 @@ import javax.tools.ToolProvider;
  *       forgotten.
  *   <li>Where one method asks one expression by {@code instanceof} for two or more members of a
  *       family, it asks for every member.
- *   <li>A single test asks "is it this one?". A new member is not, so "no" is right, as long as "no"
- *       leads to nothing: to no branch, an empty answer, or an exception. A branch that does
+ *   <li>A single test asks "is it this one?". A new member is not, so "no" is right, as long as
+ *       "no" leads to nothing: to no branch, an empty answer, or an exception. A branch that does
  *       something for "all the others" answers for members that nobody thought of.
  * </ol>
  *
- * <p>A default method of the family itself is no such branch: who adds a member reads it on the way.
- * Nor is a filter by class literal, which asks for one member only.
+ * <p>A default method of the family itself is no such branch: who adds a member reads it on the
+ * way. Nor is a filter by class literal, which asks for one member only.
  *
- * <p>Sources are parsed, not attributed, which would take three times as long: a name stands for what
- * the imports, the package, or the file's own classes say.
+ * <p>Sources are parsed, not attributed, which would take three times as long: a name stands for
+ * what the imports, the package, or the file's own classes say.
  */
 final class FallThroughs {
 

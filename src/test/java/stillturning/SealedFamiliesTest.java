@@ -124,7 +124,8 @@ class SealedFamiliesTest {
                 "static void say(Colour c) { switch (c) { case RED: return; default: break; } }"
             })
     void whatServesOthersUnnamedIsFound(String method) {
-        assertEquals(1, foundIn(method).stream().map(FallThroughs.Found::family).distinct().count());
+        assertEquals(
+                1, foundIn(method).stream().map(FallThroughs.Found::family).distinct().count());
     }
 
     @ParameterizedTest
@@ -171,8 +172,7 @@ class SealedFamiliesTest {
                 class Asking { boolean thin(Object s) { return !(s instanceof Disc); } }
                 """;
         FallThroughs program =
-                new FallThroughs(
-                        List.of(source("Shape", FAMILY + "}"), source("Asking", asking)));
+                new FallThroughs(List.of(source("Shape", FAMILY + "}"), source("Asking", asking)));
         assertEquals("thin asks s", program.found().get(0).where());
     }
 

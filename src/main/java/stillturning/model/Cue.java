@@ -46,6 +46,7 @@ public record Cue(String name, Sign sign, Optional<String> shownBy) {
         public Optional<Terminal> measures() {
             return Optional.of(at);
         }
+
         @Override
         public boolean warnsOfDischarge() {
             return true;
@@ -64,6 +65,7 @@ public record Cue(String name, Sign sign, Optional<String> shownBy) {
         public Optional<Terminal> measures() {
             return Optional.of(at);
         }
+
         @Override
         public <T> T accept(Visitor<T> visitor) {
             return visitor.visit(this);

@@ -1,8 +1,8 @@
 package stillturning.parts;
 
-import java.util.function.Function;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import stillturning.parts.element.Element;
 
 /** One change that a failure makes to a part's elements. */
@@ -19,7 +19,8 @@ public sealed interface Alteration {
         }
 
         @Override
-        public <T> T fold(Function<Removed, T> removed, Function<Put, T> put, Function<Added, T> added) {
+        public <T> T fold(
+                Function<Removed, T> removed, Function<Put, T> put, Function<Added, T> added) {
             return removed.apply(this);
         }
     }
@@ -37,7 +38,8 @@ public sealed interface Alteration {
         }
 
         @Override
-        public <T> T fold(Function<Removed, T> removed, Function<Put, T> put, Function<Added, T> added) {
+        public <T> T fold(
+                Function<Removed, T> removed, Function<Put, T> put, Function<Added, T> added) {
             return put.apply(this);
         }
     }
@@ -53,7 +55,8 @@ public sealed interface Alteration {
         }
 
         @Override
-        public <T> T fold(Function<Removed, T> removed, Function<Put, T> put, Function<Added, T> added) {
+        public <T> T fold(
+                Function<Removed, T> removed, Function<Put, T> put, Function<Added, T> added) {
             return added.apply(this);
         }
     }

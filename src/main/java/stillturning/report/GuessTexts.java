@@ -1,10 +1,10 @@
 package stillturning.report;
 
-import java.util.Optional;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import stillturning.assess.Assessment;
 import stillturning.assess.Guess;
@@ -164,9 +164,7 @@ public final class GuessTexts {
                 endurance -> Optional.empty(),
                 lost ->
                         Optional.of(
-                                title(lost.candidate())
-                                        + " cannot be computed: "
-                                        + lost.reason()));
+                                title(lost.candidate()) + " cannot be computed: " + lost.reason()));
     }
 
     /** Candidates that turn on the same requirements share a clause. */

@@ -170,7 +170,6 @@ final class LoadSums {
     }
 
     private boolean monitored() {
-        return candidate.cockpit().cues().stream()
-                .anyMatch(cue -> cue.sign().warnsOfDischarge());
+        return candidate.cockpit().cues().stream().anyMatch(cue -> cue.sign().warnsOfDischarge());
     }
 }

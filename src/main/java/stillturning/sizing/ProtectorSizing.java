@@ -1,6 +1,5 @@
 package stillturning.sizing;
 
-import stillturning.parts.element.Element.Role;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +16,7 @@ import stillturning.parts.Load;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
+import stillturning.parts.element.Element.Role;
 import stillturning.sizing.MetalLines.Line;
 import stillturning.sizing.ProtectorSize.Fault;
 import stillturning.sizing.ProtectorSize.Inrush;
@@ -59,10 +59,11 @@ final class ProtectorSizing {
     private boolean inUse(Placed protector) {
         return protector.element().role() != Role.ELECTRONICS
                 || subject.circuit().placed().stream()
-                .anyMatch(
-                        p ->
-                                !p.equals(protector)
-                                        && (p.from() == protector.to() || p.to() == protector.to()));
+                        .anyMatch(
+                                p ->
+                                        !p.equals(protector)
+                                                && (p.from() == protector.to()
+                                                        || p.to() == protector.to()));
     }
 
     private ProtectorSize size(Placed placed) throws UntoldStory {

@@ -1,7 +1,5 @@
 package stillturning.sizing;
 
-import stillturning.parts.element.Element.Role;
-import stillturning.parts.element.Channel.Trip;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -17,6 +15,8 @@ import stillturning.parts.Cable;
 import stillturning.parts.Fuse;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
+import stillturning.parts.element.Channel.Trip;
+import stillturning.parts.element.Element.Role;
 import stillturning.parts.element.TimeCurrentCurve;
 import stillturning.parts.element.Tripping;
 import stillturning.sizing.Ampacity.Place;

@@ -6,7 +6,11 @@ import java.util.function.Function;
 public sealed interface Endurance {
 
     /** The answer for its kind. */
-    <T> T fold(Function<Lasts, T> lasts, Function<NotLimited, T> notLimited, Function<Landed, T> landed, Function<AtLeast, T> atLeast);
+    <T> T fold(
+            Function<Lasts, T> lasts,
+            Function<NotLimited, T> notLimited,
+            Function<Landed, T> landed,
+            Function<AtLeast, T> atLeast);
 
     /**
      * Seconds for comparisons: infinite where nothing ends it in time, the horizon where that ended
@@ -27,7 +31,11 @@ public sealed interface Endurance {
         }
 
         @Override
-        public <T> T fold(Function<Lasts, T> lasts, Function<NotLimited, T> notLimited, Function<Landed, T> landed, Function<AtLeast, T> atLeast) {
+        public <T> T fold(
+                Function<Lasts, T> lasts,
+                Function<NotLimited, T> notLimited,
+                Function<Landed, T> landed,
+                Function<AtLeast, T> atLeast) {
             return lasts.apply(this);
         }
     }
@@ -40,7 +48,11 @@ public sealed interface Endurance {
         }
 
         @Override
-        public <T> T fold(Function<Lasts, T> lasts, Function<NotLimited, T> notLimited, Function<Landed, T> landed, Function<AtLeast, T> atLeast) {
+        public <T> T fold(
+                Function<Lasts, T> lasts,
+                Function<NotLimited, T> notLimited,
+                Function<Landed, T> landed,
+                Function<AtLeast, T> atLeast) {
             return notLimited.apply(this);
         }
     }
@@ -53,7 +65,11 @@ public sealed interface Endurance {
         }
 
         @Override
-        public <T> T fold(Function<Lasts, T> lasts, Function<NotLimited, T> notLimited, Function<Landed, T> landed, Function<AtLeast, T> atLeast) {
+        public <T> T fold(
+                Function<Lasts, T> lasts,
+                Function<NotLimited, T> notLimited,
+                Function<Landed, T> landed,
+                Function<AtLeast, T> atLeast) {
             return landed.apply(this);
         }
     }
@@ -61,7 +77,11 @@ public sealed interface Endurance {
     /** Still running when the simulation ended (s). */
     record AtLeast(double seconds) implements Endurance {
         @Override
-        public <T> T fold(Function<Lasts, T> lasts, Function<NotLimited, T> notLimited, Function<Landed, T> landed, Function<AtLeast, T> atLeast) {
+        public <T> T fold(
+                Function<Lasts, T> lasts,
+                Function<NotLimited, T> notLimited,
+                Function<Landed, T> landed,
+                Function<AtLeast, T> atLeast) {
             return atLeast.apply(this);
         }
     }

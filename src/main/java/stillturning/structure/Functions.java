@@ -10,7 +10,6 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stillturning.model.EngineLogic;
-import stillturning.model.EngineLogic.One;
 import stillturning.structure.StructureFindings.Ways;
 import stillturning.structure.Survival.Outcome;
 

@@ -285,16 +285,17 @@ final class Wiring {
         if (channel.closedByDefault() && lenient.contains(Relaxation.FALLING_INTO_DEFAULTS)) {
             return true;
         }
-        return leverOf(placed)
-                .map(lever -> levers.closing(lever, OFF).isPresent())
-                .orElse(true);
+        return leverOf(placed).map(lever -> levers.closing(lever, OFF).isPresent()).orElse(true);
     }
 
     /** The lever that commands a channel. */
     private Optional<String> leverOf(Placed channel) {
         return parts.get(index(channel)) instanceof SolidStateController box
                 ? IntStream.rangeClosed(1, box.outputs().size())
-                        .filter(n -> SolidStateController.outputName(n).equals(channel.element().to()))
+                        .filter(
+                                n ->
+                                        SolidStateController.outputName(n)
+                                                .equals(channel.element().to()))
                         .mapToObj(box::lever)
                         .findFirst()
                 : Optional.empty();

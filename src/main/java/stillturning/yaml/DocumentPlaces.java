@@ -21,7 +21,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class DocumentPlaces {
 
-    private record Spot(Tree value, Tree.@Nullable Group parent, Tree.@Nullable Leaf key, int position) {}
+    private record Spot(
+            Tree value, Tree.@Nullable Group parent, Tree.@Nullable Leaf key, int position) {}
 
     private static final Pattern STEP =
             Pattern.compile("\"(?<quoted>[^\"]*)\"|\\[(?<item>[0-9]+)\\]|(?<plain>[^.\\[\"]+)");

@@ -20,7 +20,6 @@ record FieldShape(
         return new FieldShape(name, shape, true, Optional.empty(), Optional.empty());
     }
 
-
     boolean required() {
         return !optional && defaultText.isEmpty();
     }

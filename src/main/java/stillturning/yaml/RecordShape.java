@@ -1,10 +1,10 @@
 package stillturning.yaml;
 
-import java.util.function.Function;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** A mapping with fixed fields. */
@@ -146,13 +146,7 @@ record RecordShape(Class<?> type, Shapes shapes) implements Shape {
         return shapes.fieldsOf(type).stream()
                 .filter(FieldShape::required)
                 .findFirst()
-                .map(
-                        f ->
-                                "{"
-                                        + f.key()
-                                        + ": "
-                                        + f.shape().brief()
-                                        + ", ...}")
+                .map(f -> "{" + f.key() + ": " + f.shape().brief() + ", ...}")
                 .orElse("{}");
     }
 

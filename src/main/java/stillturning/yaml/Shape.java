@@ -1,8 +1,8 @@
 package stillturning.yaml;
 
-import java.util.function.Function;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What may stand at one place of a document. */
 sealed interface Shape

@@ -129,7 +129,8 @@ final class Splicing {
                 after, lines.end(target.contentEnd()), space + rendering.inline(value) + comment);
     }
 
-    private Splice inlineByBlock(int after, Optional<Tree.Group> parent, Tree target, YamlValue value) {
+    private Splice inlineByBlock(
+            int after, Optional<Tree.Group> parent, Tree target, YamlValue value) {
         int end = lines.end(target.contentEnd());
         String comment = places.text().substring(target.contentEnd(), end).stripTrailing();
         int indent = parent.map(p -> indent(p) + STEP).orElse(0);
@@ -171,7 +172,9 @@ final class Splicing {
             return new FlowRemoval(lines, parent, position).splice();
         }
         int start = entryStart(parent, position);
-        int end = lines.endWithOwnComments(parent.children().get(position).contentEnd(), indent(parent));
+        int end =
+                lines.endWithOwnComments(
+                        parent.children().get(position).contentEnd(), indent(parent));
         if (lines.isFirstOnLine(start)) {
             return lines.replace(lines.start(start), lines.next(end), "");
         }

@@ -217,8 +217,11 @@ sealed interface Tree {
                     ? becomes
                     : new YamlValue.Fields(
                             entries.stream()
-                                    .map(e -> new YamlValue.Field(
-                                            e.key.text, e.value.valueWith(at, becomes)))
+                                    .map(
+                                            e ->
+                                                    new YamlValue.Field(
+                                                            e.key.text,
+                                                            e.value.valueWith(at, becomes)))
                                     .toList());
         }
 

@@ -1,9 +1,9 @@
 package stillturning.yaml;
 
-import java.util.function.Function;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * One of several records; a key says which.

@@ -1,10 +1,10 @@
 package stillturning.yaml;
 
-import java.util.function.Function;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 
 /**
  * A type that is read from one text.

@@ -1,8 +1,8 @@
 package stillturning.yaml;
 
-import java.util.function.Function;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 
 /** A value to write into a document. */
 public sealed interface YamlValue {
@@ -15,7 +15,8 @@ public sealed interface YamlValue {
      */
     record Text(String text) implements YamlValue {
         @Override
-        public <T> T fold(Function<Text, T> text, Function<Items, T> list, Function<Fields, T> map) {
+        public <T> T fold(
+                Function<Text, T> text, Function<Items, T> list, Function<Fields, T> map) {
             return text.apply(this);
         }
     }
@@ -27,7 +28,8 @@ public sealed interface YamlValue {
         }
 
         @Override
-        public <T> T fold(Function<Text, T> text, Function<Items, T> list, Function<Fields, T> map) {
+        public <T> T fold(
+                Function<Text, T> text, Function<Items, T> list, Function<Fields, T> map) {
             return list.apply(this);
         }
     }
@@ -39,7 +41,8 @@ public sealed interface YamlValue {
         }
 
         @Override
-        public <T> T fold(Function<Text, T> text, Function<Items, T> list, Function<Fields, T> map) {
+        public <T> T fold(
+                Function<Text, T> text, Function<Items, T> list, Function<Fields, T> map) {
             return map.apply(this);
         }
     }

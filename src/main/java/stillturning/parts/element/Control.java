@@ -1,7 +1,7 @@
 package stillturning.parts.element;
 
-import java.util.function.Function;
 import java.util.Set;
+import java.util.function.Function;
 
 /** What decides whether a contact is closed. */
 public sealed interface Control {

@@ -243,9 +243,7 @@ final class Conditions {
 
     /** Metal in place of what conducts anyway, until it is asked not to. */
     private boolean staysAsItIs(String part, Element now) {
-        return before(part, now.name())
-                .filter(e -> e.isStuckUnseen(conducts(part, e)))
-                .isPresent();
+        return before(part, now.name()).filter(e -> e.isStuckUnseen(conducts(part, e))).isPresent();
     }
 
     private boolean conducts(String part, Element element) {

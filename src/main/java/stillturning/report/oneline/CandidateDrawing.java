@@ -356,7 +356,22 @@ public final class CandidateDrawing {
                     case FUSE, BREAKER_CLOSED, BREAKER_OPEN, SWITCH_CLOSED, SWITCH_OPEN, DIODE ->
                             List.of(piece.pins().get(1), piece.pins().get(0));
                     case LOAD -> piece.pins().stream().filter(Piece.Pin::unlabelledInput).toList();
-                    case BATTERY, ALTERNATOR, BUS, FUSE_BLOWN, CONTACTOR_CLOSED, CONTACTOR_OPEN, CONNECTOR, SHUNT, CONVERTER, MOTOR, STARTER, LAMP, CONTROLLER, EARTH, FRAME -> List.of();
+                    case BATTERY,
+                            ALTERNATOR,
+                            BUS,
+                            FUSE_BLOWN,
+                            CONTACTOR_CLOSED,
+                            CONTACTOR_OPEN,
+                            CONNECTOR,
+                            SHUNT,
+                            CONVERTER,
+                            MOTOR,
+                            STARTER,
+                            LAMP,
+                            CONTROLLER,
+                            EARTH,
+                            FRAME ->
+                            List.of();
                 };
         for (Pin pin : able) {
             Optional<Wire> wire = metal.onlyWireAt(pin.net());

@@ -82,7 +82,21 @@ public final class DrawingStates {
                 case CONTACTOR_OPEN, CONTACTOR_CLOSED ->
                         Optional.of(closed ? Glyph.CONTACTOR_CLOSED : Glyph.CONTACTOR_OPEN);
                 case FUSE, FUSE_BLOWN -> Optional.of(closed ? Glyph.FUSE : Glyph.FUSE_BLOWN);
-                case BATTERY, ALTERNATOR, BUS, DIODE, CONNECTOR, SHUNT, CONVERTER, MOTOR, STARTER, LAMP, LOAD, CONTROLLER, EARTH, FRAME -> Optional.empty();
+                case BATTERY,
+                        ALTERNATOR,
+                        BUS,
+                        DIODE,
+                        CONNECTOR,
+                        SHUNT,
+                        CONVERTER,
+                        MOTOR,
+                        STARTER,
+                        LAMP,
+                        LOAD,
+                        CONTROLLER,
+                        EARTH,
+                        FRAME ->
+                        Optional.empty();
             };
         }
     }
@@ -158,8 +172,7 @@ public final class DrawingStates {
     }
 
     private static boolean leads(Element element) {
-        return element.passage() != Passage.NONE
-                || element.role().isSource();
+        return element.passage() != Passage.NONE || element.role().isSource();
     }
 
     /** How everything looks at an instant. */

@@ -1,6 +1,5 @@
 package stillturning.report.oneline;
 
-import stillturning.parts.element.Element.Role;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -8,6 +7,7 @@ import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
+import stillturning.parts.element.Element.Role;
 import stillturning.report.drawing.MarkState;
 import stillturning.story.Snapshot;
 

@@ -1,6 +1,5 @@
 package stillturning.story.timeline;
 
-import stillturning.parts.element.Element.Passage;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
@@ -8,6 +7,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
+import stillturning.parts.element.Element.Passage;
 import stillturning.story.Balance;
 import stillturning.story.Balance.Account;
 import stillturning.story.UntoldStory;
