@@ -1,6 +1,7 @@
 package stillturning.assess;
 
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Which guesses matter: each was tried too low and too high, all else as it is.
@@ -33,21 +34,78 @@ public record Guesses(
     /** Something that another value changes. */
     public sealed interface Change {
 
+        /** The answer for its kind. */
+        <T> T fold(
+                Function<Leader, T> leader,
+                Function<Requirement, T> requirement,
+                Function<Unwell, T> unwell,
+                Function<Endurance, T> endurance,
+                Function<Uncomputed, T> uncomputed);
+
         /** Another candidate takes the first place. */
-        record Leader(String candidate) implements Change {}
+        record Leader(String candidate) implements Change {
+            @Override
+            public <T> T fold(
+                    Function<Leader, T> leader,
+                    Function<Requirement, T> requirement,
+                    Function<Unwell, T> unwell,
+                    Function<Endurance, T> endurance,
+                    Function<Uncomputed, T> uncomputed) {
+                return leader.apply(this);
+            }
+        }
 
         /** A candidate meets a hard requirement that it missed, or the reverse. */
-        record Requirement(String candidate, String requirement, boolean met) implements Change {}
+        record Requirement(String candidate, String requirement, boolean met) implements Change {
+            @Override
+            public <T> T fold(
+                    Function<Leader, T> leader,
+                    Function<Requirement, T> requirement,
+                    Function<Unwell, T> unwell,
+                    Function<Endurance, T> endurance,
+                    Function<Uncomputed, T> uncomputed) {
+                return requirement.apply(this);
+            }
+        }
 
         /** Something happens to a candidate although nothing fails. */
-        record Unwell(String candidate) implements Change {}
+        record Unwell(String candidate) implements Change {
+            @Override
+            public <T> T fold(
+                    Function<Leader, T> leader,
+                    Function<Requirement, T> requirement,
+                    Function<Unwell, T> unwell,
+                    Function<Endurance, T> endurance,
+                    Function<Uncomputed, T> uncomputed) {
+                return unwell.apply(this);
+            }
+        }
 
         /** The leader's endurance without charging, before and after (s). */
-        record Endurance(String candidate, double fromSeconds, double toSeconds)
-                implements Change {}
+        record Endurance(String candidate, double fromSeconds, double toSeconds) implements Change {
+            @Override
+            public <T> T fold(
+                    Function<Leader, T> leader,
+                    Function<Requirement, T> requirement,
+                    Function<Unwell, T> unwell,
+                    Function<Endurance, T> endurance,
+                    Function<Uncomputed, T> uncomputed) {
+                return endurance.apply(this);
+            }
+        }
 
         /** A candidate can no longer be computed. */
-        record Uncomputed(String candidate, String reason) implements Change {}
+        record Uncomputed(String candidate, String reason) implements Change {
+            @Override
+            public <T> T fold(
+                    Function<Leader, T> leader,
+                    Function<Requirement, T> requirement,
+                    Function<Unwell, T> unwell,
+                    Function<Endurance, T> endurance,
+                    Function<Uncomputed, T> uncomputed) {
+                return uncomputed.apply(this);
+            }
+        }
     }
 
     public Guesses {

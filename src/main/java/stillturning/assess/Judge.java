@@ -10,7 +10,6 @@ import stillturning.assess.Verdict.Losses;
 import stillturning.assess.Verdict.Stories;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
-import stillturning.story.Endurance;
 import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
@@ -105,7 +104,7 @@ final class Judge {
         if (interrupted(planned) || interrupted(unaided)) {
             return Outcome.INTERRUPTED;
         }
-        boolean limited = unaided.engine().endurance() instanceof Endurance.Lasts;
+        boolean limited = unaided.engine().endurance().ends();
         if (limited || !losses.engineLoads().isEmpty() || !losses.feeds().isEmpty()) {
             return Outcome.REDUNDANCY_LOST;
         }

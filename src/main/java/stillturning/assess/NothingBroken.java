@@ -3,7 +3,6 @@ package stillturning.assess;
 import java.util.List;
 import java.util.Map;
 import stillturning.model.failure.Failure;
-import stillturning.story.Endurance;
 import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
@@ -43,6 +42,6 @@ public record NothingBroken(NormalFlight normal, Story course) {
 
     /** Whether the engine runs, and the electrical system would let it run on. */
     public boolean engineRunsOn() {
-        return normal.engineRuns() && !(course.engine().endurance() instanceof Endurance.Lasts);
+        return normal.engineRuns() && !course.engine().endurance().ends();
     }
 }

@@ -9,7 +9,7 @@ import stillturning.model.Requirement;
 import stillturning.quantity.Formats;
 
 /** Holds a candidate's verdicts against the hard requirements. */
-final class Requirements {
+final class Requirements implements Requirement.Visitor<RequirementMet> {
 
     private final List<Verdict> singles;
     private final Optional<Verdict> masterOff;
@@ -28,26 +28,38 @@ final class Requirements {
     }
 
     RequirementMet check(Requirement requirement) {
-        if (requirement instanceof Requirement.RunsWithMasterOff) {
-            return masterOff(requirement);
-        } else if (requirement instanceof Requirement.EnduranceWithoutCharging endurance) {
-            double seconds = chargingLost.planned().engine().endurance().seconds();
-            return met(
-                    requirement,
-                    seconds >= endurance.seconds(),
-                    "it runs on for " + inWords(seconds));
-        } else if (requirement instanceof Requirement.InterruptionBelow below) {
-            return noneOf(requirement, v -> interrupts(v, below.seconds()), "do, or stop it");
-        } else if (requirement instanceof Requirement.WeightAtMost weight) {
-            return met(
-                    requirement,
-                    burdens.kilograms() <= weight.kilograms(),
-                    String.format(Locale.ROOT, "it weighs %.1f kg", burdens.kilograms()));
-        }
+        return requirement.accept(this);
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.NoSingleFailureStopsEngine requirement) {
         return noneOf(requirement, v -> v.outcome() == Outcome.ENGINE_LOST, "do");
     }
 
-    private RequirementMet masterOff(Requirement requirement) {
+    @Override
+    public RequirementMet visit(Requirement.EnduranceWithoutCharging requirement) {
+        double seconds = chargingLost.planned().engine().endurance().seconds();
+        boolean met = seconds >= requirement.seconds();
+        return met(requirement, met, "it runs on for " + inWords(seconds));
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.InterruptionBelow requirement) {
+        double seconds = requirement.seconds();
+        return noneOf(requirement, v -> interrupts(v, seconds), "do, or stop it");
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.WeightAtMost requirement) {
+        double kilograms = burdens.kilograms();
+        return met(
+                requirement,
+                kilograms <= requirement.kilograms(),
+                String.format(Locale.ROOT, "it weighs %.1f kg", kilograms));
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.RunsWithMasterOff requirement) {
         if (masterOff.isEmpty()) {
             return met(requirement, false, "it has no master-off positions to try");
         }

@@ -12,20 +12,92 @@ import java.util.Optional;
 public record Cue(String name, Sign sign, Optional<String> shownBy) {
 
     /** What the cue watches. */
-    public sealed interface Sign {}
+    public sealed interface Sign {
+        /** Whether it tells that nothing charges any more. */
+        default boolean warnsOfDischarge() {
+            return false;
+        }
+
+        /** The terminal whose voltage it watches, if it watches one. */
+        default Optional<Terminal> measures() {
+            return Optional.empty();
+        }
+
+        <T> T accept(Visitor<T> visitor);
+    }
+
+    /** One answer for each kind of sign. */
+    public interface Visitor<T> {
+        T visit(LowVolts low);
+
+        T visit(HighVolts high);
+
+        T visit(AlternatorOut out);
+
+        T visit(LoadStops stops);
+
+        T visit(EngineStops stops);
+    }
 
     /** The voltage of a terminal against the structure stays below a limit (V) for a time (s). */
-    public record LowVolts(Terminal at, double volts, double seconds) implements Sign {}
+    public record LowVolts(Terminal at, double volts, double seconds) implements Sign {
+
+        @Override
+        public Optional<Terminal> measures() {
+            return Optional.of(at);
+        }
+
+        @Override
+        public boolean warnsOfDischarge() {
+            return true;
+        }
+
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
 
     /** The voltage of a terminal against the structure stays above a limit (V) for a time (s). */
-    public record HighVolts(Terminal at, double volts, double seconds) implements Sign {}
+    public record HighVolts(Terminal at, double volts, double seconds) implements Sign {
+
+        @Override
+        public Optional<Terminal> measures() {
+            return Optional.of(at);
+        }
+
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
 
     /** An alternator stops delivering. */
-    public record AlternatorOut(String alternator) implements Sign {}
+    public record AlternatorOut(String alternator) implements Sign {
+        @Override
+        public boolean warnsOfDischarge() {
+            return true;
+        }
+
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
 
     /** A load stops working. */
-    public record LoadStops(String load) implements Sign {}
+    public record LoadStops(String load) implements Sign {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
 
     /** The engine stops. */
-    public record EngineStops() implements Sign {}
+    public record EngineStops() implements Sign {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
 }

@@ -16,6 +16,15 @@ public sealed interface EngineLogic {
     /** In words: {@code "computer-a or computer-b"}. */
     String inWords();
 
+    /** In words that may stand among others. */
+    String asTerm();
+
+    /** What must all work, nothing of it joined by "and" any more. */
+    List<EngineLogic> needed();
+
+    /** Whether any one of its loads is enough. */
+    boolean anyLoadIsEnough();
+
     /** One load. */
     record One(String load) implements EngineLogic {
         @Override
@@ -31,6 +40,21 @@ public sealed interface EngineLogic {
         @Override
         public String inWords() {
             return load;
+        }
+
+        @Override
+        public String asTerm() {
+            return load;
+        }
+
+        @Override
+        public List<EngineLogic> needed() {
+            return List.of(this);
+        }
+
+        @Override
+        public boolean anyLoadIsEnough() {
+            return true;
         }
     }
 
@@ -69,10 +93,25 @@ public sealed interface EngineLogic {
             return least == 1 ? joined(" or ") : least + " of (" + joined(", ") + ")";
         }
 
+        @Override
+        public String asTerm() {
+            return "(" + inWords() + ")";
+        }
+
+        @Override
+        public List<EngineLogic> needed() {
+            return least == of.size()
+                    ? of.stream().flatMap(term -> term.needed().stream()).distinct().toList()
+                    : List.of(this);
+        }
+
+        @Override
+        public boolean anyLoadIsEnough() {
+            return least == 1 && of.stream().allMatch(EngineLogic::anyLoadIsEnough);
+        }
+
         private String joined(String word) {
-            return of.stream()
-                    .map(t -> t instanceof AtLeast ? "(" + t.inWords() + ")" : t.inWords())
-                    .collect(Collectors.joining(word));
+            return of.stream().map(EngineLogic::asTerm).collect(Collectors.joining(word));
         }
     }
 

@@ -6,8 +6,29 @@ public sealed interface Requirement {
     /** In a counsellor's words. */
     String inWords();
 
+    /** One answer for each kind of requirement. */
+    interface Visitor<T> {
+        T visit(NoSingleFailureStopsEngine requirement);
+
+        T visit(RunsWithMasterOff requirement);
+
+        T visit(EnduranceWithoutCharging requirement);
+
+        T visit(InterruptionBelow requirement);
+
+        T visit(WeightAtMost requirement);
+    }
+
+    /** The answer for its kind. */
+    <T> T accept(Visitor<T> visitor);
+
     /** No single failure ends the engine, the pilot doing as planned. */
     record NoSingleFailureStopsEngine() implements Requirement {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
         @Override
         public String inWords() {
             return "no single failure ends the engine";
@@ -17,6 +38,11 @@ public sealed interface Requirement {
     /** The engine keeps running through the drill that takes all power off the airframe. */
     record RunsWithMasterOff() implements Requirement {
         @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
         public String inWords() {
             return "the engine stays running with the master off";
         }
@@ -24,6 +50,11 @@ public sealed interface Requirement {
 
     /** Time that the engine runs on once nothing charges any more (s). */
     record EnduranceWithoutCharging(double seconds) implements Requirement {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
         @Override
         public String inWords() {
             return "the engine runs on for at least "
@@ -35,6 +66,11 @@ public sealed interface Requirement {
     /** Longest interruption of what the engine needs, by a single failure (s). */
     record InterruptionBelow(double seconds) implements Requirement {
         @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
         public String inWords() {
             return "no single failure interrupts the engine for "
                     + Math.round(seconds * 1000)
@@ -44,6 +80,11 @@ public sealed interface Requirement {
 
     /** Heaviest allowed electrical system (kg). */
     record WeightAtMost(double kilograms) implements Requirement {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
         @Override
         public String inWords() {
             return "the electrical system weighs at most "

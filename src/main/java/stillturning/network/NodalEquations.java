@@ -251,9 +251,7 @@ final class NodalEquations {
     /** Power that the output of a converter delivers at the last evaluated voltages (W). */
     double delivered(ConverterInput input, double[] volts) {
         int out = input.outputBranch();
-        return laws[out] instanceof ConverterInput
-                ? 0.0
-                : -amps[out] * (volts[from[out]] - volts[to[out]]);
+        return laws[out].canBeOutput() ? -amps[out] * (volts[from[out]] - volts[to[out]]) : 0.0;
     }
 
     /** Adds up the conductances that laws alone decide. */

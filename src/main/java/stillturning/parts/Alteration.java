@@ -3,10 +3,14 @@ package stillturning.parts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.function.Function;
 import stillturning.parts.element.Element;
 
 /** One change that a failure makes to a part's elements. */
 public sealed interface Alteration {
+
+    /** The answer for its kind. */
+    <T> T fold(Function<Removed, T> removed, Function<Put, T> put, Function<Added, T> added);
 
     /** The element does nothing any more. */
     record Removed(String element) implements Alteration {
@@ -16,8 +20,9 @@ public sealed interface Alteration {
         }
 
         @Override
-        public Alteration altered(UnaryOperator<Element> change) {
-            return this;
+        public <T> T fold(
+                Function<Removed, T> removed, Function<Put, T> put, Function<Added, T> added) {
+            return removed.apply(this);
         }
     }
 
@@ -34,8 +39,9 @@ public sealed interface Alteration {
         }
 
         @Override
-        public Alteration altered(UnaryOperator<Element> change) {
-            return new Put(change.apply(element));
+        public <T> T fold(
+                Function<Removed, T> removed, Function<Put, T> put, Function<Added, T> added) {
+            return put.apply(this);
         }
     }
 
@@ -50,8 +56,9 @@ public sealed interface Alteration {
         }
 
         @Override
-        public Alteration altered(UnaryOperator<Element> change) {
-            return new Added(change.apply(element));
+        public <T> T fold(
+                Function<Removed, T> removed, Function<Put, T> put, Function<Added, T> added) {
+            return added.apply(this);
         }
     }
 
@@ -59,5 +66,10 @@ public sealed interface Alteration {
     List<Element> on(List<Element> elements);
 
     /** The same with the element that it brings in changed. */
-    Alteration altered(UnaryOperator<Element> change);
+    default Alteration altered(UnaryOperator<Element> change) {
+        return fold(
+                removed -> removed,
+                put -> new Put(change.apply(put.element())),
+                added -> new Added(change.apply(added.element())));
+    }
 }

@@ -184,7 +184,19 @@ final class UnitTable {
             case LENGTH -> find(us ? (size < 0.3048 ? "in" : "ft") : size < 0.1 ? "mm" : "m");
             case MASS -> find(us ? (size < 0.1 ? "oz" : "lb") : size < 0.1 ? "g" : "kg");
             case TEMPERATURE -> find(us ? "°F" : "°C");
-            default -> Optional.empty();
+            case VOLTAGE,
+                    CURRENT,
+                    RESISTANCE,
+                    CHARGE,
+                    ENERGY,
+                    POWER,
+                    AREA,
+                    TIME,
+                    RATIO,
+                    RATE,
+                    ROTATION,
+                    LET_THROUGH ->
+                    Optional.empty();
         };
     }
 

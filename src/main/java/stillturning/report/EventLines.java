@@ -106,7 +106,35 @@ public final class EventLines {
             case CUE -> "pilot can see " + happening.part() + ": " + happening.words();
             case PILOT -> "pilot, by " + happening.part() + ": " + happening.words();
             case AUTOMATIC -> "by itself, " + happening.part() + ": " + happening.words();
-            default -> happening.part() + " " + happening.words();
+            case PROTECTOR_OPENS,
+                    WIRE_OVERHEATS,
+                    WIRE_MELTS,
+                    GUARD_SHORTS,
+                    CONTACTS_CLOSE,
+                    CONTACTS_OPEN,
+                    LOAD_STOPS,
+                    LOAD_RESTARTS,
+                    LOAD_DESTROYED,
+                    BATTERY_EMPTY,
+                    BATTERY_DISCONNECTS,
+                    BATTERY_RECONNECTS,
+                    BATTERY_GASSES,
+                    CHARGING_BLOCKED,
+                    CHARGING_ALLOWED,
+                    BATTERIES_EQUALISE,
+                    SOURCE_STARTS,
+                    SOURCE_STOPS,
+                    SOURCE_UNSTEADY,
+                    LOAD_DUMP,
+                    ENGINE_INTERRUPTED,
+                    ENGINE_RECOVERS,
+                    ENGINE_STOPS,
+                    ENGINE_RESTARTS,
+                    CHATTER,
+                    PHASE,
+                    CRANKING,
+                    CRANKING_FAILS ->
+                    happening.part() + " " + happening.words();
         };
     }
 

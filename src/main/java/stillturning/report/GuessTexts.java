@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import stillturning.assess.Assessment;
 import stillturning.assess.Guess;
@@ -144,18 +145,7 @@ public final class GuessTexts {
             return NOTHING;
         }
         List<String> texts = new ArrayList<>();
-        for (Change change : changes) {
-            if (change instanceof Change.Leader leader) {
-                texts.add(title(leader.candidate()) + " is first");
-            } else if (change instanceof Change.Unwell unwell) {
-                texts.add(title(unwell.candidate()) + " is unwell with nothing wrong");
-            } else if (change instanceof Change.Uncomputed uncomputed) {
-                texts.add(
-                        title(uncomputed.candidate())
-                                + " cannot be computed: "
-                                + uncomputed.reason());
-            }
-        }
+        changes.forEach(change -> ofItsOwn(change).ifPresent(texts::add));
         texts.addAll(verdicts(changes, false));
         texts.addAll(verdicts(changes, true));
         changes.stream()
@@ -163,6 +153,18 @@ public final class GuessTexts {
                 .map(Change.Endurance.class::cast)
                 .forEach(e -> texts.add(endurance(e)));
         return String.join("; ", texts);
+    }
+
+    /** A change that has a clause of its own; those of requirements are told together. */
+    private Optional<String> ofItsOwn(Change change) {
+        return change.fold(
+                leader -> Optional.of(title(leader.candidate()) + " is first"),
+                requirement -> Optional.empty(),
+                unwell -> Optional.of(title(unwell.candidate()) + " is unwell with nothing wrong"),
+                endurance -> Optional.empty(),
+                lost ->
+                        Optional.of(
+                                title(lost.candidate()) + " cannot be computed: " + lost.reason()));
     }
 
     /** Candidates that turn on the same requirements share a clause. */

@@ -27,12 +27,11 @@ public final class ResultText {
 
     /** How long the engine runs. */
     public static String endurance(Endurance endurance) {
-        if (endurance instanceof Endurance.AtLeast atLeast) {
-            return "over " + Formats.lasting(atLeast.seconds());
-        }
-        return endurance instanceof Endurance.Landed
-                ? "to the landing"
-                : seconds(endurance.seconds());
+        return endurance.fold(
+                lasts -> seconds(lasts.seconds()),
+                notLimited -> seconds(notLimited.seconds()),
+                landed -> "to the landing",
+                atLeast -> "over " + Formats.lasting(atLeast.seconds()));
     }
 
     static String seconds(double seconds) {

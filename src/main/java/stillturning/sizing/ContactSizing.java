@@ -6,8 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Installation.Nature;
-import stillturning.parts.element.Coil;
-import stillturning.parts.element.Consumer;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;
 import stillturning.sizing.MetalLines.Line;
@@ -66,15 +64,16 @@ final class ContactSizing {
                         .findFirst();
         return line.stream()
                 .flatMap(l -> l.links().stream())
-                .filter(p -> p.element() instanceof Consumer || p.element() instanceof Coil)
+                .filter(p -> p.element().role().isLoad())
                 .map(this::natureOf)
                 .findFirst()
                 .orElse(Nature.INDUCTIVE);
     }
 
     private Nature natureOf(Placed placed) {
-        return placed.element() instanceof Coil
-                ? Nature.INDUCTIVE
-                : subject.installation().habit(placed.part()).nature();
+        return switch (placed.element().role()) {
+            case LOAD -> subject.installation().habit(placed.part()).nature();
+            case BATTERY, GENERATOR, COIL, CONVERTER, PATH, ELECTRONICS -> Nature.INDUCTIVE;
+        };
     }
 }

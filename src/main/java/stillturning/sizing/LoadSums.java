@@ -11,16 +11,11 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit.Placed;
-import stillturning.model.Cue;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.parts.Load;
-import stillturning.parts.element.Cell;
-import stillturning.parts.element.Coil;
-import stillturning.parts.element.Consumer;
-import stillturning.parts.element.Generator;
 import stillturning.sizing.LoadAnalysis.Balance;
 import stillturning.sizing.LoadAnalysis.BatteryOnly;
 import stillturning.sizing.LoadAnalysis.ChargeStep;
@@ -109,17 +104,24 @@ final class LoadSums {
                     amps
                             * flow.volts(
                                     placed.part(), placed.element().from(), placed.element().to());
-            if (placed.element() instanceof Generator) {
-                generated -= amps;
-                sources -= watts;
-            } else if (placed.element() instanceof Cell) {
-                discharged -= amps;
-                sources -= watts;
-            } else if (isWork(placed)) {
-                loadAmps += amps;
-                loads += watts;
-            } else if (placed.element() instanceof Consumer || placed.element() instanceof Coil) {
-                equipment += watts;
+            switch (placed.element().role()) {
+                case GENERATOR -> {
+                    generated -= amps;
+                    sources -= watts;
+                }
+                case BATTERY -> {
+                    discharged -= amps;
+                    sources -= watts;
+                }
+                case LOAD, COIL -> {
+                    if (isWork(placed)) {
+                        loadAmps += amps;
+                        loads += watts;
+                    } else {
+                        equipment += watts;
+                    }
+                }
+                case CONVERTER, PATH, ELECTRONICS -> {}
             }
         }
         return new Sum(
@@ -162,10 +164,6 @@ final class LoadSums {
     }
 
     private boolean monitored() {
-        return candidate.cockpit().cues().stream()
-                .anyMatch(
-                        c ->
-                                c.sign() instanceof Cue.LowVolts
-                                        || c.sign() instanceof Cue.AlternatorOut);
+        return candidate.cockpit().cues().stream().anyMatch(cue -> cue.sign().warnsOfDischarge());
     }
 }

@@ -17,7 +17,6 @@ import stillturning.parts.Cable;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Capacity;
-import stillturning.parts.element.Contact;
 import stillturning.parts.element.Element.Passage;
 import stillturning.parts.element.Protector;
 import stillturning.sizing.WireSchedule.Drop;
@@ -50,7 +49,7 @@ final class Mains {
     /** An open contact carries nothing at all. */
     private boolean closed(Placed placed) {
         SteadyState flow = subject.survey().rest(subject.study().goals().failurePhase());
-        return !(placed.element() instanceof Contact)
+        return placed.element().commandedBy().isEmpty()
                 || Math.abs(flow.amps(placed.part(), placed.element().name())) > LEAK_AMPS;
     }
 

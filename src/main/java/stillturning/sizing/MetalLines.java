@@ -11,9 +11,7 @@ import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
-import stillturning.parts.element.Channel;
 import stillturning.parts.element.Element.Passage;
-import stillturning.parts.element.Protector;
 
 /**
  * A candidate's metal as lines: elements one behind the other, with nothing branching off between
@@ -38,11 +36,7 @@ final class MetalLines {
 
         /** Fuses, breakers and electronic trips in it. */
         Stream<Placed> protectors() {
-            return links.stream()
-                    .filter(
-                            l ->
-                                    l.element() instanceof Protector
-                                            || l.element() instanceof Channel);
+            return links.stream().filter(l -> l.element().overload().isPresent());
         }
 
         boolean passes(String part) {

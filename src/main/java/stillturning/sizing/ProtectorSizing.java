@@ -14,10 +14,9 @@ import stillturning.parts.Alteration.Added;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
-import stillturning.parts.element.Channel;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
-import stillturning.parts.element.Protector;
+import stillturning.parts.element.Element.Role;
 import stillturning.sizing.MetalLines.Line;
 import stillturning.sizing.ProtectorSize.Fault;
 import stillturning.sizing.ProtectorSize.Inrush;
@@ -49,20 +48,22 @@ final class ProtectorSizing {
     List<ProtectorSize> all() throws UntoldStory {
         List<ProtectorSize> sizes = new ArrayList<>();
         for (Placed placed : subject.circuit().placed()) {
-            boolean protector = placed.element() instanceof Protector;
-            if (protector || (placed.element() instanceof Channel && inUse(placed))) {
+            if (placed.element().overload().isPresent() && inUse(placed)) {
                 sizes.add(size(placed));
             }
         }
         return sizes;
     }
 
-    private boolean inUse(Placed channel) {
-        return subject.circuit().placed().stream()
-                .anyMatch(
-                        p ->
-                                !p.equals(channel)
-                                        && (p.from() == channel.to() || p.to() == channel.to()));
+    /** A channel may be spare; whoever fits a protector means to use it. */
+    private boolean inUse(Placed protector) {
+        return protector.element().role() != Role.ELECTRONICS
+                || subject.circuit().placed().stream()
+                        .anyMatch(
+                                p ->
+                                        !p.equals(protector)
+                                                && (p.from() == protector.to()
+                                                        || p.to() == protector.to()));
     }
 
     private ProtectorSize size(Placed placed) throws UntoldStory {

@@ -15,10 +15,10 @@ import stillturning.parts.Cable;
 import stillturning.parts.Load;
 import stillturning.parts.Protection.Chart;
 import stillturning.parts.Wire;
-import stillturning.parts.element.Channel;
-import stillturning.parts.element.Protector;
 import stillturning.parts.element.curve.TimeCurrentCurve;
 import stillturning.parts.element.curve.Tripping;
+import stillturning.parts.element.Channel.Trip;
+import stillturning.parts.element.Element.Role;
 import stillturning.sizing.Ampacity.Place;
 import stillturning.sizing.MetalLines.Line;
 import stillturning.sizing.ProtectorSize.Kind;
@@ -109,25 +109,23 @@ record Subject(
     }
 
     Rated rated(Placed placed) {
-        if (placed.element() instanceof Channel channel) {
-            return new Rated(
-                    placed.part() + " " + channel.name(),
-                    Kind.CHANNEL,
-                    channel.trip().ratedAmps(),
-                    channel.trip().curve());
+        Trip trip = placed.element().overload().orElseThrow();
+        boolean channel = placed.element().role() == Role.ELECTRONICS;
+        String name = channel ? placed.part() + " " + placed.element().name() : placed.part();
+        return new Rated(name, kind(placed, channel), trip.ratedAmps(), trip.curve());
+    }
+
+    private Kind kind(Placed placed, boolean channel) {
+        if (channel) {
+            return Kind.CHANNEL;
         }
-        Protector protector = (Protector) placed.element();
         boolean fuse =
                 candidate
                         .part(placed.part())
-                        .flatMap(p -> p.protection(protector.to()))
+                        .flatMap(p -> p.protection(placed.element().to()))
                         .filter(p -> p.chart() == Chart.FUSE)
                         .isPresent();
-        return new Rated(
-                placed.part(),
-                fuse ? Kind.FUSE : Kind.BREAKER,
-                protector.ratedAmps(),
-                protector.curve());
+        return fuse ? Kind.FUSE : Kind.BREAKER;
     }
 
     /** The smallest protector in a line, if it has one. */

@@ -1,7 +1,16 @@
 package stillturning.story;
 
+import java.util.function.Function;
+
 /** How long the engine runs, by the electrical system alone. */
 public sealed interface Endurance {
+
+    /** The answer for its kind. */
+    <T> T fold(
+            Function<Lasts, T> lasts,
+            Function<NotLimited, T> notLimited,
+            Function<Landed, T> landed,
+            Function<AtLeast, T> atLeast);
 
     /**
      * Seconds for comparisons: infinite where nothing ends it in time, the horizon where that ended
@@ -9,14 +18,42 @@ public sealed interface Endurance {
      */
     double seconds();
 
+    /** Whether it is known to stop. */
+    default boolean ends() {
+        return false;
+    }
+
     /** It stops for good at this time (s). */
-    record Lasts(double seconds) implements Endurance {}
+    record Lasts(double seconds) implements Endurance {
+        @Override
+        public boolean ends() {
+            return true;
+        }
+
+        @Override
+        public <T> T fold(
+                Function<Lasts, T> lasts,
+                Function<NotLimited, T> notLimited,
+                Function<Landed, T> landed,
+                Function<AtLeast, T> atLeast) {
+            return lasts.apply(this);
+        }
+    }
 
     /** Nothing in the electrical system ends it. */
     record NotLimited() implements Endurance {
         @Override
         public double seconds() {
             return Double.POSITIVE_INFINITY;
+        }
+
+        @Override
+        public <T> T fold(
+                Function<Lasts, T> lasts,
+                Function<NotLimited, T> notLimited,
+                Function<Landed, T> landed,
+                Function<AtLeast, T> atLeast) {
+            return notLimited.apply(this);
         }
     }
 
@@ -26,8 +63,26 @@ public sealed interface Endurance {
         public double seconds() {
             return Double.POSITIVE_INFINITY;
         }
+
+        @Override
+        public <T> T fold(
+                Function<Lasts, T> lasts,
+                Function<NotLimited, T> notLimited,
+                Function<Landed, T> landed,
+                Function<AtLeast, T> atLeast) {
+            return landed.apply(this);
+        }
     }
 
     /** Still running when the simulation ended (s). */
-    record AtLeast(double seconds) implements Endurance {}
+    record AtLeast(double seconds) implements Endurance {
+        @Override
+        public <T> T fold(
+                Function<Lasts, T> lasts,
+                Function<NotLimited, T> notLimited,
+                Function<Landed, T> landed,
+                Function<AtLeast, T> atLeast) {
+            return atLeast.apply(this);
+        }
+    }
 }

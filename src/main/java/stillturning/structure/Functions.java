@@ -10,8 +10,6 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stillturning.model.EngineLogic;
-import stillturning.model.EngineLogic.AtLeast;
-import stillturning.model.EngineLogic.One;
 import stillturning.structure.StructureFindings.Ways;
 import stillturning.structure.Survival.Outcome;
 
@@ -34,7 +32,7 @@ final class Functions {
         this.survival = survival;
         this.loads = loads;
         this.sayings = new FindingTexts(wiring, survival, loads);
-        this.functions = in(logic);
+        this.functions = logic.needed();
         this.graph =
                 new WayGraph(
                         wiring,
@@ -48,15 +46,8 @@ final class Functions {
         return functions.stream().map(this::ways).toList();
     }
 
-    /** What must all work, nothing of it joined by "and" any more. */
-    static List<EngineLogic> in(EngineLogic logic) {
-        return logic instanceof AtLeast all && all.least() == all.of().size()
-                ? all.of().stream().flatMap(term -> in(term).stream()).distinct().toList()
-                : List.of(logic);
-    }
-
     private FunctionWays ways(EngineLogic function) {
-        boolean anyDoes = anyLoadDoes(function);
+        boolean anyDoes = function.anyLoadIsEnough();
         List<LoadEnds> ends = ends(function);
         String name = function.inWords();
         Optional<Ways> feed = Optional.empty();
@@ -80,13 +71,6 @@ final class Functions {
                         .flatMap(Optional::stream)
                         .collect(Collectors.joining("; "));
         return new FunctionWays(name, function.loads(), feed, back, supplied, cuts, words);
-    }
-
-    private static boolean anyLoadDoes(EngineLogic function) {
-        return function instanceof One
-                || (function instanceof AtLeast any
-                        && any.least() == 1
-                        && any.of().stream().allMatch(Functions::anyLoadDoes));
     }
 
     private List<LoadEnds> ends(EngineLogic function) {

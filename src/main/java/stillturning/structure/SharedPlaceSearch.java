@@ -45,7 +45,7 @@ final class SharedPlaceSearch {
     }
 
     SharedPlaces found() {
-        for (EngineLogic function : Functions.in(logic)) {
+        for (EngineLogic function : logic.needed()) {
             List<Pair> pairs = pairs(function);
             for (Peopled place : places.all()) {
                 pairs.forEach(pair -> meet(function.inWords(), place, pair));

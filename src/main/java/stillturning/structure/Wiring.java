@@ -17,14 +17,17 @@ import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Channel;
 import stillturning.parts.element.Coil;
+import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Consumer;
 import stillturning.parts.element.Contact;
-import stillturning.parts.element.Control;
+import stillturning.parts.element.Control.ByCoil;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
-import stillturning.parts.element.Element.Passage;
+import stillturning.parts.element.Element.Role;
 import stillturning.parts.element.Generator;
+import stillturning.parts.element.Guard;
 import stillturning.parts.element.Protector;
+import stillturning.parts.element.Rectifier;
 import stillturning.structure.Levers.Stand;
 
 /** A candidate reduced to what can carry current, what makes it, and what must be fed for that. */
@@ -98,7 +101,7 @@ final class Wiring {
             }
         }
         circuit.placed().forEach(this::addNeed);
-        circuit.placed().forEach(this::addLine);
+        circuit.placed().forEach(p -> lines.addAll(p.element().accept(new LinesOf(p))));
         if (lenient.contains(Relaxation.THROUGH_LOADS_AND_SOURCES)) {
             circuit.placed().forEach(this::addSneakPath);
         }
@@ -131,129 +134,164 @@ final class Wiring {
     }
 
     private void addNeed(Placed placed) {
-        Element element = placed.element();
-        if (element instanceof Consumer
-                || element instanceof Coil
-                || element instanceof Conversion) {
-            needIndex.put(placed.name(), needs.size());
-            needs.add(new Need(index(placed), placed.from(), placed.to()));
+        switch (placed.element().role()) {
+            case LOAD, COIL, CONVERTER -> {
+                needIndex.put(placed.name(), needs.size());
+                needs.add(new Need(index(placed), placed.from(), placed.to()));
+            }
+            case BATTERY, GENERATOR, PATH, ELECTRONICS -> {}
         }
     }
 
     /** Sources and what works between two nets let current through, if that is asked. */
     private void addSneakPath(Placed placed) {
-        Element element = placed.element();
-        if (element instanceof Cell || element instanceof Consumer || element instanceof Coil) {
-            add(placed.from(), placed.to(), placed, Kind.METAL);
-        } else if (element instanceof Generator) {
-            add(placed.to(), placed.from(), placed, Kind.ONE_WAY);
-        } else if (element instanceof Conversion conversion) {
-            int plus = circuit.net(placed.part(), conversion.output().plus());
-            add(placed.from(), placed.to(), placed, Kind.METAL);
-            add(placed.to(), plus, placed, Kind.ONE_WAY);
+        switch (placed.element().role()) {
+            case BATTERY, LOAD, COIL, CONVERTER ->
+                    add(placed.from(), placed.to(), placed, Kind.METAL);
+            case GENERATOR -> add(placed.to(), placed.from(), placed, Kind.ONE_WAY);
+            case PATH, ELECTRONICS -> {}
         }
+        if (placed.element() instanceof Conversion conversion) {
+            add(placed.to(), plus(placed, conversion), placed, Kind.ONE_WAY);
+        }
+    }
+
+    private int plus(Placed placed, Conversion conversion) {
+        return circuit.net(placed.part(), conversion.output().plus());
     }
 
     private void add(int from, int to, Placed placed, Kind kind) {
         lines.add(new Line(index(placed), from, to, kind, NOTHING, PartGraph.ANY_STAND));
     }
 
-    private void addLine(Placed placed) {
-        Element element = placed.element();
-        if (element instanceof Cell) {
-            addSource(placed, Kind.CELL, NOTHING);
-        } else if (element instanceof Generator generator) {
+    /** The lines that an element makes by what it is for. */
+    private final class LinesOf implements Element.Visitor<List<Line>> {
+        private final Placed placed;
+
+        LinesOf(Placed placed) {
+            this.placed = placed;
+        }
+
+        @Override
+        public List<Line> visit(Cell cell) {
+            return source(Kind.CELL, NOTHING);
+        }
+
+        @Override
+        public List<Line> visit(Generator generator) {
+            OptionalInt field = need(placed.part(), generator.field());
             Kind kind = generator.needsBattery() ? Kind.GENERATOR_BESIDE_BATTERY : Kind.GENERATOR;
-            need(placed.part(), generator.field())
-                    .ifPresent(field -> addSource(placed, kind, field));
-        } else if (element instanceof Conversion conversion) {
-            addConversion(placed, conversion);
-        } else if (element instanceof Contact contact) {
-            addContact(placed, contact);
-        } else if (element instanceof Channel channel) {
-            addChannel(placed, channel);
-        } else if (element.passage() != Passage.NONE && isPushedIn(placed)) {
-            addPassage(placed, NOTHING, PartGraph.ANY_STAND);
+            return field.isPresent() ? source(kind, field.getAsInt()) : List.of();
         }
-    }
 
-    private boolean isPushedIn(Placed placed) {
-        return !(placed.element() instanceof Protector)
-                || levers.closing(placed.part(), PULLED).isPresent();
-    }
+        private List<Line> source(Kind kind, int need) {
+            return line(placed.to(), placed.from(), kind, need, PartGraph.ANY_STAND);
+        }
 
-    private void addSource(Placed placed, Kind kind, int need) {
-        lines.add(
-                new Line(
-                        index(placed),
-                        placed.to(),
-                        placed.from(),
-                        kind,
-                        need,
-                        PartGraph.ANY_STAND));
-    }
+        @Override
+        public List<Line> visit(Conversion conversion) {
+            int need = needIndex.getOrDefault(placed.name(), NOTHING);
+            int plus = plus(placed, conversion);
+            return line(placed.from(), plus, Kind.ONE_WAY, need, PartGraph.ANY_STAND);
+        }
 
-    private void addConversion(Placed placed, Conversion conversion) {
-        int plus = circuit.net(placed.part(), conversion.output().plus());
-        int need = needIndex.getOrDefault(placed.name(), NOTHING);
-        lines.add(
-                new Line(
-                        index(placed),
-                        placed.from(),
-                        plus,
-                        Kind.ONE_WAY,
-                        need,
-                        PartGraph.ANY_STAND));
-    }
+        @Override
+        public List<Line> visit(Coil coil) {
+            return List.of();
+        }
 
-    private void addContact(Placed placed, Contact contact) {
-        if (contact.control() instanceof Control.ByCoil by) {
-            if (by.closedWhenPulled()) {
-                need(placed.part(), by.coil())
-                        .ifPresent(coil -> addPassage(placed, coil, PartGraph.ANY_STAND));
-            } else {
-                addPassage(placed, NOTHING, PartGraph.ANY_STAND);
+        @Override
+        public List<Line> visit(Consumer consumer) {
+            return List.of();
+        }
+
+        @Override
+        public List<Line> visit(Conductor conductor) {
+            return always();
+        }
+
+        @Override
+        public List<Line> visit(Rectifier diode) {
+            return always();
+        }
+
+        @Override
+        public List<Line> visit(Guard guard) {
+            return always();
+        }
+
+        @Override
+        public List<Line> visit(Protector protector) {
+            return levers.closing(placed.part(), PULLED).isPresent() ? always() : List.of();
+        }
+
+        @Override
+        public List<Line> visit(Contact contact) {
+            return contact.control().fold(hand -> byHand(contact), this::byCoil);
+        }
+
+        /** A channel without power to its logic goes to its default. */
+        @Override
+        public List<Line> visit(Channel channel) {
+            if (!isCommanded(placed, channel)) {
+                return List.of();
             }
-            return;
+            return channel.closedByDefault() ? always() : whileFed(channel.logic());
         }
-        List<Stand> sets = closedAt.get(index(placed));
-        long stands = 0;
-        for (int i = 0; i < sets.size(); i++) {
-            if (sets.get(i).closed().contains(contact.name())) {
-                stands |= 1L << i;
+
+        private List<Line> byCoil(ByCoil by) {
+            return by.closedWhenPulled() ? whileFed(by.coil()) : always();
+        }
+
+        private List<Line> byHand(Contact contact) {
+            List<Stand> sets = closedAt.get(index(placed));
+            long stands = 0;
+            for (int i = 0; i < sets.size(); i++) {
+                if (sets.get(i).closed().contains(contact.name())) {
+                    stands |= 1L << i;
+                }
             }
+            if (stands == 0) {
+                return List.of();
+            }
+            return passage(NOTHING, sets.size() == 1 ? PartGraph.ANY_STAND : stands);
         }
-        if (stands != 0) {
-            addPassage(placed, NOTHING, sets.size() == 1 ? PartGraph.ANY_STAND : stands);
+
+        private List<Line> always() {
+            return passage(NOTHING, PartGraph.ANY_STAND);
+        }
+
+        private List<Line> whileFed(String element) {
+            OptionalInt need = need(placed.part(), element);
+            return need.isPresent() ? passage(need.getAsInt(), PartGraph.ANY_STAND) : List.of();
+        }
+
+        private List<Line> passage(int need, long stands) {
+            return switch (placed.element().passage()) {
+                case NONE -> List.of();
+                case BOTH_WAYS -> line(placed.from(), placed.to(), Kind.METAL, need, stands);
+                case ONE_WAY -> line(placed.from(), placed.to(), Kind.ONE_WAY, need, stands);
+            };
+        }
+
+        private List<Line> line(int from, int to, Kind kind, int need, long stands) {
+            return List.of(new Line(index(placed), from, to, kind, need, stands));
         }
     }
 
-    /** A channel without power to its logic goes to its default. */
-    private void addChannel(Placed placed, Channel channel) {
-        if (!isCommanded(placed.part(), channel)) {
-            return;
-        }
-        if (channel.closedByDefault()) {
-            addPassage(placed, NOTHING, PartGraph.ANY_STAND);
-        } else {
-            need(placed.part(), channel.logic())
-                    .ifPresent(logic -> addPassage(placed, logic, PartGraph.ANY_STAND));
-        }
-    }
-
-    private boolean isCommanded(String part, Channel channel) {
+    private boolean isCommanded(Placed placed, Channel channel) {
         if (channel.closedByDefault() && lenient.contains(Relaxation.FALLING_INTO_DEFAULTS)) {
             return true;
         }
-        return leverOf(part, channel)
-                .map(lever -> levers.closing(lever, OFF).isPresent())
-                .orElse(true);
+        return leverOf(placed).map(lever -> levers.closing(lever, OFF).isPresent()).orElse(true);
     }
 
     /** The lever that commands a channel. */
-    private Optional<String> leverOf(String part, Channel channel) {
-        return parts.get(partIndex.getOrDefault(part, 0)).levers().stream()
-                .filter(lever -> lever.element().filter(channel.name()::equals).isPresent())
+    private Optional<String> leverOf(Placed channel) {
+        return parts.get(index(channel)).levers().stream()
+                .filter(
+                        lever ->
+                                lever.element().filter(channel.element().name()::equals).isPresent())
                 .map(Lever::name)
                 .findFirst();
     }
@@ -271,13 +309,19 @@ final class Wiring {
             }
         }
         for (Placed placed : circuit.placed()) {
-            if (placed.element() instanceof Channel channel) {
-                leverOf(placed.part(), channel).ifPresent(l -> put(positions, l, OFF));
-            } else if (placed.element() instanceof Protector) {
-                put(positions, placed.part(), PULLED);
+            if (placed.element().overload().isPresent()) {
+                reclose(placed, positions);
             }
         }
         return positions;
+    }
+
+    private void reclose(Placed placed, Map<String, String> positions) {
+        if (placed.element().role() == Role.ELECTRONICS) {
+            leverOf(placed).ifPresent(lever -> put(positions, lever, OFF));
+        } else {
+            put(positions, placed.part(), PULLED);
+        }
     }
 
     /** Where a lever that a procedure moves must stand to close. */
@@ -285,18 +329,6 @@ final class Wiring {
         levers.closing(lever, opened)
                 .filter(position -> !position.isEmpty())
                 .ifPresent(position -> positions.put(lever, position));
-    }
-
-    private void addPassage(Placed placed, int need, long stands) {
-        boolean bothWays = placed.element().passage() == Passage.BOTH_WAYS;
-        lines.add(
-                new Line(
-                        index(placed),
-                        placed.from(),
-                        placed.to(),
-                        bothWays ? Kind.METAL : Kind.ONE_WAY,
-                        need,
-                        stands));
     }
 
     private int index(Placed placed) {

@@ -21,7 +21,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class DocumentPlaces {
 
-    private record Spot(Tree value, @Nullable Tree parent, Tree.@Nullable Leaf key, int position) {}
+    private record Spot(
+            Tree value, Tree.@Nullable Group parent, Tree.@Nullable Leaf key, int position) {}
 
     private static final Pattern STEP =
             Pattern.compile("\"(?<quoted>[^\"]*)\"|\\[(?<item>[0-9]+)\\]|(?<plain>[^.\\[\"]+)");
@@ -38,16 +39,12 @@ public final class DocumentPlaces {
 
     private void add(String path, Spot spot) {
         spots.put(path, spot);
-        if (spot.value instanceof Tree.Items list) {
-            for (int i = 0; i < list.items().size(); i++) {
-                add(item(path, i), new Spot(list.items().get(i), list, null, i));
-            }
-        } else if (spot.value instanceof Tree.Fields fields) {
-            for (int i = 0; i < fields.entries().size(); i++) {
-                Tree.Entry entry = fields.entries().get(i);
-                add(
-                        under(path, entry.key().text()),
-                        new Spot(entry.value(), fields, entry.key(), i));
+        if (spot.value instanceof Tree.Group group) {
+            List<Tree> children = group.children();
+            for (int i = 0; i < children.size(); i++) {
+                Tree.@Nullable Leaf key = group.key(i).orElse(null);
+                String at = key == null ? item(path, i) : under(path, key.text());
+                add(at, new Spot(children.get(i), group, key, i));
             }
         }
     }
@@ -126,16 +123,10 @@ public final class DocumentPlaces {
     public Problem problemInside(String path, int offset, String wrong, String right) {
         Place at =
                 tree(path)
-                        .map(t -> inside(t, offset))
+                        .map(t -> t.place(text, offset))
                         .or(() -> value(nearest(path)))
                         .orElse(new Place(1, 1));
         return new Problem(file, at.line(), at.column(), path, wrong, right);
-    }
-
-    private Place inside(Tree tree, int offset) {
-        return tree instanceof Tree.Leaf leaf
-                ? TextPlace.inside(leaf, text, offset)
-                : tree.span().place();
     }
 
     private String nearest(String path) {
@@ -154,7 +145,7 @@ public final class DocumentPlaces {
         return Optional.ofNullable(spots.get(path)).map(Spot::value);
     }
 
-    public Optional<Tree> parent(String path) {
+    public Optional<Tree.Group> parent(String path) {
         return Optional.ofNullable(spots.get(path)).map(Spot::parent);
     }
 

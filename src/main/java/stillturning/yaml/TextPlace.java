@@ -18,7 +18,7 @@ public final class TextPlace {
                 switch (leaf.style()) {
                     case SINGLE_QUOTED -> singleQuoted(written, offset);
                     case DOUBLE_QUOTED -> doubleQuoted(written, offset);
-                    default -> offset;
+                    case PLAIN, BLOCK -> offset;
                 };
         int inside = Math.max(0, Math.min(at, written.length()));
         return new Place(span.line(), span.column() + written.codePointCount(0, inside));

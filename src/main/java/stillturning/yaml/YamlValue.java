@@ -2,19 +2,35 @@ package stillturning.yaml;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 
 /** A value to write into a document. */
 public sealed interface YamlValue {
 
+    /** The answer for its kind. */
+    <T> T fold(Function<Text, T> text, Function<Items, T> list, Function<Fields, T> map);
+
     /**
      * A text; quotes are added where YAML needs them. A value that is not written reads as empty.
      */
-    record Text(String text) implements YamlValue {}
+    record Text(String text) implements YamlValue {
+        @Override
+        public <T> T fold(
+                Function<Text, T> text, Function<Items, T> list, Function<Fields, T> map) {
+            return text.apply(this);
+        }
+    }
 
     /** A list. */
     record Items(List<YamlValue> items) implements YamlValue {
         public Items {
             items = List.copyOf(items);
+        }
+
+        @Override
+        public <T> T fold(
+                Function<Text, T> text, Function<Items, T> list, Function<Fields, T> map) {
+            return list.apply(this);
         }
     }
 
@@ -22,6 +38,12 @@ public sealed interface YamlValue {
     record Fields(List<Field> fields) implements YamlValue {
         public Fields {
             fields = List.copyOf(fields);
+        }
+
+        @Override
+        public <T> T fold(
+                Function<Text, T> text, Function<Items, T> list, Function<Fields, T> map) {
+            return map.apply(this);
         }
     }
 

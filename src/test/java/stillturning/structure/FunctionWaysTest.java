@@ -129,7 +129,7 @@ class FunctionWaysTest {
     }
 
     private static EngineLogic function(Rig rig, FunctionWays found) {
-        return Functions.in(rig.aircraft().engine().logic()).stream()
+        return rig.aircraft().engine().logic().needed().stream()
                 .filter(term -> term.inWords().equals(found.function()))
                 .findFirst()
                 .orElseThrow();

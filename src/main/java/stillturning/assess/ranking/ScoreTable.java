@@ -1,7 +1,6 @@
 package stillturning.assess.ranking;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
@@ -42,7 +41,9 @@ final class ScoreTable {
             int column = j;
             double[] values =
                     alternatives.stream().mapToDouble(a -> a.values().get(column)).toArray();
-            AppliedScale scale = applied(criteria.get(j), weightSum, values);
+            Criterion criterion = criteria.get(j);
+            double weight = criterion.weight() / weightSum;
+            AppliedScale scale = criterion.scale().over(values, criterion, weight);
             boolean someAreUnlimited =
                     IntStream.range(0, values.length).anyMatch(i -> Double.isInfinite(values[i]));
             for (int i = 0; i < values.length; i++) {
@@ -51,32 +52,6 @@ final class ScoreTable {
             scales.add(scale);
         }
         return new ScoreTable(List.copyOf(scales), alternatives, worths);
-    }
-
-    private static AppliedScale applied(Criterion criterion, double weightSum, double[] values) {
-        Sense sense = criterion.sense();
-        double weight = criterion.weight() / weightSum;
-        if (criterion.scale() instanceof Scale.Anchored ends) {
-            return new AppliedScale(
-                    criterion.name(),
-                    sense,
-                    weight,
-                    ends.worst(),
-                    ends.best(),
-                    AppliedScale.Origin.GIVEN);
-        }
-        double[] finite = Arrays.stream(values).filter(Double::isFinite).sorted().toArray();
-        // nobody has a finite value: all are alike, and the scale has no extent
-        double least = finite.length == 0 ? Double.POSITIVE_INFINITY : finite[0];
-        double most = finite.length == 0 ? least : finite[finite.length - 1];
-        boolean more = sense == Sense.MORE_IS_BETTER;
-        return new AppliedScale(
-                criterion.name(),
-                sense,
-                weight,
-                more ? least : most,
-                more ? most : least,
-                AppliedScale.Origin.RANGE_OF_CANDIDATES);
     }
 
     List<AppliedScale> scales() {

@@ -58,6 +58,11 @@ public sealed interface BranchLaw
         return 0.0;
     }
 
+    /** Whether a converter can deliver through it. */
+    default boolean canBeOutput() {
+        return true;
+    }
+
     /** Voltage below which the law flattens (V); minus infinity if it does not. */
     default double flatBelowVolts() {
         return Double.NEGATIVE_INFINITY;

@@ -35,6 +35,11 @@ public record ConverterInput(
 
     /** Current of the converter with nothing on its output. */
     @Override
+    public boolean canBeOutput() {
+        return false;
+    }
+
+    @Override
     public double ampsAt(double volts) {
         return ampsAt(volts, 0.0);
     }

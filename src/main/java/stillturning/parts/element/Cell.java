@@ -88,4 +88,14 @@ public record Cell(
     public double overVolts() {
         return openCircuit.factor() * Acceptance.OVER_VOLTS;
     }
+
+    @Override
+    public Role role() {
+        return Role.BATTERY;
+    }
+
+    @Override
+    public <T> T accept(Visitor<T> visitor) {
+        return visitor.visit(this);
+    }
 }

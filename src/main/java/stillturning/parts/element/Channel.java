@@ -2,6 +2,7 @@ package stillturning.parts.element;
 
 import stillturning.parts.element.curve.Require;
 import stillturning.parts.element.curve.TimeCurrentCurve;
+import java.util.Optional;
 
 /**
  * One electronic switch with its own trip, closed by the part's logic.
@@ -39,5 +40,20 @@ public record Channel(
     @Override
     public Passage passage() {
         return Passage.BOTH_WAYS;
+    }
+
+    @Override
+    public Optional<Channel.Trip> overload() {
+        return Optional.of(trip);
+    }
+
+    @Override
+    public Role role() {
+        return Role.ELECTRONICS;
+    }
+
+    @Override
+    public <T> T accept(Visitor<T> visitor) {
+        return visitor.visit(this);
     }
 }

@@ -33,4 +33,14 @@ public record Coil(
                             + " V");
         }
     }
+
+    @Override
+    public Role role() {
+        return Role.COIL;
+    }
+
+    @Override
+    public <T> T accept(Visitor<T> visitor) {
+        return visitor.visit(this);
+    }
 }

@@ -26,4 +26,14 @@ public record Conductor(
     public Passage passage() {
         return Passage.BOTH_WAYS;
     }
+
+    @Override
+    public Role role() {
+        return Role.PATH;
+    }
+
+    @Override
+    public <T> T accept(Visitor<T> visitor) {
+        return visitor.visit(this);
+    }
 }

@@ -42,4 +42,14 @@ public record Conversion(
                     name + ": efficiency " + efficiency + " is not above 0 and at most 1");
         }
     }
+
+    @Override
+    public Role role() {
+        return Role.CONVERTER;
+    }
+
+    @Override
+    public <T> T accept(Visitor<T> visitor) {
+        return visitor.visit(this);
+    }
 }

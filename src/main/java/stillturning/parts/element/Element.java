@@ -1,5 +1,7 @@
 package stillturning.parts.element;
 
+import java.util.Optional;
+
 /**
  * One electrical behaviour between two terminals of a part.
  *
@@ -44,4 +46,83 @@ public sealed interface Element
     default Passage passage() {
         return Passage.NONE;
     }
+
+    /** What it is there for. */
+    enum Role {
+        BATTERY,
+        GENERATOR,
+        LOAD,
+        /** Draws, and moves contacts while it does. */
+        COIL,
+        CONVERTER,
+        /** Metal or a diode: notices nothing but its own current. */
+        PATH,
+        /** A path that electronics open or close by what they measure. */
+        ELECTRONICS;
+
+        /** Whether it makes current. */
+        public boolean isSource() {
+            return switch (this) {
+                case BATTERY, GENERATOR -> true;
+                case LOAD, COIL, CONVERTER, PATH, ELECTRONICS -> false;
+            };
+        }
+
+        /** Whether it uses up what it draws. */
+        public boolean isLoad() {
+            return switch (this) {
+                case LOAD, COIL -> true;
+                case BATTERY, GENERATOR, CONVERTER, PATH, ELECTRONICS -> false;
+            };
+        }
+    }
+
+    Role role();
+
+    /** What opens and closes it on command; empty if nothing does. */
+    default Optional<Control> commandedBy() {
+        return Optional.empty();
+    }
+
+    /** What opens it when it carries too much; empty if nothing does. */
+    default Optional<Channel.Trip> overload() {
+        return Optional.empty();
+    }
+
+    /**
+     * Whether metal in its place makes no difference until it is called upon to open.
+     *
+     * @param conducts whether it carries current in normal flight
+     */
+    default boolean isStuckUnseen(boolean conducts) {
+        return false;
+    }
+
+    /** One answer for each kind of element. */
+    interface Visitor<T> {
+        T visit(Cell cell);
+
+        T visit(Channel channel);
+
+        T visit(Coil coil);
+
+        T visit(Conversion conversion);
+
+        T visit(Conductor conductor);
+
+        T visit(Consumer consumer);
+
+        T visit(Contact contact);
+
+        T visit(Generator generator);
+
+        T visit(Guard guard);
+
+        T visit(Protector protector);
+
+        T visit(Rectifier diode);
+    }
+
+    /** The answer for this kind of element. */
+    <T> T accept(Visitor<T> visitor);
 }

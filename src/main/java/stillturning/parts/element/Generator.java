@@ -89,4 +89,14 @@ public record Generator(
                 fullFieldVolts,
                 alone);
     }
+
+    @Override
+    public Role role() {
+        return Role.GENERATOR;
+    }
+
+    @Override
+    public <T> T accept(Visitor<T> visitor) {
+        return visitor.visit(this);
+    }
 }

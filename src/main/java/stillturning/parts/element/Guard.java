@@ -52,4 +52,19 @@ public record Guard(
     public Passage passage() {
         return trip.action == Action.DISCONNECTS ? Passage.BOTH_WAYS : Passage.NONE;
     }
+
+    @Override
+    public boolean isStuckUnseen(boolean conducts) {
+        return trip.action == Action.DISCONNECTS;
+    }
+
+    @Override
+    public Role role() {
+        return Role.ELECTRONICS;
+    }
+
+    @Override
+    public <T> T accept(Visitor<T> visitor) {
+        return visitor.visit(this);
+    }
 }

@@ -2,6 +2,7 @@ package stillturning.parts.element;
 
 import stillturning.parts.element.curve.Require;
 import stillturning.parts.element.curve.TimeCurrentCurve;
+import java.util.Optional;
 
 /**
  * Fuse or breaker: metal until its time–current curve says open, then a gap until it is reset.
@@ -35,5 +36,25 @@ public record Protector(
     @Override
     public Passage passage() {
         return Passage.BOTH_WAYS;
+    }
+
+    @Override
+    public Optional<Channel.Trip> overload() {
+        return Optional.of(trip());
+    }
+
+    @Override
+    public boolean isStuckUnseen(boolean conducts) {
+        return true;
+    }
+
+    @Override
+    public Role role() {
+        return Role.PATH;
+    }
+
+    @Override
+    public <T> T accept(Visitor<T> visitor) {
+        return visitor.visit(this);
     }
 }

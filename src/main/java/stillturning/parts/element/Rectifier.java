@@ -28,4 +28,14 @@ public record Rectifier(
     public Passage passage() {
         return Passage.ONE_WAY;
     }
+
+    @Override
+    public Role role() {
+        return Role.PATH;
+    }
+
+    @Override
+    public <T> T accept(Visitor<T> visitor) {
+        return visitor.visit(this);
+    }
 }

@@ -6,6 +6,11 @@ public sealed interface Occurrence {
     /** What is uncertain about it: the rate (1/s), or the probability itself. */
     Lognormal spread();
 
+    /** Mean rate (1/s) in flights of this length (s). */
+    default double perSecond(double flightSeconds) {
+        return spread().mean();
+    }
+
     /** The same with the rate or probability multiplied. */
     Occurrence times(double factor);
 
@@ -75,6 +80,11 @@ public sealed interface Occurrence {
         @Override
         public Lognormal spread() {
             return probability;
+        }
+
+        @Override
+        public double perSecond(double flightSeconds) {
+            return probability.mean() / flightSeconds;
         }
 
         @Override

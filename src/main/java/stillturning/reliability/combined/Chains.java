@@ -13,16 +13,9 @@ import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Cue;
 import stillturning.model.Study.Aircraft;
-import stillturning.model.Terminal;
-import stillturning.parts.element.Coil;
-import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Consumer;
-import stillturning.parts.element.Contact;
 import stillturning.parts.element.Conversion;
-import stillturning.parts.element.Element;
 import stillturning.parts.element.Guard;
-import stillturning.parts.element.Protector;
-import stillturning.parts.element.Rectifier;
 
 /**
  * What carries the same current because it hangs in one chain: nets inside a chain join exactly two
@@ -95,7 +88,8 @@ final class Chains {
     private Set<Integer> measured(Candidate candidate) {
         Set<Integer> nets = new HashSet<>();
         for (Cue cue : candidate.cockpit().cues()) {
-            watched(cue.sign())
+            cue.sign()
+                    .measures()
                     .flatMap(at -> circuit.find(at.part(), at.name()))
                     .ifPresent(nets::add);
         }
@@ -108,17 +102,9 @@ final class Chains {
         return nets;
     }
 
-    private static Optional<Terminal> watched(Cue.Sign sign) {
-        if (sign instanceof Cue.LowVolts low) {
-            return Optional.of(low.at());
-        }
-        return sign instanceof Cue.HighVolts high ? Optional.of(high.at()) : Optional.empty();
-    }
-
     /** Whether it carries what its neighbour carries, and notices nothing but that. */
     private boolean hangs(int index) {
-        Element element = placed.get(index).element();
-        return opens(index) || element instanceof Consumer || element instanceof Coil;
+        return opens(index) || placed.get(index).element().role().isLoad();
     }
 
     /**
@@ -126,12 +112,11 @@ final class Chains {
      * one that is no longer fed takes its time, which makes no difference if nobody asks.
      */
     private boolean opens(int index) {
-        Element element = placed.get(index).element();
-        return element instanceof Conductor
-                || element instanceof Protector
-                || element instanceof Contact
-                || element instanceof Rectifier
-                || (element instanceof Consumer && !followed.contains(placed.get(index).part()));
+        return switch (placed.get(index).element().role()) {
+            case PATH -> true;
+            case LOAD -> !followed.contains(placed.get(index).part());
+            case BATTERY, GENERATOR, COIL, CONVERTER, ELECTRONICS -> false;
+        };
     }
 
     /** Parts of which anything hangs on whether, and when, their consumers work. */

@@ -21,29 +21,36 @@ sealed interface Condition {
         return "";
     }
 
+    /** Adds what it does to a failure. */
+    void addTo(List<Hit> hits, Map<String, String> levers);
+
     /** One element of a part changed. */
-    record Changed(String part, Alteration alteration, String sleepsIn) implements Condition {}
+    record Changed(String part, Alteration alteration, String sleepsIn) implements Condition {
+        @Override
+        public void addTo(List<Hit> hits, Map<String, String> levers) {
+            hits.add(new Hit(part, FailureMode.of("changed", alteration)));
+        }
+    }
 
     /** A lever that stands elsewhere. */
-    record Lever(String lever, String position) implements Condition {}
+    record Lever(String lever, String position) implements Condition {
+        @Override
+        public void addTo(List<Hit> hits, Map<String, String> levers) {
+            levers.put(lever, position);
+        }
+    }
 
-    /** The pilot does nothing. */
-    record Idle() implements Condition {}
+    /** The pilot does nothing, which is no failure of the candidate. */
+    record Idle() implements Condition {
+        @Override
+        public void addTo(List<Hit> hits, Map<String, String> levers) {}
+    }
 
     /** The failure that makes these changes, each as a hit of its own. */
     static Failure failure(List<Condition> conditions) {
         List<Hit> hits = new ArrayList<>();
         Map<String, String> levers = new LinkedHashMap<>();
-        for (Condition condition : conditions) {
-            if (condition instanceof Changed changed) {
-                hits.add(
-                        new Hit(
-                                changed.part,
-                                FailureMode.of("changed", changed.alteration)));
-            } else if (condition instanceof Lever lever) {
-                levers.put(lever.lever, lever.position);
-            }
-        }
+        conditions.forEach(condition -> condition.addTo(hits, levers));
         return new Failure("together", hits, levers);
     }
 }

@@ -16,10 +16,8 @@ import stillturning.parts.Alteration.Added;
 import stillturning.parts.Alteration.Put;
 import stillturning.parts.Alteration.Removed;
 import stillturning.parts.Part;
-import stillturning.parts.element.Contact;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Guard;
-import stillturning.parts.element.Protector;
 import stillturning.reliability.combined.Condition.Changed;
 import stillturning.reliability.combined.Condition.Idle;
 import stillturning.reliability.combined.Condition.Lever;
@@ -233,24 +231,19 @@ final class Conditions {
 
     private Changed changed(Part part, Alteration alteration) {
         boolean sleeps =
-                alteration instanceof Put put
-                        ? staysAsItIs(part.id(), put.element())
-                        : alteration instanceof Removed removed
-                                && before(part.id(), removed.element())
-                                        .filter(e -> waitsToShort(e))
-                                        .isPresent();
+                alteration.<Boolean>fold(
+                        removed ->
+                                before(part.id(), removed.element())
+                                        .filter(Conditions::waitsToShort)
+                                        .isPresent(),
+                        put -> staysAsItIs(part.id(), put.element()),
+                        added -> false);
         return new Changed(part.id(), alteration, sleeps ? part.id() : "");
     }
 
     /** Metal in place of what conducts anyway, until it is asked not to. */
     private boolean staysAsItIs(String part, Element now) {
-        return before(part, now.name())
-                .filter(
-                        e ->
-                                e instanceof Protector
-                                        || (e instanceof Contact && conducts(part, e))
-                                        || (e instanceof Guard && !waitsToShort(e)))
-                .isPresent();
+        return before(part, now.name()).filter(e -> e.isStuckUnseen(conducts(part, e))).isPresent();
     }
 
     private boolean conducts(String part, Element element) {

@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import stillturning.model.Chances;
 import stillturning.reliability.chance.Exposure;
 import stillturning.reliability.chance.Occurrence;
-import stillturning.reliability.chance.Occurrence.PerFlight;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Latent;
 
@@ -68,9 +67,7 @@ final class Inspecting {
 
     /** Mean rate (1/s). */
     private double perSecond(int event) {
-        Occurrence occurrence = exposure.occurrences().get(event);
-        double mean = occurrence.spread().mean();
-        return occurrence instanceof PerFlight ? mean / exposure.flightSeconds() : mean;
+        return exposure.occurrences().get(event).perSecond(exposure.flightSeconds());
     }
 
     private String words(double interval) {

@@ -350,13 +350,12 @@ public final class CandidateDrawing {
 
     /** Words at a symbol take less room than words at a line, so it names a wire of its own. */
     private Piece withWire(Piece piece) {
-        List<Pin> able =
-                switch (piece.glyph()) {
-                    case FUSE, BREAKER_CLOSED, BREAKER_OPEN, SWITCH_CLOSED, SWITCH_OPEN, DIODE ->
-                            List.of(piece.pins().get(1), piece.pins().get(0));
-                    case LOAD -> piece.pins().stream().filter(Piece.Pin::unlabelledInput).toList();
-                    default -> List.of();
-                };
+        List<Pin> able = List.of();
+        if (piece.glyph().bearsWordsInLine()) {
+            able = List.of(piece.pins().get(1), piece.pins().get(0));
+        } else if (piece.glyph() == Glyph.LOAD) {
+            able = piece.pins().stream().filter(Piece.Pin::unlabelledInput).toList();
+        }
         for (Pin pin : able) {
             Optional<Wire> wire = metal.onlyWireAt(pin.net());
             if (wire.isPresent() && atSymbol.add(wire.get())) {

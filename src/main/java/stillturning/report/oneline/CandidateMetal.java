@@ -309,11 +309,11 @@ final class CandidateMetal {
     }
 
     private boolean closed(Part part, Element element, Set<String> pulled) {
-        if (element instanceof Contact contact) {
-            return contact.control() instanceof Control.ByHand hand
-                    ? hand.closedAt().contains(position(part.id(), "off"))
-                    : pulled.contains(part.id());
-        }
-        return true;
+        return element.commandedBy()
+                .map(
+                        control ->
+                                control.closes(
+                                        position(part.id(), "off"), pulled.contains(part.id())))
+                .orElse(true);
     }
 }

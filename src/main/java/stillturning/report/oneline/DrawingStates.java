@@ -13,12 +13,10 @@ import stillturning.model.Circuit.Placed;
 import stillturning.model.failure.Failure;
 import stillturning.parts.Load;
 import stillturning.parts.Part;
-import stillturning.parts.element.Cell;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
-import stillturning.parts.element.Generator;
-import stillturning.report.drawing.MarkState;
 import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.drawing.MarkState;
 import stillturning.report.drawing.diagram.Symbol;
 import stillturning.report.oneline.DrawnCandidate.Meaning;
 import stillturning.report.oneline.DrawnCandidate.Strand;
@@ -83,7 +81,21 @@ public final class DrawingStates {
                 case CONTACTOR_OPEN, CONTACTOR_CLOSED ->
                         Optional.of(closed ? Glyph.CONTACTOR_CLOSED : Glyph.CONTACTOR_OPEN);
                 case FUSE, FUSE_BLOWN -> Optional.of(closed ? Glyph.FUSE : Glyph.FUSE_BLOWN);
-                default -> Optional.empty();
+                case BATTERY,
+                        ALTERNATOR,
+                        BUS,
+                        DIODE,
+                        CONNECTOR,
+                        SHUNT,
+                        CONVERTER,
+                        MOTOR,
+                        STARTER,
+                        LAMP,
+                        LOAD,
+                        CONTROLLER,
+                        EARTH,
+                        FRAME ->
+                        Optional.empty();
             };
         }
     }
@@ -159,9 +171,7 @@ public final class DrawingStates {
     }
 
     private static boolean leads(Element element) {
-        return element.passage() != Passage.NONE
-                || element instanceof Cell
-                || element instanceof Generator;
+        return element.passage() != Passage.NONE || element.role().isSource();
     }
 
     /** How everything looks at an instant. */
@@ -196,18 +206,18 @@ public final class DrawingStates {
     }
 
     private MarkState look(Supplied supplied, int fed, MarkState[] ofNets, Snapshot frame) {
-        switch (frame.doing(supplied.load.id())) {
-            case WORKS, STARVED -> {
-                double volts = frame.volts(fed) - frame.volts(supplied.minus);
-                if (withstand.exceeded(supplied.load, volts)) {
-                    return MarkState.OVER_VOLTAGE;
-                }
-                return ofNets[fed] == MarkState.ON_BACKUP ? MarkState.ON_BACKUP : MarkState.LIVE;
-            }
-            default -> {
-                return MarkState.DARK;
-            }
+        return switch (frame.doing(supplied.load.id())) {
+            case WORKS, STARVED -> working(supplied, fed, ofNets, frame);
+            case RUNS, FALTERS, STOPPED, SWITCHED_OFF -> MarkState.DARK;
+        };
+    }
+
+    private MarkState working(Supplied supplied, int fed, MarkState[] ofNets, Snapshot frame) {
+        double volts = frame.volts(fed) - frame.volts(supplied.minus);
+        if (withstand.exceeded(supplied.load, volts)) {
+            return MarkState.OVER_VOLTAGE;
         }
+        return ofNets[fed] == MarkState.ON_BACKUP ? MarkState.ON_BACKUP : MarkState.LIVE;
     }
 
     /** A return is as live as what it serves: it has no voltage that would say so. */

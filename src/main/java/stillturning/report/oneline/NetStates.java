@@ -5,10 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
-import stillturning.parts.element.Cell;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
-import stillturning.parts.element.Generator;
+import stillturning.parts.element.Element.Role;
 import stillturning.report.drawing.MarkState;
 import stillturning.story.Snapshot;
 
@@ -85,8 +84,8 @@ final class NetStates {
     private void addWays(Placed placed, Snapshot before) {
         Element element = placed.element();
         String name = placed.name();
-        boolean source = element instanceof Cell || element instanceof Generator;
-        boolean passes = !source && !(element instanceof Conversion);
+        boolean source = element.role().isSource();
+        boolean passes = !source && element.role() != Role.CONVERTER;
         ways.add(new Way(name, placed.from(), placed.to(), 1, source, passes, before.amps(name)));
         if (element instanceof Conversion conversion) {
             String output = Snapshot.output(name);

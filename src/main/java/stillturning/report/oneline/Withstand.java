@@ -9,7 +9,6 @@ import stillturning.model.Circuit.Placed;
 import stillturning.model.Cue;
 import stillturning.parts.Load;
 import stillturning.parts.Part;
-import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
 import stillturning.parts.element.Guard;
@@ -35,7 +34,6 @@ final class Withstand {
         boolean[] returns = returns(candidate, circuit);
         for (Placed placed : circuit.placed()) {
             if (placed.element().passage() != Passage.NONE
-                    && !(placed.element() instanceof Conversion)
                     && !returns[placed.from()]
                     && !returns[placed.to()]) {
                 join(placed.from(), placed.to());

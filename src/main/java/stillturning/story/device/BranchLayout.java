@@ -49,13 +49,14 @@ public final class BranchLayout {
     }
 
     private static List<int[]> endsOf(Placed placed, Circuit circuit) {
-        int[] input = {placed.from(), placed.to()};
+        List<int[]> ends = new ArrayList<>();
+        ends.add(new int[] {placed.from(), placed.to()});
         if (placed.element() instanceof Conversion conversion) {
             int plus = circuit.net(placed.part(), conversion.output().plus());
             int minus = circuit.net(placed.part(), conversion.output().minus());
-            return List.of(input, new int[] {plus, minus});
+            ends.add(new int[] {plus, minus});
         }
-        return List.of(input);
+        return ends;
     }
 
     private boolean fits(int nets, Topology known) {

@@ -1,5 +1,7 @@
 package stillturning.story.device;
 
+import java.util.List;
+
 /**
  * A small state machine on one element, on the engine or in the cockpit: one signed margin, one
  * deadline.
@@ -46,6 +48,11 @@ public interface Device {
      * Comes to rest for good after flipping without end. Only asked of a device with a blame rank.
      */
     default void giveUp() {}
+
+    /** What grows warm in it. */
+    default List<Stateful> heats() {
+        return List.of();
+    }
 
     /** Whether a deadline of this device is a matter of the flight or the pilot, who are slow. */
     default boolean isSlow() {

@@ -5,13 +5,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import stillturning.parts.element.Cell;
-import stillturning.parts.element.Coil;
-import stillturning.parts.element.Consumer;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
-import stillturning.parts.element.Generator;
-import stillturning.parts.element.Rectifier;
+import stillturning.parts.element.Element.Passage;
 import stillturning.story.Balance;
 import stillturning.story.Balance.Account;
 import stillturning.story.UntoldStory;
@@ -88,18 +84,21 @@ final class EnergyMeter implements Integrator.Follower {
     }
 
     private static Account account(Element element) {
-        if (element instanceof Cell) {
-            return Account.BATTERIES;
-        } else if (element instanceof Generator) {
-            return Account.ALTERNATORS;
-        } else if (element instanceof Consumer) {
-            return Account.LOADS;
-        } else if (element instanceof Coil) {
-            return Account.COILS;
-        } else if (element instanceof Rectifier) {
-            return Account.DIODES;
-        }
-        return element instanceof Conversion ? Account.CONVERTERS : Account.METAL;
+        return switch (element.role()) {
+            case BATTERY -> Account.BATTERIES;
+            case GENERATOR -> Account.ALTERNATORS;
+            case LOAD -> Account.LOADS;
+            case COIL -> Account.COILS;
+            case CONVERTER -> Account.CONVERTERS;
+            case PATH, ELECTRONICS -> wayAccount(element.passage());
+        };
+    }
+
+    private static Account wayAccount(Passage passage) {
+        return switch (passage) {
+            case ONE_WAY -> Account.DIODES;
+            case BOTH_WAYS, NONE -> Account.METAL;
+        };
     }
 
     @Override

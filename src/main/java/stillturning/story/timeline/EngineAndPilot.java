@@ -96,7 +96,7 @@ final class EngineAndPilot {
     }
 
     private CueDevice cue(Cue cue) {
-        return new CueDevice(cue, sensing(cue.sign()), seen(cue.shownBy()), now);
+        return new CueDevice(cue, cue.sign().accept(new SensingOf()), seen(cue.shownBy()), now);
     }
 
     private BooleanSupplier automatic(Procedure procedure) {
@@ -112,40 +112,55 @@ final class EngineAndPilot {
         return display == null ? () -> false : display::works;
     }
 
-    private Sensing sensing(Cue.Sign sign) {
-        if (sign instanceof Cue.LowVolts low) {
+    /** What a sign watches, and what to say of it. */
+    private final class SensingOf implements Cue.Visitor<Sensing> {
+        @Override
+        public Sensing visit(Cue.LowVolts low) {
             int net = net(low.at());
             return new Sensing(
                     () -> now.volts(net) - low.volts(),
                     low.seconds(),
                     () -> low.at().part() + " is below " + EventWords.volts(low.volts()),
                     NOBODY);
-        } else if (sign instanceof Cue.HighVolts high) {
+        }
+
+        @Override
+        public Sensing visit(Cue.HighVolts high) {
             int net = net(high.at());
             return new Sensing(
                     () -> high.volts() - now.volts(net),
                     high.seconds(),
                     () -> high.at().part() + " is above " + EventWords.volts(high.volts()),
                     NOBODY);
-        } else if (sign instanceof Cue.AlternatorOut out) {
+        }
+
+        @Override
+        public Sensing visit(Cue.AlternatorOut out) {
             List<GeneratorDevice> generators = generators(out.alternator());
             return new Sensing(
                     () -> amps(generators) - OUT_AMPS,
                     0,
                     () -> out.alternator() + " delivers nothing",
                     out.alternator());
-        } else if (sign instanceof Cue.LoadStops stops) {
+        }
+
+        @Override
+        public Sensing visit(Cue.LoadStops stops) {
             return new Sensing(
                     () -> works(stops.load()) ? Device.NOT_NOW : Device.NOW,
                     0,
                     () -> stops.load() + " has stopped",
                     stops.load());
         }
-        return new Sensing(
-                () -> engine.stopped() ? Device.NOW : Device.NOT_NOW,
-                0,
-                () -> "the engine has stopped",
-                "engine");
+
+        @Override
+        public Sensing visit(Cue.EngineStops stops) {
+            return new Sensing(
+                    () -> engine.stopped() ? Device.NOW : Device.NOT_NOW,
+                    0,
+                    () -> "the engine has stopped",
+                    "engine");
+        }
     }
 
     private int net(Terminal terminal) {

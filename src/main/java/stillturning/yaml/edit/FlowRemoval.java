@@ -9,10 +9,10 @@ import stillturning.yaml.Tree;
 final class FlowRemoval {
 
     private final LineIndex lines;
-    private final Tree parent;
+    private final Tree.Group parent;
     private final int position;
 
-    FlowRemoval(LineIndex lines, Tree parent, int position) {
+    FlowRemoval(LineIndex lines, Tree.Group parent, int position) {
         this.lines = lines;
         this.parent = parent;
         this.position = position;
@@ -22,7 +22,7 @@ final class FlowRemoval {
         int start = start(position);
         int end = end(position);
         int comma = commaBehind(end);
-        boolean last = position == Splicing.children(parent).size() - 1;
+        boolean last = position == parent.children().size() - 1;
         if (last && comma < 0) {
             int before = end(position - 1);
             boolean oneLine = lines.end(before) >= start;
@@ -45,13 +45,13 @@ final class FlowRemoval {
     }
 
     private int start(int position) {
-        return parent instanceof Tree.Fields fields
-                ? fields.entries().get(position).key().span().start()
-                : Splicing.child(parent, position).span().start();
+        return parent.key(position)
+                .map(key -> key.span().start())
+                .orElseGet(() -> parent.children().get(position).span().start());
     }
 
     private int end(int position) {
-        return Splicing.child(parent, position).contentEnd();
+        return parent.children().get(position).contentEnd();
     }
 
     /** Index of the comma behind a member, or -1; between them are only spaces and comments. */

@@ -22,37 +22,36 @@ final class Rendering {
 
     /** Whether a value has lines of its own in block style. */
     static boolean isBlock(YamlValue value) {
-        return (value instanceof YamlValue.Items items && !items.items().isEmpty())
-                || (value instanceof YamlValue.Fields fields && !fields.fields().isEmpty());
+        return value.fold(
+                text -> false, list -> !list.items().isEmpty(), map -> !map.fields().isEmpty());
     }
 
     /** The value on one line. */
     String flow(YamlValue value) {
-        if (value instanceof YamlValue.Items list) {
-            return list.items().stream()
-                    .map(this::flow)
-                    .collect(Collectors.joining(", ", "[", "]"));
-        }
-        if (value instanceof YamlValue.Fields fields) {
-            return fields.fields().stream()
-                    .map(f -> key(f.key()) + ": " + flow(f.value()))
-                    .collect(Collectors.joining(", ", "{", "}"));
-        }
-        return scalar(((YamlValue.Text) value).text(), true);
+        return value.fold(
+                text -> scalar(text.text(), true),
+                list ->
+                        list.items().stream()
+                                .map(this::flow)
+                                .collect(Collectors.joining(", ", "[", "]")),
+                map ->
+                        map.fields().stream()
+                                .map(f -> key(f.key()) + ": " + flow(f.value()))
+                                .collect(Collectors.joining(", ", "{", "}")));
     }
 
     /** A value that fits behind a key or dash on the same line, in block context. */
     String inline(YamlValue value) {
-        return value instanceof YamlValue.Text text ? scalar(text.text(), false) : flow(value);
+        return value.fold(text -> scalar(text.text(), false), this::flow, this::flow);
     }
 
     /** The value on lines of its own, each indented, the first one too; no newline at the end. */
     String block(YamlValue value, int indent) {
         List<String> lines =
-                value instanceof YamlValue.Items list
-                        ? list.items().stream().map(i -> item(i, indent)).toList()
-                        : ((YamlValue.Fields) value)
-                                .fields().stream().map(f -> field(f, indent)).toList();
+                value.fold(
+                        text -> List.of(" ".repeat(indent) + inline(text)),
+                        list -> list.items().stream().map(i -> item(i, indent)).toList(),
+                        map -> map.fields().stream().map(f -> field(f, indent)).toList());
         return String.join(newline, lines);
     }
 

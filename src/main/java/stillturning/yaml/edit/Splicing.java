@@ -60,21 +60,21 @@ final class Splicing {
     }
 
     /** Whether most of the members that could have lines of their own are written in brackets. */
-    private static boolean isOneLineEach(Tree parent) {
+    private static boolean isOneLineEach(Tree.Group parent) {
         List<Tree> nested =
-                children(parent).stream().filter(c -> !(c instanceof Tree.Leaf)).toList();
-        long flow = nested.stream().filter(Splicing::isFlow).count();
+                parent.children().stream().filter(Tree.Group.class::isInstance).toList();
+        long flow = nested.stream().filter(Tree::flow).count();
         return 2 * flow > nested.size();
     }
 
     /** Replaces a value; what is flow stays flow, what is block stays block. */
     Splice replace(String path, Tree target, YamlValue value) {
-        Optional<Tree> parent = places.parent(path);
-        if (parent.isPresent() && isFlow(parent.get())) {
+        Optional<Tree.Group> parent = places.parent(path);
+        if (parent.isPresent() && parent.get().flow()) {
             return inFlow(path, target, value);
         }
-        boolean wasBlock = !isFlow(target) && !(target instanceof Tree.Leaf);
-        boolean staysFlow = isFlow(target) && Rendering.isBlock(target.value());
+        boolean wasBlock = !target.flow() && target instanceof Tree.Group;
+        boolean staysFlow = target.flow() && Rendering.isBlock(target.value());
         if (wasBlock && Rendering.isBlock(value)) {
             return blockByBlock(parent, target, value);
         }
@@ -104,7 +104,7 @@ final class Splicing {
         return lines.replace(start, target.contentEnd(), before + rendering.flow(value));
     }
 
-    private Splice blockByBlock(Optional<Tree> parent, Tree target, YamlValue value) {
+    private Splice blockByBlock(Optional<Tree.Group> parent, Tree target, YamlValue value) {
         int start = target.span().start();
         int indent = indent(target);
         int least =
@@ -133,7 +133,8 @@ final class Splicing {
                 after, lines.end(target.contentEnd()), space + rendering.inline(value) + comment);
     }
 
-    private Splice inlineByBlock(int after, Optional<Tree> parent, Tree target, YamlValue value) {
+    private Splice inlineByBlock(
+            int after, Optional<Tree.Group> parent, Tree target, YamlValue value) {
         int end = lines.end(target.contentEnd());
         String comment = places.text().substring(target.contentEnd(), end).stripTrailing();
         int indent = parent.map(p -> indent(p) + STEP).orElse(0);
@@ -149,17 +150,17 @@ final class Splicing {
      * Index behind the colon or dash that leads to a value in block style; 0 for the whole
      * document.
      */
-    private int behindMark(String path, Optional<Tree> parent, Tree target) {
+    private int behindMark(String path, Optional<Tree.Group> parent, Tree target) {
         if (parent.isEmpty()) {
             return target.span().start();
         }
         return places.keyLeaf(path)
                 .map(key -> places.text().indexOf(':', key.span().end()) + 1)
-                .orElseGet(() -> dash((Tree.Items) parent.get(), target) + 1);
+                .orElseGet(() -> dash(parent.get(), target) + 1);
     }
 
     /** Index of the dash of an item of a block list. */
-    private int dash(Tree.Items list, Tree item) {
+    private int dash(Tree.Group list, Tree item) {
         int column = indent(list);
         int line = lines.start(item.span().start());
         while (line > 0
@@ -170,12 +171,14 @@ final class Splicing {
         return line + column;
     }
 
-    Splice remove(Tree parent, int position) {
-        if (isFlow(parent)) {
+    Splice remove(Tree.Group parent, int position) {
+        if (parent.flow()) {
             return new FlowRemoval(lines, parent, position).splice();
         }
         int start = entryStart(parent, position);
-        int end = lines.endWithOwnComments(child(parent, position).contentEnd(), indent(parent));
+        int end =
+                lines.endWithOwnComments(
+                        parent.children().get(position).contentEnd(), indent(parent));
         if (lines.isFirstOnLine(start)) {
             return lines.replace(lines.start(start), lines.next(end), "");
         }
@@ -183,25 +186,10 @@ final class Splicing {
         return lines.replace(start, lines.isBlank(end, next) ? next : end, "");
     }
 
-    private int entryStart(Tree parent, int position) {
-        return parent instanceof Tree.Fields fields
-                ? fields.entries().get(position).key().span().start()
-                : dash((Tree.Items) parent, child(parent, position));
-    }
-
-    static Tree child(Tree parent, int position) {
-        return children(parent).get(position);
-    }
-
-    static List<Tree> children(Tree parent) {
-        return parent instanceof Tree.Fields fields
-                ? fields.entries().stream().map(Tree.Entry::value).toList()
-                : ((Tree.Items) parent).items();
-    }
-
-    static boolean isFlow(Tree tree) {
-        return (tree instanceof Tree.Items list && list.flow())
-                || (tree instanceof Tree.Fields fields && fields.flow());
+    private int entryStart(Tree.Group parent, int position) {
+        return parent.key(position)
+                .map(key -> key.span().start())
+                .orElseGet(() -> dash(parent, parent.children().get(position)));
     }
 
     private static int indent(Tree block) {

@@ -10,22 +10,63 @@ import stillturning.yaml.YamlValue;
  */
 public sealed interface YamlEdit {
 
+    /** One answer for each kind of edit. */
+    interface Visitor<T> {
+        T visit(Set set) throws EditRefused;
+
+        T visit(AddField add) throws EditRefused;
+
+        T visit(AddItem add) throws EditRefused;
+
+        T visit(Remove remove) throws EditRefused;
+
+        T visit(Rename rename) throws EditRefused;
+    }
+
+    /** The answer for its kind. */
+    <T> T accept(Visitor<T> visitor) throws EditRefused;
+
     /** Puts a value in the place of the one at a path. */
-    record Set(String path, YamlValue value) implements YamlEdit {}
+    record Set(String path, YamlValue value) implements YamlEdit {
+        @Override
+        public <T> T accept(Visitor<T> visitor) throws EditRefused {
+            return visitor.visit(this);
+        }
+    }
 
     /** Adds a key behind the others of the mapping at a path. */
-    record AddField(String mapping, String key, YamlValue value) implements YamlEdit {}
+    record AddField(String mapping, String key, YamlValue value) implements YamlEdit {
+        @Override
+        public <T> T accept(Visitor<T> visitor) throws EditRefused {
+            return visitor.visit(this);
+        }
+    }
 
     /** Adds an item behind the others of the list at a path. */
-    record AddItem(String list, YamlValue value) implements YamlEdit {}
+    record AddItem(String list, YamlValue value) implements YamlEdit {
+        @Override
+        public <T> T accept(Visitor<T> visitor) throws EditRefused {
+            return visitor.visit(this);
+        }
+    }
 
     /**
      * Takes a key with its value, or an item of a list, out, with the comments on its own lines.
      */
-    record Remove(String path) implements YamlEdit {}
+    record Remove(String path) implements YamlEdit {
+        @Override
+        public <T> T accept(Visitor<T> visitor) throws EditRefused {
+            return visitor.visit(this);
+        }
+    }
 
     /** Gives the key at a path another name. */
-    record Rename(String path, String name) implements YamlEdit {}
+    record Rename(String path, String name) implements YamlEdit {
+        @Override
+        public <T> T accept(Visitor<T> visitor) throws EditRefused {
+            return visitor.visit(this);
+        }
+    }
 
     /**
      * Makes the change.

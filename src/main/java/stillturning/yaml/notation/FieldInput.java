@@ -6,6 +6,16 @@ import stillturning.quantity.Dimension;
 /** How a person may be asked for what stands at one place of a document. */
 public sealed interface FieldInput {
 
+    /** The same where each text must be the name of something that is there. */
+    default FieldInput naming(Name name) {
+        return name;
+    }
+
+    /** How a person may be asked for several of it. */
+    default FieldInput several(String separator) {
+        return new Several(this, separator);
+    }
+
     /**
      * A number with its unit.
      *
@@ -50,8 +60,18 @@ public sealed interface FieldInput {
     record OneLine(String example) implements FieldInput {}
 
     /** Several on one line. */
-    record Several(FieldInput each, String separator) implements FieldInput {}
+    record Several(FieldInput each, String separator) implements FieldInput {
+        @Override
+        public FieldInput naming(Name name) {
+            return new Several(name, separator);
+        }
+    }
 
     /** Something with fields or items of its own, for which there is a form of its own. */
-    record Group() implements FieldInput {}
+    record Group() implements FieldInput {
+        @Override
+        public FieldInput several(String separator) {
+            return this;
+        }
+    }
 }

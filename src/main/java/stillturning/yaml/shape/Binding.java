@@ -70,18 +70,14 @@ final class Binding {
 
     /** Tells that a tree has the wrong form altogether. */
     void reportForm(Tree tree, String path, Shape shape) {
-        if (tree instanceof Tree.Leaf leaf && leaf.isNull()) {
+        if (tree.isNull()) {
             report(tree, path, "no value is written", "write for example " + shape.example());
             return;
         }
-        String found =
-                tree instanceof Tree.Items
-                        ? "a list"
-                        : tree instanceof Tree.Fields ? "a mapping" : "a single text";
         report(
                 tree,
                 path,
-                found + " stands where " + shape.form() + " belongs",
+                tree.form() + " stands where " + shape.form() + " belongs",
                 "write for example " + shape.example());
     }
 }

@@ -16,6 +16,11 @@ record FieldShape(
         Optional<String> defaultText,
         Optional<String> words) {
 
+    /** A field that can be taken out, since a person put it there. */
+    static FieldShape chosen(String name, Shape shape) {
+        return new FieldShape(name, shape, true, Optional.empty(), Optional.empty());
+    }
+
     boolean required() {
         return !optional && defaultText.isEmpty();
     }

@@ -3,7 +3,6 @@ package stillturning.yaml.shape;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import stillturning.quantity.UnitSystem;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.Problem;
@@ -89,12 +88,7 @@ public final class FormField {
     /** How a person may be asked for it. */
     public FieldInput input() {
         FieldInput input = field.shape().input();
-        if (aside.name.isEmpty()) {
-            return input;
-        }
-        return input instanceof FieldInput.Several several
-                ? new FieldInput.Several(aside.name.get(), several.separator())
-                : aside.name.get();
+        return aside.name.map(input::naming).orElse(input);
     }
 
     /** Whether the file must have it. */
@@ -114,37 +108,14 @@ public final class FormField {
 
     /** What is written there, as one line that {@link #check} takes again unless it is a group. */
     public Optional<String> text() {
-        return written.map(tree -> text(tree, separator()));
-    }
-
-    private String separator() {
-        return field.shape() instanceof ListShape list ? list.separator() : ",";
+        return written.map(tree -> tree.line(field.shape().separator()));
     }
 
     /** How many entries or items are written there; 0 for a single text. */
     public int size() {
-        return written.map(FormField::sizeOf).orElse(0);
-    }
-
-    private static int sizeOf(Tree tree) {
-        if (tree instanceof Tree.Items list) {
-            return list.items().size();
-        }
-        return tree instanceof Tree.Fields fields ? fields.entries().size() : 0;
-    }
-
-    private static String text(Tree tree, String separator) {
-        if (tree instanceof Tree.Items list) {
-            return list.items().stream()
-                    .map(item -> text(item, ","))
-                    .collect(Collectors.joining(separator + " "));
-        }
-        if (tree instanceof Tree.Fields fields) {
-            return fields.entries().stream()
-                    .map(e -> e.key().text() + " " + text(e.value(), ","))
-                    .collect(Collectors.joining(", "));
-        }
-        return ((Tree.Leaf) tree).text();
+        return written.filter(Tree.Group.class::isInstance)
+                .map(tree -> ((Tree.Group) tree).children().size())
+                .orElse(0);
     }
 
     /**
@@ -184,10 +155,8 @@ public final class FormField {
         if (aside.name.isEmpty()) {
             return Optional.empty();
         }
-        List<Tree> all = tree instanceof Tree.Items items ? items.items() : List.of(tree);
         FieldInput.Name name = aside.name.get();
-        return all.stream()
-                .map(Tree.Leaf.class::cast)
+        return tree.leaves()
                 .filter(leaf -> !name.names().contains(leaf.text()))
                 .findFirst()
                 .map(

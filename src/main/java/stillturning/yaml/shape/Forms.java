@@ -45,19 +45,15 @@ public final class Forms {
 
     private Optional<Step> down(Step from, String key) {
         Optional<Tree> tree = from.tree.flatMap(t -> child(t, key));
-        if (from.shape instanceof MapShape map) {
-            return Optional.of(new Step(map.value(), tree));
-        }
-        if (from.shape instanceof ListShape list) {
-            return Optional.of(new Step(list.item(), tree));
-        }
-        return record(from)
-                .flatMap(
-                        r ->
-                                r.record().fields().stream()
-                                        .filter(f -> f.key().equals(key))
-                                        .findFirst())
-                .map(f -> new Step(f.shape(), tree));
+        return from.shape.member().or(() -> fieldOf(from, key)).map(s -> new Step(s, tree));
+    }
+
+    private Optional<Shape> fieldOf(Step from, String key) {
+        return record(from).stream()
+                .flatMap(r -> r.record().fields().stream())
+                .filter(f -> f.key().equals(key))
+                .map(FieldShape::shape)
+                .findFirst();
     }
 
     private static Optional<Tree> child(Tree tree, String key) {
@@ -75,34 +71,26 @@ public final class Forms {
 
     /** The record that stands there, if it can be told which. */
     private static Optional<RecordShape> record(Step step) {
-        Shape shape = step.shape;
-        if (shape instanceof WrittenShape written && written.longForm().isPresent()) {
-            shape = written.longForm().get();
-        }
-        if (shape instanceof UnionShape union) {
-            return word(union, step).flatMap(w -> Optional.ofNullable(union.kinds().get(w)));
-        }
-        return shape instanceof RecordShape record ? Optional.of(record) : Optional.empty();
+        return step.shape.record(key -> text(step, key));
     }
 
-    private static Optional<String> word(UnionShape union, Step step) {
+    private static Optional<String> text(Step step, String key) {
         return step.tree
-                .flatMap(t -> child(t, union.key()))
+                .flatMap(t -> child(t, key))
                 .filter(Tree.Leaf.class::isInstance)
                 .map(leaf -> ((Tree.Leaf) leaf).text());
     }
 
     private Optional<Form> form(Step step, String path) {
-        if (step.shape instanceof MapShape map) {
-            return Optional.of(named(map, step, path));
-        }
-        if (step.shape instanceof ListShape list) {
-            return Optional.of(items(list, step, path));
-        }
+        return step.shape.membersForm(step.tree, path).or(() -> recordForm(step, path));
+    }
+
+    private Optional<Form> recordForm(Step step, String path) {
         Optional<Form.Kind> kind = Optional.empty();
         if (step.shape instanceof UnionShape union) {
             List<String> choices = List.copyOf(union.kinds().keySet());
-            kind = Optional.of(new Form.Kind(union.key(), word(union, step).orElse(""), choices));
+            String word = text(step, union.key()).orElse("");
+            kind = Optional.of(new Form.Kind(union.key(), word, choices));
         }
         Optional<RecordShape> record = record(step);
         if (record.isEmpty() && kind.isEmpty()) {
@@ -120,42 +108,5 @@ public final class Forms {
             fields.add(new FormField(field, DocumentPlaces.under(path, field.key()), written));
         }
         return fields;
-    }
-
-    private static Form named(MapShape map, Step step, String path) {
-        List<FormField> fields = new ArrayList<>();
-        if (step.tree.orElse(null) instanceof Tree.Fields written) {
-            for (Tree.Entry entry : written.entries()) {
-                String name = entry.key().text();
-                fields.add(
-                        new FormField(
-                                chosen(name, map.value()),
-                                DocumentPlaces.under(path, name),
-                                Optional.of(entry.value())));
-            }
-        }
-        FormField more = new FormField(chosen("", map.value()), path, Optional.empty());
-        return new Form(path, "", Optional.empty(), fields, Optional.of(more));
-    }
-
-    private static Form items(ListShape list, Step step, String path) {
-        List<FormField> fields = new ArrayList<>();
-        if (step.tree.orElse(null) instanceof Tree.Items written) {
-            for (int i = 0; i < written.items().size(); i++) {
-                fields.add(
-                        new FormField(
-                                chosen("", list.item()),
-                                DocumentPlaces.item(path, i),
-                                Optional.of(written.items().get(i))));
-            }
-        }
-        String next = DocumentPlaces.item(path, fields.size());
-        FormField more = new FormField(chosen("", list.item()), next, Optional.empty());
-        return new Form(path, "", Optional.empty(), fields, Optional.of(more));
-    }
-
-    /** A field that can be taken out, since a person put it there. */
-    private static FieldShape chosen(String name, Shape shape) {
-        return new FieldShape(name, shape, true, Optional.empty(), Optional.empty());
     }
 }

@@ -30,8 +30,7 @@ record ListShape(Shape item) implements Shape {
 
     @Override
     public FieldInput input() {
-        FieldInput each = item.input();
-        return each instanceof FieldInput.Group ? each : new FieldInput.Several(each, separator());
+        return item.input().several(separator());
     }
 
     @Override
@@ -39,9 +38,28 @@ record ListShape(Shape item) implements Shape {
         return Optional.of(List.of());
     }
 
-    /** One-line notations have commas of their own. */
-    String separator() {
-        return item instanceof WrittenShape ? ";" : ",";
+    @Override
+    public String separator() {
+        return item.between();
+    }
+
+    @Override
+    public Optional<Shape> member() {
+        return Optional.of(item);
+    }
+
+    @Override
+    public Optional<Form> membersForm(Optional<Tree> written, String path) {
+        List<FormField> fields = new ArrayList<>();
+        if (written.orElse(null) instanceof Tree.Items list) {
+            for (Tree each : list.items()) {
+                String at = DocumentPlaces.item(path, fields.size());
+                fields.add(new FormField(FieldShape.chosen("", item), at, Optional.of(each)));
+            }
+        }
+        String next = DocumentPlaces.item(path, fields.size());
+        FormField more = new FormField(FieldShape.chosen("", item), next, Optional.empty());
+        return Optional.of(new Form(path, "", Optional.empty(), fields, Optional.of(more)));
     }
 
     @Override

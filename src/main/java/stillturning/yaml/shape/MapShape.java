@@ -1,7 +1,9 @@
 package stillturning.yaml.shape;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +19,28 @@ record MapShape(Shape value) implements Shape {
     private static final String NAME = "[a-z0-9][a-z0-9.-]*";
     private static final Pattern ACCEPTED = Pattern.compile(NAME);
     private static final Pattern FOREIGN = Pattern.compile("[^a-z0-9.]+");
+
+    @Override
+    public Optional<Shape> member() {
+        return Optional.of(value);
+    }
+
+    @Override
+    public Optional<Form> membersForm(Optional<Tree> written, String path) {
+        List<FormField> fields = new ArrayList<>();
+        if (written.orElse(null) instanceof Tree.Fields map) {
+            for (Tree.Entry entry : map.entries()) {
+                String name = entry.key().text();
+                fields.add(
+                        new FormField(
+                                FieldShape.chosen(name, value),
+                                DocumentPlaces.under(path, name),
+                                Optional.of(entry.value())));
+            }
+        }
+        FormField more = new FormField(FieldShape.chosen("", value), path, Optional.empty());
+        return Optional.of(new Form(path, "", Optional.empty(), fields, Optional.of(more)));
+    }
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.Excerpt;
@@ -13,6 +14,16 @@ import stillturning.yaml.notation.FieldInput;
 
 /** A mapping with fixed fields. */
 record RecordShape(RecordForm record) implements Shape {
+
+    @Override
+    public Optional<RecordShape> record(Function<String, Optional<String>> textAt) {
+        return Optional.of(this);
+    }
+
+    @Override
+    public String brief() {
+        return "...";
+    }
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {
@@ -140,15 +151,7 @@ record RecordShape(RecordForm record) implements Shape {
         return record.fields().stream()
                 .filter(FieldShape::required)
                 .findFirst()
-                .map(
-                        f ->
-                                "{"
-                                        + f.key()
-                                        + ": "
-                                        + (f.shape() instanceof RecordShape
-                                                ? "..."
-                                                : f.shape().example())
-                                        + ", ...}")
+                .map(f -> "{" + f.key() + ": " + f.shape().brief() + ", ...}")
                 .orElse("{}");
     }
 

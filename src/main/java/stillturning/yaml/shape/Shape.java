@@ -5,6 +5,7 @@ import java.util.Optional;
 import stillturning.yaml.Span;
 import stillturning.yaml.Tree;
 import stillturning.yaml.notation.FieldInput;
+import java.util.function.Function;
 
 /** What may stand at one place of a document. */
 sealed interface Shape
@@ -33,6 +34,40 @@ sealed interface Shape
 
     /** How a person may be asked for it. */
     FieldInput input();
+
+    /** What stands between several of these on one line. */
+    default String between() {
+        return ",";
+    }
+
+    /** What stands between its items on one line. */
+    default String separator() {
+        return ",";
+    }
+
+    /** A short text that stands for it inside another example. */
+    default String brief() {
+        return example();
+    }
+
+    /** What may stand in each of its entries or items, if they are all alike. */
+    default Optional<Shape> member() {
+        return Optional.empty();
+    }
+
+    /** The form of its entries or items, if they are all alike. */
+    default Optional<Form> membersForm(Optional<Tree> written, String path) {
+        return Optional.empty();
+    }
+
+    /**
+     * The record that stands there, if it can be told which.
+     *
+     * @param textAt the text that is written under a key
+     */
+    default Optional<RecordShape> record(Function<String, Optional<String>> textAt) {
+        return Optional.empty();
+    }
 
     /** What a text from a form stands for, with its place in that text. */
     default Tree tree(String text) {

@@ -8,6 +8,7 @@ import stillturning.yaml.Excerpt;
 import stillturning.yaml.Spelling;
 import stillturning.yaml.Tree;
 import stillturning.yaml.notation.FieldInput;
+import java.util.function.Function;
 
 /**
  * One of several records; a key says which.
@@ -16,6 +17,11 @@ import stillturning.yaml.notation.FieldInput;
  * @param kinds the records by their words
  */
 record UnionShape(String key, Map<String, RecordShape> kinds) implements Shape {
+
+    @Override
+    public Optional<RecordShape> record(Function<String, Optional<String>> textAt) {
+        return textAt.apply(key).flatMap(word -> Optional.ofNullable(kinds.get(word)));
+    }
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {

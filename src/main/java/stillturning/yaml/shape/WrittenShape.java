@@ -7,6 +7,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import stillturning.yaml.Tree;
 import stillturning.yaml.notation.FieldInput;
 import stillturning.yaml.notation.TextForm;
+import java.util.function.Function;
 
 /**
  * A type that is read from one text.
@@ -15,6 +16,17 @@ import stillturning.yaml.notation.TextForm;
  */
 record WrittenShape(Class<?> type, TextNotation notation, Optional<Shape> longForm)
         implements Shape {
+
+    @Override
+    public Optional<RecordShape> record(Function<String, Optional<String>> textAt) {
+        return longForm.flatMap(shape -> shape.record(textAt));
+    }
+
+    /** One-line notations have commas of their own. */
+    @Override
+    public String between() {
+        return ";";
+    }
 
     @Override
     public Optional<?> bind(Tree tree, String path, Binding binding) {

@@ -233,14 +233,14 @@ class YamlEditPropertyTest {
         }
         Tree tree = places.tree(path).orElseThrow();
         boolean adding = edit instanceof YamlEdit.AddField || edit instanceof YamlEdit.AddItem;
-        boolean block = !(tree instanceof Tree.Leaf) && !Splicing.isFlow(tree);
+        boolean block = !(tree instanceof Tree.Leaf) && !tree.flow();
         if (adding && block) {
             return new int[] {0, 0};
         }
-        Tree parent = places.parent(path).orElse(tree);
+        Tree parent = places.parent(path).map(Tree.class::cast).orElse(tree);
         boolean parentGoes =
                 edit instanceof YamlEdit.Remove
-                        && (Splicing.children(parent).size() == 1 || Splicing.isFlow(parent));
+                        && (((Tree.Group) parent).children().size() == 1 || parent.flow());
         if (parentGoes) {
             path = places.pathOf(parent);
             tree = parent;
@@ -296,9 +296,9 @@ class YamlEditPropertyTest {
     }
 
     private static int dashLine(YamlDocument document, String path, Tree tree) {
-        Tree parent = document.places().parent(path).orElse(tree);
+        Tree parent = document.places().parent(path).map(Tree.class::cast).orElse(tree);
         int line = tree.span().line();
-        if (parent == tree || Splicing.isFlow(parent)) {
+        if (parent == tree || parent.flow()) {
             return line;
         }
         List<String> lines = document.text().lines().toList();

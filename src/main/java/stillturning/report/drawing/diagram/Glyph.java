@@ -1,5 +1,7 @@
 package stillturning.report.drawing.diagram;
 
+import java.util.Set;
+
 /** What a symbol is drawn as, in the manner of the standard for electrical diagrams, IEC 60617. */
 public enum Glyph {
     /** Its positive plate looks east, or west if only that side has lines. */
@@ -50,6 +52,12 @@ public enum Glyph {
         this.width = width;
         this.height = height;
         this.axis = axis;
+    }
+
+    /** Whether it lies in a line of two ends and has room for words beside it. */
+    public boolean bearsWordsInLine() {
+        return Set.of(FUSE, BREAKER_CLOSED, BREAKER_OPEN, SWITCH_CLOSED, SWITCH_OPEN, DIODE)
+                .contains(this);
     }
 
     /** Whether a layout made for the other one holds for this one as well. */

@@ -9,10 +9,14 @@ record ValueScale(double low, double high, Ticks ticks) {
     private static final int FEW_TICKS = 5;
 
     static ValueScale of(Graph graph) {
-        if (graph.range() instanceof Graph.Fixed fixed) {
-            return new ValueScale(
-                    fixed.low(), fixed.high(), Ticks.within(fixed.low(), fixed.high(), FEW_TICKS));
-        }
+        return graph.range().scale(graph);
+    }
+
+    static ValueScale between(double low, double high) {
+        return new ValueScale(low, high, Ticks.within(low, high, FEW_TICKS));
+    }
+
+    static ValueScale around(Graph graph) {
         DoubleSummaryStatistics all =
                 Stream.concat(
                                 graph.series().stream()

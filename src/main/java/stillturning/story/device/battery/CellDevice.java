@@ -1,5 +1,6 @@
 package stillturning.story.device.battery;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import stillturning.model.Circuit.Placed;
@@ -96,6 +97,11 @@ public final class CellDevice implements BranchDevice, Stateful {
     /** Its temperature above that of its zone; followed only where a management watches it. */
     public Optional<Warmth> warmth() {
         return warmth;
+    }
+
+    @Override
+    public List<Stateful> heats() {
+        return warmth.<List<Stateful>>map(List::of).orElse(List.of());
     }
 
     /** Temperature (°C). */

@@ -1,5 +1,6 @@
 package stillturning.story.device.battery;
 
+import java.util.List;
 import stillturning.story.StoryEvent;
 import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
@@ -30,6 +31,11 @@ public final class OverchargeDevice implements Device, Stateful {
     public OverchargeDevice(CellDevice cell, Situation now) {
         this.cell = cell;
         this.now = now;
+    }
+
+    @Override
+    public List<Stateful> heats() {
+        return List.of(this);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package stillturning.story.device.plant;
 
+import java.util.List;
 import java.util.Optional;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.law.BranchLaw;
@@ -43,8 +44,9 @@ final class ChannelDevice implements BranchDevice {
         this.tripper = new TripDevice(placed.part(), channel.trip(), branch, now);
     }
 
-    Stateful heat() {
-        return tripper.heat();
+    @Override
+    public List<Stateful> heats() {
+        return List.of(tripper.heat());
     }
 
     @Override

@@ -6,7 +6,6 @@ import stillturning.network.law.BranchLaw;
 import stillturning.network.law.Open;
 import stillturning.network.law.Resistive;
 import stillturning.parts.element.Contact;
-import stillturning.parts.element.Control;
 import stillturning.story.device.BranchDevice;
 import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
@@ -53,11 +52,9 @@ final class ContactDevice implements BranchDevice {
     public void adopt(Device healthy) {}
 
     private boolean closed() {
-        if (contact.control() instanceof Control.ByHand hand) {
-            String position = now.levers.get(placed.part());
-            return position != null && hand.closedAt().contains(position);
-        }
-        boolean whenPulled = ((Control.ByCoil) contact.control()).closedWhenPulled();
-        return coil.map(CoilDevice::pulled).orElse(false) == whenPulled;
+        return contact.control()
+                .closes(
+                        now.levers.getOrDefault(placed.part(), ""),
+                        coil.map(CoilDevice::pulled).orElse(false));
     }
 }

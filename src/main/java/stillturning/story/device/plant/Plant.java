@@ -1,5 +1,7 @@
 package stillturning.story.device.plant;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +21,7 @@ import stillturning.parts.element.Coil;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Consumer;
 import stillturning.parts.element.Contact;
+import stillturning.parts.element.Control;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Generator;
@@ -51,18 +54,8 @@ public final class Plant {
     public Plant(Circuit circuit, BranchLayout layout, Situation now) {
         this.circuit = circuit;
         this.now = now;
-        for (Seat seat : layout.seats) {
-            Element element = seat.placed().element();
-            if (element instanceof Coil coil) {
-                coils.put(seat.placed().name(), coil(seat, coil));
-            } else if (element instanceof Consumer consumer) {
-                SupplyDevice supply = supply(seat, consumer);
-                supplies.put(seat.placed().name(), supply);
-                if (!supply.insidePart()) {
-                    loads.put(supply.part(), supply);
-                }
-            }
-        }
+        layout.seats.forEach(this::addCoil);
+        layout.seats.forEach(this::addSupply);
         this.layout = layout;
         this.reach = new SourceReach(circuit, layout, now);
         layout.seats.forEach(this::add);
@@ -109,21 +102,24 @@ public final class Plant {
     /** What grows warm, in the order of the parts. */
     public List<Stateful> heats() {
         List<Stateful> heats = new ArrayList<>();
-        for (Device device : devices.values()) {
-            if (device instanceof ProtectorDevice protector) {
-                heats.add(protector.heat());
-            } else if (device instanceof ChannelDevice channel) {
-                heats.add(channel.heat());
-            } else if (device instanceof WireDevice wire) {
-                heats.add(wire.insulation());
-                heats.add(wire.copper());
-            } else if (device instanceof CellDevice cell) {
-                cell.warmth().ifPresent(heats::add);
-            } else if (device instanceof OverchargeDevice overcharge) {
-                heats.add(overcharge);
+        devices.values().forEach(device -> heats.addAll(device.heats()));
+        return heats;
+    }
+
+    private void addCoil(Seat seat) {
+        if (seat.placed().element() instanceof Coil coil) {
+            coils.put(seat.placed().name(), coil(seat, coil));
+        }
+    }
+
+    private void addSupply(Seat seat) {
+        if (seat.placed().element() instanceof Consumer consumer) {
+            SupplyDevice supply = supply(seat, consumer);
+            supplies.put(seat.placed().name(), supply);
+            if (!supply.insidePart()) {
+                loads.put(supply.part(), supply);
             }
         }
-        return heats;
     }
 
     private void add(Seat seat) {
@@ -134,53 +130,87 @@ public final class Plant {
     }
 
     private List<Device> made(Seat seat) {
-        Placed placed = seat.placed();
-        Element element = placed.element();
-        if (element instanceof Cell cell) {
+        return seat.placed().element().accept(new DevicesOf(seat));
+    }
+
+    /** The devices of the element in a seat, the one that lays its branch first. */
+    private final class DevicesOf implements Element.Visitor<List<Device>> {
+        private final Seat seat;
+        private final Placed placed;
+        private final int branch;
+
+        DevicesOf(Seat seat) {
+            this.seat = seat;
+            this.placed = seat.placed();
+            this.branch = seat.branch();
+        }
+
+        @Override
+        public List<Device> visit(Cell cell) {
             return cell(seat, cell);
-        } else if (element instanceof Conversion conversion) {
+        }
+
+        @Override
+        public List<Device> visit(Channel channel) {
+            Optional<SupplyDevice> logic = logicOf(placed, channel);
+            return List.of(new ChannelDevice(placed, channel, branch, logic, now));
+        }
+
+        @Override
+        public List<Device> visit(Coil coil) {
+            return List.of(requireNonNull(coils.get(placed.name()), placed.name()));
+        }
+
+        @Override
+        public List<Device> visit(Conversion conversion) {
             return conversion(seat, conversion);
-        } else if (element instanceof Consumer consumer) {
-            SupplyDevice supply = supplyOf(placed);
+        }
+
+        @Override
+        public List<Device> visit(Conductor conductor) {
+            return List.of(metal(seat, conductor));
+        }
+
+        @Override
+        public List<Device> visit(Consumer consumer) {
+            SupplyDevice supply = requireNonNull(supplies.get(placed.name()), placed.name());
             Device withstand = new WithstandDevice(supply, consumer.tolerance(), now);
             return supply.duty() < 1 && !now.setting.blocks().even()
                     ? List.of(supply, withstand, new BlockDevice(supply, now.setting.blocks()))
                     : List.of(supply, withstand);
         }
-        return List.of(single(seat, element));
-    }
 
-    private Device single(Seat seat, Element element) {
-        Placed placed = seat.placed();
-        int branch = seat.branch();
-        if (element instanceof Conductor conductor) {
-            return metal(seat, conductor);
-        } else if (element instanceof Rectifier diode) {
-            return new MetalDevice(
-                    branch,
-                    new DiodeDrop(diode.saturationAmps(), diode.emissionVolts(), diode.ohms()));
-        } else if (element instanceof Contact contact) {
-            return new ContactDevice(placed, contact, branch, coilOf(placed, contact), now);
-        } else if (element instanceof Protector protector) {
-            return new ProtectorDevice(placed, protector, branch, now);
-        } else if (element instanceof Channel channel) {
-            return new ChannelDevice(placed, channel, branch, logicOf(placed, channel), now);
-        } else if (element instanceof Generator generator) {
-            return generator(seat, generator);
-        } else if (element instanceof Guard guard) {
-            return new GuardDevice(
-                    placed,
-                    guard,
-                    branch,
-                    circuit.net(placed.part(), guard.sense()),
-                    circuit.net(placed.part(), guard.senseReturn()),
-                    now);
+        @Override
+        public List<Device> visit(Contact contact) {
+            Optional<CoilDevice> coil = coilOf(placed, contact);
+            return List.of(new ContactDevice(placed, contact, branch, coil, now));
         }
-        CoilDevice coil = coils.get(placed.name());
-        if (coil == null) {
-            throw new IllegalStateException("no device for " + placed.name());
+
+        @Override
+        public List<Device> visit(Generator generator) {
+            return List.of(generator(seat, generator));
         }
-        return coil;
+
+        @Override
+        public List<Device> visit(Guard guard) {
+            int sense = circuit.net(placed.part(), guard.sense());
+            int senseReturn = circuit.net(placed.part(), guard.senseReturn());
+            return List.of(new GuardDevice(placed, guard, branch, sense, senseReturn, now));
+        }
+
+        @Override
+        public List<Device> visit(Protector protector) {
+            return List.of(new ProtectorDevice(placed, protector, branch, now));
+        }
+
+        @Override
+        public List<Device> visit(Rectifier diode) {
+            return List.of(
+                    new MetalDevice(
+                            branch,
+                            new DiodeDrop(
+                                    diode.saturationAmps(), diode.emissionVolts(), diode.ohms())));
+        }
     }
 
     private Device metal(Seat seat, Conductor conductor) {
@@ -244,16 +274,8 @@ public final class Plant {
                 now);
     }
 
-    private SupplyDevice supplyOf(Placed placed) {
-        SupplyDevice supply = supplies.get(placed.name());
-        if (supply == null) {
-            throw new IllegalStateException("no supply for " + placed.name());
-        }
-        return supply;
-    }
-
     private Optional<CoilDevice> coilOf(Placed placed, Contact contact) {
-        return contact.control() instanceof stillturning.parts.element.Control.ByCoil by
+        return contact.control() instanceof Control.ByCoil by
                 ? Optional.ofNullable(coils.get(placed.part() + "/" + by.coil()))
                 : Optional.empty();
     }

@@ -1,5 +1,6 @@
 package stillturning.story.device.plant;
 
+import java.util.List;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.law.BranchLaw;
 import stillturning.network.law.Open;
@@ -36,8 +37,9 @@ final class ProtectorDevice implements BranchDevice {
         this.tripper = new TripDevice(placed.part(), protector.trip(), branch, now);
     }
 
-    Stateful heat() {
-        return tripper.heat();
+    @Override
+    public List<Stateful> heats() {
+        return List.of(tripper.heat());
     }
 
     @Override

@@ -14,7 +14,6 @@ import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element.Passage;
-import stillturning.parts.element.Generator;
 import stillturning.story.Story.Feed;
 import stillturning.story.device.BranchLayout;
 import stillturning.story.device.BranchLayout.Seat;
@@ -73,7 +72,8 @@ final class SourceReach {
     Set<Feed> feeds() {
         Set<Feed> feeds = new HashSet<>();
         for (Seat seat : layout.seats) {
-            if (isSource(seat.placed()) && now.solver.law(seat.branch()).conducts()) {
+            if (seat.placed().element().role().isSource()
+                    && now.solver.law(seat.branch()).conducts()) {
                 addFeedsOf(seat.placed(), feeds);
             }
         }
@@ -164,9 +164,5 @@ final class SourceReach {
         return placed.element() instanceof Contact contact
                 && contact.control() instanceof Control.ByHand
                 && now.movable.contains(placed.part());
-    }
-
-    private static boolean isSource(Placed placed) {
-        return placed.element() instanceof Cell || placed.element() instanceof Generator;
     }
 }

@@ -1,5 +1,7 @@
 package stillturning.story.device.plant;
 
+import stillturning.story.device.Stateful;
+import java.util.List;
 import java.util.Locale;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.law.BranchLaw;
@@ -53,12 +55,9 @@ final class WireDevice implements BranchDevice, Racer {
                 now);
     }
 
-    Heat insulation() {
-        return insulation;
-    }
-
-    Heat copper() {
-        return copper;
+    @Override
+    public List<Stateful> heats() {
+        return List.of(insulation, copper);
     }
 
     @Override
