@@ -2,8 +2,10 @@ package stillturning.desktop.view.breaking;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
+import stillturning.desktop.view.Labels;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.PilotStep;
 import stillturning.desktop.viewmodel.breaking.PilotStep.Standing;
@@ -36,48 +38,36 @@ final class StepsPane extends VBox {
         List<Standing> standings = steps.stream().map(step -> step.at(now)).toList();
         if (!standings.equals(shown) || getChildren().isEmpty()) {
             shown = standings;
-            Label title = new Label("What the pilot has to do");
-            title.getStyleClass().add("text-muted");
-            getChildren().setAll(title);
+            getChildren().setAll(Labels.of("What the pilot has to do", "text-muted"));
             for (int i = 0; i < steps.size(); i++) {
                 getChildren().add(box(steps.get(i), standings.get(i)));
             }
             if (steps.isEmpty()) {
-                Label none = new Label("No procedure to follow.");
-                none.getStyleClass().add("text-muted");
-                getChildren().add(none);
+                getChildren().add(Labels.of("No procedure to follow.", "text-muted"));
             }
         }
     }
 
     private static VBox box(PilotStep step, Standing standing) {
         Label head =
-                new Label(sign(standing) + "  " + step.procedure() + ": " + words(step, standing));
-        head.setWrapText(true);
-        head.setMinHeight(USE_PREF_SIZE);
-        head.getStyleClass()
-                .addAll(
+                Labels.wrapped(
+                        sign(standing) + "  " + step.procedure() + ": " + words(step, standing),
                         "step-head",
                         "step-" + standing.name().toLowerCase(Locale.ROOT).replace('_', '-'));
         String who = step.automatic().map(by -> "by itself, " + by + ": ").orElse("");
-        Label does = new Label(who + step.does());
-        does.setWrapText(true);
-        does.setMinHeight(USE_PREF_SIZE);
-        does.getStyleClass().addAll("text-muted", "step-does");
-        return new VBox(head, does);
+        return new VBox(head, Labels.wrapped(who + step.does(), "text-muted", "step-does"));
     }
 
     private static String words(PilotStep step, Standing standing) {
         return switch (standing) {
             case NOT_CALLED_FOR, LEFT_UNDONE -> standing.words();
-            case DUE -> standing.words() + " at " + at(step.dueSeconds().orElseThrow());
-            case DONE -> standing.words() + " at " + at(step.doneSeconds().orElseThrow());
-            case NEEDLESS -> standing.words() + " at " + at(step.dueSeconds().orElseThrow());
+            case DUE, NEEDLESS -> at(standing, step.dueSeconds());
+            case DONE -> at(standing, step.doneSeconds());
         };
     }
 
-    private static String at(double seconds) {
-        return EventLines.time(seconds);
+    private static String at(Standing standing, OptionalDouble seconds) {
+        return standing.words() + " at " + EventLines.time(seconds.orElseThrow());
     }
 
     private static String sign(Standing standing) {

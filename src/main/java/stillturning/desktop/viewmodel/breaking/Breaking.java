@@ -230,7 +230,7 @@ public final class Breaking {
                         PLAYING,
                         progress -> PlayedFailure.of(now, drawn),
                         result -> take(request, Optional.of(result)),
-                        reason -> refuse(String.valueOf(reason.getMessage())));
+                        reason -> refusal.set(String.valueOf(reason.getMessage())));
     }
 
     private Optional<Request> request() {
@@ -253,10 +253,6 @@ public final class Breaking {
         // listeners of the story must find its axis
         scrubber.take(axis, !before.equals(result.map(PlayedFailure::failure)));
         played.set(result);
-    }
-
-    private void refuse(String reason) {
-        refusal.set(reason);
     }
 
     private void lay() {

@@ -72,13 +72,19 @@ public final class FailureMatrix {
         }
     }
 
-    /** A line of the matrix. */
-    public sealed interface Line {
-        /** Stands above its rows. */
-        record Heading(String words, int rows) implements Line {}
+    /**
+     * A line of the matrix.
+     *
+     * @param name of the failure, or of the group that the line stands above
+     * @param below how many failures stand below it; 0 for a failure
+     * @param row the failure and its verdicts; empty for a heading
+     */
+    public record MatrixLine(String name, int below, Optional<Row> row) {
 
-        /** A failure and its verdicts. */
-        record Failing(Row row) implements Line {}
+        /** What is to be read in it. */
+        public String words() {
+            return row.isPresent() ? name : name + " (" + below + ")";
+        }
     }
 
     private final Desk desk;
@@ -92,8 +98,8 @@ public final class FailureMatrix {
     private final ObjectProperty<Order> order = new SimpleObjectProperty<>(Order.WORST);
     private final ObjectProperty<Optional<String>> orderedBy =
             new SimpleObjectProperty<>(Optional.empty());
-    private final ObservableList<Line> lines = FXCollections.observableArrayList();
-    private final ObservableList<Line> linesToRead =
+    private final ObservableList<MatrixLine> lines = FXCollections.observableArrayList();
+    private final ObservableList<MatrixLine> linesToRead =
             FXCollections.unmodifiableObservableList(lines);
     private List<Row> rows = List.of();
     private List<String> candidates = List.of();
@@ -142,7 +148,7 @@ public final class FailureMatrix {
     }
 
     /** The matrix as it is to be shown. */
-    public ObservableList<Line> lines() {
+    public ObservableList<MatrixLine> lines() {
         return linesToRead;
     }
 
@@ -158,7 +164,7 @@ public final class FailureMatrix {
 
     /** How many failures there are, and how many of them are shown. */
     public String count() {
-        long shown = lines.stream().filter(Line.Failing.class::isInstance).count();
+        long shown = lines.stream().filter(line -> line.row().isPresent()).count();
         return shown == rows.size()
                 ? rows.size() + " failures"
                 : shown + " of " + rows.size() + " failures";
@@ -187,14 +193,15 @@ public final class FailureMatrix {
             kept.sort(Comparator.comparing(Row::worst));
         }
         kept.forEach(r -> groups.computeIfAbsent(heading.apply(r), h -> new ArrayList<>()).add(r));
-        List<Line> arranged = new ArrayList<>();
+        List<MatrixLine> arranged = new ArrayList<>();
         groups.forEach(
                 (words, group) -> {
                     if (grouping.get() != Grouping.NONE) {
-                        arranged.add(new Line.Heading(words, group.size()));
+                        arranged.add(new MatrixLine(words, group.size(), Optional.empty()));
                     }
                     group.sort(comparator());
-                    group.forEach(row -> arranged.add(new Line.Failing(row)));
+                    group.forEach(
+ row -> arranged.add(new MatrixLine(row.failure(), 0, Optional.of(row))));
                 });
         lines.setAll(arranged);
     }

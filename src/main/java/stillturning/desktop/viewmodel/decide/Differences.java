@@ -121,8 +121,8 @@ final class Differences {
     private void failures() {
         contrast.shifts().stream().filter(Shift::better).forEach(s -> shift(s, Group.BETTER));
         contrast.shifts().stream().filter(s -> !s.better()).forEach(s -> shift(s, Group.WORSE));
-        contrast.own().stream().filter(v -> reachesEngine(v.outcome())).forEach(this::own);
-        contrast.spared().stream().filter(v -> reachesEngine(v.outcome())).forEach(this::spared);
+        contrast.own().forEach(v -> only(Group.OWN, v));
+        contrast.spared().forEach(v -> only(Group.SPARED, v));
     }
 
     private void shift(Shift shift, Group group) {
@@ -136,36 +136,26 @@ final class Differences {
                         Optional.of(new Told(here(), shift.failure()))));
     }
 
-    private void own(Verdict verdict) {
-        String failure = verdict.failure().name();
-        rows.add(
-                new DifferenceRow(
-                        Group.OWN,
-                        failure,
-                        marked(verdict.outcome()),
-                        "",
-                        Tells.AGAINST,
-                        Optional.of(new Told(here(), failure))));
-    }
-
-    private void spared(Verdict verdict) {
-        String failure = verdict.failure().name();
-        rows.add(
-                new DifferenceRow(
-                        Group.SPARED,
-                        failure,
-                        "",
-                        marked(verdict.outcome()),
-                        Tells.FOR,
-                        Optional.of(new Told(contrast.reference().candidate().id(), failure))));
+    /** A failure that only one of the two can have, if it reaches the engine. */
+    private void only(Group group, Verdict verdict) {
+        if (verdict.outcome().compareTo(Outcome.REDUNDANCY_LOST) < 0) {
+            boolean own = group == Group.OWN;
+            String failure = verdict.failure().name();
+            String marked = marked(verdict.outcome());
+            String of = own ? here() : contrast.reference().candidate().id();
+            rows.add(
+                    new DifferenceRow(
+                            group,
+                            failure,
+                            own ? marked : "",
+                            own ? "" : marked,
+                            own ? Tells.AGAINST : Tells.FOR,
+                            Optional.of(new Told(of, failure))));
+        }
     }
 
     private String here() {
         return contrast.candidate().candidate().id();
-    }
-
-    private static boolean reachesEngine(Outcome outcome) {
-        return outcome.compareTo(Outcome.REDUNDANCY_LOST) < 0;
     }
 
     private static String marked(Outcome outcome) {

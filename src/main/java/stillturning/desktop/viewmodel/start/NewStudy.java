@@ -22,13 +22,20 @@ import stillturning.yaml.Problem;
 /** A study that is about to begin: the questions, and what was answered so far. */
 public final class NewStudy {
 
-    /** What came of it. */
-    public sealed interface Begun {
-        /** A study that can be opened. */
-        record In(Path folder) implements Begun {}
+    /**
+     * What came of it.
+     *
+     * @param folder of a study that can be opened; empty if nothing was written
+     * @param refusal why nothing was written, and what would help; empty if it was
+     */
+    public record Begun(Optional<Path> folder, String refusal) {
+        private static Begun in(Path folder) {
+            return new Begun(Optional.of(folder), "");
+        }
 
-        /** Nothing was written; why, and what would help. */
-        record Refused(String words) implements Begun {}
+        private static Begun refused(String why) {
+            return new Begun(Optional.empty(), why);
+        }
     }
 
     private static final String STUDIES = "Stillturning";
@@ -109,7 +116,7 @@ public final class NewStudy {
     public Begun begin() {
         Optional<Path> folder = folder();
         if (folder.isEmpty()) {
-            return new Begun.Refused("The study needs a name with a letter or a digit in it.");
+            return Begun.refused("The study needs a name with a letter or a digit in it.");
         }
         Answers answers;
         try {
@@ -124,12 +131,12 @@ public final class NewStudy {
                             protection.get(),
                             nominal.get());
         } catch (IllegalArgumentException e) {
-            return new Begun.Refused(String.valueOf(e.getMessage()));
+            return Begun.refused(String.valueOf(e.getMessage()));
         }
         List<Problem> problems = Starter.write(folder.get(), answers);
         return problems.isEmpty()
-                ? new Begun.In(folder.get())
-                : new Begun.Refused(
+                ? Begun.in(folder.get())
+                : Begun.refused(
                         folder.get()
                                 + ": "
                                 + problems.get(0).wrong()
@@ -144,9 +151,9 @@ public final class NewStudy {
         }
         try {
             Samples.copy(Samples.LARGE, at);
-            return new Begun.In(at);
+            return Begun.in(at);
         } catch (IOException e) {
-            return new Begun.Refused(
+            return Begun.refused(
                     "The demo study cannot be written (" + e + "); choose another place for it.");
         }
     }

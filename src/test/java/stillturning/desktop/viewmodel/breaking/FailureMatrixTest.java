@@ -18,8 +18,7 @@ import stillturning.assess.Outcome;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.breaking.FailureMatrix.Grouping;
-import stillturning.desktop.viewmodel.breaking.FailureMatrix.Line.Failing;
-import stillturning.desktop.viewmodel.breaking.FailureMatrix.Line.Heading;
+import stillturning.desktop.viewmodel.breaking.FailureMatrix.MatrixLine;
 import stillturning.desktop.viewmodel.breaking.FailureMatrix.Order;
 import stillturning.report.FailureRows.Row;
 
@@ -44,17 +43,11 @@ class FailureMatrixTest {
     }
 
     private List<Row> rows() {
-        return matrix.lines().stream()
-                .filter(Failing.class::isInstance)
-                .map(line -> ((Failing) line).row())
-                .toList();
+        return matrix.lines().stream().flatMap(line -> line.row().stream()).toList();
     }
 
-    private List<Heading> headings() {
-        return matrix.lines().stream()
-                .filter(Heading.class::isInstance)
-                .map(Heading.class::cast)
-                .toList();
+    private List<MatrixLine> headings() {
+        return matrix.lines().stream().filter(line -> line.row().isEmpty()).toList();
     }
 
     @Test
@@ -62,7 +55,7 @@ class FailureMatrixTest {
         assertEquals(
                 open.desk.study().orElseThrow().candidates().size(), matrix.candidates().size());
         assertTrue(rows().size() > 50, matrix.count());
-        assertEquals(rows().size(), headings().stream().mapToInt(Heading::rows).sum());
+        assertEquals(rows().size(), headings().stream().mapToInt(MatrixLine::below).sum());
         for (Grouping grouping : Grouping.values()) {
             int all = rows().size();
             matrix.grouping().set(grouping);
@@ -76,7 +69,7 @@ class FailureMatrixTest {
         matrix.grouping().set(Grouping.OUTCOME);
         List<Outcome> worst = rows().stream().map(Row::worst).toList();
         assertEquals(worst.stream().sorted().toList(), worst);
-        assertEquals(worst.get(0).words(), headings().get(0).words());
+        assertEquals(worst.get(0).words(), headings().get(0).name());
     }
 
     @Test
