@@ -83,25 +83,12 @@ final class Recovery {
 
     /** Takes the journal away. */
     synchronized void end(Recovered recovered) {
-        Left found = left.remove(recovered);
-        try {
-            if (found != null) {
-                found.journal.end();
-            }
-        } catch (IOException refused) {
-            failed.accept("kept work cannot be taken away: " + refused);
-        }
+        Optional.ofNullable(left.remove(recovered)).ifPresent(found -> found.journal.end(failed));
     }
 
     /** Leaves what was neither taken nor dropped to the next one who asks. */
     synchronized void letGo() {
-        for (Left found : left.values()) {
-            try {
-                found.journal.letGo();
-            } catch (IOException refused) {
-                failed.accept("kept work cannot be let go: " + refused);
-            }
-        }
+        left.values().forEach(found -> found.journal.letGo(failed));
         left.clear();
     }
 }

@@ -18,7 +18,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.files.Variation;
-import stillturning.parts.element.Control.ByHand;
 import stillturning.yaml.YamlEdit;
 import stillturning.yaml.YamlValue;
 

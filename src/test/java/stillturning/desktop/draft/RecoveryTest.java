@@ -31,7 +31,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import stillturning.desktop.draft.Recovered.Item;
-import stillturning.parts.element.Control.ByHand;
 
 class RecoveryTest {
 

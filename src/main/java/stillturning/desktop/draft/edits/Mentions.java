@@ -110,16 +110,16 @@ final class Mentions {
     }
 
     /** Writes other names in their places. */
-    void rename(UnaryOperator<String> names, FileEdits pen) throws ChangeRefused {
+    void rename(UnaryOperator<String> names, FileEdits edits) throws ChangeRefused {
         for (Mention mention : all) {
             String name = Naming.renamed(mention.name, names);
             if (name.equals(mention.name)) {
                 continue;
             }
             if (mention.isKey()) {
-                pen.rename(mention.path, name);
+                edits.rename(mention.path, name);
             } else {
-                pen.set(mention.path, name);
+                edits.set(mention.path, name);
             }
         }
     }

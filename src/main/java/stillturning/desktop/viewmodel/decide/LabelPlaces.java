@@ -95,7 +95,7 @@ public final class LabelPlaces {
     }
 
     /** The area that two boxes have in common. */
-    private static double overlap(Box one, Box other) {
+    static double overlap(Box one, Box other) {
         double wide = Math.min(one.right(), other.right()) - Math.max(one.x(), other.x());
         double high = Math.min(one.bottom(), other.bottom()) - Math.max(one.y(), other.y());
         return wide > 0 && high > 0 ? wide * high : 0;

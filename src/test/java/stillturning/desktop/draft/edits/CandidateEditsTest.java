@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
+import stillturning.desktop.draft.Studies;
 import stillturning.desktop.draft.edits.CandidateEdits.Configuration;
 import stillturning.desktop.draft.edits.CandidateEdits.NewPart;
 import stillturning.model.Terminal;

@@ -22,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
+import stillturning.desktop.draft.Studies;
 import stillturning.desktop.draft.edits.CandidateEdits.NewPart;
 import stillturning.files.Starter;
 import stillturning.files.entry.Catalogue;

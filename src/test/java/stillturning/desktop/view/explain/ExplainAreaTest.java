@@ -31,8 +31,8 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import stillturning.desktop.view.Theme;
-import stillturning.desktop.view.window.OpenStudy;
 import stillturning.desktop.viewmodel.Settings;
+import stillturning.desktop.viewmodel.explain.OpenStudy;
 
 @ExtendWith(ApplicationExtension.class)
 class ExplainAreaTest {

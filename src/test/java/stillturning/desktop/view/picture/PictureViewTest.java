@@ -33,7 +33,6 @@ import stillturning.report.drawing.OneLine;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.Sheet;
 import stillturning.report.drawing.SymbolPosition;
-import stillturning.report.oneline.DrawingStates.Shown;
 
 class PictureViewTest {
 

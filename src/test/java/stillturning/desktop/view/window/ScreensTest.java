@@ -10,11 +10,12 @@ import javafx.scene.control.Button;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.bench.LargeStudy;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.Settings;
-import stillturning.files.Samples;
 import stillturning.report.drawing.Paper;
+import stillturning.files.Samples;
 
 /**
  * Takes a picture of every area, to be looked at: all of them into {@code target/screens}, those

@@ -18,6 +18,7 @@ import stillturning.assess.ranking.Standing;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Told;
 import stillturning.model.CriterionName;

@@ -17,6 +17,7 @@ import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.files.PartPlace;
 import stillturning.quantity.UnitSystem;
