@@ -50,16 +50,16 @@ final class Recovery {
             failed.accept("unsaved work was found that cannot be read, and put aside");
             return;
         }
-        List<Recovered.Item> items = new ArrayList<>();
+        List<Recovered.UnsavedFile> unsaved = new ArrayList<>();
         for (JournalText.Entry entry : text.entries()) {
             Optional<String> onDisk = files.at(entry.file()).disk().flatMap(YamlDocument::onDisk);
-            items.add(
-                    new Recovered.Item(
+            unsaved.add(
+                    new Recovered.UnsavedFile(
                             entry.file(),
                             entry.text().isEmpty(),
                             !onDisk.equals(entry.baseOnDisk())));
         }
-        left.put(new Recovered(text.when(), items), new Left(journal, text));
+        left.put(new Recovered(text.when(), unsaved), new Left(journal, text));
     }
 
     synchronized List<Recovered> all() {

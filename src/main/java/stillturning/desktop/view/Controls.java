@@ -46,7 +46,7 @@ public final class Controls {
                 () -> Optional.ofNullable(list.getSelectionModel().getSelectedItem()).ifPresent(act));
     }
 
-    /** When Enter is pressed, or a double click comes. */
+    /** MomentChoice Enter is pressed, or a double click comes. */
     public static void onOpen(Control list, Runnable act) {
         onEnter(list, act);
         onDoubleClick(list, act);
@@ -61,7 +61,7 @@ public final class Controls {
                 });
     }
 
-    /** When a double click comes. */
+    /** MomentChoice a double click comes. */
     public static void onDoubleClick(Node node, Runnable act) {
         node.setOnMouseClicked(
                 event -> {
@@ -83,7 +83,7 @@ public final class Controls {
         return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN);
     }
 
-    /** When a field is left. */
+    /** MomentChoice a field is left. */
     public static void onLeave(Node field, Runnable act) {
         field.focusedProperty()
                 .addListener(

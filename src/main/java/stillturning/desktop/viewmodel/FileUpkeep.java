@@ -31,7 +31,7 @@ public final class FileUpkeep {
     private final ZoneId zone;
 
     /**
-     * @param teller shows news
+     * @param teller shows notices
      * @param zone in which times of day are told
      */
     public FileUpkeep(Draft draft, Consumer<Notice> teller, ZoneId zone) {
@@ -105,8 +105,8 @@ public final class FileUpkeep {
         int number = 0;
         for (Recovered recovered : draft.recovered()) {
             String files =
-                    recovered.items().stream()
-                            .map(Recovered.Item::file)
+                    recovered.files().stream()
+                            .map(Recovered.UnsavedFile::file)
                             .collect(Collectors.joining(", "));
             teller.accept(
                     new Notice(

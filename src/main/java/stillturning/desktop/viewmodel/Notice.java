@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * Something that the user should know, until it is answered or put away.
  *
- * @param topic what it is about; newer news of a topic take the place of older
+ * @param topic what it is about; a newer notice of a topic takes the place of an older one
  * @param replies what can be done about it
  */
 public record Notice(String topic, Weight weight, String words, List<Reply> replies) {
@@ -24,7 +24,7 @@ public record Notice(String topic, Weight weight, String words, List<Reply> repl
         replies = List.copyOf(replies);
     }
 
-    /** News to which there is nothing to say. */
+    /** One to which there is nothing to say. */
     public static Notice of(String topic, Weight weight, String words) {
         return new Notice(topic, weight, words, List.of());
     }

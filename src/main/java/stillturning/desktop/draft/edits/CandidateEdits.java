@@ -23,7 +23,7 @@ import stillturning.yaml.YamlValue;
  */
 public final class CandidateEdits {
 
-    /** When a lever stands where. */
+    /** MomentChoice a lever stands where. */
     public enum Configuration {
         FLIGHT("in flight"),
         MASTER_OFF("with the master off"),

@@ -54,16 +54,16 @@ final class MatrixPane extends VBox {
                 new Chooser<>(
                         "Only failures that come to",
                         o -> o.map(Outcome::words).orElse("any outcome"),
-                        matrix.outcome()::set);
+                        matrix.arrangement().outcome()::set);
         kind =
                 new Chooser<>(
-                        "Only failures of", k -> k.orElse("any kind of part"), matrix.kind()::set);
+                        "Only failures of", k -> k.orElse("any kind of part"), matrix.arrangement().kind()::set);
         orderedBy =
                 new Chooser<>(
                         "Whose worst comes first",
                         c -> c.orElse("the first"),
-                        matrix.orderedBy()::set);
-        Showing.whileTrue(orderedBy, matrix.order().isEqualTo(Order.CANDIDATE));
+                        matrix.arrangement().orderedBy()::set);
+        Showing.whileTrue(orderedBy, matrix.arrangement().order().isEqualTo(Order.CANDIDATE));
         table.setId("failure-matrix");
         table.setAccessibleText("Failures by candidate; Enter opens the story of a cell");
         table.getSelectionModel().setCellSelectionEnabled(true);
@@ -79,20 +79,20 @@ final class MatrixPane extends VBox {
         TextField search = new TextField();
         Controls.field(
  search, "matrix-search", "Find a failure", "Find failures by a few words");
-        search.textProperty().bindBidirectional(matrix.search());
+        search.textProperty().bindBidirectional(matrix.arrangement().search());
         Chooser<Grouping> grouping =
-                new Chooser<>("Grouped by", Grouping::words, matrix.grouping()::set);
-        grouping.offer(List.of(Grouping.values()), matrix.grouping().get());
-        Chooser<Order> order = new Chooser<>("Order", Order::words, matrix.order()::set);
-        order.offer(List.of(Order.values()), matrix.order().get());
+                new Chooser<>("Grouped by", Grouping::words, matrix.arrangement().grouping()::set);
+        grouping.offer(List.of(Grouping.values()), matrix.arrangement().grouping().get());
+        Chooser<Order> order = new Chooser<>("Order", Order::words, matrix.arrangement().order()::set);
+        order.offer(List.of(Order.values()), matrix.arrangement().order().get());
         outcome.offer(
                 Stream.concat(
                                 Stream.of(Optional.<Outcome>empty()),
                                 Stream.of(Outcome.values()).map(Optional::of))
                         .toList(),
-                matrix.outcome().get());
+                matrix.arrangement().outcome().get());
         CheckBox differing = new CheckBox("differences only");
-        differing.selectedProperty().bindBidirectional(matrix.differingOnly());
+        differing.selectedProperty().bindBidirectional(matrix.arrangement().differingOnly());
         FlowPane bar =
                 new FlowPane(
                         search,
@@ -121,10 +121,10 @@ final class MatrixPane extends VBox {
         count.setText(matrix.count());
         List<Optional<String>> kinds = new ArrayList<>(List.of(Optional.empty()));
         matrix.kinds().forEach(k -> kinds.add(Optional.of(k)));
-        kind.offer(kinds, matrix.kind().get());
+        kind.offer(kinds, matrix.arrangement().kind().get());
         List<Optional<String>> ids = matrix.candidates().stream().map(Optional::of).toList();
         orderedBy.offer(
-                ids, matrix.orderedBy().get().or(() -> matrix.candidates().stream().findFirst()));
+                ids, matrix.arrangement().orderedBy().get().or(() -> matrix.candidates().stream().findFirst()));
         if (table.getColumns().size() != matrix.candidates().size() + 1
                 || !headings().equals(matrix.candidates())) {
             makeColumns();

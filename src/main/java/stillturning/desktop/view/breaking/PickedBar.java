@@ -14,7 +14,7 @@ import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.FailureChoice;
-import stillturning.desktop.viewmodel.breaking.When;
+import stillturning.desktop.viewmodel.breaking.MomentChoice;
 import stillturning.story.Pilot;
 
 /** What fails, when, and what the pilot does about it. */
@@ -22,7 +22,7 @@ final class PickedBar extends FlowPane {
 
     private final Breaking breaking;
     private final HBox picked = Layout.inLine();
-    private final Chooser<When> when;
+    private final Chooser<MomentChoice> when;
 
     PickedBar(Breaking breaking) {
         this.breaking = breaking;
@@ -30,8 +30,8 @@ final class PickedBar extends FlowPane {
         
         when =
                 new Chooser<>(
-                        "When in the flight it happens",
-                        When::words,
+                        "MomentChoice in the flight it happens",
+                        MomentChoice::words,
                         chosen -> breaking.moment().set(Optional.of(chosen.moment())));
         when.setId("break-moment");
         when.getStyleClass().add("moment");

@@ -16,9 +16,9 @@ import org.jspecify.annotations.Nullable;
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.viewmodel.decide.DifferenceRow;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.Favours;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Tells;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Told;
 
 /** In what candidates differ, by group; Enter or a double click opens the story of a failure. */
 final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
@@ -32,23 +32,23 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
             String what,
             String here,
             String there,
-            Tells tells,
-            Optional<Told> story,
+            Favours favours,
+            Optional<CandidateFailure> story,
             boolean isHead) {
 
         static TreeLine of(DifferenceRow row) {
-            return new TreeLine(row.what(), row.here(), row.there(), row.tells(), row.story(), false);
+            return new TreeLine(row.what(), row.here(), row.there(), row.favours(), row.story(), false);
         }
 
         static TreeLine head(String words, String here, String there) {
-            return new TreeLine(words, here, there, Tells.NEITHER, Optional.empty(), true);
+            return new TreeLine(words, here, there, Favours.NEITHER, Optional.empty(), true);
         }
     }
 
     private final TreeTableColumn<TreeLine, String> here;
     private final TreeTableColumn<TreeLine, String> there;
 
-    DifferenceTree(Consumer<Told> opening) {
+    DifferenceTree(Consumer<CandidateFailure> opening) {
         getStyleClass().add("dense");
         setShowRoot(false);
         setColumnResizePolicy(TreeTableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
@@ -112,12 +112,12 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
     }
 
     private static String signed(TreeLine line) {
-        return line.tells().sign().isEmpty()
+        return line.favours().sign().isEmpty()
                 ? line.what()
-                : line.tells().sign() + " " + line.what();
+                : line.favours().sign() + " " + line.what();
     }
 
-    private void open(Consumer<Told> opening) {
+    private void open(Consumer<CandidateFailure> opening) {
         TreeItem<TreeLine> item = getSelectionModel().getSelectedItem();
         if (item != null) {
             item.getValue().story().ifPresent(opening);
@@ -147,9 +147,9 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
             setText(empty ? null : words);
             TreeLine line = empty || getTableRow() == null ? null : getTableRow().getItem();
             boolean first = getTableColumn() == getTreeTableView().getColumns().get(0);
-            pseudoClassStateChanged(FOR, line != null && line.tells() == Tells.FOR && first);
+            pseudoClassStateChanged(FOR, line != null && line.favours() == Favours.FOR && first);
             pseudoClassStateChanged(
-                    AGAINST, line != null && line.tells() == Tells.AGAINST && first);
+                    AGAINST, line != null && line.favours() == Favours.AGAINST && first);
             pseudoClassStateChanged(HEAD, line != null && line.isHead());
         }
     }

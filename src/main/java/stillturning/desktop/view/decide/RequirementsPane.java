@@ -21,7 +21,7 @@ import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.decide.Deciding;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Told;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
 import stillturning.model.Candidate;
 
 /** Each requirement against each candidate, and the failures that break it. */
@@ -153,7 +153,7 @@ final class RequirementsPane extends VBox {
     private void open() {
         String failure = failures.getSelectionModel().getSelectedItem();
         if (failure != null) {
-            chosen.ifPresent(c -> deciding.open(new Told(c.candidate.id(), failure)));
+            chosen.ifPresent(c -> deciding.open(new CandidateFailure(c.candidate.id(), failure)));
         }
     }
 

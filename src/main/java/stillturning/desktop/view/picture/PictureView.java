@@ -68,7 +68,7 @@ public final class PictureView extends Region {
     private Consumer<List<String>> onPick = keys -> {};
     private Consumer<String> onOpen = key -> {};
     private Menu onMenu = (key, x, y) -> {};
-    private @Nullable BiConsumer<PortOf, PortOf> onJoin;
+    private @Nullable BiConsumer<SymbolPort, SymbolPort> onJoin;
     private @Nullable Drop onDrop;
 
     /** A view without a picture. */
@@ -134,7 +134,7 @@ public final class PictureView extends Region {
     }
 
     /** Lets ports be joined by dragging from one to the other. */
-    public void setOnJoin(BiConsumer<PortOf, PortOf> action) {
+    public void setOnJoin(BiConsumer<SymbolPort, SymbolPort> action) {
         onJoin = action;
     }
 
@@ -202,7 +202,7 @@ public final class PictureView extends Region {
         return highlights;
     }
 
-    Optional<BiConsumer<PortOf, PortOf>> joining() {
+    Optional<BiConsumer<SymbolPort, SymbolPort>> joining() {
         return Optional.ofNullable(onJoin);
     }
 

@@ -86,7 +86,7 @@ public final class Breaking {
         return pilot;
     }
 
-    /** When in the flight it happens; empty for the phase in which the study's failures do. */
+    /** MomentChoice in the flight it happens; empty for the phase in which the study's failures do. */
     public ObjectProperty<Optional<Moment>> moment() {
         return moment;
     }
@@ -123,8 +123,8 @@ public final class Breaking {
     }
 
     /** Moments that can be chosen: the usual one, then those in the order of the flight. */
-    public List<When> moments() {
-        return desk.study().map(When::of).orElse(List.of());
+    public List<MomentChoice> moments() {
+        return desk.study().map(MomentChoice::of).orElse(List.of());
     }
 
     /** Failures of one part of the open candidate. */

@@ -116,7 +116,7 @@ public final class Deciding {
     }
 
     /** Opens the story of a failure. */
-    public void open(DifferenceRow.Told told) {
+    public void open(DifferenceRow.CandidateFailure told) {
         desk.go(Destination.of(AreaName.BREAK, told.candidate(), told.failure()));
     }
 

@@ -14,9 +14,9 @@ import stillturning.assess.ranking.Comparison;
 import stillturning.assess.ranking.CriterionDifference;
 import stillturning.assess.ranking.GateVerdict;
 import stillturning.assess.ranking.RankingResult;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.Favours;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Tells;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Told;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.parts.Part;
@@ -52,19 +52,19 @@ final class Differences {
 
     private void ranked(RankingResult ranking) {
         Comparison comparison = ranking.compare(here(), contrast.reference().candidate().id());
-        comparison.better().forEach(d -> criterion(d, Tells.FOR));
-        comparison.worse().forEach(d -> criterion(d, Tells.AGAINST));
-        comparison.gatesReferenceMissed().forEach(g -> requirement(g, Tells.FOR));
-        comparison.gatesMissed().forEach(g -> requirement(g, Tells.AGAINST));
+        comparison.better().forEach(d -> criterion(d, Favours.FOR));
+        comparison.worse().forEach(d -> criterion(d, Favours.AGAINST));
+        comparison.gatesReferenceMissed().forEach(g -> requirement(g, Favours.FOR));
+        comparison.gatesMissed().forEach(g -> requirement(g, Favours.AGAINST));
     }
 
-    private void criterion(CriterionDifference d, Tells tells) {
+    private void criterion(CriterionDifference d, Favours favours) {
         add(
                 Group.CRITERIA,
                 d.criterion(),
                 value(d.criterion(), d.value()),
                 value(d.criterion(), d.referenceValue()),
-                tells);
+                favours);
     }
 
     private String value(String criterion, double value) {
@@ -78,15 +78,15 @@ final class Differences {
         return ResultText.value(name, value, currency, units);
     }
 
-    private void requirement(GateVerdict missed, Tells tells) {
+    private void requirement(GateVerdict missed, Favours favours) {
         String reason = "missed: " + missed.reason();
-        boolean other = tells == Tells.FOR;
+        boolean other = favours == Favours.FOR;
         add(
                 Group.REQUIREMENTS,
                 missed.gate(),
                 other ? "met" : reason,
                 other ? reason : "met",
-                tells);
+                favours);
     }
 
     private void parts() {
@@ -97,7 +97,7 @@ final class Differences {
     }
 
     private void part(String kind, String here, String there) {
-        add(Group.PARTS, kind, here, there, Tells.NEITHER);
+        add(Group.PARTS, kind, here, there, Favours.NEITHER);
     }
 
     /** Names by kind; wires are only counted, since they follow from the others. */
@@ -132,8 +132,8 @@ final class Differences {
                         shift.failure(),
                         marked(shift.after()),
                         marked(shift.before()),
-                        shift.better() ? Tells.FOR : Tells.AGAINST,
-                        Optional.of(new Told(here(), shift.failure()))));
+                        shift.better() ? Favours.FOR : Favours.AGAINST,
+                        Optional.of(new CandidateFailure(here(), shift.failure()))));
     }
 
     /** A failure that only one of the two can have, if it reaches the engine. */
@@ -149,8 +149,8 @@ final class Differences {
                             failure,
                             own ? marked : "",
                             own ? "" : marked,
-                            own ? Tells.AGAINST : Tells.FOR,
-                            Optional.of(new Told(of, failure))));
+                            own ? Favours.AGAINST : Favours.FOR,
+                            Optional.of(new CandidateFailure(of, failure))));
         }
     }
 
@@ -163,7 +163,7 @@ final class Differences {
         return mark.sign() + " " + mark.word();
     }
 
-    private void add(Group group, String what, String here, String there, Tells tells) {
-        rows.add(new DifferenceRow(group, what, here, there, tells, Optional.empty()));
+    private void add(Group group, String what, String here, String there, Favours favours) {
+        rows.add(new DifferenceRow(group, what, here, there, favours, Optional.empty()));
     }
 }

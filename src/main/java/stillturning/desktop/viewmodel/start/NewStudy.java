@@ -19,8 +19,24 @@ import stillturning.files.Starter.Nominal;
 import stillturning.files.Starter.Protection;
 import stillturning.yaml.Problem;
 
-/** A study that is about to begin: the questions, and what was answered so far. */
-public final class NewStudy {
+/**
+ * A study that is about to begin: the questions, and what was answered so far.
+ *
+ * @param title of the study
+ * @param parent folder in which the study's own folder is made
+ * @param batteries how many of them, as of alternators, engine computers and fuel pumps
+ * @param protection what protects and switches the loads
+ * @param nominal voltage while charging
+ */
+public record NewStudy(
+        StringProperty title,
+        ObjectProperty<Path> parent,
+        ObjectProperty<Integer> batteries,
+        ObjectProperty<Integer> alternators,
+        ObjectProperty<Integer> computers,
+        ObjectProperty<Integer> pumps,
+        ObjectProperty<Protection> protection,
+        ObjectProperty<Nominal> nominal) {
 
     /**
      * What came of it.
@@ -40,62 +56,19 @@ public final class NewStudy {
 
     private static final String STUDIES = "Stillturning";
 
-    private final StringProperty title = new SimpleStringProperty("My aircraft");
-    private final ObjectProperty<Path> parent;
-    private final ObjectProperty<Integer> batteries = new SimpleObjectProperty<>(2);
-    private final ObjectProperty<Integer> alternators = new SimpleObjectProperty<>(1);
-    private final ObjectProperty<Integer> computers = new SimpleObjectProperty<>(2);
-    private final ObjectProperty<Integer> pumps = new SimpleObjectProperty<>(2);
-    private final ObjectProperty<Protection> protection =
-            new SimpleObjectProperty<>(Protection.BREAKERS);
-    private final ObjectProperty<Nominal> nominal =
-            new SimpleObjectProperty<>(Nominal.FOURTEEN_VOLTS);
-
     /**
      * @param home the user's folder
      */
     public NewStudy(Path home) {
-        parent = new SimpleObjectProperty<>(home.resolve(STUDIES));
-    }
-
-    /** Title of the study. */
-    public StringProperty title() {
-        return title;
-    }
-
-    /** Folder in which the study's own folder is made. */
-    public ObjectProperty<Path> parent() {
-        return parent;
-    }
-
-    /** How many batteries. */
-    public ObjectProperty<Integer> batteries() {
-        return batteries;
-    }
-
-    /** How many alternators. */
-    public ObjectProperty<Integer> alternators() {
-        return alternators;
-    }
-
-    /** How many engine computers. */
-    public ObjectProperty<Integer> computers() {
-        return computers;
-    }
-
-    /** How many fuel pumps. */
-    public ObjectProperty<Integer> pumps() {
-        return pumps;
-    }
-
-    /** What protects and switches the loads. */
-    public ObjectProperty<Protection> protection() {
-        return protection;
-    }
-
-    /** Voltage while charging. */
-    public ObjectProperty<Nominal> nominal() {
-        return nominal;
+        this(
+                new SimpleStringProperty("My aircraft"),
+                new SimpleObjectProperty<>(home.resolve(STUDIES)),
+                new SimpleObjectProperty<>(2),
+                new SimpleObjectProperty<>(1),
+                new SimpleObjectProperty<>(2),
+                new SimpleObjectProperty<>(2),
+                new SimpleObjectProperty<>(Protection.BREAKERS),
+                new SimpleObjectProperty<>(Nominal.FOURTEEN_VOLTS));
     }
 
     /** The folder that the study would get; empty while the title gives no name for one. */

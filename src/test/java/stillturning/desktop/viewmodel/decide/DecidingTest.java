@@ -20,7 +20,7 @@ import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Told;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
 
@@ -156,7 +156,7 @@ class DecidingTest {
         SideBySide pair = deciding.sideBySide();
 
         assertFalse(pair.one().get().equals(pair.other().get()));
-        Told told =
+        CandidateFailure told =
                 pair.rows().stream()
                         .filter(r -> r.story().isPresent())
                         .findFirst()
