@@ -35,10 +35,10 @@ final class CandidateSheets {
     }
 
     static List<CandidateSheet> of(Study study, List<Appraisal> appraisals, StoryChapters stories) {
-        CandidateSheets files = new CandidateSheets(study, stories);
+        CandidateSheets sheets = new CandidateSheets(study, stories);
         List<CandidateSheet> all = new ArrayList<>();
         for (int i = 0; i < appraisals.size(); i++) {
-            all.add(files.sheet(i, appraisals.get(i)));
+            all.add(sheets.sheet(i, appraisals.get(i)));
         }
         return all;
     }

@@ -53,15 +53,15 @@ final class StoryChapters {
         FailureRows.all(appraisal)
                 .filter(v -> told(appraisal, v))
                 .forEach(v -> courses.computeIfAbsent(course(v), c -> new ArrayList<>()).add(v));
-        List<StorySheet> files = new ArrayList<>();
+        List<StorySheet> sheets = new ArrayList<>();
         for (List<Verdict> alike : courses.values()) {
-            String anchor = "story-" + (candidate + 1) + "-" + (files.size() + 1);
+            String anchor = "story-" + (candidate + 1) + "-" + (sheets.size() + 1);
             alike.forEach(v -> anchors.put(new Key(candidate, v.failure().name()), anchor));
-            files.add(sheet(anchor, alike));
+            sheets.add(sheet(anchor, alike));
         }
         chapters.add(
                 new StoryChapter(
-                        appraisal.candidate().title(), "stories-" + (candidate + 1), files));
+                        appraisal.candidate().title(), "stories-" + (candidate + 1), sheets));
     }
 
     private static boolean told(Appraisal appraisal, Verdict verdict) {

@@ -34,7 +34,7 @@ public final class JointChapters {
                         "pairs",
                         "Failures together, and how likely",
                         PairSheet.MEANING,
-                        files(found, one -> PairSheet.of(one, false), untold)));
+                        sheets(found, one -> PairSheet.of(one, false), untold)));
         chapters.add(
                 new Chapter(
                         "causes",
@@ -52,7 +52,7 @@ public final class JointChapters {
                         "latent",
                         "Latent failures",
                         LatentSheet.MEANING,
-                        files(found, one -> LatentSheet.of(one, false), List.of())));
+                        sheets(found, one -> LatentSheet.of(one, false), List.of())));
         chapters.add(
                 new Chapter(
                         "run-up",
@@ -62,15 +62,15 @@ public final class JointChapters {
         return new JointSection(chapters);
     }
 
-    private static List<Sheet> files(
+    private static List<Sheet> sheets(
             List<CombinedFindings> found,
             Function<CombinedFindings, List<Block>> blocks,
             List<String> untold) {
-        List<Sheet> files = new ArrayList<>();
-        found.forEach(one -> files.add(sheet(one.candidate().title(), blocks.apply(one))));
+        List<Sheet> sheets = new ArrayList<>();
+        found.forEach(one -> sheets.add(sheet(one.candidate().title(), blocks.apply(one))));
         untold.forEach(
-                reason -> files.add(sheet("Could not be computed", List.of(new Words(reason)))));
-        return files;
+                reason -> sheets.add(sheet("Could not be computed", List.of(new Words(reason)))));
+        return sheets;
     }
 
     private static Sheet sheet(String title, List<Block> blocks) {

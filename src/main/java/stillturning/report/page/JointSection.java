@@ -6,9 +6,9 @@ import java.util.List;
 public record JointSection(List<Chapter> chapters) {
 
     /** One question, put to every candidate. */
-    public record Chapter(String anchor, String heading, String meaning, List<Sheet> files) {
+    public record Chapter(String anchor, String heading, String meaning, List<Sheet> sheets) {
         public Chapter {
-            files = List.copyOf(files);
+            sheets = List.copyOf(sheets);
         }
     }
 

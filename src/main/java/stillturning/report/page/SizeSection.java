@@ -3,7 +3,7 @@ package stillturning.report.page;
 import java.util.List;
 
 /** The sizes of every candidate: what is wrong with them, and the tables to build from. */
-public record SizeSection(List<Sheet> files) {
+public record SizeSection(List<Sheet> sheets) {
 
     /** One candidate. */
     public record Sheet(String title, List<Found> findings, List<Table> tables) {
@@ -30,6 +30,6 @@ public record SizeSection(List<Sheet> files) {
     public record Column(String words, String style) {}
 
     public SizeSection {
-        files = List.copyOf(files);
+        sheets = List.copyOf(sheets);
     }
 }
