@@ -11,8 +11,8 @@ import stillturning.parts.Load;
 import stillturning.structure.Wiring.Line;
 
 /**
- * The part graph of a candidate's open lines, with one vertex that stands for every
- * source's plus and one for every source's minus.
+ * The part graph of a candidate's open lines, with one vertex that stands for every source's plus
+ * and one for every source's minus.
  */
 final class WayGraph {
 

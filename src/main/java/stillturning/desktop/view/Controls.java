@@ -43,7 +43,9 @@ public final class Controls {
     public static <T> void onEnter(ListView<T> list, Consumer<T> act) {
         onEnter(
                 list,
-                () -> Optional.ofNullable(list.getSelectionModel().getSelectedItem()).ifPresent(act));
+                () ->
+                        Optional.ofNullable(list.getSelectionModel().getSelectedItem())
+                                .ifPresent(act));
     }
 
     /** MomentChoice Enter is pressed, or a double click comes. */

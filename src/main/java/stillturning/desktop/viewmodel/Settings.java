@@ -14,7 +14,11 @@ import stillturning.report.drawing.Paper;
  * @param window where the window was
  */
 public record Settings(
-        Paper paper, int scalePercent, UnitSystem units, List<String> recent, Optional<Frame> window) {
+        Paper paper,
+        int scalePercent,
+        UnitSystem units,
+        List<String> recent,
+        Optional<Frame> window) {
 
     /** Fewest and most per cent of the usual size. */
     public static final int SMALLEST_PERCENT = 100;

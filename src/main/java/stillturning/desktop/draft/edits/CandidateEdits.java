@@ -251,7 +251,8 @@ public final class CandidateEdits {
     public Change position(Configuration when, String lever, String position) throws ChangeRefused {
         FileEdits edits = edits();
         edits.put(when.path(), lever, YamlValue.text(position));
-        return edits.change("Put " + lever + " to " + position + " " + when.words, Naming.part(lever));
+        return edits.change(
+                "Put " + lever + " to " + position + " " + when.words, Naming.part(lever));
     }
 
     /** Leaves a lever where it stands otherwise. */
@@ -298,7 +299,8 @@ public final class CandidateEdits {
         return edits.change("Insert " + id, id);
     }
 
-    private void insert(Run run, Terminal near, OptionalInt at, CandidateOutline now, FileEdits edits)
+    private void insert(
+            Run run, Terminal near, OptionalInt at, CandidateOutline now, FileEdits edits)
             throws ChangeRefused {
         boolean there =
                 run.line().anchors().stream()

@@ -51,7 +51,10 @@ final class Clipboard {
 
     /** What is said of single parts, and their levers, under other names. */
     private static void notes(
-            CandidateOutline outline, Set<String> parts, UnaryOperator<String> names, FileEdits edits)
+            CandidateOutline outline,
+            Set<String> parts,
+            UnaryOperator<String> names,
+            FileEdits edits)
             throws ChangeRefused {
         for (String section : NOTES) {
             some(outline.all().under(section), section, parts, names, edits);

@@ -50,7 +50,8 @@ final class EmptyCandidate {
         edits.put(CandidateOutline.PARTS, "main-bus", part("bus", Map.of(), home, twice));
         for (String zone : grounds) {
             Map<String, String> bolted = Map.of("on-structure", "yes");
-            edits.put(CandidateOutline.PARTS, zone + "-ground", part("ground", bolted, zone, twice));
+            edits.put(
+                    CandidateOutline.PARTS, zone + "-ground", part("ground", bolted, zone, twice));
         }
     }
 

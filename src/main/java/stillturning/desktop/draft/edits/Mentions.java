@@ -53,11 +53,17 @@ final class Mentions {
         shares(file.under("shares"));
         WrittenKeys positions = file.under("positions");
         for (String configuration : positions.fields().keySet()) {
-            keys(MentionKind.POSITION, path("positions", configuration), positions.under(configuration));
+            keys(
+                    MentionKind.POSITION,
+                    path("positions", configuration),
+                    positions.under(configuration));
         }
         WrittenKeys cues = file.under("sees");
         cues.fields().keySet().forEach(cue -> cue(cue, cues.under(cue)));
-        items(MentionKind.LEFT_OUT, CandidateOutline.LEAVES_OUT, file.under(CandidateOutline.LEAVES_OUT));
+        items(
+                MentionKind.LEFT_OUT,
+                CandidateOutline.LEAVES_OUT,
+                file.under(CandidateOutline.LEAVES_OUT));
         WrittenKeys procedures = file.under("procedures");
         procedures.fields().keySet().forEach(p -> procedure(p, procedures.under(p)));
     }
@@ -91,7 +97,8 @@ final class Mentions {
     private void cue(String cue, WrittenKeys written) {
         String at = path("sees", cue);
         for (String key : CUE_PARTS) {
-            written.text(key).ifPresent(n -> all.add(new Mention(MentionKind.CUE, path(at, key), n, cue)));
+            written.text(key)
+                    .ifPresent(n -> all.add(new Mention(MentionKind.CUE, path(at, key), n, cue)));
         }
         written.text("shown-by").ifPresent(n -> add(MentionKind.SHOWN, path(at, "shown-by"), n));
     }
@@ -101,7 +108,11 @@ final class Mentions {
         keys(MentionKind.POSITION, path(at, "moves"), written.under("moves"));
         items(MentionKind.SHED, path(at, "sheds"), written.under("sheds"));
         written.text("by")
-                .ifPresent(by -> all.add(new Mention(MentionKind.ACTOR, path(at, "by"), by, procedure)));
+                .ifPresent(
+                        by ->
+                                all.add(
+                                        new Mention(
+                                                MentionKind.ACTOR, path(at, "by"), by, procedure)));
     }
 
     /** Those that speak of such parts. */

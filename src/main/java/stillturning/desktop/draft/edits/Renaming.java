@@ -21,7 +21,8 @@ final class Renaming {
     }
 
     /** A link of another name; what it makes is named after it. */
-    static void link(CandidateOutline outline, CandidateOutline.Run link, String to, FileEdits edits)
+    static void link(
+            CandidateOutline outline, CandidateOutline.Run link, String to, FileEdits edits)
             throws ChangeRefused {
         refuse(to, outline);
         everywhere(outline, madeBy(link, to), edits);

@@ -73,8 +73,7 @@ public final class BreakArea implements Area {
         Layout.scroll(scroll, steps);
         SplitPane words = Layout.above(STORY_OVER_STEPS, story, scroll);
         TabPane tabs =
-                new TabPane(
-                        Layout.tab("Events", words), Layout.tab("What comes of it", ending));
+                new TabPane(Layout.tab("Events", words), Layout.tab("What comes of it", ending));
         return new VBox(outcome, Layout.high(tabs));
     }
 

@@ -107,7 +107,7 @@ final class DiagramPane extends StackPane {
         both.getItems()
                 .addAll(
                         Controls.item("alone", () -> breaking.pick(choice)),
- Controls.item(
+                        Controls.item(
                                 "together with what fails already",
                                 () -> breaking.alsoPick(choice)));
         return both;

@@ -32,7 +32,7 @@ final class FailureList extends VBox {
         this.breaking = breaking;
         getStyleClass().add("area-pane");
         Controls.field(
- search, "failure-search", "main bus short …", "Find a failure by a few words");
+                search, "failure-search", "main bus short …", "Find a failure by a few words");
         search.textProperty().bindBidirectional(breaking.search());
         search.addEventHandler(KeyEvent.KEY_PRESSED, this::leaveSearch);
         list.setId("failure-list");
@@ -48,7 +48,7 @@ final class FailureList extends VBox {
                     }
                 });
         Label hint =
- Labels.remark("Click one to play it, Ctrl+click to let a second fail with it.");
+                Labels.remark("Click one to play it, Ctrl+click to let a second fail with it.");
         getChildren().addAll(Labels.title("What fails?"), search, Layout.high(list), hint);
         breaking.offered().addListener((ListChangeListener<FailureChoice>) change -> fill());
         breaking.picked().addListener((ListChangeListener<FailureChoice>) change -> list.refresh());

@@ -57,7 +57,9 @@ final class MatrixPane extends VBox {
                         matrix.arrangement().outcome()::set);
         kind =
                 new Chooser<>(
-                        "Only failures of", k -> k.orElse("any kind of part"), matrix.arrangement().kind()::set);
+                        "Only failures of",
+                        k -> k.orElse("any kind of part"),
+                        matrix.arrangement().kind()::set);
         orderedBy =
                 new Chooser<>(
                         "Whose worst comes first",
@@ -77,13 +79,13 @@ final class MatrixPane extends VBox {
 
     private FlowPane filters() {
         TextField search = new TextField();
-        Controls.field(
- search, "matrix-search", "Find a failure", "Find failures by a few words");
+        Controls.field(search, "matrix-search", "Find a failure", "Find failures by a few words");
         search.textProperty().bindBidirectional(matrix.arrangement().search());
         Chooser<Grouping> grouping =
                 new Chooser<>("Grouped by", Grouping::words, matrix.arrangement().grouping()::set);
         grouping.offer(List.of(Grouping.values()), matrix.arrangement().grouping().get());
-        Chooser<Order> order = new Chooser<>("Order", Order::words, matrix.arrangement().order()::set);
+        Chooser<Order> order =
+                new Chooser<>("Order", Order::words, matrix.arrangement().order()::set);
         order.offer(List.of(Order.values()), matrix.arrangement().order().get());
         outcome.offer(
                 Stream.concat(
@@ -124,7 +126,11 @@ final class MatrixPane extends VBox {
         kind.offer(kinds, matrix.arrangement().kind().get());
         List<Optional<String>> ids = matrix.candidates().stream().map(Optional::of).toList();
         orderedBy.offer(
-                ids, matrix.arrangement().orderedBy().get().or(() -> matrix.candidates().stream().findFirst()));
+                ids,
+                matrix.arrangement()
+                        .orderedBy()
+                        .get()
+                        .or(() -> matrix.candidates().stream().findFirst()));
         if (table.getColumns().size() != matrix.candidates().size() + 1
                 || !headings().equals(matrix.candidates())) {
             makeColumns();
@@ -136,8 +142,7 @@ final class MatrixPane extends VBox {
     }
 
     private void makeColumns() {
-        TableColumn<MatrixLine, String> name =
-                column("Failure", NAME_EMS, MatrixLine::words);
+        TableColumn<MatrixLine, String> name = column("Failure", NAME_EMS, MatrixLine::words);
         name.setCellFactory(of -> new NameCell());
         table.getColumns().clear();
         table.getColumns().add(name);

@@ -27,7 +27,7 @@ final class PickedBar extends FlowPane {
     PickedBar(Breaking breaking) {
         this.breaking = breaking;
         getStyleClass().add("picked-bar");
-        
+
         when =
                 new Chooser<>(
                         "MomentChoice in the flight it happens",

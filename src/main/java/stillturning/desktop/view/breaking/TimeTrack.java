@@ -40,7 +40,7 @@ final class TimeTrack extends Region {
         this.scrubber = breaking.scrubber();
         setId("time-track");
         getStyleClass().add("time-track");
-        
+
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.SLIDER);
         scrubber.position().addListener((of, before, now) -> requestLayout());

@@ -26,7 +26,9 @@ final class DeparturesPane extends VBox {
         getStyleClass().add("area-pane");
         Label baseline = Labels.wrapped(departures.baseline());
         getChildren().addAll(baseline, Layout.high(tree), tree.inFull());
-        departures.all().addListener((ListChangeListener.Change<? extends Departure> c) -> refill());
+        departures
+                .all()
+                .addListener((ListChangeListener.Change<? extends Departure> c) -> refill());
         refill();
     }
 

@@ -37,7 +37,8 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
             boolean isHead) {
 
         static TreeLine of(DifferenceRow row) {
-            return new TreeLine(row.what(), row.here(), row.there(), row.favours(), row.story(), false);
+            return new TreeLine(
+                    row.what(), row.here(), row.there(), row.favours(), row.story(), false);
         }
 
         static TreeLine head(String words, String here, String there) {
@@ -80,7 +81,11 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
             String counts = line.here().isEmpty() ? "" : ": failures " + line.here();
             return line.what() + counts + (line.there().isEmpty() ? "" : "; " + line.there());
         }
-        return signed(line) + ".  " + words(here, line.here()) + ".  " + words(there, line.there())
+        return signed(line)
+                + ".  "
+                + words(here, line.here())
+                + ".  "
+                + words(there, line.there())
                 + ".";
     }
 

@@ -36,7 +36,7 @@ final class FirmnessPane extends ScrollPane {
         shares.getStyleClass().add("rank-shares");
         shares.setId("rank-shares");
         unseating.getStyleClass().add("sentences");
-        
+
         VBox all =
                 new VBox(
                         Labels.title("Share of all weightings in which each takes a rank"),

@@ -20,17 +20,17 @@ final class TradeOffPane extends VBox {
         getStyleClass().add("area-pane");
         TradeOffPicture picture = new TradeOffPicture(choosing);
         picture.setId("trade-off");
-        
+
         FlowPane axes =
                 new FlowPane(
                         chooser("\u2191", "Upwards", "trade-upwards", deciding.upwards()),
                         chooser("\u2192", "Across", "trade-across", deciding.across()));
         axes.getStyleClass().add("flow");
         Label legend =
- Labels.remark(
+                Labels.remark(
                         "\u25C6 on the line: no other candidate beats it in both.   \u25CB beaten in"
                                 + " both.   \u2716 misses a requirement.");
-        
+
         getChildren().addAll(axes, Layout.high(picture), legend);
         deciding.tradeOff().addListener((value, from, to) -> picture.show(to));
         picture.show(deciding.tradeOff().get());

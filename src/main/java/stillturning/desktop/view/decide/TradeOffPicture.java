@@ -49,7 +49,7 @@ final class TradeOffPicture extends Pane {
         this.choosing = choosing;
         getStyleClass().add("trade-off");
         frame.getStyleClass().add("trade-frame");
-        
+
         steps.getStyleClass().add("trade-steps");
         setMinSize(0, 0);
     }
@@ -71,7 +71,9 @@ final class TradeOffPicture extends Pane {
         across.setText(t.across().words() + ", " + t.across().better() + " \u2192");
         upwards.setText("\u2191 " + t.upwards().words() + ", " + t.upwards().better());
         t.across().ticks().forEach(tick -> ticksAcross.add(Labels.of(tick.words(), "trade-tick")));
-        t.upwards().ticks().forEach(tick -> ticksUpwards.add(Labels.of(tick.words(), "trade-tick")));
+        t.upwards()
+                .ticks()
+                .forEach(tick -> ticksUpwards.add(Labels.of(tick.words(), "trade-tick")));
         for (int i = 0; i < ticksAcross.size() + ticksUpwards.size(); i++) {
             grid.add(line("trade-grid"));
         }

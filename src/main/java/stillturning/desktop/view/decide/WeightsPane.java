@@ -36,7 +36,7 @@ final class WeightsPane extends VBox {
                         Layout.growing(),
                         Layout.asWideAsWords(),
                         Layout.asWideAsWords());
-        
+
         getChildren().addAll(head(), grid, refusal);
         setMinHeight(Region.USE_PREF_SIZE);
         deciding.weights()
@@ -46,8 +46,7 @@ final class WeightsPane extends VBox {
     }
 
     private HBox head() {
-        Button reset =
-                button("Back to the study's", "reset-weights", deciding.weights()::reset);
+        Button reset = button("Back to the study's", "reset-weights", deciding.weights()::reset);
         Button write =
                 button(
                         "Write into the study",

@@ -120,7 +120,7 @@ public final class DrawArea implements Area {
                             breakIt.setDisable(board.chosen().size() != 1);
                         });
         List.of(duplicate, delete, breakIt).forEach(b -> b.setDisable(true));
-        
+
         return new ToolBar(
                 undo,
                 redo,
@@ -150,7 +150,7 @@ public final class DrawArea implements Area {
     }
 
     private Node middle() {
-        
+
         empty.setMouseTransparent(true);
         StackPane stack = new StackPane(paper, empty);
         stack.getStyleClass().add("paper-frame");

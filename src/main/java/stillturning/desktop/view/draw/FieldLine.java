@@ -42,11 +42,11 @@ final class FieldLine extends VBox {
         getStyleClass().add("field-line");
         control.setId("field-" + row.label().replace(' ', '-'));
         control.setMaxWidth(Double.MAX_VALUE);
-        
+
         name.setText(row.label());
         name.setLabelFor(control);
         name.setMinWidth(0);
-        
+
         error.setWrapText(true);
         HBox line = Layout.inLine(name, Layout.wide(control));
         line.setAlignment(Pos.BASELINE_LEFT);

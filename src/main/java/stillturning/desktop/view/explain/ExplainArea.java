@@ -76,14 +76,14 @@ public final class ExplainArea implements Area {
                 new VBox(
                         heading,
                         Labels.wrapped(
-"Always: the comparison, drawings, every failure, stories.", NOTE),
+                                "Always: the comparison, drawings, every failure, stories.", NOTE),
                         choice("Si_zes of wires and protectors", explaining.sizes()),
                         Labels.wrapped("takes seconds", NOTE, COST),
                         choice("Which _guesses matter", explaining.guesses()),
                         Labels.wrapped("takes minutes", NOTE, COST),
                         choice("_Failures together, run-up cards", explaining.together()),
                         Labels.wrapped(
-"with causes and latent failures; takes minutes", NOTE, COST));
+                                "with causes and latent failures; takes minutes", NOTE, COST));
         all.getStyleClass().add("explain-group");
         return all;
     }

@@ -74,7 +74,7 @@ final class PageButtons {
         bar.progressProperty().bind(explaining.share());
         bar.setAccessibleText("How far the page is");
         bar.setMaxWidth(Double.MAX_VALUE);
-        
+
         Button cancel = Controls.button("Ca_ll off", "explain-call-off", explaining::cancel);
         HBox work = new HBox(Layout.wide(bar), cancel);
         work.getStyleClass().add("explain-row");

@@ -32,7 +32,7 @@ final class PagePreview {
     PagePreview(Explaining explaining) {
         this.explaining = explaining;
         empty.setId("explain-empty");
-        
+
         empty.setWrapText(true);
         empty.textProperty().bind(explaining.advice());
         paper.getStyleClass().add("explain-frame");
@@ -42,8 +42,7 @@ final class PagePreview {
         advice.textProperty().bind(explaining.advice().map(a -> "⚠ " + a));
         HBox bar = new HBox(advice);
         bar.getStyleClass().add("explain-advice");
-        Showing.whileTrue(
- bar, explaining.advice().isNotEmpty().and(empty.visibleProperty().not()));
+        Showing.whileTrue(bar, explaining.advice().isNotEmpty().and(empty.visibleProperty().not()));
         view.setTop(bar);
         explaining.page().addListener((of, before, now) -> now.ifPresent(this::show));
         explaining.page().get().ifPresent(this::show);

@@ -26,18 +26,18 @@ final class RationaleEditor {
         Label heading = Labels.of("Your _rationale", "explain-heading");
         heading.setMnemonicParsing(true);
         heading.setLabelFor(text);
-        
+
         Label count = Labels.of("", "explain-note");
         count.setId("explain-count");
         count.textProperty().bind(rationale.count());
         Label error =
- Labels.wrapped(rationale.error().map(e -> e.isEmpty() ? "" : "✗ " + e), "explain-error");
+                Labels.wrapped(
+                        rationale.error().map(e -> e.isEmpty() ? "" : "✗ " + e), "explain-error");
         error.setId("explain-error");
         Showing.whileTrue(error, rationale.error().isNotEmpty());
         prepare();
         view = Layout.high(new VBox(heading, Layout.high(text), error, count));
         view.getStyleClass().add("explain-group");
-        
     }
 
     private void prepare() {

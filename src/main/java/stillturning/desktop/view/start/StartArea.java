@@ -113,12 +113,10 @@ public final class StartArea implements Area {
                 List.of(
                         new Answer<>(Nominal.FOURTEEN_VOLTS, "14 V"),
                         new Answer<>(Nominal.TWENTY_EIGHT_VOLTS, "28 V")));
-        Button make =
- Controls.button("Make the study", "make-study", () -> take(study.begin()));
+        Button make = Controls.button("Make the study", "make-study", () -> take(study.begin()));
         make.setDefaultButton(true);
         make.getStyleClass().add("accent");
-        
-        
+
         return card(
                 "A new study",
                 "Eight answers give two or three layouts to start from and compare. Their values"
@@ -151,8 +149,7 @@ public final class StartArea implements Area {
     }
 
     private Node others() {
-        Button demo =
-                Controls.button("Look at the demo", "open-demo", () -> take(study.sample()));
+        Button demo = Controls.button("Look at the demo", "open-demo", () -> take(study.sample()));
         Node sample =
                 card(
                         "Sandpiper, a demo",

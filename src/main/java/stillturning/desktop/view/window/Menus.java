@@ -62,7 +62,8 @@ final class Menus extends MenuBar {
         Menu view = new Menu("View");
         for (AreaName area : AreaName.values()) {
             KeyCode digit = KeyCode.getKeyCode(String.valueOf(area.number()));
-            view.getItems().add(item(area.words(), Controls.control(digit), () -> window.show(area)));
+            view.getItems()
+                    .add(item(area.words(), Controls.control(digit), () -> window.show(area)));
         }
         view.getItems()
                 .addAll(
@@ -76,18 +77,9 @@ final class Menus extends MenuBar {
                                 settings.get().units() == UnitSystem.US,
                                 on -> settings.get().with(on ? UnitSystem.US : UnitSystem.METRIC)),
                         new SeparatorMenuItem(),
-                        item(
-                                "Larger letters",
-                                combination(KeyCode.PERIOD),
-                                () -> window.scale(1)),
-                        item(
-                                "Smaller letters",
-                                combination(KeyCode.COMMA),
-                                () -> window.scale(-1)),
-                        item(
-                                "Usual letters",
-                                combination(KeyCode.DIGIT0),
-                                () -> window.scale(0)));
+                        item("Larger letters", combination(KeyCode.PERIOD), () -> window.scale(1)),
+                        item("Smaller letters", combination(KeyCode.COMMA), () -> window.scale(-1)),
+                        item("Usual letters", combination(KeyCode.DIGIT0), () -> window.scale(0)));
         return view;
     }
 
@@ -97,8 +89,6 @@ final class Menus extends MenuBar {
                 null,
                 item("About, and cautions", new KeyCodeCombination(KeyCode.F1), window::about));
     }
-
-    
 
     private CheckMenuItem chosen(String words, boolean now, Function<Boolean, Settings> choosing) {
         CheckMenuItem item = new CheckMenuItem(words);

@@ -28,7 +28,7 @@ final class StatusLine extends HBox {
     StatusLine(BackgroundWork work) {
         getStyleClass().add("status-line");
         setAlignment(Pos.CENTER_LEFT);
-        
+
         cancel.getStyleClass().add("small");
         bar.setPrefWidth(120);
         bar.setAccessibleText("Progress of what is under way");

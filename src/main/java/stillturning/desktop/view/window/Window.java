@@ -181,8 +181,6 @@ public final class Window {
         stage.close();
     }
 
-    
-
     /** Asks for a study's folder and opens it. */
     void chooseStudy() {
         Path from =
@@ -255,8 +253,7 @@ public final class Window {
 
     private void go(Destination destination) {
         AreaName name = open.isPresent() ? destination.area() : AreaName.START;
-        Area area =
-                name == AreaName.START ? start : open.orElseThrow().area(name);
+        Area area = name == AreaName.START ? start : open.orElseThrow().area(name);
         frame.setCenter(area.view());
         bar.choose(name);
         area.show(destination);

@@ -1,4 +1,6 @@
-/** The window itself: menus, the bar of areas, notices, what is under way; puts the areas together. */
+/**
+ * The window itself: menus, the bar of areas, notices, what is under way; puts the areas together.
+ */
 @NullMarked
 package stillturning.desktop.view.window;
 

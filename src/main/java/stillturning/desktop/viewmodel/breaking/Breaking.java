@@ -86,7 +86,9 @@ public final class Breaking {
         return pilot;
     }
 
-    /** MomentChoice in the flight it happens; empty for the phase in which the study's failures do. */
+    /**
+     * MomentChoice in the flight it happens; empty for the phase in which the study's failures do.
+     */
     public ObjectProperty<Optional<Moment>> moment() {
         return moment;
     }

@@ -198,7 +198,9 @@ public final class FailureMatrix {
                     }
                     group.sort(comparator());
                     group.forEach(
- row -> arranged.add(new MatrixLine(row.failure(), 0, Optional.of(row))));
+                            row ->
+                                    arranged.add(
+                                            new MatrixLine(row.failure(), 0, Optional.of(row))));
                 });
         lines.setAll(arranged);
     }
@@ -206,7 +208,13 @@ public final class FailureMatrix {
     private List<Row> filtered() {
         List<Named<Row>> named =
                 rows.stream()
-                        .filter(r -> arrangement.kind.get().map(k -> k.equals(r.kind())).orElse(true))
+                        .filter(
+                                r ->
+                                        arrangement
+                                                .kind
+                                                .get()
+                                                .map(k -> k.equals(r.kind()))
+                                                .orElse(true))
                         .filter(r -> arrangement.outcome.get().map(o -> comesTo(r, o)).orElse(true))
                         .filter(r -> !arrangement.differingOnly.get() || differs(r))
                         .map(r -> new Named<>(r, List.of(Name.of(r.failure()))))

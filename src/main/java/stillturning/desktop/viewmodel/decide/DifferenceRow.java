@@ -11,7 +11,12 @@ import java.util.Optional;
  * @param story failure to open, and the candidate that it is told of
  */
 public record DifferenceRow(
-        Group group, String what, String here, String there, Favours favours, Optional<CandidateFailure> story) {
+        Group group,
+        String what,
+        String here,
+        String there,
+        Favours favours,
+        Optional<CandidateFailure> story) {
 
     /** What kind of difference. */
     public enum Group {

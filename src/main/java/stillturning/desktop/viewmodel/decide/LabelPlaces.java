@@ -56,7 +56,8 @@ public final class LabelPlaces {
      *
      * @param radius how far the mark of a point reaches
      */
-    public static List<Box> of(Box frame, double radius, List<PlacedName> names, List<Segment> segments) {
+    public static List<Box> of(
+            Box frame, double radius, List<PlacedName> names, List<Segment> segments) {
         LabelPlaces places = new LabelPlaces(frame, radius, names, segments);
         names.forEach(n -> places.placed.add(around(n, radius).get(0)));
         for (int round = 0; round < ROUNDS; round++) {

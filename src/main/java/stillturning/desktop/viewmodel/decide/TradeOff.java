@@ -37,8 +37,6 @@ public record TradeOff(
             boolean efficient,
             int missed) {}
 
-    
-
     /** A candidate with its two values, and how many hard requirements it misses. */
     record Valued(String id, String title, int missed, double across, double upwards) {}
 

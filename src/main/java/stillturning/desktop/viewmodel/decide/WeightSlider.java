@@ -19,11 +19,7 @@ public record WeightSlider(
         CriterionName criterion, double stated, DoubleProperty value, StringProperty share) {
 
     WeightSlider(CriterionName criterion, double stated, double value) {
-        this(
-                criterion,
-                stated,
-                new SimpleDoubleProperty(value),
-                new SimpleStringProperty(""));
+        this(criterion, stated, new SimpleDoubleProperty(value), new SimpleStringProperty(""));
     }
 
     /** Whether it was moved away from the study's own. */

@@ -261,10 +261,7 @@ public final class Board {
     /** Adds a part, in the zone of what is chosen or else in the study's first. */
     public void add(PaletteEntry entry) {
         Optional<String> ofClass = Optional.of(entry.ofClass());
-        succeeds(
-                () ->
-                        candidateEdits()
-                                .add(new NewPart(entry.kind(), ofClass, zone(), Map.of())));
+        succeeds(() -> candidateEdits().add(new NewPart(entry.kind(), ofClass, zone(), Map.of())));
     }
 
     private String zone() throws ChangeRefused {
@@ -281,9 +278,7 @@ public final class Board {
     }
 
     private Stream<String> zones() {
-        return document(Desk.STUDY_FILE)
-                .flatMap(s -> FormPlace.study("zones").form(s, s))
-                .stream()
+        return document(Desk.STUDY_FILE).flatMap(s -> FormPlace.study("zones").form(s, s)).stream()
                 .flatMap(form -> form.fields().stream())
                 .map(FormField::key);
     }

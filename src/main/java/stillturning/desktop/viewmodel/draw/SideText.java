@@ -42,7 +42,9 @@ public final class SideText {
     public Map<Integer, List<FileFinding>> marks() {
         return desk.openReading().stream()
                 .flatMap(reading -> reading.findings().stream())
-                .collect(Collectors.groupingBy(FileFinding::line, TreeMap::new, Collectors.toList()));
+                .collect(
+                        Collectors.groupingBy(
+                                FileFinding::line, TreeMap::new, Collectors.toList()));
     }
 
     /** The part of which a line speaks, if it speaks of one. */

@@ -118,8 +118,7 @@ public final class Proposing {
             return Optional.of(file + " has changed since; propose again.");
         }
         String name = "Take the proposed sizes of " + now.now().candidate().title();
-        return desk.attempt(
-                new Change(name, List.of(new Step.Replace(file, now.after().text()))));
+        return desk.attempt(new Change(name, List.of(new Step.Replace(file, now.after().text()))));
     }
 
     private void take(Proposal found) {

@@ -161,10 +161,7 @@ public final class Sizes {
 
     /** Shows the part that a finding is about in the drawing. */
     public void draw(FindingRow finding) {
-        finding.part()
-                .ifPresent(
-                        part ->
-                                desk.go(AreaName.DRAW, part));
+        finding.part().ifPresent(part -> desk.go(AreaName.DRAW, part));
     }
 
     /** Shows where the part that a finding is about is asked for in its file. */

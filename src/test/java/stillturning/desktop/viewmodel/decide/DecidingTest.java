@@ -19,8 +19,8 @@ import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.OpenDesk;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
 

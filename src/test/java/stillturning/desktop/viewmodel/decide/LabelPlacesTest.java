@@ -47,9 +47,11 @@ class LabelPlacesTest {
 
             for (int i = 0; i < boxes.size(); i++) {
                 for (int j = 0; j < i; j++) {
-                    assertEquals(0, LabelPlaces.overlap(boxes.get(i), boxes.get(j)), "trial " + trial);
+                    assertEquals(
+                            0, LabelPlaces.overlap(boxes.get(i), boxes.get(j)), "trial " + trial);
                 }
-                assertEquals(boxes.get(i).width() * 15, LabelPlaces.overlap(boxes.get(i), FRAME), 1e-9);
+                assertEquals(
+                        boxes.get(i).width() * 15, LabelPlaces.overlap(boxes.get(i), FRAME), 1e-9);
             }
         }
     }
