@@ -271,8 +271,9 @@ public final class Draft implements AutoCloseable {
         List<Problem> failed = new ArrayList<>(outside.problems());
         synchronized (saving) {
             EditedFiles now = filesNow();
+            List<String> waiting = state().conflicts().stream().map(Conflict::file).toList();
             for (String name : saving.inOrder(now)) {
-                if (isPending(name)) {
+                if (waiting.contains(name)) {
                     failed.add(saving.waits(name));
                 } else {
                     saving.write(now.at(name), failed).ifPresent(disk -> saved(name, disk));
@@ -283,12 +284,6 @@ public final class Draft implements AutoCloseable {
         autosave.ifPresent(Autosave::write);
         tell();
         return List.copyOf(failed);
-    }
-
-    private boolean isPending(String name) {
-        synchronized (lock) {
-            return pending.containsKey(name);
-        }
     }
 
     private void saved(String name, Optional<YamlDocument> disk) {

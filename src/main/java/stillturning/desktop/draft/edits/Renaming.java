@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import stillturning.desktop.draft.ChangeRefused;
-import stillturning.files.entry.Names;
 import stillturning.yaml.DocumentPlaces;
 
 /** Gives parts and links other names, wherever a candidate's file speaks of them. */
@@ -41,12 +40,7 @@ final class Renaming {
     }
 
     private static void refuse(String name, CandidateOutline outline) throws ChangeRefused {
-        if (!Names.isPlain(name)) {
-            throw new ChangeRefused(
-                    "\""
-                            + name
-                            + "\" cannot be a name; use lower case letters, digits and hyphens");
-        }
+        Naming.refuseUnlessPlain(name);
         if (outline.taken().contains(name)) {
             throw new ChangeRefused("\"" + name + "\" is there already; take another name");
         }

@@ -11,7 +11,6 @@ import java.util.TreeMap;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Step;
-import stillturning.files.entry.Names;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 
@@ -105,18 +104,9 @@ public final class StudyEdits {
     }
 
     private void refuseTaken(String id) throws ChangeRefused {
-        refuseName(id);
+        Naming.refuseUnlessPlain(id);
         if (id.equals("study") || candidates.containsKey(id + ENDING)) {
             throw new ChangeRefused("\"" + id + "\" is there already; take another name");
-        }
-    }
-
-    private static void refuseName(String name) throws ChangeRefused {
-        if (!Names.isPlain(name)) {
-            throw new ChangeRefused(
-                    "\""
-                            + name
-                            + "\" cannot be a name; use lower case letters, digits and hyphens");
         }
     }
 
@@ -126,7 +116,7 @@ public final class StudyEdits {
      * @param settings values by key, as texts: {@code zone}, {@code draws}, ...
      */
     public Change addLoad(String load, Map<String, String> settings) throws ChangeRefused {
-        refuseName(load);
+        Naming.refuseUnlessPlain(load);
         refuseUsed(load);
         List<YamlValue.Field> fields = new ArrayList<>();
         new LinkedHashMap<>(settings).forEach((k, text) -> fields.add(YamlValue.field(k, text)));

@@ -167,10 +167,10 @@ final class RequirementsPane extends VBox {
         @Override
         protected void updateItem(@Nullable Judged judged, boolean empty) {
             super.updateItem(judged, empty);
-            boolean none = empty || judged == null;
-            pseudoClassStateChanged(MISSED, !none && !judged.met.met());
-            setText(none ? null : text(judged.met));
-            setAccessibleText(none ? null : words(judged));
+            Optional<Judged> shown = empty ? Optional.empty() : Optional.ofNullable(judged);
+            pseudoClassStateChanged(MISSED, shown.filter(j -> !j.met.met()).isPresent());
+            setText(shown.map(j -> text(j.met)).orElse(null));
+            setAccessibleText(shown.map(RequirementsPane::words).orElse(null));
         }
 
         private static String text(RequirementMet met) {

@@ -155,12 +155,6 @@ public final class Breaking {
         return found.isPresent();
     }
 
-    /** Nothing fails. */
-    public void clear() {
-        picked.clear();
-        play();
-    }
-
     /** The story with the chosen pilot. */
     public Optional<WatchedStory> story() {
         return played.get().map(p -> p.with(pilot.get()));
