@@ -14,7 +14,7 @@ import stillturning.story.StoryEvent.Kind;
 import stillturning.story.TripContest;
 import stillturning.story.UntoldStory;
 
-/** Plays a failure's races again with the odds against the winner. */
+/** Plays a failure's trip contests again, with the winner at its slow edge. */
 final class Tolerances {
 
     private static final Set<Kind> GIVING_WAY =

@@ -18,7 +18,7 @@ import stillturning.report.TextTable.Cell;
 import stillturning.report.TextTable.Column;
 import stillturning.sizing.SizingReport;
 import stillturning.story.NormalFlight;
-import stillturning.yaml.Origin;
+import stillturning.yaml.notation.Origin;
 
 /** A check for a person. */
 final class CheckText {

@@ -22,7 +22,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /**
  * The file in which finished blocks of a search are kept, so that work which was called off goes on
- * where it was.
+ * where it stopped.
  */
 final class Resumption implements Kept {
 

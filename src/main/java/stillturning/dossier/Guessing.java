@@ -7,7 +7,7 @@ import stillturning.files.Assumption;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.Variation;
-import stillturning.yaml.Origin;
+import stillturning.yaml.notation.Origin;
 
 /** Which guesses of a study can be tried with another value. */
 public final class Guessing {

@@ -19,7 +19,7 @@ import stillturning.model.Join;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
 
 /** A candidate under construction: its parts so far, how they are joined, and who asked for it. */
 final class Assembly {

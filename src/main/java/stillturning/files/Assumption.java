@@ -1,6 +1,6 @@
 package stillturning.files;
 
-import stillturning.yaml.Origin;
+import stillturning.yaml.notation.Origin;
 
 /**
  * A value that a study rests on.

@@ -25,8 +25,8 @@ import stillturning.model.Zone.Hazard;
 import stillturning.parts.Load;
 import stillturning.parts.Tag;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.Given;
-import stillturning.yaml.Source;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.Source;
 
 /** Makes of what a study says how often things fail; the shipped table fills in. */
 final class ChancesReader {

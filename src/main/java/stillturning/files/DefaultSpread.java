@@ -5,11 +5,11 @@ import java.util.Set;
 import stillturning.files.Variation.Place;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Spread;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
 
 /**
- * How far off a value may be of which nobody says it, by where it comes from. Guesses of this
- * project, published by nobody; who knows better writes a range.
+ * How far off a value without a range may be, by its origin. Guesses of this project, published
+ * nowhere; a range in the file replaces them.
  */
 enum DefaultSpread {
     MEASURED(0.02, 0.005, 2),

@@ -19,7 +19,7 @@ import stillturning.model.Installation.Laying;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
 
 /** Makes of what is written what only the checking of sizes asks for. */
 final class InstallationReader {

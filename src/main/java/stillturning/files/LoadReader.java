@@ -14,7 +14,7 @@ import stillturning.model.LoadNeed;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Tolerance;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
 
 /** Makes a study's loads of what is written. */
 final class LoadReader {

@@ -7,7 +7,7 @@ import stillturning.parts.element.Management;
 import stillturning.parts.element.Management.Limit;
 import stillturning.parts.element.Management.Reconnection;
 import stillturning.parts.element.Management.Temperatures;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
 
 /** Makes battery managements of their entries. */
 final class Managements {

@@ -7,10 +7,10 @@ import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.CatalogueEntry;
 import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.Names;
-import stillturning.yaml.Form;
-import stillturning.yaml.FormField;
-import stillturning.yaml.Forms;
 import stillturning.yaml.YamlDocument;
+import stillturning.yaml.shape.Form;
+import stillturning.yaml.shape.FormField;
+import stillturning.yaml.shape.Forms;
 
 /** What can be added to a candidate: the kinds of parts, their classes, and each class's values. */
 public final class PartCatalogue {

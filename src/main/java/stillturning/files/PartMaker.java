@@ -55,12 +55,12 @@ import stillturning.parts.element.Demand;
 import stillturning.parts.element.Generator.Alone;
 import stillturning.parts.element.Generator.Regulation;
 import stillturning.parts.element.Guard;
-import stillturning.parts.element.OutputBySpeed;
-import stillturning.parts.element.RestVoltage;
-import stillturning.parts.element.TimeCurrentCurve;
 import stillturning.parts.element.Tolerance;
+import stillturning.parts.element.curve.OutputBySpeed;
+import stillturning.parts.element.curve.RestVoltage;
+import stillturning.parts.element.curve.TimeCurrentCurve;
 import stillturning.quantity.WireGauge;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
 
 /** Makes parts of complete entries. */
 final class PartMaker {

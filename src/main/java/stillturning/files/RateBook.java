@@ -32,8 +32,8 @@ import stillturning.parts.SolidStateController;
 import stillturning.parts.Switch;
 import stillturning.parts.Wire;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.Origin;
-import stillturning.yaml.Source;
+import stillturning.yaml.notation.Origin;
+import stillturning.yaml.notation.Source;
 
 /**
  * Rates of failure modes, what is said of a part before what is said of its kind.

@@ -8,7 +8,7 @@ import stillturning.files.entry.PartEntry.BreakerEntry;
 import stillturning.files.entry.PartEntry.ContactorEntry;
 import stillturning.files.entry.PartEntry.FuseEntry;
 import stillturning.files.entry.PartEntry.SwitchEntry;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
 
 /** What a candidate's contacts and protectors are rated for, which no story asks. */
 final class Ratings {

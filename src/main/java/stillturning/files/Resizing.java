@@ -12,10 +12,10 @@ import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.WireGauge;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.EditRefused;
 import stillturning.yaml.YamlDocument;
-import stillturning.yaml.YamlEdit;
 import stillturning.yaml.YamlValue;
+import stillturning.yaml.edit.EditRefused;
+import stillturning.yaml.edit.YamlEdit;
 
 /** Writes other sizes of wires and protectors into a candidate's file, and leaves the rest. */
 final class Resizing {

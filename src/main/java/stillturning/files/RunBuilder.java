@@ -23,8 +23,8 @@ import stillturning.model.Terminal;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.WireGauge;
-import stillturning.yaml.Given;
-import stillturning.yaml.Origin;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.Origin;
 
 /** Makes one run's parts and joins: what a sketch line stands for. */
 final class RunBuilder {

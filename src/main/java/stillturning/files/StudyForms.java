@@ -10,10 +10,10 @@ import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.StudyEntry;
 import stillturning.parts.Switch;
-import stillturning.yaml.Form;
-import stillturning.yaml.FormField;
-import stillturning.yaml.Forms;
 import stillturning.yaml.YamlDocument;
+import stillturning.yaml.shape.Form;
+import stillturning.yaml.shape.FormField;
+import stillturning.yaml.shape.Forms;
 
 /**
  * The forms of a study's files, place by place: what may be written there, what is, and what holds

@@ -28,9 +28,9 @@ import stillturning.model.Installation.Fit;
 import stillturning.model.Study;
 import stillturning.quantity.Dimension;
 import stillturning.yaml.BindResult;
-import stillturning.yaml.EditRefused;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
+import stillturning.yaml.edit.EditRefused;
 
 /**
  * Reads a study's folder, every mistake in every file at once. Opened once, it makes the study as

@@ -7,9 +7,9 @@ import stillturning.files.Variation.Place;
 import stillturning.files.entry.Price;
 import stillturning.files.entry.Values;
 import stillturning.quantity.Quantity;
-import stillturning.yaml.Given;
-import stillturning.yaml.Origin;
-import stillturning.yaml.Source;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.Origin;
+import stillturning.yaml.notation.Source;
 
 /** Writes down every value of one file as it is used, and changes those that are varied. */
 final class ValueLog implements Values.Change {

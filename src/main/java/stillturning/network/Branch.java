@@ -1,5 +1,7 @@
 package stillturning.network;
 
+import stillturning.network.law.BranchLaw;
+
 /**
  * One two-ended element between two nets.
  *

@@ -4,6 +4,8 @@ import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.LUDecomposition;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.ConverterInput;
 
 /**
  * The last resort where a converter feeds back into its own input, so that the sparse symmetric

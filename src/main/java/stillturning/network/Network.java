@@ -1,6 +1,8 @@
 package stillturning.network;
 
 import java.util.List;
+import stillturning.network.law.BranchChecks;
+import stillturning.network.law.ConverterInput;
 
 /**
  * Nets and the branches between them. Net 0 is the reference, at 0 V.

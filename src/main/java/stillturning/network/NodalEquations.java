@@ -1,6 +1,10 @@
 package stillturning.network;
 
 import java.util.Arrays;
+import stillturning.network.law.BranchChecks;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.ConverterInput;
+import stillturning.network.law.LimitedConductor;
 
 /**
  * Kirchhoff's current law at every net but the reference, in elimination order: what is left over

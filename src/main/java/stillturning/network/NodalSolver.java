@@ -1,6 +1,8 @@
 package stillturning.network;
 
 import java.util.Arrays;
+import stillturning.network.law.BranchChecks;
+import stillturning.network.law.BranchLaw;
 
 /**
  * Solves one network again and again while its laws change. Keeps its workspace: nothing is

@@ -1,6 +1,7 @@
 package stillturning.network;
 
 import java.util.Arrays;
+import stillturning.network.law.BranchChecks;
 
 /**
  * The whole steady answer of a network. Arrays are copied on the way in and out.

@@ -1,5 +1,7 @@
 package stillturning.network;
 
+import stillturning.network.law.BranchLaw;
+
 /** One-off answers; for many points of one network use {@link NodalSolver}. */
 public final class OperatingPoints {
     private OperatingPoints() {}

@@ -1,6 +1,7 @@
 package stillturning.network;
 
 import java.util.Arrays;
+import stillturning.network.law.BranchChecks;
 
 /**
  * Which nets are joined by any branch, open or not, and the order in which they are eliminated,

@@ -7,7 +7,7 @@ import stillturning.parts.element.Element;
 import stillturning.parts.element.Generator;
 import stillturning.parts.element.Generator.Alone;
 import stillturning.parts.element.Generator.Regulation;
-import stillturning.parts.element.OutputBySpeed;
+import stillturning.parts.element.curve.OutputBySpeed;
 
 /**
  * Alternator with its regulator: {@code output}, {@code field} (supply of the field winding) and

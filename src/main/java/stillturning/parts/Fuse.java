@@ -3,7 +3,7 @@ package stillturning.parts;
 import java.util.List;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Protector;
-import stillturning.parts.element.TimeCurrentCurve;
+import stillturning.parts.element.curve.TimeCurrentCurve;
 
 /** A fuse between {@code in} and {@code out}, rating in ampere; a pilot cannot replace it. */
 public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curve) implements Part {

@@ -1,10 +1,10 @@
 package stillturning.parts;
 
 import java.util.List;
-import stillturning.parts.element.Derating;
-import stillturning.parts.element.TimeCurrentCurve;
-import stillturning.parts.element.TimeCurrentCurve.Memory;
-import stillturning.parts.element.TimeCurrentCurve.Point;
+import stillturning.parts.element.curve.Derating;
+import stillturning.parts.element.curve.TimeCurrentCurve;
+import stillturning.parts.element.curve.TimeCurrentCurve.Memory;
+import stillturning.parts.element.curve.TimeCurrentCurve.Point;
 
 /** Time–current curves of the protector classes, as published. */
 public final class ProtectorCurves {

@@ -6,7 +6,7 @@ import stillturning.parts.Alteration.Added;
 import stillturning.parts.Alteration.Put;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
-import stillturning.parts.element.WireHeating;
+import stillturning.parts.element.curve.WireHeating;
 
 /** A length of stranded copper between {@code a} and {@code b}. */
 public record Wire(Tag tag, Cable cable, double metres, double ohms) implements Part {

@@ -1,7 +1,7 @@
 /**
  * The things on the bench: one file a kind, each with its terminals, electrical elements, failure
- * modes and burden. In: plain SI numbers. Out: immutable parts. Knows no candidate, no solver, no
- * time, no file.
+ * modes, weight and price. In: plain SI numbers. Out: immutable parts. Knows no candidate, no
+ * solver, no time, no file.
  */
 @NullMarked
 package stillturning.parts;

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Deque;
 import java.util.List;
-import stillturning.report.drawing.Series.Sample;
+import stillturning.report.drawing.plot.Series.Sample;
 
 /**
  * Leaves out samples that a straight line between the others shows as well.

@@ -65,7 +65,7 @@ final class Ampacity {
         }
     }
 
-    /** continuous current (A); 0 where it is hotter than the insulation stands. */
+    /** Continuous current (A); 0 where it is hotter than the insulation stands. */
     static double of(Cable cable, Place place) {
         return freeAirAmps(cable, place.kelvins())
                 * altitudeFactor(place.altitudeMetres)

@@ -1,7 +1,7 @@
 package stillturning.story;
 
 import java.util.Optional;
-import stillturning.parts.element.Tripping;
+import stillturning.parts.element.curve.Tripping;
 
 /**
  * What is supposed beside the failure itself.

@@ -30,7 +30,7 @@ public final class DocumentPlaces {
     private final String text;
     private final Map<String, Spot> spots = new HashMap<>();
 
-    DocumentPlaces(Path file, String text, Optional<Tree> root) {
+    public DocumentPlaces(Path file, String text, Optional<Tree> root) {
         this.file = file;
         this.text = text;
         root.ifPresent(tree -> add("", new Spot(tree, null, null, 0)));
@@ -146,25 +146,25 @@ public final class DocumentPlaces {
         return at;
     }
 
-    Set<String> paths() {
+    public Set<String> paths() {
         return new TreeSet<>(spots.keySet());
     }
 
-    Optional<Tree> tree(String path) {
+    public Optional<Tree> tree(String path) {
         return Optional.ofNullable(spots.get(path)).map(Spot::value);
     }
 
-    Optional<Tree> parent(String path) {
+    public Optional<Tree> parent(String path) {
         return Optional.ofNullable(spots.get(path)).map(Spot::parent);
     }
 
-    Optional<Tree.Leaf> keyLeaf(String path) {
+    public Optional<Tree.Leaf> keyLeaf(String path) {
         return Optional.ofNullable(spots.get(path)).map(Spot::key);
     }
 
     /** Path of a node of this document. */
     @SuppressWarnings("ReferenceEquality") // equal nodes may stand in several places
-    String pathOf(Tree node) {
+    public String pathOf(Tree node) {
         return spots.entrySet().stream()
                 .filter(spot -> spot.getValue().value == node)
                 .map(Map.Entry::getKey)
@@ -173,15 +173,15 @@ public final class DocumentPlaces {
     }
 
     /** Position of the value among its neighbours, from 0. */
-    int position(String path) {
+    public int position(String path) {
         return Optional.ofNullable(spots.get(path)).map(Spot::position).orElse(0);
     }
 
-    Path file() {
+    public Path file() {
         return file;
     }
 
-    String text() {
+    public String text() {
         return text;
     }
 }

@@ -1,13 +1,13 @@
 package stillturning.yaml;
 
 /** A piece of the user's text, cut to fit into a message. */
-final class Excerpt {
+public final class Excerpt {
 
     private static final int LONGEST = 60;
 
     private Excerpt() {}
 
-    static String of(String text) {
+    public static String of(String text) {
         if (text.length() <= LONGEST) {
             return text;
         }

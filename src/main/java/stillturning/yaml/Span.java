@@ -9,7 +9,7 @@ package stillturning.yaml;
  * @param line of the start, from 1
  * @param column of the start, from 1, in code points
  */
-record Span(int start, int end, int line, int column) {
+public record Span(int start, int end, int line, int column) {
 
     Place place() {
         return new Place(line, column);

@@ -1,12 +1,12 @@
 package stillturning.yaml;
 
 /** The place of one char of a scalar's text, however the scalar is written. */
-final class TextPlace {
+public final class TextPlace {
 
     private TextPlace() {}
 
     /** Exact for plain and quoted text on one line; the start of the scalar otherwise. */
-    static Place inside(Tree.Leaf leaf, String source, int offset) {
+    public static Place inside(Tree.Leaf leaf, String source, int offset) {
         Span span = leaf.span();
         String written = source.substring(span.start(), span.end());
         if (leaf.style() == Tree.Style.BLOCK

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** What stands in a document: texts, lists and mappings, each with its place. */
-sealed interface Tree {
+public sealed interface Tree {
 
     Span span();
 
@@ -26,7 +26,7 @@ sealed interface Tree {
         private static final Set<String> NULLS = Set.of("", "~", "null", "Null", "NULL");
 
         /** Whether nothing is written, in the words of YAML 1.2. */
-        boolean isNull() {
+        public boolean isNull() {
             return style == Style.PLAIN && NULLS.contains(text);
         }
 
@@ -56,7 +56,7 @@ sealed interface Tree {
 
     record Fields(Span span, boolean flow, List<Entry> entries) implements Tree {
 
-        Optional<Entry> find(String key) {
+        public Optional<Entry> find(String key) {
             return entries.stream().filter(e -> e.key.text.equals(key)).findFirst();
         }
 

@@ -224,12 +224,12 @@ public final class YamlDocument {
         return read.root.map(Tree::value);
     }
 
-    Optional<Tree> root() {
+    public Optional<Tree> root() {
         return read.root;
     }
 
     /** What stands before the first fault, to be shown and never to be computed with. */
-    Optional<Tree> asFarAsRead() {
+    public Optional<Tree> asFarAsRead() {
         return read.asFarAsRead;
     }
 }

@@ -39,9 +39,9 @@ import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell.OpenCircuit;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Generator.Regulation;
-import stillturning.parts.element.OutputBySpeed;
-import stillturning.parts.element.RestVoltage;
 import stillturning.parts.element.Tolerance;
+import stillturning.parts.element.curve.OutputBySpeed;
+import stillturning.parts.element.curve.RestVoltage;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 

@@ -33,10 +33,10 @@ import stillturning.parts.element.Guard;
 import stillturning.parts.element.Management;
 import stillturning.parts.element.Management.Limit;
 import stillturning.parts.element.Management.Reconnection;
-import stillturning.parts.element.OutputBySpeed;
-import stillturning.parts.element.RestVoltage;
-import stillturning.parts.element.TimeCurrentCurve;
 import stillturning.parts.element.Tolerance;
+import stillturning.parts.element.curve.OutputBySpeed;
+import stillturning.parts.element.curve.RestVoltage;
+import stillturning.parts.element.curve.TimeCurrentCurve;
 
 /** Parts to put on a {@link Bench}; every value is invented unless a source is named. */
 public final class Shelf {

@@ -32,7 +32,7 @@ import stillturning.model.LoadNeed;
 import stillturning.model.Zone.Hazard;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
-import stillturning.yaml.Origin;
+import stillturning.yaml.notation.Origin;
 
 class ChancesTest {
 

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import stillturning.yaml.EditRefused;
 import stillturning.yaml.YamlDocument;
+import stillturning.yaml.edit.EditRefused;
 
 class ResizingTest {
 

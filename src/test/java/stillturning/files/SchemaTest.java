@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.StudyEntry;
-import stillturning.yaml.JsonSchema;
+import stillturning.yaml.shape.JsonSchema;
 
 /**
  * The schemas that ship. To write them anew after a change of the entry types, run it with {@code

@@ -21,13 +21,13 @@ import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.Values;
 import stillturning.quantity.UnitSystem;
-import stillturning.yaml.Checked;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.FieldInput;
-import stillturning.yaml.Form;
-import stillturning.yaml.FormField;
 import stillturning.yaml.YamlDocument;
-import stillturning.yaml.YamlEdit;
+import stillturning.yaml.edit.YamlEdit;
+import stillturning.yaml.notation.Checked;
+import stillturning.yaml.notation.FieldInput;
+import stillturning.yaml.shape.Form;
+import stillturning.yaml.shape.FormField;
 
 class StudyFormsTest {
 

@@ -31,7 +31,7 @@ import stillturning.parts.Fuse;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Demand;
-import stillturning.yaml.Origin;
+import stillturning.yaml.notation.Origin;
 
 class StudyReaderTest {
 

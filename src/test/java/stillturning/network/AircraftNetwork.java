@@ -2,6 +2,13 @@ package stillturning.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.ConstantPower;
+import stillturning.network.law.DiodeDrop;
+import stillturning.network.law.LimitedSource;
+import stillturning.network.law.Open;
+import stillturning.network.law.Resistive;
+import stillturning.network.law.SourceBehindOhms;
 
 /**
  * A network of a wanted size in the usual mix: battery, limited source, buses, two diodes, feeds to

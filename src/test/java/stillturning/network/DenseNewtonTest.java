@@ -8,6 +8,11 @@ import static stillturning.network.Laws.solved;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.ConverterInput;
+import stillturning.network.law.LimitedSource;
+import stillturning.network.law.Resistive;
+import stillturning.network.law.SourceBehindOhms;
 
 /** The dense last resort arrives where the sparse way does, on its own. */
 class DenseNewtonTest {

@@ -10,6 +10,17 @@ import static stillturning.network.Laws.solved;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.ChargeOnly;
+import stillturning.network.law.ConstantCurrent;
+import stillturning.network.law.ConstantPower;
+import stillturning.network.law.ConverterInput;
+import stillturning.network.law.DiodeDrop;
+import stillturning.network.law.LimitedConductor;
+import stillturning.network.law.LimitedSource;
+import stillturning.network.law.Open;
+import stillturning.network.law.Resistive;
+import stillturning.network.law.SourceBehindOhms;
 
 /** Circuits whose answer a pencil finds. Unless a source is named, the value is computed here. */
 class HandComputedTest {

@@ -18,6 +18,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.ChargeOnly;
+import stillturning.network.law.ConstantCurrent;
+import stillturning.network.law.ConstantPower;
+import stillturning.network.law.ConverterInput;
+import stillturning.network.law.DiodeDrop;
+import stillturning.network.law.LimitedConductor;
+import stillturning.network.law.LimitedSource;
+import stillturning.network.law.Open;
+import stillturning.network.law.Resistive;
+import stillturning.network.law.SourceBehindOhms;
 
 /** Networks that break solvers, and values that must not get in. */
 class HostileNetworksTest {

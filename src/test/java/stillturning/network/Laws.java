@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.ConverterInput;
 
 /** The laws that every solved network obeys, worked out here again from the answer alone. */
 final class Laws {

@@ -12,6 +12,10 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.Open;
+import stillturning.network.law.Resistive;
+import stillturning.network.law.SourceBehindOhms;
 
 /**
  * Time an operating point of the fast path. Run the main class {@code org.openjdk.jmh.Main} on the

@@ -3,6 +3,17 @@ package stillturning.network;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.ChargeOnly;
+import stillturning.network.law.ConstantCurrent;
+import stillturning.network.law.ConstantPower;
+import stillturning.network.law.ConverterInput;
+import stillturning.network.law.DiodeDrop;
+import stillturning.network.law.LimitedConductor;
+import stillturning.network.law.LimitedSource;
+import stillturning.network.law.Open;
+import stillturning.network.law.Resistive;
+import stillturning.network.law.SourceBehindOhms;
 
 /** Seeded networks in the shape of a light aircraft's: buses, wires, returns, loads, diodes. */
 final class RandomNetworks {

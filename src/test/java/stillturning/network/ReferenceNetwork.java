@@ -6,6 +6,18 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.ChargeOnly;
+import stillturning.network.law.ConstantCurrent;
+import stillturning.network.law.ConstantPower;
+import stillturning.network.law.ConverterInput;
+import stillturning.network.law.DiodeDrop;
+import stillturning.network.law.LimitedConductor;
+import stillturning.network.law.LimitedSource;
+import stillturning.network.law.Open;
+import stillturning.network.law.Resistive;
+import stillturning.network.law.SourceBehindOhms;
+import stillturning.network.law.Storage;
 
 /** A network of the reference file with the voltages that the simulator found. */
 @SuppressWarnings("ArrayRecordComponent") // read-only fixture

@@ -11,6 +11,12 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.ConstantPower;
+import stillturning.network.law.ConverterInput;
+import stillturning.network.law.Open;
+import stillturning.network.law.Resistive;
+import stillturning.network.law.SourceBehindOhms;
 
 /** What holds for every network; each case is some hundred seeds from the one shown. */
 class SolverPropertiesTest {

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.bench.Shelf;
-import stillturning.network.DiodeDrop;
+import stillturning.network.law.DiodeDrop;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Rectifier;
 

@@ -9,7 +9,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import stillturning.report.drawing.Series.Sample;
+import stillturning.report.drawing.plot.Series.Sample;
 
 class SampleThinningTest {
 

@@ -44,9 +44,9 @@ import stillturning.parts.element.Demand;
 import stillturning.parts.element.Generator.Alone;
 import stillturning.parts.element.Generator.Regulation;
 import stillturning.parts.element.Generator.WithoutBattery;
-import stillturning.parts.element.OutputBySpeed;
-import stillturning.parts.element.RestVoltage;
 import stillturning.parts.element.Tolerance;
+import stillturning.parts.element.curve.OutputBySpeed;
+import stillturning.parts.element.curve.RestVoltage;
 
 /** Wires up invented candidates of which only the shape counts. */
 final class Rig {

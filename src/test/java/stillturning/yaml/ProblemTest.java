@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import stillturning.yaml.shape.Sample;
 
 class ProblemTest {
 

@@ -1,7 +1,7 @@
 package stillturning.desktop.draft;
 
-import stillturning.yaml.EditRefused;
 import stillturning.yaml.Problem;
+import stillturning.yaml.edit.EditRefused;
 
 /** A change that cannot be made; the message says why, and what to do. Nothing was changed. */
 public final class ChangeRefused extends Exception {

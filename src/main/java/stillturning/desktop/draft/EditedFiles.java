@@ -10,10 +10,10 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import stillturning.files.entry.Names;
-import stillturning.yaml.EditRefused;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
-import stillturning.yaml.YamlEdit;
+import stillturning.yaml.edit.EditRefused;
+import stillturning.yaml.edit.YamlEdit;
 
 /** All files of a study; a step gives others and leaves these alone. */
 final class EditedFiles {

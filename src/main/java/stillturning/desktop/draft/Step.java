@@ -2,7 +2,7 @@ package stillturning.desktop.draft;
 
 import java.util.List;
 import stillturning.yaml.YamlDocument;
-import stillturning.yaml.YamlEdit;
+import stillturning.yaml.edit.YamlEdit;
 
 /** One thing done to one file of a study, as a value. Files go by their names with ending. */
 public sealed interface Step {

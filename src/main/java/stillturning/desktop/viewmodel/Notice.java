@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * Something that the user should know, until it is answered or put away.
  *
- * @param topic what it is about; a newer notice of a topic takes the place of an older one
+ * @param topic what it is about; a newer notice of a topic replaces an older one
  * @param replies what can be done about it
  */
 public record Notice(String topic, Weight weight, String words, List<Reply> replies) {

@@ -25,13 +25,13 @@ import stillturning.sizing.SizingReport;
 import stillturning.sizing.SurveyDepth;
 import stillturning.sizing.WireSize;
 import stillturning.story.UntoldStory;
-import stillturning.yaml.EditRefused;
 import stillturning.yaml.YamlDocument;
+import stillturning.yaml.edit.EditRefused;
 
 /**
  * The lightest sizes of a candidate that meet every rule, as another text of its file. First every
  * wire becomes as thin as the rules allow; since that changes what flows and drops, it is sized
- * anew and only made thicker, until nothing is left that a size could mend.
+ * again and only made thicker, until nothing is left that a size could mend.
  *
  * @param before the file as it is
  * @param after the file as proposed

@@ -5,13 +5,13 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
-import stillturning.yaml.Bounds;
-import stillturning.yaml.Default;
-import stillturning.yaml.Describes;
-import stillturning.yaml.Discriminator;
-import stillturning.yaml.Given;
-import stillturning.yaml.Key;
-import stillturning.yaml.OfDimension;
+import stillturning.yaml.notation.Bounds;
+import stillturning.yaml.notation.Default;
+import stillturning.yaml.notation.Describes;
+import stillturning.yaml.notation.Discriminator;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.Key;
+import stillturning.yaml.notation.OfDimension;
 
 /** A candidate's file as written. */
 @Describes("One electrical architecture.")

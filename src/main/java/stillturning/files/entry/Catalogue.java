@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.files.entry.CatalogueEntry.CableEntry;
-import stillturning.yaml.Given;
-import stillturning.yaml.Key;
-import stillturning.yaml.Origin;
-import stillturning.yaml.Source;
 import stillturning.yaml.YamlDocument;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.Key;
+import stillturning.yaml.notation.Origin;
+import stillturning.yaml.notation.Source;
 
 /** The generic classes of parts that ship with the program. */
 public final class Catalogue {

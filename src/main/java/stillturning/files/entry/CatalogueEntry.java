@@ -2,9 +2,9 @@ package stillturning.files.entry;
 
 import java.util.Map;
 import stillturning.quantity.Dimension;
-import stillturning.yaml.Describes;
-import stillturning.yaml.Given;
-import stillturning.yaml.OfDimension;
+import stillturning.yaml.notation.Describes;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.OfDimension;
 
 /**
  * The catalogue's file as written.

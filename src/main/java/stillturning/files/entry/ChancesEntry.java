@@ -3,10 +3,10 @@ package stillturning.files.entry;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.quantity.Dimension;
-import stillturning.yaml.Default;
-import stillturning.yaml.Describes;
-import stillturning.yaml.Given;
-import stillturning.yaml.OfDimension;
+import stillturning.yaml.notation.Default;
+import stillturning.yaml.notation.Describes;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.OfDimension;
 
 /** How often things fail, as written in the study's file. */
 @Describes("How often things fail, where the shipped table does not suit.")

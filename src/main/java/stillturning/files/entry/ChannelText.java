@@ -3,9 +3,9 @@ package stillturning.files.entry;
 import java.util.List;
 import java.util.Optional;
 import stillturning.quantity.Dimension;
-import stillturning.yaml.Given;
 import stillturning.yaml.Spelling;
-import stillturning.yaml.TextForm;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.TextForm;
 
 /**
  * A controller's channel, written {@code 10 A} or {@code 10 A, default on}.

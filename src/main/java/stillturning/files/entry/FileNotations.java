@@ -1,6 +1,6 @@
 package stillturning.files.entry;
 
-import stillturning.yaml.Binder;
+import stillturning.yaml.shape.Binder;
 
 /** The binder that knows every one-line notation of the files. */
 public final class FileNotations {

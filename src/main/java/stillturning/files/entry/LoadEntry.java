@@ -5,11 +5,11 @@ import java.util.Optional;
 import stillturning.model.Installation.Nature;
 import stillturning.parts.element.Demand;
 import stillturning.quantity.Dimension;
-import stillturning.yaml.Bounds;
-import stillturning.yaml.Default;
-import stillturning.yaml.Describes;
-import stillturning.yaml.Given;
-import stillturning.yaml.OfDimension;
+import stillturning.yaml.notation.Bounds;
+import stillturning.yaml.notation.Default;
+import stillturning.yaml.notation.Describes;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.OfDimension;
 
 /** A load as written in the study's file. */
 @Describes("Something that needs electricity.")

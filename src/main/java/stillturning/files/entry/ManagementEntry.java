@@ -2,11 +2,11 @@ package stillturning.files.entry;
 
 import java.util.Optional;
 import stillturning.quantity.Dimension;
-import stillturning.yaml.Bounds;
-import stillturning.yaml.Default;
-import stillturning.yaml.Describes;
-import stillturning.yaml.Given;
-import stillturning.yaml.OfDimension;
+import stillturning.yaml.notation.Bounds;
+import stillturning.yaml.notation.Default;
+import stillturning.yaml.notation.Describes;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.OfDimension;
 
 /** A battery's management system. */
 @Describes("Disconnects the battery to protect its cells, and connects it again.")

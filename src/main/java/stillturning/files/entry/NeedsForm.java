@@ -9,7 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stillturning.files.entry.NeedsText.Mention;
 import stillturning.model.EngineLogic;
-import stillturning.yaml.TextForm;
+import stillturning.yaml.notation.TextForm;
 
 /**
  * Reads engine logic: {@code all = any ("and" any)* | any; any = term ("or" term)*}, with brackets

@@ -6,12 +6,12 @@ import stillturning.parts.element.Generator.WithoutBattery;
 import stillturning.parts.element.Guard.Action;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.WireGauge;
-import stillturning.yaml.Bounds;
-import stillturning.yaml.Describes;
-import stillturning.yaml.Discriminator;
-import stillturning.yaml.Given;
-import stillturning.yaml.Key;
-import stillturning.yaml.OfDimension;
+import stillturning.yaml.notation.Bounds;
+import stillturning.yaml.notation.Describes;
+import stillturning.yaml.notation.Discriminator;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.Key;
+import stillturning.yaml.notation.OfDimension;
 
 /**
  * A part as written, in a candidate's file or in the catalogue. What is left out, the catalogue

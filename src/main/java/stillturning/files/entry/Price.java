@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stillturning.yaml.Source;
-import stillturning.yaml.TextForm;
+import stillturning.yaml.notation.Source;
+import stillturning.yaml.notation.TextForm;
 
 /**
  * Money: an amount and the three-letter code of its currency, written {@code 120 EUR} or {@code 120

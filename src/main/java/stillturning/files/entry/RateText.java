@@ -3,8 +3,8 @@ package stillturning.files.entry;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stillturning.yaml.Source;
-import stillturning.yaml.TextForm;
+import stillturning.yaml.notation.Source;
+import stillturning.yaml.notation.TextForm;
 
 /**
  * How often something happens, written {@code 3e-6 /h}, {@code 3e-6 /h within 3 (data sheet)} or

@@ -14,9 +14,9 @@ import stillturning.files.entry.RunText.Through;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.MalformedQuantity;
 import stillturning.quantity.WireGauge;
-import stillturning.yaml.Given;
 import stillturning.yaml.Spelling;
-import stillturning.yaml.TextForm;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.TextForm;
 
 /** Reads one run, and tells everything that is wrong with it. */
 final class RunForm {

@@ -3,7 +3,7 @@ package stillturning.files.entry;
 import java.util.List;
 import java.util.Optional;
 import stillturning.quantity.WireGauge;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
 
 /**
  * A run in one line: {@code from main-bus, breaker 5 A, via strobe-switch, wire AWG 20 1.8 m,

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.quantity.Dimension;
-import stillturning.yaml.Describes;
-import stillturning.yaml.Given;
-import stillturning.yaml.OfDimension;
+import stillturning.yaml.notation.Describes;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.OfDimension;
 
 /** What parts share beside their joints, as written. */
 @Describes(

@@ -1,7 +1,7 @@
 package stillturning.files.entry;
 
 import java.util.Map;
-import stillturning.yaml.Describes;
+import stillturning.yaml.notation.Describes;
 
 /**
  * The shipped table of rates as written.

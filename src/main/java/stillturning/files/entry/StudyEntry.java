@@ -9,11 +9,11 @@ import stillturning.model.CriterionName;
 import stillturning.model.Zone;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
-import stillturning.yaml.Bounds;
-import stillturning.yaml.Default;
-import stillturning.yaml.Describes;
-import stillturning.yaml.Given;
-import stillturning.yaml.OfDimension;
+import stillturning.yaml.notation.Bounds;
+import stillturning.yaml.notation.Default;
+import stillturning.yaml.notation.Describes;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.OfDimension;
 
 /** A study's file as written: what all candidates share. */
 @Describes("One aircraft: its loads, engine logic, flight phases, zones and requirements.")

@@ -7,8 +7,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Spread;
-import stillturning.yaml.Given;
-import stillturning.yaml.TextForm;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.TextForm;
 
 /**
  * A stretch of a one-line text.

@@ -10,9 +10,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.yaml.Binder;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.Given;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.shape.Binder;
 
 /** Goes over the measured values and prices of an entry, whatever its type. */
 public final class Values {

@@ -24,8 +24,8 @@ import stillturning.parts.Switch;
 import stillturning.parts.Wire;
 
 /**
- * What an event does to whatever it reaches: which of a part's failure modes it causes. Common
- * practice, no published source.
+ * What an event does to the parts that it reaches: which of a part's failure modes it causes.
+ * Common practice, no published source.
  */
 enum Damage {
     /** Broken off, crushed, torn: what conducts or gives, no longer does. */

@@ -1,5 +1,7 @@
 package stillturning.parts.element;
 
+import stillturning.parts.element.curve.Require;
+
 /**
  * How much charge a battery gives, and how that shrinks with current (Peukert's law in the
  * rated-hour form).

@@ -1,6 +1,9 @@
 package stillturning.parts.element;
 
 import java.util.Optional;
+import stillturning.parts.element.curve.Acceptance;
+import stillturning.parts.element.curve.Require;
+import stillturning.parts.element.curve.RestVoltage;
 
 /**
  * A battery's chemistry between plus ({@code from}) and minus ({@code to}).

@@ -1,5 +1,8 @@
 package stillturning.parts.element;
 
+import stillturning.parts.element.curve.Require;
+import stillturning.parts.element.curve.TimeCurrentCurve;
+
 /**
  * One electronic switch with its own trip, closed by the part's logic.
  *

@@ -1,5 +1,7 @@
 package stillturning.parts.element;
 
+import stillturning.parts.element.curve.Require;
+
 /**
  * Winding that moves contacts, with hysteresis: pulls in at or above one voltage, lets go below a
  * lower one, each after its delay. Acts on the size of the voltage, not on its sign.

@@ -1,6 +1,8 @@
 package stillturning.parts.element;
 
 import java.util.Optional;
+import stillturning.parts.element.curve.Require;
+import stillturning.parts.element.curve.WireHeating;
 
 /**
  * Metal between two terminals: wire, stud, pin, bus bar.

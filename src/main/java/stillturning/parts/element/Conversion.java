@@ -1,5 +1,7 @@
 package stillturning.parts.element;
 
+import stillturning.parts.element.curve.Require;
+
 /**
  * DC–DC converter: draws between {@code from} and {@code to}, holds a voltage between {@code plus}
  * and {@code minus}.

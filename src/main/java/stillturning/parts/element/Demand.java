@@ -1,5 +1,7 @@
 package stillturning.parts.element;
 
+import stillturning.parts.element.curve.Require;
+
 /**
  * What a load draws, and how that changes with its voltage.
  *

@@ -1,5 +1,8 @@
 package stillturning.parts.element;
 
+import stillturning.parts.element.curve.OutputBySpeed;
+import stillturning.parts.element.curve.Require;
+
 /**
  * Alternator with its regulator, output at {@code from}, case at {@code to}: holds a set point with
  * droop up to a current that depends on speed and on its field's voltage, blocks reverse current,

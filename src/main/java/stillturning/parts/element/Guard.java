@@ -1,5 +1,7 @@
 package stillturning.parts.element;
 
+import stillturning.parts.element.curve.Require;
+
 /**
  * Over-voltage protection: a contact between {@code from} and {@code to} that moves for good once
  * the voltage of {@code sense} above {@code to senseReturn} has exceeded its limit long enough.

@@ -1,6 +1,7 @@
 package stillturning.parts.element;
 
 import java.util.Optional;
+import stillturning.parts.element.curve.Require;
 
 /**
  * Takes a battery off its terminals to protect its cells, each limit after its time, and puts it

@@ -1,5 +1,8 @@
 package stillturning.parts.element;
 
+import stillturning.parts.element.curve.Require;
+import stillturning.parts.element.curve.TimeCurrentCurve;
+
 /**
  * Fuse or breaker: metal until its time–current curve says open, then a gap until it is reset.
  *

@@ -2,6 +2,24 @@
  * How likely it is that at least one of many sets of events comes true. In: cut sets as plain event
  * numbers, and how often each event occurs. Out: probabilities with their bounds, importances,
  * ranges. Knows no part, no engine, no file, no prose.
+ *
+ * <p>Decisions:
+ *
+ * <ul>
+ *   <li><b>A union is counted, not estimated.</b> {@code DecisionDiagramBuilder} builds a decision
+ *       diagram. Events that can stand for each other in every set count as one ({@code
+ *       InterchangeableEvents}), and events that appear together are asked together ({@code
+ *       VariableOrder}). Beyond the limit on nodes the answer is bounded and says so; the bounds
+ *       then lie within a percent for anything rare. Turned down: asking in the order of use, which
+ *       took twice the nodes and more; and sums for rare events alone. Held by {@code CountedTest}
+ *       (every combination counted) and {@code HandbookTreesTest}.
+ *   <li><b>Latent events with the same inspection age together.</b> Their joint probability is
+ *       averaged over the common age by Gauss-Legendre. Turned down: the product of their means,
+ *       which is a quarter too low for a pair. Different intervals count as out of step. Held by
+ *       {@code LatentTest}.
+ *   <li><b>Rates of one source are drawn together</b>; otherwise a pair of equals would look better
+ *       known than one of them. Held by {@code ChanceRangesTest}.
+ * </ul>
  */
 @NullMarked
 package stillturning.reliability.chance;

@@ -25,7 +25,7 @@ import stillturning.reliability.combined.Condition.Idle;
 import stillturning.reliability.combined.Condition.Lever;
 
 /**
- * Brings sets of events to the fewest changes that come to the same.
+ * Brings sets of events to the fewest changes that have the same effect.
  *
  * <ul>
  *   <li>An opening counts as the opening of its chain, at whichever place; and what is changed in

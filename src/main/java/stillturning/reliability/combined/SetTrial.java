@@ -23,7 +23,7 @@ import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 
 /**
- * Tells what sets of events come to, each set of changes once.
+ * Tells what sets of events lead to, each set of changes once.
  *
  * <p>A change that sleeps is left out, and woken only where the story without it calls upon its
  * part: until then both stories are the same, current by current.

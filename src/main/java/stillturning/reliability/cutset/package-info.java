@@ -1,7 +1,17 @@
 /**
- * Smallest sets of events that together bring something about. In: a number of events and somebody
- * who answers for any set of them. Out: the minimal sets, and the sets that one more event undoes.
- * Knows nothing of aircraft: events are numbers.
+ * Smallest sets of events that together bring something about. In: a number of events, and a {@code
+ * Trial} that answers for any set of them. Out: the minimal sets, and the sets that one more event
+ * undoes. Knows nothing of aircraft: events are numbers.
+ *
+ * <p>Decisions:
+ *
+ * <ul>
+ *   <li><b>Sets are left out only where they cannot be minimal.</b> {@code CutSearch} leaves out a
+ *       set of which a part already ends the engine, whatever the whole set does, and nothing else.
+ *       It does not suppose that more failures are worse, since an opening that clears a short is
+ *       real. A minimal set that one more event makes harmless is listed. Held by {@code
+ *       CutSearchTest}.
+ * </ul>
  */
 @NullMarked
 package stillturning.reliability.cutset;

@@ -9,7 +9,7 @@ import stillturning.reliability.chance.Exposure;
 import stillturning.reliability.combined.CombinedResult;
 import stillturning.reliability.runup.Card;
 
-/** Reckons how likely it is that the engine ends. */
+/** Computes how likely it is that the engine ends. */
 public final class Likelihood {
 
     private static final int SAMPLES = 2_000;

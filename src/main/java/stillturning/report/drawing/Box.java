@@ -28,12 +28,12 @@ public record Box(double x, double y, double width, double height) {
                 Math.max(bottom(), other.bottom()) - top);
     }
 
-    Box movedBy(double dx, double dy) {
+    public Box movedBy(double dx, double dy) {
         return new Box(x + dx, y + dy, width, height);
     }
 
     /** Whether the insides of two boxes have a point in common. */
-    boolean overlaps(Box other) {
+    public boolean overlaps(Box other) {
         return x < other.right() && other.x < right() && y < other.bottom() && other.y < bottom();
     }
 }

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 
 /** Every colour of a picture, on light and on dark paper; none tells anything alone. */
-enum Colours {
+public enum Colours {
     STROKE("#000000", "#e6e6e6"),
     PAPER("#ffffff", "#14171a"),
     MUTED("#767676", "#9a9fa5"),
@@ -26,7 +26,7 @@ enum Colours {
     }
 
     /** As a hexadecimal red-green-blue triple, like {@link #dark}. */
-    final String light;
+    public final String light;
 
     final String dark;
 

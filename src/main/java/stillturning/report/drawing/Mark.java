@@ -40,5 +40,8 @@ public sealed interface Mark {
     }
 
     /** The look of letters, in the font DejaVu Sans or one no wider. */
-    record Type(double size, boolean bold, String colour) {}
+    record Type(double size, boolean bold, String colour) {
+        /** Size of the title of a picture (drawing units). */
+        public static final double TITLE_SIZE = 15;
+    }
 }

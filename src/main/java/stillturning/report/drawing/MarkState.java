@@ -40,7 +40,7 @@ public enum MarkState {
         };
     }
 
-    boolean hasBadge() {
+    public boolean hasBadge() {
         return this != PLAIN && this != LIVE;
     }
 }

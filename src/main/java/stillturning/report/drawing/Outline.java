@@ -1,32 +1,32 @@
 package stillturning.report.drawing;
 
 /** Path data around a place. */
-final class Outline {
+public final class Outline {
     private final StringBuilder data = new StringBuilder();
     private final Point origin;
 
-    Outline(Point origin) {
+    public Outline(Point origin) {
         this.origin = origin;
     }
 
-    Outline move(double x, double y) {
+    public Outline move(double x, double y) {
         return point('M', x, y);
     }
 
-    Outline line(double x, double y) {
+    public Outline line(double x, double y) {
         return point('L', x, y);
     }
 
-    Outline segment(double x1, double y1, double x2, double y2) {
+    public Outline segment(double x1, double y1, double x2, double y2) {
         return move(x1, y1).line(x2, y2);
     }
 
-    Outline close() {
+    public Outline close() {
         data.append('Z');
         return this;
     }
 
-    Outline rectangle(double x, double y, double width, double height) {
+    public Outline rectangle(double x, double y, double width, double height) {
         return move(x, y)
                 .line(x + width, y)
                 .line(x + width, y + height)
@@ -34,7 +34,7 @@ final class Outline {
                 .close();
     }
 
-    Outline circle(double x, double y, double radius) {
+    public Outline circle(double x, double y, double radius) {
         return move(x - radius, y)
                 .halfTurnTo(x + radius, y, radius)
                 .halfTurnTo(x - radius, y, radius)
@@ -42,7 +42,7 @@ final class Outline {
     }
 
     /** Half a circle from the present point, clockwise on the screen. */
-    Outline halfTurnTo(double x, double y, double radius) {
+    public Outline halfTurnTo(double x, double y, double radius) {
         String r = SvgWriter.number(radius);
         data.append('A').append(r).append(' ').append(r).append(" 0 0 1 ");
         data.append(SvgWriter.number(origin.x() + x)).append(' ');
@@ -58,7 +58,7 @@ final class Outline {
         return this;
     }
 
-    Mark.Path with(Stroke pen) {
+    public Mark.Path with(Stroke pen) {
         return new Mark.Path(data.toString(), pen);
     }
 }

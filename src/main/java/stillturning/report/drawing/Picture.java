@@ -36,7 +36,7 @@ public record Picture(
         return new PngWriter(this).bytes(sharpness);
     }
 
-    static void checkId(String id) {
+    public static void checkId(String id) {
         if (!id.matches("[A-Za-z][A-Za-z0-9-]*")) {
             throw new IllegalArgumentException(
                     "picture id '" + id + "' is not letters, digits and hyphens, a letter first");

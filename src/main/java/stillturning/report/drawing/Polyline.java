@@ -7,7 +7,7 @@ import java.util.Deque;
 import java.util.List;
 
 /** Bends that the eye can see. */
-final class Polyline {
+public final class Polyline {
     private Polyline() {}
 
     /**
@@ -17,7 +17,7 @@ final class Polyline {
      * @see "D. Douglas, T. Peucker, The Canadian Cartographer 10(2) (1973) 112-122 (from memory,
      *     unverified)"
      */
-    static List<Point> simplified(List<Point> points, double tolerance) {
+    public static List<Point> simplified(List<Point> points, double tolerance) {
         if (points.size() < 3) {
             return points;
         }
@@ -55,7 +55,7 @@ final class Polyline {
     }
 
     /** Distance of a point from a stretch. */
-    static double distance(Point point, Point from, Point to) {
+    public static double distance(Point point, Point from, Point to) {
         double dx = to.x() - from.x();
         double dy = to.y() - from.y();
         double square = dx * dx + dy * dy;

@@ -14,25 +14,25 @@ public record Stroke(double width, String stroke, String fill, List<Double> dash
     /** The fill of a path that shows what lies below. */
     public static final String NO_FILL = "none";
 
-    static final String PAPER = Colours.PAPER.light;
+    public static final String PAPER = Colours.PAPER.light;
 
     public Stroke {
         dashes = List.copyOf(dashes);
     }
 
-    static Stroke line(double width, String colour) {
+    public static Stroke line(double width, String colour) {
         return new Stroke(width, colour, NO_FILL, List.of());
     }
 
-    static Stroke solid(String colour) {
+    public static Stroke solid(String colour) {
         return new Stroke(0, colour, colour, List.of());
     }
 
-    Stroke dashed(List<Double> pattern) {
+    public Stroke dashed(List<Double> pattern) {
         return new Stroke(width, stroke, fill, pattern);
     }
 
-    Stroke filled(String colour) {
+    public Stroke filled(String colour) {
         return new Stroke(width, stroke, colour, dashes);
     }
 }

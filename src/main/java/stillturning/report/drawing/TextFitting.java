@@ -6,18 +6,18 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Brings texts to the room that there is for them. */
-final class TextFitting {
+public final class TextFitting {
     private static final String CUT = "…";
 
     private TextFitting() {}
 
     /** The texts that are not empty, joined. */
-    static String joined(String between, String... texts) {
+    public static String joined(String between, String... texts) {
         return Stream.of(texts).filter(t -> !t.isBlank()).collect(Collectors.joining(between));
     }
 
     /** The text, or as much of its beginning as fits with an ellipsis. */
-    static String fitted(String text, double size, boolean bold, double width) {
+    public static String fitted(String text, double size, boolean bold, double width) {
         if (TextWidths.of(text, size, bold) <= width) {
             return text;
         }
@@ -36,7 +36,8 @@ final class TextFitting {
     /**
      * The text in at most so many lines, broken between words; the last is cut where it must be.
      */
-    static List<String> wrapped(String text, double size, boolean bold, double width, int lines) {
+    public static List<String> wrapped(
+            String text, double size, boolean bold, double width, int lines) {
         List<String> done = new ArrayList<>();
         String line = "";
         for (String word : text.strip().split("\\s+", -1)) {

@@ -9,7 +9,7 @@ import java.util.Arrays;
  * @see "DejaVu Sans and DejaVu Sans Bold 2.37, advance widths in thousandths of the font size, read
  *     from the font files"
  */
-final class TextWidths {
+public final class TextWidths {
     private static final int[] REGULAR =
             table(
                     """
@@ -84,7 +84,7 @@ final class TextWidths {
     }
 
     /** Width of one line at a font size, in the units of the size. */
-    static double of(String text, double size, boolean bold) {
+    public static double of(String text, double size, boolean bold) {
         int[] table = bold ? BOLD : REGULAR;
         int thousandths =
                 text.codePoints()

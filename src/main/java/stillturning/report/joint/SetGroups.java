@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Sets of events that differ only in events which can stand for each other, as one group.
+ * Sets that differ only in events which can stand for each other, as one group.
  *
  * <p>Two events can if each makes minimal sets with exactly the same others. So any choice of one
  * event from each class of a group is one of its sets, and all of them are.

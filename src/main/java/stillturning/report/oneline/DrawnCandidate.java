@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.model.Terminal;
-import stillturning.report.drawing.Diagram;
-import stillturning.report.drawing.Symbol;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.Symbol;
 
 /**
  * A candidate as a diagram, and what each symbol and line of it stands for.

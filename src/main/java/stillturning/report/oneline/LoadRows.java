@@ -4,9 +4,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import stillturning.report.drawing.Glyph;
-import stillturning.report.drawing.Line;
-import stillturning.report.drawing.Symbol;
+import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.drawing.diagram.Line;
+import stillturning.report.drawing.diagram.Symbol;
 
 /** Finds out in which load's row a symbol belongs. */
 final class LoadRows {

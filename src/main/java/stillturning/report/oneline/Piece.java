@@ -3,8 +3,8 @@ package stillturning.report.oneline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stillturning.report.drawing.Glyph;
-import stillturning.report.drawing.Side;
+import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.drawing.diagram.Side;
 
 /**
  * What becomes one symbol of a drawing.

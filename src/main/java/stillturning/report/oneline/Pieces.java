@@ -24,8 +24,8 @@ import stillturning.parts.Switch;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Guard.Action;
 import stillturning.quantity.Formats;
-import stillturning.report.drawing.Glyph;
-import stillturning.report.drawing.Side;
+import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.drawing.diagram.Side;
 
 /** The symbols of a candidate: one for most parts, several where that reads better. */
 final class Pieces {

@@ -1,5 +1,5 @@
 /**
- * What stands on the printed page, as finished text that the templates only set. In: nothing. Out:
+ * What is on the printed page, as finished text that the templates only set. In: nothing. Out:
  * plain records of words and pictures. Knows no candidate, no volt, no rank.
  */
 @NullMarked

@@ -1,6 +1,6 @@
 package stillturning.story.device;
 
-import stillturning.network.BranchLaw;
+import stillturning.network.law.BranchLaw;
 
 /** A device that is a branch of the network. */
 public interface BranchDevice extends Device {

@@ -42,7 +42,9 @@ public interface Device {
         return 0;
     }
 
-    /** Comes to rest for good after flipping without end. Only asked of a device with sway. */
+    /**
+     * Comes to rest for good after flipping without end. Only asked of a device with a blame rank.
+     */
     default void giveUp() {}
 
     /** Whether a deadline of this device is a matter of the flight or the pilot, who are slow. */

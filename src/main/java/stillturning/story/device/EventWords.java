@@ -15,7 +15,7 @@ public final class EventWords {
     }
 
     /** A bare number above 0, to two figures or to the whole. */
-    static String figures(double number) {
+    public static String figures(double number) {
         if (number >= 9.95) {
             return String.format(Locale.ROOT, "%.0f", number);
         }

@@ -1,13 +1,13 @@
 package stillturning.story.device;
 
 import java.util.List;
-import stillturning.parts.element.Tripping;
+import stillturning.parts.element.curve.Tripping;
 import stillturning.story.TripContest;
 
-/** Who might have given way first, judged by the currents at which somebody did. */
+/** What might have given way first, judged by the currents at which something did. */
 final class Race {
 
-    /** Currents were others a moment before; a rival that is this much later still counts. */
+    /** Currents differed a moment before, so a rival that is this much later still counts. */
     private static final double ROOM = 1.25;
 
     private Race() {}

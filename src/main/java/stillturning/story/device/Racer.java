@@ -1,9 +1,9 @@
 package stillturning.story.device;
 
-import stillturning.parts.element.Tripping;
+import stillturning.parts.element.curve.Tripping;
 
 /** What grows warm from too much current, and may give way before or after the others. */
-interface Racer {
+public interface Racer {
 
     String part();
 

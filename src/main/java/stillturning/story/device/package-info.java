@@ -1,7 +1,51 @@
 /**
- * How each element behaves in time: a small state machine on a branch of the network, with one
- * signed margin and one deadline. In: a circuit and the situation that its devices share. Out: laws
- * for the solver, events for the journal. Knows no pilot, no engine, no order of events.
+ * What the devices of a circuit share: the situation that they read, the laws that they set, the
+ * journal that they write to. In: a circuit and the moment. Out: branches for the solver, events in
+ * order. Knows no single device, no pilot, no engine.
+ *
+ * <p>Decisions:
+ *
+ * <ul>
+ *   <li><b>A management that blocks only charging leaves a battery that steadies nothing.</b> A
+ *       battery that is too cold gives current but takes none; no alternator then counts it as its
+ *       battery. Every other limit disconnects it. A battery that comes and goes without end is
+ *       chatter, and is taken as gone. Held by {@code ManagementStoryTest}.
+ *   <li><b>An unsteady alternator is described as running on and played as gone.</b> Nobody knows
+ *       the voltage of an alternator that has lost its battery. The worst case for every load is
+ *       the load dump up to the clamp, and nothing after it. That is what is played, and the story
+ *       says why; {@code structure} counts it in the same way. Turned down: playing on at the set
+ *       point, where the least certain source could save the engine. Held by {@code
+ *       AlternatorStoryTest}.
+ *   <li><b>The field follows in steps.</b> What a wound alternator can deliver depends on the
+ *       voltage of its field, but a law must not depend on another branch. So the output moves in
+ *       twentieths, each an event with slack. The load dump is one step too: the voltage goes up by
+ *       the share of the output that was dropped, for the stated time, and never above the clamp.
+ *       Held by {@code AlternatorStoryTest}.
+ *   <li><b>Heating is of the first order.</b> The heat of a protector is 0 cold and 1 where it
+ *       opens. A steady load L, against the current that it carries continuously, takes the heat
+ *       towards L². The time constant is the one with which a cold protector opens after exactly
+ *       its published time. Heat from the current before shortens that time; this is the model, and
+ *       no publication says it. An electronic trip counts instead, up above its threshold and down
+ *       below. Wires have two such heats, so joined that a large current follows the energy law
+ *       (ICEA form, Onderdonk) and a small one the steady limit (table 11-9, Preece). What is
+ *       carried forward is the <i>share of the way</i> to opening at the current of the last event.
+ *       A steady current moves it along a straight line, so the step control pays nothing for the
+ *       exponential. Cooling is followed in closed form from event to event. Turned down:
+ *       integrating the heat itself, which costs three times the network solutions; and one I²t for
+ *       all currents, which contradicts the curves below 200 %. Held by {@code HeatTest}, {@code
+ *       WireStoryTest}, {@code WireHeatingTest} and {@code DeratingTest}.
+ *   <li><b>Selectivity is played.</b> When a protector opens, {@code Race} asks every other one
+ *       that was heating how soon a fast sample of it would have opened. Only where that beats a
+ *       slow sample of the winner does {@code assess} tell the failure again, with the winner at
+ *       its slow edge and all others at their fast edge ({@code Setting.Race.against}): about one
+ *       failure in twenty-five of Sandpiper. What then opens before the winner, although it
+ *       typically does not, is a pair that is not selective. Turned down: comparing curves on
+ *       paper, which knows neither preheating nor the effect of the sagging voltage. Held by {@code
+ *       ToleranceTest}.
+ *   <li><b>A starved load goes on drawing</b>, as the resistance that it had at its minimum
+ *       voltage. Turned down: letting its current drop to nothing, which makes supply and loads
+ *       oscillate, and which is less cautious for endurance. Held by {@code HostileCircuitsTest}.
+ * </ul>
  */
 @NullMarked
 package stillturning.story.device;

@@ -74,7 +74,7 @@ final class Chatter {
         Arrays.fill(inAll, 0);
     }
 
-    /** The one with the most sway among those that flip much; the first of several. */
+    /** The one with the highest blame rank among those that flip much; the first of several. */
     private int blamed() throws UntoldStory {
         int worst = 0;
         for (int i = 1; i < devices.length; i++) {

@@ -9,7 +9,7 @@ import java.util.Set;
 import stillturning.story.StartAttempt;
 import stillturning.story.StoryEvent;
 import stillturning.story.device.Situation;
-import stillturning.story.device.SupplyDevice;
+import stillturning.story.device.plant.SupplyDevice;
 
 /** Watches the supplies of the engine's loads and of the starter while that turns the engine. */
 final class CrankingWatch {

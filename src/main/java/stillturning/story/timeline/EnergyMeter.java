@@ -17,9 +17,9 @@ import stillturning.story.Balance.Account;
 import stillturning.story.UntoldStory;
 import stillturning.story.device.BranchLayout;
 import stillturning.story.device.BranchLayout.Seat;
-import stillturning.story.device.CellDevice;
-import stillturning.story.device.Plant;
 import stillturning.story.device.Situation;
+import stillturning.story.device.battery.CellDevice;
+import stillturning.story.device.plant.Plant;
 
 /**
  * Keeps account of energy and charge with the weights by which the charges themselves move on, and

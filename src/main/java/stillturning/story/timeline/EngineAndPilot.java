@@ -14,10 +14,10 @@ import stillturning.model.Procedure;
 import stillturning.model.Terminal;
 import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
-import stillturning.story.device.GeneratorDevice;
-import stillturning.story.device.Plant;
 import stillturning.story.device.Situation;
-import stillturning.story.device.SupplyDevice;
+import stillturning.story.device.plant.GeneratorDevice;
+import stillturning.story.device.plant.Plant;
+import stillturning.story.device.plant.SupplyDevice;
 import stillturning.story.timeline.CueDevice.Sensing;
 
 /** Engine, cues and procedures of a run. */

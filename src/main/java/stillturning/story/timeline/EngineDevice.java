@@ -9,7 +9,7 @@ import stillturning.story.StoryEvent;
 import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
-import stillturning.story.device.SupplyDevice;
+import stillturning.story.device.plant.SupplyDevice;
 
 /** The engine: runs while its needs are met, falters, stops, and starts again if turned. */
 final class EngineDevice implements Device {

@@ -9,7 +9,7 @@ import stillturning.story.PilotView.Engine;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
 import stillturning.story.device.Situation;
-import stillturning.story.device.SupplyDevice;
+import stillturning.story.device.plant.SupplyDevice;
 
 /** Notes what a pilot could notice, stretch by stretch. */
 final class PilotViewRecorder {

@@ -12,10 +12,10 @@ import stillturning.parts.Bus;
 import stillturning.story.StateBar;
 import stillturning.story.StateBar.Doing;
 import stillturning.story.Trace;
-import stillturning.story.device.CellDevice;
-import stillturning.story.device.Plant;
 import stillturning.story.device.Situation;
-import stillturning.story.device.SupplyDevice;
+import stillturning.story.device.battery.CellDevice;
+import stillturning.story.device.plant.Plant;
+import stillturning.story.device.plant.SupplyDevice;
 
 /** Samples voltages, charges, and what the engine and its loads do, before and after each event. */
 final class Recorder {

@@ -15,10 +15,10 @@ import stillturning.model.Circuit;
 import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
-import stillturning.network.BranchLaw;
 import stillturning.network.NodalSolver;
-import stillturning.network.Open;
 import stillturning.network.Topology;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.Open;
 import stillturning.parts.Bus;
 import stillturning.story.Endurance;
 import stillturning.story.Moment.Batteries;
@@ -35,11 +35,11 @@ import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.WatchedStory;
 import stillturning.story.device.BranchLayout;
-import stillturning.story.device.CellDevice;
 import stillturning.story.device.EventLog;
-import stillturning.story.device.GeneratorDevice;
-import stillturning.story.device.Plant;
 import stillturning.story.device.Situation;
+import stillturning.story.device.battery.CellDevice;
+import stillturning.story.device.plant.GeneratorDevice;
+import stillturning.story.device.plant.Plant;
 
 /** One candidate in one condition, wired up and ready to play. */
 final class Run {

@@ -9,12 +9,12 @@ import java.util.Optional;
 import stillturning.network.NoOperatingPoint;
 import stillturning.story.UntoldStory;
 import stillturning.story.device.BranchDevice;
-import stillturning.story.device.CellDevice;
 import stillturning.story.device.Device;
-import stillturning.story.device.Plant;
 import stillturning.story.device.Situation;
 import stillturning.story.device.Stateful;
-import stillturning.story.device.Warmth;
+import stillturning.story.device.battery.CellDevice;
+import stillturning.story.device.battery.Warmth;
+import stillturning.story.device.plant.Plant;
 
 /**
  * Jumps from event to event: settles everything that happens at one instant, then carries charges

@@ -13,9 +13,9 @@ import stillturning.story.StateBar.Doing;
 import stillturning.story.device.BranchDevice;
 import stillturning.story.device.BranchLayout;
 import stillturning.story.device.BranchLayout.Seat;
-import stillturning.story.device.CellDevice;
-import stillturning.story.device.Plant;
 import stillturning.story.device.Situation;
+import stillturning.story.device.battery.CellDevice;
+import stillturning.story.device.plant.Plant;
 
 /** Takes frames of a run. */
 final class SnapshotRecorder {

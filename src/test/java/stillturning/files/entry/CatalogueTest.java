@@ -16,9 +16,9 @@ import org.junit.jupiter.api.Test;
 import stillturning.files.entry.PartEntry.BatteryEntry;
 import stillturning.files.entry.PartEntry.BreakerEntry;
 import stillturning.quantity.Quantity;
-import stillturning.yaml.Given;
-import stillturning.yaml.Key;
-import stillturning.yaml.Origin;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.Key;
+import stillturning.yaml.notation.Origin;
 
 class CatalogueTest {
 

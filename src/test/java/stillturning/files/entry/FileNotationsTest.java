@@ -16,10 +16,10 @@ import stillturning.files.entry.RunText.Through;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.WireGauge;
-import stillturning.yaml.Given;
-import stillturning.yaml.Origin;
-import stillturning.yaml.Source;
-import stillturning.yaml.TextForm;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.Origin;
+import stillturning.yaml.notation.Source;
+import stillturning.yaml.notation.TextForm;
 
 class FileNotationsTest {
 

@@ -10,16 +10,16 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
 /** Reads SVG text back with the parser of the platform. */
-final class XmlText {
+public final class XmlText {
     private XmlText() {}
 
-    static Document parsed(String svg) throws Exception {
+    public static Document parsed(String svg) throws Exception {
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
         factory.setNamespaceAware(true);
         return factory.newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
     }
 
-    static List<Element> elements(Document document, String name) {
+    public static List<Element> elements(Document document, String name) {
         NodeList nodes = document.getElementsByTagName(name);
         List<Element> elements = new ArrayList<>();
         for (int i = 0; i < nodes.getLength(); i++) {
@@ -28,7 +28,7 @@ final class XmlText {
         return elements;
     }
 
-    static List<String> attributes(Document document, String attribute) {
+    public static List<String> attributes(Document document, String attribute) {
         return elements(document, "*").stream()
                 .filter(element -> element.hasAttribute(attribute))
                 .map(element -> element.getAttribute(attribute))

@@ -21,10 +21,10 @@ import stillturning.model.Terminal;
 import stillturning.parts.GroundPoint;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
-import stillturning.report.drawing.OneLine;
-import stillturning.report.drawing.Sheet;
-import stillturning.report.drawing.Symbol;
-import stillturning.report.drawing.SymbolPosition;
+import stillturning.report.drawing.diagram.Symbol;
+import stillturning.report.drawing.layout.OneLine;
+import stillturning.report.drawing.layout.Sheet;
+import stillturning.report.drawing.layout.SymbolPosition;
 import stillturning.yaml.YamlDocument;
 
 class AtWorkTest {

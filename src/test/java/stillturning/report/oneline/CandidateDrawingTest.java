@@ -20,12 +20,12 @@ import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.report.ReportSamples;
-import stillturning.report.drawing.Diagram;
-import stillturning.report.drawing.Glyph;
-import stillturning.report.drawing.Line;
-import stillturning.report.drawing.OneLine;
 import stillturning.report.drawing.Picture;
-import stillturning.report.drawing.Symbol;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.drawing.diagram.Line;
+import stillturning.report.drawing.diagram.Symbol;
+import stillturning.report.drawing.layout.OneLine;
 
 class CandidateDrawingTest {
 

@@ -10,14 +10,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.files.StudyReader;
 import stillturning.model.Study;
 import stillturning.report.drawing.Box;
-import stillturning.report.drawing.Diagram;
-import stillturning.report.drawing.Glyph;
-import stillturning.report.drawing.Line;
-import stillturning.report.drawing.OneLine;
-import stillturning.report.drawing.Port;
-import stillturning.report.drawing.Sheet;
-import stillturning.report.drawing.Side;
-import stillturning.report.drawing.Symbol;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.Glyph;
+import stillturning.report.drawing.diagram.Line;
+import stillturning.report.drawing.diagram.Port;
+import stillturning.report.drawing.diagram.Side;
+import stillturning.report.drawing.diagram.Symbol;
+import stillturning.report.drawing.layout.OneLine;
+import stillturning.report.drawing.layout.Sheet;
 
 /** A small edit leaves the rest of a drawing where the eye looks for it. */
 class SteadyLayoutTest {

@@ -12,11 +12,11 @@ import stillturning.bench.Bench;
 import stillturning.model.EngineLogic;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
-import stillturning.network.BranchLaw;
 import stillturning.network.NodalSolver;
-import stillturning.network.Open;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.Open;
 import stillturning.parts.element.Demand;
-import stillturning.parts.element.RestVoltage;
+import stillturning.parts.element.curve.RestVoltage;
 import stillturning.story.Balance;
 import stillturning.story.Balance.Account;
 import stillturning.story.Pilot;
@@ -25,8 +25,8 @@ import stillturning.story.Story;
 import stillturning.story.UntoldStory;
 import stillturning.story.device.BranchLayout;
 import stillturning.story.device.EventLog;
-import stillturning.story.device.Plant;
 import stillturning.story.device.Situation;
+import stillturning.story.device.plant.Plant;
 
 /** Energy and charge over whole stories. */
 class BalanceTest {

@@ -9,7 +9,7 @@ import stillturning.bench.Bench;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
 import stillturning.parts.element.Demand;
-import stillturning.parts.element.RestVoltage;
+import stillturning.parts.element.curve.RestVoltage;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent.Kind;

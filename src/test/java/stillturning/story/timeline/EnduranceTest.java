@@ -16,7 +16,7 @@ import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Demand.Kind;
-import stillturning.parts.element.RestVoltage;
+import stillturning.parts.element.curve.RestVoltage;
 import stillturning.story.Endurance.Lasts;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;

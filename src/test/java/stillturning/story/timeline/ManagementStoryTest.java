@@ -21,7 +21,7 @@ import stillturning.parts.element.Management;
 import stillturning.parts.element.Management.Limit;
 import stillturning.parts.element.Management.Reconnection;
 import stillturning.parts.element.Management.Temperatures;
-import stillturning.parts.element.RestVoltage;
+import stillturning.parts.element.curve.RestVoltage;
 import stillturning.story.Endurance.Lasts;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;

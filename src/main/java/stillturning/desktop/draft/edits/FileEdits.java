@@ -6,10 +6,10 @@ import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Step;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.EditRefused;
 import stillturning.yaml.YamlDocument;
-import stillturning.yaml.YamlEdit;
 import stillturning.yaml.YamlValue;
+import stillturning.yaml.edit.EditRefused;
+import stillturning.yaml.edit.YamlEdit;
 
 /** Writes edits into one file, and remembers them as a change. */
 final class FileEdits {

@@ -14,9 +14,9 @@ import stillturning.files.entry.PartEntry.Throws;
 import stillturning.files.entry.Price;
 import stillturning.files.entry.Values;
 import stillturning.quantity.Quantity;
-import stillturning.yaml.Given;
-import stillturning.yaml.Origin;
 import stillturning.yaml.YamlValue;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.Origin;
 
 /** What a new part needs written down beside its class, so that it can be read at once. */
 final class PartDefaults {

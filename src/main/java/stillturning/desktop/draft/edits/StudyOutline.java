@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.quantity.Dimension;
-import stillturning.yaml.Given;
 import stillturning.yaml.YamlDocument;
+import stillturning.yaml.notation.Given;
 
 /** What a study's file says of its loads, zones and voltage, as far as it can be read. */
 final class StudyOutline {

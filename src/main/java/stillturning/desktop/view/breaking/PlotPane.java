@@ -6,7 +6,7 @@ import stillturning.desktop.view.picture.PlotView;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.Scrubber;
 import stillturning.report.StoryPlot;
-import stillturning.report.drawing.TimePlot;
+import stillturning.report.drawing.plot.TimePlot;
 
 /** Voltages and charges beside the time; a click goes to its time. */
 final class PlotPane extends ScrollPane {

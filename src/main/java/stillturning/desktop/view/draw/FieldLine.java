@@ -20,8 +20,8 @@ import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.draw.FormRow;
 import stillturning.desktop.viewmodel.draw.PropertySheet;
-import stillturning.yaml.Checked;
-import stillturning.yaml.FieldInput;
+import stillturning.yaml.notation.Checked;
+import stillturning.yaml.notation.FieldInput;
 
 /** One line of the form: a name, what is written, and what is wrong with it. */
 final class FieldLine extends VBox {

@@ -11,7 +11,7 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Point;
-import stillturning.report.drawing.SymbolPosition;
+import stillturning.report.drawing.layout.SymbolPosition;
 
 /** What a mouse that is moved with its button down does to a view: join, choose or move. */
 final class Dragging {

@@ -12,7 +12,7 @@ import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Point;
-import stillturning.report.drawing.SymbolPosition;
+import stillturning.report.drawing.layout.SymbolPosition;
 
 /**
  * Frames around what is chosen, pointed at or focused, and what shows while something is dragged. A

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import stillturning.report.drawing.Side;
+import stillturning.report.drawing.diagram.Side;
 
 /** What keys do to a view. */
 final class Keys {

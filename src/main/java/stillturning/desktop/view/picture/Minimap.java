@@ -7,9 +7,9 @@ import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.SVGPath;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Point;
-import stillturning.report.drawing.Route;
-import stillturning.report.drawing.Sheet;
-import stillturning.report.drawing.SymbolPosition;
+import stillturning.report.drawing.layout.Route;
+import stillturning.report.drawing.layout.Sheet;
+import stillturning.report.drawing.layout.SymbolPosition;
 
 /** The whole sheet in a corner, with a frame around what the window shows. */
 final class Minimap extends Region {

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Picture;
 import stillturning.report.drawing.Point;
-import stillturning.report.drawing.Sheet;
+import stillturning.report.drawing.layout.Sheet;
 
 /**
  * A diagram to look at and to work on: moved, enlarged, pointed at by mouse and by keys. What is

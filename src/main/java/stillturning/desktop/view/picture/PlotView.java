@@ -17,8 +17,8 @@ import javafx.scene.shape.Line;
 import javafx.scene.shape.Polygon;
 import javafx.scene.transform.Scale;
 import org.jspecify.annotations.Nullable;
-import stillturning.report.drawing.PlotSheet;
-import stillturning.report.drawing.PlotSheet.Panel;
+import stillturning.report.drawing.plot.PlotSheet;
+import stillturning.report.drawing.plot.PlotSheet.Panel;
 
 /** A plot over time, as wide as its room, with a line at the present time that can be moved. */
 public final class PlotView extends Region {

@@ -8,10 +8,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Point;
-import stillturning.report.drawing.Route;
-import stillturning.report.drawing.Sheet;
-import stillturning.report.drawing.Side;
-import stillturning.report.drawing.SymbolPosition;
+import stillturning.report.drawing.diagram.Side;
+import stillturning.report.drawing.layout.Route;
+import stillturning.report.drawing.layout.Sheet;
+import stillturning.report.drawing.layout.SymbolPosition;
 
 /** What can be pointed at on a sheet, and what lies beside what. */
 final class Targets {

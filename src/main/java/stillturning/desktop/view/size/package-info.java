@@ -1,6 +1,6 @@
 /**
- * The area in which sizes are held against their limits. Shows what {@code desk.size} says and
- * passes on what the user does; computes no size itself.
+ * The area in which sizes are compared with their limits. Shows what {@code desktop.viewmodel.size}
+ * says and passes on what the user does; computes no size itself.
  */
 @NullMarked
 package stillturning.desktop.view.size;

@@ -1,6 +1,6 @@
 /**
- * The area in which a study begins or is opened. Knows the questions of {@code desk.start}, and no
- * file.
+ * The area in which a study begins or is opened. Knows the questions of {@code
+ * desktop.viewmodel.start}, and no file.
  */
 @NullMarked
 package stillturning.desktop.view.start;

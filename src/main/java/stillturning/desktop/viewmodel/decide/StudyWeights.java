@@ -7,11 +7,11 @@ import stillturning.desktop.draft.Step;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.files.entry.StudyEntry;
 import stillturning.model.Study.Weight;
-import stillturning.report.drawing.Ticks;
+import stillturning.report.drawing.plot.Ticks;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
-import stillturning.yaml.YamlEdit;
 import stillturning.yaml.YamlValue;
+import stillturning.yaml.edit.YamlEdit;
 
 /** Weights written into a study's file, everything else as it is. */
 final class StudyWeights {

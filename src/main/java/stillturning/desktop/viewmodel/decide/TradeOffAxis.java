@@ -7,7 +7,7 @@ import stillturning.assess.Assess;
 import stillturning.assess.ranking.Sense;
 import stillturning.model.CriterionName;
 import stillturning.quantity.UnitSystem;
-import stillturning.report.drawing.Ticks;
+import stillturning.report.drawing.plot.Ticks;
 
 /**
  * One criterion along a side of the picture.

@@ -29,8 +29,8 @@ import stillturning.files.PartPlace;
 import stillturning.model.Terminal;
 import stillturning.report.oneline.DrawnCandidate;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.FormField;
 import stillturning.yaml.YamlDocument;
+import stillturning.yaml.shape.FormField;
 
 /**
  * The open candidate on the drawing board: its diagram, what is chosen, what is to be said about

@@ -7,11 +7,11 @@ import java.util.stream.Collectors;
 import stillturning.files.CandidateReading;
 import stillturning.files.FileFinding;
 import stillturning.model.HalfDrawn;
-import stillturning.report.drawing.Diagram;
-import stillturning.report.drawing.OneLine;
 import stillturning.report.drawing.Picture;
-import stillturning.report.drawing.Sheet;
-import stillturning.report.drawing.Symbol;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.diagram.Symbol;
+import stillturning.report.drawing.layout.OneLine;
+import stillturning.report.drawing.layout.Sheet;
 import stillturning.report.oneline.CandidateDrawing;
 import stillturning.report.oneline.DrawnCandidate;
 

@@ -3,9 +3,9 @@ package stillturning.desktop.viewmodel.draw;
 import java.util.List;
 import java.util.Optional;
 import stillturning.files.StudyForms;
-import stillturning.yaml.Form;
-import stillturning.yaml.FormField;
 import stillturning.yaml.YamlDocument;
+import stillturning.yaml.shape.Form;
+import stillturning.yaml.shape.FormField;
 
 /**
  * A place of a file that has a form.

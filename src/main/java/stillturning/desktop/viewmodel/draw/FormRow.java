@@ -1,8 +1,8 @@
 package stillturning.desktop.viewmodel.draw;
 
 import java.util.Optional;
-import stillturning.yaml.Checked;
-import stillturning.yaml.FormField;
+import stillturning.yaml.notation.Checked;
+import stillturning.yaml.shape.FormField;
 
 /**
  * One line of a form.

@@ -22,14 +22,14 @@ import stillturning.desktop.draft.Step;
 import stillturning.desktop.draft.edits.CandidateEdits;
 import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.Desk;
-import stillturning.yaml.Checked;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.FieldInput;
-import stillturning.yaml.Form;
-import stillturning.yaml.FormField;
 import stillturning.yaml.YamlDocument;
-import stillturning.yaml.YamlEdit;
 import stillturning.yaml.YamlValue;
+import stillturning.yaml.edit.YamlEdit;
+import stillturning.yaml.notation.Checked;
+import stillturning.yaml.notation.FieldInput;
+import stillturning.yaml.shape.Form;
+import stillturning.yaml.shape.FormField;
 
 /**
  * The values of what is chosen, as lines to be filled in; each text that is taken is one change. A

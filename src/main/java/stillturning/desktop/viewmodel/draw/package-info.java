@@ -1,8 +1,8 @@
 /**
- * The open candidate as a screen shows it to somebody who draws it: its diagram with loose ends,
- * what is to be said about it, what can be added, the values of what is chosen, and its text. In:
- * the open study. Out: properties, lists and values in words. Knows no scene; what may be written
- * where is known by {@code files}, how it is written by {@code draft}.
+ * The open candidate as a screen shows it while it is drawn: its diagram with loose ends, what was
+ * found wrong, what can be added, the values of what is selected, and its text. In: the open study.
+ * Out: properties, lists and values in words. Knows no scene; {@code files} knows what may be
+ * written where, and {@code desktop.draft} how it is written.
  */
 @NullMarked
 package stillturning.desktop.viewmodel.draw;

@@ -19,7 +19,7 @@ import stillturning.sizing.SizingReport;
 
 /**
  * Answers that took time, and the finished parts of those that were called off; they hold as long
- * as what they are about stays the same, whatever stands above the study.
+ * as what they are about stays the same, whatever the heading of the study says.
  */
 final class KeptAnswers implements Kept {
 

@@ -8,8 +8,8 @@ import java.util.OptionalInt;
 import java.util.regex.Pattern;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
-import stillturning.yaml.YamlEdit;
 import stillturning.yaml.YamlValue;
+import stillturning.yaml.edit.YamlEdit;
 
 /**
  * The builder's rationale, paragraph by paragraph, none of them empty.

@@ -15,11 +15,11 @@ import javafx.animation.AnimationTimer;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import stillturning.bench.LargeStudy;
-import stillturning.report.drawing.Diagram;
 import stillturning.report.drawing.MarkState;
-import stillturning.report.drawing.OneLine;
 import stillturning.report.drawing.Picture;
-import stillturning.report.drawing.Sheet;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.layout.OneLine;
+import stillturning.report.drawing.layout.Sheet;
 
 /**
  * Measures how long frames take in the real pipeline: a diagram of about 300 parts is moved, and

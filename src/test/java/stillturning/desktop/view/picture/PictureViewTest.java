@@ -27,12 +27,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import stillturning.report.drawing.Box;
-import stillturning.report.drawing.Diagram;
 import stillturning.report.drawing.MarkState;
-import stillturning.report.drawing.OneLine;
 import stillturning.report.drawing.Point;
-import stillturning.report.drawing.Sheet;
-import stillturning.report.drawing.SymbolPosition;
+import stillturning.report.drawing.diagram.Diagram;
+import stillturning.report.drawing.layout.OneLine;
+import stillturning.report.drawing.layout.Sheet;
+import stillturning.report.drawing.layout.SymbolPosition;
 
 class PictureViewTest {
 

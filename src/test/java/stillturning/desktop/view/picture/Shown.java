@@ -21,7 +21,7 @@ import org.testfx.api.FxToolkit;
 import stillturning.desktop.view.Theme;
 import stillturning.files.StudyReader;
 import stillturning.model.Study;
-import stillturning.report.drawing.Diagram;
+import stillturning.report.drawing.diagram.Diagram;
 import stillturning.report.oneline.CandidateDrawing;
 
 /** A stage for one view, and diagrams to show on it. */

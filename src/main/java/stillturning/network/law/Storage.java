@@ -1,0 +1,113 @@
+package stillturning.network.law;
+
+/**
+ * A battery, its plus terminal at {@code from}: its voltage behind its resistance, giving no more
+ * than its limit, and taking in by straight pieces that grow flatter and, where it gasses, steeper
+ * again. Beyond what it gives the current goes on rising by {@link #LEAK_SIEMENS}.
+ *
+ * @param volts open-circuit voltage (V), at least 0
+ * @param ohms internal resistance (ohm), at least 1e-9
+ * @param giveAmps most that it gives (A), at least 0; infinite for no limit but its resistance
+ */
+public record Storage(double volts, double ohms, Intake intake, double giveAmps)
+        implements BranchLaw {
+    /** Slope where the ideal law is flat (S): 14 nA at 14 V. */
+    public static final double LEAK_SIEMENS = 1e-9;
+
+    /**
+     * What charging meets: up to a current the internal resistance alone, beyond it a higher one;
+     * and beside both, from a voltage on, the path of the gas.
+     *
+     * @param acceptAmps current up to which only the internal resistance counts (A), at least 0
+     * @param beyondOhms resistance to what comes on top of that current (ohm), at least 1e-9
+     * @param gassingVolts voltage above which it gasses (V); infinite for never
+     * @param gassingOhms resistance of that path (ohm), at least 1e-9
+     */
+    public record Intake(
+            double acceptAmps, double beyondOhms, double gassingVolts, double gassingOhms) {
+        /** Takes in nothing but the leak. */
+        public static final Intake NONE =
+                new Intake(0, 1 / LEAK_SIEMENS, Double.POSITIVE_INFINITY, 1);
+
+        /**
+         * @throws IllegalArgumentException if a value is not a number or too small
+         */
+        public Intake {
+            BranchChecks.notNegative("acceptAmps", acceptAmps);
+            BranchChecks.ohms(beyondOhms);
+            BranchChecks.ohms(gassingOhms);
+            if (!(gassingVolts >= 0)) {
+                throw new IllegalArgumentException(
+                        "gassingVolts " + gassingVolts + " is below 0 or no number");
+            }
+        }
+    }
+
+    /**
+     * @throws IllegalArgumentException if a value is not a number or too small
+     */
+    public Storage {
+        BranchChecks.notNegative("volts", volts);
+        BranchChecks.ohms(ohms);
+        if (!(giveAmps >= 0)) {
+            throw new IllegalArgumentException(
+                    "giveAmps " + giveAmps + " is below 0 or no number; 0 gives nothing");
+        }
+    }
+
+    @Override
+    public double ampsAt(double across) {
+        double ideal = (across - volts) / ohms;
+        if (ideal <= 0) {
+            double beyond = -ideal - giveAmps;
+            return beyond <= 0 ? ideal : -giveAmps - LEAK_SIEMENS * ohms * beyond;
+        }
+        double beyond = across - flatAboveVolts();
+        double accepted = beyond <= 0 ? ideal : intake.acceptAmps() + beyond / intake.beyondOhms();
+        return accepted + gassingAmps(across);
+    }
+
+    @Override
+    public double siemensAt(double across, double amps) {
+        double ideal = (across - volts) / ohms;
+        if (ideal <= 0) {
+            return -ideal <= giveAmps ? 1 / ohms : LEAK_SIEMENS;
+        }
+        double accepting = across <= flatAboveVolts() ? 1 / ohms : 1 / intake.beyondOhms();
+        return across <= gassesFrom() ? accepting : accepting + 1 / intake.gassingOhms();
+    }
+
+    /** The part of the current at a voltage across it that becomes gas, not charge (A). */
+    public double gassingAmps(double across) {
+        return Math.max(0, across - gassesFrom()) / intake.gassingOhms();
+    }
+
+    private double gassesFrom() {
+        return Math.max(volts, intake.gassingVolts());
+    }
+
+    @Override
+    public boolean conducts() {
+        return true;
+    }
+
+    @Override
+    public double emfVolts() {
+        return giveAmps > 0 ? volts : 0;
+    }
+
+    @Override
+    public double likelyVolts(double highestVolts) {
+        return volts;
+    }
+
+    @Override
+    public double flatBelowVolts() {
+        return volts - ohms * giveAmps;
+    }
+
+    @Override
+    public double flatAboveVolts() {
+        return volts + ohms * intake.acceptAmps();
+    }
+}

@@ -1,0 +1,31 @@
+package stillturning.report.drawing.plot;
+
+import java.util.List;
+
+/**
+ * Values of one quantity over time.
+ *
+ * @param quantity what the upright axis counts, with its unit, such as "Voltage (V)"
+ * @param range what the axis shows
+ */
+public record Graph(String quantity, List<Series> series, List<Threshold> thresholds, Range range) {
+    public Graph {
+        series = List.copyOf(series);
+        thresholds = List.copyOf(thresholds);
+    }
+
+    /** What an upright axis shows. */
+    public sealed interface Range {}
+
+    /** Just the values that there are. */
+    public record AsFound() implements Range {}
+
+    /** From one value to another, whatever there is. */
+    public record Fixed(double low, double high) implements Range {
+        public Fixed {
+            if (!(low < high)) {
+                throw new IllegalArgumentException("an axis from " + low + " to " + high);
+            }
+        }
+    }
+}

@@ -1,0 +1,101 @@
+package stillturning.story.device.battery;
+
+import stillturning.story.StoryEvent;
+import stillturning.story.device.Device;
+import stillturning.story.device.EventWords;
+import stillturning.story.device.Situation;
+import stillturning.story.device.Stateful;
+
+/**
+ * A battery that turns charge to gas: told when it begins to matter, and lost once half of its
+ * capacity is gone that way. Counted as the part of that half.
+ */
+public final class OverchargeDevice implements Device, Stateful {
+
+    /** Share of the one-hour current that a battery turns to gas and back without harm. A guess. */
+    private static final double HARMLESS = 0.05;
+
+    /**
+     * Share of its capacity that it bears as gas: at a one-hour current that is half an hour and
+     * some 70 K. A guess.
+     */
+    private static final double BEARS = 0.5;
+
+    private final CellDevice cell;
+    private final Situation now;
+    private double gassed;
+    private boolean told;
+    private boolean ruined;
+
+    public OverchargeDevice(CellDevice cell, Situation now) {
+        this.cell = cell;
+        this.now = now;
+    }
+
+    @Override
+    public double margin() {
+        if (ruined) {
+            return NOTHING_TO_WATCH;
+        }
+        return told ? 1 - gassed : -harmfulAmps();
+    }
+
+    @Override
+    public void cross() {
+        if (!told) {
+            told = true;
+            now.log(
+                    StoryEvent.Kind.BATTERY_GASSES,
+                    cell.placed().part(),
+                    "is overcharged: " + EventWords.volts(cell.volts()) + " make it gas");
+            return;
+        }
+        ruined = true;
+        now.log(
+                StoryEvent.Kind.BATTERY_DISCONNECTS,
+                cell.placed().part(),
+                "is lost for good: half of its capacity has turned to gas");
+        cell.disconnect();
+    }
+
+    /** Current that becomes gas, above what does no harm (A). */
+    private double harmfulAmps() {
+        double harmless = HARMLESS * cell.cell().capacity().oneHourAmps();
+        return cell.gassingAmps() - harmless;
+    }
+
+    @Override
+    public void adopt(Device healthy) {
+        if (healthy instanceof OverchargeDevice then) {
+            gassed = then.gassed;
+            told = then.told;
+            ruined = then.ruined;
+        }
+    }
+
+    @Override
+    public double value() {
+        return gassed;
+    }
+
+    @Override
+    public void value(double value) {
+        gassed = value;
+    }
+
+    @Override
+    public double perSecond() {
+        double harm = ruined ? 0 : Math.max(0, harmfulAmps());
+        return harm / (BEARS * cell.cell().capacity().coulombs());
+    }
+
+    @Override
+    public double way() {
+        return Math.max(0, 1 - gassed);
+    }
+
+    @Override
+    public boolean quick() {
+        return false;
+    }
+}

@@ -1,0 +1,96 @@
+package stillturning.story.device.plant;
+
+import java.util.Optional;
+import stillturning.model.Circuit.Placed;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.LimitedConductor;
+import stillturning.network.law.Open;
+import stillturning.parts.element.Channel;
+import stillturning.story.StoryEvent;
+import stillturning.story.device.BranchDevice;
+import stillturning.story.device.Device;
+import stillturning.story.device.EventWords;
+import stillturning.story.device.Situation;
+import stillturning.story.device.Stateful;
+
+/** An electronic switch: obeys its lever while its logic works, else goes to its default. */
+final class ChannelDevice implements BranchDevice {
+
+    private final Placed placed;
+    private final Channel channel;
+    private final int branch;
+    private final Situation now;
+    private final Optional<SupplyDevice> logic;
+    private final TripDevice tripper;
+    private final BranchLaw closed;
+    private final String lever;
+    private boolean tripped;
+
+    ChannelDevice(
+            Placed placed,
+            Channel channel,
+            int branch,
+            Optional<SupplyDevice> logic,
+            Situation now) {
+        this.placed = placed;
+        this.channel = channel;
+        this.branch = branch;
+        this.now = now;
+        this.logic = logic;
+        this.lever = placed.part() + "." + channel.name().replace("channel ", "");
+        this.closed =
+                new LimitedConductor(channel.switching().ohms(), channel.switching().limitAmps());
+        this.tripper = new TripDevice(placed.part(), channel.trip(), branch, now);
+    }
+
+    Stateful heat() {
+        return tripper.heat();
+    }
+
+    @Override
+    public int branch() {
+        return branch;
+    }
+
+    @Override
+    public BranchLaw law() {
+        return tripped || !wanted() ? new Open() : closed;
+    }
+
+    @Override
+    public boolean gaveWay() {
+        return tripped;
+    }
+
+    @Override
+    public double margin() {
+        return tripped ? NOTHING_TO_WATCH : tripper.heat().margin();
+    }
+
+    @Override
+    public void cross() {
+        double amps = Math.abs(now.amps(branch));
+        if (tripper.crossed()) {
+            tripped = true;
+            now.log(
+                    StoryEvent.Kind.PROTECTOR_OPENS,
+                    placed.part(),
+                    channel.name() + " trips at " + EventWords.amps(amps) + tripper.doubt());
+        }
+    }
+
+    @Override
+    public void adopt(Device healthy) {
+        if (healthy instanceof ChannelDevice then) {
+            tripped = then.tripped;
+            tripper.heat().adopt(then.tripper.heat());
+        }
+    }
+
+    private boolean wanted() {
+        if (!logic.map(SupplyDevice::works).orElse(false)) {
+            return channel.closedByDefault();
+        }
+        return !"off".equals(now.levers.get(lever));
+    }
+}

@@ -1,0 +1,129 @@
+package stillturning.story.device.plant;
+
+import stillturning.model.Circuit.Placed;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.Resistive;
+import stillturning.parts.element.Coil;
+import stillturning.story.StoryEvent;
+import stillturning.story.device.BranchDevice;
+import stillturning.story.device.Device;
+import stillturning.story.device.EventWords;
+import stillturning.story.device.Situation;
+
+/** A winding that pulls its contacts in and lets them go, each after its delay. */
+final class CoilDevice implements BranchDevice {
+
+    private enum State {
+        PULLED,
+        LETTING_GO,
+        RELEASED,
+        PULLING_IN
+    }
+
+    private final Placed placed;
+    private final Coil coil;
+    private final int branch;
+    private final Situation now;
+    private final BranchLaw law;
+    private final boolean movesContacts;
+    private State state = State.PULLED;
+    private double deadline = NO_DEADLINE;
+    private int ledBy = -1;
+    private boolean resting;
+
+    CoilDevice(Placed placed, Coil coil, int branch, boolean movesContacts, Situation now) {
+        this.placed = placed;
+        this.coil = coil;
+        this.branch = branch;
+        this.now = now;
+        this.movesContacts = movesContacts;
+        this.law = new Resistive(coil.ohms());
+    }
+
+    boolean pulled() {
+        return state == State.PULLED || state == State.LETTING_GO;
+    }
+
+    @Override
+    public int branch() {
+        return branch;
+    }
+
+    @Override
+    public BranchLaw law() {
+        return law;
+    }
+
+    @Override
+    public double margin() {
+        if (resting) {
+            return NOTHING_TO_WATCH;
+        }
+        double volts = volts();
+        return switch (state) {
+            case PULLED -> volts - coil.dropOutVolts();
+            case LETTING_GO -> coil.dropOutVolts() - volts;
+            case RELEASED -> coil.pullInVolts() - volts;
+            case PULLING_IN -> volts - coil.pullInVolts();
+        };
+    }
+
+    @Override
+    public void cross() {
+        ledBy = now.journal.cause();
+        switch (state) {
+            case PULLED -> enter(State.LETTING_GO, now.seconds + coil.dropOutSeconds());
+            case LETTING_GO -> enter(State.PULLED, NO_DEADLINE);
+            case RELEASED -> enter(State.PULLING_IN, now.seconds + coil.pullInSeconds());
+            case PULLING_IN -> enter(State.RELEASED, NO_DEADLINE);
+        }
+    }
+
+    @Override
+    public double deadline() {
+        return deadline;
+    }
+
+    @Override
+    public void expire() {
+        boolean letsGo = state == State.LETTING_GO;
+        enter(letsGo ? State.RELEASED : State.PULLED, NO_DEADLINE);
+        if (movesContacts) {
+            now.log(
+                    letsGo ? StoryEvent.Kind.CONTACTS_OPEN : StoryEvent.Kind.CONTACTS_CLOSE,
+                    placed.part(),
+                    letsGo
+                            ? "drops out: " + EventWords.volts(volts()) + " left at its coil"
+                            : "pulls in: " + EventWords.volts(volts()) + " at its coil",
+                    ledBy);
+        }
+    }
+
+    @Override
+    public void adopt(Device healthy) {
+        if (healthy instanceof CoilDevice coilThen) {
+            state = coilThen.state;
+            resting = coilThen.resting;
+        }
+    }
+
+    @Override
+    public int blameRank() {
+        return movesContacts ? 4 : 2;
+    }
+
+    @Override
+    public void giveUp() {
+        resting = true;
+        enter(State.RELEASED, NO_DEADLINE);
+    }
+
+    private void enter(State next, double until) {
+        state = next;
+        deadline = until;
+    }
+
+    double volts() {
+        return Math.abs(now.voltsBetween(placed.from(), placed.to()));
+    }
+}

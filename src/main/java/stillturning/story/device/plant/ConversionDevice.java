@@ -1,0 +1,126 @@
+package stillturning.story.device.plant;
+
+import stillturning.model.Circuit.Placed;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.ConverterInput;
+import stillturning.network.law.LimitedSource;
+import stillturning.network.law.Open;
+import stillturning.parts.element.Conversion;
+import stillturning.story.StoryEvent;
+import stillturning.story.device.BranchDevice;
+import stillturning.story.device.Device;
+import stillturning.story.device.EventWords;
+import stillturning.story.device.Situation;
+
+/** A DC–DC converter's input side; {@link Output} is its other branch. */
+final class ConversionDevice implements BranchDevice {
+
+    private final Placed placed;
+    private final Conversion conversion;
+    private final int branch;
+    private final Situation now;
+    private final BranchLaw drawing;
+    private boolean runs = true;
+    private boolean resting;
+
+    ConversionDevice(
+            Placed placed, Conversion conversion, int branch, int outputBranch, Situation now) {
+        this.placed = placed;
+        this.conversion = conversion;
+        this.branch = branch;
+        this.now = now;
+        this.drawing =
+                new ConverterInput(
+                        outputBranch,
+                        conversion.efficiency(),
+                        conversion.input().idleWatts(),
+                        conversion.input().minimumVolts());
+    }
+
+    @Override
+    public int branch() {
+        return branch;
+    }
+
+    @Override
+    public BranchLaw law() {
+        return runs ? drawing : new Open();
+    }
+
+    @Override
+    public double margin() {
+        if (resting) {
+            return NOTHING_TO_WATCH;
+        }
+        double volts = now.voltsBetween(placed.from(), placed.to());
+        return runs
+                ? volts - conversion.input().minimumVolts()
+                : conversion.input().restartVolts() - volts;
+    }
+
+    @Override
+    public void cross() {
+        runs = !runs;
+        now.log(
+                runs ? StoryEvent.Kind.SOURCE_STARTS : StoryEvent.Kind.SOURCE_STOPS,
+                placed.part(),
+                (runs ? "delivers again: " : "stops delivering: ")
+                        + EventWords.volts(now.voltsBetween(placed.from(), placed.to()))
+                        + " at its input");
+    }
+
+    @Override
+    public void adopt(Device healthy) {
+        if (healthy instanceof ConversionDevice then) {
+            runs = then.runs;
+            resting = then.resting;
+        }
+    }
+
+    @Override
+    public int blameRank() {
+        return 3;
+    }
+
+    @Override
+    public void giveUp() {
+        resting = true;
+        runs = false;
+    }
+
+    /** The branch that delivers. */
+    static final class Output implements BranchDevice {
+        private final ConversionDevice input;
+        private final int branch;
+        private final BranchLaw delivering;
+
+        Output(ConversionDevice input, int branch) {
+            this.input = input;
+            this.branch = branch;
+            Conversion.Output output = input.conversion.output();
+            this.delivering =
+                    new LimitedSource(output.setVolts(), output.droopOhms(), output.limitAmps());
+        }
+
+        @Override
+        public int branch() {
+            return branch;
+        }
+
+        @Override
+        public BranchLaw law() {
+            return input.runs ? delivering : new Open();
+        }
+
+        @Override
+        public double margin() {
+            return NOTHING_TO_WATCH;
+        }
+
+        @Override
+        public void cross() {}
+
+        @Override
+        public void adopt(Device healthy) {}
+    }
+}

@@ -1,0 +1,243 @@
+package stillturning.story.device.plant;
+
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import stillturning.model.Circuit.Placed;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.LimitedSource;
+import stillturning.network.law.Open;
+import stillturning.parts.element.Generator;
+import stillturning.parts.element.Generator.WithoutBattery;
+import stillturning.story.StoryEvent.Kind;
+import stillturning.story.device.BranchDevice;
+import stillturning.story.device.Device;
+import stillturning.story.device.EventWords;
+import stillturning.story.device.Situation;
+
+/**
+ * An alternator: delivers while it turns and its field is fed, less on a weak field; and when it
+ * loses its battery, its voltage jumps for a moment before it goes on or gives up.
+ *
+ * <p>What it can deliver follows its field in steps, each an event, since a law must not depend on
+ * the voltage of another branch.
+ */
+public final class GeneratorDevice implements BranchDevice {
+
+    /** Steps of the field from nothing to full. */
+    private static final int LEVELS = 20;
+
+    /** How far the field may be from its step before the step is moved, in steps. */
+    private static final double SLACK = 0.75;
+
+    /**
+     * How far the voltage would jump without a clamp if all of the output were dropped at once,
+     * against the set point: to 101 V at a nominal 12 V, the top of the unsuppressed load dump of
+     * ISO 16750-2 (from memory, unverified). In proportion for less: a guess.
+     */
+    private static final double JUMP = (101 - 14) / 14.0;
+
+    /** A jump that is smaller than this is none (V). */
+    private static final double LEAST_JUMP_VOLTS = 0.5;
+
+    private final Placed placed;
+    private final Generator generator;
+    private final int branch;
+    private final Situation now;
+    private final Optional<CoilDevice> field;
+    private final BooleanSupplier batteryJoined;
+    private BranchLaw delivering = new Open();
+    private double limitAmps;
+    private boolean delivers = true;
+    private boolean steadied = true;
+    private int level = LEVELS;
+    private boolean resting;
+    private double dumpVolts;
+    private double dumpEnds = NO_DEADLINE;
+    private double carriedAmps;
+    private boolean adopted;
+
+    public GeneratorDevice(
+            Placed placed,
+            Generator generator,
+            int branch,
+            Optional<CoilDevice> field,
+            BooleanSupplier batteryJoined,
+            Situation now) {
+        this.placed = placed;
+        this.generator = generator;
+        this.branch = branch;
+        this.field = field;
+        this.batteryJoined = batteryJoined;
+        this.now = now;
+    }
+
+    public Placed placed() {
+        return placed;
+    }
+
+    public boolean delivers() {
+        return delivers;
+    }
+
+    public double amps() {
+        return -now.amps(branch);
+    }
+
+    @Override
+    public int branch() {
+        return branch;
+    }
+
+    @Override
+    public BranchLaw law() {
+        carriedAmps = adopted ? carriedAmps : amps();
+        adopted = false;
+        double amps = generator.output().ampsAt(now.revsPerSecond()) * level / LEVELS;
+        if (!delivers || amps <= 0) {
+            return new Open();
+        }
+        if (dumps()) {
+            return source(dumpVolts, amps);
+        }
+        if (amps != limitAmps) {
+            limitAmps = amps;
+            delivering = source(generator.regulation().setVolts(), amps);
+        }
+        return delivering;
+    }
+
+    private BranchLaw source(double setVolts, double amps) {
+        return new LimitedSource(setVolts, generator.regulation().droopOhms(), amps);
+    }
+
+    @Override
+    public double margin() {
+        if (resting) {
+            return NOTHING_TO_WATCH;
+        }
+        if (steadied != batteryJoined.getAsBoolean() || delivers != able()) {
+            return NOW;
+        }
+        return delivers ? SLACK - Math.abs(LEVELS * fieldShare() - level) : NOT_NOW;
+    }
+
+    @Override
+    public void cross() {
+        if (steadied != batteryJoined.getAsBoolean()) {
+            steadied = !steadied;
+            dumpEnds = NO_DEADLINE;
+            if (!steadied && delivers) {
+                dump();
+            }
+        } else if (delivers != able()) {
+            turn();
+        } else {
+            level = (int) Math.round(LEVELS * fieldShare());
+        }
+    }
+
+    /** The current that has just lost its way lifts the voltage. */
+    private void dump() {
+        double dropped = (carriedAmps - amps()) / generator.output().largestAmps();
+        double setVolts = generator.regulation().setVolts();
+        double jump =
+                Math.min(generator.alone().clampVolts() - setVolts, JUMP * dropped * setVolts);
+        double seconds = generator.alone().dumpSeconds();
+        if (jump < LEAST_JUMP_VOLTS || seconds == 0) {
+            return;
+        }
+        dumpVolts = setVolts + jump;
+        dumpEnds = now.seconds + seconds;
+        now.log(
+                Kind.LOAD_DUMP,
+                placed.part(),
+                "loses its battery while it delivers "
+                        + EventWords.amps(carriedAmps)
+                        + ": its voltage jumps to "
+                        + EventWords.volts(dumpVolts)
+                        + " for "
+                        + EventWords.milliseconds(seconds));
+    }
+
+    private void turn() {
+        delivers = able();
+        dumpEnds = NO_DEADLINE;
+        level = delivers ? Math.max(1, level) : level;
+        boolean unsteady =
+                turns() && excited() && generator.alone().then() == WithoutBattery.UNSTEADY;
+        if (delivers) {
+            now.log(Kind.SOURCE_STARTS, placed.part(), "delivers again");
+        } else if (unsteady) {
+            now.log(
+                    Kind.SOURCE_UNSTEADY,
+                    placed.part(),
+                    "goes on without a battery, but its voltage is not to be relied on:"
+                            + " taken as no supply");
+        } else {
+            now.log(Kind.SOURCE_STOPS, placed.part(), "stops delivering: " + why());
+        }
+    }
+
+    @Override
+    public double deadline() {
+        return dumpEnds;
+    }
+
+    @Override
+    public void expire() {
+        dumpEnds = NO_DEADLINE;
+    }
+
+    @Override
+    public int blameRank() {
+        return 1;
+    }
+
+    @Override
+    public void giveUp() {
+        resting = true;
+        delivers = false;
+        dumpEnds = NO_DEADLINE;
+    }
+
+    @Override
+    public void adopt(Device healthy) {
+        if (healthy instanceof GeneratorDevice then) {
+            delivers = then.delivers;
+            steadied = then.steadied;
+            level = then.level;
+            resting = then.resting;
+            carriedAmps = then.amps();
+            adopted = true;
+        }
+    }
+
+    private boolean able() {
+        return turns() && excited() && (steadied || dumps() || !generator.needsBattery());
+    }
+
+    private boolean dumps() {
+        return dumpEnds != NO_DEADLINE;
+    }
+
+    private boolean turns() {
+        return generator.output().ampsAt(now.revsPerSecond()) > 0;
+    }
+
+    private boolean excited() {
+        return field.map(CoilDevice::pulled).orElse(false);
+    }
+
+    /** How much of its full field it has, 0 to 1. */
+    private double fieldShare() {
+        double full = generator.fullFieldVolts();
+        return full == 0 ? 1 : Math.min(1, field.map(CoilDevice::volts).orElse(0.0) / full);
+    }
+
+    private String why() {
+        if (!turns()) {
+            return "it turns too slowly";
+        }
+        return excited() ? "no battery steadies it" : "its field is not fed";
+    }
+}

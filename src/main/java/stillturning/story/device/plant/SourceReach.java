@@ -1,0 +1,172 @@
+package stillturning.story.device.plant;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
+import stillturning.model.LoadNeed;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.Storage;
+import stillturning.parts.element.Cell;
+import stillturning.parts.element.Contact;
+import stillturning.parts.element.Control;
+import stillturning.parts.element.Conversion;
+import stillturning.parts.element.Element.Passage;
+import stillturning.parts.element.Generator;
+import stillturning.story.Story.Feed;
+import stillturning.story.device.BranchLayout;
+import stillturning.story.device.BranchLayout.Seat;
+import stillturning.story.device.Situation;
+
+/** Which sources can reach which loads at this instant, and be reached back. */
+final class SourceReach {
+
+    private final Circuit circuit;
+    private final BranchLayout layout;
+    private final Situation now;
+    private final List<List<Way>> ways = new ArrayList<>();
+    private final int[] askedAt;
+    private final boolean[] joined;
+
+    /** What current may pass on its way. */
+    private enum Through {
+        /** Metal that conducts now. */
+        METAL,
+        /** Also diodes and converters, forwards. */
+        ONE_WAY,
+        /** Also switches that the pilot can close. */
+        CLOSABLE,
+        /** Also the aircraft's structure: the way back. */
+        STRUCTURE
+    }
+
+    /** A branch seen from one of its nets. */
+    private record Way(Seat seat, int to, boolean against) {}
+
+    SourceReach(Circuit circuit, BranchLayout layout, Situation now) {
+        this.circuit = circuit;
+        this.layout = layout;
+        this.now = now;
+        this.askedAt = new int[circuit.nets()];
+        this.joined = new boolean[circuit.nets()];
+        for (int net = 0; net < circuit.nets(); net++) {
+            ways.add(new ArrayList<>());
+        }
+        for (Seat seat : layout.seats) {
+            Placed placed = seat.placed();
+            if (placed.element() instanceof Conversion conversion) {
+                int out = circuit.net(placed.part(), conversion.output().plus());
+                ways.get(placed.from()).add(new Way(seat, out, false));
+            } else if (placed.element().passage() != Passage.NONE) {
+                ways.get(placed.from()).add(new Way(seat, placed.to(), false));
+                ways.get(placed.to()).add(new Way(seat, placed.from(), true));
+            }
+        }
+    }
+
+    /**
+     * Every source–input pair between which current can flow out and back. A source shorted to the
+     * structure feeds nobody.
+     */
+    Set<Feed> feeds() {
+        Set<Feed> feeds = new HashSet<>();
+        for (Seat seat : layout.seats) {
+            if (isSource(seat.placed()) && now.solver.law(seat.branch()).conducts()) {
+                addFeedsOf(seat.placed(), feeds);
+            }
+        }
+        return feeds;
+    }
+
+    /** Whether a battery that gives and takes sits on the same metal as this net. */
+    boolean batteryJoinedTo(int net) {
+        if (askedAt[net] != now.layings) {
+            askedAt[net] = now.layings;
+            joined[net] = findBattery(from(net, Through.METAL));
+        }
+        return joined[net];
+    }
+
+    /** Whether current can get from one net to another, forwards through diodes. */
+    boolean reaches(int from, int to) {
+        return from(from, Through.ONE_WAY)[to];
+    }
+
+    private boolean findBattery(boolean[] nets) {
+        return layout.seats.stream()
+                .anyMatch(
+                        seat ->
+                                seat.placed().element() instanceof Cell
+                                        && nets[seat.placed().from()]
+                                        && steadies(now.solver.law(seat.branch())));
+    }
+
+    private static boolean steadies(BranchLaw law) {
+        return law instanceof Storage storage && storage.intake().acceptAmps() > 0;
+    }
+
+    private void addFeedsOf(Placed source, Set<Feed> feeds) {
+        if (from(source.from(), Through.ONE_WAY)[0]) {
+            return;
+        }
+        boolean[] out = from(source.from(), Through.CLOSABLE);
+        boolean[] back = from(source.to(), Through.STRUCTURE);
+        for (LoadNeed load : now.aircraft.loads()) {
+            if (reached(back, load.id(), "minus")) {
+                for (String input : load.inputs()) {
+                    if (reached(out, load.id(), input)) {
+                        feeds.add(new Feed(source.part(), load.id(), input));
+                    }
+                }
+            }
+        }
+    }
+
+    private boolean reached(boolean[] nets, String part, String terminal) {
+        return circuit.find(part, terminal).map(net -> nets[net]).orElse(false);
+    }
+
+    private boolean[] from(int start, Through through) {
+        boolean[] seen = new boolean[circuit.nets()];
+        int[] found = new int[circuit.nets()];
+        found[0] = start;
+        seen[start] = true;
+        int count = 1;
+        for (int next = 0; next < count; next++) {
+            int net = found[next];
+            if (net == 0 && through != Through.STRUCTURE) {
+                continue;
+            }
+            for (Way way : ways.get(net)) {
+                if (!seen[way.to()] && passes(way, through)) {
+                    seen[way.to()] = true;
+                    found[count++] = way.to();
+                }
+            }
+        }
+        return seen;
+    }
+
+    private boolean passes(Way way, Through through) {
+        Placed placed = way.seat().placed();
+        boolean oneWay = placed.element().passage() != Passage.BOTH_WAYS;
+        if (oneWay && (way.against() || through == Through.METAL)) {
+            return false;
+        }
+        return now.solver.law(way.seat().branch()).conducts()
+                || (through.compareTo(Through.CLOSABLE) >= 0 && closable(placed));
+    }
+
+    /** A switch that a procedure moves is a way that the pilot can open up. */
+    private boolean closable(Placed placed) {
+        return placed.element() instanceof Contact contact
+                && contact.control() instanceof Control.ByHand
+                && now.movable.contains(placed.part());
+    }
+
+    private static boolean isSource(Placed placed) {
+        return placed.element() instanceof Cell || placed.element() instanceof Generator;
+    }
+}

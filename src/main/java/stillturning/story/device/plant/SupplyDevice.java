@@ -1,0 +1,227 @@
+package stillturning.story.device.plant;
+
+import java.util.Optional;
+import stillturning.model.Circuit.Placed;
+import stillturning.model.LoadNeed;
+import stillturning.model.Phase;
+import stillturning.network.law.BranchLaw;
+import stillturning.network.law.ConstantCurrent;
+import stillturning.network.law.ConstantPower;
+import stillturning.network.law.Open;
+import stillturning.network.law.Resistive;
+import stillturning.parts.element.Consumer;
+import stillturning.parts.element.Demand;
+import stillturning.parts.element.Tolerance;
+import stillturning.story.StoryEvent;
+import stillturning.story.device.BranchDevice;
+import stillturning.story.device.Device;
+import stillturning.story.device.EventWords;
+import stillturning.story.device.Situation;
+
+/** A load's supply: works, starves, has stopped, or is coming back. */
+public final class SupplyDevice implements BranchDevice {
+
+    private enum State {
+        WORKS,
+        STARVES,
+        STOPPED,
+        COMES_BACK
+    }
+
+    private final Placed placed;
+    private final Tolerance tolerance;
+    private final Optional<LoadNeed> need;
+    private final int branch;
+    private final Situation now;
+    private final BranchLaw drawing;
+    private final boolean cranks;
+    private int phaseSeen = -1;
+    private boolean inPhase;
+    private boolean paused;
+    private State state = State.WORKS;
+    private double deadline = NO_DEADLINE;
+    private int ledBy = -1;
+    private boolean destroyed;
+
+    /**
+     * @param need the study's load that this is; empty for the electronics inside a part
+     */
+    public SupplyDevice(
+            Placed placed, Consumer consumer, Optional<LoadNeed> need, int branch, Situation now) {
+        this.placed = placed;
+        this.tolerance = consumer.tolerance();
+        this.need = need;
+        this.branch = branch;
+        this.now = now;
+        this.cranks =
+                need.isPresent()
+                        && now.aircraft.engine().starting().starter().equals(Optional.of(part()));
+        this.drawing = law(consumer.demand(), now.setting.blocks().even() ? duty() : 1);
+    }
+
+    private BranchLaw law(Demand demand, double duty) {
+        double floor = tolerance.minimumVolts();
+        return switch (demand.kind()) {
+            case CONSTANT_POWER -> new ConstantPower(demand.watts() * duty, floor);
+            case CONSTANT_CURRENT -> new ConstantCurrent(demand.amps() * duty, floor);
+            case CONSTANT_RESISTANCE -> new Resistive(demand.ohms() / duty);
+        };
+    }
+
+    /** Whether it is the electronics inside a part, not a load of the study. */
+    public boolean insidePart() {
+        return need.isEmpty();
+    }
+
+    public String part() {
+        return placed.part();
+    }
+
+    public Placed placed() {
+        return placed;
+    }
+
+    /** Wanted in this phase, not shed, and supplied. */
+    public boolean works() {
+        return wanted() && !destroyed && (state == State.WORKS || state == State.STARVES);
+    }
+
+    /** Whether it works on with less than its minimum voltage. */
+    public boolean starves() {
+        return works() && state == State.STARVES;
+    }
+
+    /** Whether the pilot has switched it off. */
+    public boolean shed() {
+        return now.shed.contains(placed.part());
+    }
+
+    public boolean wanted() {
+        return !paused && (cranks ? now.cranking : inPhase()) && !shed();
+    }
+
+    /** Share of the time that it runs, 0 to 1. */
+    double duty() {
+        return need.map(n -> n.use().duty()).orElse(1.0);
+    }
+
+    /** Whether the study has it run in a phase. */
+    public boolean runsIn(Phase phase) {
+        return need.map(n -> n.use().phases().contains(phase.name())).orElse(true);
+    }
+
+    /** Switches it off or on between the blocks in which it runs. */
+    void pause(boolean off) {
+        paused = off;
+    }
+
+    private boolean inPhase() {
+        if (phaseSeen != now.phasesFlown) {
+            phaseSeen = now.phasesFlown;
+            inPhase = runsIn(now.phase);
+        }
+        return inPhase;
+    }
+
+    public double volts() {
+        return now.voltsBetween(placed.from(), placed.to());
+    }
+
+    public void destroy() {
+        destroyed = true;
+        deadline = NO_DEADLINE;
+    }
+
+    public boolean destroyed() {
+        return destroyed;
+    }
+
+    @Override
+    public int branch() {
+        return branch;
+    }
+
+    @Override
+    public BranchLaw law() {
+        return destroyed || !wanted() ? new Open() : drawing;
+    }
+
+    @Override
+    public boolean gaveWay() {
+        return destroyed;
+    }
+
+    @Override
+    public double margin() {
+        if (destroyed || !wanted()) {
+            return NOTHING_TO_WATCH;
+        }
+        return switch (state) {
+            case WORKS -> volts() - tolerance.minimumVolts();
+            case STARVES -> tolerance.minimumVolts() - volts();
+            case STOPPED -> tolerance.restartVolts() - volts();
+            case COMES_BACK -> volts() - tolerance.minimumVolts();
+        };
+    }
+
+    @Override
+    public void cross() {
+        ledBy = now.journal.cause();
+        switch (state) {
+            case WORKS -> enter(State.STARVES, now.seconds + tolerance.rideThroughSeconds());
+            case STARVES -> enter(State.WORKS, NO_DEADLINE);
+            case STOPPED -> enter(State.COMES_BACK, now.seconds + tolerance.bootSeconds());
+            case COMES_BACK -> enter(State.STOPPED, NO_DEADLINE);
+        }
+    }
+
+    @Override
+    public double deadline() {
+        return destroyed || !wanted() ? NO_DEADLINE : deadline;
+    }
+
+    @Override
+    public void expire() {
+        boolean starved = state == State.STARVES;
+        enter(starved ? State.STOPPED : State.WORKS, NO_DEADLINE);
+        now.log(
+                starved ? StoryEvent.Kind.LOAD_STOPS : StoryEvent.Kind.LOAD_RESTARTS,
+                placed.part(),
+                starved ? stopped() : "works again at " + EventWords.volts(volts()),
+                ledBy);
+    }
+
+    @Override
+    public void adopt(Device healthy) {
+        if (healthy instanceof SupplyDevice then) {
+            state = then.state;
+            destroyed = then.destroyed;
+        }
+    }
+
+    /** A load only suffers; the logic of a controller opens and closes its channels. */
+    @Override
+    public int blameRank() {
+        return insidePart() ? 1 : 0;
+    }
+
+    @Override
+    public void giveUp() {
+        enter(State.STOPPED, NO_DEADLINE);
+        destroyed = true;
+    }
+
+    private String stopped() {
+        return Math.abs(volts()) < 0.5
+                ? "stops: no supply"
+                : "stops: "
+                        + EventWords.volts(volts())
+                        + " is below its "
+                        + EventWords.volts(tolerance.minimumVolts());
+    }
+
+    private void enter(State next, double until) {
+        state = next;
+        deadline = until;
+    }
+}

@@ -1,8 +1,0 @@
-package stillturning.yaml;
-
-/**
- * A document after an edit.
- *
- * @param splice what changed; {@code document.with(splice.inverse())} is the document before it
- */
-public record Edited(YamlDocument document, Splice splice) {}

@@ -1,0 +1,66 @@
+package stillturning.yaml.shape;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import stillturning.yaml.Tree;
+import stillturning.yaml.notation.FieldInput;
+import stillturning.yaml.notation.TextForm;
+
+/**
+ * A type that is read from one text.
+ *
+ * @param longForm how else it may be written
+ */
+record WrittenShape(Class<?> type, TextNotation notation, Optional<Shape> longForm)
+        implements Shape {
+
+    @Override
+    public Optional<?> bind(Tree tree, String path, Binding binding) {
+        if (!(tree instanceof Tree.Leaf) && longForm.isPresent()) {
+            return longForm.get().bind(tree, path, binding);
+        }
+        return binding.leaf(tree, path, this).flatMap(leaf -> read(leaf, path, binding));
+    }
+
+    private Optional<?> read(Tree.Leaf leaf, String path, Binding binding) {
+        AtomicInteger count = new AtomicInteger();
+        TextForm.Faults faults = binding.inside(leaf, path);
+        Optional<?> value =
+                notation.form()
+                        .read(
+                                leaf.text(),
+                                (offset, wrong, right) -> {
+                                    count.incrementAndGet();
+                                    faults.at(offset, wrong, right);
+                                });
+        if (value.isEmpty() && count.get() == 0) {
+            throw new IllegalStateException(
+                    "the text form of "
+                            + type
+                            + " neither read \""
+                            + leaf.text()
+                            + "\" nor told a fault");
+        }
+        return value;
+    }
+
+    @Override
+    public FieldInput input() {
+        return new FieldInput.OneLine(example());
+    }
+
+    @Override
+    public String example() {
+        return notation.example().or(() -> longForm.map(Shape::example)).orElse("a text");
+    }
+
+    @Override
+    public Map<String, Object> schema(SchemaDefinitions definitions) {
+        Map<String, Object> text = new TextShape().schema(definitions);
+        return longForm.isEmpty()
+                ? text
+                : SchemaJson.object("anyOf", List.of(text, longForm.get().schema(definitions)));
+    }
+}
