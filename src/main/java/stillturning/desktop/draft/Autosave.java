@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Future;
+import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -13,7 +14,7 @@ final class Autosave {
 
     private static final long MILLISECONDS = 500;
 
-    private final JournalPolicy keeping;
+    private final JournalPolicy policy;
     private final Path study;
     private final Supplier<EditedFiles> files;
     private final Consumer<String> failed;
@@ -26,11 +27,11 @@ final class Autosave {
      * @param failed hears why work could not be kept
      */
     Autosave(
-            JournalPolicy keeping,
+            JournalPolicy policy,
             Path study,
             Supplier<EditedFiles> files,
             Consumer<String> failed) {
-        this.keeping = keeping;
+        this.policy = policy;
         this.study = study;
         this.files = files;
         this.failed = failed;
@@ -40,10 +41,8 @@ final class Autosave {
     synchronized void changed() {
         if (due.isEmpty() && !closed) {
             Runnable write = this::write;
-            due =
-                    Optional.of(
-                            keeping.executor()
-                                    .schedule(write, MILLISECONDS, TimeUnit.MILLISECONDS));
+            ScheduledExecutorService executor = policy.executor();
+            due = Optional.of(executor.schedule(write, MILLISECONDS, TimeUnit.MILLISECONDS));
         }
     }
 
@@ -60,20 +59,20 @@ final class Autosave {
         EditedFiles now = files.get();
         try {
             if (!now.unsaved().isEmpty()) {
-                own().write(JournalText.of(now, keeping.clock().instant()));
+                own().write(JournalText.of(now, policy.clock().instant()));
             } else if (journal.isPresent()) {
                 journal.get().clear();
             }
             return true;
         } catch (IOException refused) {
-            failed.accept("unsaved work cannot be kept in " + keeping.folder() + ": " + refused);
+            failed.accept("unsaved work cannot be kept in " + policy.folder() + ": " + refused);
             return false;
         }
     }
 
     private Journal own() throws IOException {
         if (journal.isEmpty()) {
-            journal = Optional.of(Journal.begin(keeping.folder(), study));
+            journal = Optional.of(Journal.begin(policy.folder(), study));
         }
         return journal.get();
     }
@@ -84,13 +83,7 @@ final class Autosave {
             return;
         }
         closed = true;
-        try {
-            if (journal.isPresent()) {
-                journal.get().letGo();
-            }
-        } catch (IOException refused) {
-            failed.accept("kept work cannot be let go: " + refused);
-        }
+        journal.ifPresent(own -> own.letGo(failed));
     }
 
     /** Takes what was kept away, since nobody will miss it. */
@@ -100,12 +93,6 @@ final class Autosave {
         }
         closed = true;
         due.ifPresent(write -> write.cancel(false));
-        try {
-            if (journal.isPresent()) {
-                journal.get().end();
-            }
-        } catch (IOException refused) {
-            failed.accept("kept work cannot be taken away: " + refused);
-        }
+        journal.ifPresent(own -> own.end(failed));
     }
 }

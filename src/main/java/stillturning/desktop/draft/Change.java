@@ -27,7 +27,7 @@ public record Change(String name, List<Step> steps, List<String> parts, List<Str
 
     /** A file's text as somebody types it. */
     public static Change typing(String file, String text) {
-        return new Change("Type in " + file, List.of(new Step.Typed(file, text)));
+        return new Change("Type in " + file, List.of(new Step.Replace(file, text, true)));
     }
 
     /** Both under one name, this one first. */
@@ -49,8 +49,8 @@ public record Change(String name, List<Step> steps, List<String> parts, List<Str
 
     /** The file that somebody types in, if that is all. */
     Optional<String> typedIn() {
-        return steps.size() == 1 && steps.get(0) instanceof Step.Typed typed
-                ? Optional.of(typed.file())
+        return steps.size() == 1 && steps.get(0) instanceof Step.Replace text && text.typed()
+                ? Optional.of(text.file())
                 : Optional.empty();
     }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import stillturning.desktop.draft.OutsideChanges.Pending;
 import stillturning.files.StudyReader;
 import stillturning.yaml.Problem;
@@ -40,9 +41,9 @@ public final class Draft implements AutoCloseable {
     private long revision;
     private DraftState state;
 
-    private Draft(Path folder, Optional<JournalPolicy> keeping) throws IOException {
+    private Draft(Path folder, Optional<JournalPolicy> policy) throws IOException {
         this.folder = folder;
-        this.clock = keeping.map(JournalPolicy::clock).orElse(Clock.systemUTC());
+        this.clock = policy.map(JournalPolicy::clock).orElse(Clock.systemUTC());
         Listing listing = Listing.of(folder);
         this.unread.addAll(listing.problems());
         TreeMap<String, EditedFile> read = new TreeMap<>();
@@ -53,9 +54,9 @@ public final class Draft implements AutoCloseable {
         this.readBy = files;
         this.saving = new Saving(folder);
         this.state = stateNow();
-        this.autosave = keeping.map(k -> new Autosave(k, folder, this::sheetsNow, this::warn));
+        this.autosave = policy.map(k -> new Autosave(k, folder, this::filesNow, this::warn));
         this.recovery =
-                keeping.map(k -> Recovery.find(k.folder(), folder, files, this::warn))
+                policy.map(k -> Recovery.find(k.folder(), folder, files, this::warn))
                         .orElseGet(Recovery::none);
     }
 
@@ -74,8 +75,8 @@ public final class Draft implements AutoCloseable {
      *
      * @throws IOException if the folder cannot be read
      */
-    public static Draft open(Path folder, JournalPolicy keeping) throws IOException {
-        return new Draft(folder, Optional.of(keeping));
+    public static Draft open(Path folder, JournalPolicy policy) throws IOException {
+        return new Draft(folder, Optional.of(policy));
     }
 
     /** The study's folder. */
@@ -102,7 +103,7 @@ public final class Draft implements AutoCloseable {
 
     /** A file as it is now, by its name with ending. */
     public Optional<YamlDocument> document(String file) {
-        return sheetsNow().document(file);
+        return filesNow().document(file);
     }
 
     /** A reader over the texts as they are now; what has not changed is not bound again. */
@@ -139,12 +140,16 @@ public final class Draft implements AutoCloseable {
         synchronized (lock) {
             EditedFiles after = files;
             for (Step step : change.steps()) {
-                after = after.after(step);
+                after = step.on(after);
             }
-            UndoEntry entry = UndoEntry.between(change.name(), files, after, clock.instant());
+            UndoEntry entry = entry(change.name(), after);
             move(after, change.typedIn().map(entry::typedIn).orElse(entry));
         }
         return tell();
+    }
+
+    private UndoEntry entry(String name, EditedFiles after) {
+        return UndoEntry.between(name, files, after, clock.instant());
     }
 
     private void move(EditedFiles after, UndoEntry entry) {
@@ -184,34 +189,36 @@ public final class Draft implements AutoCloseable {
      * can be taken back; what was changed on both sides is merged if no two changed lines touch.
      */
     public Outside lookOutside() {
-        Listing listing;
         try {
-            listing = Listing.of(folder);
+            Outside outside = bringIn(UnaryOperator.identity(), Optional.empty());
+            if (!outside.isQuiet()) {
+                tell();
+            }
+            return outside;
         } catch (IOException gone) {
             return gone(gone);
         }
-        Outside outside;
+    }
+
+    /** Brings the files on disk together with some work, as a change of this name. */
+    private Outside bringIn(UnaryOperator<EditedFiles> work, Optional<String> name)
+            throws IOException {
+        Listing listing = Listing.of(folder);
         synchronized (lock) {
-            outside = reconcile(new OutsideChanges(files, listing), listing, Optional.empty());
+            return reconcile(new OutsideChanges(work.apply(files), listing), listing, name);
         }
-        if (!outside.isQuiet()) {
-            tell();
-        }
-        return outside;
     }
 
     private Outside gone(IOException why) {
-        Problem problem =
-                new Problem(
-                        folder,
-                        1,
-                        1,
-                        "",
-                        "the folder cannot be read: " + why,
-                        "bring it back, or save a copy elsewhere");
+        String wrong = "the folder cannot be read: " + why;
+        Problem problem = problem(wrong, "bring it back, or save a copy elsewhere");
         told(List.of(problem));
         tell();
         return new Outside(List.of(), List.of(), List.of(), List.of(problem));
+    }
+
+    private Problem problem(String wrong, String right) {
+        return new Problem(folder, 1, 1, "", wrong, right);
     }
 
     /** Brings in what was found, and says what of it is new. */
@@ -225,7 +232,7 @@ public final class Draft implements AutoCloseable {
         unread.addAll(listing.problems());
         problems.addAll(found.problems());
         EditedFiles after = found.files();
-        move(after, UndoEntry.between(name.orElseGet(found::name), files, after, clock.instant()));
+        move(after, entry(name.orElseGet(found::name), after));
         return new Outside(
                 found.takenOver(),
                 found.merged(),
@@ -242,14 +249,12 @@ public final class Draft implements AutoCloseable {
             Pending waiting = pending.remove(conflict.file());
             if (waiting != null) {
                 EditedFile mine = files.at(conflict.file());
-                EditedFile based = mine.onDisk(waiting.theirs());
                 EditedFile kept =
                         choice == Conflict.Choice.MINE
-                                ? based
+                                ? mine.onDisk(waiting.theirs())
                                 : new EditedFile(mine.file(), waiting.theirs(), waiting.theirs());
                 EditedFiles after = files.with(conflict.file(), kept);
-                String name = "Take " + conflict.file() + " as it is outside";
-                move(after, UndoEntry.between(name, files, after, clock.instant()));
+                move(after, entry("Take " + conflict.file() + " as it is outside", after));
             }
         }
         return tell();
@@ -265,9 +270,10 @@ public final class Draft implements AutoCloseable {
         Outside outside = lookOutside();
         List<Problem> failed = new ArrayList<>(outside.problems());
         synchronized (saving) {
-            EditedFiles now = sheetsNow();
+            EditedFiles now = filesNow();
+            List<String> waiting = state().conflicts().stream().map(Conflict::file).toList();
             for (String name : saving.inOrder(now)) {
-                if (isPending(name)) {
+                if (waiting.contains(name)) {
                     failed.add(saving.waits(name));
                 } else {
                     saving.write(now.at(name), failed).ifPresent(disk -> saved(name, disk));
@@ -278,12 +284,6 @@ public final class Draft implements AutoCloseable {
         autosave.ifPresent(Autosave::write);
         tell();
         return List.copyOf(failed);
-    }
-
-    private boolean isPending(String name) {
-        synchronized (lock) {
-            return pending.containsKey(name);
-        }
     }
 
     private void saved(String name, Optional<YamlDocument> disk) {
@@ -307,7 +307,7 @@ public final class Draft implements AutoCloseable {
      * @return why it could not be done; empty if it is
      */
     public List<Problem> saveCopy(Path other) {
-        return Saving.copy(sheetsNow(), other);
+        return Saving.copy(filesNow(), other);
     }
 
     /** Unsaved work that programs left which ended without saving it. */
@@ -317,24 +317,20 @@ public final class Draft implements AutoCloseable {
 
     /** Brings unsaved work in, as a change that can be taken back, merged with what is on disk. */
     public Outside take(Recovered recovered) {
-        Listing listing;
         try {
-            listing = Listing.of(folder);
+            Outside outside =
+                    bringIn(
+                            now -> recovery.onto(now, recovered),
+                            Optional.of("Take up unsaved work"));
+            boolean kept = autosave.map(Autosave::write).orElse(true);
+            if (kept) {
+                drop(recovered);
+            }
+            tell();
+            return outside;
         } catch (IOException gone) {
             return gone(gone);
         }
-        Outside outside;
-        synchronized (lock) {
-            EditedFiles work = recovery.onto(files, recovered);
-            OutsideChanges found = new OutsideChanges(work, listing);
-            outside = reconcile(found, listing, Optional.of("Take up unsaved work"));
-        }
-        boolean kept = autosave.map(Autosave::write).orElse(true);
-        if (kept) {
-            drop(recovered);
-        }
-        tell();
-        return outside;
     }
 
     /** Throws unsaved work of an ended program away. */
@@ -359,7 +355,7 @@ public final class Draft implements AutoCloseable {
         listeners.clear();
     }
 
-    private EditedFiles sheetsNow() {
+    private EditedFiles filesNow() {
         synchronized (lock) {
             return files;
         }
@@ -368,7 +364,7 @@ public final class Draft implements AutoCloseable {
     /** Tells what went wrong in the background, once. */
     private void warn(String why) {
         synchronized (lock) {
-            Problem problem = new Problem(folder, 1, 1, "", why, "save often until that is mended");
+            Problem problem = problem(why, "save often until that is mended");
             if (!problems.contains(problem)) {
                 problems.add(problem);
                 state = stateNow();

@@ -6,10 +6,15 @@ import stillturning.yaml.Splice;
 import stillturning.yaml.YamlDocument;
 
 /**
- * One file of a study: as it was last read or saved, and as it is now. At least one of the two is
- * there.
+ * One file of a study: as it was last read or saved, and as it is now; at least one of the two is
+ * there, unless it is only about to be made.
  */
 record EditedFile(Path file, Optional<YamlDocument> disk, Optional<YamlDocument> now) {
+
+    /** One that is nowhere yet. */
+    static EditedFile absent(Path file) {
+        return new EditedFile(file, Optional.empty(), Optional.empty());
+    }
 
     /** A file as it was just read. */
     static EditedFile read(YamlDocument document) {

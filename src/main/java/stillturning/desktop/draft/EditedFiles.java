@@ -39,40 +39,33 @@ final class EditedFiles {
         return new TreeSet<>(byName.keySet());
     }
 
-    Optional<EditedFile> sheet(String name) {
-        return Optional.ofNullable(byName.get(name));
-    }
-
     /** The file's document, unless it is deleted or was never there. */
     Optional<YamlDocument> document(String name) {
-        return sheet(name).flatMap(EditedFile::now);
+        return at(name).now();
     }
 
     /** Texts of all files that are there. */
     SortedMap<String, String> texts() {
         SortedMap<String, String> texts = new TreeMap<>();
-        byName.forEach((name, sheet) -> sheet.text().ifPresent(t -> texts.put(name, t)));
+        byName.forEach((name, file) -> file.text().ifPresent(t -> texts.put(name, t)));
         return texts;
     }
 
     SortedSet<String> unsaved() {
         SortedSet<String> unsaved = new TreeSet<>();
-        byName.forEach(
-                (name, sheet) -> {
-                    if (sheet.isUnsaved()) {
-                        unsaved.add(name);
-                    }
-                });
+        byName.entrySet().stream()
+                .filter(e -> e.getValue().isUnsaved())
+                .forEach(e -> unsaved.add(e.getKey()));
         return unsaved;
     }
 
-    /** The same with another sheet in its place; one that is nowhere any more is left out. */
-    EditedFiles with(String name, EditedFile sheet) {
+    /** The same with another file in its place; one that is nowhere any more is left out. */
+    EditedFiles with(String name, EditedFile file) {
         SortedMap<String, EditedFile> other = new TreeMap<>(byName);
-        if (sheet.disk().isEmpty() && sheet.now().isEmpty()) {
+        if (file.disk().isEmpty() && file.now().isEmpty()) {
             other.remove(name);
         } else {
-            other.put(name, sheet);
+            other.put(name, file);
         }
         return new EditedFiles(folder, other);
     }
@@ -82,41 +75,31 @@ final class EditedFiles {
         return with(name, at(name).with(text));
     }
 
-    /** The sheet of a name; an empty one if there is none. */
+    /** The file of a name; an empty one if there is none. */
     EditedFile at(String name) {
-        return sheet(name)
-                .orElseGet(
-                        () ->
-                                new EditedFile(
-                                        folder.resolve(name), Optional.empty(), Optional.empty()));
+        return Optional.ofNullable(byName.get(name))
+                .orElseGet(() -> EditedFile.absent(folder.resolve(name)));
     }
 
-    EditedFiles after(Step step) throws ChangeRefused {
-        if (step instanceof Step.Edit edit) {
-            return edited(edit.file(), List.of(edit.edit()));
-        }
-        if (step instanceof Step.Edits edits) {
-            Optional<YamlDocument> now = document(edits.file());
-            return now.isPresent() && isSame(now.get(), edits.before())
-                    ? with(edits.file(), at(edits.file()).with(edits.after()))
-                    : edited(edits.file(), edits.edits());
-        }
-        if (step instanceof Step.Replace replace) {
-            return replaced(replace.file(), replace.text());
-        }
-        if (step instanceof Step.Typed typed) {
-            return replaced(typed.file(), typed.text());
-        }
-        if (step instanceof Step.Create create) {
-            refuseName(create.file());
-            return withText(create.file(), Optional.of(sound(create.file(), create.text())));
-        }
-        if (step instanceof Step.Delete delete) {
-            there(delete.file());
-            refuseStudy(delete.file(), "deleted");
-            return withText(delete.file(), Optional.empty());
-        }
-        return renamed((Step.Rename) step);
+    /** The same with the result of edits where the file is still what they were worked out on. */
+    EditedFiles edited(Step.Edits step) throws ChangeRefused {
+        Optional<YamlDocument> now = document(step.file());
+        return now.isPresent() && isSame(now.get(), step.before())
+                ? with(step.file(), at(step.file()).with(step.after()))
+                : edited(step.file(), step.edits());
+    }
+
+    /** The same with a file that was not there. */
+    EditedFiles created(String name, String text) throws ChangeRefused {
+        refuseName(name);
+        return withText(name, Optional.of(sound(name, text)));
+    }
+
+    /** The same without a file. */
+    EditedFiles deleted(String name) throws ChangeRefused {
+        there(name);
+        refuseStudy(name, "deleted");
+        return withText(name, Optional.empty());
     }
 
     @SuppressWarnings("ReferenceEquality") // only the very same document is known to be sound
@@ -124,13 +107,14 @@ final class EditedFiles {
         return one == other;
     }
 
-    private EditedFiles edited(String name, List<YamlEdit> edits) throws ChangeRefused {
-        EditedFile sheet = there(name);
-        YamlDocument document = sheet.now().orElseThrow();
+    /** The same with edits made in one file. */
+    EditedFiles edited(String name, List<YamlEdit> edits) throws ChangeRefused {
+        EditedFile file = there(name);
+        YamlDocument document = file.now().orElseThrow();
         for (YamlEdit edit : edits) {
             document = edited(name, document, edit);
         }
-        return with(name, sheet.with(document));
+        return with(name, file.with(document));
     }
 
     private static YamlDocument edited(String name, YamlDocument document, YamlEdit edit)
@@ -145,34 +129,31 @@ final class EditedFiles {
         }
     }
 
-    private EditedFiles replaced(String name, String text) throws ChangeRefused {
-        EditedFile sheet = there(name);
-        return with(name, sheet.with(Optional.of(sound(name, text))));
+    /** The same with another text in a file that is there. */
+    EditedFiles replaced(String name, String text) throws ChangeRefused {
+        EditedFile file = there(name);
+        return with(name, file.with(Optional.of(sound(name, text))));
     }
 
-    private EditedFiles renamed(Step.Rename rename) throws ChangeRefused {
-        EditedFile sheet = there(rename.file());
-        refuseStudy(rename.file(), "renamed");
-        refuseName(rename.to());
-        return withText(rename.to(), sheet.text()).withText(rename.file(), Optional.empty());
+    /** The same with a file under another name. */
+    EditedFiles renamed(String name, String to) throws ChangeRefused {
+        EditedFile file = there(name);
+        refuseStudy(name, "renamed");
+        refuseName(to);
+        return withText(to, file.text()).withText(name, Optional.empty());
     }
 
     private EditedFile there(String name) throws ChangeRefused {
-        EditedFile sheet =
-                sheet(name)
-                        .filter(s -> s.now().isPresent())
-                        .orElseThrow(
-                                () ->
-                                        new ChangeRefused(
-                                                "there is no "
-                                                        + name
-                                                        + " here; look at the files"));
-        if (!sheet.isText()) {
-            Problem first = sheet.disk().orElseThrow().problems().get(0);
+        EditedFile file = at(name);
+        if (file.now().isEmpty()) {
+            throw new ChangeRefused("there is no " + name + " here; look at the files");
+        }
+        if (!file.isText()) {
+            Problem first = file.disk().orElseThrow().problems().get(0);
             throw new ChangeRefused(
                     name + " cannot be read: " + first.wrong() + "; " + first.right());
         }
-        return sheet;
+        return file;
     }
 
     private void refuseName(String name) throws ChangeRefused {

@@ -55,25 +55,20 @@ final class History {
         return Optional.ofNullable(undone.peek()).map(UndoEntry::name);
     }
 
-    /** The texts before the last deed. */
+    /** The texts before the last change. */
     EditedFiles undo(EditedFiles now) {
-        close();
-        UndoEntry entry = done.poll();
-        if (entry == null) {
-            return now;
-        }
-        undone.push(entry);
-        return entry.back(now);
+        return moved(done, undone).map(entry -> entry.back(now)).orElse(now);
     }
 
-    /** The texts after the last deed that was taken back. */
+    /** The texts after the last change that was taken back. */
     EditedFiles redo(EditedFiles now) {
+        return moved(undone, done).map(entry -> entry.again(now)).orElse(now);
+    }
+
+    private Optional<UndoEntry> moved(Deque<UndoEntry> from, Deque<UndoEntry> to) {
         close();
-        UndoEntry entry = undone.poll();
-        if (entry == null) {
-            return now;
-        }
-        done.push(entry);
-        return entry.again(now);
+        Optional<UndoEntry> entry = Optional.ofNullable(from.poll());
+        entry.ifPresent(to::push);
+        return entry;
     }
 }

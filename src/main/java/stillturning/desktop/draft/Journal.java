@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** A file that holds the unsaved work on one study, one for each program that works on it. */
 final class Journal {
@@ -85,6 +86,10 @@ final class Journal {
         }
     }
 
+    private Path beside(String ending) {
+        return file.resolveSibling(Listing.nameOf(file) + ending);
+    }
+
     /** What stands in it. */
     JournalText read() throws IOException {
         if (Files.size(file) > MOST_BYTES) {
@@ -95,7 +100,7 @@ final class Journal {
 
     /** Writes it anew, whole or not at all. */
     void write(JournalText text) throws IOException {
-        Path next = file.resolveSibling(Listing.nameOf(file) + ".new");
+        Path next = beside(".new");
         try (FileChannel channel =
                 FileChannel.open(
                         next,
@@ -118,26 +123,39 @@ final class Journal {
     /** Takes what stands in it away; it can be written again. */
     void clear() throws IOException {
         Files.deleteIfExists(file);
-        Files.deleteIfExists(file.resolveSibling(Listing.nameOf(file) + ".new"));
+        Files.deleteIfExists(beside(".new"));
     }
 
-    /** Takes it away for good. */
-    void end() throws IOException {
-        clear();
-        claim.end();
+    /**
+     * Takes it away for good.
+     *
+     * @param failed hears why it could not be done
+     */
+    void end(Consumer<String> failed) {
+        try {
+            clear();
+            claim.end();
+        } catch (IOException refused) {
+            failed.accept("kept work cannot be taken away: " + refused);
+        }
     }
 
-    /** Lets somebody else have it, with what stands in it. */
-    void letGo() throws IOException {
-        claim.release();
+    /**
+     * Lets somebody else have it, with what stands in it.
+     *
+     * @param failed hears why it could not be done
+     */
+    void letGo(Consumer<String> failed) {
+        try {
+            claim.release();
+        } catch (IOException refused) {
+            failed.accept("kept work cannot be let go: " + refused);
+        }
     }
 
     /** Moves what cannot be read aside, so that it is neither offered again nor lost. */
     void putAside() throws IOException {
-        Files.move(
-                file,
-                file.resolveSibling(Listing.nameOf(file) + ".damaged"),
-                StandardCopyOption.REPLACE_EXISTING);
+        Files.move(file, beside(".damaged"), StandardCopyOption.REPLACE_EXISTING);
         claim.end();
     }
 }

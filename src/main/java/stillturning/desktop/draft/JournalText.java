@@ -39,9 +39,9 @@ record JournalText(Instant when, List<Entry> entries) {
     static JournalText of(EditedFiles files, Instant when) {
         List<Entry> entries = new ArrayList<>();
         for (String name : files.unsaved()) {
-            EditedFile sheet = files.at(name);
-            Optional<String> onDisk = sheet.disk().flatMap(YamlDocument::onDisk);
-            entries.add(new Entry(name, sheet.diskText(), onDisk, sheet.text()));
+            EditedFile file = files.at(name);
+            Optional<String> onDisk = file.disk().flatMap(YamlDocument::onDisk);
+            entries.add(new Entry(name, file.diskText(), onDisk, file.text()));
         }
         return new JournalText(when, entries);
     }

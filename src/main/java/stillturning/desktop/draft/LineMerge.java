@@ -14,10 +14,10 @@ final class LineMerge {
     private static final Pattern LINE_ENDS = Pattern.compile("(?<=\n)|(?<=\r)(?!\n)");
 
     /** Lines of the base from one index to another, and what stands there instead. */
-    private record Piece(int from, int to, List<String> lines) {
+    private record ChangedLines(int from, int to, List<String> lines) {
 
         /** Whether nothing of the base stands between the two. */
-        boolean touches(Piece other) {
+        boolean touches(ChangedLines other) {
             return from <= other.to && other.from <= to;
         }
     }
@@ -27,44 +27,44 @@ final class LineMerge {
     /** The text with the changes of both, unless two of them touch. */
     static Optional<String> of(String base, String mine, String theirs) {
         List<String> lines = lines(base);
-        List<Piece> pieces = pieces(lines, lines(mine));
-        for (Piece theirPiece : pieces(lines, lines(theirs))) {
-            if (pieces.contains(theirPiece)) {
+        List<ChangedLines> changes = changes(lines, lines(mine));
+        for (ChangedLines theirChange : changes(lines, lines(theirs))) {
+            if (changes.contains(theirChange)) {
                 continue;
             }
-            if (pieces.stream().anyMatch(theirPiece::touches)) {
+            if (changes.stream().anyMatch(theirChange::touches)) {
                 return Optional.empty();
             }
-            pieces.add(theirPiece);
+            changes.add(theirChange);
         }
-        pieces.sort(Comparator.comparingInt(Piece::from));
-        return Optional.of(joined(lines, pieces));
+        changes.sort(Comparator.comparingInt(ChangedLines::from));
+        return Optional.of(joined(lines, changes));
     }
 
     private static List<String> lines(String text) {
         return text.isEmpty() ? List.of() : List.of(LINE_ENDS.split(text));
     }
 
-    private static List<Piece> pieces(List<String> base, List<String> other) {
-        List<Piece> pieces = new ArrayList<>();
+    private static List<ChangedLines> changes(List<String> base, List<String> other) {
+        List<ChangedLines> changes = new ArrayList<>();
         for (AbstractDelta<String> delta : DiffUtils.diff(base, other).getDeltas()) {
             int from = delta.getSource().getPosition();
-            pieces.add(
-                    new Piece(
+            changes.add(
+                    new ChangedLines(
                             from,
                             from + delta.getSource().size(),
                             List.copyOf(delta.getTarget().getLines())));
         }
-        return pieces;
+        return changes;
     }
 
-    private static String joined(List<String> base, List<Piece> pieces) {
+    private static String joined(List<String> base, List<ChangedLines> changes) {
         StringBuilder text = new StringBuilder();
         int at = 0;
-        for (Piece piece : pieces) {
-            base.subList(at, piece.from).forEach(text::append);
-            piece.lines.forEach(text::append);
-            at = piece.to;
+        for (ChangedLines change : changes) {
+            base.subList(at, change.from).forEach(text::append);
+            change.lines.forEach(text::append);
+            at = change.to;
         }
         base.subList(at, base.size()).forEach(text::append);
         return text.toString();

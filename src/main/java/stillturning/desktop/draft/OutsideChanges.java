@@ -69,31 +69,27 @@ final class OutsideChanges {
     }
 
     private void look(String name) {
-        EditedFile sheet = files.at(name);
+        EditedFile mine = files.at(name);
         Optional<YamlDocument> theirs = listing.document(name);
-        if (isSame(sheet.disk(), theirs)) {
+        if (isSame(mine.disk(), theirs)) {
             return;
         }
         Optional<String> text = theirs.map(YamlDocument::text);
-        if (text.equals(sheet.text()) && isText(theirs)) {
-            files = files.with(name, new EditedFile(sheet.file(), theirs, theirs));
-        } else if (text.equals(sheet.diskText()) && isText(theirs)) {
-            files = files.with(name, sheet.onDisk(theirs));
+        if (text.equals(mine.text()) && isText(theirs)) {
+            files = files.with(name, new EditedFile(mine.file(), theirs, theirs));
+        } else if (text.equals(mine.diskText()) && isText(theirs)) {
+            files = files.with(name, mine.onDisk(theirs));
         } else if (theirs.isEmpty() && name.equals(EditedFiles.STUDY)) {
-            files = files.with(name, sheet.onDisk(theirs));
-            gone(sheet);
-        } else if (!sheet.isUnsaved()) {
-            files = files.with(name, new EditedFile(sheet.file(), theirs, theirs));
+            files = files.with(name, mine.onDisk(theirs));
+            String wrong = "the study's file is no longer on disk";
+            String right = "save, and it is written again";
+            problems.add(new Problem(mine.file(), 1, 1, "", wrong, right));
+        } else if (!mine.isUnsaved()) {
+            files = files.with(name, new EditedFile(mine.file(), theirs, theirs));
             takenOver.add(name);
         } else {
-            both(name, sheet, theirs);
+            both(name, mine, theirs);
         }
-    }
-
-    private void gone(EditedFile study) {
-        String wrong = "the study's file is no longer on disk";
-        String right = "save, and it is written again";
-        problems.add(new Problem(study.file(), 1, 1, "", wrong, right));
     }
 
     private static boolean isSame(Optional<YamlDocument> one, Optional<YamlDocument> other) {
@@ -105,21 +101,21 @@ final class OutsideChanges {
         return document.isEmpty() || document.get().onDisk().isPresent();
     }
 
-    private void both(String name, EditedFile sheet, Optional<YamlDocument> theirs) {
+    private void both(String name, EditedFile mine, Optional<YamlDocument> theirs) {
         Optional<String> text = theirs.filter(t -> isText(theirs)).map(YamlDocument::text);
-        if (sheet.text().isPresent() && text.isPresent()) {
+        if (mine.text().isPresent() && text.isPresent()) {
             Optional<String> joined =
-                    LineMerge.of(sheet.diskText().orElse(""), sheet.text().get(), text.get());
+                    LineMerge.of(mine.diskText().orElse(""), mine.text().get(), text.get());
             Optional<EditedFile> result =
-                    joined.map(j -> sheet.onDisk(theirs).with(joined))
-                            .filter(r -> isNoWorse(r, sheet, theirs));
+                    joined.map(j -> mine.onDisk(theirs).with(joined))
+                            .filter(r -> isNoWorse(r, mine, theirs));
             if (result.isPresent()) {
                 files = files.with(name, result.get());
                 merged.add(name);
                 return;
             }
         }
-        conflicts.put(name, new Pending(sheet, theirs));
+        conflicts.put(name, new Pending(mine, theirs));
     }
 
     /** Whether what was joined can be read, if both could be read. */

@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param when it was kept
  */
-public record Recovered(Instant when, List<Item> items) {
+public record Recovered(Instant when, List<UnsavedFile> files) {
 
     /**
      * What is unsaved in one file.
@@ -16,9 +16,9 @@ public record Recovered(Instant when, List<Item> items) {
      * @param deleted whether the work was to delete the file
      * @param diskChanged whether the file on disk is another one than the work began with
      */
-    public record Item(String file, boolean deleted, boolean diskChanged) {}
+    public record UnsavedFile(String file, boolean deleted, boolean diskChanged) {}
 
     public Recovered {
-        items = List.copyOf(items);
+        files = List.copyOf(files);
     }
 }

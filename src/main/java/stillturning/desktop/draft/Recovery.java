@@ -50,16 +50,16 @@ final class Recovery {
             failed.accept("unsaved work was found that cannot be read, and put aside");
             return;
         }
-        List<Recovered.Item> items = new ArrayList<>();
+        List<Recovered.UnsavedFile> unsaved = new ArrayList<>();
         for (JournalText.Entry entry : text.entries()) {
             Optional<String> onDisk = files.at(entry.file()).disk().flatMap(YamlDocument::onDisk);
-            items.add(
-                    new Recovered.Item(
+            unsaved.add(
+                    new Recovered.UnsavedFile(
                             entry.file(),
                             entry.text().isEmpty(),
                             !onDisk.equals(entry.baseOnDisk())));
         }
-        left.put(new Recovered(text.when(), items), new Left(journal, text));
+        left.put(new Recovered(text.when(), unsaved), new Left(journal, text));
     }
 
     synchronized List<Recovered> all() {
@@ -83,25 +83,12 @@ final class Recovery {
 
     /** Takes the journal away. */
     synchronized void end(Recovered recovered) {
-        Left found = left.remove(recovered);
-        try {
-            if (found != null) {
-                found.journal.end();
-            }
-        } catch (IOException refused) {
-            failed.accept("kept work cannot be taken away: " + refused);
-        }
+        Optional.ofNullable(left.remove(recovered)).ifPresent(found -> found.journal.end(failed));
     }
 
     /** Leaves what was neither taken nor dropped to the next one who asks. */
     synchronized void letGo() {
-        for (Left found : left.values()) {
-            try {
-                found.journal.letGo();
-            } catch (IOException refused) {
-                failed.accept("kept work cannot be let go: " + refused);
-            }
-        }
+        left.values().forEach(found -> found.journal.letGo(failed));
         left.clear();
     }
 }

@@ -33,21 +33,21 @@ final class Saving {
     }
 
     /** What is on disk after writing; absent after a problem was told. */
-    Optional<Optional<YamlDocument>> write(EditedFile sheet, List<Problem> failed) {
+    Optional<Optional<YamlDocument>> write(EditedFile file, List<Problem> failed) {
         try {
-            Optional<YamlDocument> next = sheet.toWrite();
+            Optional<YamlDocument> next = file.toWrite();
             if (next.isPresent()) {
                 return Optional.of(Optional.of(next.get().save()));
             }
-            if (sheet.disk().isPresent()) {
-                sheet.disk().get().delete();
+            if (file.disk().isPresent()) {
+                file.disk().get().delete();
             }
             return Optional.of(Optional.empty());
         } catch (ChangedOnDisk meanwhile) {
             String wrong = String.valueOf(meanwhile.getMessage());
-            failed.add(new Problem(sheet.file(), 1, 1, "", wrong, "save again"));
+            failed.add(new Problem(file.file(), 1, 1, "", wrong, "save again"));
         } catch (IOException refused) {
-            failed.add(refused(sheet.file(), refused));
+            failed.add(refused(file.file(), refused));
         }
         return Optional.empty();
     }

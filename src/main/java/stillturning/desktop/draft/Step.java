@@ -10,8 +10,20 @@ public sealed interface Step {
     /** The file that it is done to. */
     String file();
 
+    /**
+     * The files after it.
+     *
+     * @throws ChangeRefused if it cannot be done
+     */
+    EditedFiles on(EditedFiles files) throws ChangeRefused;
+
     /** One value, key or item changed; everything else stays as it is written. */
-    record Edit(String file, YamlEdit edit) implements Step {}
+    record Edit(String file, YamlEdit edit) implements Step {
+        @Override
+        public EditedFiles on(EditedFiles files) throws ChangeRefused {
+            return files.edited(file, List.of(edit));
+        }
+    }
 
     /**
      * Several edits, one after the other. Where the file is still what they were worked out on, the
@@ -22,20 +34,50 @@ public sealed interface Step {
         public Edits {
             edits = List.copyOf(edits);
         }
+
+        @Override
+        public EditedFiles on(EditedFiles files) throws ChangeRefused {
+            return files.edited(this);
+        }
     }
 
-    /** Another text in the place of the whole one. */
-    record Replace(String file, String text) implements Step {}
+    /**
+     * Another text in the place of the whole one.
+     *
+     * @param typed whether somebody types it; what is typed without a pause is undone at once
+     */
+    record Replace(String file, String text, boolean typed) implements Step {
+        public Replace(String file, String text) {
+            this(file, text, false);
+        }
 
-    /** The text as somebody types it; what is typed without a pause is undone at once. */
-    record Typed(String file, String text) implements Step {}
+        @Override
+        public EditedFiles on(EditedFiles files) throws ChangeRefused {
+            return files.replaced(file, text);
+        }
+    }
 
     /** A file that was not there. */
-    record Create(String file, String text) implements Step {}
+    record Create(String file, String text) implements Step {
+        @Override
+        public EditedFiles on(EditedFiles files) throws ChangeRefused {
+            return files.created(file, text);
+        }
+    }
 
     /** A file that is to be there no longer. */
-    record Delete(String file) implements Step {}
+    record Delete(String file) implements Step {
+        @Override
+        public EditedFiles on(EditedFiles files) throws ChangeRefused {
+            return files.deleted(file);
+        }
+    }
 
     /** A file under another name. */
-    record Rename(String file, String to) implements Step {}
+    record Rename(String file, String to) implements Step {
+        @Override
+        public EditedFiles on(EditedFiles files) throws ChangeRefused {
+            return files.renamed(file, to);
+        }
+    }
 }

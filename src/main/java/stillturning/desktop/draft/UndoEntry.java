@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import stillturning.yaml.Splice;
 
 /**
@@ -63,17 +64,17 @@ record UndoEntry(String name, List<Patch> patches, Optional<String> typedIn, Ins
     }
 
     EditedFiles again(EditedFiles files) {
-        EditedFiles result = files;
-        for (Patch patch : patches) {
-            result = patch.on(result);
-        }
-        return result;
+        return applied(files, UnaryOperator.identity());
     }
 
     EditedFiles back(EditedFiles files) {
+        return applied(files, Patch::inverse);
+    }
+
+    private EditedFiles applied(EditedFiles files, UnaryOperator<Patch> way) {
         EditedFiles result = files;
         for (Patch patch : patches) {
-            result = patch.inverse().on(result);
+            result = way.apply(patch).on(result);
         }
         return result;
     }

@@ -1,14 +1,10 @@
 package stillturning.desktop.view;
 
 import javafx.scene.layout.Region;
-import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
 
 /** One work area of the window. */
 public interface Area {
-
-    /** Which one it is. */
-    AreaName name();
 
     /** What fills the window while it is shown; always the same. */
     Region view();

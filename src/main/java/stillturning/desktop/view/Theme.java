@@ -15,7 +15,7 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.text.Font;
 import stillturning.desktop.viewmodel.Settings;
-import stillturning.desktop.viewmodel.Settings.Paper;
+import stillturning.report.drawing.Paper;
 
 /** Colours, letters and their size. */
 public final class Theme {

@@ -16,10 +16,12 @@ import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Draft;
 import stillturning.desktop.draft.DraftState;
+import stillturning.files.CandidateReading;
 import stillturning.files.ReadStudy;
 import stillturning.files.Reading;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.quantity.UnitSystem;
 
 /**
  * The open study: what its texts say now, what was found out about it, which candidate is open, and
@@ -86,6 +88,20 @@ public final class Desk {
         changed();
     }
 
+    /**
+     * Makes a change, as a whole or not at all.
+     *
+     * @return why it cannot be made, and what to do; empty if it was made
+     */
+    public Optional<String> attempt(Change change) {
+        try {
+            make(change);
+            return Optional.empty();
+        } catch (ChangeRefused refused) {
+            return Optional.of(refused.why());
+        }
+    }
+
     /** Takes the last change back. */
     public void undo() {
         draft.undo();
@@ -133,6 +149,11 @@ public final class Desk {
         return study().flatMap(s -> s.candidate(candidate.get()));
     }
 
+    /** The candidate that is open, as far as it can be read. */
+    public Optional<CandidateReading> openReading() {
+        return Optional.ofNullable(reading.get().candidates().get(candidate.get()));
+    }
+
     /** Work in the background. */
     public BackgroundWork work() {
         return work;
@@ -141,6 +162,11 @@ public final class Desk {
     /** What the user has chosen. */
     public ObjectProperty<Settings> settings() {
         return settings;
+    }
+
+    /** Units in which things are shown. */
+    public UnitSystem units() {
+        return settings.get().units();
     }
 
     /** Opens another candidate. */
@@ -157,6 +183,11 @@ public final class Desk {
     public void go(Destination destination) {
         destination.candidate().ifPresent(this::open);
         List.copyOf(guides).forEach(g -> g.accept(destination));
+    }
+
+    /** Shows one thing of the open candidate. */
+    public void go(AreaName area, String subject) {
+        go(Destination.of(area, candidate.get(), subject));
     }
 
     /** To be called when the draft has changed: reads its texts, and finds out what follows. */

@@ -31,7 +31,7 @@ public final class FileUpkeep {
     private final ZoneId zone;
 
     /**
-     * @param teller shows news
+     * @param teller shows notices
      * @param zone in which times of day are told
      */
     public FileUpkeep(Draft draft, Consumer<Notice> teller, ZoneId zone) {
@@ -58,28 +58,26 @@ public final class FileUpkeep {
     /** Takes over what others changed on disk, and asks where both changed the same. */
     public void look() {
         Outside found = draft.lookOutside();
-        if (!found.takenOver().isEmpty()) {
-            teller.accept(
-                    new Notice(
-                            OUTSIDE,
-                            Weight.NEWS,
-                            names(found.takenOver())
-                                    + " changed outside this program and was read again.",
-                            List.of(new Reply("Take back", draft::undo))));
-        }
-        if (!found.merged().isEmpty()) {
-            teller.accept(
-                    new Notice(
-                            OUTSIDE,
-                            Weight.CARE,
-                            names(found.merged())
-                                    + " changed outside as well; both changes are in it now. Look"
-                                    + " it over before you save.",
-                            List.of(new Reply("Take back", draft::undo))));
-        }
+        outside(
+                Weight.NEWS,
+                found.takenOver(),
+                " changed outside this program and was read again.");
+        outside(
+                Weight.CARE,
+                found.merged(),
+                " changed outside as well; both changes are in it now. Look it over before you"
+                        + " save.");
         tell(found.conflicts());
         if (!found.problems().isEmpty()) {
             teller.accept(Notice.of(OUTSIDE, Weight.WRONG, inWords(found.problems())));
+        }
+    }
+
+    private void outside(Weight weight, List<String> files, String what) {
+        if (!files.isEmpty()) {
+            String words = String.join(", ", files) + what;
+            Reply back = new Reply("Take back", draft::undo);
+            teller.accept(new Notice(OUTSIDE, weight, words, List.of(back)));
         }
     }
 
@@ -93,13 +91,13 @@ public final class FileUpkeep {
                                     + " was changed here and outside in the same place. Which one"
                                     + " is right? The other can be had back by undo.",
                             List.of(
-                                    new Reply(
-                                            "Keep mine",
-                                            () -> draft.resolve(conflict, Choice.MINE)),
-                                    new Reply(
-                                            "Take the other",
-                                            () -> draft.resolve(conflict, Choice.THEIRS)))));
+                                    reply("Keep mine", conflict, Choice.MINE),
+                                    reply("Take the other", conflict, Choice.THEIRS))));
         }
+    }
+
+    private Reply reply(String words, Conflict conflict, Choice choice) {
+        return new Reply(words, () -> draft.resolve(conflict, choice));
     }
 
     /** Tells of work that a program left unsaved when it ended. */
@@ -107,8 +105,8 @@ public final class FileUpkeep {
         int number = 0;
         for (Recovered recovered : draft.recovered()) {
             String files =
-                    recovered.items().stream()
-                            .map(Recovered.Item::file)
+                    recovered.files().stream()
+                            .map(Recovered.UnsavedFile::file)
                             .collect(Collectors.joining(", "));
             teller.accept(
                     new Notice(
@@ -129,10 +127,6 @@ public final class FileUpkeep {
     private void take(Recovered recovered) {
         Outside found = draft.take(recovered);
         tell(found.conflicts());
-    }
-
-    private static String names(List<String> files) {
-        return String.join(", ", files);
     }
 
     private static String inWords(List<Problem> problems) {

@@ -24,7 +24,7 @@ public record Notice(String topic, Weight weight, String words, List<Reply> repl
         replies = List.copyOf(replies);
     }
 
-    /** News to which there is nothing to say. */
+    /** One to which there is nothing to say. */
     public static Notice of(String topic, Weight weight, String words) {
         return new Notice(topic, weight, words, List.of());
     }

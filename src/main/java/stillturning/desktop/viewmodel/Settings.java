@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stillturning.quantity.UnitSystem;
+import stillturning.report.drawing.Paper;
 
 /**
  * What the user has chosen, kept from one start to the next.
@@ -13,7 +14,11 @@ import stillturning.quantity.UnitSystem;
  * @param window where the window was
  */
 public record Settings(
-        Paper paper, int scalePercent, Units units, List<String> recent, Optional<Frame> window) {
+        Paper paper,
+        int scalePercent,
+        UnitSystem units,
+        List<String> recent,
+        Optional<Frame> window) {
 
     /** Fewest and most per cent of the usual size. */
     public static final int SMALLEST_PERCENT = 100;
@@ -22,35 +27,12 @@ public record Settings(
 
     private static final int MOST_RECENT = 12;
 
-    /** Dark letters on light paper or the other way round. */
-    public enum Paper {
-        LIGHT,
-        DARK
-    }
-
-    /** Units in which lengths, masses and temperatures are shown. */
-    public enum Units {
-        METRIC(UnitSystem.METRIC),
-        US(UnitSystem.US);
-
-        private final UnitSystem system;
-
-        Units(UnitSystem system) {
-            this.system = system;
-        }
-
-        /** The same as formats know it. */
-        public UnitSystem system() {
-            return system;
-        }
-    }
-
     /** Place and size of a window (screen units). */
     public record Frame(double x, double y, double width, double height, boolean maximized) {}
 
     /** What nobody has changed yet. */
     public static final Settings USUAL =
-            new Settings(Paper.LIGHT, 100, Units.METRIC, List.of(), Optional.empty());
+            new Settings(Paper.LIGHT, 100, UnitSystem.METRIC, List.of(), Optional.empty());
 
     public Settings {
         recent = List.copyOf(recent.subList(0, Math.min(MOST_RECENT, recent.size())));
@@ -63,7 +45,7 @@ public record Settings(
     }
 
     /** The same in other units. */
-    public Settings with(Units other) {
+    public Settings with(UnitSystem other) {
         return new Settings(paper, scalePercent, other, recent, window);
     }
 

@@ -16,9 +16,9 @@ import java.util.OptionalDouble;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
 import stillturning.desktop.viewmodel.Settings.Frame;
-import stillturning.desktop.viewmodel.Settings.Paper;
-import stillturning.desktop.viewmodel.Settings.Units;
 import stillturning.files.WholeFile;
+import stillturning.quantity.UnitSystem;
+import stillturning.report.drawing.Paper;
 
 /**
  * The file that settings are kept in, between one start and the next. It is read before the first
@@ -83,7 +83,7 @@ public record SettingsFile(Path path) {
         return new Settings(
                 named(kept, PAPER, Paper.values(), Settings.USUAL.paper()),
                 (int) number(kept, SCALE).orElse(Settings.USUAL.scalePercent()),
-                named(kept, UNITS, Units.values(), Settings.USUAL.units()),
+                named(kept, UNITS, UnitSystem.values(), Settings.USUAL.units()),
                 recent(kept),
                 window(kept));
     }

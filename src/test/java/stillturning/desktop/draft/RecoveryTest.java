@@ -30,7 +30,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.snakeyaml.engine.v2.api.LoadSettings;
-import stillturning.desktop.draft.Recovered.Item;
+import stillturning.desktop.draft.Recovered.UnsavedFile;
 
 class RecoveryTest {
 
@@ -157,10 +157,10 @@ class RecoveryTest {
             Recovered found = draft.recovered().get(0);
             assertEquals(
                     List.of(
-                            new Item("bus-and-battery.yaml", true, false),
-                            new Item("fresh.yaml", false, false),
-                            new Item(ONE_BUS, false, false)),
-                    found.items());
+                            new UnsavedFile("bus-and-battery.yaml", true, false),
+                            new UnsavedFile("fresh.yaml", false, false),
+                            new UnsavedFile(ONE_BUS, false, false)),
+                    found.files());
             assertTrue(draft.take(found).conflicts().isEmpty());
             assertTrue(requireNonNull(draft.state().texts().get(ONE_BUS)).contains("16 Ah"));
             assertEquals("candidate: fresh ± ü\n", draft.state().texts().get("fresh.yaml"));
@@ -190,7 +190,7 @@ class RecoveryTest {
         Files.writeString(file, Files.readString(file).replace("18 Ah", "20 Ah"));
         try (Draft draft = open()) {
             Recovered found = draft.recovered().get(0);
-            assertTrue(found.items().get(2).diskChanged());
+            assertTrue(found.files().get(2).diskChanged());
             Conflict conflict = draft.take(found).conflicts().get(0);
             assertTrue(conflict.mine().orElseThrow().contains("16 Ah"));
             assertTrue(conflict.theirs().orElseThrow().contains("20 Ah"));

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import stillturning.desktop.viewmodel.Settings.Paper;
-import stillturning.desktop.viewmodel.Settings.Units;
+import stillturning.quantity.UnitSystem;
+import stillturning.report.drawing.Paper;
 
 class SettingsFileTest {
 
@@ -27,7 +27,7 @@ class SettingsFileTest {
                 new Settings(
                         Paper.DARK,
                         150,
-                        Units.US,
+                        UnitSystem.US,
                         List.of("/a", "C:\\Flügel = 2"),
                         Optional.of(new Settings.Frame(1, 2, 1024, 700, true)));
 

@@ -23,7 +23,7 @@ import stillturning.yaml.YamlValue;
  */
 public final class CandidateEdits {
 
-    /** When a lever stands where. */
+    /** MomentChoice a lever stands where. */
     public enum Configuration {
         FLIGHT("in flight"),
         MASTER_OFF("with the master off"),
@@ -62,7 +62,7 @@ public final class CandidateEdits {
 
     private final String file;
     private final YamlDocument document;
-    private final CandidateOutline layout;
+    private final CandidateOutline outline;
     private final StudyOutline loads;
 
     /**
@@ -72,37 +72,37 @@ public final class CandidateEdits {
     public CandidateEdits(YamlDocument candidate, YamlDocument study) {
         this.file = String.valueOf(candidate.file().getFileName());
         this.document = candidate;
-        this.layout = new CandidateOutline(candidate);
+        this.outline = new CandidateOutline(candidate);
         this.loads = new StudyOutline(study);
     }
 
-    private FileEdits pen() throws ChangeRefused {
+    private FileEdits edits() throws ChangeRefused {
         return new FileEdits(file, document);
     }
 
     /** Adds a part under a free name, which stands in the change; nothing is joined to it. */
     public Change add(NewPart part) throws ChangeRefused {
-        FileEdits pen = pen();
-        String id = add(part, pen);
-        return pen.change("Add " + id, List.of(id), List.of());
+        FileEdits edits = edits();
+        String id = add(part, edits);
+        return edits.change("Add " + id, id);
     }
 
-    private String add(NewPart part, FileEdits pen) throws ChangeRefused {
-        Set<String> taken = layout.taken();
+    private String add(NewPart part, FileEdits edits) throws ChangeRefused {
+        Set<String> taken = outline.taken();
         taken.addAll(loads.names());
         String id = CandidateOutline.free(part.kind, taken);
         Map<String, String> settings = new TreeMap<>(part.settings);
         if (part.kind.equals("ground")) {
             settings.putIfAbsent("on-structure", "yes"); // one that leads nowhere cannot be read
         }
-        pen.put(
+        edits.put(
                 CandidateOutline.PARTS,
                 id,
                 PartDefaults.fields(
                         part.kind, part.ofClass, part.zone, settings, loads.isTwiceTheVoltage()));
         Optional<String> position = PartDefaults.position(part.kind, part.ofClass);
         if (position.isPresent()) {
-            pen.put(Configuration.FLIGHT.path(), id, YamlValue.text(position.get()));
+            edits.put(Configuration.FLIGHT.path(), id, YamlValue.text(position.get()));
         }
         return id;
     }
@@ -115,21 +115,21 @@ public final class CandidateEdits {
     public Change delete(Set<String> parts) throws ChangeRefused {
         Set<Run> runs = new LinkedHashSet<>();
         for (String part : parts) {
-            Optional<Run> run = layout.maker(part);
-            if (!layout.parts().containsKey(part)) {
+            Optional<Run> run = outline.maker(part);
+            if (!outline.parts().containsKey(part)) {
                 Run made = run.orElseThrow(() -> notHere(part));
                 if (!isProtector(part, made)) {
                     runs.add(made);
                 }
             }
         }
-        FileEdits pen = pen();
-        List<String> also = new Deletion(layout, parts, runs, pen).write();
+        FileEdits edits = edits();
+        List<String> also = new Deletion(outline, parts, runs, edits).write();
         // later names first, since those behind a protector that goes move up
         for (String part : new TreeSet<>(parts).descendingSet()) {
-            takeOutOfRun(part, runs, pen);
+            takeOutOfRun(part, runs, edits);
         }
-        return pen.change("Delete " + named(parts), List.of(), also);
+        return edits.change("Delete " + named(parts), List.of(), also);
     }
 
     private static boolean isProtector(String part, Run run) {
@@ -138,16 +138,16 @@ public final class CandidateEdits {
                 && !part.substring(prefix.length()).startsWith("-wire");
     }
 
-    private void takeOutOfRun(String part, Set<Run> cut, FileEdits pen) throws ChangeRefused {
-        Optional<Run> before = layout.maker(part);
-        if (before.isEmpty() || layout.parts().containsKey(part) || cut.contains(before.get())) {
+    private void takeOutOfRun(String part, Set<Run> cut, FileEdits edits) throws ChangeRefused {
+        Optional<Run> before = outline.maker(part);
+        if (before.isEmpty() || outline.parts().containsKey(part) || cut.contains(before.get())) {
             return;
         }
-        Optional<Run> run = new CandidateOutline(pen.document()).maker(part);
+        Optional<Run> run = new CandidateOutline(edits.document()).maker(part);
         Optional<RunLine> left =
                 run.flatMap(r -> r.line().withoutMade(part, Naming.prefix(r.key())));
         if (left.isPresent()) {
-            pen.set(run.orElseThrow().path(), left.get().text());
+            edits.set(run.orElseThrow().path(), left.get().text());
         }
     }
 
@@ -170,34 +170,34 @@ public final class CandidateEdits {
 
     /** Parts with their settings and the links among them, as a text for {@link #paste}. */
     public String copy(Set<String> parts) throws ChangeRefused {
-        pen(); // refuses what cannot be read
-        return Clipboard.copy(layout, parts);
+        edits(); // refuses what cannot be read
+        return Clipboard.copy(outline, parts);
     }
 
     /** Adds parts that were copied here or in another candidate, under free names. */
     public Change paste(String clipboard) throws ChangeRefused {
-        FileEdits pen = pen();
-        List<String> pasted = Clipboard.paste(clipboard, layout, loads, pen);
-        return pen.change("Paste " + named(new LinkedHashSet<>(pasted)), pasted, List.of());
+        FileEdits edits = edits();
+        List<String> pasted = Clipboard.paste(clipboard, outline, loads, edits);
+        return edits.change("Paste " + named(new LinkedHashSet<>(pasted)), pasted, List.of());
     }
 
     /** Gives a part another name wherever the file speaks of it. */
     public Change rename(String part, String to) throws ChangeRefused {
-        if (!layout.parts().containsKey(part)) {
+        if (!outline.parts().containsKey(part)) {
             throw notHere(part);
         }
         refuseLoad(to);
-        FileEdits pen = pen();
-        Renaming.part(layout, part, to, pen);
-        return pen.change("Rename " + part + " " + to, List.of(to), List.of());
+        FileEdits edits = edits();
+        Renaming.part(outline, part, to, edits);
+        return edits.change("Rename " + part + " " + to, to);
     }
 
     /** Gives a link another name; what it makes is named after it. */
     public Change renameLink(String link, String to) throws ChangeRefused {
         refuseLoad(to);
-        FileEdits pen = pen();
-        Renaming.link(layout, run(DocumentPlaces.under(CandidateOutline.LINKS, link)), to, pen);
-        return pen.change("Rename link " + link + " " + to, List.of(), List.of());
+        FileEdits edits = edits();
+        Renaming.link(outline, run(DocumentPlaces.under(CandidateOutline.LINKS, link)), to, edits);
+        return edits.change("Rename link " + link + " " + to);
     }
 
     private void refuseLoad(String name) throws ChangeRefused {
@@ -207,25 +207,25 @@ public final class CandidateEdits {
     }
 
     private Run run(String path) throws ChangeRefused {
-        return layout.run(path)
+        return outline.run(path)
                 .orElseThrow(() -> new ChangeRefused("there is no run " + path + " here"));
     }
 
     /** Writes a value of a part: {@code set("battery", "capacity", "20 Ah")}. */
     public Change set(String part, String key, String text) throws ChangeRefused {
-        if (!layout.parts().containsKey(part)) {
+        if (!outline.parts().containsKey(part)) {
             throw notHere(part);
         }
-        FileEdits pen = pen();
-        pen.put(DocumentPlaces.under(CandidateOutline.PARTS, part), key, YamlValue.text(text));
-        return pen.change("Set " + key + " of " + part, List.of(part), List.of());
+        FileEdits edits = edits();
+        edits.put(DocumentPlaces.under(CandidateOutline.PARTS, part), key, YamlValue.text(text));
+        return edits.change("Set " + key + " of " + part, part);
     }
 
     /** Takes a value of a part out, so that its class says it. */
     public Change clear(String part, String key) throws ChangeRefused {
-        FileEdits pen = pen();
-        pen.remove(DocumentPlaces.under(DocumentPlaces.under(CandidateOutline.PARTS, part), key));
-        return pen.change("Clear " + key + " of " + part, List.of(part), List.of());
+        FileEdits edits = edits();
+        edits.remove(DocumentPlaces.under(DocumentPlaces.under(CandidateOutline.PARTS, part), key));
+        return edits.change("Clear " + key + " of " + part, part);
     }
 
     /** Writes a text anywhere in the file; what leads to it is made if it is not there. */
@@ -235,34 +235,31 @@ public final class CandidateEdits {
 
     /** Writes a value anywhere in the file; what leads to it is made if it is not there. */
     public Change setAt(String mapping, String key, YamlValue value) throws ChangeRefused {
-        FileEdits pen = pen();
-        pen.put(mapping, key, value);
-        return pen.change("Set " + key, List.of(), List.of());
+        FileEdits edits = edits();
+        edits.put(mapping, key, value);
+        return edits.change("Set " + key);
     }
 
     /** Takes whatever stands at a path out. */
     public Change clearAt(String path) throws ChangeRefused {
-        FileEdits pen = pen();
-        pen.remove(path);
-        return pen.change("Clear " + path, List.of(), List.of());
+        FileEdits edits = edits();
+        edits.remove(path);
+        return edits.change("Clear " + path);
     }
 
     /** Says where a lever stands. */
     public Change position(Configuration when, String lever, String position) throws ChangeRefused {
-        FileEdits pen = pen();
-        pen.put(when.path(), lever, YamlValue.text(position));
-        return pen.change(
-                "Put " + lever + " to " + position + " " + when.words,
-                List.of(Naming.part(lever)),
-                List.of());
+        FileEdits edits = edits();
+        edits.put(when.path(), lever, YamlValue.text(position));
+        return edits.change(
+                "Put " + lever + " to " + position + " " + when.words, Naming.part(lever));
     }
 
     /** Leaves a lever where it stands otherwise. */
     public Change noPosition(Configuration when, String lever) throws ChangeRefused {
-        FileEdits pen = pen();
-        pen.remove(DocumentPlaces.under(when.path(), lever));
-        return pen.change(
-                "Leave " + lever + " " + when.words, List.of(Naming.part(lever)), List.of());
+        FileEdits edits = edits();
+        edits.remove(DocumentPlaces.under(when.path(), lever));
+        return edits.change("Leave " + lever + " " + when.words, Naming.part(lever));
     }
 
     /**
@@ -272,40 +269,38 @@ public final class CandidateEdits {
      *     guess if empty
      */
     public Change join(Terminal one, Terminal other, Optional<String> items) throws ChangeRefused {
-        FileEdits pen = pen();
-        new Joining(layout, loads, pen).join(one, other, items);
-        return pen.change(
-                "Join " + one.part() + " to " + other.part(),
-                List.of(one.part(), other.part()),
-                List.of());
+        FileEdits edits = edits();
+        new Joining(outline, loads, edits).join(one, other, items);
+        return edits.change("Join " + one.part() + " to " + other.part(), one.part(), other.part());
     }
 
     /** Cuts a link or a feed, by its path in the file: {@code links.battery-lead}. */
     public Change cut(String run) throws ChangeRefused {
-        FileEdits pen = pen();
+        FileEdits edits = edits();
         Run found = run(run);
-        List<String> also = new Deletion(layout, Set.of(), Set.of(found), pen).write();
-        return pen.change("Cut " + found.key(), List.of(), also);
+        List<String> also = new Deletion(outline, Set.of(), Set.of(found), edits).write();
+        return edits.change("Cut " + found.key(), List.of(), also);
     }
 
     /** Leads a run through a part that is there, entering it at a terminal. */
     public Change insert(String run, Terminal near, OptionalInt at) throws ChangeRefused {
-        FileEdits pen = pen();
-        insert(run(run), near, at, layout, pen);
-        return pen.change("Insert " + near.part(), List.of(near.part()), List.of());
+        FileEdits edits = edits();
+        insert(run(run), near, at, outline, edits);
+        return edits.change("Insert " + near.part(), near.part());
     }
 
     /** Leads a run through a new part. */
     public Change insert(String run, NewPart part, OptionalInt at) throws ChangeRefused {
-        FileEdits pen = pen();
+        FileEdits edits = edits();
         Run found = run(run);
-        String id = add(part, pen);
-        CandidateOutline after = new CandidateOutline(pen.document());
-        insert(found, new Terminal(id, "in"), at, after, pen);
-        return pen.change("Insert " + id, List.of(id), List.of());
+        String id = add(part, edits);
+        CandidateOutline after = new CandidateOutline(edits.document());
+        insert(found, new Terminal(id, "in"), at, after, edits);
+        return edits.change("Insert " + id, id);
     }
 
-    private void insert(Run run, Terminal near, OptionalInt at, CandidateOutline now, FileEdits pen)
+    private void insert(
+            Run run, Terminal near, OptionalInt at, CandidateOutline now, FileEdits edits)
             throws ChangeRefused {
         boolean there =
                 run.line().anchors().stream()
@@ -317,41 +312,41 @@ public final class CandidateEdits {
         if (there) {
             throw new ChangeRefused(run.key() + " leads through " + near.part() + " already");
         }
-        String item = new Joining(now, loads, pen).through(near);
+        String item = new Joining(now, loads, edits).through(near);
         int index = at.orElse(run.line().placeInLine());
-        pen.set(run.path(), run.line().with(index, item).text());
+        edits.set(run.path(), run.line().with(index, item).text());
     }
 
     /** Writes a run anew, as text. */
     public Change setRun(String run, String text) throws ChangeRefused {
-        FileEdits pen = pen();
+        FileEdits edits = edits();
         Run found = run(run);
-        pen.set(run, text);
-        return pen.change("Change " + found.key(), List.of(), List.of());
+        edits.set(run, text);
+        return edits.change("Change " + found.key());
     }
 
     /** Leaves a load of the study out of this candidate, with its feeds and what speaks of it. */
     public Change leaveOut(String load) throws ChangeRefused {
-        if (!loads.names().contains(load) || layout.leavesOut().contains(load)) {
+        if (!loads.names().contains(load) || outline.leavesOut().contains(load)) {
             throw new ChangeRefused("there is no load \"" + load + "\" here to be left out");
         }
-        FileEdits pen = pen();
+        FileEdits edits = edits();
         Set<Run> feeds = new LinkedHashSet<>();
-        for (Run run : layout.runs()) {
+        for (Run run : outline.runs()) {
             if (run.section().equals(CandidateOutline.FEEDS)
                     && Naming.part(run.key()).equals(load)) {
                 feeds.add(run);
             }
         }
-        List<String> also = new Deletion(layout, Set.of(load), feeds, pen).write();
-        pen.addItem(CandidateOutline.LEAVES_OUT, load);
-        return pen.change("Leave " + load + " out", List.of(), also);
+        List<String> also = new Deletion(outline, Set.of(load), feeds, edits).write();
+        edits.addItem(CandidateOutline.LEAVES_OUT, load);
+        return edits.change("Leave " + load + " out", List.of(), also);
     }
 
     /** Gives the candidate another title. */
     public Change title(String title) throws ChangeRefused {
-        FileEdits pen = pen();
-        pen.put("", "candidate", YamlValue.text(title));
-        return pen.change("Call it " + title, List.of(), List.of());
+        FileEdits edits = edits();
+        edits.put("", "candidate", YamlValue.text(title));
+        return edits.change("Call it " + title);
     }
 }

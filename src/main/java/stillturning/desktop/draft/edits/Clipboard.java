@@ -23,47 +23,50 @@ final class Clipboard {
     private Clipboard() {}
 
     /** Parts with their settings, the links among them, and where their levers stand. */
-    static String copy(CandidateOutline layout, Set<String> parts) throws ChangeRefused {
-        FileEdits pen = new FileEdits(FILE, YamlDocument.of(Path.of(FILE), HEAD));
+    static String copy(CandidateOutline outline, Set<String> parts) throws ChangeRefused {
+        FileEdits edits = new FileEdits(FILE, YamlDocument.of(Path.of(FILE), HEAD));
         Set<String> copied = new LinkedHashSet<>();
-        for (Map.Entry<String, YamlValue> part : layout.parts().entrySet()) {
+        for (Map.Entry<String, YamlValue> part : outline.parts().entrySet()) {
             if (parts.contains(part.getKey())) {
-                pen.put(CandidateOutline.PARTS, part.getKey(), part.getValue());
+                edits.put(CandidateOutline.PARTS, part.getKey(), part.getValue());
                 copied.add(part.getKey());
             }
         }
         if (copied.isEmpty()) {
             throw new ChangeRefused("none of these is a part of its own; choose parts, not wires");
         }
-        for (Run run : layout.runs()) {
+        for (Run run : outline.runs()) {
             boolean inside =
                     run.section().equals(CandidateOutline.LINKS)
                             && run.line().anchors().stream()
                                     .allMatch(a -> parts.contains(a.part()));
             if (inside) {
-                pen.put(CandidateOutline.LINKS, run.key(), YamlValue.text(run.line().text()));
+                edits.put(CandidateOutline.LINKS, run.key(), YamlValue.text(run.line().text()));
                 copied.addAll(run.makes());
             }
         }
-        notes(layout, copied, UnaryOperator.identity(), pen);
-        return pen.document().text();
+        notes(outline, copied, UnaryOperator.identity(), edits);
+        return edits.document().text();
     }
 
     /** What is said of single parts, and their levers, under other names. */
     private static void notes(
-            CandidateOutline layout, Set<String> parts, UnaryOperator<String> names, FileEdits pen)
+            CandidateOutline outline,
+            Set<String> parts,
+            UnaryOperator<String> names,
+            FileEdits edits)
             throws ChangeRefused {
         for (String section : NOTES) {
-            some(layout.all().under(section), section, parts, names, pen);
+            some(outline.all().under(section), section, parts, names, edits);
         }
-        WrittenKeys positions = layout.all().under("positions");
+        WrittenKeys positions = outline.all().under("positions");
         for (String configuration : positions.fields().keySet()) {
             some(
                     positions.under(configuration),
                     DocumentPlaces.under("positions", configuration),
                     parts,
                     names,
-                    pen);
+                    edits);
         }
     }
 
@@ -72,11 +75,11 @@ final class Clipboard {
             String path,
             Set<String> parts,
             UnaryOperator<String> names,
-            FileEdits pen)
+            FileEdits edits)
             throws ChangeRefused {
         for (Map.Entry<String, YamlValue> field : all.fields().entrySet()) {
             if (parts.contains(Naming.part(field.getKey()))) {
-                pen.put(path, Naming.renamed(field.getKey(), names), field.getValue());
+                edits.put(path, Naming.renamed(field.getKey(), names), field.getValue());
             }
         }
     }
@@ -87,13 +90,13 @@ final class Clipboard {
      * @return names of the new parts
      */
     static List<String> paste(
-            String text, CandidateOutline layout, StudyOutline loads, FileEdits pen)
+            String text, CandidateOutline outline, StudyOutline loads, FileEdits edits)
             throws ChangeRefused {
         CandidateOutline copied = new CandidateOutline(YamlDocument.of(Path.of(FILE), text));
         if (copied.parts().isEmpty() || !copied.all().fields().containsKey("clipboard")) {
             throw new ChangeRefused("no parts were copied; choose some, copy them, then paste");
         }
-        Set<String> taken = layout.taken();
+        Set<String> taken = outline.taken();
         taken.addAll(loads.names());
         Map<String, String> names = new HashMap<>();
         Set<String> all = new LinkedHashSet<>(copied.parts().keySet());
@@ -109,13 +112,13 @@ final class Clipboard {
         UnaryOperator<String> renamed = name -> names.getOrDefault(name, name);
         List<String> pasted = copied.parts().keySet().stream().map(renamed).toList();
         for (Map.Entry<String, YamlValue> part : copied.parts().entrySet()) {
-            pen.put(CandidateOutline.PARTS, renamed.apply(part.getKey()), part.getValue());
+            edits.put(CandidateOutline.PARTS, renamed.apply(part.getKey()), part.getValue());
         }
         for (Run run : copied.runs()) {
             String line = run.line().renamed(renamed).text();
-            pen.put(CandidateOutline.LINKS, renamed.apply(run.key()), YamlValue.text(line));
+            edits.put(CandidateOutline.LINKS, renamed.apply(run.key()), YamlValue.text(line));
         }
-        notes(copied, all, renamed, pen);
+        notes(copied, all, renamed, edits);
         return pasted;
     }
 

@@ -12,8 +12,8 @@ import stillturning.yaml.DocumentPlaces;
 /** Takes parts and runs out of a candidate's file, with everything that speaks of them. */
 final class Deletion {
 
-    private final CandidateOutline layout;
-    private final FileEdits pen;
+    private final CandidateOutline outline;
+    private final FileEdits edits;
     private final Set<String> gone = new LinkedHashSet<>();
     private final Set<Run> cut = new LinkedHashSet<>();
     private final List<String> also = new ArrayList<>();
@@ -22,9 +22,9 @@ final class Deletion {
      * @param parts names of parts that the file writes
      * @param runs runs that go anyway
      */
-    Deletion(CandidateOutline layout, Set<String> parts, Set<Run> runs, FileEdits pen) {
-        this.layout = layout;
-        this.pen = pen;
+    Deletion(CandidateOutline outline, Set<String> parts, Set<Run> runs, FileEdits edits) {
+        this.outline = outline;
+        this.edits = edits;
         gone.addAll(parts);
         runs.forEach(this::cut);
         followRuns();
@@ -35,7 +35,7 @@ final class Deletion {
         gone.addAll(run.line().makes(Naming.prefix(run.key())));
         boolean lastFeed =
                 run.section().equals(CandidateOutline.FEEDS)
-                        && layout.runs().stream()
+                        && outline.runs().stream()
                                 .filter(r -> r.section().equals(CandidateOutline.FEEDS))
                                 .filter(r -> !cut.contains(r))
                                 .noneMatch(
@@ -50,7 +50,7 @@ final class Deletion {
         boolean more = true;
         while (more) {
             more = false;
-            for (Run run : layout.runs()) {
+            for (Run run : outline.runs()) {
                 if (!cut.contains(run) && run.line().ends(gone::contains)) {
                     cut(run);
                     also.add("takes the " + word(run) + " " + run.key() + " out");
@@ -66,11 +66,11 @@ final class Deletion {
 
     /** Writes it; what it takes along is told. */
     List<String> write() throws ChangeRefused {
-        Mentions mentions = new Mentions(layout.all());
+        Mentions mentions = new Mentions(outline.all());
         runs();
         for (String part : gone) {
-            if (layout.parts().containsKey(part)) {
-                pen.remove(DocumentPlaces.under(CandidateOutline.PARTS, part));
+            if (outline.parts().containsKey(part)) {
+                edits.remove(DocumentPlaces.under(CandidateOutline.PARTS, part));
             }
         }
         shares();
@@ -78,7 +78,7 @@ final class Deletion {
         Set<String> procedures = new LinkedHashSet<>();
         for (Mention mention : mentions.of(gone::contains)) {
             switch (mention.kind()) {
-                case NOTE, POSITION, RETURN, SHOWN -> pen.remove(mention.path());
+                case NOTE, POSITION, RETURN, SHOWN -> edits.remove(mention.path());
                 case CUE -> cues.add(mention.owner());
                 case ACTOR -> procedures.add(mention.owner());
                 case SHARE, SHED, LEFT_OUT -> {} // list by list
@@ -90,12 +90,12 @@ final class Deletion {
     }
 
     private void runs() throws ChangeRefused {
-        for (Run run : layout.runs()) {
+        for (Run run : outline.runs()) {
             RunLine left = run.line().without(gone::contains);
             if (cut.contains(run)) {
-                pen.remove(run.path());
+                edits.remove(run.path());
             } else if (!left.equals(run.line())) {
-                pen.set(run.path(), left.text());
+                edits.set(run.path(), left.text());
                 also.add("leads " + run.key() + " past it");
             }
         }
@@ -104,27 +104,27 @@ final class Deletion {
     private void shares() throws ChangeRefused {
         Set<String> names = new LinkedHashSet<>(gone);
         cut.forEach(run -> names.add(run.key()));
-        List<WrittenKeys> shares = layout.all().under("shares").items();
+        List<WrittenKeys> shares = outline.all().under("shares").items();
         for (int i = shares.size() - 1; i >= 0; i--) {
             List<String> parts = shares.get(i).under("parts").itemTexts();
             List<Integer> out = indices(parts, names);
             String path = DocumentPlaces.item("shares", i);
             if (!out.isEmpty() && parts.size() - out.size() < 2) {
-                pen.remove(path);
+                edits.remove(path);
                 also.add("takes out what only one part would share");
             } else {
-                pen.removeItems(DocumentPlaces.under(path, "parts"), out);
+                edits.removeItems(DocumentPlaces.under(path, "parts"), out);
             }
         }
     }
 
     private void sheds() throws ChangeRefused {
-        WrittenKeys procedures = layout.all().under("procedures");
+        WrittenKeys procedures = outline.all().under("procedures");
         for (String procedure : procedures.fields().keySet()) {
             List<String> sheds = procedures.under(procedure).under("sheds").itemTexts();
             String path =
                     DocumentPlaces.under(DocumentPlaces.under("procedures", procedure), "sheds");
-            pen.removeItems(path, indices(sheds, gone));
+            edits.removeItems(path, indices(sheds, gone));
         }
     }
 
@@ -140,21 +140,21 @@ final class Deletion {
 
     /** A procedure goes with the last cue that starts it, and with what does it. */
     private void cues(Set<String> cues, Set<String> procedures) throws ChangeRefused {
-        WrittenKeys all = layout.all().under("procedures");
+        WrittenKeys all = outline.all().under("procedures");
         for (String procedure : all.fields().keySet()) {
             List<String> when = all.under(procedure).under("when").itemTexts();
             List<Integer> out = indices(when, cues);
             if (procedures.contains(procedure) || (!out.isEmpty() && out.size() == when.size())) {
-                pen.remove(DocumentPlaces.under("procedures", procedure));
+                edits.remove(DocumentPlaces.under("procedures", procedure));
                 also.add("takes the procedure " + procedure + " out");
             } else {
-                pen.removeItems(
+                edits.removeItems(
                         DocumentPlaces.under(DocumentPlaces.under("procedures", procedure), "when"),
                         out);
             }
         }
         for (String cue : cues) {
-            pen.remove(DocumentPlaces.under("sees", cue));
+            edits.remove(DocumentPlaces.under("sees", cue));
             also.add("takes the cue " + cue + " out");
         }
     }

@@ -31,26 +31,27 @@ final class EmptyCandidate {
     static final String START =
             "candidate: \"\"\nparts: {}\nreturns: {}\nlinks: {}\nfeeds: {}\npositions: {flight: {}}\n";
 
-    void fill(String title, FileEdits pen) throws ChangeRefused {
-        pen.set("candidate", title);
-        parts(pen);
+    void fill(String title, FileEdits edits) throws ChangeRefused {
+        edits.set("candidate", title);
+        parts(edits);
         for (String zone : grounds) {
-            pen.put("returns", zone, YamlValue.text(zone + "-ground"));
+            edits.put("returns", zone, YamlValue.text(zone + "-ground"));
         }
-        link(pen, "battery-minus", "from battery.minus to " + home + "-ground, wire AWG 4");
-        link(pen, "battery-lead", "from battery to main-bus" + fuse() + ", wire AWG 4");
+        link(edits, "battery-minus", "from battery.minus to " + home + "-ground, wire AWG 4");
+        link(edits, "battery-lead", "from battery to main-bus" + fuse() + ", wire AWG 4");
         for (String load : loads.names()) {
-            feeds(load, pen);
+            feeds(load, edits);
         }
     }
 
-    private void parts(FileEdits pen) throws ChangeRefused {
+    private void parts(FileEdits edits) throws ChangeRefused {
         boolean twice = loads.isTwiceTheVoltage();
-        pen.put(CandidateOutline.PARTS, "battery", part("battery", Map.of(), home, twice));
-        pen.put(CandidateOutline.PARTS, "main-bus", part("bus", Map.of(), home, twice));
+        edits.put(CandidateOutline.PARTS, "battery", part("battery", Map.of(), home, twice));
+        edits.put(CandidateOutline.PARTS, "main-bus", part("bus", Map.of(), home, twice));
         for (String zone : grounds) {
             Map<String, String> bolted = Map.of("on-structure", "yes");
-            pen.put(CandidateOutline.PARTS, zone + "-ground", part("ground", bolted, zone, twice));
+            edits.put(
+                    CandidateOutline.PARTS, zone + "-ground", part("ground", bolted, zone, twice));
         }
     }
 
@@ -60,8 +61,8 @@ final class EmptyCandidate {
         return PartDefaults.fields(kind, Optional.empty(), zone, settings, twice);
     }
 
-    private static void link(FileEdits pen, String name, String text) throws ChangeRefused {
-        pen.put(CandidateOutline.LINKS, name, YamlValue.text(text));
+    private static void link(FileEdits edits, String name, String text) throws ChangeRefused {
+        edits.put(CandidateOutline.LINKS, name, YamlValue.text(text));
     }
 
     /** A fuse for all that the bus feeds; none where no usual one is large enough. */
@@ -76,7 +77,7 @@ final class EmptyCandidate {
                 .orElse("");
     }
 
-    private void feeds(String load, FileEdits pen) throws ChangeRefused {
+    private void feeds(String load, FileEdits edits) throws ChangeRefused {
         List<String> inputs = loads.inputs(load);
         for (String input : inputs) {
             String key = inputs.size() == 1 ? load : load + "." + input;
@@ -88,7 +89,7 @@ final class EmptyCandidate {
                                             .flatMap(UsualProtection::rating)
                                             .map(r -> ", breaker " + r)
                                             .orElse("");
-            pen.put(CandidateOutline.FEEDS, key, YamlValue.text(text));
+            edits.put(CandidateOutline.FEEDS, key, YamlValue.text(text));
         }
     }
 }

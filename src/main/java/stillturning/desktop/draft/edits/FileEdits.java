@@ -94,6 +94,11 @@ final class FileEdits {
         }
     }
 
+    /** All of it as a change that is about these parts. */
+    Change change(String name, String... parts) {
+        return change(name, List.of(parts), List.of());
+    }
+
     /** All of it as a change. */
     Change change(String name, List<String> parts, List<String> also) {
         return new Change(name, List.of(new Step.Edits(file, before, edits, now)), parts, also);

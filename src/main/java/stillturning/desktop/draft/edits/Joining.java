@@ -21,14 +21,14 @@ final class Joining {
     private static final String GROUND = "ground";
     private static final String WIRE = "wire";
 
-    private final CandidateOutline layout;
+    private final CandidateOutline outline;
     private final StudyOutline loads;
-    private final FileEdits pen;
+    private final FileEdits edits;
 
-    Joining(CandidateOutline layout, StudyOutline loads, FileEdits pen) {
-        this.layout = layout;
+    Joining(CandidateOutline outline, StudyOutline loads, FileEdits edits) {
+        this.outline = outline;
         this.loads = loads;
-        this.pen = pen;
+        this.edits = edits;
     }
 
     /**
@@ -53,9 +53,9 @@ final class Joining {
 
     private void refuseUnknown(Terminal terminal) throws ChangeRefused {
         boolean known =
-                layout.parts().containsKey(terminal.part())
+                outline.parts().containsKey(terminal.part())
                         || loads.names().contains(terminal.part())
-                        || layout.maker(terminal.part()).isPresent();
+                        || outline.maker(terminal.part()).isPresent();
         if (!known) {
             throw new ChangeRefused(
                     "there is no part \"" + terminal.part() + "\" in this candidate; add it first");
@@ -68,33 +68,33 @@ final class Joining {
     }
 
     private boolean isGround(Terminal terminal) {
-        return layout.kind(terminal.part()).filter(GROUND::equals).isPresent();
+        return outline.kind(terminal.part()).filter(GROUND::equals).isPresent();
     }
 
     private String feed(Terminal from, Terminal to, Optional<String> items) throws ChangeRefused {
         String load = to.part();
         String key = loads.inputs(load).size() == 1 ? load : load + "." + to.name();
-        if (layout.all().under(CandidateOutline.FEEDS).fields().containsKey(key)) {
+        if (outline.all().under(CandidateOutline.FEEDS).fields().containsKey(key)) {
             throw new ChangeRefused(
                     key + " is fed already; cut that feed first, or lead it to another input");
         }
-        int out = List.copyOf(layout.leavesOut()).indexOf(load);
+        int out = List.copyOf(outline.leavesOut()).indexOf(load);
         if (out >= 0) {
-            pen.remove(DocumentPlaces.item(CandidateOutline.LEAVES_OUT, out));
+            edits.remove(DocumentPlaces.item(CandidateOutline.LEAVES_OUT, out));
         }
         String more = items.orElseGet(() -> usual(from, load));
         String text = "from " + end(from, true) + (more.isEmpty() ? "" : ", " + more);
-        pen.put(CandidateOutline.FEEDS, key, YamlValue.text(text));
+        edits.put(CandidateOutline.FEEDS, key, YamlValue.text(text));
         return key;
     }
 
     /** A protector, unless the run starts at one or cranks the engine. */
     private String usual(Terminal from, String load) {
-        String kind = layout.kind(from.part()).orElse("");
+        String kind = outline.kind(from.part()).orElse("");
         boolean protectedAlready =
                 PROTECTS.contains(kind)
                         || kind.equals("controller")
-                        || layout.maker(from.part()).isPresent();
+                        || outline.maker(from.part()).isPresent();
         if (protectedAlready || loads.isStarter(load)) {
             return "";
         }
@@ -107,9 +107,9 @@ final class Joining {
                 isGround(to) && !isGround(from)
                         ? from.part() + "-" + from.name()
                         : from.part() + "-to-" + to.part();
-        String name = freeRun(wanted, layout.taken());
+        String name = freeRun(wanted, outline.taken());
         String ends = "from " + end(from, true) + " to " + end(to, false);
-        pen.put(CandidateOutline.LINKS, name, YamlValue.text(ends + ", " + items));
+        edits.put(CandidateOutline.LINKS, name, YamlValue.text(ends + ", " + items));
         return name;
     }
 
@@ -124,7 +124,7 @@ final class Joining {
 
     /** How a run names where it starts or ends. */
     private String end(Terminal terminal, boolean start) {
-        String kind = layout.kind(terminal.part()).orElse("");
+        String kind = outline.kind(terminal.part()).orElse("");
         Matcher channel = CHANNEL.matcher(terminal.name());
         if (kind.equals("controller") && channel.matches()) {
             return terminal.part() + " channel " + channel.group("number");
@@ -144,7 +144,7 @@ final class Joining {
     /** How a run leads through a part, entering at a terminal. */
     String through(Terminal near) throws ChangeRefused {
         refuseUnknown(near);
-        String kind = layout.kind(near.part()).orElse("");
+        String kind = outline.kind(near.part()).orElse("");
         Matcher pin = NEAR_PIN.matcher(near.name());
         if (kind.equals("connector") && pin.matches()) {
             return "via " + near.part() + " pin " + pin.group("number");

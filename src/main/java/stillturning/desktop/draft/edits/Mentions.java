@@ -14,7 +14,7 @@ final class Mentions {
     private static final List<String> CUE_PARTS = List.of("at", "alternator", "load");
 
     /** What is said of the part there. */
-    enum Kind {
+    enum MentionKind {
         /** Something of its own; the part is the key. */
         NOTE,
         /** A lever's position; the part is the key. */
@@ -34,10 +34,10 @@ final class Mentions {
      * @param name the part, perhaps with a terminal or a channel
      * @param owner name of the cue or procedure that it belongs to; empty elsewhere
      */
-    record Mention(Kind kind, String path, String name, String owner) {
+    record Mention(MentionKind kind, String path, String name, String owner) {
 
         boolean isKey() {
-            return kind == Kind.NOTE || kind == Kind.POSITION;
+            return kind == MentionKind.NOTE || kind == MentionKind.POSITION;
         }
     }
 
@@ -46,18 +46,24 @@ final class Mentions {
     Mentions(WrittenKeys file) {
         file.under("returns")
                 .texts()
-                .forEach((zone, g) -> add(Kind.RETURN, path("returns", zone), g));
+                .forEach((zone, g) -> add(MentionKind.RETURN, path("returns", zone), g));
         for (String section : BY_PART) {
-            keys(Kind.NOTE, section, file.under(section));
+            keys(MentionKind.NOTE, section, file.under(section));
         }
         shares(file.under("shares"));
         WrittenKeys positions = file.under("positions");
         for (String configuration : positions.fields().keySet()) {
-            keys(Kind.POSITION, path("positions", configuration), positions.under(configuration));
+            keys(
+                    MentionKind.POSITION,
+                    path("positions", configuration),
+                    positions.under(configuration));
         }
         WrittenKeys cues = file.under("sees");
         cues.fields().keySet().forEach(cue -> cue(cue, cues.under(cue)));
-        items(Kind.LEFT_OUT, CandidateOutline.LEAVES_OUT, file.under(CandidateOutline.LEAVES_OUT));
+        items(
+                MentionKind.LEFT_OUT,
+                CandidateOutline.LEAVES_OUT,
+                file.under(CandidateOutline.LEAVES_OUT));
         WrittenKeys procedures = file.under("procedures");
         procedures.fields().keySet().forEach(p -> procedure(p, procedures.under(p)));
     }
@@ -66,22 +72,22 @@ final class Mentions {
         return DocumentPlaces.under(section, key);
     }
 
-    private void add(Kind kind, String path, String name) {
+    private void add(MentionKind kind, String path, String name) {
         all.add(new Mention(kind, path, name, ""));
     }
 
-    private void keys(Kind kind, String section, WrittenKeys written) {
+    private void keys(MentionKind kind, String section, WrittenKeys written) {
         written.fields().keySet().forEach(key -> add(kind, path(section, key), key));
     }
 
     private void shares(WrittenKeys shares) {
         for (int i = 0; i < shares.items().size(); i++) {
             String list = path(DocumentPlaces.item("shares", i), "parts");
-            items(Kind.SHARE, list, shares.items().get(i).under("parts"));
+            items(MentionKind.SHARE, list, shares.items().get(i).under("parts"));
         }
     }
 
-    private void items(Kind kind, String list, WrittenKeys written) {
+    private void items(MentionKind kind, String list, WrittenKeys written) {
         List<String> names = written.itemTexts();
         for (int i = 0; i < names.size(); i++) {
             add(kind, DocumentPlaces.item(list, i), names.get(i));
@@ -91,17 +97,22 @@ final class Mentions {
     private void cue(String cue, WrittenKeys written) {
         String at = path("sees", cue);
         for (String key : CUE_PARTS) {
-            written.text(key).ifPresent(n -> all.add(new Mention(Kind.CUE, path(at, key), n, cue)));
+            written.text(key)
+                    .ifPresent(n -> all.add(new Mention(MentionKind.CUE, path(at, key), n, cue)));
         }
-        written.text("shown-by").ifPresent(n -> add(Kind.SHOWN, path(at, "shown-by"), n));
+        written.text("shown-by").ifPresent(n -> add(MentionKind.SHOWN, path(at, "shown-by"), n));
     }
 
     private void procedure(String procedure, WrittenKeys written) {
         String at = path("procedures", procedure);
-        keys(Kind.POSITION, path(at, "moves"), written.under("moves"));
-        items(Kind.SHED, path(at, "sheds"), written.under("sheds"));
+        keys(MentionKind.POSITION, path(at, "moves"), written.under("moves"));
+        items(MentionKind.SHED, path(at, "sheds"), written.under("sheds"));
         written.text("by")
-                .ifPresent(by -> all.add(new Mention(Kind.ACTOR, path(at, "by"), by, procedure)));
+                .ifPresent(
+                        by ->
+                                all.add(
+                                        new Mention(
+                                                MentionKind.ACTOR, path(at, "by"), by, procedure)));
     }
 
     /** Those that speak of such parts. */
@@ -110,16 +121,16 @@ final class Mentions {
     }
 
     /** Writes other names in their places. */
-    void rename(UnaryOperator<String> names, FileEdits pen) throws ChangeRefused {
+    void rename(UnaryOperator<String> names, FileEdits edits) throws ChangeRefused {
         for (Mention mention : all) {
             String name = Naming.renamed(mention.name, names);
             if (name.equals(mention.name)) {
                 continue;
             }
             if (mention.isKey()) {
-                pen.rename(mention.path, name);
+                edits.rename(mention.path, name);
             } else {
-                pen.set(mention.path, name);
+                edits.set(mention.path, name);
             }
         }
     }

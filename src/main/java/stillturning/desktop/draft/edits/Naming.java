@@ -2,11 +2,23 @@ package stillturning.desktop.draft.edits;
 
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import stillturning.desktop.draft.ChangeRefused;
+import stillturning.files.entry.Names;
 
 /** How parts are named where something speaks of them: {@code main-bus}, {@code main-bus.bar}. */
 final class Naming {
 
     private Naming() {}
+
+    /** Refuses what no part, link or file can be called. */
+    static void refuseUnlessPlain(String name) throws ChangeRefused {
+        if (!Names.isPlain(name)) {
+            throw new ChangeRefused(
+                    "\""
+                            + name
+                            + "\" cannot be a name; use lower case letters, digits and hyphens");
+        }
+    }
 
     /** The part of a name that may lead to a terminal or a channel. */
     static String part(String name) {

@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import stillturning.desktop.draft.ChangeRefused;
-import stillturning.files.entry.Names;
 import stillturning.yaml.DocumentPlaces;
 
 /** Gives parts and links other names, wherever a candidate's file speaks of them. */
@@ -13,19 +12,20 @@ final class Renaming {
     private Renaming() {}
 
     /** A part of another name. */
-    static void part(CandidateOutline layout, String from, String to, FileEdits pen)
+    static void part(CandidateOutline outline, String from, String to, FileEdits edits)
             throws ChangeRefused {
-        refuse(to, layout);
-        everywhere(layout, Map.of(from, to), pen);
-        pen.rename(DocumentPlaces.under(CandidateOutline.PARTS, from), to);
+        refuse(to, outline);
+        everywhere(outline, Map.of(from, to), edits);
+        edits.rename(DocumentPlaces.under(CandidateOutline.PARTS, from), to);
     }
 
     /** A link of another name; what it makes is named after it. */
-    static void link(CandidateOutline layout, CandidateOutline.Run link, String to, FileEdits pen)
+    static void link(
+            CandidateOutline outline, CandidateOutline.Run link, String to, FileEdits edits)
             throws ChangeRefused {
-        refuse(to, layout);
-        everywhere(layout, madeBy(link, to), pen);
-        pen.rename(link.path(), to);
+        refuse(to, outline);
+        everywhere(outline, madeBy(link, to), edits);
+        edits.rename(link.path(), to);
     }
 
     /** The names that a run's name takes along with it. */
@@ -39,28 +39,23 @@ final class Renaming {
         return names;
     }
 
-    private static void refuse(String name, CandidateOutline layout) throws ChangeRefused {
-        if (!Names.isPlain(name)) {
-            throw new ChangeRefused(
-                    "\""
-                            + name
-                            + "\" cannot be a name; use lower case letters, digits and hyphens");
-        }
-        if (layout.taken().contains(name)) {
+    private static void refuse(String name, CandidateOutline outline) throws ChangeRefused {
+        Naming.refuseUnlessPlain(name);
+        if (outline.taken().contains(name)) {
             throw new ChangeRefused("\"" + name + "\" is there already; take another name");
         }
     }
 
     private static void everywhere(
-            CandidateOutline layout, Map<String, String> names, FileEdits pen)
+            CandidateOutline outline, Map<String, String> names, FileEdits edits)
             throws ChangeRefused {
         UnaryOperator<String> renamed = name -> names.getOrDefault(name, name);
-        for (CandidateOutline.Run run : layout.runs()) {
+        for (CandidateOutline.Run run : outline.runs()) {
             RunLine line = run.line().renamed(renamed);
             if (!line.equals(run.line())) {
-                pen.set(run.path(), line.text());
+                edits.set(run.path(), line.text());
             }
         }
-        new Mentions(layout.all()).rename(renamed, pen);
+        new Mentions(outline.all()).rename(renamed, edits);
     }
 }

@@ -11,7 +11,6 @@ import java.util.TreeMap;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Step;
-import stillturning.files.entry.Names;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 
@@ -39,30 +38,30 @@ public final class StudyEdits {
         return String.valueOf(document.file().getFileName());
     }
 
-    private FileEdits pen() throws ChangeRefused {
+    private FileEdits edits() throws ChangeRefused {
         return new FileEdits(STUDY, study);
     }
 
     /** A new candidate with one battery and one bus, which every load hangs on. */
     public Change empty(String id, String title) throws ChangeRefused {
         refuseTaken(id);
-        pen(); // refuses what cannot be read
+        edits(); // refuses what cannot be read
         YamlDocument start = YamlDocument.of(Path.of(id + ENDING), EmptyCandidate.START);
-        FileEdits pen = new FileEdits(id + ENDING, start);
-        new EmptyCandidate(new StudyOutline(study)).fill(title, pen);
+        FileEdits edits = new FileEdits(id + ENDING, start);
+        new EmptyCandidate(new StudyOutline(study)).fill(title, edits);
         return new Change(
                 "New candidate " + id,
-                List.of(new Step.Create(id + ENDING, pen.document().text())));
+                List.of(new Step.Create(id + ENDING, edits.document().text())));
     }
 
     /** A new candidate that is like another one, comments and all. */
     public Change copy(String from, String id, String title) throws ChangeRefused {
         refuseTaken(id);
-        FileEdits pen = new FileEdits(from + ENDING, candidate(from));
-        pen.put("", "candidate", YamlValue.text(title));
+        FileEdits edits = new FileEdits(from + ENDING, candidate(from));
+        edits.put("", "candidate", YamlValue.text(title));
         return new Change(
                 "New candidate " + id + " from " + from,
-                List.of(new Step.Create(id + ENDING, pen.document().text())));
+                List.of(new Step.Create(id + ENDING, edits.document().text())));
     }
 
     /** Deletes a candidate; its file stays beside the others with {@code ~} behind its name. */
@@ -74,9 +73,9 @@ public final class StudyEdits {
         List<Step> steps = new ArrayList<>(List.of(new Step.Delete(id + ENDING)));
         List<String> also = new ArrayList<>();
         if (isBaseline(id)) {
-            FileEdits pen = pen();
-            pen.remove("baseline");
-            steps.addAll(pen.change("", List.of(), List.of()).steps());
+            FileEdits edits = edits();
+            edits.remove("baseline");
+            steps.addAll(edits.change("").steps());
             also.add("leaves the study without a baseline");
         }
         return new Change("Delete candidate " + id, steps, List.of(), also);
@@ -88,9 +87,9 @@ public final class StudyEdits {
         refuseTaken(to);
         List<Step> steps = new ArrayList<>(List.of(new Step.Rename(id + ENDING, to + ENDING)));
         if (isBaseline(id)) {
-            FileEdits pen = pen();
-            pen.set("baseline", to);
-            steps.addAll(pen.change("", List.of(), List.of()).steps());
+            FileEdits edits = edits();
+            edits.set("baseline", to);
+            steps.addAll(edits.change("").steps());
         }
         return new Change("Rename candidate " + id + " " + to, steps);
     }
@@ -105,18 +104,9 @@ public final class StudyEdits {
     }
 
     private void refuseTaken(String id) throws ChangeRefused {
-        refuseName(id);
+        Naming.refuseUnlessPlain(id);
         if (id.equals("study") || candidates.containsKey(id + ENDING)) {
             throw new ChangeRefused("\"" + id + "\" is there already; take another name");
-        }
-    }
-
-    private static void refuseName(String name) throws ChangeRefused {
-        if (!Names.isPlain(name)) {
-            throw new ChangeRefused(
-                    "\""
-                            + name
-                            + "\" cannot be a name; use lower case letters, digits and hyphens");
         }
     }
 
@@ -126,13 +116,13 @@ public final class StudyEdits {
      * @param settings values by key, as texts: {@code zone}, {@code draws}, ...
      */
     public Change addLoad(String load, Map<String, String> settings) throws ChangeRefused {
-        refuseName(load);
+        Naming.refuseUnlessPlain(load);
         refuseUsed(load);
         List<YamlValue.Field> fields = new ArrayList<>();
         new LinkedHashMap<>(settings).forEach((k, text) -> fields.add(YamlValue.field(k, text)));
-        FileEdits pen = pen();
-        pen.put(LOADS, load, new YamlValue.Fields(fields));
-        List<Step> steps = new ArrayList<>(pen.change("", List.of(), List.of()).steps());
+        FileEdits edits = edits();
+        edits.put(LOADS, load, new YamlValue.Fields(fields));
+        List<Step> steps = new ArrayList<>(edits.change("").steps());
         for (Map.Entry<String, YamlDocument> candidate : candidates.entrySet()) {
             FileEdits other = new FileEdits(candidate.getKey(), candidate.getValue());
             other.addItem(CandidateOutline.LEAVES_OUT, load);
@@ -164,10 +154,10 @@ public final class StudyEdits {
 
     /** Writes a text in the study's file: {@code set("loads.radio", "draws", "2 A")}. */
     public Change set(String mapping, String key, String text) throws ChangeRefused {
-        FileEdits pen = pen();
-        pen.put(mapping, key, YamlValue.text(text));
+        FileEdits edits = edits();
+        edits.put(mapping, key, YamlValue.text(text));
         String where = mapping.isEmpty() ? "of the study" : "of " + last(mapping);
-        return pen.change("Set " + key + " " + where, List.of(), List.of());
+        return edits.change("Set " + key + " " + where);
     }
 
     private static String last(String path) {
@@ -176,15 +166,15 @@ public final class StudyEdits {
 
     /** Writes a whole value in the study's file. */
     public Change set(String mapping, String key, YamlValue value) throws ChangeRefused {
-        FileEdits pen = pen();
-        pen.put(mapping, key, value);
-        return pen.change("Set " + key, List.of(), List.of());
+        FileEdits edits = edits();
+        edits.put(mapping, key, value);
+        return edits.change("Set " + key);
     }
 
     /** Takes whatever stands at a path of the study's file out. */
     public Change clear(String path) throws ChangeRefused {
-        FileEdits pen = pen();
-        pen.remove(path);
-        return pen.change("Clear " + last(path), List.of(), List.of());
+        FileEdits edits = edits();
+        edits.remove(path);
+        return edits.change("Clear " + last(path));
     }
 }

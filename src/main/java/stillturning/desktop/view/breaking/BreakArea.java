@@ -1,18 +1,17 @@
 package stillturning.desktop.view.breaking;
 
 import java.util.Optional;
-import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.view.Area;
-import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.breaking.Breaking;
@@ -23,8 +22,8 @@ import stillturning.desktop.viewmodel.breaking.PlayedFailure;
 public final class BreakArea implements Area {
 
     private static final double[] COLUMNS = {0.18, 0.77};
-    private static final double[] STORY_OVER_STEPS = {0.7};
-    private static final double[] DIAGRAM_OVER_PLOT = {0.66};
+    private static final double STORY_OVER_STEPS = 0.7;
+    private static final double DIAGRAM_OVER_PLOT = 0.66;
 
     private final Breaking breaking;
     private final DiagramPane diagram;
@@ -33,8 +32,8 @@ public final class BreakArea implements Area {
     private final StoryPane story;
     private final StepsPane steps;
     private final EndingPane ending;
-    private final Label outcome = new Label();
-    private final Label notice = new Label();
+    private final Label outcome = Labels.wrapped("", "title-4", "break-outcome");
+    private final Label notice = Labels.notice("break-notice", "warning");
     private final Tab one;
     private final TabPane view;
 
@@ -50,9 +49,9 @@ public final class BreakArea implements Area {
         columns.setDividerPositions(COLUMNS);
         SplitPane.setResizableWithParent(columns.getItems().get(0), false);
         SplitPane.setResizableWithParent(columns.getItems().get(2), false);
-        one = tab("One story", columns);
-        Tab all = tab("All failures", new MatrixPane(new FailureMatrix(desk)));
-        view = new TabPane(one, all);
+        one = Layout.tab("One story", columns);
+        MatrixPane matrix = new MatrixPane(new FailureMatrix(desk));
+        view = new TabPane(one, Layout.tab("All failures", matrix));
         view.setId("break-tabs");
         breaking.played().addListener((of, before, now) -> take());
         breaking.pilot().addListener((of, before, now) -> take());
@@ -61,24 +60,8 @@ public final class BreakArea implements Area {
         take();
     }
 
-    private static Tab tab(String words, Node content) {
-        Tab tab = new Tab(words, content);
-        tab.setClosable(false);
-        return tab;
-    }
-
     private Node middle() {
-        notice.setId("break-notice");
-        notice.setWrapText(true);
-        notice.setMaxWidth(Double.MAX_VALUE);
-        notice.setMinHeight(Region.USE_PREF_SIZE);
-        notice.getStyleClass().addAll("notice", "notice-warning");
-        notice.visibleProperty().bind(notice.textProperty().isNotEmpty());
-        notice.managedProperty().bind(notice.visibleProperty());
-        SplitPane pictures = new SplitPane(diagram, plot);
-        pictures.setOrientation(Orientation.VERTICAL);
-        pictures.setDividerPositions(DIAGRAM_OVER_PLOT);
-        VBox.setVgrow(pictures, Priority.ALWAYS);
+        SplitPane pictures = Layout.high(Layout.above(DIAGRAM_OVER_PLOT, diagram, plot));
         VBox middle = new VBox(new PickedBar(breaking), notice, timeBar, pictures);
         middle.setMinWidth(0);
         return middle;
@@ -86,22 +69,12 @@ public final class BreakArea implements Area {
 
     private Node right() {
         outcome.setId("break-outcome");
-        outcome.setWrapText(true);
-        outcome.setMinHeight(Region.USE_PREF_SIZE);
-        outcome.getStyleClass().addAll("title-4", "break-outcome");
-        SplitPane words = new SplitPane(story, inScroll(steps));
-        words.setOrientation(Orientation.VERTICAL);
-        words.setDividerPositions(STORY_OVER_STEPS);
-        TabPane tabs = new TabPane(tab("Events", words), tab("What comes of it", ending));
-        VBox.setVgrow(tabs, Priority.ALWAYS);
-        return new VBox(outcome, tabs);
-    }
-
-    private static Node inScroll(Region content) {
-        ScrollPane scroll = new ScrollPane(content);
-        scroll.setFitToWidth(true);
-        scroll.getStyleClass().add("edge-to-edge");
-        return scroll;
+        ScrollPane scroll = new ScrollPane();
+        Layout.scroll(scroll, steps);
+        SplitPane words = Layout.above(STORY_OVER_STEPS, story, scroll);
+        TabPane tabs =
+                new TabPane(Layout.tab("Events", words), Layout.tab("What comes of it", ending));
+        return new VBox(outcome, Layout.high(tabs));
     }
 
     private void take() {
@@ -123,11 +96,6 @@ public final class BreakArea implements Area {
 
     private void warn() {
         notice.setText(breaking.notice());
-    }
-
-    @Override
-    public AreaName name() {
-        return AreaName.BREAK;
     }
 
     @Override

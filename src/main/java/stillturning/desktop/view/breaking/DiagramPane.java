@@ -3,6 +3,7 @@ package stillturning.desktop.view.breaking;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Bounds;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.CustomMenuItem;
 import javafx.scene.control.Label;
@@ -10,6 +11,8 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.picture.PictureView;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.FailureChoice;
@@ -30,7 +33,7 @@ final class DiagramPane extends StackPane {
         this.breaking = breaking;
         view.setId("break-diagram");
         view.setOnMenu(this::ask);
-        view.setOnOpen(key -> ask(Optional.of(key), middleX(), middleY()));
+        view.setOnOpen(this::askInMiddle);
         view.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> menu.hide());
         view.addEventFilter(MouseEvent.MOUSE_RELEASED, this::remember);
         view.setOnPick(this::askAtMouse);
@@ -51,12 +54,9 @@ final class DiagramPane extends StackPane {
         }
     }
 
-    private double middleX() {
-        return view.localToScreen(view.getBoundsInLocal()).getCenterX();
-    }
-
-    private double middleY() {
-        return view.localToScreen(view.getBoundsInLocal()).getCenterY();
+    private void askInMiddle(String key) {
+        Bounds on = view.localToScreen(view.getBoundsInLocal());
+        ask(Optional.of(key), on.getCenterX(), on.getCenterY());
     }
 
     /** Shows the picture of the present time. */
@@ -89,8 +89,7 @@ final class DiagramPane extends StackPane {
         List<FailureChoice> modes = part.map(breaking::of).orElse(List.of());
         List<MenuItem> items = new ArrayList<>();
         if (!modes.isEmpty()) {
-            Label heading = new Label(part.orElseThrow() + " fails:");
-            heading.getStyleClass().add("text-muted");
+            Label heading = Labels.of(part.orElseThrow() + " fails:", "text-muted");
             CustomMenuItem title = new CustomMenuItem(heading, false);
             title.setDisable(true);
             items.add(title);
@@ -101,17 +100,16 @@ final class DiagramPane extends StackPane {
 
     private MenuItem item(FailureChoice choice) {
         boolean second = !breaking.picked().isEmpty() && !breaking.picked().contains(choice);
-        MenuItem item = new MenuItem(choice.mode());
-        item.setOnAction(event -> breaking.pick(choice));
         if (!second) {
-            return item;
+            return Controls.item(choice.mode(), () -> breaking.pick(choice));
         }
         Menu both = new Menu(choice.mode());
-        MenuItem alone = new MenuItem("alone");
-        alone.setOnAction(event -> breaking.pick(choice));
-        MenuItem with = new MenuItem("together with what fails already");
-        with.setOnAction(event -> breaking.alsoPick(choice));
-        both.getItems().addAll(alone, with);
+        both.getItems()
+                .addAll(
+                        Controls.item("alone", () -> breaking.pick(choice)),
+                        Controls.item(
+                                "together with what fails already",
+                                () -> breaking.alsoPick(choice)));
         return both;
     }
 }

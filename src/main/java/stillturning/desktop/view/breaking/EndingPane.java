@@ -4,6 +4,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import stillturning.assess.Outcome;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.PlayedFailure;
 import stillturning.report.OutcomeMark;
@@ -18,9 +20,7 @@ final class EndingPane extends ScrollPane {
     EndingPane(Breaking breaking) {
         this.breaking = breaking;
         facts.getStyleClass().add("facts");
-        setContent(facts);
-        setFitToWidth(true);
-        getStyleClass().add("edge-to-edge");
+        Layout.scroll(this, facts);
         setId("story-facts");
     }
 
@@ -37,12 +37,8 @@ final class EndingPane extends ScrollPane {
     }
 
     private void add(StoryFacts.Fact fact) {
-        Label label = new Label(fact.label());
-        label.setWrapText(true);
-        label.getStyleClass().addAll("text-small", "text-muted");
-        Label value = new Label(fact.value());
-        value.setWrapText(true);
-        facts.getChildren().add(new VBox(label, value));
+        Label value = Labels.wrapped(fact.value());
+        facts.getChildren().add(new VBox(Labels.remark(fact.label()), value));
     }
 
     /** The outcome with its sign. */

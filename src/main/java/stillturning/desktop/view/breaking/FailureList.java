@@ -2,47 +2,42 @@ package stillturning.desktop.view.breaking;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.ItemCell;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.FailureChoice;
 
 /** What can fail, under headings while nothing is searched. */
 final class FailureList extends VBox {
 
-    /** A heading, or a choice. */
-    private sealed interface Item {
-        record Heading(String words) implements Item {}
-
-        record Failing(FailureChoice choice, boolean underPart) implements Item {}
-    }
+    /** A failure, or a heading above several, for which there is no choice. */
+    private record Entry(String words, Optional<FailureChoice> choice) {}
 
     private final Breaking breaking;
     private final TextField search = new TextField();
-    private final ListView<Item> list = new ListView<>();
+    private final ListView<Entry> list = new ListView<>();
 
     FailureList(Breaking breaking) {
         this.breaking = breaking;
         getStyleClass().add("area-pane");
-        Label title = new Label("What fails?");
-        title.getStyleClass().add("title-4");
-        search.setId("failure-search");
-        search.setPromptText("main bus short …");
-        search.setAccessibleText("Find a failure by a few words");
+        Controls.field(
+                search, "failure-search", "main bus short …", "Find a failure by a few words");
         search.textProperty().bindBidirectional(breaking.search());
         search.addEventHandler(KeyEvent.KEY_PRESSED, this::leaveSearch);
         list.setId("failure-list");
         list.setAccessibleText("Failures; Enter picks one, Ctrl+Enter one more");
-        list.setCellFactory(of -> new Cell());
+        list.setCellFactory(of -> new EntryCell());
         list.setPlaceholder(new Label("Nothing here fails by that name."));
         list.addEventHandler(
                 KeyEvent.KEY_PRESSED,
@@ -52,12 +47,9 @@ final class FailureList extends VBox {
                         event.consume();
                     }
                 });
-        VBox.setVgrow(list, Priority.ALWAYS);
-        Label hint = new Label("Click one to play it, Ctrl+click to let a second fail with it.");
-        hint.setWrapText(true);
-        hint.setMinHeight(USE_PREF_SIZE);
-        hint.getStyleClass().addAll("text-small", "text-muted");
-        getChildren().addAll(title, search, list, hint);
+        Label hint =
+                Labels.remark("Click one to play it, Ctrl+click to let a second fail with it.");
+        getChildren().addAll(Labels.title("What fails?"), search, Layout.high(list), hint);
         breaking.offered().addListener((ListChangeListener<FailureChoice>) change -> fill());
         breaking.picked().addListener((ListChangeListener<FailureChoice>) change -> list.refresh());
         fill();
@@ -75,66 +67,60 @@ final class FailureList extends VBox {
     }
 
     private void take(boolean also) {
-        if (list.getSelectionModel().getSelectedItem() instanceof Item.Failing failing) {
-            pick(failing.choice, also);
-        }
+        Optional.ofNullable(list.getSelectionModel().getSelectedItem())
+                .ifPresent(entry -> pick(entry, also));
     }
 
-    private void pick(FailureChoice choice, boolean also) {
-        if (also) {
-            breaking.alsoPick(choice);
-        } else {
-            breaking.pick(choice);
-        }
+    private void pick(Entry entry, boolean also) {
+        entry.choice.ifPresent(also ? breaking::alsoPick : breaking::pick);
     }
 
     private void fill() {
-        List<Item> items = new ArrayList<>();
+        List<Entry> entries = new ArrayList<>();
         boolean searched = !breaking.search().get().isBlank();
         String above = "";
         for (FailureChoice choice : breaking.offered()) {
             String heading = choice.part().orElse(choice.kind());
             if (!searched && !heading.equals(above)) {
-                items.add(new Item.Heading(heading));
+                entries.add(new Entry(heading, Optional.empty()));
                 above = heading;
             }
-            items.add(new Item.Failing(choice, !searched));
+            String words = searched ? choice.name() : choice.mode();
+            entries.add(new Entry(words, Optional.of(choice)));
         }
-        list.getItems().setAll(items);
+        list.getItems().setAll(entries);
     }
 
-    private final class Cell extends ListCell<Item> {
+    private final class EntryCell extends ItemCell<Entry> {
 
-        Cell() {
+        EntryCell() {
             setWrapText(true);
-            setPrefWidth(0);
             addEventHandler(
                     MouseEvent.MOUSE_CLICKED,
                     event -> {
-                        if (getItem() instanceof Item.Failing failing) {
-                            pick(failing.choice, event.isShortcutDown());
+                        if (getItem() != null) {
+                            pick(getItem(), event.isShortcutDown());
                         }
                     });
         }
 
         @Override
-        protected void updateItem(@Nullable Item item, boolean empty) {
-            super.updateItem(item, empty);
+        protected void clear() {
+            super.clear();
             getStyleClass().removeAll("list-heading", "list-picked");
-            if (empty || item == null) {
-                setText("");
-            } else if (item instanceof Item.Heading heading) {
+        }
+
+        @Override
+        protected void show(Entry entry) {
+            clear();
+            boolean picked = entry.choice.filter(breaking.picked()::contains).isPresent();
+            if (entry.choice.isEmpty()) {
                 getStyleClass().add("list-heading");
-                setText(heading.words);
-            } else if (item instanceof Item.Failing failing) {
-                boolean picked = breaking.picked().contains(failing.choice);
-                if (picked) {
-                    getStyleClass().add("list-picked");
-                }
-                FailureChoice choice = failing.choice;
-                String words = failing.underPart ? choice.mode() : choice.name();
-                setText((picked ? "\u2716 " : failing.underPart ? "   " : "") + words);
+            } else if (picked) {
+                getStyleClass().add("list-picked");
             }
+            boolean underHeading = entry.choice.isPresent() && breaking.search().get().isBlank();
+            setText((picked ? "\u2716 " : underHeading ? "   " : "") + entry.words);
         }
     }
 }

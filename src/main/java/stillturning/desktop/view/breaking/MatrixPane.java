@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.ListChangeListener;
@@ -18,15 +19,18 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
+import stillturning.desktop.view.Chooser;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.breaking.FailureMatrix;
 import stillturning.desktop.viewmodel.breaking.FailureMatrix.Grouping;
-import stillturning.desktop.viewmodel.breaking.FailureMatrix.Line;
+import stillturning.desktop.viewmodel.breaking.FailureMatrix.MatrixLine;
 import stillturning.desktop.viewmodel.breaking.FailureMatrix.Order;
 import stillturning.report.OutcomeMark;
 
@@ -37,7 +41,7 @@ final class MatrixPane extends VBox {
     private static final double CELL_EMS = 10;
 
     private final FailureMatrix matrix;
-    private final TableView<Line> table = new TableView<>();
+    private final TableView<MatrixLine> table = new TableView<>();
     private final Label count = new Label();
     private final Chooser<Optional<Outcome>> outcome;
     private final Chooser<Optional<String>> kind;
@@ -50,77 +54,67 @@ final class MatrixPane extends VBox {
                 new Chooser<>(
                         "Only failures that come to",
                         o -> o.map(Outcome::words).orElse("any outcome"),
-                        matrix.outcome()::set);
+                        matrix.arrangement().outcome()::set);
         kind =
                 new Chooser<>(
-                        "Only failures of", k -> k.orElse("any kind of part"), matrix.kind()::set);
+                        "Only failures of",
+                        k -> k.orElse("any kind of part"),
+                        matrix.arrangement().kind()::set);
         orderedBy =
                 new Chooser<>(
                         "Whose worst comes first",
                         c -> c.orElse("the first"),
-                        matrix.orderedBy()::set);
-        orderedBy.visibleProperty().bind(matrix.order().isEqualTo(Order.CANDIDATE));
-        orderedBy.managedProperty().bind(orderedBy.visibleProperty());
+                        matrix.arrangement().orderedBy()::set);
+        Showing.whileTrue(orderedBy, matrix.arrangement().order().isEqualTo(Order.CANDIDATE));
         table.setId("failure-matrix");
         table.setAccessibleText("Failures by candidate; Enter opens the story of a cell");
         table.getSelectionModel().setCellSelectionEnabled(true);
         table.setItems(matrix.lines());
-        Label none = new Label("No failure fits, or none has been played yet.");
-        none.getStyleClass().add("empty-words");
-        table.setPlaceholder(none);
+        table.setPlaceholder(Labels.empty("No failure fits, or none has been played yet."));
         table.addEventFilter(KeyEvent.KEY_PRESSED, this::press);
-        VBox.setVgrow(table, Priority.ALWAYS);
-        getChildren().addAll(filters(), table, legend());
-        matrix.lines().addListener((ListChangeListener<Line>) change -> refresh());
+        getChildren().addAll(filters(), Layout.high(table), legend());
+        matrix.lines().addListener((ListChangeListener<MatrixLine>) change -> refresh());
         refresh();
     }
 
     private FlowPane filters() {
         TextField search = new TextField();
-        search.setId("matrix-search");
-        search.setPromptText("Find a failure");
-        search.setAccessibleText("Find failures by a few words");
-        search.textProperty().bindBidirectional(matrix.search());
+        Controls.field(search, "matrix-search", "Find a failure", "Find failures by a few words");
+        search.textProperty().bindBidirectional(matrix.arrangement().search());
         Chooser<Grouping> grouping =
-                new Chooser<>("Grouped by", Grouping::words, matrix.grouping()::set);
-        grouping.offer(List.of(Grouping.values()), matrix.grouping().get());
-        Chooser<Order> order = new Chooser<>("Order", Order::words, matrix.order()::set);
-        order.offer(List.of(Order.values()), matrix.order().get());
+                new Chooser<>("Grouped by", Grouping::words, matrix.arrangement().grouping()::set);
+        grouping.offer(List.of(Grouping.values()), matrix.arrangement().grouping().get());
+        Chooser<Order> order =
+                new Chooser<>("Order", Order::words, matrix.arrangement().order()::set);
+        order.offer(List.of(Order.values()), matrix.arrangement().order().get());
         outcome.offer(
                 Stream.concat(
                                 Stream.of(Optional.<Outcome>empty()),
                                 Stream.of(Outcome.values()).map(Optional::of))
                         .toList(),
-                matrix.outcome().get());
+                matrix.arrangement().outcome().get());
         CheckBox differing = new CheckBox("differences only");
-        differing.selectedProperty().bindBidirectional(matrix.differingOnly());
+        differing.selectedProperty().bindBidirectional(matrix.arrangement().differingOnly());
         FlowPane bar =
                 new FlowPane(
                         search,
                         outcome,
                         kind,
                         differing,
-                        named("grouped by", grouping),
-                        named("order", order),
+                        Layout.named("grouped by", grouping),
+                        Layout.named("order", order),
                         orderedBy,
                         count);
         bar.getStyleClass().add("picked-bar");
         return bar;
     }
 
-    private static HBox named(String words, Chooser<?> chooser) {
-        HBox box = new HBox(new Label(words), chooser);
-        box.getStyleClass().addAll("in-line", "named");
-        return box;
-    }
-
     private static FlowPane legend() {
         FlowPane legend = new FlowPane();
         legend.getStyleClass().add("picked-bar");
         for (OutcomeMark mark : OutcomeMark.values()) {
-            Label label = new Label(mark.sign() + " " + mark.outcome().words());
-            label.getStyleClass().add(style(mark));
-            legend.getChildren().add(label);
+            String words = mark.sign() + " " + mark.outcome().words();
+            legend.getChildren().add(Labels.of(words, style(mark)));
         }
         return legend;
     }
@@ -129,10 +123,14 @@ final class MatrixPane extends VBox {
         count.setText(matrix.count());
         List<Optional<String>> kinds = new ArrayList<>(List.of(Optional.empty()));
         matrix.kinds().forEach(k -> kinds.add(Optional.of(k)));
-        kind.offer(kinds, matrix.kind().get());
+        kind.offer(kinds, matrix.arrangement().kind().get());
         List<Optional<String>> ids = matrix.candidates().stream().map(Optional::of).toList();
         orderedBy.offer(
-                ids, matrix.orderedBy().get().or(() -> matrix.candidates().stream().findFirst()));
+                ids,
+                matrix.arrangement()
+                        .orderedBy()
+                        .get()
+                        .or(() -> matrix.candidates().stream().findFirst()));
         if (table.getColumns().size() != matrix.candidates().size() + 1
                 || !headings().equals(matrix.candidates())) {
             makeColumns();
@@ -144,50 +142,41 @@ final class MatrixPane extends VBox {
     }
 
     private void makeColumns() {
-        table.getColumns().clear();
-        TableColumn<Line, String> name = new TableColumn<>("Failure");
-        name.setSortable(false);
-        name.setReorderable(false);
-        name.setPrefWidth(NAME_EMS * em());
-        name.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(words(row.getValue())));
+        TableColumn<MatrixLine, String> name = column("Failure", NAME_EMS, MatrixLine::words);
         name.setCellFactory(of -> new NameCell());
+        table.getColumns().clear();
         table.getColumns().add(name);
         for (int i = 0; i < matrix.candidates().size(); i++) {
             int candidate = i;
             String id = matrix.candidates().get(i);
-            Label heading = new Label(id);
-            heading.setWrapText(true);
-            heading.setMinHeight(USE_PREF_SIZE);
+            Label heading = Labels.wrapped(id);
             heading.setPrefWidth(CELL_EMS * em());
-            TableColumn<Line, Optional<Verdict>> column = new TableColumn<>();
+            TableColumn<MatrixLine, Optional<Verdict>> column =
+                    column("", CELL_EMS, line -> verdict(line, candidate));
             column.setId(id);
             column.setGraphic(heading);
-            column.setSortable(false);
-            column.setReorderable(false);
-            column.setPrefWidth(CELL_EMS * em());
-            column.setCellValueFactory(
-                    row -> new ReadOnlyObjectWrapper<>(verdict(row.getValue(), candidate)));
             column.setCellFactory(of -> new OutcomeCell(candidate));
             table.getColumns().add(column);
         }
+    }
+
+    private <T> TableColumn<MatrixLine, T> column(
+            String head, double ems, Function<MatrixLine, T> value) {
+        TableColumn<MatrixLine, T> column = new TableColumn<>(head);
+        column.setSortable(false);
+        column.setReorderable(false);
+        column.setPrefWidth(ems * em());
+        column.setCellValueFactory(
+                line -> new ReadOnlyObjectWrapper<>(value.apply(line.getValue())));
+        return column;
     }
 
     private double em() {
         return count.getFont().getSize();
     }
 
-    private static String words(Line line) {
-        if (line instanceof Line.Failing failing) {
-            return failing.row().failure();
-        }
-        Line.Heading heading = (Line.Heading) line;
-        return heading.words() + " (" + heading.rows() + ")";
-    }
-
-    private static Optional<Verdict> verdict(Line line, int candidate) {
-        return line instanceof Line.Failing failing
-                ? failing.row().byCandidate().get(candidate)
-                : Optional.empty();
+    private static Optional<Verdict> verdict(MatrixLine line, int candidate) {
+        return line.row().flatMap(row -> row.byCandidate().get(candidate));
     }
 
     private static String style(OutcomeMark mark) {
@@ -203,26 +192,26 @@ final class MatrixPane extends VBox {
         }
     }
 
-    private void open(int row, int candidate) {
-        if (candidate >= 0 && table.getItems().get(row) instanceof Line.Failing failing) {
-            matrix.open(failing.row(), candidate);
+    private void open(int line, int candidate) {
+        if (candidate >= 0) {
+            table.getItems().get(line).row().ifPresent(row -> matrix.open(row, candidate));
         }
     }
 
-    private static final class NameCell extends TableCell<Line, String> {
+    private static final class NameCell extends TableCell<MatrixLine, String> {
         @Override
         protected void updateItem(@Nullable String words, boolean empty) {
             super.updateItem(words, empty);
             setText(empty || words == null ? "" : words);
-            boolean heading = !empty && getTableRow().getItem() instanceof Line.Heading;
+            MatrixLine line = empty ? null : getTableRow().getItem();
             getStyleClass().remove("list-heading");
-            if (heading) {
+            if (line != null && line.row().isEmpty()) {
                 getStyleClass().add("list-heading");
             }
         }
     }
 
-    private final class OutcomeCell extends TableCell<Line, Optional<Verdict>> {
+    private final class OutcomeCell extends TableCell<MatrixLine, Optional<Verdict>> {
         private final int candidate;
 
         OutcomeCell(int candidate) {
@@ -249,7 +238,9 @@ final class MatrixPane extends VBox {
                 setAccessibleText(
                         matrix.candidates().get(candidate) + ": " + mark.outcome().words());
                 getStyleClass().add(style(mark));
-            } else if (!empty && getTableRow().getItem() instanceof Line.Failing) {
+            } else if (!empty
+                    && getTableRow().getItem() != null
+                    && getTableRow().getItem().row().isPresent()) {
                 setAccessibleText(matrix.candidates().get(candidate) + ": has no such part");
             }
         }

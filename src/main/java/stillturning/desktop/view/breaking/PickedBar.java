@@ -5,45 +5,41 @@ import java.util.Optional;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import stillturning.desktop.view.Chooser;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.FailureChoice;
-import stillturning.desktop.viewmodel.breaking.When;
+import stillturning.desktop.viewmodel.breaking.MomentChoice;
 import stillturning.story.Pilot;
 
 /** What fails, when, and what the pilot does about it. */
 final class PickedBar extends FlowPane {
 
     private final Breaking breaking;
-    private final HBox picked = new HBox();
-    private final Chooser<When> when;
+    private final HBox picked = Layout.inLine();
+    private final Chooser<MomentChoice> when;
 
     PickedBar(Breaking breaking) {
         this.breaking = breaking;
         getStyleClass().add("picked-bar");
-        picked.getStyleClass().add("in-line");
+
         when =
                 new Chooser<>(
-                        "When in the flight it happens",
-                        When::words,
+                        "MomentChoice in the flight it happens",
+                        MomentChoice::words,
                         chosen -> breaking.moment().set(Optional.of(chosen.moment())));
         when.setId("break-moment");
         when.getStyleClass().add("moment");
-        getChildren().addAll(picked, named("during", when), named("pilot", pilot()));
+        getChildren().addAll(picked, Layout.named("during", when), Layout.named("pilot", pilot()));
         breaking.picked().addListener((ListChangeListener<FailureChoice>) change -> list());
         breaking.played().addListener((of, before, now) -> offer());
         list();
         offer();
-    }
-
-    private static HBox named(String words, Node control) {
-        HBox box = new HBox(new Label(words), control);
-        box.getStyleClass().addAll("in-line", "named");
-        return box;
     }
 
     private Node pilot() {
@@ -77,9 +73,7 @@ final class PickedBar extends FlowPane {
     private void list() {
         picked.getChildren().clear();
         if (breaking.picked().isEmpty()) {
-            Label nothing = new Label("Nothing fails yet.");
-            nothing.getStyleClass().add("text-muted");
-            picked.getChildren().add(nothing);
+            picked.getChildren().add(Labels.of("Nothing fails yet.", "text-muted"));
         }
         for (FailureChoice choice : breaking.picked()) {
             Button away = new Button(choice.name() + "  \u00D7");

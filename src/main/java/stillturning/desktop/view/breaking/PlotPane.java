@@ -1,6 +1,7 @@
 package stillturning.desktop.view.breaking;
 
 import javafx.scene.control.ScrollPane;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.picture.PlotView;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.Scrubber;
@@ -16,10 +17,8 @@ final class PlotPane extends ScrollPane {
     PlotPane(Breaking breaking) {
         this.breaking = breaking;
         view.setId("story-plot");
-        setContent(view);
-        setFitToWidth(true);
+        Layout.scroll(this, view);
         setMinHeight(0);
-        getStyleClass().add("edge-to-edge");
         Scrubber scrubber = breaking.scrubber();
         scrubber.seconds()
                 .addListener((of, before, now) -> view.secondsProperty().set(now.doubleValue()));

@@ -2,11 +2,13 @@ package stillturning.desktop.view.breaking;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
+import stillturning.desktop.view.Labels;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.PilotStep;
-import stillturning.desktop.viewmodel.breaking.PilotStep.Standing;
+import stillturning.desktop.viewmodel.breaking.PilotStep.StepState;
 import stillturning.report.EventLines;
 
 /** What is to be done, and how it stands at the present time. */
@@ -14,7 +16,7 @@ final class StepsPane extends VBox {
 
     private final Breaking breaking;
     private List<PilotStep> steps = List.of();
-    private List<Standing> shown = List.of();
+    private List<StepState> shown = List.of();
 
     StepsPane(Breaking breaking) {
         this.breaking = breaking;
@@ -33,55 +35,43 @@ final class StepsPane extends VBox {
 
     private void show() {
         double now = breaking.scrubber().seconds().get();
-        List<Standing> standings = steps.stream().map(step -> step.at(now)).toList();
-        if (!standings.equals(shown) || getChildren().isEmpty()) {
-            shown = standings;
-            Label title = new Label("What the pilot has to do");
-            title.getStyleClass().add("text-muted");
-            getChildren().setAll(title);
+        List<StepState> states = steps.stream().map(step -> step.at(now)).toList();
+        if (!states.equals(shown) || getChildren().isEmpty()) {
+            shown = states;
+            getChildren().setAll(Labels.of("What the pilot has to do", "text-muted"));
             for (int i = 0; i < steps.size(); i++) {
-                getChildren().add(box(steps.get(i), standings.get(i)));
+                getChildren().add(box(steps.get(i), states.get(i)));
             }
             if (steps.isEmpty()) {
-                Label none = new Label("No procedure to follow.");
-                none.getStyleClass().add("text-muted");
-                getChildren().add(none);
+                getChildren().add(Labels.of("No procedure to follow.", "text-muted"));
             }
         }
     }
 
-    private static VBox box(PilotStep step, Standing standing) {
+    private static VBox box(PilotStep step, StepState state) {
         Label head =
-                new Label(sign(standing) + "  " + step.procedure() + ": " + words(step, standing));
-        head.setWrapText(true);
-        head.setMinHeight(USE_PREF_SIZE);
-        head.getStyleClass()
-                .addAll(
+                Labels.wrapped(
+                        sign(state) + "  " + step.procedure() + ": " + words(step, state),
                         "step-head",
-                        "step-" + standing.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+                        "step-" + state.name().toLowerCase(Locale.ROOT).replace('_', '-'));
         String who = step.automatic().map(by -> "by itself, " + by + ": ").orElse("");
-        Label does = new Label(who + step.does());
-        does.setWrapText(true);
-        does.setMinHeight(USE_PREF_SIZE);
-        does.getStyleClass().addAll("text-muted", "step-does");
-        return new VBox(head, does);
+        return new VBox(head, Labels.wrapped(who + step.does(), "text-muted", "step-does"));
     }
 
-    private static String words(PilotStep step, Standing standing) {
-        return switch (standing) {
-            case NOT_CALLED_FOR, LEFT_UNDONE -> standing.words();
-            case DUE -> standing.words() + " at " + at(step.dueSeconds().orElseThrow());
-            case DONE -> standing.words() + " at " + at(step.doneSeconds().orElseThrow());
-            case NEEDLESS -> standing.words() + " at " + at(step.dueSeconds().orElseThrow());
+    private static String words(PilotStep step, StepState state) {
+        return switch (state) {
+            case NOT_CALLED_FOR, LEFT_UNDONE -> state.words();
+            case DUE, NEEDLESS -> at(state, step.dueSeconds());
+            case DONE -> at(state, step.doneSeconds());
         };
     }
 
-    private static String at(double seconds) {
-        return EventLines.time(seconds);
+    private static String at(StepState state, OptionalDouble seconds) {
+        return state.words() + " at " + EventLines.time(seconds.orElseThrow());
     }
 
-    private static String sign(Standing standing) {
-        return switch (standing) {
+    private static String sign(StepState state) {
+        return switch (state) {
             case NOT_CALLED_FOR -> "\u25CB";
             case DUE -> "\u25D4";
             case DONE -> "\u2714";

@@ -4,12 +4,12 @@ import javafx.css.PseudoClass;
 import javafx.geometry.VPos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
-import stillturning.desktop.view.WordyCell;
+import stillturning.desktop.view.ItemCell;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.report.EventLines.Line;
 import stillturning.story.StoryEvent.Kind;
@@ -31,23 +31,16 @@ final class StoryPane extends VBox {
         this.breaking = breaking;
         lines.setId("story-lines");
         lines.setAccessibleText("The story, event by event");
-        lines.setCellFactory(of -> new Cell());
-        lines.setPlaceholder(placeholder());
-        VBox.setVgrow(lines, Priority.ALWAYS);
-        getChildren().add(lines);
+        lines.setCellFactory(of -> new LineCell());
+        lines.setPlaceholder(
+                Labels.empty(
+                        "Pick a failure on the left, or a part in the diagram and then how it"
+                                + " fails. What follows is told here, event by event."));
+        getChildren().add(Layout.high(lines));
         lines.getSelectionModel()
                 .selectedItemProperty()
                 .addListener((of, before, now) -> goTo(now));
         breaking.scrubber().seconds().addListener((of, before, now) -> follow());
-    }
-
-    private static Label placeholder() {
-        Label words =
-                new Label(
-                        "Pick a failure on the left, or a part in the diagram and then how it"
-                                + " fails. What follows is told here, event by event.");
-        words.getStyleClass().add("empty-words");
-        return words;
     }
 
     /** Tells the story anew. */
@@ -95,38 +88,29 @@ final class StoryPane extends VBox {
         return lines.getItems().get(line).seconds();
     }
 
-    private final class Cell extends WordyCell<Line> {
-        private final Label time = new Label();
-        private final Label words = new Label();
-        private final Label chain = new Label();
+    private final class LineCell extends ItemCell<Line> {
+        private final Label time = Labels.of("", "story-time");
+        private final Label words = Labels.wrapped("");
+        private final Label chain = Labels.of("", "story-chain");
         private final GridPane row = new GridPane();
 
-        Cell() {
-            ColumnConstraints first = new ColumnConstraints();
-            first.setMinWidth(USE_PREF_SIZE);
-            ColumnConstraints rest = new ColumnConstraints();
-            rest.setHgrow(Priority.ALWAYS);
-            row.getColumnConstraints().addAll(first, rest);
+        LineCell() {
+            row.getColumnConstraints().addAll(Layout.asWideAsWords(), Layout.growing());
             row.getStyleClass().add("story-line");
-            words.setWrapText(true);
-            words.setMinHeight(USE_PREF_SIZE);
-            time.getStyleClass().add("story-time");
-            chain.getStyleClass().add("story-chain");
             GridPane.setValignment(time, VPos.TOP);
-            row.add(time, 0, 0);
-            row.add(words, 1, 0);
+            row.addRow(0, time, words);
             row.add(chain, 1, 1);
             row.prefWidthProperty().bind(widthProperty().subtract(EDGES));
         }
 
         @Override
-        protected void updateItem(@Nullable Line line, boolean empty) {
-            super.updateItem(line, empty);
-            if (empty || line == null) {
-                setGraphic(null);
-                pseudoClassStateChanged(AHEAD, false);
-                return;
-            }
+        protected void clear() {
+            super.clear();
+            pseudoClassStateChanged(AHEAD, false);
+        }
+
+        @Override
+        protected void show(Line line) {
             setGraphic(row);
             double now = breaking.scrubber().seconds().get();
             pseudoClassStateChanged(AHEAD, line.seconds() > now);

@@ -5,7 +5,8 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.Scrubber;
 import stillturning.report.EventLines;
@@ -44,30 +45,25 @@ final class TimeBar extends HBox {
         this.scrubber = breaking.scrubber();
         this.track = new TimeTrack(breaking);
         getStyleClass().addAll("in-line", "time-bar");
-        Button back = button("|\u25C0", "Back to the event before", scrubber::previous);
-        back.setId("time-back");
-        Button on = button("\u25B6|", "On to the next event", scrubber::next);
-        on.setId("time-on");
+        Button back = Controls.button("|\u25C0", "time-back", scrubber::previous);
+        told(back, "Back to the event before");
+        Button on = Controls.button("\u25B6|", "time-on", scrubber::next);
+        told(on, "On to the next event");
         play.setId("time-play");
         play.getStyleClass().add("time-play");
         play.setOnAction(event -> scrubber.toggle());
         time.setId("time-now");
         time.getStyleClass().add("time-now");
-        HBox.setHgrow(track, Priority.ALWAYS);
-        getChildren().addAll(back, play, on, track, time);
+        getChildren().addAll(back, play, on, Layout.wide(track), time);
         scrubber.playing().addListener((of, before, now) -> show());
         scrubber.seconds().addListener((of, before, now) -> tell());
         show();
         tell();
     }
 
-    private static Button button(String sign, String words, Runnable what) {
-        Button button = new Button(sign);
+    private static void told(Button button, String words) {
         button.setAccessibleText(words);
-        button.setMinWidth(USE_PREF_SIZE);
         button.setTooltip(new Tooltip(words));
-        button.setOnAction(event -> what.run());
-        return button;
     }
 
     /** Marks the events of the story anew. */

@@ -12,6 +12,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
+import stillturning.desktop.view.Labels;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.Scrubber;
 import stillturning.desktop.viewmodel.breaking.TimeAxis;
@@ -26,9 +27,9 @@ final class TimeTrack extends Region {
 
     private final Breaking breaking;
     private final Scrubber scrubber;
-    private final Region line = new Region();
-    private final Region past = new Region();
-    private final Region handle = new Region();
+    private final Region line = region("time-line");
+    private final Region past = region("time-past");
+    private final Region handle = region("time-handle");
     private final List<Mark> marks = new ArrayList<>();
 
     /** One or more events at one time. */
@@ -39,9 +40,7 @@ final class TimeTrack extends Region {
         this.scrubber = breaking.scrubber();
         setId("time-track");
         getStyleClass().add("time-track");
-        line.getStyleClass().add("time-line");
-        past.getStyleClass().add("time-past");
-        handle.getStyleClass().add("time-handle");
+
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.SLIDER);
         scrubber.position().addListener((of, before, now) -> requestLayout());
@@ -51,6 +50,12 @@ final class TimeTrack extends Region {
         addEventHandler(MouseEvent.MOUSE_DRAGGED, this::drag);
         addEventHandler(KeyEvent.KEY_PRESSED, this::press);
         mark();
+    }
+
+    private static Region region(String style) {
+        Region region = new Region();
+        region.getStyleClass().add(style);
+        return region;
     }
 
     private void say() {
@@ -85,8 +90,7 @@ final class TimeTrack extends Region {
     }
 
     private static Mark mark(double position, List<EventLines.Line> together) {
-        Region tick = new Region();
-        tick.getStyleClass().add("time-tick");
+        Region tick = region("time-tick");
         boolean engine = together.stream().anyMatch(l -> l.kind().name().startsWith("ENGINE"));
         boolean pilot = together.stream().anyMatch(l -> l.kind() == Kind.PILOT);
         if (engine) {
@@ -95,8 +99,8 @@ final class TimeTrack extends Region {
         int first = together.get(0).number();
         int last = together.get(together.size() - 1).number();
         String sign = pilot ? "\u25B8" : engine ? "\u25CF" : "";
-        Label number = new Label(sign + (first == last ? "" + first : first + "\u2013" + last));
-        number.getStyleClass().add("time-number");
+        String numbers = first == last ? "" + first : first + "\u2013" + last;
+        Label number = Labels.of(sign + numbers, "time-number");
         StringBuilder words = new StringBuilder(together.get(0).time());
         together.forEach(l -> words.append('\n').append(l.number()).append("  ").append(l.event()));
         Tooltip tip = new Tooltip(words.toString());
@@ -125,20 +129,8 @@ final class TimeTrack extends Region {
     private void press(KeyEvent event) {
         boolean small = event.isShiftDown();
         switch (event.getCode()) {
-            case RIGHT -> {
-                if (small) {
-                    nudge(SMALL_STEP);
-                } else {
-                    scrubber.next();
-                }
-            }
-            case LEFT -> {
-                if (small) {
-                    nudge(-SMALL_STEP);
-                } else {
-                    scrubber.previous();
-                }
-            }
+            case RIGHT -> step(small, SMALL_STEP, scrubber::next);
+            case LEFT -> step(small, -SMALL_STEP, scrubber::previous);
             case HOME -> scrubber.to(0);
             case END -> scrubber.axis().ifPresent(a -> scrubber.to(a.endSeconds()));
             case SPACE -> scrubber.toggle();
@@ -149,8 +141,12 @@ final class TimeTrack extends Region {
         event.consume();
     }
 
-    private void nudge(double by) {
-        scrubber.position().set(Math.max(0, Math.min(1, scrubber.position().get() + by)));
+    private void step(boolean small, double by, Runnable toEvent) {
+        if (small) {
+            scrubber.position().set(Math.max(0, Math.min(1, scrubber.position().get() + by)));
+        } else {
+            toEvent.run();
+        }
     }
 
     @Override

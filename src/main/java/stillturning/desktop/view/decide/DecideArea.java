@@ -2,17 +2,16 @@ package stillturning.desktop.view.decide;
 
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
-import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.SplitPane;
-import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.view.Area;
-import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.decide.Deciding;
 
@@ -26,49 +25,28 @@ public final class DecideArea implements Area {
 
     public DecideArea(Deciding deciding) {
         ranking = new RankingPane(deciding);
-        VBox left = new VBox(ranking, new WeightsPane(deciding));
-        VBox.setVgrow(ranking, Priority.ALWAYS);
+        VBox left = new VBox(Layout.high(ranking), new WeightsPane(deciding));
         TabPane right =
                 new TabPane(
-                        tab("Requirements", new RequirementsPane(deciding)),
-                        tab("Trade-off", new TradeOffPane(deciding, ranking::select)),
-                        tab("Two side by side", new SideBySidePane(deciding)),
-                        tab("Departures", new DeparturesPane(deciding)),
-                        tab("Other weights", new FirmnessPane(deciding)));
+                        Layout.tab("Requirements", new RequirementsPane(deciding)),
+                        Layout.tab("Trade-off", new TradeOffPane(deciding, ranking::select)),
+                        Layout.tab("Two side by side", new SideBySidePane(deciding)),
+                        Layout.tab("Departures", new DeparturesPane(deciding)),
+                        Layout.tab("Other weights", new FirmnessPane(deciding)));
         right.setId("decide-tabs");
         SplitPane split = new SplitPane(left, right);
         split.setDividerPositions(LEFT);
         SplitPane.setResizableWithParent(left, false);
         BooleanBinding none =
                 Bindings.createBooleanBinding(() -> deciding.now().get().isEmpty(), deciding.now());
-        Label empty = new Label();
-        empty.getStyleClass().add("empty-words");
+        Label empty = Labels.empty("");
         empty.textProperty().bind(deciding.notice());
         empty.visibleProperty().bind(none);
         split.visibleProperty().bind(none.not());
-        StackPane body = new StackPane(split, empty);
-        VBox.setVgrow(body, Priority.ALWAYS);
-        Label notice = new Label();
-        notice.setId("decide-notice");
-        notice.setWrapText(true);
-        notice.setMaxWidth(Double.MAX_VALUE);
-        notice.setMinHeight(Region.USE_PREF_SIZE);
-        notice.getStyleClass().addAll("notice", "notice-warning");
+        Label notice = Labels.notice("decide-notice", "warning");
         notice.textProperty().bind(deciding.notice());
-        notice.visibleProperty().bind(deciding.notice().isNotEmpty().and(none.not()));
-        notice.managedProperty().bind(notice.visibleProperty());
-        view = new VBox(notice, body);
-    }
-
-    private static Tab tab(String words, Node content) {
-        Tab tab = new Tab(words, content);
-        tab.setClosable(false);
-        return tab;
-    }
-
-    @Override
-    public AreaName name() {
-        return AreaName.DECIDE;
+        Showing.whileTrue(notice, deciding.notice().isNotEmpty().and(none.not()));
+        view = new VBox(notice, Layout.high(new StackPane(split, empty)));
     }
 
     @Override

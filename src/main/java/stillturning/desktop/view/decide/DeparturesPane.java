@@ -3,9 +3,9 @@ package stillturning.desktop.view.decide;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Label;
 import javafx.scene.control.TreeItem;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.DepartureView;
 import stillturning.desktop.viewmodel.decide.DepartureView.Departure;
@@ -13,33 +13,31 @@ import stillturning.desktop.viewmodel.decide.DepartureView.Departure;
 /** How each candidate departs from the baseline. */
 final class DeparturesPane extends VBox {
 
-    private final DepartureView departing;
+    private final DepartureView departures;
     private final DifferenceTree tree;
 
     DeparturesPane(Deciding deciding) {
-        departing = deciding.departing();
+        departures = deciding.departures();
         tree = new DifferenceTree(deciding::open);
         tree.setId("departures");
         tree.setAccessibleText("Departures from the baseline; Enter opens the story of a failure");
-        tree.placeholder("Nothing to list.");
+        tree.setPlaceholder(Labels.empty("Nothing to list."));
         tree.name("Candidate", "Baseline");
         getStyleClass().add("area-pane");
-        Label baseline = new Label();
-        baseline.setWrapText(true);
-        baseline.setMinHeight(Region.USE_PREF_SIZE);
-        baseline.textProperty().bind(departing.baseline());
-        VBox.setVgrow(tree, Priority.ALWAYS);
-        getChildren().addAll(baseline, tree, tree.inFull());
-        departing.all().addListener((ListChangeListener.Change<? extends Departure> c) -> refill());
+        Label baseline = Labels.wrapped(departures.baseline());
+        getChildren().addAll(baseline, Layout.high(tree), tree.inFull());
+        departures
+                .all()
+                .addListener((ListChangeListener.Change<? extends Departure> c) -> refill());
         refill();
     }
 
     private void refill() {
-        TreeItem<DifferenceTree.Line> root = new TreeItem<>();
-        for (Departure departure : departing.all()) {
-            TreeItem<DifferenceTree.Line> head =
+        TreeItem<DifferenceTree.TreeLine> root = new TreeItem<>();
+        for (Departure departure : departures.all()) {
+            TreeItem<DifferenceTree.TreeLine> head =
                     new TreeItem<>(
-                            DifferenceTree.Line.head(
+                            DifferenceTree.TreeLine.head(
                                     departure.title(), departure.shifted(), departure.changed()));
             head.getChildren().setAll(DifferenceTree.grouped(departure.rows(), false));
             root.getChildren().add(head);

@@ -12,64 +12,52 @@ import javafx.scene.control.TreeItem;
 import javafx.scene.control.TreeTableCell;
 import javafx.scene.control.TreeTableColumn;
 import javafx.scene.control.TreeTableView;
-import javafx.scene.input.KeyCode;
-import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.Labels;
 import stillturning.desktop.viewmodel.decide.DifferenceRow;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.Favours;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Tells;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Told;
 
 /** In what candidates differ, by group; Enter or a double click opens the story of a failure. */
-final class DifferenceTree extends TreeTableView<DifferenceTree.Line> {
+final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
 
     private static final PseudoClass FOR = PseudoClass.getPseudoClass("for");
     private static final PseudoClass AGAINST = PseudoClass.getPseudoClass("against");
     private static final PseudoClass HEAD = PseudoClass.getPseudoClass("head");
 
     /** A difference, or what stands above several. */
-    record Line(
+    record TreeLine(
             String what,
             String here,
             String there,
-            Tells tells,
-            Optional<Told> story,
+            Favours favours,
+            Optional<CandidateFailure> story,
             boolean isHead) {
 
-        static Line of(DifferenceRow row) {
-            return new Line(row.what(), row.here(), row.there(), row.tells(), row.story(), false);
+        static TreeLine of(DifferenceRow row) {
+            return new TreeLine(
+                    row.what(), row.here(), row.there(), row.favours(), row.story(), false);
         }
 
-        static Line head(String words, String here, String there) {
-            return new Line(words, here, there, Tells.NEITHER, Optional.empty(), true);
+        static TreeLine head(String words, String here, String there) {
+            return new TreeLine(words, here, there, Favours.NEITHER, Optional.empty(), true);
         }
     }
 
-    private final TreeTableColumn<Line, String> here;
-    private final TreeTableColumn<Line, String> there;
+    private final TreeTableColumn<TreeLine, String> here;
+    private final TreeTableColumn<TreeLine, String> there;
 
-    DifferenceTree(Consumer<Told> opening) {
+    DifferenceTree(Consumer<CandidateFailure> opening) {
         getStyleClass().add("dense");
         setShowRoot(false);
         setColumnResizePolicy(TreeTableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
-        TreeTableColumn<Line, String> what = column("What", DifferenceTree::signed, 300);
-        here = column("", Line::here, 170);
-        there = column("", Line::there, 150);
-        getColumns().add(what);
-        getColumns().add(here);
-        getColumns().add(there);
-        setOnKeyPressed(
-                event -> {
-                    if (event.getCode() == KeyCode.ENTER) {
-                        open(opening);
-                    }
-                });
-        setOnMouseClicked(
-                event -> {
-                    if (event.getClickCount() == 2) {
-                        open(opening);
-                    }
-                });
+        TreeTableColumn<TreeLine, String> what = column("What", DifferenceTree::signed, 300);
+        here = column("", TreeLine::here, 170);
+        there = column("", TreeLine::there, 150);
+        getColumns().setAll(List.of(what, here, there));
+        Controls.onOpen(this, () -> open(opening));
     }
 
     /** Names the two columns. */
@@ -80,59 +68,47 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.Line> {
 
     /** The chosen line in full, since columns cut long ones. */
     Label inFull() {
-        Label words = new Label();
-        words.setWrapText(true);
-        words.setMinHeight(Region.USE_PREF_SIZE);
-        words.textProperty()
-                .bind(getSelectionModel().selectedItemProperty().map(this::words).orElse(""));
+        Label words =
+                Labels.wrapped(
+                        getSelectionModel().selectedItemProperty().map(this::words).orElse(""));
         words.managedProperty().bind(words.textProperty().isNotEmpty());
         return words;
     }
 
-    private String words(TreeItem<Line> item) {
-        Line line = item.getValue();
+    private String words(TreeItem<TreeLine> item) {
+        TreeLine line = item.getValue();
         if (line.isHead()) {
             String counts = line.here().isEmpty() ? "" : ": failures " + line.here();
             return line.what() + counts + (line.there().isEmpty() ? "" : "; " + line.there());
         }
-        String one = line.here().isEmpty() ? "\u2013" : line.here();
-        String other = line.there().isEmpty() ? "\u2013" : line.there();
         return signed(line)
                 + ".  "
-                + here.getText()
-                + ": "
-                + one
+                + words(here, line.here())
                 + ".  "
-                + there.getText()
-                + ": "
-                + other
+                + words(there, line.there())
                 + ".";
     }
 
-    /** Words that stand where there is nothing to list. */
-    void placeholder(String words) {
-        Label label = new Label(words);
-        label.getStyleClass().add("empty-words");
-        label.setWrapText(true);
-        setPlaceholder(label);
+    private static String words(TreeTableColumn<TreeLine, String> column, String cell) {
+        return column.getText() + ": " + (cell.isEmpty() ? "\u2013" : cell);
     }
 
     /** Shows differences below a head for each group. */
     void show(List<DifferenceRow> rows) {
-        TreeItem<Line> root = new TreeItem<>();
+        TreeItem<TreeLine> root = new TreeItem<>();
         root.getChildren().setAll(grouped(rows, true));
         setRoot(root);
     }
 
     /** The differences by group. */
-    static List<TreeItem<Line>> grouped(List<DifferenceRow> rows, boolean expanded) {
-        List<TreeItem<Line>> groups = new ArrayList<>();
+    static List<TreeItem<TreeLine>> grouped(List<DifferenceRow> rows, boolean expanded) {
+        List<TreeItem<TreeLine>> groups = new ArrayList<>();
         for (Group group : Group.values()) {
             List<DifferenceRow> own = rows.stream().filter(r -> r.group() == group).toList();
             if (!own.isEmpty()) {
                 String words = group.words() + " (" + own.size() + ")";
-                TreeItem<Line> head = new TreeItem<>(Line.head(words, "", ""));
-                own.forEach(r -> head.getChildren().add(new TreeItem<>(Line.of(r))));
+                TreeItem<TreeLine> head = new TreeItem<>(TreeLine.head(words, "", ""));
+                own.forEach(r -> head.getChildren().add(new TreeItem<>(TreeLine.of(r))));
                 head.setExpanded(expanded);
                 groups.add(head);
             }
@@ -140,22 +116,22 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.Line> {
         return groups;
     }
 
-    private static String signed(Line line) {
-        return line.tells().sign().isEmpty()
+    private static String signed(TreeLine line) {
+        return line.favours().sign().isEmpty()
                 ? line.what()
-                : line.tells().sign() + " " + line.what();
+                : line.favours().sign() + " " + line.what();
     }
 
-    private void open(Consumer<Told> opening) {
-        TreeItem<Line> item = getSelectionModel().getSelectedItem();
+    private void open(Consumer<CandidateFailure> opening) {
+        TreeItem<TreeLine> item = getSelectionModel().getSelectedItem();
         if (item != null) {
             item.getValue().story().ifPresent(opening);
         }
     }
 
-    private static TreeTableColumn<Line, String> column(
-            String head, Function<Line, String> words, double width) {
-        TreeTableColumn<Line, String> column = new TreeTableColumn<>(head);
+    private static TreeTableColumn<TreeLine, String> column(
+            String head, Function<TreeLine, String> words, double width) {
+        TreeTableColumn<TreeLine, String> column = new TreeTableColumn<>(head);
         column.setCellValueFactory(
                 line -> new ReadOnlyStringWrapper(words.apply(line.getValue().getValue())));
         column.setCellFactory(c -> new LineCell());
@@ -164,7 +140,7 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.Line> {
         return column;
     }
 
-    private static final class LineCell extends TreeTableCell<Line, String> {
+    private static final class LineCell extends TreeTableCell<TreeLine, String> {
 
         LineCell() {
             getStyleClass().add("difference");
@@ -174,11 +150,11 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.Line> {
         protected void updateItem(@Nullable String words, boolean empty) {
             super.updateItem(words, empty);
             setText(empty ? null : words);
-            Line line = empty || getTableRow() == null ? null : getTableRow().getItem();
+            TreeLine line = empty || getTableRow() == null ? null : getTableRow().getItem();
             boolean first = getTableColumn() == getTreeTableView().getColumns().get(0);
-            pseudoClassStateChanged(FOR, line != null && line.tells() == Tells.FOR && first);
+            pseudoClassStateChanged(FOR, line != null && line.favours() == Favours.FOR && first);
             pseudoClassStateChanged(
-                    AGAINST, line != null && line.tells() == Tells.AGAINST && first);
+                    AGAINST, line != null && line.favours() == Favours.AGAINST && first);
             pseudoClassStateChanged(HEAD, line != null && line.isHead());
         }
     }

@@ -8,11 +8,12 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import stillturning.assess.ranking.RankingResult;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.RankRow;
 import stillturning.quantity.Formats;
@@ -23,31 +24,28 @@ final class FirmnessPane extends ScrollPane {
 
     private final Deciding deciding;
     private final GridPane shares = new GridPane();
-    private final Label method = new Label();
+    private final Label method = Labels.remark("");
     private final VBox unseating = new VBox();
-    private List<Shares> shown = List.of();
+    private List<ShareRow> shown = List.of();
 
     /** What a row of the table shows. */
-    private record Shares(String title, List<Double> byRank) {}
+    private record ShareRow(String title, List<Double> byRank) {}
 
     FirmnessPane(Deciding deciding) {
         this.deciding = deciding;
         shares.getStyleClass().add("rank-shares");
         shares.setId("rank-shares");
         unseating.getStyleClass().add("sentences");
-        method.setWrapText(true);
-        method.getStyleClass().addAll("text-small", "text-muted");
+
         VBox all =
                 new VBox(
-                        head("Share of all weightings in which each takes a rank"),
+                        Labels.title("Share of all weightings in which each takes a rank"),
                         shares,
                         method,
-                        head("What unseats the first"),
+                        Labels.title("What unseats the first"),
                         unseating);
         all.getStyleClass().add("area-pane");
-        setContent(all);
-        setFitToWidth(true);
-        getStyleClass().add("edge-to-edge");
+        Layout.scroll(this, all);
         deciding.ranks().addListener((ListChangeListener.Change<? extends RankRow> c) -> refill());
         deciding.firmness()
                 .addListener((ListChangeListener.Change<? extends String> c) -> sentences());
@@ -55,19 +53,13 @@ final class FirmnessPane extends ScrollPane {
         sentences();
     }
 
-    private static Label head(String words) {
-        Label head = new Label(words);
-        head.getStyleClass().add("title-4");
-        return head;
-    }
-
     private void refill() {
-        List<Shares> now =
+        List<ShareRow> now =
                 deciding.ranks().stream()
                         .sorted(
                                 Comparator.comparingInt(RankRow::statedRank)
                                         .thenComparing(RankRow::id))
-                        .map(r -> new Shares(r.title(), r.shares()))
+                        .map(r -> new ShareRow(r.title(), r.shares()))
                         .toList();
         if (now.equals(shown)) {
             return;
@@ -84,9 +76,8 @@ final class FirmnessPane extends ScrollPane {
         shares.getColumnConstraints().setAll(title());
         int last = now.size();
         for (int rank = 1; rank <= last; rank++) {
-            Label label = new Label(String.valueOf(rank));
+            Label label = Labels.of(String.valueOf(rank), "text-muted");
             label.setAccessibleText("rank " + rank);
-            label.getStyleClass().add("text-muted");
             GridPane.setHalignment(label, HPos.CENTER);
             shares.add(label, rank, 0);
         }
@@ -95,7 +86,7 @@ final class FirmnessPane extends ScrollPane {
         }
     }
 
-    private void row(int at, Shares row) {
+    private void row(int at, ShareRow row) {
         Label title = new Label(row.title());
         title.setMinWidth(0);
         shares.add(title, 0, at);
@@ -104,13 +95,12 @@ final class FirmnessPane extends ScrollPane {
         }
     }
 
-    private static StackPane cell(Shares row, int rank) {
+    private static StackPane cell(ShareRow row, int rank) {
         double share = row.byRank().get(rank);
         Region tint = new Region();
         tint.getStyleClass().add("share-tint");
         tint.setOpacity(share);
-        Label words = new Label(Formats.percent(share));
-        words.getStyleClass().add("share-words");
+        Label words = Labels.of(Formats.percent(share), "share-words");
         words.setAccessibleText(
                 row.title() + ", rank " + (rank + 1) + ": " + Formats.percent(share));
         StackPane cell = new StackPane(tint, words);
@@ -119,18 +109,14 @@ final class FirmnessPane extends ScrollPane {
     }
 
     private static ColumnConstraints title() {
-        ColumnConstraints column = new ColumnConstraints();
-        column.setHgrow(Priority.ALWAYS);
+        ColumnConstraints column = Layout.growing();
         column.setMinWidth(0);
         return column;
     }
 
     private void sentences() {
-        unseating.getChildren().clear();
-        for (String sentence : deciding.firmness()) {
-            Label label = new Label(sentence);
-            label.setWrapText(true);
-            unseating.getChildren().add(label);
-        }
+        unseating
+                .getChildren()
+                .setAll(deciding.firmness().stream().map(s -> Labels.wrapped(s)).toList());
     }
 }

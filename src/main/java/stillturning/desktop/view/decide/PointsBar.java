@@ -5,7 +5,8 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
-import stillturning.desktop.viewmodel.decide.RankRow.Piece;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.viewmodel.decide.RankRow.PointsShare;
 import stillturning.quantity.Formats;
 
 /** A candidate's points, a piece for each criterion; the whole width is one point. */
@@ -14,14 +15,14 @@ final class PointsBar extends Region {
     /** Pieces narrower than this are left without their number (em). */
     private static final double NUMBERED = 1.1;
 
-    private List<Piece> pieces = List.of();
+    private List<PointsShare> pieces = List.of();
 
     PointsBar() {
         getStyleClass().add("points-bar");
         setAccessibleRole(AccessibleRole.TEXT);
     }
 
-    void show(List<Piece> now) {
+    void show(List<PointsShare> now) {
         pieces = now;
         // labels are kept, since this follows a slider
         while (getChildren().size() > now.size()) {
@@ -39,14 +40,13 @@ final class PointsBar extends Region {
     }
 
     private static Label label(int index) {
-        Label label = new Label();
-        label.getStyleClass().addAll("criterion", "criterion-" + (index + 1));
+        Label label = Labels.of("", "criterion", "criterion-" + (index + 1));
         label.setMinWidth(0);
         label.setTooltip(new Tooltip());
         return label;
     }
 
-    private static String words(Piece piece) {
+    private static String words(PointsShare piece) {
         return piece.criterion().words()
                 + ": "
                 + piece.value()

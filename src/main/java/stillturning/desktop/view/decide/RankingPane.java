@@ -5,9 +5,9 @@ import java.util.Optional;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.RankRow;
 
@@ -16,24 +16,20 @@ final class RankingPane extends VBox {
 
     private final Deciding deciding;
     private final ListView<RankRow> list = new ListView<>();
-    private final Label why = new Label();
+    private final Label why = Labels.wrapped("");
 
     RankingPane(Deciding deciding) {
         this.deciding = deciding;
         getStyleClass().add("area-pane");
-        Label head = new Label("Ranking");
-        head.getStyleClass().add("title-4");
+        Label head = Labels.title("Ranking");
         head.setLabelFor(list);
         list.setId("ranking");
         list.setAccessibleText("Candidates, best first");
         list.getStyleClass().add("rank-list");
         list.setCellFactory(view -> new RankCell());
         list.getSelectionModel().selectedItemProperty().addListener((v, from, to) -> tell());
-        VBox.setVgrow(list, Priority.ALWAYS);
         why.setId("why");
-        why.setWrapText(true);
-        why.setMinHeight(Region.USE_PREF_SIZE);
-        getChildren().addAll(head, list, why);
+        getChildren().addAll(head, Layout.high(list), why);
         deciding.ranks()
                 .addListener((ListChangeListener.Change<? extends RankRow> change) -> refill());
         refill();

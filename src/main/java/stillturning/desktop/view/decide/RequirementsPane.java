@@ -1,8 +1,8 @@
 package stillturning.desktop.view.decide;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import javafx.beans.Observable;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.css.PseudoClass;
@@ -11,15 +11,18 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
-import javafx.scene.input.KeyCode;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.decide.Deciding;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Told;
-import stillturning.desktop.viewmodel.decide.RequirementTable;
-import stillturning.desktop.viewmodel.decide.RequirementTable.Cell;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
+import stillturning.model.Candidate;
 
 /** Each requirement against each candidate, and the failures that break it. */
 final class RequirementsPane extends VBox {
@@ -31,14 +34,14 @@ final class RequirementsPane extends VBox {
 
     private static final double MARGIN = 6;
 
-    /** A candidate with a cell for each requirement. */
-    private record Line(String title, List<Cell> cells) {}
+    /** What a requirement says of a candidate. */
+    private record Judged(Candidate candidate, RequirementMet met) {}
 
     private final Deciding deciding;
-    private final TableView<Line> table = new TableView<>();
-    private final Label reason = new Label();
+    private final TableView<Appraisal> table = new TableView<>();
+    private final Label reason = Labels.wrapped("");
     private final ListView<String> failures = new ListView<>();
-    private Optional<Cell> chosen = Optional.empty();
+    private Optional<Judged> chosen = Optional.empty();
 
     RequirementsPane(Deciding deciding) {
         this.deciding = deciding;
@@ -48,97 +51,68 @@ final class RequirementsPane extends VBox {
         table.getSelectionModel().setCellSelectionEnabled(true);
         table.getSelectionModel().getSelectedCells().addListener((Observable cells) -> choose());
         table.setPlaceholder(
-                words(
+                Labels.empty(
                         "The study asks for nothing yet. Write requirements: into the study, such"
                                 + " as endurance-without-charging: 30 min, and every candidate is"
                                 + " held against them here."));
-        VBox.setVgrow(table, Priority.ALWAYS);
-        reason.setWrapText(true);
-        reason.setMinHeight(Region.USE_PREF_SIZE);
         failures.setId("breaking-failures");
         failures.setAccessibleText("Failures that break the requirement; Enter opens the story");
-        failures.setPlaceholder(words("No failure breaks it."));
-        failures.setOnKeyPressed(
-                event -> {
-                    if (event.getCode() == KeyCode.ENTER) {
-                        open();
-                    }
-                });
-        failures.setOnMouseClicked(
-                event -> {
-                    if (event.getClickCount() == 2) {
-                        open();
-                    }
-                });
+        failures.setPlaceholder(Labels.empty("No failure breaks it."));
+        Controls.onOpen(failures, this::open);
         failures.getStyleClass().addAll("dense", "breaking-failures");
         failures.setMinHeight(Region.USE_PREF_SIZE);
-        getChildren().addAll(table, reason, failures);
-        deciding.requirements().addListener((value, from, to) -> refill(to));
-        refill(deciding.requirements().get());
+        getChildren().addAll(Layout.high(table), reason, failures);
+        deciding.appraisals().addListener((value, from, to) -> refill(to));
+        refill(deciding.appraisals().get());
     }
 
-    private static Label words(String text) {
-        Label label = new Label(text);
-        label.getStyleClass().add("empty-words");
-        label.setWrapText(true);
-        return label;
-    }
-
-    private void refill(RequirementTable now) {
+    private void refill(List<Appraisal> appraisals) {
+        List<RequirementMet> asked = appraisals.isEmpty() ? List.of() : appraisals.get(0).met();
+        TableColumn<Appraisal, String> name =
+                column("Candidate", NAME, appraisal -> appraisal.candidate().title());
+        name.setCellFactory(column -> new WrappedCell());
         table.getColumns().clear();
-        TableColumn<Line, String> name = new TableColumn<>("Candidate");
-        name.setCellValueFactory(line -> new ReadOnlyObjectWrapper<>(line.getValue().title()));
-        name.setCellFactory(column -> new WrappedCell<>());
-        name.setSortable(false);
-        name.prefWidthProperty().bind(table.widthProperty().subtract(MARGIN).multiply(NAME));
         table.getColumns().add(name);
-        for (int i = 0; i < now.rows().size(); i++) {
-            TableColumn<Line, Cell> column = column(now.rows().get(i).requirement(), i);
-            column.prefWidthProperty()
-                    .bind(
-                            table.widthProperty()
-                                    .subtract(MARGIN)
-                                    .multiply((1 - NAME) / now.rows().size()));
-            table.getColumns().add(column);
+        for (int i = 0; i < asked.size(); i++) {
+            table.getColumns().add(column(asked.get(i).requirement(), i, asked.size()));
         }
-        table.getItems().setAll(now.rows().isEmpty() ? List.of() : lines(now));
+        table.getItems().setAll(asked.isEmpty() ? List.of() : appraisals);
         chosen = Optional.empty();
         selectFirstMissed();
         tell();
     }
 
-    private static List<Line> lines(RequirementTable now) {
-        List<Line> lines = new ArrayList<>();
-        for (int k = 0; k < now.candidates().size(); k++) {
-            int candidate = k;
-            lines.add(
-                    new Line(
-                            now.candidates().get(k),
-                            now.rows().stream().map(r -> r.cells().get(candidate)).toList()));
-        }
-        return lines;
+    private <T> TableColumn<Appraisal, T> column(
+            String head, double share, Function<Appraisal, T> value) {
+        TableColumn<Appraisal, T> column = new TableColumn<>(head);
+        column.setCellValueFactory(
+                line -> new ReadOnlyObjectWrapper<>(value.apply(line.getValue())));
+        column.setSortable(false);
+        column.prefWidthProperty().bind(table.widthProperty().subtract(MARGIN).multiply(share));
+        return column;
     }
 
-    private static TableColumn<Line, Cell> column(String requirement, int index) {
-        TableColumn<Line, Cell> column = new TableColumn<>();
-        Label head = new Label(requirement);
+    private TableColumn<Appraisal, Judged> column(String requirement, int index, int count) {
+        TableColumn<Appraisal, Judged> column =
+                column("", (1 - NAME) / count, appraisal -> judged(appraisal, index));
+        Label head = Labels.of(requirement, "wrapped-head", "tall-head");
         head.setWrapText(true);
-        head.getStyleClass().addAll("wrapped-head", "tall-head");
         head.prefWidthProperty().bind(column.widthProperty().subtract(MARGIN));
         column.setGraphic(head);
         column.getStyleClass().add("narrow-column");
-        column.setSortable(false);
-        column.setCellValueFactory(
-                line -> new ReadOnlyObjectWrapper<>(line.getValue().cells().get(index)));
         column.setCellFactory(c -> new MetCell());
         return column;
     }
 
+    private static Judged judged(Appraisal appraisal, int index) {
+        return new Judged(appraisal.candidate(), appraisal.met().get(index));
+    }
+
     private void selectFirstMissed() {
         for (int row = 0; row < table.getItems().size(); row++) {
-            List<Cell> cells = table.getItems().get(row).cells();
-            for (int i = 0; i < cells.size(); i++) {
-                if (!cells.get(i).met()) {
+            List<RequirementMet> met = table.getItems().get(row).met();
+            for (int i = 0; i < met.size(); i++) {
+                if (!met.get(i).met()) {
                     table.getSelectionModel().select(row, table.getColumns().get(i + 1));
                     return;
                 }
@@ -151,61 +125,77 @@ final class RequirementsPane extends VBox {
                 table.getSelectionModel().getSelectedCells().stream()
                         .findFirst()
                         .filter(at -> at.getRow() >= 0 && at.getColumn() > 0)
-                        .map(
-                                at ->
-                                        table.getItems()
-                                                .get(at.getRow())
-                                                .cells()
-                                                .get(at.getColumn() - 1));
+                        .map(at -> judged(table.getItems().get(at.getRow()), at.getColumn() - 1));
         tell();
     }
 
     private void tell() {
         reason.setText(chosen.map(RequirementsPane::words).orElse("Choose a cell to read why."));
-        failures.getItems().setAll(chosen.map(Cell::failures).orElse(List.of()));
+        failures.getItems().setAll(chosen.map(c -> c.met.culprits()).orElse(List.of()));
     }
 
-    private static String words(Cell cell) {
-        return cell.title()
+    private static String words(Judged judged) {
+        RequirementMet met = judged.met;
+        return judged.candidate.title()
                 + " \u2013 "
-                + cell.requirement()
+                + met.requirement()
                 + ": "
-                + cell.word()
+                + word(met)
                 + ", "
-                + cell.reason()
-                + (cell.failures().isEmpty() ? "." : ". Enter on a failure opens its story.");
+                + met.reason()
+                + (met.culprits().isEmpty() ? "." : ". Enter on a failure opens its story.");
+    }
+
+    private static String word(RequirementMet met) {
+        return met.met() ? "\u2713 met" : "\u2716 missed";
     }
 
     private void open() {
         String failure = failures.getSelectionModel().getSelectedItem();
         if (failure != null) {
-            chosen.ifPresent(cell -> deciding.open(new Told(cell.candidate(), failure)));
+            chosen.ifPresent(c -> deciding.open(new CandidateFailure(c.candidate.id(), failure)));
         }
     }
 
     /** A verdict by sign and word. */
-    private static final class MetCell extends TableCell<Line, Cell> {
+    private static final class MetCell extends TableCell<Appraisal, Judged> {
+
         MetCell() {
             getStyleClass().add("met-cell");
         }
 
         @Override
-        protected void updateItem(@Nullable Cell cell, boolean empty) {
-            super.updateItem(cell, empty);
-            if (empty || cell == null) {
-                pseudoClassStateChanged(MISSED, false);
-                setText(null);
-                setAccessibleText(null);
-                return;
-            }
-            pseudoClassStateChanged(MISSED, !cell.met());
-            setText(text(cell));
-            setAccessibleText(words(cell));
+        protected void updateItem(@Nullable Judged judged, boolean empty) {
+            super.updateItem(judged, empty);
+            Optional<Judged> shown = empty ? Optional.empty() : Optional.ofNullable(judged);
+            pseudoClassStateChanged(MISSED, shown.filter(j -> !j.met.met()).isPresent());
+            setText(shown.map(j -> text(j.met)).orElse(null));
+            setAccessibleText(shown.map(RequirementsPane::words).orElse(null));
         }
 
-        private static String text(Cell cell) {
-            boolean counted = !cell.met() && !cell.failures().isEmpty();
-            return counted ? "\u2716 by " + cell.failures().size() : cell.word();
+        private static String text(RequirementMet met) {
+            boolean counted = !met.met() && !met.culprits().isEmpty();
+            return counted ? "\u2716 by " + met.culprits().size() : word(met);
+        }
+    }
+
+    /** A cell whose words go on in the next line. */
+    private static final class WrappedCell extends TableCell<Appraisal, String> {
+
+        private final Text words = new Text();
+
+        WrappedCell() {
+            words.getStyleClass().add("cell-words");
+            words.wrappingWidthProperty().bind(widthProperty().subtract(16));
+            setPrefHeight(Region.USE_COMPUTED_SIZE);
+        }
+
+        @Override
+        protected void updateItem(@Nullable String text, boolean empty) {
+            super.updateItem(text, empty);
+            words.setText(text == null ? "" : text);
+            setGraphic(empty ? null : words);
+            setAccessibleText(text);
         }
     }
 }

@@ -12,14 +12,14 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polyline;
+import stillturning.desktop.view.Labels;
 import stillturning.desktop.viewmodel.decide.LabelPlaces;
-import stillturning.desktop.viewmodel.decide.LabelPlaces.Box;
-import stillturning.desktop.viewmodel.decide.LabelPlaces.Name;
-import stillturning.desktop.viewmodel.decide.LabelPlaces.Piece;
+import stillturning.desktop.viewmodel.decide.LabelPlaces.PlacedName;
+import stillturning.desktop.viewmodel.decide.LabelPlaces.Segment;
 import stillturning.desktop.viewmodel.decide.TradeOff;
-import stillturning.desktop.viewmodel.decide.TradeOff.Corner;
-import stillturning.desktop.viewmodel.decide.TradeOff.Point;
-import stillturning.desktop.viewmodel.decide.TradeOffAxis.Tick;
+import stillturning.desktop.viewmodel.decide.TradeOff.Plotted;
+import stillturning.report.drawing.Box;
+import stillturning.report.drawing.Point;
 
 /** Candidates by two criteria; diamonds on a step line are those that no other beats in both. */
 final class TradeOffPicture extends Pane {
@@ -31,8 +31,8 @@ final class TradeOffPicture extends Pane {
 
     private Optional<TradeOff> shown = Optional.empty();
     private final Region frame = new Region();
-    private final Label across = new Label();
-    private final Label upwards = new Label();
+    private final Label across = Labels.of("", "trade-axis");
+    private final Label upwards = Labels.of("", "trade-axis");
     private final Polyline steps = new Polyline();
     private final List<Label> ticksAcross = new ArrayList<>();
     private final List<Label> ticksUpwards = new ArrayList<>();
@@ -49,8 +49,7 @@ final class TradeOffPicture extends Pane {
         this.choosing = choosing;
         getStyleClass().add("trade-off");
         frame.getStyleClass().add("trade-frame");
-        across.getStyleClass().add("trade-axis");
-        upwards.getStyleClass().add("trade-axis");
+
         steps.getStyleClass().add("trade-steps");
         setMinSize(0, 0);
     }
@@ -61,14 +60,9 @@ final class TradeOffPicture extends Pane {
         now.ifPresent(this::make);
         getChildren().setAll(frame);
         if (now.isPresent()) {
-            getChildren().addAll(grid);
-            getChildren().add(steps);
-            getChildren().addAll(leaders);
-            getChildren().addAll(ticksAcross);
-            getChildren().addAll(ticksUpwards);
-            getChildren().addAll(across, upwards);
-            getChildren().addAll(names);
-            getChildren().addAll(marks);
+            List.of(grid, List.of(steps), leaders, ticksAcross, ticksUpwards)
+                    .forEach(getChildren()::addAll);
+            List.of(List.of(across, upwards), names, marks).forEach(getChildren()::addAll);
         }
         requestLayout();
     }
@@ -76,22 +70,18 @@ final class TradeOffPicture extends Pane {
     private void make(TradeOff t) {
         across.setText(t.across().words() + ", " + t.across().better() + " \u2192");
         upwards.setText("\u2191 " + t.upwards().words() + ", " + t.upwards().better());
-        t.across().ticks().forEach(tick -> ticksAcross.add(tickLabel(tick)));
-        t.upwards().ticks().forEach(tick -> ticksUpwards.add(tickLabel(tick)));
+        t.across().ticks().forEach(tick -> ticksAcross.add(Labels.of(tick.words(), "trade-tick")));
+        t.upwards()
+                .ticks()
+                .forEach(tick -> ticksUpwards.add(Labels.of(tick.words(), "trade-tick")));
         for (int i = 0; i < ticksAcross.size() + ticksUpwards.size(); i++) {
             grid.add(line("trade-grid"));
         }
-        for (Point point : t.points()) {
+        for (Plotted point : t.points()) {
             leaders.add(line("trade-leader"));
             marks.add(mark(point));
             names.add(name(point));
         }
-    }
-
-    private static Label tickLabel(Tick tick) {
-        Label label = new Label(tick.words());
-        label.getStyleClass().add("trade-tick");
-        return label;
     }
 
     private static Line line(String style) {
@@ -100,7 +90,7 @@ final class TradeOffPicture extends Pane {
         return line;
     }
 
-    private Region mark(Point point) {
+    private Region mark(Plotted point) {
         Region mark = new Region();
         mark.getStyleClass()
                 .addAll("trade-mark", point.efficient() ? "trade-best" : "trade-beaten");
@@ -126,14 +116,14 @@ final class TradeOffPicture extends Pane {
         return mark;
     }
 
-    private void choose(Region mark, Point point) {
+    private void choose(Region mark, Plotted point) {
         mark.requestFocus();
         choosing.accept(point.id());
     }
 
-    private static Label name(Point point) {
-        Label name = new Label(point.missed() == 0 ? point.title() : point.title() + " \u2716");
-        name.getStyleClass().add("trade-name");
+    private static Label name(Plotted point) {
+        String sign = point.missed() == 0 ? "" : " \u2716";
+        Label name = Labels.of(point.title() + sign, "trade-name");
         name.setMouseTransparent(true);
         return name;
     }
@@ -160,7 +150,7 @@ final class TradeOffPicture extends Pane {
         place(across, acrossX, getHeight() - across.prefHeight(-1));
         axes(t, in, em);
         steps.getPoints().clear();
-        for (Corner corner : t.line()) {
+        for (Point corner : t.line()) {
             steps.getPoints().addAll(x(in, corner.x()), y(in, corner.y()));
         }
         points(t, in, em);
@@ -186,16 +176,16 @@ final class TradeOffPicture extends Pane {
 
     private void points(TradeOff t, Box in, double em) {
         double radius = MARK * em;
-        List<Name> wanted = new ArrayList<>();
+        List<PlacedName> wanted = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
-            Point point = t.points().get(i);
+            Plotted point = t.points().get(i);
             double x = x(in, point.x());
             double y = y(in, point.y());
             marks.get(i).resizeRelocate(x - radius, y - radius, 2 * radius, 2 * radius);
             Label name = names.get(i);
-            wanted.add(new Name(x, y, name.prefWidth(-1), name.prefHeight(-1)));
+            wanted.add(new PlacedName(x, y, name.prefWidth(-1), name.prefHeight(-1)));
         }
-        List<Box> boxes = LabelPlaces.of(in, radius, wanted, pieces());
+        List<Box> boxes = LabelPlaces.of(in, radius, wanted, segments());
         for (int i = 0; i < boxes.size(); i++) {
             Box box = boxes.get(i);
             place(names.get(i), box.x(), box.y());
@@ -203,17 +193,17 @@ final class TradeOffPicture extends Pane {
         }
     }
 
-    private List<Piece> pieces() {
+    private List<Segment> segments() {
         List<Double> at = steps.getPoints();
-        List<Piece> pieces = new ArrayList<>();
+        List<Segment> segments = new ArrayList<>();
         for (int i = 0; i + 3 < at.size(); i += 2) {
-            pieces.add(new Piece(at.get(i), at.get(i + 1), at.get(i + 2), at.get(i + 3)));
+            segments.add(new Segment(at.get(i), at.get(i + 1), at.get(i + 2), at.get(i + 3)));
         }
-        return pieces;
+        return segments;
     }
 
     /** A fine line from the mark to a name that is not beside it. */
-    private static void lead(Line leader, Name name, Box box, double radius) {
+    private static void lead(Line leader, PlacedName name, Box box, double radius) {
         double x = Math.max(box.x(), Math.min(name.x(), box.x() + box.width()));
         double y = Math.max(box.y(), Math.min(name.y(), box.y() + box.height()));
         leader.setVisible(Math.hypot(x - name.x(), y - name.y()) > radius + name.height() / 2);

@@ -1,16 +1,16 @@
 package stillturning.desktop.view.decide;
 
 import javafx.collections.ListChangeListener;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.WeightSlider;
 import stillturning.quantity.Formats;
@@ -23,16 +23,20 @@ final class WeightsPane extends VBox {
 
     private final Deciding deciding;
     private final GridPane grid = new GridPane();
-    private final Label refusal = new Label();
+    private final Label refusal = Labels.refusal();
 
     WeightsPane(Deciding deciding) {
         this.deciding = deciding;
         getStyleClass().add("area-pane");
         grid.getStyleClass().add("weights");
-        grid.getColumnConstraints().addAll(plain(), plain(), growing(), plain(), plain());
-        refusal.getStyleClass().addAll("danger", "text");
-        refusal.setWrapText(true);
-        refusal.managedProperty().bind(refusal.textProperty().isNotEmpty());
+        grid.getColumnConstraints()
+                .addAll(
+                        Layout.asWideAsWords(),
+                        Layout.asWideAsWords(),
+                        Layout.growing(),
+                        Layout.asWideAsWords(),
+                        Layout.asWideAsWords());
+
         getChildren().addAll(head(), grid, refusal);
         setMinHeight(Region.USE_PREF_SIZE);
         deciding.weights()
@@ -42,22 +46,19 @@ final class WeightsPane extends VBox {
     }
 
     private HBox head() {
-        Label words = new Label("Weights");
-        words.getStyleClass().add("title-4");
-        Region between = new Region();
-        HBox.setHgrow(between, Priority.ALWAYS);
-        Button reset = new Button("Back to the study's");
-        reset.setId("reset-weights");
-        reset.disableProperty().bind(deciding.weights().moved().not());
-        reset.setOnAction(event -> deciding.weights().reset());
-        Button write = new Button("Write into the study");
-        write.setId("write-weights");
-        write.disableProperty().bind(deciding.weights().moved().not());
-        write.setOnAction(event -> refusal.setText(deciding.write().orElse("")));
-        HBox head = new HBox(words, between, reset, write);
-        head.getStyleClass().add("in-line");
-        head.setAlignment(Pos.CENTER_LEFT);
-        return head;
+        Button reset = button("Back to the study's", "reset-weights", deciding.weights()::reset);
+        Button write =
+                button(
+                        "Write into the study",
+                        "write-weights",
+                        () -> refusal.setText(deciding.write().orElse("")));
+        return Layout.inLine(Labels.title("Weights"), Layout.gap(), reset, write);
+    }
+
+    private Button button(String words, String id, Runnable act) {
+        Button button = Controls.button(words, id, act);
+        button.disableProperty().bind(deciding.weights().moved().not());
+        return button;
     }
 
     private void refill() {
@@ -70,8 +71,8 @@ final class WeightsPane extends VBox {
     }
 
     private void row(int row, WeightSlider weight) {
-        Label number = new Label(String.valueOf(row + 1));
-        number.getStyleClass().addAll("criterion", "criterion-key", "criterion-" + (row + 1));
+        String place = String.valueOf(row + 1);
+        Label number = Labels.of(place, "criterion", "criterion-key", "criterion-" + place);
         Label name = new Label(weight.criterion().words());
         Slider slider = new Slider(0, deciding.weights().most(), weight.value().get());
         slider.setId("weight-" + weight.criterion().name());
@@ -88,28 +89,14 @@ final class WeightsPane extends VBox {
                                 slider.setValue(to.doubleValue());
                             }
                         });
-        Label value = new Label();
-        value.getStyleClass().add("weight-value");
+        Label value = Labels.of("", "weight-value");
         value.textProperty().bind(weight.value().map(w -> Formats.fixed(w.doubleValue(), 1)));
-        Label share = new Label();
-        share.getStyleClass().addAll("weight-value", "text-muted");
+        Label share = Labels.of("", "weight-value", "text-muted");
         share.textProperty().bind(weight.share());
         grid.addRow(row, number, name, slider, value, share);
     }
 
     private static double rounded(double weight) {
         return Math.round(weight * TENTHS) / TENTHS;
-    }
-
-    private static ColumnConstraints plain() {
-        ColumnConstraints column = new ColumnConstraints();
-        column.setMinWidth(Region.USE_PREF_SIZE);
-        return column;
-    }
-
-    private static ColumnConstraints growing() {
-        ColumnConstraints column = new ColumnConstraints();
-        column.setHgrow(Priority.ALWAYS);
-        return column;
     }
 }

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import javafx.geometry.Orientation;
+import javafx.beans.Observable;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContextMenu;
@@ -15,14 +15,15 @@ import javafx.scene.control.ToolBar;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.view.Area;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.picture.PictureView;
 import stillturning.desktop.view.picture.Printing;
-import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.draw.Board;
@@ -44,8 +45,8 @@ public final class DrawArea implements Area {
     private final PictureView paper = new PictureView();
     private final TextPane text;
     private final DrawCommands commands;
-    private final Label said = new Label();
-    private final Label empty = new Label(EMPTY);
+    private final Label said = Labels.notice("draw-said", "accent");
+    private final Label empty = Labels.empty(EMPTY);
     private final ToggleButton besides = new ToggleButton("Text");
     private final SplitPane middle = new SplitPane();
     private final BorderPane view = new BorderPane();
@@ -58,7 +59,8 @@ public final class DrawArea implements Area {
         text = new TextPane(desk, board);
         commands = new DrawCommands(board, this::showText);
         view.setId("draw-area");
-        view.setTop(new VBox(tools(), notice()));
+        board.said().addListener((of, before, now) -> said.setText(now));
+        view.setTop(new VBox(tools(), said));
         view.setLeft(new PalettePane(board));
         view.setCenter(middle());
         view.setRight(right());
@@ -77,8 +79,7 @@ public final class DrawArea implements Area {
         paper.addEventHandler(
                 KeyEvent.KEY_PRESSED, event -> commands.key(event, view.getScene().getWindow()));
         board.laid().addListener((of, before, now) -> show(now));
-        board.chosen()
-                .addListener((javafx.beans.Observable of) -> paper.choose(board.chosenKeys()));
+        board.chosen().addListener((Observable of) -> paper.choose(board.chosenKeys()));
     }
 
     private void openMenu(Optional<String> key, double screenX, double screenY) {
@@ -101,48 +102,39 @@ public final class DrawArea implements Area {
     }
 
     private Node tools() {
-        Button undo = button("Undo", "draw-undo", desk::undo);
-        Button redo = button("Redo", "draw-redo", desk::redo);
+        Button undo = Controls.button("Undo", "draw-undo", desk::undo);
+        Button redo = Controls.button("Redo", "draw-redo", desk::redo);
         desk.texts().addListener((of, before, now) -> name(undo, redo));
         name(undo, redo);
         besides.setId("draw-text-toggle");
         besides.setTooltip(new Tooltip("The candidate's file beside the diagram"));
         besides.setOnAction(event -> showBesides());
-        Button duplicate = button("Duplicate", "draw-duplicate", board::duplicate);
-        Button delete = button("Delete", "draw-delete", board::delete);
-        Button breakIt = button("Break it", "draw-break", board::breakIt);
+        Button duplicate = Controls.button("Duplicate", "draw-duplicate", board::duplicate);
+        Button delete = Controls.button("Delete", "draw-delete", board::delete);
+        Button breakIt = Controls.button("Break it", "draw-break", board::breakIt);
         board.chosen()
                 .addListener(
-                        (javafx.beans.Observable of) -> {
+                        (Observable of) -> {
                             duplicate.setDisable(board.chosen().isEmpty());
                             delete.setDisable(board.chosen().isEmpty());
                             breakIt.setDisable(board.chosen().size() != 1);
                         });
         List.of(duplicate, delete, breakIt).forEach(b -> b.setDisable(true));
-        Region gap = new Region();
-        javafx.scene.layout.HBox.setHgrow(gap, Priority.ALWAYS);
+
         return new ToolBar(
                 undo,
                 redo,
                 duplicate,
                 delete,
                 breakIt,
-                gap,
-                button(
+                Layout.gap(),
+                Controls.button(
                         "New candidate \u2026",
                         "draw-copy-candidate",
                         () -> commands.copyCandidate(view.getScene().getWindow())),
-                button("Fit", "draw-fit", paper::fit),
+                Controls.button("Fit", "draw-fit", paper::fit),
                 besides,
-                button("Print \u2026", "draw-print", this::print));
-    }
-
-    private static Button button(String words, String id, Runnable act) {
-        Button button = new Button(words);
-        button.setId(id);
-        button.setMinWidth(Region.USE_PREF_SIZE);
-        button.setOnAction(event -> act.run());
-        return button;
+                Controls.button("Print \u2026", "draw-print", this::print));
     }
 
     private void name(Button undo, Button redo) {
@@ -151,25 +143,14 @@ public final class DrawArea implements Area {
     }
 
     private static void name(Button button, String word, Optional<String> what) {
+        String words = what.map(w -> word + ": " + w).orElse(word);
         button.setDisable(what.isEmpty());
-        button.setTooltip(new Tooltip(what.map(w -> word + ": " + w).orElse(word)));
-        button.setAccessibleText(what.map(w -> word + ": " + w).orElse(word));
-    }
-
-    private Node notice() {
-        said.setId("draw-said");
-        said.setWrapText(true);
-        said.setMaxWidth(Double.MAX_VALUE);
-        said.setMinHeight(Region.USE_PREF_SIZE);
-        said.getStyleClass().addAll("notice", "notice-accent");
-        said.visibleProperty().bind(said.textProperty().isNotEmpty());
-        said.managedProperty().bind(said.visibleProperty());
-        board.said().addListener((of, before, now) -> said.setText(now));
-        return said;
+        button.setTooltip(new Tooltip(words));
+        button.setAccessibleText(words);
     }
 
     private Node middle() {
-        empty.getStyleClass().add("empty-words");
+
         empty.setMouseTransparent(true);
         StackPane stack = new StackPane(paper, empty);
         stack.getStyleClass().add("paper-frame");
@@ -181,9 +162,7 @@ public final class DrawArea implements Area {
     private Node right() {
         FormPane form = new FormPane(board.sheet());
         FindingsPane findings = new FindingsPane(board, this::follow);
-        SplitPane split = new SplitPane(form, findings);
-        split.setOrientation(Orientation.VERTICAL);
-        split.setDividerPositions(FORM_SHARE);
+        SplitPane split = Layout.above(FORM_SHARE, form, findings);
         split.getStyleClass().add("draw-right");
         split.setMinWidth(Region.USE_PREF_SIZE);
         split.setMaxWidth(Region.USE_PREF_SIZE);
@@ -231,11 +210,6 @@ public final class DrawArea implements Area {
     private static Printing.Words words(BoardDrawing laid) {
         return new Printing.Words(
                 laid.candidate().title(), LocalDate.now(ZoneId.systemDefault()), Cautions.SHORT);
-    }
-
-    @Override
-    public AreaName name() {
-        return AreaName.DRAW;
     }
 
     @Override

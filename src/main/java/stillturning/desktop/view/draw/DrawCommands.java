@@ -15,16 +15,17 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Window;
 import org.jspecify.annotations.Nullable;
+import stillturning.desktop.view.Controls;
 import stillturning.desktop.viewmodel.draw.Board;
 import stillturning.desktop.viewmodel.draw.PaletteEntry;
 
 /** What can be done to what is chosen, by menu and by key. */
 final class DrawCommands {
 
-    private static final KeyCombination DUPLICATE = control(KeyCode.D);
-    private static final KeyCombination COPY = control(KeyCode.C);
-    private static final KeyCombination CUT = control(KeyCode.X);
-    private static final KeyCombination PASTE = control(KeyCode.V);
+    private static final KeyCombination DUPLICATE = Controls.control(KeyCode.D);
+    private static final KeyCombination COPY = Controls.control(KeyCode.C);
+    private static final KeyCombination CUT = Controls.control(KeyCode.X);
+    private static final KeyCombination PASTE = Controls.control(KeyCode.V);
     private static final KeyCombination RENAME = new KeyCodeCombination(KeyCode.F2);
     private static final KeyCombination DELETE = new KeyCodeCombination(KeyCode.DELETE);
 
@@ -34,10 +35,6 @@ final class DrawCommands {
     DrawCommands(Board board, Runnable showText) {
         this.board = board;
         this.showText = showText;
-    }
-
-    private static KeyCombination control(KeyCode code) {
-        return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN);
     }
 
     /** Does what a key stands for. */
@@ -126,13 +123,8 @@ final class DrawCommands {
         String before = "";
         for (PaletteEntry entry : board.palette("")) {
             if (!entry.kind().equals(before)) {
-                add.getItems()
-                        .add(
-                                item(
-                                        entry.kind().replace('-', ' '),
-                                        null,
-                                        true,
-                                        () -> board.add(entry)));
+                String words = entry.kind().replace('-', ' ');
+                add.getItems().add(Controls.item(words, () -> board.add(entry)));
             }
             before = entry.kind();
         }
@@ -141,10 +133,9 @@ final class DrawCommands {
 
     private static MenuItem item(
             String words, @Nullable KeyCombination key, boolean able, Runnable act) {
-        MenuItem item = new MenuItem(words);
+        MenuItem item = Controls.item(words, act);
         item.setAccelerator(key);
         item.setDisable(!able);
-        item.setOnAction(event -> act.run());
         return item;
     }
 }

@@ -3,6 +3,7 @@ package stillturning.desktop.view.draw;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -12,8 +13,11 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.draw.FormRow;
 import stillturning.desktop.viewmodel.draw.PropertySheet;
 import stillturning.yaml.notation.Checked;
@@ -22,9 +26,11 @@ import stillturning.yaml.notation.FieldInput;
 /** One line of the form: a name, what is written, and what is wrong with it. */
 final class FieldLine extends VBox {
 
+    private static final PseudoClass DANGER = PseudoClass.getPseudoClass("danger");
+
     private final PropertySheet sheet;
-    private final Label name = new Label();
-    private final Label error = new Label();
+    private final Label name = Labels.of("", "field-name");
+    private final Label error = Labels.of("", "field-error", "text-small");
     private final Control control;
     private FormRow row;
     private boolean filling;
@@ -36,15 +42,13 @@ final class FieldLine extends VBox {
         getStyleClass().add("field-line");
         control.setId("field-" + row.label().replace(' ', '-'));
         control.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(control, Priority.ALWAYS);
+
         name.setText(row.label());
         name.setLabelFor(control);
         name.setMinWidth(0);
-        name.getStyleClass().add("field-name");
+
         error.setWrapText(true);
-        error.getStyleClass().addAll("field-error", "text-small");
-        HBox line = new HBox(name, control);
-        line.getStyleClass().add("in-line");
+        HBox line = Layout.inLine(name, Layout.wide(control));
         line.setAlignment(Pos.BASELINE_LEFT);
         getChildren().addAll(line, error);
         String words = help(row);
@@ -163,21 +167,13 @@ final class FieldLine extends VBox {
                         event.consume();
                     }
                 });
-        text.focusedProperty()
-                .addListener(
-                        (of, before, now) -> {
-                            if (!now) {
-                                sheet.take(row, text.getText());
-                            }
-                        });
+        Controls.onLeave(text, () -> sheet.take(row, text.getText()));
         return text;
     }
 
     private void tell(Optional<Checked.Fault> fault) {
         error.setText(fault.map(f -> "\u2716 " + f).orElse(""));
-        error.setVisible(fault.isPresent());
-        error.setManaged(fault.isPresent());
-        control.pseudoClassStateChanged(
-                javafx.css.PseudoClass.getPseudoClass("danger"), fault.isPresent());
+        Showing.set(error, fault.isPresent());
+        control.pseudoClassStateChanged(DANGER, fault.isPresent());
     }
 }

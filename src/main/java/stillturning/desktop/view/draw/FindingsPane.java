@@ -1,14 +1,17 @@
 package stillturning.desktop.view.draw;
 
+import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.beans.Observable;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
-import stillturning.desktop.view.WordyCell;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.ItemCell;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.draw.Board;
 import stillturning.files.FileFinding;
 
@@ -17,27 +20,17 @@ final class FindingsPane extends VBox {
 
     FindingsPane(Board board, Consumer<FileFinding> go) {
         getStyleClass().add("draw-findings");
-        Label head = new Label();
-        head.getStyleClass().add("title-4");
+        Label head = Labels.title("");
         ListView<FileFinding> list = new ListView<>(board.findings());
         list.setId("findings");
         list.setAccessibleText("Findings; Enter goes to the part");
         list.getStyleClass().add("dense");
-        Label none = new Label("Nothing to be mended. What is wrong with the drawing shows here.");
-        none.setWrapText(true);
-        none.getStyleClass().add("empty-words");
-        list.setPlaceholder(none);
-        list.setCellFactory(view -> new Cell(go));
-        list.setOnKeyPressed(
-                event -> {
-                    FileFinding finding = list.getSelectionModel().getSelectedItem();
-                    if (event.getCode() == KeyCode.ENTER && finding != null) {
-                        go.accept(finding);
-                    }
-                });
-        VBox.setVgrow(list, Priority.ALWAYS);
-        getChildren().addAll(head, list);
-        board.findings().addListener((javafx.beans.Observable of) -> count(head, board));
+        list.setPlaceholder(
+                Labels.empty("Nothing to be mended. What is wrong with the drawing shows here."));
+        list.setCellFactory(view -> new FindingLine(go));
+        Controls.onEnter(list, go);
+        getChildren().addAll(head, Layout.high(list));
+        board.findings().addListener((Observable of) -> count(head, board));
         count(head, board);
     }
 
@@ -54,53 +47,32 @@ final class FindingsPane extends VBox {
                                 + (remarks == 1 ? " remark" : " remarks"));
     }
 
-    private static final class Cell extends WordyCell<FileFinding> {
+    private static final class FindingLine extends ItemCell<FileFinding> {
         private final Label sign = new Label();
-        private final Label words = new Label();
-        private final Label mend = new Label();
+        private final Label words = Labels.wrapped("");
+        private final Label mend = Labels.remark("");
         private final HBox line;
 
-        Cell(Consumer<FileFinding> go) {
-            words.setWrapText(true);
-            words.setMinHeight(USE_PREF_SIZE);
-            mend.setWrapText(true);
-            mend.setMinHeight(USE_PREF_SIZE);
-            mend.getStyleClass().addAll("text-muted", "text-small");
+        FindingLine(Consumer<FileFinding> go) {
             VBox both = new VBox(words, mend);
             both.setMinWidth(0);
-            HBox.setHgrow(both, Priority.ALWAYS);
-            line = new HBox(sign, both);
+            line = new HBox(sign, Layout.wide(both));
             line.getStyleClass().add("finding-line");
-            setOnMouseClicked(
-                    event -> {
-                        if (getItem() != null) {
-                            go.accept(getItem());
-                        }
-                    });
+            setOnMouseClicked(event -> Optional.ofNullable(getItem()).ifPresent(go));
         }
 
         @Override
-        protected void updateItem(@Nullable FileFinding finding, boolean empty) {
-            super.updateItem(finding, empty);
-            if (empty || finding == null) {
-                setGraphic(null);
-                setAccessibleText(null);
-                return;
-            }
+        protected void show(FileFinding finding) {
             sign.setText(finding.mistake() ? "\u2716" : "\u25CB");
             sign.getStyleClass()
                     .setAll("label", finding.mistake() ? "finding-wrong" : "finding-note");
             String about = String.join(", ", finding.parts());
             words.setText(about.isEmpty() ? finding.words() : about + ": " + finding.words());
             mend.setText(finding.mend());
-            mend.setVisible(!finding.mend().isEmpty());
-            mend.setManaged(!finding.mend().isEmpty());
+            Showing.set(mend, !finding.mend().isEmpty());
             setGraphic(line);
-            setAccessibleText(
-                    (finding.mistake() ? "mistake, " : "remark, ")
-                            + about
-                            + ": "
-                            + finding.sentence());
+            String kind = finding.mistake() ? "mistake, " : "remark, ";
+            setAccessibleText(kind + about + ": " + finding.sentence());
         }
     }
 }

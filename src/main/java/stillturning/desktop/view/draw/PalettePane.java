@@ -1,16 +1,18 @@
 package stillturning.desktop.view.draw;
 
+import java.util.Optional;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.TransferMode;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.ItemCell;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.draw.Board;
 import stillturning.desktop.viewmodel.draw.PaletteEntry;
 
@@ -24,11 +26,9 @@ final class PalettePane extends VBox {
     PalettePane(Board board) {
         this.board = board;
         getStyleClass().add("draw-palette");
-        search.setId("palette-search");
-        search.setPromptText("Search");
-        search.setAccessibleText("Search what can be added");
+        Controls.field(search, "palette-search", "Search", "Search what can be added");
         search.textProperty().addListener((of, before, now) -> fill());
-        search.setOnAction(event -> add(list.getItems().stream().findFirst().orElse(null)));
+        search.setOnAction(event -> list.getItems().stream().findFirst().ifPresent(board::add));
         search.setOnKeyPressed(
                 event -> {
                     if (event.getCode() == KeyCode.DOWN) {
@@ -39,24 +39,12 @@ final class PalettePane extends VBox {
         list.setId("palette");
         list.setAccessibleText("What can be added; Enter adds it");
         list.getStyleClass().add("dense");
-        Label nothing = new Label("Nothing of that name. Try \u201cbus\u201d or \u201cfuse\u201d.");
-        nothing.setWrapText(true);
-        nothing.getStyleClass().add("empty-words");
-        list.setPlaceholder(nothing);
-        list.setCellFactory(view -> new Cell());
-        list.setOnKeyPressed(
-                event -> {
-                    if (event.getCode() == KeyCode.ENTER) {
-                        add(list.getSelectionModel().getSelectedItem());
-                    }
-                });
-        VBox.setVgrow(list, Priority.ALWAYS);
-        Label head = new Label("Add");
-        head.getStyleClass().add("title-4");
-        Label how = new Label("Enter, double click, or drag onto the paper.");
-        how.setWrapText(true);
-        how.getStyleClass().addAll("text-small", "text-muted");
-        getChildren().addAll(head, search, list, how);
+        list.setPlaceholder(
+                Labels.empty("Nothing of that name. Try \u201cbus\u201d or \u201cfuse\u201d."));
+        list.setCellFactory(view -> new EntryCell());
+        Controls.onEnter(list, board::add);
+        Label how = Labels.remark("Enter, double click, or drag onto the paper.");
+        getChildren().addAll(Labels.title("Add"), search, Layout.high(list), how);
         fill();
     }
 
@@ -64,41 +52,29 @@ final class PalettePane extends VBox {
         list.getItems().setAll(board.palette(search.getText()));
     }
 
-    private void add(@Nullable PaletteEntry entry) {
-        if (entry != null) {
-            board.add(entry);
-        }
-    }
+    private final class EntryCell extends ItemCell<PaletteEntry> {
 
-    private final class Cell extends ListCell<PaletteEntry> {
-        Cell() {
-            setPrefWidth(0);
-            setOnMouseClicked(
-                    event -> {
-                        if (event.getClickCount() == 2) {
-                            add(getItem());
-                        }
-                    });
+        EntryCell() {
+            Controls.onDoubleClick(this, () -> entry().ifPresent(board::add));
             setOnDragDetected(
                     event -> {
-                        if (getItem() != null) {
-                            ClipboardContent content = new ClipboardContent();
-                            content.putString(getItem().carried());
-                            startDragAndDrop(TransferMode.COPY).setContent(content);
-                            event.consume();
-                        }
+                        entry().ifPresent(this::carry);
+                        event.consume();
                     });
+        }
+
+        private Optional<PaletteEntry> entry() {
+            return Optional.ofNullable(getItem());
+        }
+
+        private void carry(PaletteEntry entry) {
+            ClipboardContent content = new ClipboardContent();
+            content.putString(entry.carried());
+            startDragAndDrop(TransferMode.COPY).setContent(content);
         }
 
         @Override
-        protected void updateItem(@Nullable PaletteEntry entry, boolean empty) {
-            super.updateItem(entry, empty);
-            if (empty || entry == null) {
-                setText(null);
-                setAccessibleText(null);
-                setTooltip(null);
-                return;
-            }
+        protected void show(PaletteEntry entry) {
             setText(entry.name());
             setAccessibleText(entry.name() + ". " + entry.words());
             setTooltip(new Tooltip(entry.words() + "\n" + String.join("\n", entry.values())));

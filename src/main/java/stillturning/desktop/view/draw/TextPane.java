@@ -2,17 +2,20 @@ package stillturning.desktop.view.draw;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+import javafx.beans.Observable;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.fxmisc.flowless.VirtualizedScrollPane;
 import org.fxmisc.richtext.CodeArea;
 import org.fxmisc.richtext.LineNumberFactory;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.draw.Board;
 import stillturning.desktop.viewmodel.draw.SideText;
@@ -24,7 +27,7 @@ final class TextPane extends VBox {
     private final Board board;
     private final SideText text;
     private final CodeArea area = new CodeArea();
-    private final Label refused = new Label();
+    private final Label refused = Labels.of("", "field-error");
     private Map<Integer, List<FileFinding>> marks = Map.of();
     private boolean filling;
 
@@ -38,12 +41,9 @@ final class TextPane extends VBox {
         area.textProperty().addListener((of, before, now) -> typed(now));
         area.currentParagraphProperty().addListener((of, before, now) -> caretAt(now + 1));
         refused.setWrapText(true);
-        refused.getStyleClass().add("field-error");
-        refused.managedProperty().bind(refused.visibleProperty());
-        refused.visibleProperty().bind(refused.textProperty().isNotEmpty());
+        Showing.whileTrue(refused, refused.textProperty().isNotEmpty());
         VirtualizedScrollPane<CodeArea> scroll = new VirtualizedScrollPane<>(area);
-        VBox.setVgrow(scroll, Priority.ALWAYS);
-        getChildren().addAll(scroll, refused);
+        getChildren().addAll(Layout.high(scroll), refused);
         desk.texts().addListener((of, before, now) -> fill());
         desk.candidate()
                 .addListener(
@@ -52,7 +52,7 @@ final class TextPane extends VBox {
                             mark();
                         });
         desk.reading().addListener((of, before, now) -> mark());
-        board.chosen().addListener((javafx.beans.Observable of) -> follow());
+        board.chosen().addListener((Observable of) -> follow());
         fill();
         mark();
     }
@@ -105,19 +105,18 @@ final class TextPane extends VBox {
     private IntFunction<Node> graphics() {
         IntFunction<Node> numbers = LineNumberFactory.get(area);
         return index -> {
-            Optional<List<FileFinding>> found = Optional.ofNullable(marks.get(index + 1));
-            boolean mistake = found.stream().flatMap(List::stream).anyMatch(FileFinding::mistake);
-            Label sign = new Label(found.isEmpty() ? " " : mistake ? "\u2716" : "\u25CB");
-            sign.getStyleClass().addAll("line-mark", mistake ? "finding-wrong" : "finding-note");
-            found.ifPresent(
-                    f ->
-                            sign.setTooltip(
-                                    new Tooltip(
-                                            String.join(
-                                                    "\n",
-                                                    f.stream()
-                                                            .map(FileFinding::sentence)
-                                                            .toList()))));
+            List<FileFinding> found = marks.getOrDefault(index + 1, List.of());
+            boolean mistake = found.stream().anyMatch(FileFinding::mistake);
+            Label sign =
+                    Labels.of(
+                            found.isEmpty() ? " " : mistake ? "\u2716" : "\u25CB",
+                            "line-mark",
+                            mistake ? "finding-wrong" : "finding-note");
+            if (!found.isEmpty()) {
+                String words =
+                        found.stream().map(FileFinding::sentence).collect(Collectors.joining("\n"));
+                sign.setTooltip(new Tooltip(words));
+            }
             return new HBox(numbers.apply(index), sign);
         };
     }

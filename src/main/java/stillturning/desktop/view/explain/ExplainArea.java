@@ -14,22 +14,26 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import javafx.stage.Stage;
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.AreaHost;
-import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.view.Labels;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.explain.Explaining;
 
 /** The page for the talk with a counsellor: its contents, the builder's words, its looks. */
 public final class ExplainArea implements Area {
 
+    private static final String NOTE = "explain-note";
+    private static final String COST = "explain-cost";
+
     private final BorderPane view = new BorderPane();
 
     /**
-     * @param around the window, and the way to the user's browser
+     * @param host the window, and the way to the user's browser
      */
-    public ExplainArea(Explaining explaining, AreaHost around) {
-        this(explaining, around::browse, name -> choose(name, around));
+    public ExplainArea(Explaining explaining, AreaHost host) {
+        this(explaining, host.browser(), name -> choose(name, host.stage()));
     }
 
     /**
@@ -57,11 +61,6 @@ public final class ExplainArea implements Area {
     }
 
     @Override
-    public AreaName name() {
-        return AreaName.EXPLAIN;
-    }
-
-    @Override
     public Region view() {
         return view;
     }
@@ -72,18 +71,19 @@ public final class ExplainArea implements Area {
     }
 
     private static Region contents(Explaining explaining) {
-        Label heading = new Label("On the page");
-        heading.getStyleClass().add("explain-heading");
+        Label heading = Labels.of("On the page", "explain-heading");
         VBox all =
                 new VBox(
                         heading,
-                        note("Always: the comparison, drawings, every failure, stories."),
+                        Labels.wrapped(
+                                "Always: the comparison, drawings, every failure, stories.", NOTE),
                         choice("Si_zes of wires and protectors", explaining.sizes()),
-                        cost("takes seconds"),
+                        Labels.wrapped("takes seconds", NOTE, COST),
                         choice("Which _guesses matter", explaining.guesses()),
-                        cost("takes minutes"),
+                        Labels.wrapped("takes minutes", NOTE, COST),
                         choice("_Failures together, run-up cards", explaining.together()),
-                        cost("with causes and latent failures; takes minutes"));
+                        Labels.wrapped(
+                                "with causes and latent failures; takes minutes", NOTE, COST));
         all.getStyleClass().add("explain-group");
         return all;
     }
@@ -95,25 +95,11 @@ public final class ExplainArea implements Area {
         return box;
     }
 
-    private static Label cost(String words) {
-        Label cost = note(words);
-        cost.getStyleClass().add("explain-cost");
-        return cost;
-    }
-
-    private static Label note(String words) {
-        Label note = new Label(words);
-        note.getStyleClass().add("explain-note");
-        note.setWrapText(true);
-        note.setMinHeight(Region.USE_PREF_SIZE);
-        return note;
-    }
-
-    private static Optional<Path> choose(String name, AreaHost around) {
+    private static Optional<Path> choose(String name, Stage stage) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle("Save the page");
         chooser.setInitialFileName(name);
         chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("Page (HTML)", "*.html"));
-        return Optional.ofNullable(chooser.showSaveDialog(around.stage())).map(File::toPath);
+        return Optional.ofNullable(chooser.showSaveDialog(stage)).map(File::toPath);
     }
 }

@@ -14,10 +14,13 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.web.WebEngine;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.explain.Explaining;
 import stillturning.desktop.viewmodel.explain.Saved;
 
@@ -64,31 +67,29 @@ final class PageButtons {
     }
 
     private Region writing() {
-        Button write = button("explain-write", "_Write the page", explaining::write);
+        Button write = Controls.button("_Write the page", "explain-write", explaining::write);
         write.getStyleClass().add("accent");
         write.disableProperty().bind(explaining.writable().not().or(explaining.working()));
         ProgressBar bar = new ProgressBar();
         bar.progressProperty().bind(explaining.share());
         bar.setAccessibleText("How far the page is");
         bar.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(bar, Priority.ALWAYS);
-        Button cancel = button("explain-call-off", "Ca_ll off", explaining::cancel);
-        HBox work = new HBox(bar, cancel);
+
+        Button cancel = Controls.button("Ca_ll off", "explain-call-off", explaining::cancel);
+        HBox work = new HBox(Layout.wide(bar), cancel);
         work.getStyleClass().add("explain-row");
-        Label at = note();
-        at.textProperty().bind(explaining.at());
+        Label at = Labels.wrapped(explaining.at(), "explain-note");
         VBox progress = new VBox(work, at);
-        progress.visibleProperty().bind(explaining.working());
-        progress.managedProperty().bind(progress.visibleProperty());
+        Showing.whileTrue(progress, explaining.working());
         VBox all = new VBox(write, progress);
         all.getStyleClass().add("explain-group");
         return all;
     }
 
     private Region elsewhere() {
-        Button save = button("explain-save", "_Save as …", this::save);
-        Button print = button("explain-print", "_Print …", this::print);
-        Button open = button("explain-open", "_Open in browser", this::open);
+        Button save = Controls.button("_Save as …", "explain-save", this::save);
+        Button print = Controls.button("_Print …", "explain-print", this::print);
+        Button open = Controls.button("_Open in browser", "explain-open", this::open);
         FlowPane row = new FlowPane(save, print, open);
         row.getStyleClass().add("explain-row");
         row.getChildren().forEach(b -> b.disableProperty().bind(pageless));
@@ -110,24 +111,8 @@ final class PageButtons {
         keep.setOnAction(press -> tell("", Optional.empty()));
         HBox answers = new HBox(replace, keep);
         answers.getStyleClass().add("explain-row");
-        answers.visibleProperty().bind(replace.visibleProperty());
-        answers.managedProperty().bind(answers.visibleProperty());
+        Showing.whileTrue(answers, replace.visibleProperty());
         return answers;
-    }
-
-    private static Button button(String id, String words, Runnable pressed) {
-        Button button = new Button(words);
-        button.setId(id);
-        button.setOnAction(press -> pressed.run());
-        return button;
-    }
-
-    private static Label note() {
-        Label note = new Label();
-        note.getStyleClass().add("explain-note");
-        note.setWrapText(true);
-        note.setMinHeight(Region.USE_PREF_SIZE);
-        return note;
     }
 
     private void save() {

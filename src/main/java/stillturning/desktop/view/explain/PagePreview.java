@@ -13,6 +13,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.web.WebEngine;
 import javafx.scene.web.WebView;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.explain.Explaining;
 import stillturning.desktop.viewmodel.explain.WrittenPage;
 
@@ -20,7 +22,7 @@ import stillturning.desktop.viewmodel.explain.WrittenPage;
 final class PagePreview {
 
     private final Explaining explaining;
-    private final Label empty = new Label();
+    private final Label empty = Labels.of("", "explain-empty");
     private final StackPane paper = new StackPane(empty);
     private final BorderPane view = new BorderPane(paper);
 
@@ -30,7 +32,7 @@ final class PagePreview {
     PagePreview(Explaining explaining) {
         this.explaining = explaining;
         empty.setId("explain-empty");
-        empty.getStyleClass().add("explain-empty");
+
         empty.setWrapText(true);
         empty.textProperty().bind(explaining.advice());
         paper.getStyleClass().add("explain-frame");
@@ -40,9 +42,7 @@ final class PagePreview {
         advice.textProperty().bind(explaining.advice().map(a -> "⚠ " + a));
         HBox bar = new HBox(advice);
         bar.getStyleClass().add("explain-advice");
-        bar.visibleProperty()
-                .bind(explaining.advice().isNotEmpty().and(empty.visibleProperty().not()));
-        bar.managedProperty().bind(bar.visibleProperty());
+        Showing.whileTrue(bar, explaining.advice().isNotEmpty().and(empty.visibleProperty().not()));
         view.setTop(bar);
         explaining.page().addListener((of, before, now) -> now.ifPresent(this::show));
         explaining.page().get().ifPresent(this::show);

@@ -3,10 +3,13 @@ package stillturning.desktop.view.explain;
 import javafx.animation.PauseTransition;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.explain.Rationale;
 
 /** The builder's own words; reach the study when the typing pauses or goes elsewhere. */
@@ -20,27 +23,21 @@ final class RationaleEditor {
 
     RationaleEditor(Rationale rationale) {
         this.rationale = rationale;
-        Label heading = new Label("Your _rationale");
+        Label heading = Labels.of("Your _rationale", "explain-heading");
         heading.setMnemonicParsing(true);
         heading.setLabelFor(text);
-        heading.getStyleClass().add("explain-heading");
-        Label count = new Label();
+
+        Label count = Labels.of("", "explain-note");
         count.setId("explain-count");
-        count.getStyleClass().add("explain-note");
         count.textProperty().bind(rationale.count());
-        Label error = new Label();
+        Label error =
+                Labels.wrapped(
+                        rationale.error().map(e -> e.isEmpty() ? "" : "✗ " + e), "explain-error");
         error.setId("explain-error");
-        error.getStyleClass().add("explain-error");
-        error.setWrapText(true);
-        error.setMinHeight(Region.USE_PREF_SIZE);
-        error.textProperty().bind(rationale.error().map(e -> e.isEmpty() ? "" : "✗ " + e));
-        error.visibleProperty().bind(rationale.error().isNotEmpty());
-        error.managedProperty().bind(error.visibleProperty());
+        Showing.whileTrue(error, rationale.error().isNotEmpty());
         prepare();
-        view = new VBox(heading, text, error, count);
+        view = Layout.high(new VBox(heading, Layout.high(text), error, count));
         view.getStyleClass().add("explain-group");
-        VBox.setVgrow(text, Priority.ALWAYS);
-        VBox.setVgrow(view, Priority.ALWAYS);
     }
 
     private void prepare() {
@@ -55,13 +52,7 @@ final class RationaleEditor {
         PauseTransition pause = new PauseTransition(PAUSE);
         pause.setOnFinished(over -> rationale.commit());
         text.textProperty().addListener((of, before, now) -> pause.playFromStart());
-        text.focusedProperty()
-                .addListener(
-                        (of, before, now) -> {
-                            if (!now) {
-                                rationale.commit();
-                            }
-                        });
+        Controls.onLeave(text, rationale::commit);
     }
 
     Region view() {

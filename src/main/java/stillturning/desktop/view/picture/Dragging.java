@@ -17,7 +17,7 @@ import stillturning.report.drawing.layout.SymbolPosition;
 final class Dragging {
 
     /** What is being dragged. */
-    private enum Kind {
+    private enum Drag {
         NOTHING,
         PAPER,
         BAND,
@@ -25,11 +25,11 @@ final class Dragging {
     }
 
     private final PictureView view;
-    private Kind kind = Kind.NOTHING;
+    private Drag kind = Drag.NOTHING;
     private boolean space;
     private Point pressed = new Point(0, 0);
     private Point last = pressed;
-    private Optional<PortOf> from = Optional.empty();
+    private Optional<SymbolPort> from = Optional.empty();
 
     Dragging(PictureView view) {
         this.view = view;
@@ -53,7 +53,7 @@ final class Dragging {
         if (event.getCode() == KeyCode.SPACE) {
             space = true;
             event.consume();
-        } else if (event.getCode() == KeyCode.ESCAPE && kind != Kind.NOTHING) {
+        } else if (event.getCode() == KeyCode.ESCAPE && kind != Drag.NOTHING) {
             end();
             event.consume();
         }
@@ -70,20 +70,20 @@ final class Dragging {
         event.consume();
     }
 
-    private Kind kindOf(MouseEvent event) {
+    private Drag kindOf(MouseEvent event) {
         if (event.getButton() == MouseButton.MIDDLE || space) {
-            return Kind.PAPER;
+            return Drag.PAPER;
         }
         if (event.getButton() != MouseButton.PRIMARY) {
-            return Kind.NOTHING;
+            return Drag.NOTHING;
         }
         if (event.isShiftDown()) {
-            return Kind.BAND;
+            return Drag.BAND;
         }
         if (view.joining().isPresent()) {
             from = view.targets().portAt(onPicture(pressed));
         }
-        return from.isPresent() ? Kind.WIRE : Kind.PAPER;
+        return from.isPresent() ? Drag.WIRE : Drag.PAPER;
     }
 
     private Point onPicture(Point at) {
@@ -111,7 +111,7 @@ final class Dragging {
         return new Box(a.x(), a.y(), 0, 0).joined(new Box(b.x(), b.y(), 0, 0));
     }
 
-    private Optional<PortOf> end(Point at) {
+    private Optional<SymbolPort> end(Point at) {
         return view.targets().portAt(at).filter(port -> !from.equals(Optional.of(port)));
     }
 
@@ -125,22 +125,22 @@ final class Dragging {
 
     private void release(MouseEvent event) {
         Point now = new Point(event.getX(), event.getY());
-        Kind ended = kind;
-        Optional<PortOf> start = from;
-        Optional<PortOf> to = end(onPicture(now));
+        Drag ended = kind;
+        Optional<SymbolPort> start = from;
+        Optional<SymbolPort> to = end(onPicture(now));
         end();
-        if (ended == Kind.BAND && !event.isStillSincePress()) {
+        if (ended == Drag.BAND && !event.isStillSincePress()) {
             Set<String> keys = new LinkedHashSet<>(view.chosen());
             keys.addAll(view.targets().within(band(now)));
             view.pick(keys);
-        } else if (ended == Kind.WIRE && start.isPresent() && to.isPresent()) {
+        } else if (ended == Drag.WIRE && start.isPresent() && to.isPresent()) {
             view.joining().ifPresent(join -> join.accept(start.get(), to.get()));
         }
         event.consume();
     }
 
     private void end() {
-        kind = Kind.NOTHING;
+        kind = Drag.NOTHING;
         from = Optional.empty();
         view.setCursor(Cursor.DEFAULT);
         view.highlights().dragEnded();

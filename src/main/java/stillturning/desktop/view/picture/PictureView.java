@@ -55,7 +55,7 @@ public final class PictureView extends Region {
     private final Affine transform = new Affine();
     private final Rectangle clip = new Rectangle();
     private final Minimap minimap =
-            new Minimap(at -> move(viewport().centred(at, width(), height())));
+            new Minimap(at -> move(viewport().centred(at, getWidth(), getHeight())));
     private final Glide glide = new Glide(this::put);
     private final Tooltip tooltip = new Tooltip();
     private final Set<String> chosen = new LinkedHashSet<>();
@@ -68,7 +68,7 @@ public final class PictureView extends Region {
     private Consumer<List<String>> onPick = keys -> {};
     private Consumer<String> onOpen = key -> {};
     private Menu onMenu = (key, x, y) -> {};
-    private @Nullable BiConsumer<PortOf, PortOf> onJoin;
+    private @Nullable BiConsumer<SymbolPort, SymbolPort> onJoin;
     private @Nullable Drop onDrop;
 
     /** A view without a picture. */
@@ -134,7 +134,7 @@ public final class PictureView extends Region {
     }
 
     /** Lets ports be joined by dragging from one to the other. */
-    public void setOnJoin(BiConsumer<PortOf, PortOf> action) {
+    public void setOnJoin(BiConsumer<SymbolPort, SymbolPort> action) {
         onJoin = action;
     }
 
@@ -163,17 +163,17 @@ public final class PictureView extends Region {
 
     /** One unit of the picture for each pixel. */
     public void actualSize() {
-        zoom(1 / viewport.scale(), width() / 2, height() / 2);
+        zoom(1 / viewport.scale(), getWidth() / 2, getHeight() / 2);
     }
 
     /** Larger about the middle. */
     public void zoomIn() {
-        zoom(ZOOM_STEP, width() / 2, height() / 2);
+        zoom(ZOOM_STEP, getWidth() / 2, getHeight() / 2);
     }
 
     /** Smaller about the middle. */
     public void zoomOut() {
-        zoom(1 / ZOOM_STEP, width() / 2, height() / 2);
+        zoom(1 / ZOOM_STEP, getWidth() / 2, getHeight() / 2);
     }
 
     /** Goes to a symbol or line, large enough to be read. */
@@ -185,7 +185,7 @@ public final class PictureView extends Region {
         fitted = false;
         double scale = Math.max(viewport.scale(), LEGIBLE);
         Point middle = new Point(box.x() + box.width() / 2, box.y() + box.height() / 2);
-        glide.to(viewport, new Viewport(scale, 0, 0).centred(middle, width(), height()));
+        glide.to(viewport, new Viewport(scale, 0, 0).centred(middle, getWidth(), getHeight()));
     }
 
     // --- for the gestures of this room
@@ -202,7 +202,7 @@ public final class PictureView extends Region {
         return highlights;
     }
 
-    Optional<BiConsumer<PortOf, PortOf>> joining() {
+    Optional<BiConsumer<SymbolPort, SymbolPort>> joining() {
         return Optional.ofNullable(onJoin);
     }
 
@@ -226,7 +226,7 @@ public final class PictureView extends Region {
     void move(Viewport next) {
         fitted = false;
         glide.stop();
-        put(next.within(paper, width(), height()));
+        put(next.within(paper, getWidth(), getHeight()));
     }
 
     void point(Optional<String> key) {
@@ -260,7 +260,7 @@ public final class PictureView extends Region {
         key.flatMap(targets::box)
                 .ifPresent(
                         box -> {
-                            Viewport next = viewport.showing(box, width(), height());
+                            Viewport next = viewport.showing(box, getWidth(), getHeight());
                             if (!next.equals(viewport)) {
                                 move(next);
                             }
@@ -272,22 +272,14 @@ public final class PictureView extends Region {
         highlights.focus(focused.stream().toList(), targets);
     }
 
-    private double width() {
-        return getWidth();
-    }
-
-    private double height() {
-        return getHeight();
-    }
-
     private Viewport fitting() {
-        return Viewport.fitting(paper, width(), height(), LEGIBLE);
+        return Viewport.fitting(paper, getWidth(), getHeight(), LEGIBLE);
     }
 
     private void put(Viewport next) {
         viewport = next;
         transform.setToTransform(next.scale(), 0, next.x(), 0, next.scale(), next.y());
-        Box seen = next.seen(width(), height());
+        Box seen = next.seen(getWidth(), getHeight());
         boolean all = seen.joined(paper).equals(seen);
         minimap.setVisible(!all && sheet != null);
         minimap.frame(seen);
@@ -295,13 +287,13 @@ public final class PictureView extends Region {
 
     @Override
     protected void layoutChildren() {
-        clip.setWidth(width());
-        clip.setHeight(height());
+        clip.setWidth(getWidth());
+        clip.setHeight(getHeight());
         double mapWidth = minimap.prefWidth(-1);
         double mapHeight = minimap.prefHeight(-1);
         minimap.resizeRelocate(
-                width() - mapWidth - 10, height() - mapHeight - 10, mapWidth, mapHeight);
-        if (width() > 0 && height() > 0) {
+                getWidth() - mapWidth - 10, getHeight() - mapHeight - 10, mapWidth, mapHeight);
+        if (getWidth() > 0 && getHeight() > 0) {
             put(fitted ? fitting() : viewport);
         }
     }

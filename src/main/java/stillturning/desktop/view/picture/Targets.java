@@ -44,18 +44,18 @@ final class Targets {
                                 .map(course -> "line " + course.number()));
     }
 
-    Optional<PortOf> portAt(Point at) {
+    Optional<SymbolPort> portAt(Point at) {
         return spots.values().stream()
                 .flatMap(
                         spot ->
                                 spot
                                         .portAt(at)
-                                        .map(p -> new PortOf(spot.symbol(), p.port()))
+                                        .map(p -> new SymbolPort(spot.symbol(), p.port()))
                                         .stream())
                 .findFirst();
     }
 
-    Optional<SymbolPosition.Landing> landing(PortOf port) {
+    Optional<SymbolPosition.Landing> landing(SymbolPort port) {
         return Optional.ofNullable(spots.get(port.symbol())).stream()
                 .flatMap(spot -> spot.ports().stream())
                 .filter(landing -> landing.port().equals(port.port()))

@@ -7,13 +7,12 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
-import stillturning.desktop.view.WordyCell;
+import stillturning.desktop.view.ItemCell;
 import stillturning.desktop.viewmodel.size.FindingRow;
 import stillturning.desktop.viewmodel.size.Sizes;
 
 /** A finding: how grave, about what, what is wrong, what mends it, and where to look. */
-final class FindingCell extends WordyCell<FindingRow> {
+final class FindingCell extends ItemCell<FindingRow> {
 
     private final Label mark = new Label();
     private final Label about = new Label();
@@ -47,13 +46,7 @@ final class FindingCell extends WordyCell<FindingRow> {
     }
 
     @Override
-    protected void updateItem(@Nullable FindingRow row, boolean empty) {
-        super.updateItem(row, empty);
-        if (empty || row == null) {
-            setGraphic(null);
-            setAccessibleText(null);
-            return;
-        }
+    protected void show(FindingRow row) {
         mark.setText(row.mark());
         mark.getStyleClass()
                 .setAll(

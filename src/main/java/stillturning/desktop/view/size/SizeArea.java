@@ -20,7 +20,6 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
 import stillturning.desktop.view.Area;
-import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.size.Proposing;
@@ -148,11 +147,6 @@ public final class SizeArea implements Area {
             table.show(sizes.tables().get(index - 2));
             sheet.getChildren().setAll(table);
         }
-    }
-
-    @Override
-    public AreaName name() {
-        return AreaName.SIZE;
     }
 
     @Override

@@ -11,19 +11,19 @@ import javafx.scene.layout.HBox;
 final class ChoiceQuestion<T> extends HBox {
 
     /** One answer. */
-    record Choice<T>(T value, String words) {}
+    record Answer<T>(T value, String words) {}
 
-    ChoiceQuestion(String question, ObjectProperty<T> answer, List<Choice<T>> choices) {
+    ChoiceQuestion(String question, ObjectProperty<T> answer, List<Answer<T>> answers) {
         getStyleClass().add("choices");
         setAccessibleRole(AccessibleRole.PARENT);
         ToggleGroup group = new ToggleGroup();
-        for (Choice<T> choice : choices) {
-            RadioButton button = new RadioButton(choice.words());
+        for (Answer<T> given : answers) {
+            RadioButton button = new RadioButton(given.words());
             button.setToggleGroup(group);
-            button.setAccessibleText(question + ": " + choice.words());
-            button.setSelected(choice.value().equals(answer.get()));
-            button.setOnAction(event -> answer.set(choice.value()));
-            answer.addListener((of, before, now) -> button.setSelected(choice.value().equals(now)));
+            button.setAccessibleText(question + ": " + given.words());
+            button.setSelected(given.value().equals(answer.get()));
+            button.setOnAction(event -> answer.set(given.value()));
+            answer.addListener((of, before, now) -> button.setSelected(given.value().equals(now)));
             getChildren().add(button);
         }
     }

@@ -3,9 +3,10 @@ package stillturning.desktop.view.start;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
@@ -14,14 +15,15 @@ import javafx.scene.control.OverrunStyle;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.view.Area;
-import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.start.ChoiceQuestion.Answer;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.desktop.viewmodel.start.NewStudy;
@@ -33,40 +35,33 @@ import stillturning.report.Cautions;
 /** Where a study begins: a few questions, the demo, or what was open before. */
 public final class StartArea implements Area {
 
-    /** Ways out of this area. */
-    public interface Doors {
-        /** Opens a study. */
-        void open(Path folder);
+    /**
+     * Ways out of this area.
+     *
+     * @param open opens a study
+     * @param chooser asks the user for a folder, by a title and where to start looking
+     */
+    public record Doors(Consumer<Path> open, BiFunction<String, Path, Optional<Path>> chooser) {}
 
-        /** Asks the user for a folder. */
-        Optional<Path> choose(String title, Path from);
-    }
-
-    private final NewStudy beginning;
+    private final NewStudy study;
     private final ObjectProperty<Settings> settings;
     private final Doors doors;
-    private final Label refusal = new Label();
+    private final Label refusal = Labels.refusal();
     private final VBox recent = new VBox();
     private final ScrollPane view = new ScrollPane();
 
-    public StartArea(NewStudy beginning, ObjectProperty<Settings> settings, Doors doors) {
-        this.beginning = beginning;
+    public StartArea(NewStudy study, ObjectProperty<Settings> settings, Doors doors) {
+        this.study = study;
         this.settings = settings;
         this.doors = doors;
         HBox columns = new HBox(questions(), others());
         columns.getStyleClass().add("start-columns");
-        VBox page = new VBox(headline(), columns, caution());
+        Label caution = Labels.wrapped(Cautions.SHORT, "caution");
+        VBox page = new VBox(headline(), columns, caution);
         page.getStyleClass().add("start-page");
-        view.setContent(page);
-        view.setFitToWidth(true);
-        view.getStyleClass().add("edge-to-edge");
+        Layout.scroll(view, page);
         settings.addListener((of, before, now) -> listRecent());
         listRecent();
-    }
-
-    @Override
-    public AreaName name() {
-        return AreaName.START;
     }
 
     @Override
@@ -80,63 +75,48 @@ public final class StartArea implements Area {
     }
 
     private static Node headline() {
-        Label title = new Label("After this failure, is the propeller still turning?");
-        title.getStyleClass().add("title-1");
+        String question = "After this failure, is the propeller still turning?";
         Label words =
-                wrapped(
+                Labels.wrapped(
                         "Describe how electricity reaches your engine in a few layouts. Every part"
                                 + " of every layout is broken in turn, what follows is played in"
                                 + " time, and you see which layout keeps the engine running, for"
                                 + " how long, and what the pilot has to do.");
-        return new VBox(title, words);
-    }
-
-    private static Node caution() {
-        Label caution = wrapped(Cautions.SHORT);
-        caution.getStyleClass().add("caution");
-        return caution;
+        return new VBox(Labels.of(question, "title-1"), words);
     }
 
     private Node questions() {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
-        grid.getColumnConstraints().addAll(asWideAsWords(), growing());
+        grid.getColumnConstraints().addAll(Layout.asWideAsWords(), Layout.growing());
         TextField title = new TextField();
         title.setId("study-title");
-        title.textProperty().bindBidirectional(beginning.title());
+        title.textProperty().bindBidirectional(study.title());
         row(grid, "Name of the study", title);
         row(grid, "Goes into", place());
-        row(grid, "Batteries", count("Batteries", beginning.batteries()));
-        row(grid, "Alternators", count("Alternators", beginning.alternators()));
-        row(grid, "Engine computers", count("Engine computers", beginning.computers()));
-        row(grid, "Fuel pumps", count("Fuel pumps", beginning.pumps()));
-        row(
+        List<Answer<Integer>> counts = List.of(new Answer<>(1, "one"), new Answer<>(2, "two"));
+        ask(grid, "Batteries", study.batteries(), counts);
+        ask(grid, "Alternators", study.alternators(), counts);
+        ask(grid, "Engine computers", study.computers(), counts);
+        ask(grid, "Fuel pumps", study.pumps(), counts);
+        ask(
                 grid,
                 "Protected and switched by",
-                new ChoiceQuestion<>(
-                        "Protected and switched by",
-                        beginning.protection(),
-                        List.of(
-                                new ChoiceQuestion.Choice<>(Protection.BREAKERS, "breakers"),
-                                new ChoiceQuestion.Choice<>(
-                                        Protection.SOLID_STATE, "solid state"))));
-        row(
+                study.protection(),
+                List.of(
+                        new Answer<>(Protection.BREAKERS, "breakers"),
+                        new Answer<>(Protection.SOLID_STATE, "solid state")));
+        ask(
                 grid,
                 "Voltage while charging",
-                new ChoiceQuestion<>(
-                        "Voltage while charging",
-                        beginning.nominal(),
-                        List.of(
-                                new ChoiceQuestion.Choice<>(Nominal.FOURTEEN_VOLTS, "14 V"),
-                                new ChoiceQuestion.Choice<>(Nominal.TWENTY_EIGHT_VOLTS, "28 V"))));
-        Button make = new Button("Make the study");
-        make.setId("make-study");
+                study.nominal(),
+                List.of(
+                        new Answer<>(Nominal.FOURTEEN_VOLTS, "14 V"),
+                        new Answer<>(Nominal.TWENTY_EIGHT_VOLTS, "28 V")));
+        Button make = Controls.button("Make the study", "make-study", () -> take(study.begin()));
         make.setDefaultButton(true);
         make.getStyleClass().add("accent");
-        make.setOnAction(event -> take(beginning.begin()));
-        refusal.getStyleClass().addAll("danger", "text");
-        refusal.setWrapText(true);
-        refusal.managedProperty().bind(refusal.textProperty().isNotEmpty());
+
         return card(
                 "A new study",
                 "Eight answers give two or three layouts to start from and compare. Their values"
@@ -151,44 +131,36 @@ public final class StartArea implements Area {
         place.setTextOverrun(OverrunStyle.CENTER_ELLIPSIS);
         place.setMinWidth(0);
         place.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(place, Priority.ALWAYS);
         place.textProperty()
                 .bind(
                         Bindings.createStringBinding(
-                                () -> beginning.folder().map(Path::toString).orElse("\u2014"),
-                                beginning.title(),
-                                beginning.parent()));
+                                () -> study.folder().map(Path::toString).orElse("\u2014"),
+                                study.title(),
+                                study.parent()));
         Tooltip whole = new Tooltip();
         whole.textProperty().bind(place.textProperty());
         place.setTooltip(whole);
-        Button other = new Button("Elsewhere \u2026");
-        other.setMinWidth(Region.USE_PREF_SIZE);
-        other.setOnAction(
-                event ->
-                        doors.choose("Where new studies go", beginning.parent().get())
-                                .ifPresent(beginning.parent()::set));
-        HBox box = new HBox(place, other);
-        box.setAlignment(Pos.CENTER_LEFT);
-        box.getStyleClass().add("in-line");
-        return box;
+        Button other =
+                Controls.button(
+                        "Elsewhere \u2026",
+                        "study-place",
+                        () -> choose("Where new studies go").ifPresent(study.parent()::set));
+        return Layout.inLine(Layout.wide(place), other);
     }
 
     private Node others() {
-        Button demo = new Button("Look at the demo");
-        demo.setId("open-demo");
-        demo.setOnAction(event -> take(beginning.sample()));
+        Button demo = Controls.button("Look at the demo", "open-demo", () -> take(study.sample()));
         Node sample =
                 card(
                         "Sandpiper, a demo",
                         "An invented two-seat amphibian with six layouts, all its values and the"
                                 + " builder's reasons. A copy of your own: change what you like.",
                         demo);
-        Button folder = new Button("Open a folder \u2026");
-        folder.setId("open-folder");
-        folder.setOnAction(
-                event ->
-                        doors.choose("A study's folder", beginning.parent().get())
-                                .ifPresent(doors::open));
+        Button folder =
+                Controls.button(
+                        "Open a folder \u2026",
+                        "open-folder",
+                        () -> choose("A study's folder").ifPresent(doors.open));
         Node before =
                 card(
                         "Go on with",
@@ -198,46 +170,39 @@ public final class StartArea implements Area {
                         folder);
         VBox column = new VBox(sample, before);
         column.getStyleClass().add("start-column");
-        HBox.setHgrow(column, Priority.ALWAYS);
-        return column;
+        return Layout.wide(column);
+    }
+
+    private Optional<Path> choose(String title) {
+        return doors.chooser.apply(title, study.parent().get());
     }
 
     private void listRecent() {
         recent.getChildren().setAll(settings.get().recent().stream().map(this::link).toList());
         if (recent.getChildren().isEmpty()) {
-            recent.getChildren().add(wrapped("Nothing was open yet."));
+            recent.getChildren().add(Labels.wrapped("Nothing was open yet."));
         }
     }
 
     private Node link(String folder) {
         Path path = Path.of(folder);
         Hyperlink link = new Hyperlink(String.valueOf(path.getFileName()));
-        link.setOnAction(event -> doors.open(path));
+        link.setOnAction(event -> doors.open.accept(path));
         link.setTooltip(new Tooltip(folder));
         link.setAccessibleText("Open " + folder);
-        Label where = new Label(String.valueOf(path.getParent()));
-        where.getStyleClass().add("text-muted");
+        Label where = Labels.of(String.valueOf(path.getParent()), "text-muted");
         where.setTextOverrun(OverrunStyle.LEADING_ELLIPSIS);
-        HBox row = new HBox(link, where);
-        row.setAlignment(Pos.CENTER_LEFT);
-        row.getStyleClass().add("in-line");
-        return row;
+        return Layout.inLine(link, where);
     }
 
     private void take(Begun begun) {
-        refusal.setText(begun instanceof Begun.Refused refused ? refused.words() : "");
-        if (begun instanceof Begun.In in) {
-            doors.open(in.folder());
-        }
+        refusal.setText(begun.refusal());
+        begun.folder().ifPresent(doors.open);
     }
 
-    private static ChoiceQuestion<Integer> count(String question, ObjectProperty<Integer> answer) {
-        return new ChoiceQuestion<>(
-                question,
-                answer,
-                List.of(
-                        new ChoiceQuestion.Choice<>(1, "one"),
-                        new ChoiceQuestion.Choice<>(2, "two")));
+    private static <T> void ask(
+            GridPane grid, String question, ObjectProperty<T> answer, List<Answer<T>> answers) {
+        row(grid, question, new ChoiceQuestion<>(question, answer, answers));
     }
 
     private static void row(GridPane grid, String question, Node answer) {
@@ -246,32 +211,10 @@ public final class StartArea implements Area {
         grid.addRow(grid.getRowCount(), label, answer);
     }
 
-    private static ColumnConstraints asWideAsWords() {
-        ColumnConstraints column = new ColumnConstraints();
-        column.setMinWidth(Region.USE_PREF_SIZE);
-        return column;
-    }
-
-    private static ColumnConstraints growing() {
-        ColumnConstraints column = new ColumnConstraints();
-        column.setHgrow(Priority.ALWAYS);
-        return column;
-    }
-
     private static Node card(String title, String words, Node... rest) {
-        Label heading = new Label(title);
-        heading.getStyleClass().add("title-3");
-        VBox card = new VBox(heading, wrapped(words));
+        VBox card = new VBox(Labels.of(title, "title-3"), Labels.wrapped(words));
         card.getChildren().addAll(rest);
         card.getStyleClass().add("card-box");
-        HBox.setHgrow(card, Priority.ALWAYS);
-        return card;
-    }
-
-    private static Label wrapped(String words) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
+        return Layout.wide(card);
     }
 }

@@ -3,6 +3,7 @@ package stillturning.desktop.view.window;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.Menu;
@@ -13,35 +14,31 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import stillturning.desktop.draft.DraftState;
+import stillturning.desktop.view.Controls;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Settings;
-import stillturning.desktop.viewmodel.Settings.Paper;
-import stillturning.desktop.viewmodel.Settings.Units;
+import stillturning.quantity.UnitSystem;
+import stillturning.report.drawing.Paper;
 
 /** The menus; each command has a key. */
 final class Menus extends MenuBar {
 
     private final ObjectProperty<Settings> settings;
-    private final WindowCommands commands;
+    private final Window window;
     private final Menu recent = new Menu("Open again");
     private final MenuItem save;
     private final MenuItem close;
     private final MenuItem undo;
     private final MenuItem redo;
 
-    Menus(ObjectProperty<Settings> settings, WindowCommands commands) {
+    Menus(ObjectProperty<Settings> settings, Window window) {
         this.settings = settings;
-        this.commands = commands;
-        save = item("Save", control(KeyCode.S), commands::save);
-        close = item("Close study", control(KeyCode.W), commands::closeStudy);
-        undo = item("Undo", control(KeyCode.Z), commands::undo);
-        redo =
-                item(
-                        "Redo",
-                        new KeyCodeCombination(
-                                KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
-                        commands::redo);
+        this.window = window;
+        save = item("Save", Controls.control(KeyCode.S), window::save);
+        close = item("Close study", Controls.control(KeyCode.W), window::closeStudy);
+        undo = item("Undo", Controls.control(KeyCode.Z), window::undo);
+        redo = item("Redo", combination(KeyCode.Z), window::redo);
         getMenus().addAll(study(), new Menu("Edit", null, undo, redo), view(), help());
         settings.addListener((of, before, now) -> listRecent());
         listRecent();
@@ -51,21 +48,22 @@ final class Menus extends MenuBar {
         return new Menu(
                 "Study",
                 null,
-                item("New \u2026", control(KeyCode.N), () -> commands.show(AreaName.START)),
-                item("Open a folder \u2026", control(KeyCode.O), commands::chooseStudy),
+                item("New \u2026", Controls.control(KeyCode.N), () -> window.show(AreaName.START)),
+                item("Open a folder \u2026", Controls.control(KeyCode.O), window::chooseStudy),
                 recent,
                 new SeparatorMenuItem(),
                 save,
                 close,
                 new SeparatorMenuItem(),
-                item("Quit", control(KeyCode.Q), commands::quit));
+                item("Quit", Controls.control(KeyCode.Q), window::quit));
     }
 
     private Menu view() {
         Menu view = new Menu("View");
         for (AreaName area : AreaName.values()) {
             KeyCode digit = KeyCode.getKeyCode(String.valueOf(area.number()));
-            view.getItems().add(item(area.words(), control(digit), () -> commands.show(area)));
+            view.getItems()
+                    .add(item(area.words(), Controls.control(digit), () -> window.show(area)));
         }
         view.getItems()
                 .addAll(
@@ -76,21 +74,12 @@ final class Menus extends MenuBar {
                                 on -> settings.get().with(on ? Paper.DARK : Paper.LIGHT)),
                         chosen(
                                 "Feet, pounds and degrees Fahrenheit",
-                                settings.get().units() == Units.US,
-                                on -> settings.get().with(on ? Units.US : Units.METRIC)),
+                                settings.get().units() == UnitSystem.US,
+                                on -> settings.get().with(on ? UnitSystem.US : UnitSystem.METRIC)),
                         new SeparatorMenuItem(),
-                        item(
-                                "Larger letters",
-                                combination(KeyCode.PERIOD),
-                                () -> commands.scale(1)),
-                        item(
-                                "Smaller letters",
-                                combination(KeyCode.COMMA),
-                                () -> commands.scale(-1)),
-                        item(
-                                "Usual letters",
-                                combination(KeyCode.DIGIT0),
-                                () -> commands.scale(0)));
+                        item("Larger letters", combination(KeyCode.PERIOD), () -> window.scale(1)),
+                        item("Smaller letters", combination(KeyCode.COMMA), () -> window.scale(-1)),
+                        item("Usual letters", combination(KeyCode.DIGIT0), () -> window.scale(0)));
         return view;
     }
 
@@ -98,33 +87,24 @@ final class Menus extends MenuBar {
         return new Menu(
                 "Help",
                 null,
-                item("About, and cautions", new KeyCodeCombination(KeyCode.F1), commands::about));
+                item("About, and cautions", new KeyCodeCombination(KeyCode.F1), window::about));
     }
 
-    /** How the settings become by a choice. */
-    private interface Choosing {
-        Settings with(boolean chosen);
-    }
-
-    private CheckMenuItem chosen(String words, boolean now, Choosing choosing) {
+    private CheckMenuItem chosen(String words, boolean now, Function<Boolean, Settings> choosing) {
         CheckMenuItem item = new CheckMenuItem(words);
         item.setSelected(now);
-        item.setOnAction(event -> settings.set(choosing.with(item.isSelected())));
+        item.setOnAction(event -> settings.set(choosing.apply(item.isSelected())));
         return item;
     }
 
     private void listRecent() {
         recent.getItems()
-                .setAll(
-                        settings.get().recent().stream()
-                                .map(
-                                        folder ->
-                                                item(
-                                                        String.valueOf(
-                                                                Path.of(folder).getFileName()),
-                                                        () -> commands.open(folder)))
-                                .toList());
+                .setAll(settings.get().recent().stream().map(Path::of).map(this::again).toList());
         recent.setDisable(recent.getItems().isEmpty());
+    }
+
+    private MenuItem again(Path folder) {
+        return Controls.item(String.valueOf(folder.getFileName()), () -> window.open(folder));
     }
 
     /** Nothing is open. */
@@ -151,19 +131,9 @@ final class Menus extends MenuBar {
     }
 
     private static MenuItem item(String words, KeyCombination key, Runnable act) {
-        MenuItem item = item(words, act);
+        MenuItem item = Controls.item(words, act);
         item.setAccelerator(key);
         return item;
-    }
-
-    private static MenuItem item(String words, Runnable act) {
-        MenuItem item = new MenuItem(words);
-        item.setOnAction(event -> act.run());
-        return item;
-    }
-
-    private static KeyCombination control(KeyCode code) {
-        return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN);
     }
 
     private static KeyCombination combination(KeyCode code) {

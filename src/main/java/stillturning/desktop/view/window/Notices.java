@@ -1,13 +1,13 @@
 package stillturning.desktop.view.window;
 
-import java.util.List;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.Notice;
 import stillturning.desktop.viewmodel.Notice.Reply;
 import stillturning.desktop.viewmodel.Notice.Weight;
@@ -21,26 +21,23 @@ final class Notices extends VBox {
         getStyleClass().add("notices");
     }
 
-    /** Shows news in the place of older ones of the same topic. */
-    void show(Notice news) {
-        clear(news.topic());
-        String style = style(news.weight());
-        Label sign = new Label(sign(news.weight()));
-        sign.getStyleClass().addAll("text", style);
-        Label text = new Label(news.words());
+    /** Shows a notice in the place of an older one of the same topic. */
+    void show(Notice notice) {
+        clear(notice.topic());
+        String style = style(notice.weight());
+        Label text = Labels.of(notice.words());
         text.setWrapText(true);
-        HBox.setHgrow(text, Priority.ALWAYS);
         text.setMaxWidth(Double.MAX_VALUE);
-        HBox notice = new HBox(sign, text);
-        notice.getStyleClass().addAll("notice", "notice-" + style);
-        notice.setUserData(news.topic());
-        notice.setAccessibleRole(AccessibleRole.TEXT);
-        notice.setAccessibleText(news.words());
-        news.replies().stream()
-                .map(reply -> button(reply, news.topic()))
-                .forEach(notice.getChildren()::add);
-        notice.getChildren().add(button(new Reply("Put away", () -> {}), news.topic()));
-        getChildren().add(notice);
+        HBox bar = new HBox(Labels.of(sign(notice.weight()), "text", style), Layout.wide(text));
+        bar.getStyleClass().addAll("notice", "notice-" + style);
+        bar.setUserData(notice.topic());
+        bar.setAccessibleRole(AccessibleRole.TEXT);
+        bar.setAccessibleText(notice.words());
+        notice.replies().stream()
+                .map(reply -> button(reply, notice.topic()))
+                .forEach(bar.getChildren()::add);
+        bar.getChildren().add(button(new Reply("Put away", () -> {}), notice.topic()));
+        getChildren().add(bar);
     }
 
     private static String sign(Weight weight) {
@@ -67,11 +64,6 @@ final class Notices extends VBox {
     /** Takes all notices away. */
     void clearAll() {
         getChildren().clear();
-    }
-
-    /** Topics of what is shown. */
-    List<String> topics() {
-        return getChildren().stream().map(Node::getUserData).map(String::valueOf).toList();
     }
 
     private Node button(Reply reply, String topic) {

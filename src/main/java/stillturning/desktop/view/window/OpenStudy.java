@@ -14,7 +14,6 @@ import stillturning.desktop.view.explain.ExplainArea;
 import stillturning.desktop.view.size.SizeArea;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
-import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.FileUpkeep;
 import stillturning.desktop.viewmodel.Notice;
 import stillturning.desktop.viewmodel.decide.Deciding;
@@ -28,15 +27,15 @@ final class OpenStudy implements AutoCloseable {
 
     private final Desk desk;
     private final FileUpkeep upkeep;
-    private final AreaHost around;
+    private final AreaHost host;
     private final Map<AreaName, Area> areas = new EnumMap<>(AreaName.class);
-    private final Runnable deaf;
+    private final Runnable stopListening;
 
-    OpenStudy(Desk desk, Consumer<Notice> teller, ZoneId zone, AreaHost around) {
+    OpenStudy(Desk desk, Consumer<Notice> teller, ZoneId zone, AreaHost host) {
         this.desk = desk;
         this.upkeep = new FileUpkeep(desk.draft(), teller, zone);
-        this.around = around;
-        this.deaf = desk.draft().listen(state -> Platform.runLater(desk::changed));
+        this.host = host;
+        this.stopListening = desk.draft().listen(state -> Platform.runLater(desk::changed));
     }
 
     Desk desk() {
@@ -58,27 +57,19 @@ final class OpenStudy implements AutoCloseable {
             case DECIDE -> new DecideArea(new Deciding(desk));
             case SIZE -> size();
             case BREAK -> new BreakArea(desk);
-            case EXPLAIN -> new ExplainArea(new Explaining(desk, NamedFailures::cases), around);
+            case EXPLAIN -> new ExplainArea(new Explaining(desk, NamedFailures::cases), host);
             case START -> throw new IllegalArgumentException("the start needs no study");
         };
     }
 
     private Area size() {
-        Sizes sizes =
-                new Sizes(
-                        desk,
-                        place ->
-                                desk.go(
-                                        Destination.of(
-                                                AreaName.DRAW,
-                                                desk.candidate().get(),
-                                                place.path())));
+        Sizes sizes = new Sizes(desk, place -> desk.go(AreaName.DRAW, place.path()));
         return new SizeArea(desk, sizes, new Proposing(desk, sizes));
     }
 
     @Override
     public void close() {
-        deaf.run();
+        stopListening.run();
         desk.draft().leave();
     }
 }

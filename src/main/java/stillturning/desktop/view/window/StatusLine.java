@@ -8,8 +8,8 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
+import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.BackgroundWork;
 import stillturning.desktop.viewmodel.BackgroundWork.Running;
@@ -28,12 +28,11 @@ final class StatusLine extends HBox {
     StatusLine(BackgroundWork work) {
         getStyleClass().add("status-line");
         setAlignment(Pos.CENTER_LEFT);
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
+
         cancel.getStyleClass().add("small");
         bar.setPrefWidth(120);
         bar.setAccessibleText("Progress of what is under way");
-        getChildren().addAll(mistakes, results, gap, words, bar, cancel);
+        getChildren().addAll(mistakes, results, Layout.gap(), words, bar, cancel);
         work.running().addListener((ListChangeListener<Running>) change -> tell(work));
         tell(work);
         clear();
@@ -85,7 +84,6 @@ final class StatusLine extends HBox {
 
     private static void shown(Hyperlink link, String text) {
         link.setText(text);
-        link.setVisible(!text.isEmpty());
-        link.setManaged(!text.isEmpty());
+        Showing.set(link, !text.isEmpty());
     }
 }

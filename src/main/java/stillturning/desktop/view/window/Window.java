@@ -21,6 +21,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 import stillturning.desktop.draft.Draft;
 import stillturning.desktop.draft.JournalPolicy;
 import stillturning.desktop.view.Area;
@@ -62,7 +63,7 @@ public final class Window {
     private final AreaBar bar = new AreaBar(this::show);
     private final StartArea start;
     private final Header header;
-    private final AreaHost around;
+    private final AreaHost host;
     private Optional<OpenStudy> open = Optional.empty();
 
     /**
@@ -73,15 +74,14 @@ public final class Window {
         this.stage = stage;
         this.file = file;
         this.settings = new SimpleObjectProperty<>(file.read());
-        this.around = surroundings(stage, browser);
+        this.host = new AreaHost(stage, browser);
         this.start =
                 new StartArea(
                         new NewStudy(Path.of(System.getProperty("user.home", "."))),
                         settings,
-                        doors());
-        this.header = new Header(settings, new WindowCommands(this));
-        VBox top = new VBox(header, notices);
-        frame.setTop(top);
+                        new StartArea.Doors(this::open, this::chooseFolder));
+        this.header = new Header(settings, this);
+        frame.setTop(new VBox(header, notices));
         frame.setLeft(bar);
         frame.setBottom(status);
         frame.getStyleClass().add("window");
@@ -95,39 +95,6 @@ public final class Window {
         place();
         bar.enable(false);
         show(AreaName.START);
-    }
-
-    private AreaHost surroundings(Stage owner, Consumer<URI> browser) {
-        return new AreaHost() {
-            @Override
-            public Stage stage() {
-                return owner;
-            }
-
-            @Override
-            public void tell(Notice news) {
-                notices.show(news);
-            }
-
-            @Override
-            public void browse(URI address) {
-                browser.accept(address);
-            }
-        };
-    }
-
-    private StartArea.Doors doors() {
-        return new StartArea.Doors() {
-            @Override
-            public void open(Path folder) {
-                Window.this.open(folder);
-            }
-
-            @Override
-            public Optional<Path> choose(String title, Path from) {
-                return chooseFolder(title, from);
-            }
-        };
     }
 
     private Optional<Path> chooseFolder(String title, Path from) {
@@ -181,14 +148,37 @@ public final class Window {
         return open;
     }
 
-    /** The stage that it is on. */
-    Stage stage() {
-        return stage;
+    /** Saves what is unsaved. */
+    void save() {
+        open.ifPresent(study -> study.upkeep().save());
     }
 
-    /** Settings, shared with everybody who shows or changes them. */
-    ObjectProperty<Settings> settings() {
-        return settings;
+    /** Takes the last change back. */
+    void undo() {
+        open.ifPresent(study -> study.desk().undo());
+    }
+
+    /** Makes the change again that was taken back last. */
+    void redo() {
+        open.ifPresent(study -> study.desk().redo());
+    }
+
+    /** Letters and symbols larger or smaller by a step; the usual size for 0. */
+    void scale(int steps) {
+        Settings now = settings.get();
+        int percent = steps == 0 ? Settings.SMALLEST_PERCENT : now.scalePercent() + 25 * steps;
+        settings.set(now.scaled(percent));
+    }
+
+    /** Tells what the program is. */
+    void about() {
+        About.show(stage);
+    }
+
+    /** Ends the program as the button that closes the window does. */
+    void quit() {
+        stage.fireEvent(new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST));
+        stage.close();
     }
 
     /** Asks for a study's folder and opens it. */
@@ -233,7 +223,7 @@ public final class Window {
         settings.set(settings.get().opened(folder.toString()));
         keepSettings();
         Desk desk = new Desk(opened.draft(), opened.read(), work, settings);
-        OpenStudy study = new OpenStudy(desk, notices::show, ZoneId.systemDefault(), around);
+        OpenStudy study = new OpenStudy(desk, notices::show, ZoneId.systemDefault(), host);
         open = Optional.of(study);
         desk.guide(this::go);
         header.follow(study);
@@ -262,12 +252,10 @@ public final class Window {
     }
 
     private void go(Destination destination) {
-        Area area =
-                destination.area() == AreaName.START
-                        ? start
-                        : open.map(study -> study.area(destination.area())).orElse(start);
+        AreaName name = open.isPresent() ? destination.area() : AreaName.START;
+        Area area = name == AreaName.START ? start : open.orElseThrow().area(name);
         frame.setCenter(area.view());
-        bar.choose(area.name());
+        bar.choose(name);
         area.show(destination);
     }
 

@@ -86,7 +86,9 @@ public final class Breaking {
         return pilot;
     }
 
-    /** When in the flight it happens; empty for the phase in which the study's failures do. */
+    /**
+     * MomentChoice in the flight it happens; empty for the phase in which the study's failures do.
+     */
     public ObjectProperty<Optional<Moment>> moment() {
         return moment;
     }
@@ -123,8 +125,8 @@ public final class Breaking {
     }
 
     /** Moments that can be chosen: the usual one, then those in the order of the flight. */
-    public List<When> moments() {
-        return desk.study().map(When::of).orElse(List.of());
+    public List<MomentChoice> moments() {
+        return desk.study().map(MomentChoice::of).orElse(List.of());
     }
 
     /** Failures of one part of the open candidate. */
@@ -151,12 +153,6 @@ public final class Breaking {
         Optional<FailureChoice> found = choices.called(name);
         found.ifPresent(this::pick);
         return found.isPresent();
-    }
-
-    /** Nothing fails. */
-    public void clear() {
-        picked.clear();
-        play();
     }
 
     /** The story with the chosen pilot. */
@@ -230,7 +226,7 @@ public final class Breaking {
                         PLAYING,
                         progress -> PlayedFailure.of(now, drawn),
                         result -> take(request, Optional.of(result)),
-                        reason -> refuse(String.valueOf(reason.getMessage())));
+                        reason -> refusal.set(String.valueOf(reason.getMessage())));
     }
 
     private Optional<Request> request() {
@@ -253,10 +249,6 @@ public final class Breaking {
         // listeners of the story must find its axis
         scrubber.take(axis, !before.equals(result.map(PlayedFailure::failure)));
         played.set(result);
-    }
-
-    private void refuse(String reason) {
-        refusal.set(reason);
     }
 
     private void lay() {

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Function;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.Property;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
@@ -72,77 +73,79 @@ public final class FailureMatrix {
         }
     }
 
-    /** A line of the matrix. */
-    public sealed interface Line {
-        /** Stands above its rows. */
-        record Heading(String words, int rows) implements Line {}
+    /**
+     * A line of the matrix.
+     *
+     * @param name of the failure, or of the group that the line stands above
+     * @param below how many failures stand below it; 0 for a failure
+     * @param row the failure and its verdicts; empty for a heading
+     */
+    public record MatrixLine(String name, int below, Optional<Row> row) {
 
-        /** A failure and its verdicts. */
-        record Failing(Row row) implements Line {}
+        /** What is to be read in it. */
+        public String words() {
+            return row.isPresent() ? name : name + " (" + below + ")";
+        }
+    }
+
+    /**
+     * Which failures are shown, and in which order.
+     *
+     * @param search words that a failure's name must fit
+     * @param outcome only failures that come to this in some candidate
+     * @param kind only failures of this kind of part
+     * @param differingOnly only failures that do not come to the same in all candidates that have
+     *     the part
+     * @param grouping what rows are put together by
+     * @param order what comes first within a group
+     * @param orderedBy the candidate whose worst comes first; the first one if empty
+     */
+    public record Arrangement(
+            StringProperty search,
+            ObjectProperty<Optional<Outcome>> outcome,
+            ObjectProperty<Optional<String>> kind,
+            BooleanProperty differingOnly,
+            ObjectProperty<Grouping> grouping,
+            ObjectProperty<Order> order,
+            ObjectProperty<Optional<String>> orderedBy) {
+        private Arrangement() {
+            this(
+                    new SimpleStringProperty(""),
+                    new SimpleObjectProperty<>(Optional.empty()),
+                    new SimpleObjectProperty<>(Optional.empty()),
+                    new SimpleBooleanProperty(false),
+                    new SimpleObjectProperty<>(Grouping.KIND),
+                    new SimpleObjectProperty<>(Order.WORST),
+                    new SimpleObjectProperty<>(Optional.empty()));
+        }
+
+        private List<Property<?>> all() {
+            return List.of(search, outcome, kind, differingOnly, grouping, order, orderedBy);
+        }
     }
 
     private final Desk desk;
-    private final StringProperty search = new SimpleStringProperty("");
-    private final ObjectProperty<Optional<Outcome>> outcome =
-            new SimpleObjectProperty<>(Optional.empty());
-    private final ObjectProperty<Optional<String>> kind =
-            new SimpleObjectProperty<>(Optional.empty());
-    private final BooleanProperty differingOnly = new SimpleBooleanProperty(false);
-    private final ObjectProperty<Grouping> grouping = new SimpleObjectProperty<>(Grouping.KIND);
-    private final ObjectProperty<Order> order = new SimpleObjectProperty<>(Order.WORST);
-    private final ObjectProperty<Optional<String>> orderedBy =
-            new SimpleObjectProperty<>(Optional.empty());
-    private final ObservableList<Line> lines = FXCollections.observableArrayList();
-    private final ObservableList<Line> linesToRead =
+    private final Arrangement arrangement = new Arrangement();
+    private final ObservableList<MatrixLine> lines = FXCollections.observableArrayList();
+    private final ObservableList<MatrixLine> linesToRead =
             FXCollections.unmodifiableObservableList(lines);
     private List<Row> rows = List.of();
     private List<String> candidates = List.of();
 
     public FailureMatrix(Desk desk) {
         this.desk = desk;
-        List.of(search, outcome, kind, differingOnly, grouping, order, orderedBy)
-                .forEach(p -> p.addListener((of, before, now) -> arrange()));
+        arrangement.all().forEach(p -> p.addListener((of, before, now) -> arrange()));
         desk.results().addListener((of, before, now) -> take());
         take();
     }
 
-    /** Words that a failure's name must fit. */
-    public StringProperty search() {
-        return search;
-    }
-
-    /** Only failures that come to this in some candidate. */
-    public ObjectProperty<Optional<Outcome>> outcome() {
-        return outcome;
-    }
-
-    /** Only failures of this kind of part. */
-    public ObjectProperty<Optional<String>> kind() {
-        return kind;
-    }
-
-    /** Only failures that do not come to the same in all candidates that have the part. */
-    public BooleanProperty differingOnly() {
-        return differingOnly;
-    }
-
-    /** What rows are put together by. */
-    public ObjectProperty<Grouping> grouping() {
-        return grouping;
-    }
-
-    /** What comes first within a group. */
-    public ObjectProperty<Order> order() {
-        return order;
-    }
-
-    /** The candidate whose worst comes first; the first one if empty. */
-    public ObjectProperty<Optional<String>> orderedBy() {
-        return orderedBy;
+    /** Which failures are shown, and in which order. */
+    public Arrangement arrangement() {
+        return arrangement;
     }
 
     /** The matrix as it is to be shown. */
-    public ObservableList<Line> lines() {
+    public ObservableList<MatrixLine> lines() {
         return linesToRead;
     }
 
@@ -158,7 +161,7 @@ public final class FailureMatrix {
 
     /** How many failures there are, and how many of them are shown. */
     public String count() {
-        long shown = lines.stream().filter(Line.Failing.class::isInstance).count();
+        long shown = lines.stream().filter(line -> line.row().isPresent()).count();
         return shown == rows.size()
                 ? rows.size() + " failures"
                 : shown + " of " + rows.size() + " failures";
@@ -183,18 +186,21 @@ public final class FailureMatrix {
         Map<String, List<Row>> groups = new LinkedHashMap<>();
         Function<Row, String> heading = heading();
         List<Row> kept = new ArrayList<>(filtered());
-        if (grouping.get() == Grouping.OUTCOME) {
+        if (arrangement.grouping.get() == Grouping.OUTCOME) {
             kept.sort(Comparator.comparing(Row::worst));
         }
         kept.forEach(r -> groups.computeIfAbsent(heading.apply(r), h -> new ArrayList<>()).add(r));
-        List<Line> arranged = new ArrayList<>();
+        List<MatrixLine> arranged = new ArrayList<>();
         groups.forEach(
                 (words, group) -> {
-                    if (grouping.get() != Grouping.NONE) {
-                        arranged.add(new Line.Heading(words, group.size()));
+                    if (arrangement.grouping.get() != Grouping.NONE) {
+                        arranged.add(new MatrixLine(words, group.size(), Optional.empty()));
                     }
                     group.sort(comparator());
-                    group.forEach(row -> arranged.add(new Line.Failing(row)));
+                    group.forEach(
+                            row ->
+                                    arranged.add(
+                                            new MatrixLine(row.failure(), 0, Optional.of(row))));
                 });
         lines.setAll(arranged);
     }
@@ -202,13 +208,19 @@ public final class FailureMatrix {
     private List<Row> filtered() {
         List<Named<Row>> named =
                 rows.stream()
-                        .filter(r -> kind.get().map(k -> k.equals(r.kind())).orElse(true))
-                        .filter(r -> outcome.get().map(o -> comesTo(r, o)).orElse(true))
-                        .filter(r -> !differingOnly.get() || differs(r))
+                        .filter(
+                                r ->
+                                        arrangement
+                                                .kind
+                                                .get()
+                                                .map(k -> k.equals(r.kind()))
+                                                .orElse(true))
+                        .filter(r -> arrangement.outcome.get().map(o -> comesTo(r, o)).orElse(true))
+                        .filter(r -> !arrangement.differingOnly.get() || differs(r))
                         .map(r -> new Named<>(r, List.of(Name.of(r.failure()))))
                         .toList();
         Set<Row> fitting = Collections.newSetFromMap(new IdentityHashMap<>());
-        fitting.addAll(LooseNames.fitting(search.get(), named));
+        fitting.addAll(LooseNames.fitting(arrangement.search.get(), named));
         return rows.stream().filter(fitting::contains).toList();
     }
 
@@ -228,7 +240,7 @@ public final class FailureMatrix {
     }
 
     private Function<Row, String> heading() {
-        return switch (grouping.get()) {
+        return switch (arrangement.grouping.get()) {
             case KIND -> Row::kind;
             case PART -> FailureMatrix::part;
             case OUTCOME -> row -> row.worst().words();
@@ -243,7 +255,7 @@ public final class FailureMatrix {
 
     private Comparator<Row> comparator() {
         Comparator<Row> byName = Comparator.comparing(r -> r.failure().toLowerCase(Locale.ROOT));
-        return switch (order.get()) {
+        return switch (arrangement.order.get()) {
             case WORST -> Comparator.comparing(Row::worst).thenComparing(byName);
             case NAME -> byName;
             case CANDIDATE -> Comparator.comparingInt(this::graveness).thenComparing(byName);
@@ -252,7 +264,7 @@ public final class FailureMatrix {
 
     /** Grave first, what the candidate has not last. */
     private int graveness(Row row) {
-        int column = orderedBy.get().map(candidates::indexOf).orElse(0);
+        int column = arrangement.orderedBy.get().map(candidates::indexOf).orElse(0);
         return row.byCandidate()
                 .get(Math.max(0, column))
                 .map(v -> List.of(Outcome.values()).indexOf(v.outcome()))

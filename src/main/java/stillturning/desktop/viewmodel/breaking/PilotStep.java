@@ -29,7 +29,7 @@ public record PilotStep(
         OptionalDouble doneSeconds) {
 
     /** How it stands at a time. */
-    public enum Standing {
+    public enum StepState {
         /** Nothing calls for it yet. */
         NOT_CALLED_FOR("not called for"),
         /** A cue shows, and its time has not come. */
@@ -42,7 +42,7 @@ public record PilotStep(
 
         private final String words;
 
-        Standing(String words) {
+        StepState(String words) {
             this.words = words;
         }
 
@@ -96,14 +96,14 @@ public record PilotStep(
     }
 
     /** How it stands at a time (s). */
-    public Standing at(double seconds) {
+    public StepState at(double seconds) {
         if (calledSeconds.isEmpty() || seconds < calledSeconds.getAsDouble()) {
-            return Standing.NOT_CALLED_FOR;
+            return StepState.NOT_CALLED_FOR;
         } else if (doneSeconds.isPresent()) {
-            return seconds < doneSeconds.getAsDouble() ? Standing.DUE : Standing.DONE;
+            return seconds < doneSeconds.getAsDouble() ? StepState.DUE : StepState.DONE;
         } else if (Double.isInfinite(dueSeconds.getAsDouble())) {
-            return Standing.LEFT_UNDONE;
+            return StepState.LEFT_UNDONE;
         }
-        return seconds < dueSeconds.getAsDouble() ? Standing.DUE : Standing.NEEDLESS;
+        return seconds < dueSeconds.getAsDouble() ? StepState.DUE : StepState.NEEDLESS;
     }
 }

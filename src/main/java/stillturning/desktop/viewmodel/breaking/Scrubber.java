@@ -18,7 +18,7 @@ public final class Scrubber {
     private final DoubleProperty position = new SimpleDoubleProperty(0);
     private final ReadOnlyDoubleWrapper seconds = new ReadOnlyDoubleWrapper(0);
     private final BooleanProperty playing = new SimpleBooleanProperty(false);
-    private final DoubleProperty speed = new SimpleDoubleProperty(1);
+    
     private boolean moving;
 
     Scrubber() {
@@ -38,11 +38,6 @@ public final class Scrubber {
     /** Whether time runs by itself. */
     public BooleanProperty playing() {
         return playing;
-    }
-
-    /** How many times the usual speed it plays at. */
-    public DoubleProperty speed() {
-        return speed;
     }
 
     /** The axis of the story; empty if there is none. */
@@ -103,7 +98,7 @@ public final class Scrubber {
         if (!playing.get() || axis.isEmpty()) {
             return;
         }
-        double share = watched * speed.get() / axis.get().watchSeconds(SHORTEST_STRETCH_SECONDS);
+        double share = watched / axis.get().watchSeconds(SHORTEST_STRETCH_SECONDS);
         position.set(Math.min(1, position.get() + share));
         if (position.get() >= 1) {
             playing.set(false);

@@ -10,16 +10,16 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
-import stillturning.quantity.UnitSystem;
 import stillturning.report.LeaderFirmness;
+import stillturning.report.RankingOrder;
 import stillturning.yaml.YamlDocument;
 
 /** The choice among the candidates of the open study. To be used on the screen's thread. */
@@ -27,12 +27,12 @@ public final class Deciding {
 
     private final Desk desk;
     private final Weights weights = new Weights(this::rank);
-    private final SideBySide facing = new SideBySide(this::units);
-    private final DepartureView departing = new DepartureView(this::units);
+    private final SideBySide sideBySide;
+    private final DepartureView departures;
     private final ReadOnlyObjectWrapper<Optional<Assessment>> now =
             new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<RequirementTable> requirements =
-            new ReadOnlyObjectWrapper<>(new RequirementTable(List.of(), List.of()));
+    private final ReadOnlyObjectWrapper<List<Appraisal>> appraisals =
+            new ReadOnlyObjectWrapper<>(List.of());
     private final ObservableList<RankRow> ranks = FXCollections.observableArrayList();
     private final ObservableList<RankRow> ranksShown =
             FXCollections.unmodifiableObservableList(ranks);
@@ -50,6 +50,8 @@ public final class Deciding {
     /** The choice in a study. */
     public Deciding(Desk desk) {
         this.desk = desk;
+        sideBySide = new SideBySide(desk::units);
+        departures = new DepartureView(desk::units);
         desk.results().addListener((value, from, to) -> take());
         desk.read().addListener((value, from, to) -> tell());
         desk.settings().addListener((value, from, to) -> take());
@@ -73,9 +75,9 @@ public final class Deciding {
         return ranksShown;
     }
 
-    /** Each requirement against each candidate. */
-    public ReadOnlyObjectProperty<RequirementTable> requirements() {
-        return requirements.getReadOnlyProperty();
+    /** The candidates as the study itself ranks them, with what each requirement says of them. */
+    public ReadOnlyObjectProperty<List<Appraisal>> appraisals() {
+        return appraisals.getReadOnlyProperty();
     }
 
     /** What unseats the leader, and how rank shares were counted, a sentence each. */
@@ -99,13 +101,13 @@ public final class Deciding {
     }
 
     /** Two candidates against each other. */
-    public SideBySide facing() {
-        return facing;
+    public SideBySide sideBySide() {
+        return sideBySide;
     }
 
     /** Every candidate against the baseline. */
-    public DepartureView departing() {
-        return departing;
+    public DepartureView departures() {
+        return departures;
     }
 
     /** What the user must know of what is shown, or do for anything to be shown; else empty. */
@@ -114,13 +116,8 @@ public final class Deciding {
     }
 
     /** Opens the story of a failure. */
-    public void open(DifferenceRow.Told told) {
+    public void open(DifferenceRow.CandidateFailure told) {
         desk.go(Destination.of(AreaName.BREAK, told.candidate(), told.failure()));
-    }
-
-    /** Opens a candidate in the drawing. */
-    public void open(RankRow row) {
-        desk.go(new Destination(AreaName.DRAW, Optional.of(row.id()), Optional.empty()));
     }
 
     /**
@@ -133,16 +130,7 @@ public final class Deciding {
         if (study.isEmpty()) {
             return Optional.of("There is no " + Desk.STUDY_FILE + " to write weights into.");
         }
-        try {
-            desk.make(StudyWeights.change(study.get(), weights.now()));
-            return Optional.empty();
-        } catch (ChangeRefused e) {
-            return Optional.of(e.why());
-        }
-    }
-
-    private UnitSystem units() {
-        return desk.settings().get().units().system();
+        return desk.attempt(StudyWeights.change(study.get(), weights.now()));
     }
 
     private Optional<Assessment> stated() {
@@ -150,12 +138,9 @@ public final class Deciding {
     }
 
     private void take() {
-        List<Weight> all = stated().map(a -> a.study().goals().weights()).orElse(List.of());
-        weights.take(all);
-        requirements.set(
-                stated().map(RequirementTable::of)
-                        .orElse(new RequirementTable(List.of(), List.of())));
-        departing.take(stated());
+        weights.take(stated().map(a -> a.study().goals().weights()).orElse(List.of()));
+        appraisals.set(stated().map(RankingOrder::of).orElse(List.of()));
+        departures.take(stated());
         draw();
         rank();
     }
@@ -170,14 +155,14 @@ public final class Deciding {
             if (!firmness.equals(said)) {
                 firmness.setAll(said);
             }
-            facing.take(now.get());
+            sideBySide.take(now.get());
         }
         tell();
     }
 
     private List<RankRow> rows() {
         return now.get()
-                .flatMap(a -> stated().map(before -> RankRows.of(a, before, units())))
+                .flatMap(a -> stated().map(before -> RankRow.of(a, before, desk.units())))
                 .orElse(List.of());
     }
 
@@ -191,7 +176,7 @@ public final class Deciding {
     private void draw() {
         tradeOff.set(
                 stated().filter(a -> !a.appraisals().isEmpty())
-                        .map(a -> TradeOff.of(a, across.get(), upwards.get(), units())));
+                        .map(a -> TradeOff.of(a, across.get(), upwards.get(), desk.units())));
     }
 
     private void tell() {

@@ -11,7 +11,12 @@ import java.util.Optional;
  * @param story failure to open, and the candidate that it is told of
  */
 public record DifferenceRow(
-        Group group, String what, String here, String there, Tells tells, Optional<Told> story) {
+        Group group,
+        String what,
+        String here,
+        String there,
+        Favours favours,
+        Optional<CandidateFailure> story) {
 
     /** What kind of difference. */
     public enum Group {
@@ -36,14 +41,14 @@ public record DifferenceRow(
     }
 
     /** For which of the two it speaks. */
-    public enum Tells {
+    public enum Favours {
         FOR("\u25B2"),
         AGAINST("\u25BC"),
         NEITHER("");
 
         private final String sign;
 
-        Tells(String sign) {
+        Favours(String sign) {
             this.sign = sign;
         }
 
@@ -54,5 +59,5 @@ public record DifferenceRow(
     }
 
     /** A failure of a candidate, by its id. */
-    public record Told(String candidate, String failure) {}
+    public record CandidateFailure(String candidate, String failure) {}
 }

@@ -13,9 +13,9 @@ import stillturning.assess.ranking.Comparison;
 import stillturning.assess.ranking.CriterionDifference;
 import stillturning.assess.ranking.GateVerdict;
 import stillturning.assess.ranking.RankingResult;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.Favours;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Tells;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Told;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.parts.Part;
@@ -50,19 +50,19 @@ final class Differences {
 
     private void ranked(RankingResult ranking) {
         Comparison comparison = ranking.compare(here(), contrast.reference().candidate().id());
-        comparison.better().forEach(d -> criterion(d, Tells.FOR));
-        comparison.worse().forEach(d -> criterion(d, Tells.AGAINST));
-        comparison.gatesReferenceMissed().forEach(g -> requirement(g, Tells.FOR));
-        comparison.gatesMissed().forEach(g -> requirement(g, Tells.AGAINST));
+        comparison.better().forEach(d -> criterion(d, Favours.FOR));
+        comparison.worse().forEach(d -> criterion(d, Favours.AGAINST));
+        comparison.gatesReferenceMissed().forEach(g -> requirement(g, Favours.FOR));
+        comparison.gatesMissed().forEach(g -> requirement(g, Favours.AGAINST));
     }
 
-    private void criterion(CriterionDifference d, Tells tells) {
+    private void criterion(CriterionDifference d, Favours favours) {
         add(
                 Group.CRITERIA,
                 d.criterion(),
                 value(d.criterion(), d.value()),
                 value(d.criterion(), d.referenceValue()),
-                tells);
+                favours);
     }
 
     private String value(String criterion, double value) {
@@ -76,15 +76,15 @@ final class Differences {
         return ResultText.value(name, value, currency, units);
     }
 
-    private void requirement(GateVerdict missed, Tells tells) {
+    private void requirement(GateVerdict missed, Favours favours) {
         String reason = "missed: " + missed.reason();
-        boolean other = tells == Tells.FOR;
+        boolean other = favours == Favours.FOR;
         add(
                 Group.REQUIREMENTS,
                 missed.gate(),
                 other ? "met" : reason,
                 other ? reason : "met",
-                tells);
+                favours);
     }
 
     private void parts() {
@@ -95,7 +95,7 @@ final class Differences {
     }
 
     private void part(String kind, String here, String there) {
-        add(Group.PARTS, kind, here, there, Tells.NEITHER);
+        add(Group.PARTS, kind, here, there, Favours.NEITHER);
     }
 
     private static Map<String, String> byKind(List<Part> parts) {
@@ -105,8 +105,8 @@ final class Differences {
     private void failures() {
         contrast.shifts().stream().filter(Shift::better).forEach(s -> shift(s, Group.BETTER));
         contrast.shifts().stream().filter(s -> !s.better()).forEach(s -> shift(s, Group.WORSE));
-        contrast.own().stream().filter(v -> reachesEngine(v.outcome())).forEach(this::own);
-        contrast.spared().stream().filter(v -> reachesEngine(v.outcome())).forEach(this::spared);
+        contrast.own().forEach(v -> only(Group.OWN, v));
+        contrast.spared().forEach(v -> only(Group.SPARED, v));
     }
 
     private void shift(Shift shift, Group group) {
@@ -116,40 +116,30 @@ final class Differences {
                         shift.failure(),
                         marked(shift.after()),
                         marked(shift.before()),
-                        shift.better() ? Tells.FOR : Tells.AGAINST,
-                        Optional.of(new Told(here(), shift.failure()))));
+                        shift.better() ? Favours.FOR : Favours.AGAINST,
+                        Optional.of(new CandidateFailure(here(), shift.failure()))));
     }
 
-    private void own(Verdict verdict) {
-        String failure = verdict.failure().name();
-        rows.add(
-                new DifferenceRow(
-                        Group.OWN,
-                        failure,
-                        marked(verdict.outcome()),
-                        "",
-                        Tells.AGAINST,
-                        Optional.of(new Told(here(), failure))));
-    }
-
-    private void spared(Verdict verdict) {
-        String failure = verdict.failure().name();
-        rows.add(
-                new DifferenceRow(
-                        Group.SPARED,
-                        failure,
-                        "",
-                        marked(verdict.outcome()),
-                        Tells.FOR,
-                        Optional.of(new Told(contrast.reference().candidate().id(), failure))));
+    /** A failure that only one of the two can have, if it reaches the engine. */
+    private void only(Group group, Verdict verdict) {
+        if (verdict.outcome().compareTo(Outcome.REDUNDANCY_LOST) < 0) {
+            boolean own = group == Group.OWN;
+            String failure = verdict.failure().name();
+            String marked = marked(verdict.outcome());
+            String of = own ? here() : contrast.reference().candidate().id();
+            rows.add(
+                    new DifferenceRow(
+                            group,
+                            failure,
+                            own ? marked : "",
+                            own ? "" : marked,
+                            own ? Favours.AGAINST : Favours.FOR,
+                            Optional.of(new CandidateFailure(of, failure))));
+        }
     }
 
     private String here() {
         return contrast.candidate().candidate().id();
-    }
-
-    private static boolean reachesEngine(Outcome outcome) {
-        return outcome.compareTo(Outcome.REDUNDANCY_LOST) < 0;
     }
 
     private static String marked(Outcome outcome) {
@@ -157,7 +147,7 @@ final class Differences {
         return mark.sign() + " " + mark.word();
     }
 
-    private void add(Group group, String what, String here, String there, Tells tells) {
-        rows.add(new DifferenceRow(group, what, here, there, tells, Optional.empty()));
+    private void add(Group group, String what, String here, String there, Favours favours) {
+        rows.add(new DifferenceRow(group, what, here, there, favours, Optional.empty()));
     }
 }

@@ -3,6 +3,7 @@ package stillturning.desktop.viewmodel.decide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import stillturning.report.drawing.Box;
 
 /**
  * Places names beside points so that none covers another name, a point, or the frame. Each name
@@ -18,27 +19,13 @@ public final class LabelPlaces {
 
     private static final double CROSSED = 30;
 
-    /** A rectangle, from its corner with the least coordinates. */
-    public record Box(double x, double y, double width, double height) {
-
-        double overlap(Box other) {
-            double wide = Math.min(x + width, other.x + other.width) - Math.max(x, other.x);
-            double high = Math.min(y + height, other.y + other.height) - Math.max(y, other.y);
-            return wide > 0 && high > 0 ? wide * high : 0;
-        }
-
-        private double outside(Box frame) {
-            return width * height - overlap(frame);
-        }
-    }
-
     /** A name with the point that it belongs to, and its size. */
-    public record Name(double x, double y, double width, double height) {}
+    public record PlacedName(double x, double y, double width, double height) {}
 
     /** A straight piece of a line that names had better not cross. */
-    public record Piece(double x1, double y1, double x2, double y2) {
+    public record Segment(double x1, double y1, double x2, double y2) {
 
-        /** As thin a box as pieces are that run along the sides. */
+        /** As thin a box as segments are that run along the sides. */
         private Box box() {
             return new Box(
                     Math.min(x1, x2) - 1,
@@ -49,19 +36,19 @@ public final class LabelPlaces {
     }
 
     private final Box frame;
-    private final List<Name> names;
+    private final List<PlacedName> names;
     private final List<Box> points;
-    private final List<Box> pieces;
+    private final List<Box> segments;
     private final List<Box> placed = new ArrayList<>();
 
-    private LabelPlaces(Box frame, double radius, List<Name> names, List<Piece> pieces) {
+    private LabelPlaces(Box frame, double radius, List<PlacedName> names, List<Segment> segments) {
         this.frame = frame;
         this.names = names;
         this.points =
                 names.stream()
                         .map(n -> new Box(n.x - radius, n.y - radius, 2 * radius, 2 * radius))
                         .toList();
-        this.pieces = pieces.stream().map(Piece::box).toList();
+        this.segments = segments.stream().map(Segment::box).toList();
     }
 
     /**
@@ -69,8 +56,9 @@ public final class LabelPlaces {
      *
      * @param radius how far the mark of a point reaches
      */
-    public static List<Box> of(Box frame, double radius, List<Name> names, List<Piece> pieces) {
-        LabelPlaces places = new LabelPlaces(frame, radius, names, pieces);
+    public static List<Box> of(
+            Box frame, double radius, List<PlacedName> names, List<Segment> segments) {
+        LabelPlaces places = new LabelPlaces(frame, radius, names, segments);
         names.forEach(n -> places.placed.add(around(n, radius).get(0)));
         for (int round = 0; round < ROUNDS; round++) {
             for (int i = 0; i < names.size(); i++) {
@@ -94,27 +82,35 @@ public final class LabelPlaces {
     }
 
     private double cost(int i, Box box) {
-        Name name = names.get(i);
+        PlacedName name = names.get(i);
         double covered =
                 IntStream.range(0, placed.size())
                                 .filter(j -> j != i)
-                                .mapToDouble(j -> box.overlap(placed.get(j)))
+                                .mapToDouble(j -> overlap(box, placed.get(j)))
                                 .sum()
-                        + points.stream().mapToDouble(box::overlap).sum()
-                        + box.outside(frame);
-        double crossed = pieces.stream().filter(p -> box.overlap(p) > 0).count() * CROSSED;
+                        + points.stream().mapToDouble(p -> overlap(box, p)).sum()
+                        + box.width() * box.height()
+                        - overlap(box, frame);
+        double crossed = segments.stream().filter(p -> overlap(box, p) > 0).count() * CROSSED;
         return COVERED * covered + crossed + distance(name, box);
     }
 
+    /** The area that two boxes have in common. */
+    static double overlap(Box one, Box other) {
+        double wide = Math.min(one.right(), other.right()) - Math.max(one.x(), other.x());
+        double high = Math.min(one.bottom(), other.bottom()) - Math.max(one.y(), other.y());
+        return wide > 0 && high > 0 ? wide * high : 0;
+    }
+
     /** From the point to the nearest place of the box. */
-    private static double distance(Name name, Box box) {
-        double wide = Math.max(0, Math.max(box.x - name.x, name.x - box.x - box.width));
-        double high = Math.max(0, Math.max(box.y - name.y, name.y - box.y - box.height));
+    private static double distance(PlacedName name, Box box) {
+        double wide = Math.max(0, Math.max(box.x() - name.x, name.x - box.right()));
+        double high = Math.max(0, Math.max(box.y() - name.y, name.y - box.bottom()));
         return Math.hypot(wide, high);
     }
 
     /** Right, left, above, below and between, nearest first. */
-    private static List<Box> around(Name n, double radius) {
+    private static List<Box> around(PlacedName n, double radius) {
         List<Box> boxes = new ArrayList<>();
         for (int ring = 0; ring < RINGS; ring++) {
             double gap = radius + 3 + ring * n.height * 0.7;

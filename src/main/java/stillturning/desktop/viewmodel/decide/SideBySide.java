@@ -115,8 +115,8 @@ public final class SideBySide {
     }
 
     private static String words(Assessment all, Comparison c) {
-        String here = RankRows.title(all, c.candidate());
-        String there = RankRows.title(all, c.reference());
+        String here = RankRow.title(all, c.candidate());
+        String there = RankRow.title(all, c.reference());
         String points = Formats.fixed(Math.abs(c.pointsAhead()), 3) + " points";
         String lead =
                 c.pointsAhead() >= 0

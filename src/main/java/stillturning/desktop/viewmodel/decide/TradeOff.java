@@ -9,6 +9,7 @@ import stillturning.model.CriterionName;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.RankingOrder;
 import stillturning.report.ResultText;
+import stillturning.report.drawing.Point;
 
 /**
  * Candidates by two criteria, in shares of the picture's width and height, from the lower left.
@@ -18,7 +19,7 @@ import stillturning.report.ResultText;
  *     end that is best upwards to the one that is best across; it leaves the picture at both
  */
 public record TradeOff(
-        TradeOffAxis across, TradeOffAxis upwards, List<Point> points, List<Corner> line) {
+        TradeOffAxis across, TradeOffAxis upwards, List<Plotted> points, List<Point> line) {
 
     /**
      * One candidate.
@@ -27,7 +28,7 @@ public record TradeOff(
      * @param efficient whether no other is at least as good in both and better in one
      * @param missed hard requirements that it misses
      */
-    public record Point(
+    public record Plotted(
             String id,
             String title,
             double x,
@@ -35,9 +36,6 @@ public record TradeOff(
             String values,
             boolean efficient,
             int missed) {}
-
-    /** A corner of the step line. */
-    public record Corner(double x, double y) {}
 
     /** A candidate with its two values, and how many hard requirements it misses. */
     record Valued(String id, String title, int missed, double across, double upwards) {}
@@ -76,7 +74,7 @@ public record TradeOff(
         TradeOffAxis ys =
                 TradeOffAxis.of(
                         upwards, all.stream().map(Valued::upwards).toList(), currency, units);
-        List<Point> points =
+        List<Plotted> points =
                 all.stream()
                         .map(
                                 v ->
@@ -98,9 +96,9 @@ public record TradeOff(
         return appraisal.measures().values().getOrDefault(criterion, Double.NaN);
     }
 
-    private static Point point(
+    private static Plotted point(
             Valued v, TradeOffAxis xs, TradeOffAxis ys, String values, List<Valued> all) {
-        return new Point(
+        return new Plotted(
                 v.id,
                 v.title,
                 xs.share(v.across),
@@ -117,23 +115,23 @@ public record TradeOff(
     }
 
     /** The border of what some candidate reaches: behind each corner lies somebody better. */
-    private static List<Corner> line(List<Point> points, TradeOffAxis xs, TradeOffAxis ys) {
-        List<Point> best =
+    private static List<Point> line(List<Plotted> points, TradeOffAxis xs, TradeOffAxis ys) {
+        List<Plotted> best =
                 points.stream()
-                        .filter(Point::efficient)
+                        .filter(Plotted::efficient)
                         .sorted(Comparator.comparingDouble(p -> xs.goodness(p.x)))
                         .toList();
-        List<Corner> line = new ArrayList<>();
+        List<Point> line = new ArrayList<>();
         if (best.isEmpty()) {
             return line;
         }
-        Point first = best.get(0);
-        line.add(new Corner(xs.worstShare(), first.y));
+        Plotted first = best.get(0);
+        line.add(new Point(xs.worstShare(), first.y));
         for (int i = 0; i < best.size(); i++) {
-            Point here = best.get(i);
-            line.add(new Corner(here.x, here.y));
+            Plotted here = best.get(i);
+            line.add(new Point(here.x, here.y));
             double next = i + 1 < best.size() ? best.get(i + 1).y : ys.worstShare();
-            line.add(new Corner(here.x, next));
+            line.add(new Point(here.x, next));
         }
         return line;
     }

@@ -61,6 +61,9 @@ public final class Weights {
      * are, unless the study has come to say the same.
      */
     void take(List<Weight> stated) {
+        if (same(stated)) {
+            return;
+        }
         Map<CriterionName, Double> moves = new EnumMap<>(CriterionName.class);
         sliders.stream()
                 .filter(WeightSlider::moved)
@@ -69,9 +72,6 @@ public final class Weights {
         for (Weight weight : stated) {
             double at = moves.getOrDefault(weight.criterion(), weight.weight());
             made.add(new WeightSlider(weight.criterion(), weight.weight(), at));
-        }
-        if (same(stated)) {
-            return;
         }
         made.forEach(s -> s.value().addListener((value, from, to) -> changed()));
         settle(() -> sliders.setAll(made));

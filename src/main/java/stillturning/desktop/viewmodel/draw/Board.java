@@ -2,11 +2,13 @@ package stillturning.desktop.viewmodel.draw;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -53,7 +55,7 @@ public final class Board {
 
     public Board(Desk desk) {
         this.desk = desk;
-        this.sheet = new PropertySheet(desk, this::attempt);
+        this.sheet = new PropertySheet(desk, this::succeeds);
         desk.reading().addListener((of, before, now) -> takeReading());
         desk.candidate().addListener((of, before, now) -> turnTo());
         desk.texts().addListener((of, before, now) -> showSheet());
@@ -101,18 +103,12 @@ public final class Board {
         showSheet();
     }
 
-    private Optional<CandidateReading> reading() {
-        return Optional.ofNullable(desk.reading().get().candidates().get(desk.candidate().get()));
-    }
-
     private void takeReading() {
-        Optional<CandidateReading> reading = reading();
+        Optional<CandidateReading> reading = desk.openReading();
         List<FileFinding> all = new ArrayList<>(desk.reading().get().findings());
         reading.ifPresent(r -> all.addAll(r.findings()));
-        List<FileFinding> sorted =
-                new ArrayList<>(all.stream().filter(FileFinding::mistake).toList());
-        all.stream().filter(f -> !f.mistake()).forEach(sorted::add);
-        findings.setAll(sorted);
+        all.sort(Comparator.comparing(f -> !f.mistake()));
+        findings.setAll(all);
         Optional<BoardDrawing> before = laid.get();
         reading.ifPresent(
                 r ->
@@ -127,9 +123,9 @@ public final class Board {
 
     /** Symbols and lines of the diagram that stand for what is chosen. */
     public List<String> chosenKeys() {
-        return laid.get()
-                .map(l -> chosen.stream().flatMap(p -> l.drawn().keysOf(p).stream()).toList())
-                .orElse(List.of());
+        return laid.get().stream()
+                .flatMap(l -> chosen.stream().flatMap(p -> l.drawn().keysOf(p).stream()))
+                .toList();
     }
 
     /** Chooses what symbols and lines of the diagram stand for. */
@@ -165,15 +161,11 @@ public final class Board {
 
     /** The line of the text where a part or a finding stands, counted from 1; 0 if nowhere. */
     public int lineOf(String part) {
-        return places().entrySet().stream()
-                .filter(e -> e.getKey().equals(part))
-                .mapToInt(e -> e.getValue().line())
-                .findFirst()
-                .orElse(0);
+        return Optional.ofNullable(places().get(part)).map(PartPlace::line).orElse(0);
     }
 
     Map<String, PartPlace> places() {
-        return reading().map(CandidateReading::places).orElse(Map.of());
+        return desk.openReading().map(CandidateReading::places).orElse(Map.of());
     }
 
     private void showSheet() {
@@ -236,13 +228,10 @@ public final class Board {
 
     // --- what can be done
 
-    private void attempt(ChangeWork doing) {
-        succeeds(doing);
-    }
-
-    private boolean succeeds(ChangeWork doing) {
+    /** Makes a change, and says what came of it. */
+    private boolean succeeds(ChangeWork work) {
         try {
-            Change change = doing.change();
+            Change change = work.change();
             desk.make(change);
             said.set(String.join(" ", change.also()));
             if (!change.parts().isEmpty()) {
@@ -256,7 +245,7 @@ public final class Board {
         }
     }
 
-    private CandidateEdits shaping() throws ChangeRefused {
+    private CandidateEdits candidateEdits() throws ChangeRefused {
         String file = Desk.file(desk.candidate().get());
         Optional<YamlDocument> candidate = document(file);
         Optional<YamlDocument> study = document(Desk.STUDY_FILE);
@@ -271,40 +260,27 @@ public final class Board {
 
     /** Adds a part, in the zone of what is chosen or else in the study's first. */
     public void add(PaletteEntry entry) {
-        attempt(
-                () ->
-                        shaping()
-                                .add(
-                                        new NewPart(
-                                                entry.kind(),
-                                                Optional.of(entry.ofClass()),
-                                                zone(),
-                                                Map.of())));
+        Optional<String> ofClass = Optional.of(entry.ofClass());
+        succeeds(() -> candidateEdits().add(new NewPart(entry.kind(), ofClass, zone(), Map.of())));
     }
 
     private String zone() throws ChangeRefused {
-        Optional<String> beside =
-                laid.get()
-                        .flatMap(
-                                l ->
-                                        l.candidate().parts().stream()
-                                                .filter(p -> chosen.contains(p.id()))
-                                                .map(p -> p.tag().zone())
-                                                .filter(z -> !z.isEmpty())
-                                                .findFirst());
-        return beside.or(() -> zones().stream().findFirst())
-                .orElseThrow(
-                        () ->
-                                new ChangeRefused(
-                                        "the study has no zone for it; add one to zones in "
-                                                + Desk.STUDY_FILE));
+        Stream<String> beside =
+                laid.get().stream()
+                        .flatMap(l -> l.candidate().parts().stream())
+                        .filter(p -> chosen.contains(p.id()))
+                        .map(p -> p.tag().zone())
+                        .filter(z -> !z.isEmpty());
+        String advice = "the study has no zone for it; add one to zones in " + Desk.STUDY_FILE;
+        return Stream.concat(beside, zones())
+                .findFirst()
+                .orElseThrow(() -> new ChangeRefused(advice));
     }
 
-    private List<String> zones() {
-        return document(Desk.STUDY_FILE)
-                .flatMap(s -> FormPlace.study("zones").form(s, s))
-                .map(form -> form.fields().stream().map(FormField::key).toList())
-                .orElse(List.of());
+    private Stream<String> zones() {
+        return document(Desk.STUDY_FILE).flatMap(s -> FormPlace.study("zones").form(s, s)).stream()
+                .flatMap(form -> form.fields().stream())
+                .map(FormField::key);
     }
 
     /** Joins what lies at two ports of the diagram. */
@@ -316,16 +292,13 @@ public final class Board {
             said.set("A joint is no part; join one of the parts that meet there.");
             return;
         }
-        attempt(() -> shaping().join(one.get(), other.get(), Optional.empty()));
+        succeeds(() -> candidateEdits().join(one.get(), other.get(), Optional.empty()));
     }
 
     /** Deletes what is chosen: parts with what speaks of them, wires with their runs. */
     public void delete() {
         Set<String> parts = Set.copyOf(chosen);
-        if (parts.isEmpty()) {
-            return;
-        }
-        if (succeeds(() -> shaping().delete(parts))) {
+        if (!parts.isEmpty() && succeeds(() -> candidateEdits().delete(parts))) {
             chosen.clear();
             showSheet();
         }
@@ -334,7 +307,7 @@ public final class Board {
     /** Doubles what is chosen. */
     public void duplicate() {
         Set<String> parts = new LinkedHashSet<>(chosen);
-        attempt(() -> shaping().duplicate(parts));
+        succeeds(() -> candidateEdits().duplicate(parts));
     }
 
     /** What is chosen as a text for {@link #paste}; absent if it cannot be copied. */
@@ -342,7 +315,7 @@ public final class Board {
         try {
             return chosen.isEmpty()
                     ? Optional.empty()
-                    : Optional.of(shaping().copy(new LinkedHashSet<>(chosen)));
+                    : Optional.of(candidateEdits().copy(new LinkedHashSet<>(chosen)));
         } catch (ChangeRefused refused) {
             said.set(refused.why());
             return Optional.empty();
@@ -351,25 +324,25 @@ public final class Board {
 
     /** Adds what was copied, here or in another candidate. */
     public void paste(String clipboard) {
-        attempt(() -> shaping().paste(clipboard));
+        succeeds(() -> candidateEdits().paste(clipboard));
     }
 
     /** Gives the one part that is chosen another name. */
     public void rename(String to) {
         if (chosen.size() == 1) {
             String part = chosen.get(0);
-            attempt(() -> shaping().rename(part, to.strip()));
+            succeeds(() -> candidateEdits().rename(part, to.strip()));
         }
     }
 
     /** A new candidate like the open one, which is opened. */
     public void copyCandidate(String id, String title) {
-        if (succeeds(() -> studyShaping().copy(desk.candidate().get(), id, title))) {
+        if (succeeds(() -> studyEdits().copy(desk.candidate().get(), id, title))) {
             desk.open(id);
         }
     }
 
-    private StudyEdits studyShaping() throws ChangeRefused {
+    private StudyEdits studyEdits() throws ChangeRefused {
         List<YamlDocument> candidates =
                 desk.candidates().stream().flatMap(c -> document(Desk.file(c)).stream()).toList();
         return new StudyEdits(

@@ -1,7 +1,6 @@
 package stillturning.desktop.viewmodel.draw;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -82,11 +81,5 @@ public record BoardDrawing(HalfDrawn candidate, DrawnCandidate drawn, Sheet shee
     /** The picture of it. */
     public Picture picture() {
         return sheet.picture();
-    }
-
-    /** Name of each part that is drawn or lies in a line, with what a person calls it. */
-    public Map<String, String> labels() {
-        return candidate.parts().stream()
-                .collect(Collectors.toMap(p -> p.id(), p -> p.tag().label()));
     }
 }

@@ -2,7 +2,6 @@ package stillturning.desktop.viewmodel.draw;
 
 import java.util.Optional;
 import stillturning.yaml.notation.Checked;
-import stillturning.yaml.notation.FieldInput;
 import stillturning.yaml.shape.FormField;
 
 /**
@@ -24,11 +23,6 @@ public record FormRow(
         String text,
         String otherwise,
         Optional<Checked.Fault> fault) {
-
-    /** Whether it leads to a form of its own. */
-    public boolean isGroup() {
-        return field.input() instanceof FieldInput.Group;
-    }
 
     /** What it means; empty if its name says it. */
     public String words() {

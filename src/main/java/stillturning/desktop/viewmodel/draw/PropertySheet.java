@@ -22,7 +22,6 @@ import stillturning.desktop.draft.Step;
 import stillturning.desktop.draft.edits.CandidateEdits;
 import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.Desk;
-import stillturning.quantity.UnitSystem;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
@@ -39,7 +38,7 @@ import stillturning.yaml.shape.FormField;
 public final class PropertySheet {
 
     private final Desk desk;
-    private final Consumer<ChangeWork> doer;
+    private final Consumer<ChangeWork> maker;
     private final ObservableList<FormRow> rows = FXCollections.observableArrayList();
     // kept, since listeners at a view of a list are heard only as long as somebody has the view
     private final ObservableList<FormRow> shownRows =
@@ -65,9 +64,9 @@ public final class PropertySheet {
         }
     }
 
-    PropertySheet(Desk desk, Consumer<ChangeWork> doer) {
+    PropertySheet(Desk desk, Consumer<ChangeWork> maker) {
         this.desk = desk;
-        this.doer = doer;
+        this.maker = maker;
     }
 
     /** The lines, in the order of the schema. */
@@ -134,62 +133,45 @@ public final class PropertySheet {
             return;
         }
         boolean wasFaulty = faulty.remove(path) != null;
-        if (wasFaulty && text.strip().equals(written(row))) {
+        if (wasFaulty && text.strip().equals(written(row.field()))) {
             refresh();
         } else if (checked.value().isPresent()) {
-            doer.accept(() -> set(row, checked.value().get()));
+            maker.accept(() -> set(row, checked.value().get()));
         } else if (row.field().text().isPresent()) {
-            doer.accept(() -> clear(row));
+            maker.accept(() -> clear(row));
         } else {
             refresh();
         }
     }
 
-    private String written(FormRow row) {
-        return row.field().text().map(t -> row.field().shown(t, units())).orElse("");
-    }
-
-    /** Takes what a line holds out of the file. */
-    public void remove(FormRow row) {
-        doer.accept(() -> clear(row));
+    private String written(FormField field) {
+        return field.text().map(t -> field.shown(t, desk.units())).orElse("");
     }
 
     /** Adds one more entry, to be filled in. */
     public void add(String name, Optional<String> kind) {
         FormPlace place = place();
+        String change = ("Add " + name).strip();
         form(place)
                 .flatMap(Form::further)
                 .ifPresent(
-                        more ->
-                                doer.accept(
-                                        () -> {
-                                            Change change = added(place, more, name, kind);
-                                            return change.named(("Add " + name).strip());
-                                        }));
+                        more -> maker.accept(() -> added(place, more, name, kind).named(change)));
     }
 
     private Change added(FormPlace place, FormField more, String name, Optional<String> kind)
             throws ChangeRefused {
         String mapping = form(place).map(Form::path).orElse("");
         YamlValue value =
-                kind.flatMap(
-                                k ->
-                                        more.kindKey()
-                                                .map(
-                                                        key ->
-                                                                YamlValue.fields(
-                                                                        YamlValue.field(key, k))))
-                        .orElseGet(
-                                () ->
-                                        more.check(more.example())
-                                                .value()
-                                                .orElseGet(YamlValue::fields));
+                kind.flatMap(k -> more.kindKey().map(key -> YamlValue.field(key, k)))
+                        .<YamlValue>map(YamlValue::fields)
+                        .or(() -> more.check(more.example()).value())
+                        .orElseGet(YamlValue::fields);
         if (more.isItem()) {
             return edit(place.inStudy(), new YamlEdit.AddItem(mapping, value));
         }
         return place.inStudy()
-                ? studyShaping().set(mapping, name, value)
-                : shaping().setAt(mapping, name, value);
+                ? studyEdits().set(mapping, name, value)
+                : candidateEdits().setAt(mapping, name, value);
     }
 
     private Change edit(boolean inStudy, YamlEdit edit) {
@@ -205,23 +187,23 @@ public final class PropertySheet {
         }
         Change change =
                 row.inStudy()
-                        ? studyShaping().set(row.mapping(), key, value)
-                        : shaping().setAt(row.mapping(), key, value);
+                        ? studyEdits().set(row.mapping(), key, value)
+                        : candidateEdits().setAt(row.mapping(), key, value);
         return change.named(name);
     }
 
     private Change clear(FormRow row) throws ChangeRefused {
         String path = row.field().path();
-        Change change = row.inStudy() ? studyShaping().clear(path) : shaping().clearAt(path);
+        Change change = row.inStudy() ? studyEdits().clear(path) : candidateEdits().clearAt(path);
         return change.named("Clear " + row.label() + " of " + heading);
     }
 
-    private CandidateEdits shaping() throws ChangeRefused {
+    private CandidateEdits candidateEdits() throws ChangeRefused {
         return new CandidateEdits(
                 document(Desk.file(desk.candidate().get())), document(Desk.STUDY_FILE));
     }
 
-    private StudyEdits studyShaping() throws ChangeRefused {
+    private StudyEdits studyEdits() throws ChangeRefused {
         return new StudyEdits(document(Desk.STUDY_FILE), List.of());
     }
 
@@ -236,12 +218,7 @@ public final class PropertySheet {
         List<FormRow> now = new ArrayList<>();
         List<FormPlace> places = opened.isEmpty() ? shown : List.of(opened.element());
         for (FormPlace place : places) {
-            form(place)
-                    .ifPresent(
-                            form ->
-                                    form.fields().stream()
-                                            .filter(place::shows)
-                                            .forEach(f -> now.add(row(place, form, f))));
+            form(place).ifPresent(form -> addRows(place, form, now));
         }
         if (!rows.equals(now)) {
             rows.setAll(now);
@@ -254,6 +231,12 @@ public final class PropertySheet {
                         .flatMap(this::form)
                         .flatMap(Form::further)
                         .map(more -> new Adding(!more.isItem(), more.kinds())));
+    }
+
+    private void addRows(FormPlace place, Form form, List<FormRow> rows) {
+        form.fields().stream()
+                .filter(place::shows)
+                .forEach(field -> rows.add(row(place, form, field)));
     }
 
     private FormPlace place() {
@@ -269,7 +252,7 @@ public final class PropertySheet {
     }
 
     private FormRow row(FormPlace place, Form form, FormField field) {
-        String text = field.text().map(t -> field.shown(t, units())).orElse("");
+        String text = written(field);
         Optional<String> kept = Optional.ofNullable(faulty.get(field.path()));
         String key = field.key().isEmpty() ? field.path() : field.key();
         return new FormRow(
@@ -278,13 +261,9 @@ public final class PropertySheet {
                 form.path(),
                 key.replace('-', ' '),
                 kept.orElse(text),
-                field.otherwise().map(t -> field.shown(t, units())).orElse(""),
+                field.otherwise().map(t -> field.shown(t, desk.units())).orElse(""),
                 kept.or(field::text)
                         .filter(t -> !(field.input() instanceof FieldInput.Group))
                         .flatMap(t -> field.check(t).fault()));
-    }
-
-    private UnitSystem units() {
-        return desk.settings().get().units().system();
     }
 }

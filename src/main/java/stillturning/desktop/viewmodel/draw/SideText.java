@@ -1,12 +1,12 @@
 package stillturning.desktop.viewmodel.draw;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.files.CandidateReading;
 import stillturning.files.FileFinding;
@@ -33,53 +33,28 @@ public final class SideText {
      * @return why it cannot be taken, if it cannot
      */
     public Optional<String> type(String text) {
-        if (text.equals(text())) {
-            return Optional.empty();
-        }
-        try {
-            desk.make(Change.typing(Desk.file(desk.candidate().get()), text));
-            return Optional.empty();
-        } catch (ChangeRefused refused) {
-            return Optional.of(refused.why());
-        }
+        return text.equals(text())
+                ? Optional.empty()
+                : desk.attempt(Change.typing(Desk.file(desk.candidate().get()), text));
     }
 
     /** What is to be said about each line, by its number from 1. */
     public Map<Integer, List<FileFinding>> marks() {
-        Map<Integer, List<FileFinding>> marks = new TreeMap<>();
-        reading()
-                .ifPresent(
-                        r ->
-                                r.findings()
-                                        .forEach(
-                                                f ->
-                                                        marks.merge(
-                                                                f.line(),
-                                                                List.of(f),
-                                                                SideText::both)));
-        return marks;
-    }
-
-    private static List<FileFinding> both(List<FileFinding> one, List<FileFinding> other) {
-        return Stream.concat(one.stream(), other.stream()).toList();
+        return desk.openReading().stream()
+                .flatMap(reading -> reading.findings().stream())
+                .collect(
+                        Collectors.groupingBy(
+                                FileFinding::line, TreeMap::new, Collectors.toList()));
     }
 
     /** The part of which a line speaks, if it speaks of one. */
     public Optional<String> partAt(int line) {
-        return places().entrySet().stream()
-                .filter(
-                        e ->
-                                e.getValue().line() == line
-                                        && !e.getValue().path().startsWith("loads"))
-                .min(Map.Entry.comparingByValue((a, b) -> Integer.compare(a.column(), b.column())))
+        Map<String, PartPlace> places =
+                desk.openReading().map(CandidateReading::places).orElse(Map.of());
+        return places.entrySet().stream()
+                .filter(e -> e.getValue().line() == line)
+                .filter(e -> !e.getValue().path().startsWith("loads"))
+                .min(Map.Entry.comparingByValue(Comparator.comparingInt(PartPlace::column)))
                 .map(Map.Entry::getKey);
-    }
-
-    private Map<String, PartPlace> places() {
-        return reading().map(CandidateReading::places).orElse(Map.of());
-    }
-
-    private Optional<CandidateReading> reading() {
-        return Optional.ofNullable(desk.reading().get().candidates().get(desk.candidate().get()));
     }
 }

@@ -7,7 +7,6 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Step;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.yaml.YamlDocument;
@@ -68,16 +67,13 @@ public final class Rationale {
         Paragraphs before = agreed;
         // listeners of the change ask at once whether text and file agree
         agreed = now;
-        try {
-            Step step = new Step.Edit(Desk.STUDY_FILE, now.edit(study.get()));
-            desk.make(new Change(CHANGE, List.of(step)));
-            error.set("");
-            return true;
-        } catch (ChangeRefused e) {
+        Step step = new Step.Edit(Desk.STUDY_FILE, now.edit(study.get()));
+        Optional<String> refusal = desk.attempt(new Change(CHANGE, List.of(step)));
+        if (refusal.isPresent()) {
             agreed = before;
-            error.set(e.why());
-            return false;
         }
+        error.set(refusal.orElse(""));
+        return refusal.isEmpty();
     }
 
     /** Takes what the study says now, unless more was typed. */

@@ -9,7 +9,6 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Step;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.dossier.proposal.Proposal;
@@ -118,13 +117,8 @@ public final class Proposing {
         if (!same) {
             return Optional.of(file + " has changed since; propose again.");
         }
-        try {
-            String name = "Take the proposed sizes of " + now.now().candidate().title();
-            desk.make(new Change(name, List.of(new Step.Replace(file, now.after().text()))));
-            return Optional.empty();
-        } catch (ChangeRefused e) {
-            return Optional.of(e.why());
-        }
+        String name = "Take the proposed sizes of " + now.now().candidate().title();
+        return desk.attempt(new Change(name, List.of(new Step.Replace(file, now.after().text()))));
     }
 
     private void take(Proposal found) {
@@ -163,7 +157,7 @@ public final class Proposing {
         }
         double lighter =
                 p.now().purchase().weight().kilograms() - p.then().purchase().weight().kilograms();
-        String mass = Formats.mass(Math.abs(lighter), desk.settings().get().units().system());
+        String mass = Formats.mass(Math.abs(lighter), desk.units());
         return p.resizes().size()
                 + " sizes would change; the candidate becomes "
                 + mass

@@ -21,13 +21,11 @@ import javafx.collections.ObservableList;
 import stillturning.assess.Appraisal;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
-import stillturning.desktop.viewmodel.Destination;
 import stillturning.files.PartPlace;
 import stillturning.files.ReadStudy;
 import stillturning.files.WholeFile;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.quantity.UnitSystem;
 import stillturning.report.sizes.SelectivityTable;
 import stillturning.report.sizes.SizeFiles;
 import stillturning.report.sizes.SizeTable;
@@ -163,12 +161,7 @@ public final class Sizes {
 
     /** Shows the part that a finding is about in the drawing. */
     public void draw(FindingRow finding) {
-        finding.part()
-                .ifPresent(
-                        part ->
-                                desk.go(
-                                        Destination.of(
-                                                AreaName.DRAW, desk.candidate().get(), part)));
+        finding.part().ifPresent(part -> desk.go(AreaName.DRAW, part));
     }
 
     /** Shows where the part that a finding is about is asked for in its file. */
@@ -178,7 +171,7 @@ public final class Sizes {
 
     /** Text of each file for a spreadsheet, by its name; none before sizes are known. */
     public Map<String, String> files() {
-        return report.get().map(r -> SizeFiles.of(List.of(r), units())).orElse(Map.of());
+        return report.get().map(r -> SizeFiles.of(List.of(r), desk.units())).orElse(Map.of());
     }
 
     /**
@@ -245,7 +238,7 @@ public final class Sizes {
         report.set(now);
         findings.setAll(
                 made.get()
-                        .map(m -> FindingRows.of(m.report(), m.from(), units()))
+                        .map(m -> FindingRows.of(m.report(), m.from(), desk.units()))
                         .orElse(List.of()));
         tables.setAll(now.map(this::allTables).orElse(List.of()));
         headline.set(now.map(Sizes::words).orElse(""));
@@ -254,9 +247,9 @@ public final class Sizes {
 
     private List<SizeTable> allTables(SizingReport of) {
         return Stream.of(
-                        SizeTables.of(of, units()).stream(),
+                        SizeTables.of(of, desk.units()).stream(),
                         selectivity(of),
-                        SizeTables.lists(of, units()).stream())
+                        SizeTables.lists(of, desk.units()).stream())
                 .flatMap(tables -> tables)
                 .filter(t -> !t.rows().isEmpty())
                 .toList();
@@ -294,9 +287,5 @@ public final class Sizes {
                 : untold
                         + " failures could not be computed, and their currents are missing: "
                         + String.join("; ", report.get().orElseThrow().untold());
-    }
-
-    private UnitSystem units() {
-        return desk.settings().get().units().system();
     }
 }

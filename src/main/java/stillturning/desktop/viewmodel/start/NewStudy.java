@@ -19,76 +19,56 @@ import stillturning.files.Starter.Nominal;
 import stillturning.files.Starter.Protection;
 import stillturning.yaml.Problem;
 
-/** A study that is about to begin: the questions, and what was answered so far. */
-public final class NewStudy {
+/**
+ * A study that is about to begin: the questions, and what was answered so far.
+ *
+ * @param title of the study
+ * @param parent folder in which the study's own folder is made
+ * @param batteries how many of them, as of alternators, engine computers and fuel pumps
+ * @param protection what protects and switches the loads
+ * @param nominal voltage while charging
+ */
+public record NewStudy(
+        StringProperty title,
+        ObjectProperty<Path> parent,
+        ObjectProperty<Integer> batteries,
+        ObjectProperty<Integer> alternators,
+        ObjectProperty<Integer> computers,
+        ObjectProperty<Integer> pumps,
+        ObjectProperty<Protection> protection,
+        ObjectProperty<Nominal> nominal) {
 
-    /** What came of it. */
-    public sealed interface Begun {
-        /** A study that can be opened. */
-        record In(Path folder) implements Begun {}
+    /**
+     * What came of it.
+     *
+     * @param folder of a study that can be opened; empty if nothing was written
+     * @param refusal why nothing was written, and what would help; empty if it was
+     */
+    public record Begun(Optional<Path> folder, String refusal) {
+        private static Begun in(Path folder) {
+            return new Begun(Optional.of(folder), "");
+        }
 
-        /** Nothing was written; why, and what would help. */
-        record Refused(String words) implements Begun {}
+        private static Begun refused(String why) {
+            return new Begun(Optional.empty(), why);
+        }
     }
 
     private static final String STUDIES = "Stillturning";
-
-    private final StringProperty title = new SimpleStringProperty("My aircraft");
-    private final ObjectProperty<Path> parent;
-    private final ObjectProperty<Integer> batteries = new SimpleObjectProperty<>(2);
-    private final ObjectProperty<Integer> alternators = new SimpleObjectProperty<>(1);
-    private final ObjectProperty<Integer> computers = new SimpleObjectProperty<>(2);
-    private final ObjectProperty<Integer> pumps = new SimpleObjectProperty<>(2);
-    private final ObjectProperty<Protection> protection =
-            new SimpleObjectProperty<>(Protection.BREAKERS);
-    private final ObjectProperty<Nominal> nominal =
-            new SimpleObjectProperty<>(Nominal.FOURTEEN_VOLTS);
 
     /**
      * @param home the user's folder
      */
     public NewStudy(Path home) {
-        parent = new SimpleObjectProperty<>(home.resolve(STUDIES));
-    }
-
-    /** Title of the study. */
-    public StringProperty title() {
-        return title;
-    }
-
-    /** Folder in which the study's own folder is made. */
-    public ObjectProperty<Path> parent() {
-        return parent;
-    }
-
-    /** How many batteries. */
-    public ObjectProperty<Integer> batteries() {
-        return batteries;
-    }
-
-    /** How many alternators. */
-    public ObjectProperty<Integer> alternators() {
-        return alternators;
-    }
-
-    /** How many engine computers. */
-    public ObjectProperty<Integer> computers() {
-        return computers;
-    }
-
-    /** How many fuel pumps. */
-    public ObjectProperty<Integer> pumps() {
-        return pumps;
-    }
-
-    /** What protects and switches the loads. */
-    public ObjectProperty<Protection> protection() {
-        return protection;
-    }
-
-    /** Voltage while charging. */
-    public ObjectProperty<Nominal> nominal() {
-        return nominal;
+        this(
+                new SimpleStringProperty("My aircraft"),
+                new SimpleObjectProperty<>(home.resolve(STUDIES)),
+                new SimpleObjectProperty<>(2),
+                new SimpleObjectProperty<>(1),
+                new SimpleObjectProperty<>(2),
+                new SimpleObjectProperty<>(2),
+                new SimpleObjectProperty<>(Protection.BREAKERS),
+                new SimpleObjectProperty<>(Nominal.FOURTEEN_VOLTS));
     }
 
     /** The folder that the study would get; empty while the title gives no name for one. */
@@ -109,7 +89,7 @@ public final class NewStudy {
     public Begun begin() {
         Optional<Path> folder = folder();
         if (folder.isEmpty()) {
-            return new Begun.Refused("The study needs a name with a letter or a digit in it.");
+            return Begun.refused("The study needs a name with a letter or a digit in it.");
         }
         Answers answers;
         try {
@@ -124,12 +104,12 @@ public final class NewStudy {
                             protection.get(),
                             nominal.get());
         } catch (IllegalArgumentException e) {
-            return new Begun.Refused(String.valueOf(e.getMessage()));
+            return Begun.refused(String.valueOf(e.getMessage()));
         }
         List<Problem> problems = Starter.write(folder.get(), answers);
         return problems.isEmpty()
-                ? new Begun.In(folder.get())
-                : new Begun.Refused(
+                ? Begun.in(folder.get())
+                : Begun.refused(
                         folder.get()
                                 + ": "
                                 + problems.get(0).wrong()
@@ -144,9 +124,9 @@ public final class NewStudy {
         }
         try {
             Samples.copy(Samples.LARGE, at);
-            return new Begun.In(at);
+            return Begun.in(at);
         } catch (IOException e) {
-            return new Begun.Refused(
+            return Begun.refused(
                     "The demo study cannot be written (" + e + "); choose another place for it.");
         }
     }

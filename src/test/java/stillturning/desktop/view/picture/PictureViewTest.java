@@ -197,7 +197,7 @@ class PictureViewTest {
 
     @Test
     void aWireIsPulledFromPortToPort() {
-        List<PortOf> joined = new ArrayList<>();
+        List<SymbolPort> joined = new ArrayList<>();
         view.setOnJoin(
                 (from, to) -> {
                     joined.add(from);
@@ -207,7 +207,8 @@ class PictureViewTest {
         Point bus = port("main-bus", "out");
         drag(inWindow(battery), inWindow(bus.movedBy(3, 0)), false);
         assertEquals(
-                List.of(new PortOf("main-battery", "plus"), new PortOf("main-bus", "out")), joined);
+                List.of(new SymbolPort("main-battery", "plus"), new SymbolPort("main-bus", "out")),
+                joined);
         drag(inWindow(battery), new Point(2, 2), false);
         assertEquals(2, joined.size());
     }

@@ -14,8 +14,8 @@ import stillturning.bench.LargeStudy;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.Settings;
-import stillturning.desktop.viewmodel.Settings.Paper;
 import stillturning.files.Samples;
+import stillturning.report.drawing.Paper;
 
 /**
  * Takes a picture of every area, to be looked at: all of them into {@code target/screens}, those

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.assess.Outcome;
-import stillturning.desktop.viewmodel.breaking.PilotStep.Standing;
+import stillturning.desktop.viewmodel.breaking.PilotStep.StepState;
 import stillturning.report.EventLines;
 import stillturning.report.drawing.Picture;
 import stillturning.story.Moment;
@@ -114,7 +114,7 @@ class BreakingTest {
         pick("alternator: no output");
         Moment flown =
                 breaking.moments().stream()
-                        .map(When::moment)
+                        .map(MomentChoice::moment)
                         .filter(m -> m.span() == Moment.Span.FLOWN)
                         .findFirst()
                         .orElseThrow();
@@ -156,9 +156,9 @@ class BreakingTest {
         PilotStep shed = breaking.steps().get(0);
         double called = shed.calledSeconds().orElseThrow();
         double done = shed.doneSeconds().orElseThrow();
-        assertEquals(Standing.NOT_CALLED_FOR, shed.at(called / 2));
-        assertEquals(Standing.DUE, shed.at((called + done) / 2));
-        assertEquals(Standing.DONE, shed.at(done));
+        assertEquals(StepState.NOT_CALLED_FOR, shed.at(called / 2));
+        assertEquals(StepState.DUE, shed.at((called + done) / 2));
+        assertEquals(StepState.DONE, shed.at(done));
 
         breaking.pilot().set(Pilot.LATE);
         PilotStep late = breaking.steps().get(0);
@@ -169,7 +169,7 @@ class BreakingTest {
                 1e-9);
 
         breaking.pilot().set(Pilot.NEVER);
-        assertEquals(Standing.LEFT_UNDONE, breaking.steps().get(0).at(story().endSeconds()));
+        assertEquals(StepState.LEFT_UNDONE, breaking.steps().get(0).at(story().endSeconds()));
     }
 
     @Test

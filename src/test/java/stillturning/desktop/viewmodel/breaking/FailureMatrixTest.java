@@ -18,8 +18,7 @@ import stillturning.assess.Outcome;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.breaking.FailureMatrix.Grouping;
-import stillturning.desktop.viewmodel.breaking.FailureMatrix.Line.Failing;
-import stillturning.desktop.viewmodel.breaking.FailureMatrix.Line.Heading;
+import stillturning.desktop.viewmodel.breaking.FailureMatrix.MatrixLine;
 import stillturning.desktop.viewmodel.breaking.FailureMatrix.Order;
 import stillturning.report.FailureRows.Row;
 
@@ -44,17 +43,11 @@ class FailureMatrixTest {
     }
 
     private List<Row> rows() {
-        return matrix.lines().stream()
-                .filter(Failing.class::isInstance)
-                .map(line -> ((Failing) line).row())
-                .toList();
+        return matrix.lines().stream().flatMap(line -> line.row().stream()).toList();
     }
 
-    private List<Heading> headings() {
-        return matrix.lines().stream()
-                .filter(Heading.class::isInstance)
-                .map(Heading.class::cast)
-                .toList();
+    private List<MatrixLine> headings() {
+        return matrix.lines().stream().filter(line -> line.row().isEmpty()).toList();
     }
 
     @Test
@@ -62,10 +55,10 @@ class FailureMatrixTest {
         assertEquals(
                 open.desk.study().orElseThrow().candidates().size(), matrix.candidates().size());
         assertTrue(rows().size() > 50, matrix.count());
-        assertEquals(rows().size(), headings().stream().mapToInt(Heading::rows).sum());
+        assertEquals(rows().size(), headings().stream().mapToInt(MatrixLine::below).sum());
         for (Grouping grouping : Grouping.values()) {
             int all = rows().size();
-            matrix.grouping().set(grouping);
+            matrix.arrangement().grouping().set(grouping);
             assertEquals(all, rows().size(), grouping.words());
         }
         assertEquals(List.of(), headings());
@@ -73,31 +66,31 @@ class FailureMatrixTest {
 
     @Test
     void byOutcomeTheWorstComesFirst() {
-        matrix.grouping().set(Grouping.OUTCOME);
+        matrix.arrangement().grouping().set(Grouping.OUTCOME);
         List<Outcome> worst = rows().stream().map(Row::worst).toList();
         assertEquals(worst.stream().sorted().toList(), worst);
-        assertEquals(worst.get(0).words(), headings().get(0).words());
+        assertEquals(worst.get(0).words(), headings().get(0).name());
     }
 
     @Test
     void filtersLeaveWhatFits() {
         int all = rows().size();
-        matrix.outcome().set(Optional.of(Outcome.ENGINE_LOST));
+        matrix.arrangement().outcome().set(Optional.of(Outcome.ENGINE_LOST));
         assertTrue(rows().stream().allMatch(r -> r.worst() == Outcome.ENGINE_LOST));
         assertFalse(rows().isEmpty());
-        matrix.outcome().set(Optional.empty());
+        matrix.arrangement().outcome().set(Optional.empty());
 
-        matrix.kind().set(Optional.of("buses"));
+        matrix.arrangement().kind().set(Optional.of("buses"));
         assertTrue(rows().stream().allMatch(r -> r.kind().equals("buses")));
-        matrix.kind().set(Optional.empty());
+        matrix.arrangement().kind().set(Optional.empty());
 
-        matrix.search().set("main bus short");
+        matrix.arrangement().search().set("main bus short");
         assertEquals(
                 List.of("main-bus: short to ground"), rows().stream().map(Row::failure).toList());
         assertEquals("1 of " + all + " failures", matrix.count());
-        matrix.search().set("");
+        matrix.arrangement().search().set("");
 
-        matrix.differingOnly().set(true);
+        matrix.arrangement().differingOnly().set(true);
         assertTrue(rows().size() < all);
         for (Row row : rows()) {
             List<Outcome> outcomes =
@@ -108,13 +101,13 @@ class FailureMatrixTest {
 
     @Test
     void ordersWithinAGroup() {
-        matrix.grouping().set(Grouping.NONE);
-        matrix.order().set(Order.NAME);
+        matrix.arrangement().grouping().set(Grouping.NONE);
+        matrix.arrangement().order().set(Order.NAME);
         List<String> names = rows().stream().map(Row::failure).toList();
         assertEquals(names.stream().sorted(String.CASE_INSENSITIVE_ORDER).toList(), names);
 
-        matrix.order().set(Order.CANDIDATE);
-        matrix.orderedBy().set(Optional.of(matrix.candidates().get(1)));
+        matrix.arrangement().order().set(Order.CANDIDATE);
+        matrix.arrangement().orderedBy().set(Optional.of(matrix.candidates().get(1)));
         List<Outcome> gravest = List.of(Outcome.values());
         List<Integer> graveness =
                 rows().stream()

@@ -11,14 +11,16 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
+import stillturning.assess.Assessment;
 import stillturning.assess.ranking.Standing;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.OpenDesk;
+import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
-import stillturning.desktop.viewmodel.decide.DifferenceRow.Told;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
 
@@ -87,7 +89,7 @@ class DecidingTest {
         assertEquals(
                 expected.stream().map(Standing::name).toList(),
                 deciding.ranks().stream().map(RankRow::id).toList());
-        assertEquals(expected.get(0).total(), deciding.ranks().get(0).points());
+        assertEquals(expected.get(0).total(), deciding.ranks().get(0).standing().total());
     }
 
     @Test
@@ -151,11 +153,11 @@ class DecidingTest {
     @Test
     void aDifferenceOpensItsStory() {
         open.untilAssessed();
-        SideBySide facing = deciding.facing();
+        SideBySide pair = deciding.sideBySide();
 
-        assertFalse(facing.one().get().equals(facing.other().get()));
-        Told told =
-                facing.rows().stream()
+        assertFalse(pair.one().get().equals(pair.other().get()));
+        CandidateFailure told =
+                pair.rows().stream()
                         .filter(r -> r.story().isPresent())
                         .findFirst()
                         .orElseThrow()
@@ -180,18 +182,18 @@ class DecidingTest {
     @Test
     void changingSidesTurnsBetterIntoWorse() {
         open.untilAssessed();
-        SideBySide facing = deciding.facing();
-        List<String> better = failures(facing, Group.BETTER);
-        List<String> worse = failures(facing, Group.WORSE);
-        facing.swap();
+        SideBySide pair = deciding.sideBySide();
+        List<String> better = failures(pair, Group.BETTER);
+        List<String> worse = failures(pair, Group.WORSE);
+        pair.swap();
 
         assertFalse(better.isEmpty() && worse.isEmpty());
-        assertEquals(better, failures(facing, Group.WORSE).stream().sorted().toList());
-        assertEquals(worse, failures(facing, Group.BETTER).stream().sorted().toList());
+        assertEquals(better, failures(pair, Group.WORSE).stream().sorted().toList());
+        assertEquals(worse, failures(pair, Group.BETTER).stream().sorted().toList());
     }
 
-    private static List<String> failures(SideBySide facing, Group group) {
-        return facing.rows().stream()
+    private static List<String> failures(SideBySide pair, Group group) {
+        return pair.rows().stream()
                 .filter(r -> r.group() == group)
                 .map(DifferenceRow::what)
                 .sorted()
@@ -204,31 +206,19 @@ class DecidingTest {
 
         assertEquals(
                 List.of("bus-and-battery"),
-                deciding.departing().all().stream().map(d -> d.candidate()).toList());
-        assertTrue(deciding.departing().baseline().get().startsWith("Departures from"));
+                deciding.departures().all().stream().map(d -> d.candidate()).toList());
+        assertTrue(deciding.departures().baseline().get().startsWith("Departures from"));
     }
 
     @Test
-    void requirementsSayByWhatTheyAreMissed() {
+    void requirementsStandByCandidateInTheOrderOfTheStudysOwnRanking() {
         open.untilAssessed();
-        RequirementTable table = deciding.requirements().get();
+        Assessment found = open.desk().results().get().assessment().orElseThrow();
+        List<Appraisal> appraisals = deciding.appraisals().get();
 
-        assertEquals(1, table.rows().size());
-        assertEquals(2, table.rows().get(0).cells().size());
-        table.rows()
-                .get(0)
-                .cells()
-                .forEach(
-                        c ->
-                                assertEquals(
-                                        c.met(),
-                                        deciding.now()
-                                                .get()
-                                                .orElseThrow()
-                                                .of(c.candidate())
-                                                .orElseThrow()
-                                                .met()
-                                                .get(0)
-                                                .met()));
+        assertEquals(
+                found.ranking().orElseThrow().standings().stream().map(s -> s.name()).toList(),
+                appraisals.stream().map(a -> a.candidate().id()).toList());
+        appraisals.forEach(a -> assertEquals(1, a.met().size()));
     }
 }

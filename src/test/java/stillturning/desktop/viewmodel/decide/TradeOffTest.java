@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import stillturning.desktop.viewmodel.decide.TradeOff.Corner;
-import stillturning.desktop.viewmodel.decide.TradeOff.Point;
+import stillturning.desktop.viewmodel.decide.TradeOff.Plotted;
 import stillturning.desktop.viewmodel.decide.TradeOff.Valued;
 import stillturning.model.CriterionName;
 import stillturning.quantity.UnitSystem;
+import stillturning.report.drawing.Point;
 
 class TradeOffTest {
 
@@ -31,7 +31,7 @@ class TradeOffTest {
     }
 
     private static List<String> efficient(TradeOff picture) {
-        return picture.points().stream().filter(Point::efficient).map(Point::id).toList();
+        return picture.points().stream().filter(Plotted::efficient).map(Plotted::id).toList();
     }
 
     @Test
@@ -50,16 +50,16 @@ class TradeOffTest {
     @Test
     void theStepLineGoesThroughTheBestAndTurnsWhereBothAreWorse() {
         TradeOff picture = picture(FOUR);
-        Point a = picture.points().get(0);
-        Point c = picture.points().get(2);
+        Plotted a = picture.points().get(0);
+        Plotted c = picture.points().get(2);
 
         assertEquals(
                 List.of(
-                        new Corner(1, c.y()),
-                        new Corner(c.x(), c.y()),
-                        new Corner(c.x(), a.y()),
-                        new Corner(a.x(), a.y()),
-                        new Corner(a.x(), 0)),
+                        new Point(1, c.y()),
+                        new Point(c.x(), c.y()),
+                        new Point(c.x(), a.y()),
+                        new Point(a.x(), a.y()),
+                        new Point(a.x(), 0)),
                 picture.line());
     }
 
@@ -79,7 +79,7 @@ class TradeOffTest {
 
     @Test
     void everyPointStandsInsideThePicture() {
-        for (Point point : picture(FOUR).points()) {
+        for (Plotted point : picture(FOUR).points()) {
             assertTrue(point.x() > 0 && point.x() < 1, point.toString());
             assertTrue(point.y() > 0 && point.y() < 1, point.toString());
         }

@@ -20,6 +20,7 @@ import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.files.PartPlace;
+import stillturning.quantity.UnitSystem;
 import stillturning.report.sizes.SizeTable;
 import stillturning.sizing.Rule.Gravity;
 import stillturning.yaml.YamlDocument;
@@ -122,7 +123,7 @@ class SizesTest {
 
     @Test
     void tablesAreWrittenAsFilesInTheChosenUnits() throws IOException {
-        open.desk().settings().set(Settings.USUAL.with(Settings.Units.US));
+        open.desk().settings().set(Settings.USUAL.with(UnitSystem.US));
         sized();
 
         String said = sizes.export(out.resolve("tables"));

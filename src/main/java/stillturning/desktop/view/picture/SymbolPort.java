@@ -1,4 +1,4 @@
 package stillturning.desktop.view.picture;
 
 /** A port of a symbol. */
-public record PortOf(String symbol, String port) {}
+public record SymbolPort(String symbol, String port) {}

@@ -9,14 +9,14 @@ import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
 
 /** A moment of the flight that can be chosen, in words. */
-public record When(Moment moment, String words) {
+public record MomentChoice(Moment moment, String words) {
 
     /** Where the study's failures happen, then every moment in the order of the flight. */
-    static List<When> of(Study study) {
-        List<When> all = new ArrayList<>();
+    static List<MomentChoice> of(Study study) {
+        List<MomentChoice> all = new ArrayList<>();
         String phase = study.goals().failurePhase().name();
-        all.add(new When(Moment.heldIn(phase), phase + ", held"));
-        Assess.moments(study).forEach(moment -> all.add(new When(moment, words(moment))));
+        all.add(new MomentChoice(Moment.heldIn(phase), phase + ", held"));
+        Assess.moments(study).forEach(moment -> all.add(new MomentChoice(moment, words(moment))));
         return List.copyOf(all);
     }
 

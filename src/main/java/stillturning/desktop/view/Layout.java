@@ -1,0 +1,88 @@
+package stillturning.desktop.view;
+
+import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.Tab;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** Pieces of layout that several panes use. */
+public final class Layout {
+
+    private Layout() {}
+
+    /** Nodes one beside the other. */
+    public static HBox inLine(Node... nodes) {
+        HBox line = new HBox(nodes);
+        line.getStyleClass().add("in-line");
+        line.setAlignment(Pos.CENTER_LEFT);
+        return line;
+    }
+
+    /** A control with a word before it. */
+    public static HBox named(String word, Node control) {
+        HBox box = inLine(new Label(word), control);
+        box.getStyleClass().add("named");
+        return box;
+    }
+
+    /** Takes the room that is left in a line. */
+    public static Region gap() {
+        return wide(new Region());
+    }
+
+    /** Gives a node the room that is left in a line. */
+    public static <N extends Node> N wide(N node) {
+        HBox.setHgrow(node, Priority.ALWAYS);
+        return node;
+    }
+
+    /** Gives a node the room that is left in a column. */
+    public static <N extends Node> N high(N node) {
+        VBox.setVgrow(node, Priority.ALWAYS);
+        return node;
+    }
+
+    /** One node above another, the border between them to be moved. */
+    public static SplitPane above(double share, Node upper, Node lower) {
+        SplitPane split = new SplitPane(upper, lower);
+        split.setOrientation(Orientation.VERTICAL);
+        split.setDividerPositions(share);
+        return split;
+    }
+
+    /** Scrolls up and down only. */
+    public static void scroll(ScrollPane scroll, Node content) {
+        scroll.setContent(content);
+        scroll.setFitToWidth(true);
+        scroll.getStyleClass().add("edge-to-edge");
+    }
+
+    /** A tab that stays. */
+    public static Tab tab(String words, Node content) {
+        Tab tab = new Tab(words, content);
+        tab.setClosable(false);
+        return tab;
+    }
+
+    /** A column of a grid that is as wide as what is in it. */
+    public static ColumnConstraints asWideAsWords() {
+        ColumnConstraints column = new ColumnConstraints();
+        column.setMinWidth(Region.USE_PREF_SIZE);
+        return column;
+    }
+
+    /** A column of a grid that takes the room that is left. */
+    public static ColumnConstraints growing() {
+        ColumnConstraints column = new ColumnConstraints();
+        column.setHgrow(Priority.ALWAYS);
+        return column;
+    }
+}
