@@ -1,12 +1,5 @@
 package stillturning.assess;
 
-import stillturning.parts.AlteredPart;
-import stillturning.parts.element.Cell;
-import stillturning.parts.element.Coil;
-import stillturning.parts.element.Consumer;
-import stillturning.parts.element.Element;
-import stillturning.parts.element.Generator;
-import stillturning.parts.element.Guard;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -17,11 +10,18 @@ import stillturning.model.Engine;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
 import stillturning.model.Study.Aircraft;
+import stillturning.parts.AlteredPart;
 import stillturning.parts.Part;
+import stillturning.parts.element.Cell;
+import stillturning.parts.element.Coil;
+import stillturning.parts.element.Consumer;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Demand;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Generator;
 import stillturning.parts.element.Generator.Alone;
 import stillturning.parts.element.Generator.WithoutBattery;
+import stillturning.parts.element.Guard;
 import stillturning.parts.element.Guard.Trip;
 import stillturning.parts.element.Tolerance;
 

@@ -1,6 +1,5 @@
 package stillturning.assess;
 
-import stillturning.parts.Part;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +13,7 @@ import stillturning.model.failure.Failure;
 import stillturning.parts.Alteration;
 import stillturning.parts.Alteration.Removed;
 import stillturning.parts.FailureMode;
+import stillturning.parts.Part;
 import stillturning.parts.element.Conversion;
 
 /** A part gone with all that it does. */
@@ -40,7 +40,8 @@ final class RemovedPart {
                                 removed.computeIfAbsent(placed.part(), p -> new ArrayList<>())
                                         .add(new Removed(placed.element().name())));
         List<Hit> hits = new ArrayList<>();
-        removed.forEach((part, all) -> hits.add(new Hit(part, FailureMode.of("removed", "removed", all))));
+        removed.forEach(
+                (part, all) -> hits.add(new Hit(part, FailureMode.of("removed", "removed", all))));
         return new Failure(id + ": removed", hits, Map.of());
     }
 

@@ -1,7 +1,5 @@
 package stillturning.files;
 
-import stillturning.parts.element.Generator;
-import stillturning.parts.Lever;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -20,8 +18,10 @@ import stillturning.model.Cue;
 import stillturning.model.LoadNeed;
 import stillturning.model.Procedure;
 import stillturning.model.Terminal;
+import stillturning.parts.Lever;
 import stillturning.parts.Part;
 import stillturning.parts.element.Consumer;
+import stillturning.parts.element.Generator;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.DocumentPlaces;
 

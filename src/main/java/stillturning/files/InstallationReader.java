@@ -70,8 +70,7 @@ final class InstallationReader {
                             known(id, path, "part", assembly, report);
                             arms.put(id, si(ledger.given(path, arm)));
                         });
-        return new Fit(
-                wires, arms, assembly.contactAmps(), assembly.interruptAmps());
+        return new Fit(wires, arms, assembly.contactAmps(), assembly.interruptAmps());
     }
 
     private static void known(

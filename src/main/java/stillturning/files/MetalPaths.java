@@ -1,6 +1,5 @@
 package stillturning.files;
 
-import stillturning.parts.Part;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -14,6 +13,7 @@ import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Terminal;
+import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;

@@ -112,8 +112,7 @@ final class OddsReader {
     private List<String> named(Sharing sharing, String name, Spot spot) {
         boolean wires = SharesReader.ofWires(sharing);
         List<String> run = wiresByRun.getOrDefault(name, List.of());
-        Optional<Part> part =
-                assembly.part(name).filter(p -> !wires || isWire(p) || run.isEmpty());
+        Optional<Part> part = assembly.part(name).filter(p -> !wires || isWire(p) || run.isEmpty());
         if (part.isPresent()) {
             return fits(sharing, part.get(), spot) ? List.of(name) : List.of();
         }

@@ -1,9 +1,5 @@
 package stillturning.files;
 
-import stillturning.parts.Tag;
-import stillturning.parts.PartValues;
-import stillturning.parts.Part;
-import stillturning.files.entry.PartEntry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +7,10 @@ import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.CatalogueEntry;
 import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.Names;
+import stillturning.files.entry.PartEntry;
+import stillturning.parts.Part;
+import stillturning.parts.PartValues;
+import stillturning.parts.Tag;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.shape.Form;
 import stillturning.yaml.shape.FormField;

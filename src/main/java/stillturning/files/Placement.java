@@ -13,8 +13,8 @@ import stillturning.files.entry.RunText.Item;
 import stillturning.files.entry.RunText.Through;
 
 /**
- * Where a candidate's parts sit, and how many lines arrive at each: what must be known
- * before the first part is made.
+ * Where a candidate's parts sit, and how many lines arrive at each: what must be known before the
+ * first part is made.
  */
 final class Placement {
 

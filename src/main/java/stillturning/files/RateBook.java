@@ -1,7 +1,5 @@
 package stillturning.files;
 
-import stillturning.parts.PartKinds;
-import stillturning.parts.PartKind;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -18,6 +16,8 @@ import stillturning.model.Chances.Per;
 import stillturning.model.Chances.Rate;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartKinds;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.notation.Origin;
 import stillturning.yaml.notation.Source;
@@ -111,8 +111,7 @@ record RateBook(
 
     /** Tells rates of modes that a part does not have, and those that do not count by hours. */
     void check(Map<String, RateText> rates, Part part, String path, ProblemCollector report) {
-        List<String> full =
-                part.failureModes().stream().map(FailureMode::fullKey).toList();
+        List<String> full = part.failureModes().stream().map(FailureMode::fullKey).toList();
         Set<String> known = new HashSet<>(full);
         known.addAll(byKind.getOrDefault(part.kind().word(), Map.of()).keySet());
         rates.forEach(
@@ -136,7 +135,8 @@ record RateBook(
                                 Spot.atKey(at),
                                 "kind of part",
                                 kind,
-                                new TreeSet<>(PartKinds.all().stream().map(PartKind::word).toList()));
+                                new TreeSet<>(
+                                        PartKinds.all().stream().map(PartKind::word).toList()));
                     }
                     modes.forEach(
                             (mode, rate) -> {

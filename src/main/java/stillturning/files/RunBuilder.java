@@ -1,7 +1,5 @@
 package stillturning.files;
 
-import stillturning.parts.PartKinds;
-import stillturning.parts.PartKind;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -18,6 +16,8 @@ import stillturning.files.entry.RunText.NewProtector;
 import stillturning.files.entry.RunText.NewWire;
 import stillturning.files.entry.RunText.Through;
 import stillturning.model.Terminal;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartKinds;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.WireGauge;
@@ -232,9 +232,7 @@ final class RunBuilder {
 
     private static PartEntry entry(NewProtector protector) {
         return PartEntry.made(
-                kind(wordOf(protector)),
-                protector.ofClass(),
-                Map.of("rating", protector.rating()));
+                kind(wordOf(protector)), protector.ofClass(), Map.of("rating", protector.rating()));
     }
 
     private static PartKind kind(String word) {
@@ -270,8 +268,7 @@ final class RunBuilder {
     }
 
     private static PartEntry wire(Optional<WireGauge> gauge, Given length) {
-        PartEntry wire =
-                PartEntry.made(kind("wire"), Optional.empty(), Map.of("length", length));
+        PartEntry wire = PartEntry.made(kind("wire"), Optional.empty(), Map.of("length", length));
         return gauge.map(g -> ofGauge(wire, g)).orElse(wire);
     }
 

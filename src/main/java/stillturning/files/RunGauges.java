@@ -1,12 +1,10 @@
 package stillturning.files;
 
-import stillturning.files.entry.RunText.NewWire;
-import stillturning.parts.Protection;
-import java.util.OptionalDouble;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import stillturning.files.CableSizes.Duty;
 import stillturning.files.ProblemCollector.Spot;
@@ -15,8 +13,10 @@ import stillturning.files.RunBuilder.Site;
 import stillturning.files.RunBuilder.Stop;
 import stillturning.files.RunBuilder.Use;
 import stillturning.files.entry.PartEntry;
+import stillturning.files.entry.RunText.NewWire;
 import stillturning.model.Terminal;
 import stillturning.parts.Cable;
+import stillturning.parts.Protection;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.WireGauge;

@@ -1,6 +1,5 @@
 package stillturning.files;
 
-import stillturning.parts.Part;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -18,6 +17,7 @@ import stillturning.files.entry.RunText.Anchor;
 import stillturning.files.entry.RunText.NewWire;
 import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
+import stillturning.parts.Part;
 import stillturning.quantity.WireGauge;
 import stillturning.yaml.DocumentPlaces;
 

@@ -1,7 +1,5 @@
 package stillturning.files;
 
-import stillturning.parts.PartKinds;
-import stillturning.parts.PartKind;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
@@ -9,6 +7,8 @@ import java.util.Optional;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.PartEntry;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartKinds;
 import stillturning.yaml.YamlDocument;
 
 /**
@@ -50,9 +50,7 @@ final class StandIns {
     PartEntry completed(PartEntry entry) {
         PartEntry usual = first(entry.kind());
         PartEntry filled = entry.filledFrom(usual);
-        return Optional.ofNullable(REST.get(entry.kind()))
-                .map(filled::filledFrom)
-                .orElse(filled);
+        return Optional.ofNullable(REST.get(entry.kind())).map(filled::filledFrom).orElse(filled);
     }
 
     /** The usual entry of the same kind, without a value of the entry's own. */

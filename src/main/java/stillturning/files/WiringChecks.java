@@ -1,6 +1,5 @@
 package stillturning.files;
 
-import stillturning.parts.element.Element;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -13,6 +12,7 @@ import stillturning.files.ProblemCollector.Spot;
 import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
+import stillturning.parts.element.Element;
 
 /** What must be true of a candidate's joins, whatever flows through them. */
 final class WiringChecks {
@@ -37,8 +37,7 @@ final class WiringChecks {
                 dangling(part, joined.keySet());
             }
         }
-        if (assembly.parts().stream()
-                .noneMatch(WiringChecks::isOnStructure)) {
+        if (assembly.parts().stream().noneMatch(WiringChecks::isOnStructure)) {
             report.problem(
                     Spot.atKey("parts"),
                     "no ground point is on the structure",
@@ -80,7 +79,9 @@ final class WiringChecks {
             Terminal terminal = new Terminal(part.id(), name);
             if (!joined.contains(terminal) && !part.mayDangle(name)) {
                 report.problem(
-                        part.role() == Part.Role.LOAD ? Spot.atKey("links") : assembly.spotOf(part.id()),
+                        part.role() == Part.Role.LOAD
+                                ? Spot.atKey("links")
+                                : assembly.spotOf(part.id()),
                         part.id(),
                         "nothing is joined to " + terminal,
                         "add a link to it");

@@ -1,7 +1,5 @@
 package stillturning.sizing;
 
-import stillturning.model.failure.FailureCatalogue;
-import stillturning.parts.Part;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -15,7 +13,9 @@ import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
 import stillturning.parts.Load;
+import stillturning.parts.Part;
 import stillturning.sizing.LoadAnalysis.Balance;
 import stillturning.sizing.LoadAnalysis.BatteryOnly;
 import stillturning.sizing.LoadAnalysis.ChargeStep;

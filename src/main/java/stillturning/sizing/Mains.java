@@ -1,8 +1,5 @@
 package stillturning.sizing;
 
-import stillturning.parts.element.Cell;
-import stillturning.parts.element.Element;
-import stillturning.parts.element.Generator;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -17,7 +14,10 @@ import stillturning.parts.Cable;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Capacity;
+import stillturning.parts.element.Cell;
+import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
+import stillturning.parts.element.Generator;
 import stillturning.parts.element.Protector;
 import stillturning.sizing.WireSchedule.Drop;
 import stillturning.sizing.WireSchedule.Main;

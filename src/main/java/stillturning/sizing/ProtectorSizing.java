@@ -115,8 +115,7 @@ final class ProtectorSizing {
             FailureMode bolted =
                     FailureMode.of(
                             "bolted",
-                            new Added(
-                                    new Conductor("bolt", end, Element.STRUCTURE, BOLTED_OHMS)));
+                            new Added(new Conductor("bolt", end, Element.STRUCTURE, BOLTED_OHMS)));
             Failure failure =
                     new Failure(
                             placed.part() + ": bolted",

@@ -1,6 +1,5 @@
 package stillturning.sizing;
 
-import stillturning.parts.element.Cell;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -10,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.parts.Part;
+import stillturning.parts.element.Cell;
 import stillturning.sizing.LoadAnalysis.Balance;
 import stillturning.sizing.LoadAnalysis.ChargeStep;
 import stillturning.sizing.SizeFinding.Mend;

@@ -39,9 +39,7 @@ final class WireSizing {
 
     WireSchedule schedule() {
         return new WireSchedule(
-                subject.candidate().wires().map(this::size).toList(),
-                allCircuits,
-                allMains);
+                subject.candidate().wires().map(this::size).toList(), allCircuits, allMains);
     }
 
     private WireSize size(Wire wire) {

@@ -14,14 +14,14 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
 import stillturning.model.Terminal;
-import stillturning.parts.joining.Connector;
-import stillturning.parts.joining.GroundPoint;
 import stillturning.parts.Load;
-import stillturning.parts.switching.Switch;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Generator.Alone;
 import stillturning.parts.element.Generator.WithoutBattery;
 import stillturning.parts.element.Tolerance;
+import stillturning.parts.joining.Connector;
+import stillturning.parts.joining.GroundPoint;
+import stillturning.parts.switching.Switch;
 
 /**
  * A small candidate drawn by lot: parts of every kind between a few joints of the supply side

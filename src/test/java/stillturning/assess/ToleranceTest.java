@@ -19,8 +19,8 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
-import stillturning.parts.protection.ProtectorCurves;
 import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.protection.ProtectorCurves;
 import stillturning.story.UntoldStory;
 
 /** Two fuses in a row, and what their bands leave open. */

@@ -61,9 +61,7 @@ class CableSizesTest {
         Cable size = Cable.of(gauge).orElseThrow();
         assertEquals("12", size.awg());
         assertEquals(
-                size.ohmsPerMetre() * size.squareMetres() / 4e-6,
-                size.ohmsPerMetre(gauge),
-                1e-15);
+                size.ohmsPerMetre() * size.squareMetres() / 4e-6, size.ohmsPerMetre(gauge), 1e-15);
         assertEquals(Optional.empty(), Cable.of(WireGauge.parse("0.1 mm2")));
         assertEquals(Optional.empty(), Cable.of(WireGauge.awg(5)));
     }

@@ -1,8 +1,5 @@
 package stillturning.files;
 
-import java.util.stream.Collectors;
-import stillturning.parts.PartKind;
-import stillturning.parts.PartKinds;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,6 +33,8 @@ import stillturning.model.LoadNeed;
 import stillturning.model.Zone.Hazard;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartKinds;
 import stillturning.yaml.notation.Origin;
 
 class ChancesTest {

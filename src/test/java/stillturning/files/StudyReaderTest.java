@@ -22,15 +22,15 @@ import stillturning.model.Cue;
 import stillturning.model.LoadNeed;
 import stillturning.model.Study;
 import stillturning.model.Terminal;
-import stillturning.parts.source.Alternator;
-import stillturning.parts.source.Battery;
-import stillturning.parts.protection.Breaker;
-import stillturning.parts.joining.Bus;
-import stillturning.parts.joining.Diode;
-import stillturning.parts.protection.Fuse;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Demand;
+import stillturning.parts.joining.Bus;
+import stillturning.parts.joining.Diode;
+import stillturning.parts.protection.Breaker;
+import stillturning.parts.protection.Fuse;
+import stillturning.parts.source.Alternator;
+import stillturning.parts.source.Battery;
 import stillturning.yaml.notation.Origin;
 
 class StudyReaderTest {

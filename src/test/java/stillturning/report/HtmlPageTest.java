@@ -1,6 +1,5 @@
 package stillturning.report;
 
-import stillturning.model.failure.FailureCatalogue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -27,6 +26,7 @@ import stillturning.assess.CandidateCases;
 import stillturning.assess.NothingBroken;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
+import stillturning.model.failure.FailureCatalogue;
 import stillturning.report.Sources.SourceNote;
 
 class HtmlPageTest {

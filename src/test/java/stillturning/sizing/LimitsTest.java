@@ -7,8 +7,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.model.Installation.Nature;
 import stillturning.parts.Cable;
-import stillturning.parts.protection.ProtectorCurves;
 import stillturning.parts.element.Capacity;
+import stillturning.parts.protection.ProtectorCurves;
 import stillturning.sizing.ProtectorSize.Kind;
 import stillturning.sizing.Subject.Rated;
 

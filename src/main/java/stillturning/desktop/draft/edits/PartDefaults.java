@@ -1,17 +1,17 @@
 package stillturning.desktop.draft.edits;
 
-import stillturning.parts.Lever;
-import stillturning.files.PartCatalogue;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.desktop.draft.ChangeRefused;
+import stillturning.files.PartCatalogue;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.Price;
 import stillturning.files.entry.Values;
+import stillturning.parts.Lever;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.YamlValue;
 import stillturning.yaml.notation.Given;
