@@ -1,5 +1,6 @@
 package stillturning.files;
 
+import stillturning.parts.Lever;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -92,6 +93,14 @@ public final class PartCatalogue {
                 .completed(entry)
                 .complete()
                 .part(tag, new PartValues.Site(SAMPLE_VOLTS, List.of()));
+    }
+
+    /** Where the lever of a new part stands in flight; empty where nothing has to be said of it. */
+    public Optional<String> positionInFlight(PartEntry entry) {
+        return sample(entry).levers().stream()
+                .filter(Lever::stated)
+                .map(Lever::usual)
+                .findFirst();
     }
 
     /** A sample of every class. */
