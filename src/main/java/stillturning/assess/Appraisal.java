@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stillturning.model.Burdens;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
 import stillturning.model.failure.Failure;

@@ -19,6 +19,7 @@ import stillturning.assess.ranking.Ranking;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Scale;
 import stillturning.assess.ranking.Sense;
+import stillturning.model.Burdens;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;

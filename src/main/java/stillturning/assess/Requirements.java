@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.model.Burdens;
 import stillturning.model.Requirement;
 import stillturning.quantity.Formats;
 

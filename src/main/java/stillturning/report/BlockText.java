@@ -2,8 +2,6 @@ package stillturning.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillturning.report.TerminalColour.Ink;
-import stillturning.report.TextTable.Cell;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
@@ -11,6 +9,9 @@ import stillturning.report.page.Block.Lines;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
+import stillturning.report.table.TerminalColour;
+import stillturning.report.table.TerminalColour.Ink;
+import stillturning.report.table.TextTable;
 
 /** Running text for a terminal of 100 columns. */
 public final class BlockText {
@@ -34,7 +35,7 @@ public final class BlockText {
             } else if (block instanceof Points points) {
                 lines.addAll(points(points));
             } else if (block instanceof Grid grid) {
-                table(grid).lines(paint).forEach(line -> lines.add(INDENT + line));
+                TextTable.lines(grid.table(), paint).forEach(line -> lines.add(INDENT + line));
             } else if (block instanceof Lines kept) {
                 lines.addAll(kept.lines());
             }
@@ -46,22 +47,6 @@ public final class BlockText {
         return points.points().stream()
                 .flatMap(point -> hung(INDENT + "- ", point).stream())
                 .toList();
-    }
-
-    private static TextTable table(Grid grid) {
-        TextTable table =
-                new TextTable(
-                        grid.columns().stream()
-                                .map(
-                                        c ->
-                                                c.style().isEmpty()
-                                                        ? TextTable.Column.words(
-                                                                c.head(), c.widest())
-                                                        : TextTable.Column.numbers(
-                                                                c.head(), c.widest()))
-                                .toList());
-        grid.rows().forEach(row -> table.row(row.stream().map(Cell::new).toList()));
-        return table;
     }
 
     private static List<String> hung(String head, String text) {

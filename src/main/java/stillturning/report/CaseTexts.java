@@ -1,18 +1,23 @@
 package stillturning.report;
 
+import static stillturning.report.table.Column.words;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.CandidateCases.Case;
 import stillturning.assess.Verdict;
 import stillturning.quantity.Formats;
 import stillturning.report.StoryFacts.Fact;
-import stillturning.report.TerminalColour.Ink;
-import stillturning.report.TextTable.Cell;
-import stillturning.report.TextTable.Column;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
+import stillturning.report.table.TerminalColour;
+import stillturning.report.table.TerminalColour.Ink;
+import stillturning.report.table.TextTable;
 import stillturning.story.Story;
 
 /** The study's own cases as text: what each does to each candidate, and what it means there. */
@@ -24,50 +29,39 @@ public final class CaseTexts {
     private static final String UNTOLD = "cannot be computed";
     private static final String NONE = "-";
 
+    private static final List<Column<Case>> COLUMNS =
+            List.of(
+                    words("case", 20, Case::said),
+                    Column.<Case>words(
+                                    "outcome",
+                                    14,
+                                    c ->
+                                            mark(c).map(OutcomeMark::word)
+                                                    .orElse(c.absent() ? ABSENT : UNTOLD))
+                            .ink(c -> mark(c).map(OutcomeMark::ink).orElse(Ink.FAINT)),
+                    worst("engine interrupted", 8, v -> interrupted(v).orElse(NONE)),
+                    worst("pilot as planned", 8, v -> StoryFacts.endurance(v.planned())),
+                    worst("pilot late", 8, v -> StoryFacts.endurance(v.late())),
+                    worst("pilot never", 8, v -> StoryFacts.endurance(v.unaided())),
+                    worst(
+                            "must act by",
+                            8,
+                            v -> v.actBySeconds().map(Formats::lasting).orElse(NONE)));
+
     private CaseTexts() {}
 
     /** One candidate's table. */
     public static List<String> table(CandidateCases of, TerminalColour paint) {
-        TextTable table =
-                new TextTable(
-                        List.of(
-                                Column.words("case", 20),
-                                Column.words("outcome", 14),
-                                Column.numbers("engine inter- rupted", 8),
-                                Column.numbers("pilot as planned", 8),
-                                Column.numbers("pilot late", 8),
-                                Column.numbers("pilot never", 8),
-                                Column.numbers("must act by", 8)));
-        of.cases().forEach(one -> table.row(row(one)));
-        return table.lines(paint);
+        return TextTable.lines(new Table<>(COLUMNS, of.cases()), paint);
     }
 
-    private static List<Cell> row(Case one) {
-        return one.worst()
-                .map(verdict -> row(one.said(), verdict))
-                .orElseGet(
-                        () -> {
-                            List<Cell> cells = new ArrayList<>();
-                            cells.add(new Cell(one.said()));
-                            cells.add(new Cell(one.absent() ? ABSENT : UNTOLD, Ink.FAINT));
-                            while (cells.size() < 7) {
-                                cells.add(new Cell(NONE, Ink.FAINT));
-                            }
-                            return cells;
-                        });
+    private static Column<Case> worst(String head, int widest, Function<Verdict, String> told) {
+        return Column.<Case>figures(head, widest, c -> c.worst().map(told).orElse(NONE))
+                .ink(c -> c.worst().isPresent() ? Ink.PLAIN : Ink.FAINT);
     }
 
-    private static List<Cell> row(String said, Verdict verdict) {
-        return List.of(
-                new Cell(said),
-                new Cell(
-                        OutcomeMark.of(verdict.outcome()).word(),
-                        OutcomeMark.of(verdict.outcome()).ink()),
-                new Cell(interrupted(verdict).orElse(NONE)),
-                new Cell(StoryFacts.endurance(verdict.planned())),
-                new Cell(StoryFacts.endurance(verdict.late())),
-                new Cell(StoryFacts.endurance(verdict.unaided())),
-                new Cell(verdict.actBySeconds().map(Formats::lasting).orElse(NONE)));
+    private static Optional<OutcomeMark> mark(Case one) {
+        return one.worst().map(verdict -> OutcomeMark.of(verdict.outcome()));
     }
 
     /** How long the engine is without what it needs, where it does not end it. */

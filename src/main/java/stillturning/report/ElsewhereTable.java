@@ -1,16 +1,22 @@
 package stillturning.report;
 
+import static stillturning.report.table.Column.figures;
+import static stillturning.report.table.Column.words;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import stillturning.assess.Assessment;
 import stillturning.assess.Outcome;
 import stillturning.assess.WorseInPhase;
 import stillturning.quantity.Formats;
-import stillturning.report.TerminalColour.Ink;
-import stillturning.report.TextTable.Cell;
-import stillturning.report.TextTable.Column;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
+import stillturning.report.table.TerminalColour;
+import stillturning.report.table.TerminalColour.Ink;
+import stillturning.report.table.TextTable;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
 
@@ -40,34 +46,18 @@ public final class ElsewhereTable {
      * @param mildest outcomes milder than this are only counted
      */
     public List<String> lines(Outcome mildest, TerminalColour paint) {
-        TextTable table =
-                new TextTable(
-                        List.of(
-                                Column.words("candidate", 30),
-                                Column.words("failure", 40),
-                                Column.words("when", 24),
-                                Column.words("outcome", 30),
-                                Column.numbers("engine runs", 12)));
-        String above = "";
-        int shown = 0;
-        Map<Outcome, Integer> milder = new TreeMap<>();
-        for (WorseInPhase one : worse) {
-            if (one.there().compareTo(mildest) > 0) {
-                milder.merge(one.there(), 1, Integer::sum);
-                continue;
-            }
-            shown++;
-            String title = title(one.candidate());
-            table.row(
-                    List.of(
-                            new Cell(title.equals(above) ? "" : title, Ink.STRONG),
-                            new Cell(one.failure()),
-                            new Cell(when(one.moment())),
-                            new Cell(one.there().words(), OutcomeMark.of(one.there()).ink()),
-                            new Cell(runs(one.seconds()))));
-            above = title;
+        List<WorseInPhase> shown =
+                worse.stream().filter(one -> one.there().compareTo(mildest) <= 0).toList();
+        Map<Outcome, Long> milder =
+                worse.stream()
+                        .filter(one -> one.there().compareTo(mildest) > 0)
+                        .collect(
+                                Collectors.groupingBy(
+                                        WorseInPhase::there, TreeMap::new, Collectors.counting()));
+        List<String> lines = new ArrayList<>();
+        if (!shown.isEmpty()) {
+            lines.addAll(TextTable.lines(new Table<>(columns(), shown), paint));
         }
-        List<String> lines = new ArrayList<>(shown > 0 ? table.lines(paint) : List.of());
         if (worse.isEmpty()) {
             lines.add("None does worse anywhere else.");
         }
@@ -75,6 +65,18 @@ public final class ElsewhereTable {
                 (outcome, count) ->
                         lines.add(count + " more come to \"" + outcome.words() + "\" there."));
         return lines;
+    }
+
+    private List<Column<WorseInPhase>> columns() {
+        return List.of(
+                Column.<WorseInPhase>words("candidate", 30, one -> title(one.candidate()))
+                        .ink(one -> Ink.STRONG)
+                        .once(),
+                words("failure", 40, WorseInPhase::failure),
+                words("when", 24, one -> when(one.moment())),
+                Column.<WorseInPhase>words("outcome", 30, one -> one.there().words())
+                        .ink(one -> OutcomeMark.of(one.there()).ink()),
+                figures("engine runs", 12, one -> runs(one.seconds())));
     }
 
     /** A moment in words. */

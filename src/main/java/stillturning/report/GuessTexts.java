@@ -1,5 +1,7 @@
 package stillturning.report;
 
+import static stillturning.report.table.Column.words;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,8 +13,11 @@ import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
 import stillturning.quantity.Formats;
-import stillturning.report.TextTable.Cell;
-import stillturning.report.TextTable.Column;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
+import stillturning.report.table.TerminalColour;
+import stillturning.report.table.TerminalColour.Ink;
+import stillturning.report.table.TextTable;
 
 /** Which guesses matter, in words. */
 public final class GuessTexts {
@@ -43,22 +48,16 @@ public final class GuessTexts {
 
     /** Those that matter as a table, gravest first. */
     public List<String> table(TerminalColour paint) {
-        TextTable table =
-                new TextTable(
-                        List.of(
-                                Column.words("find out", 30),
-                                Column.words("guessed", 8),
-                                Column.words(lower(), 36),
-                                Column.words(higher(), 36)));
-        for (Row row : rows()) {
-            table.row(
-                    List.of(
-                            new Cell(row.name() + ", " + row.source(), TerminalColour.Ink.STRONG),
-                            new Cell(row.value()),
-                            new Cell(row.ifLess()),
-                            new Cell(row.ifMore())));
-        }
-        return guesses.matter().isEmpty() ? List.of() : table.lines(paint);
+        List<Column<Row>> columns =
+                List.of(
+                        Column.<Row>words("find out", 30, r -> r.name() + ", " + r.source())
+                                .ink(r -> Ink.STRONG),
+                        words("guessed", 8, Row::value),
+                        words(lower(), 36, Row::ifLess),
+                        words(higher(), 36, Row::ifMore));
+        return guesses.matter().isEmpty()
+                ? List.of()
+                : TextTable.lines(new Table<>(columns, rows()), paint);
     }
 
     /** One guess that matters, and what another value does. */

@@ -1,23 +1,69 @@
 package stillturning.report;
 
+import static stillturning.report.table.Column.figures;
+import static stillturning.report.table.Column.words;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.LeftSwitch;
 import stillturning.assess.Outcome;
 import stillturning.assess.Verdict;
+import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
 import stillturning.report.StoryFacts.Fact;
-import stillturning.report.TerminalColour.Ink;
-import stillturning.report.TextTable.Cell;
-import stillturning.report.TextTable.Column;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
+import stillturning.report.table.TerminalColour;
+import stillturning.report.table.TerminalColour.Ink;
+import stillturning.report.table.TextTable;
 import stillturning.story.StartAttempt;
 
 /** What is looked at beside the failures: switches left wrong before the flight, and starting. */
 public final class OtherFindings {
+
+    private static final List<Column<Of<LeftSwitch>>> LEFT_SWITCHES =
+            List.of(
+                    candidate(30),
+                    words("switch", 26, of -> of.one.lever() + " left " + of.one.position()),
+                    words("shows before flight", 20, of -> shows(of.one)),
+                    Column.<Of<LeftSwitch>>words(
+                                    "then",
+                                    14,
+                                    of -> mark(of.one).map(OutcomeMark::word).orElse("-"))
+                            .ink(of -> mark(of.one).map(OutcomeMark::ink).orElse(Ink.FAINT)),
+                    figures(
+                            "engine runs",
+                            11,
+                            of ->
+                                    of.one
+                                            .verdict()
+                                            .map(v -> StoryFacts.endurance(v.planned()))
+                                            .orElse("-")));
+
+    private static final List<Column<Of<StartAttempt>>> STARTS =
+            List.of(
+                    candidate(24),
+                    words("batteries", 21, of -> of.one.conditions()),
+                    Column.<Of<StartAttempt>>words("engine", 16, of -> outcome(of.one))
+                            .ink(of -> of.one.runs() ? Ink.PLAIN : Ink.ALARM),
+                    figures("starter", 8, of -> amps(of.one)),
+                    words("lowest voltage", 15, of -> lowest(of.one)),
+                    words(
+                            "stop",
+                            12,
+                            of ->
+                                    of.one.resets().isEmpty()
+                                            ? "nothing"
+                                            : String.join(", ", of.one.resets())));
+
+    /** Something of a candidate. */
+    private record Of<T>(Candidate candidate, T one) {}
 
     private OtherFindings() {}
 
@@ -28,33 +74,31 @@ public final class OtherFindings {
      */
     public static List<String> leftSwitches(
             List<Appraisal> appraisals, boolean all, TerminalColour paint) {
-        TextTable table =
-                new TextTable(
-                        List.of(
-                                Column.words("candidate", 30),
-                                Column.words("switch", 26),
-                                Column.words("shows before flight", 20),
-                                Column.words("then", 14),
-                                Column.numbers("engine runs", 11)));
-        int told = 0;
-        int left = 0;
-        for (Appraisal appraisal : appraisals) {
-            String title = appraisal.candidate().title();
-            for (LeftSwitch one : appraisal.cases().leftSwitches()) {
-                if (all || matters(one)) {
-                    table.row(row(title, one));
-                    title = "";
-                    told++;
-                } else {
-                    left++;
-                }
-            }
+        List<Of<LeftSwitch>> every = each(appraisals, a -> a.cases().leftSwitches());
+        List<Of<LeftSwitch>> told =
+                every.stream().filter(left -> all || matters(left.one)).toList();
+        List<String> lines = new ArrayList<>();
+        if (!told.isEmpty()) {
+            lines.addAll(TextTable.lines(new Table<>(LEFT_SWITCHES, told), paint));
         }
-        List<String> lines = new ArrayList<>(told > 0 ? table.lines(paint) : List.of());
+        int left = every.size() - told.size();
         if (left > 0) {
             lines.add(left + " others show before the flight, or change nothing in it.");
         }
         return lines;
+    }
+
+    private static <T> List<Of<T>> each(
+            List<Appraisal> appraisals, Function<Appraisal, List<T>> all) {
+        return appraisals.stream()
+                .flatMap(a -> all.apply(a).stream().map(one -> new Of<>(a.candidate(), one)))
+                .toList();
+    }
+
+    private static <T> Column<Of<T>> candidate(int widest) {
+        return Column.<Of<T>>words("candidate", widest, of -> of.candidate.title())
+                .ink(of -> Ink.STRONG)
+                .once();
     }
 
     private static boolean matters(LeftSwitch one) {
@@ -62,16 +106,8 @@ public final class OtherFindings {
                 && one.verdict().filter(v -> v.outcome() != Outcome.NO_EFFECT).isPresent();
     }
 
-    private static List<Cell> row(String title, LeftSwitch one) {
-        return List.of(
-                new Cell(title, Ink.STRONG),
-                new Cell(one.lever() + " left " + one.position()),
-                new Cell(shows(one)),
-                one.verdict()
-                        .map(v -> OutcomeMark.of(v.outcome()))
-                        .map(mark -> new Cell(mark.word(), mark.ink()))
-                        .orElse(new Cell("-", Ink.FAINT)),
-                new Cell(one.verdict().map(v -> StoryFacts.endurance(v.planned())).orElse("-")));
+    private static Optional<OutcomeMark> mark(LeftSwitch one) {
+        return one.verdict().map(v -> OutcomeMark.of(v.outcome()));
     }
 
     private static String shows(LeftSwitch one) {
@@ -83,35 +119,8 @@ public final class OtherFindings {
 
     /** Each attempt to start the engine on the ground; nothing where the study has no starter. */
     public static List<String> starts(List<Appraisal> appraisals, TerminalColour paint) {
-        TextTable table =
-                new TextTable(
-                        List.of(
-                                Column.words("candidate", 24),
-                                Column.words("batteries", 21),
-                                Column.words("engine", 16),
-                                Column.numbers("starter", 8),
-                                Column.words("lowest voltage", 15),
-                                Column.words("stop", 12)));
-        int told = 0;
-        for (Appraisal appraisal : appraisals) {
-            String title = appraisal.candidate().title();
-            for (StartAttempt start : appraisal.cases().starts()) {
-                table.row(row(title, start));
-                title = "";
-                told++;
-            }
-        }
-        return told > 0 ? table.lines(paint) : List.of();
-    }
-
-    private static List<Cell> row(String title, StartAttempt start) {
-        return List.of(
-                new Cell(title, Ink.STRONG),
-                new Cell(start.conditions()),
-                new Cell(outcome(start), start.runs() ? Ink.PLAIN : Ink.ALARM),
-                new Cell(amps(start)),
-                new Cell(lowest(start)),
-                new Cell(start.resets().isEmpty() ? "nothing" : String.join(", ", start.resets())));
+        List<Of<StartAttempt>> told = each(appraisals, a -> a.cases().starts());
+        return told.isEmpty() ? List.of() : TextTable.lines(new Table<>(STARTS, told), paint);
     }
 
     private static String outcome(StartAttempt start) {

@@ -1,7 +1,7 @@
 package stillturning.report;
 
 import stillturning.assess.Outcome;
-import stillturning.report.TerminalColour.Ink;
+import stillturning.report.table.TerminalColour.Ink;
 
 /** An outcome in the few letters that a table has room for; the sign tells it without colour. */
 public enum OutcomeMark {

@@ -1,14 +1,18 @@
 package stillturning.report;
 
+import static stillturning.report.table.Column.figures;
+import static stillturning.report.table.Column.words;
+
 import java.util.List;
 import stillturning.assess.PhaseVerdict;
 import stillturning.assess.PhaseVerdicts;
-import stillturning.assess.Verdict;
 import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
-import stillturning.report.TextTable.Cell;
-import stillturning.report.TextTable.Column;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
+import stillturning.report.table.TerminalColour;
+import stillturning.report.table.TextTable;
 import stillturning.story.Moment;
 
 /** One failure at every moment of the flight, as text. */
@@ -23,31 +27,30 @@ public final class PhaseTexts {
 
     /** Row by row in the order of the flight. */
     public static List<String> table(Study study, PhaseVerdicts of, TerminalColour paint) {
-        TextTable table =
-                new TextTable(
-                        List.of(
-                                Column.words("as this begins", 16),
-                                Column.numbers("flight left", 10),
-                                Column.words("outcome", 14),
-                                Column.numbers("pilot as planned", 9),
-                                Column.numbers("pilot late", 9),
-                                Column.numbers("pilot never", 9),
-                                Column.numbers("must act by", 8)));
-        of.moments().forEach(one -> table.row(row(study, one)));
-        return table.lines(paint);
+        List<Column<PhaseVerdict>> columns =
+                List.of(
+                        words("as this begins", 16, p -> ElsewhereTable.when(p.moment())),
+                        figures(
+                                "flight left",
+                                10,
+                                p -> Formats.duration(secondsLeft(study, p.moment()))),
+                        Column.<PhaseVerdict>words("outcome", 14, p -> mark(p).word())
+                                .ink(p -> mark(p).ink()),
+                        figures(
+                                "pilot as planned",
+                                9,
+                                p -> StoryFacts.endurance(p.verdict().planned())),
+                        figures("pilot late", 9, p -> StoryFacts.endurance(p.verdict().late())),
+                        figures("pilot never", 9, p -> StoryFacts.endurance(p.verdict().unaided())),
+                        figures(
+                                "must act by",
+                                8,
+                                p -> p.verdict().actBySeconds().map(Formats::lasting).orElse("-")));
+        return TextTable.lines(new Table<>(columns, of.moments()), paint);
     }
 
-    private static List<Cell> row(Study study, PhaseVerdict one) {
-        Verdict verdict = one.verdict();
-        OutcomeMark mark = OutcomeMark.of(verdict.outcome());
-        return List.of(
-                new Cell(ElsewhereTable.when(one.moment())),
-                new Cell(Formats.duration(secondsLeft(study, one.moment()))),
-                new Cell(mark.word(), mark.ink()),
-                new Cell(StoryFacts.endurance(verdict.planned())),
-                new Cell(StoryFacts.endurance(verdict.late())),
-                new Cell(StoryFacts.endurance(verdict.unaided())),
-                new Cell(verdict.actBySeconds().map(Formats::lasting).orElse("-")));
+    private static OutcomeMark mark(PhaseVerdict one) {
+        return OutcomeMark.of(one.verdict().outcome());
     }
 
     /** Time from the beginning of the moment's phase to the landing (s). */

@@ -3,12 +3,9 @@ package stillturning.report;
 import java.util.List;
 import java.util.stream.Stream;
 import stillturning.report.page.SizeSection;
-import stillturning.report.page.SizeSection.Column;
 import stillturning.report.page.SizeSection.Found;
 import stillturning.report.page.SizeSection.Sheet;
-import stillturning.report.page.SizeSection.Table;
 import stillturning.report.sizes.FindingWords;
-import stillturning.report.sizes.SizeTable;
 import stillturning.report.sizes.SizeTables;
 import stillturning.sizing.Rule.Gravity;
 import stillturning.sizing.SizeFinding;
@@ -31,8 +28,7 @@ final class SizeSheets {
                                 SizeTables.of(report).stream(),
                                 SizeTables.lists(report).stream()
                                         .filter(t -> !t.name().equals("load-analysis")))
-                        .filter(t -> !t.rows().isEmpty())
-                        .map(SizeSheets::table)
+                        .filter(t -> !t.cells().isEmpty())
                         .toList());
     }
 
@@ -48,15 +44,5 @@ final class SizeSheets {
                 FindingWords.about(report, f),
                 FindingWords.wrong(f),
                 FindingWords.mend(f));
-    }
-
-    private static Table table(SizeTable table) {
-        return new Table(
-                table.title(),
-                table.heads().stream()
-                        .map(h -> new Column(h.words().replace("- ", ""), h.number() ? "num" : ""))
-                        .toList(),
-                table.rows(),
-                table.notes());
     }
 }

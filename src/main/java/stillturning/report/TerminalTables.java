@@ -1,10 +1,15 @@
 package stillturning.report;
 
+import static stillturning.report.table.Column.figures;
+import static stillturning.report.table.Column.words;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
@@ -17,9 +22,11 @@ import stillturning.assess.ranking.Standing;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.quantity.Formats;
-import stillturning.report.TerminalColour.Ink;
-import stillturning.report.TextTable.Cell;
-import stillturning.report.TextTable.Column;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
+import stillturning.report.table.TerminalColour;
+import stillturning.report.table.TerminalColour.Ink;
+import stillturning.report.table.TextTable;
 
 /** An assessment's tables for a terminal of about 100 columns. */
 public final class TerminalTables {
@@ -27,47 +34,69 @@ public final class TerminalTables {
     private static final int TITLE = 34;
     private static final int NAME = 46;
 
+    private static final List<Column<Gate>> REQUIREMENTS =
+            List.of(
+                    Column.<Gate>words("candidate", TITLE, g -> g.of.candidate().title())
+                            .ink(g -> Ink.STRONG)
+                            .once(),
+                    Column.<Gate>words("", 6, g -> g.met.met() ? "met" : "MISSED")
+                            .ink(g -> g.met.met() ? Ink.GOOD : Ink.ALARM),
+                    words("requirement", 34, g -> g.met.requirement()),
+                    words("reason", 38, g -> g.met.reasonInFull()));
+
+    /** A hard requirement of a candidate. */
+    private record Gate(Appraisal of, RequirementMet met) {}
+
+    /** A line of the matrix: a kind of part without cells, or a failure. */
+    private record Line(String words, List<Optional<Verdict>> verdicts, boolean heading) {
+
+        Optional<OutcomeMark> mark(int candidate) {
+            return heading
+                    ? Optional.empty()
+                    : verdicts.get(candidate).map(v -> OutcomeMark.of(v.outcome()));
+        }
+    }
+
     private TerminalTables() {}
 
     /** Candidates in order, each with its value by every criterion. */
     public static List<String> ranking(Assessment assessment, TerminalColour paint) {
-        List<Weight> weights = assessment.study().goals().weights();
-        List<Column> columns = new ArrayList<>();
-        columns.add(Column.numbers("rank", 4));
-        columns.add(Column.words("candidate", 30));
-        columns.add(Column.numbers("points", 6));
-        weights.forEach(w -> columns.add(Column.numbers(shortName(w.criterion()), 10)));
-        columns.add(Column.numbers("missed", 6));
-        columns.add(Column.words("", 1));
-        TextTable table = new TextTable(columns);
-        String currency = assessment.study().heading().currency();
-        for (Appraisal appraisal : RankingOrder.of(assessment)) {
-            assessment
-                    .ranking()
-                    .ifPresent(r -> table.row(rankingRow(appraisal, r, weights, currency)));
-        }
-        return table.lines(paint);
+        return assessment
+                .ranking()
+                .map(r -> new Table<>(columns(assessment, r), RankingOrder.of(assessment)))
+                .map(table -> TextTable.lines(table, paint))
+                .orElse(List.of());
     }
 
-    private static List<Cell> rankingRow(
-            Appraisal appraisal, RankingResult ranking, List<Weight> weights, String currency) {
-        Standing standing = ranking.standing(appraisal.candidate().id());
-        List<Cell> cells = new ArrayList<>();
-        cells.add(new Cell(String.valueOf(standing.rank())));
-        cells.add(
-                new Cell(
-                        appraisal.candidate().title(),
-                        standing.rank() == 1 ? Ink.STRONG : Ink.PLAIN));
-        cells.add(new Cell(Formats.fixed(standing.total(), 3)));
-        for (Weight weight : weights) {
-            double value =
-                    appraisal.measures().values().getOrDefault(weight.criterion(), Double.NaN);
-            cells.add(new Cell(ResultText.value(weight.criterion(), value, currency)));
+    private static List<Column<Appraisal>> columns(Assessment assessment, RankingResult ranking) {
+        String currency = assessment.study().heading().currency();
+        Function<Appraisal, Standing> standing = a -> ranking.standing(a.candidate().id());
+        List<Column<Appraisal>> columns = new ArrayList<>();
+        columns.add(figures("rank", 4, a -> String.valueOf(standing.apply(a).rank())));
+        columns.add(
+                Column.<Appraisal>words("candidate", 30, a -> a.candidate().title())
+                        .ink(a -> standing.apply(a).rank() == 1 ? Ink.STRONG : Ink.PLAIN));
+        columns.add(figures("points", 6, a -> Formats.fixed(standing.apply(a).total(), 3)));
+        for (Weight weight : assessment.study().goals().weights()) {
+            CriterionName criterion = weight.criterion();
+            columns.add(
+                    figures(
+                            shortName(criterion),
+                            10,
+                            a ->
+                                    ResultText.value(
+                                            criterion,
+                                            a.measures()
+                                                    .values()
+                                                    .getOrDefault(criterion, Double.NaN),
+                                            currency)));
         }
-        int missed = standing.missedGates().size();
-        cells.add(new Cell(String.valueOf(missed), missed > 0 ? Ink.WARNING : Ink.GOOD));
-        cells.add(new Cell(standing.efficient() ? "*" : ""));
-        return cells;
+        ToIntFunction<Appraisal> missed = a -> standing.apply(a).missedGates().size();
+        columns.add(
+                Column.<Appraisal>figures("missed", 6, a -> String.valueOf(missed.applyAsInt(a)))
+                        .ink(a -> missed.applyAsInt(a) > 0 ? Ink.WARNING : Ink.GOOD));
+        columns.add(words("", 1, a -> standing.apply(a).efficient() ? "*" : ""));
+        return columns;
     }
 
     private static String shortName(CriterionName criterion) {
@@ -105,28 +134,11 @@ public final class TerminalTables {
 
     /** Hard requirements by candidate. */
     public static List<String> requirements(Assessment assessment, TerminalColour paint) {
-        TextTable table =
-                new TextTable(
-                        List.of(
-                                Column.words("candidate", TITLE),
-                                Column.words("", 6),
-                                Column.words("requirement", 34),
-                                Column.words("reason", 38)));
-        for (Appraisal appraisal : RankingOrder.of(assessment)) {
-            String title = appraisal.candidate().title();
-            for (RequirementMet met : appraisal.met()) {
-                table.row(
-                        List.of(
-                                new Cell(title, Ink.STRONG),
-                                new Cell(
-                                        met.met() ? "met" : "MISSED",
-                                        met.met() ? Ink.GOOD : Ink.ALARM),
-                                new Cell(met.requirement()),
-                                new Cell(met.reasonInFull())));
-                title = "";
-            }
-        }
-        return table.lines(paint);
+        List<Gate> gates =
+                RankingOrder.of(assessment).stream()
+                        .flatMap(a -> a.met().stream().map(met -> new Gate(a, met)))
+                        .toList();
+        return TextTable.lines(new Table<>(REQUIREMENTS, gates), paint);
     }
 
     /**
@@ -138,12 +150,7 @@ public final class TerminalTables {
             Assessment assessment, Outcome mildest, TerminalColour paint) {
         List<Appraisal> appraisals = RankingOrder.of(assessment);
         List<FailureRows.Row> rows = FailureRows.of(appraisals);
-        List<Column> columns = new ArrayList<>();
-        columns.add(Column.words("failure", NAME));
-        for (int i = 1; i <= appraisals.size(); i++) {
-            columns.add(Column.words("(" + i + ")", 10));
-        }
-        TextTable table = new TextTable(columns);
+        List<Line> shown = new ArrayList<>();
         String kind = "";
         List<Outcome> left = new ArrayList<>();
         for (FailureRows.Row row : rows) {
@@ -153,11 +160,12 @@ public final class TerminalTables {
             }
             if (!row.kind().equals(kind)) {
                 kind = row.kind();
-                table.row(kindRow(kind, appraisals.size()));
+                shown.add(new Line(kind, List.of(), true));
             }
-            table.row(matrixRow(row));
+            shown.add(new Line(row.failure(), row.byCandidate(), false));
         }
-        List<String> lines = new ArrayList<>(table.lines(paint));
+        Table<Line> table = new Table<>(matrixColumns(appraisals.size()), shown);
+        List<String> lines = new ArrayList<>(TextTable.lines(table, paint));
         left.stream()
                 .min(Comparator.naturalOrder())
                 .ifPresent(
@@ -170,25 +178,28 @@ public final class TerminalTables {
         return List.copyOf(lines);
     }
 
-    private static List<Cell> kindRow(String kind, int candidates) {
-        List<Cell> cells = new ArrayList<>();
-        cells.add(new Cell(kind, Ink.STRONG));
+    private static List<Column<Line>> matrixColumns(int candidates) {
+        List<Column<Line>> columns = new ArrayList<>();
+        columns.add(
+                Column.words("failure", NAME, Line::words)
+                        .ink(line -> line.heading ? Ink.STRONG : Ink.PLAIN));
         for (int i = 0; i < candidates; i++) {
-            cells.add(new Cell(""));
+            int candidate = i;
+            columns.add(
+                    Column.<Line>words(
+                                    "(" + (i + 1) + ")",
+                                    10,
+                                    line ->
+                                            line.mark(candidate)
+                                                    .map(OutcomeMark::code)
+                                                    .orElse(OutcomeMark.ABSENT))
+                            .ink(
+                                    line ->
+                                            line.mark(candidate)
+                                                    .map(OutcomeMark::ink)
+                                                    .orElse(Ink.PLAIN)));
         }
-        return cells;
-    }
-
-    private static List<Cell> matrixRow(FailureRows.Row row) {
-        List<Cell> cells = new ArrayList<>();
-        cells.add(new Cell(row.failure()));
-        for (Optional<Verdict> verdict : row.byCandidate()) {
-            cells.add(
-                    verdict.map(v -> OutcomeMark.of(v.outcome()))
-                            .map(mark -> new Cell(mark.code(), mark.ink()))
-                            .orElse(new Cell(OutcomeMark.ABSENT)));
-        }
-        return cells;
+        return columns;
     }
 
     private static List<String> legend(List<Appraisal> appraisals) {

@@ -6,9 +6,10 @@ import java.util.OptionalDouble;
 /**
  * Weight of a candidate's electrical system, the study's loads apart, and its moment.
  *
+ * @param kilograms weight of everything (kg)
  * @param cable by size, thinnest first
  */
-public record WeightSheet(List<PartWeight> parts, List<CableWeight> cable) {
+public record WeightSheet(double kilograms, List<PartWeight> parts, List<CableWeight> cable) {
 
     /**
      * A part, or all wires that end in the same two zones.
@@ -34,11 +35,6 @@ public record WeightSheet(List<PartWeight> parts, List<CableWeight> cable) {
     public WeightSheet {
         parts = List.copyOf(parts);
         cable = List.copyOf(cable);
-    }
-
-    /** Weight of everything (kg). */
-    public double kilograms() {
-        return parts.stream().mapToDouble(PartWeight::kilograms).sum();
     }
 
     /** Weight of what has no arm (kg). */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import stillturning.model.Burdens;
 import stillturning.parts.Cable;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
@@ -35,7 +36,7 @@ final class WeightSums {
             }
         }
         parts.addAll(runs());
-        return new WeightSheet(parts, cable());
+        return new WeightSheet(Burdens.of(subject.candidate()).kilograms(), parts, cable());
     }
 
     private OptionalDouble arm(Part part) {

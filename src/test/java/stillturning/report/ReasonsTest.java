@@ -17,6 +17,7 @@ import stillturning.assess.ranking.Ranking;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Scale;
 import stillturning.assess.ranking.Sense;
+import stillturning.report.table.TerminalColour;
 
 class ReasonsTest {
 

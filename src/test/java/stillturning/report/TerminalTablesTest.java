@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.Assessment;
 import stillturning.assess.Outcome;
+import stillturning.report.table.TerminalColour;
 
 class TerminalTablesTest {
 

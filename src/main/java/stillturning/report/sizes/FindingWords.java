@@ -2,6 +2,7 @@ package stillturning.report.sizes;
 
 import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
+import stillturning.report.table.Unit;
 import stillturning.sizing.Carried;
 import stillturning.sizing.Rule;
 import stillturning.sizing.SizeFinding;
@@ -29,7 +30,6 @@ public final class FindingWords {
 
     /** What it is about; a wire with its size and length. */
     public static String about(SizingReport report, SizeFinding f, UnitSystem system) {
-        SizeUnits units = new SizeUnits(system);
         return report.wires().wires().stream()
                 .filter(w -> w.wire().id().equals(f.part()))
                 .map(
@@ -38,9 +38,7 @@ public final class FindingWords {
                                         + ", AWG "
                                         + w.wire().cable().awg()
                                         + ", "
-                                        + units.length(w.wire().metres())
-                                        + " "
-                                        + units.length())
+                                        + Unit.LENGTH.withSign(w.wire().metres(), system))
                 .findFirst()
                 .orElseGet(() -> about(f));
     }

@@ -1,4 +1,4 @@
-package stillturning.report;
+package stillturning.report.table;
 
 /** Whether text for a terminal carries colour. */
 public enum TerminalColour {

@@ -1,6 +1,5 @@
-package stillturning.assess;
+package stillturning.model;
 
-import stillturning.model.Candidate;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
 
@@ -15,7 +14,8 @@ import stillturning.parts.Wire;
 public record Burdens(
         double partKilograms, double cableKilograms, double cableMetres, double price) {
 
-    static Burdens of(Candidate candidate) {
+    /** What the parts of a candidate come to; the one place where they are added up. */
+    public static Burdens of(Candidate candidate) {
         double wires = candidate.wires().mapToDouble(Burdens::kilograms).sum();
         double all = candidate.parts().stream().mapToDouble(Burdens::kilograms).sum();
         return new Burdens(
