@@ -1,6 +1,5 @@
 package stillturning.files;
 
-import stillturning.parts.Lever;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +8,7 @@ import stillturning.files.entry.CatalogueEntry;
 import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.Names;
 import stillturning.files.entry.PartEntry;
+import stillturning.parts.Lever;
 import stillturning.parts.Part;
 import stillturning.parts.PartValues;
 import stillturning.parts.Tag;
@@ -97,10 +97,7 @@ public final class PartCatalogue {
 
     /** Where the lever of a new part stands in flight; empty where nothing has to be said of it. */
     public Optional<String> positionInFlight(PartEntry entry) {
-        return sample(entry).levers().stream()
-                .filter(Lever::stated)
-                .map(Lever::usual)
-                .findFirst();
+        return sample(entry).levers().stream().filter(Lever::stated).map(Lever::usual).findFirst();
     }
 
     /** A sample of every class. */
