@@ -10,6 +10,10 @@ import stillturning.model.CriterionName;
 import stillturning.model.failure.Failure;
 import stillturning.story.StartAttempt;
 import stillturning.structure.StructureFindings;
+import stillturning.assess.verdict.LeftSwitch;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Selectivity;
+import stillturning.assess.verdict.Verdict;
 
 /**
  * Everything that was found out about one candidate.

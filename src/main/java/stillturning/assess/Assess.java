@@ -31,6 +31,12 @@ import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 import stillturning.structure.Structure;
 import stillturning.structure.StructureFindings;
+import stillturning.assess.crosscheck.CrossCheck;
+import stillturning.assess.crosscheck.Disagreement;
+import stillturning.assess.verdict.Judge;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.PhaseVerdict;
+import stillturning.assess.verdict.Verdict;
 
 /** Assesses studies: tells every failure of every candidate, judges, weighs and ranks. */
 public final class Assess {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.failure.Failure;
 import stillturning.story.UntoldStory;
+import stillturning.assess.verdict.Verdict;
 
 /**
  * What the study's own cases do to one candidate.

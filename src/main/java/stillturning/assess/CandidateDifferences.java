@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import stillturning.parts.Part;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
 
 /**
  * What one candidate has, lacks and suffers that another does not.

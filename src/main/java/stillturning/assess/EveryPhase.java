@@ -10,6 +10,8 @@ import stillturning.model.Study;
 import stillturning.story.Moment;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
+import stillturning.assess.verdict.Judge;
+import stillturning.assess.verdict.Verdict;
 
 /** Tries every single failure of every candidate at every moment of the flight. */
 final class EveryPhase {

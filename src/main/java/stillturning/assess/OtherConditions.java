@@ -23,6 +23,9 @@ import stillturning.story.Setting.Shedding;
 import stillturning.story.StartAttempt;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
+import stillturning.assess.verdict.Judge;
+import stillturning.assess.verdict.LeftSwitch;
+import stillturning.assess.verdict.PhaseVerdict;
 
 /** One candidate at other moments and under other circumstances than the usual ones. */
 final class OtherConditions {

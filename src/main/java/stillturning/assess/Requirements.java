@@ -8,6 +8,9 @@ import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.model.Burdens;
 import stillturning.model.Requirement;
 import stillturning.quantity.Formats;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.ToleranceOutcome;
+import stillturning.assess.verdict.Verdict;
 
 /** Holds a candidate's verdicts against the hard requirements. */
 final class Requirements implements Requirement.Visitor<RequirementMet> {

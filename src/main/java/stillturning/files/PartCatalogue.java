@@ -16,6 +16,7 @@ import stillturning.yaml.YamlDocument;
 import stillturning.yaml.shape.Form;
 import stillturning.yaml.shape.FormField;
 import stillturning.yaml.shape.Forms;
+import stillturning.files.candidate.StandIns;
 
 /** What can be added to a candidate: the kinds of parts, their classes, and each class's values. */
 public final class PartCatalogue {

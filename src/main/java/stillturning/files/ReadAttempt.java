@@ -6,6 +6,8 @@ import stillturning.files.StudyFolder.File;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.model.Candidate;
 import stillturning.yaml.BindResult;
+import stillturning.files.finding.PartPlace;
+import stillturning.files.finding.ProblemCollector;
 
 /**
  * A candidate's file, what was made of it, and what was said about it.

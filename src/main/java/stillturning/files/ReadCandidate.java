@@ -9,6 +9,17 @@ import stillturning.model.Chances.Odds;
 import stillturning.model.Installation.Fit;
 import stillturning.yaml.BindResult;
 import stillturning.yaml.Problem;
+import stillturning.files.candidate.CandidateReader;
+import stillturning.files.candidate.ChancesReader;
+import stillturning.files.candidate.CheckedStudy;
+import stillturning.files.candidate.Expanded;
+import stillturning.files.finding.PartPlace;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.Remark;
+import stillturning.files.value.Assumption;
+import stillturning.files.value.Range;
+import stillturning.files.value.ValueLog;
+import stillturning.files.value.Variation;
 
 /**
  * Everything that came of reading one candidate's file.

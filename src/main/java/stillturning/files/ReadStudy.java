@@ -10,6 +10,11 @@ import stillturning.model.Chances;
 import stillturning.model.Installation;
 import stillturning.model.Study;
 import stillturning.yaml.Problem;
+import stillturning.files.candidate.Expanded;
+import stillturning.files.finding.PartPlace;
+import stillturning.files.finding.Remark;
+import stillturning.files.value.Assumption;
+import stillturning.files.value.Range;
 
 /**
  * What came of reading a study's folder.

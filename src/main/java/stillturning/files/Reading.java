@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.model.Study;
+import stillturning.files.finding.CandidateReading;
+import stillturning.files.finding.FileFinding;
 
 /**
  * A study that may still have mistakes, for somebody who is at work on it.

@@ -16,6 +16,8 @@ import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 import stillturning.yaml.edit.EditRefused;
 import stillturning.yaml.edit.YamlEdit;
+import stillturning.files.candidate.CableSizes;
+import stillturning.files.finding.PartPlace;
 
 /** Writes other sizes of wires and protectors into a candidate's file, and leaves the rest. */
 final class Resizing {

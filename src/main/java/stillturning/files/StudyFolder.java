@@ -16,6 +16,7 @@ import java.util.Optional;
 import stillturning.files.entry.Names;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
+import stillturning.files.finding.Remark;
 
 /** The files of a study's folder. */
 final class StudyFolder {

@@ -31,6 +31,18 @@ import stillturning.yaml.BindResult;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.edit.EditRefused;
+import stillturning.files.candidate.ChancesReader;
+import stillturning.files.candidate.CheckedStudy;
+import stillturning.files.candidate.CheckedStudyReader;
+import stillturning.files.candidate.Expanded;
+import stillturning.files.candidate.InstallationReader;
+import stillturning.files.finding.PartPlace;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.Remark;
+import stillturning.files.value.Assumption;
+import stillturning.files.value.Range;
+import stillturning.files.value.ValueLog;
+import stillturning.files.value.Variation;
 
 /**
  * Reads a study's folder, every mistake in every file at once. Opened once, it makes the study as

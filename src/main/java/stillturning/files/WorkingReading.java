@@ -17,6 +17,13 @@ import stillturning.model.HalfDrawn;
 import stillturning.model.Study;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
+import stillturning.files.candidate.CandidateReader;
+import stillturning.files.candidate.CheckedStudy;
+import stillturning.files.finding.CandidateReading;
+import stillturning.files.finding.FileFinding;
+import stillturning.files.finding.FileFindings;
+import stillturning.files.finding.PartPlace;
+import stillturning.files.finding.ProblemCollector;
 
 /** Makes of one reading what somebody who is at work on the study wants to see. */
 final class WorkingReading {

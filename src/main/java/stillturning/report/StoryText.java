@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.assess.SheddingEndurances;
-import stillturning.assess.Verdict;
+import stillturning.assess.verdict.Verdict;
 import stillturning.report.table.TextTable;
 import stillturning.story.Pilot;
 import stillturning.story.Story;

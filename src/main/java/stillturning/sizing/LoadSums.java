@@ -16,19 +16,20 @@ import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.parts.Load;
 import stillturning.parts.Part;
-import stillturning.sizing.LoadAnalysis.Balance;
-import stillturning.sizing.LoadAnalysis.BatteryOnly;
-import stillturning.sizing.LoadAnalysis.ChargeStep;
-import stillturning.sizing.LoadAnalysis.LoadRow;
-import stillturning.sizing.LoadAnalysis.Sum;
-import stillturning.sizing.LoadAnalysis.Taken;
-import stillturning.sizing.LoadAnalysis.Watts;
+import stillturning.sizing.result.LoadAnalysis.Balance;
+import stillturning.sizing.result.LoadAnalysis.BatteryOnly;
+import stillturning.sizing.result.LoadAnalysis.ChargeStep;
+import stillturning.sizing.result.LoadAnalysis.LoadRow;
+import stillturning.sizing.result.LoadAnalysis.Sum;
+import stillturning.sizing.result.LoadAnalysis.Taken;
+import stillturning.sizing.result.LoadAnalysis.Watts;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.SteadyState;
 import stillturning.story.timeline.SteadyStates;
 import stillturning.story.timeline.Timeline;
+import stillturning.sizing.result.LoadAnalysis;
 
 /** Adds up what loads take and sources give, and follows the batteries through the flight. */
 final class LoadSums {

@@ -24,6 +24,7 @@ import stillturning.story.UntoldStory;
 import stillturning.story.timeline.SteadyState;
 import stillturning.story.timeline.SteadyStates;
 import stillturning.story.timeline.SteadyStates.Course;
+import stillturning.sizing.result.Carried;
 
 /**
  * Largest current of every element, over the phases of the flight and over single failures, from

@@ -9,8 +9,10 @@ import stillturning.model.Burdens;
 import stillturning.parts.Cable;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
-import stillturning.sizing.WeightSheet.CableWeight;
-import stillturning.sizing.WeightSheet.PartWeight;
+import stillturning.sizing.result.WeightSheet.CableWeight;
+import stillturning.sizing.result.WeightSheet.PartWeight;
+import stillturning.sizing.result.WeightSheet;
+import stillturning.sizing.result.WireSize;
 
 /** Weighs a candidate. */
 final class WeightSums {

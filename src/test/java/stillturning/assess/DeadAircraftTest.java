@@ -13,6 +13,7 @@ import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
 import stillturning.story.UntoldStory;
+import stillturning.assess.verdict.Outcome;
 
 /** An aircraft in which nothing flows any more, for the rest of a flight. */
 class DeadAircraftTest {

@@ -21,6 +21,8 @@ import stillturning.model.Join;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
 import stillturning.yaml.YamlDocument;
+import stillturning.files.finding.CandidateReading;
+import stillturning.files.finding.FileFinding;
 
 class ReadingTest {
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.edit.EditRefused;
+import stillturning.files.finding.PartPlace;
 
 class ResizingTest {
 

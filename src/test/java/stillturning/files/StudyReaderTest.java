@@ -32,6 +32,9 @@ import stillturning.parts.protection.Fuse;
 import stillturning.parts.source.Alternator;
 import stillturning.parts.source.Battery;
 import stillturning.yaml.notation.Origin;
+import stillturning.files.candidate.Expanded;
+import stillturning.files.value.Assumption;
+import stillturning.files.value.Variation;
 
 class StudyReaderTest {
 

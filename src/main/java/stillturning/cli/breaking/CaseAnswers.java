@@ -11,7 +11,7 @@ import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.NamedFailures;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.report.CaseTexts;
+import stillturning.report.terminal.CaseTexts;
 import stillturning.report.json.JsonReport;
 
 /** What the cases that the study names do to each candidate. */

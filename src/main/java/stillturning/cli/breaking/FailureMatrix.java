@@ -6,9 +6,9 @@ import stillturning.assess.Assessment;
 import stillturning.cli.study.StudyAssessment;
 import stillturning.cli.terminal.Answer;
 import stillturning.cli.terminal.Output;
-import stillturning.report.OtherFindings;
+import stillturning.report.terminal.OtherFindings;
 import stillturning.report.RankingOrder;
-import stillturning.report.TerminalTables;
+import stillturning.report.terminal.TerminalTables;
 import stillturning.report.json.JsonReport;
 
 /** What every failure does to every candidate. */

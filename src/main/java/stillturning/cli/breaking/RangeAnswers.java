@@ -13,7 +13,7 @@ import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.NamedFailures;
 import stillturning.files.DrawnStudy;
-import stillturning.files.Range;
+import stillturning.files.value.Range;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.failure.Failure;

@@ -10,7 +10,7 @@ import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
-import stillturning.report.ElsewhereTable;
+import stillturning.report.terminal.ElsewhereTable;
 import stillturning.report.json.JsonReport;
 import stillturning.story.UntoldStory;
 

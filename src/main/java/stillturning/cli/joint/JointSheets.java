@@ -7,7 +7,7 @@ import stillturning.cli.terminal.Output;
 import stillturning.dossier.JointWork;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.report.BlockText;
+import stillturning.report.terminal.BlockText;
 import stillturning.report.Cautions;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.page.Block;

@@ -13,7 +13,7 @@ import stillturning.cli.terminal.Output;
 import stillturning.dossier.JointSearch;
 import stillturning.dossier.JointWork;
 import stillturning.model.Study.Heading;
-import stillturning.report.BlockText;
+import stillturning.report.terminal.BlockText;
 import stillturning.report.Cautions;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.RunUpSheet;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Paragraph;
-import stillturning.files.PartPlace;
+import stillturning.files.finding.PartPlace;
 import stillturning.files.ReadStudy;
 import stillturning.quantity.Formats;
 import stillturning.report.sizes.FindingWords;
@@ -14,10 +14,10 @@ import stillturning.report.table.Column;
 import stillturning.report.table.Table;
 import stillturning.report.table.TerminalColour.Ink;
 import stillturning.report.table.TextTable;
-import stillturning.sizing.Rule;
-import stillturning.sizing.SizeFinding;
-import stillturning.sizing.SizingReport;
-import stillturning.sizing.WeightSheet;
+import stillturning.sizing.result.Rule;
+import stillturning.sizing.result.SizeFinding;
+import stillturning.sizing.result.SizingReport;
+import stillturning.sizing.result.WeightSheet;
 
 /** Sizes for a person: findings first. */
 public final class SizeText {

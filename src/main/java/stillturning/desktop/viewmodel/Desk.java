@@ -16,7 +16,7 @@ import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Draft;
 import stillturning.desktop.draft.DraftState;
-import stillturning.files.CandidateReading;
+import stillturning.files.finding.CandidateReading;
 import stillturning.files.ReadStudy;
 import stillturning.files.Reading;
 import stillturning.model.Candidate;

@@ -15,7 +15,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import stillturning.assess.Verdict;
+import stillturning.assess.verdict.Verdict;
 import stillturning.reliability.combined.Event.Kind;
 import stillturning.reliability.cutset.CutSets;
 import stillturning.reliability.cutset.Healing;

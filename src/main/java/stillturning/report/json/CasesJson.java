@@ -2,7 +2,7 @@ package stillturning.report.json;
 
 import stillturning.assess.CandidateCases;
 import stillturning.assess.CandidateCases.Case;
-import stillturning.assess.Verdict;
+import stillturning.assess.verdict.Verdict;
 
 /** What the study's own cases do. */
 final class CasesJson {

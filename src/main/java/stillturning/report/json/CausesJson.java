@@ -3,9 +3,9 @@ package stillturning.report.json;
 import static stillturning.report.json.JsonType.TEXTS;
 import static stillturning.report.json.JsonType.word;
 
-import stillturning.assess.Disagreement;
-import stillturning.assess.StoryOnlyFact;
-import stillturning.assess.Verdict;
+import stillturning.assess.crosscheck.Disagreement;
+import stillturning.assess.crosscheck.StoryOnlyFact;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Chances.Per;
 import stillturning.model.Chances.Rate;

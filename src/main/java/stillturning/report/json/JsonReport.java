@@ -5,14 +5,14 @@ import java.util.Optional;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
-import stillturning.assess.PhaseVerdicts;
-import stillturning.assess.Verdict;
+import stillturning.assess.verdict.PhaseVerdicts;
+import stillturning.assess.verdict.Verdict;
 import stillturning.assess.WorseInPhase;
 import stillturning.assess.ranges.EnduranceRange;
 import stillturning.model.Study;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.SharedFindings;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.SizingReport;
 
 /**
  * Results as JSON, for other programs. SI units stand in the names of the fields; a time that

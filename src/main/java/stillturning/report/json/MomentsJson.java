@@ -3,11 +3,11 @@ package stillturning.report.json;
 import static stillturning.report.json.VerdictShapes.BY_PILOT;
 import static stillturning.report.json.VerdictShapes.OUTCOME;
 
-import stillturning.assess.PhaseVerdict;
-import stillturning.assess.PhaseVerdicts;
+import stillturning.assess.verdict.PhaseVerdict;
+import stillturning.assess.verdict.PhaseVerdicts;
 import stillturning.assess.WorseInPhase;
 import stillturning.model.Study;
-import stillturning.report.PhaseTexts;
+import stillturning.report.terminal.PhaseTexts;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
 

@@ -5,7 +5,7 @@ import static stillturning.report.json.JsonType.list;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import stillturning.assess.Verdict;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate.Hit;
 import stillturning.reliability.chance.Basis;
 import stillturning.reliability.chance.ChanceRange;

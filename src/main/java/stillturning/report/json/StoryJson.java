@@ -6,8 +6,8 @@ import static stillturning.report.json.VerdictShapes.OUTCOME;
 
 import java.util.List;
 import java.util.Optional;
-import stillturning.assess.Verdict;
-import stillturning.assess.Verdict.Losses;
+import stillturning.assess.verdict.Verdict;
+import stillturning.assess.verdict.Verdict.Losses;
 import stillturning.story.Balance;
 import stillturning.story.Endurance;
 import stillturning.story.Pilot;

@@ -3,9 +3,9 @@ package stillturning.report.json;
 import static stillturning.report.json.JsonType.word;
 
 import java.util.Optional;
-import stillturning.assess.Outcome;
-import stillturning.assess.ToleranceOutcome;
-import stillturning.assess.Verdict;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.ToleranceOutcome;
+import stillturning.assess.verdict.Verdict;
 import stillturning.story.Endurance;
 
 /** What a failure comes to, as several documents say it. */

@@ -10,11 +10,11 @@ import java.util.List;
 import java.util.Locale;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
-import stillturning.sizing.ContactSize;
-import stillturning.sizing.CrankingSupply;
-import stillturning.sizing.CrankingSupply.Fed;
-import stillturning.sizing.ProtectorSize;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.ContactSize;
+import stillturning.sizing.result.CrankingSupply;
+import stillturning.sizing.result.CrankingSupply.Fed;
+import stillturning.sizing.result.ProtectorSize;
+import stillturning.sizing.result.SizingReport;
 
 /** Protectors, contacts, and the starting of the engine. */
 final class DeviceTables {

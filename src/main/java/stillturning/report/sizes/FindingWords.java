@@ -3,11 +3,11 @@ package stillturning.report.sizes;
 import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.table.Unit;
-import stillturning.sizing.Carried;
-import stillturning.sizing.Rule;
-import stillturning.sizing.SizeFinding;
-import stillturning.sizing.SizeFinding.Mend;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.Carried;
+import stillturning.sizing.result.Rule;
+import stillturning.sizing.result.SizeFinding;
+import stillturning.sizing.result.SizeFinding.Mend;
+import stillturning.sizing.result.SizingReport;
 
 /** A finding in words: what is wrong, and what mends it. */
 public final class FindingWords {

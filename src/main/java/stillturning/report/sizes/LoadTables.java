@@ -16,11 +16,11 @@ import org.jspecify.annotations.Nullable;
 import stillturning.quantity.Formats;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
-import stillturning.sizing.LoadAnalysis.Balance;
-import stillturning.sizing.LoadAnalysis.ChargeStep;
-import stillturning.sizing.LoadAnalysis.LoadRow;
-import stillturning.sizing.LoadAnalysis.Taken;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.LoadAnalysis.Balance;
+import stillturning.sizing.result.LoadAnalysis.ChargeStep;
+import stillturning.sizing.result.LoadAnalysis.LoadRow;
+import stillturning.sizing.result.LoadAnalysis.Taken;
+import stillturning.sizing.result.SizingReport;
 
 /** What loads take, and what gives it. */
 public final class LoadTables {

@@ -16,11 +16,11 @@ import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
-import stillturning.sizing.BillRow;
-import stillturning.sizing.SizingReport;
-import stillturning.sizing.WeightSheet;
-import stillturning.sizing.WeightSheet.CableWeight;
-import stillturning.sizing.WeightSheet.PartWeight;
+import stillturning.sizing.result.BillRow;
+import stillturning.sizing.result.SizingReport;
+import stillturning.sizing.result.WeightSheet;
+import stillturning.sizing.result.WeightSheet.CableWeight;
+import stillturning.sizing.result.WeightSheet.PartWeight;
 
 /** What has to be carried and bought. */
 public final class Purchases {

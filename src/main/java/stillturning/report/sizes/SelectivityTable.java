@@ -5,8 +5,8 @@ import static stillturning.report.table.Column.words;
 import static stillturning.report.table.Unit.SECONDS;
 
 import java.util.List;
-import stillturning.assess.Selectivity;
-import stillturning.assess.Selectivity.Pair;
+import stillturning.assess.verdict.Selectivity;
+import stillturning.assess.verdict.Selectivity.Pair;
 import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.table.Column;

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.table.Csv;
 import stillturning.report.table.Table;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.SizingReport;
 
 /** The tables of several candidates as files for a spreadsheet: one file a table. */
 public final class SizeFiles {

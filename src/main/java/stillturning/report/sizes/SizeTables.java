@@ -4,7 +4,7 @@ import java.util.List;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.SizingReport;
 
 /** The tables of a candidate's sizes. */
 public final class SizeTables {

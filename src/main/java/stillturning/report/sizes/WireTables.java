@@ -14,10 +14,10 @@ import java.util.stream.Stream;
 import stillturning.quantity.Formats;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
-import stillturning.sizing.SizingReport;
-import stillturning.sizing.WireSchedule.Circuit;
-import stillturning.sizing.WireSchedule.Main;
-import stillturning.sizing.WireSize;
+import stillturning.sizing.result.SizingReport;
+import stillturning.sizing.result.WireSchedule.Circuit;
+import stillturning.sizing.result.WireSchedule.Main;
+import stillturning.sizing.result.WireSize;
 
 /** Wires, what they drop, and what one takes along to cut, to crimp and to mark them. */
 public final class WireTables {

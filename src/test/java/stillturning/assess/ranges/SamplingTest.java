@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
-import stillturning.assess.Outcome;
+import stillturning.assess.verdict.Outcome;
 import stillturning.assess.ranges.StudyVariant.Made;
 import stillturning.bench.Bench;
 import stillturning.model.EngineLogic;

@@ -15,7 +15,7 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import stillturning.assess.Outcome;
+import stillturning.assess.verdict.Outcome;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;

@@ -18,7 +18,7 @@ import stillturning.report.table.Table;
 import stillturning.report.table.TerminalColour;
 import stillturning.report.table.TextTable;
 import stillturning.sizing.Sizing;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.SizingReport;
 import stillturning.sizing.SurveyDepth;
 import stillturning.story.UntoldStory;
 import tools.jackson.databind.JsonNode;

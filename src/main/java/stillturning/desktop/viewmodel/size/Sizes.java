@@ -21,7 +21,7 @@ import javafx.collections.ObservableList;
 import stillturning.assess.Appraisal;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
-import stillturning.files.PartPlace;
+import stillturning.files.finding.PartPlace;
 import stillturning.files.ReadStudy;
 import stillturning.files.WholeFile;
 import stillturning.model.Candidate;
@@ -31,7 +31,7 @@ import stillturning.report.sizes.SizeFiles;
 import stillturning.report.sizes.SizeTables;
 import stillturning.report.table.Table;
 import stillturning.sizing.Sizing;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.SizingReport;
 import stillturning.sizing.SurveyDepth;
 
 /** The sizes of the open candidate. To be used on the screen's thread. */

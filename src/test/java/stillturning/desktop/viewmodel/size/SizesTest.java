@@ -19,10 +19,10 @@ import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.Settings;
-import stillturning.files.PartPlace;
+import stillturning.files.finding.PartPlace;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.table.Table;
-import stillturning.sizing.Rule.Gravity;
+import stillturning.sizing.result.Rule.Gravity;
 import stillturning.yaml.YamlDocument;
 
 class SizesTest {
