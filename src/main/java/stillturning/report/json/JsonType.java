@@ -27,14 +27,14 @@ public interface JsonType<V> {
 
     /** A number to six digits; null where it is not finite. */
     JsonType<Double> NUMBER =
-            new Plain<>(JsonNumbers::number, Map.of("type", List.of("number", "null")));
+            new WrittenType<>(JsonNumbers::number, Map.of("type", List.of("number", "null")));
 
     /** A number to six digits that may be missing. */
     JsonType<OptionalDouble> MAYBE =
-            new Plain<>(v -> JsonNumbers.number(v.orElse(Double.NaN)), NUMBER.schema());
+            new WrittenType<>(v -> JsonNumbers.number(v.orElse(Double.NaN)), NUMBER.schema());
 
     /** A chance, however small, or a ratio of chances, to six digits. */
-    JsonType<Double> CHANCE = new Plain<>(JsonNumbers::chance, NUMBER.schema());
+    JsonType<Double> CHANCE = new WrittenType<>(JsonNumbers::chance, NUMBER.schema());
 
     /** A list of texts. */
     JsonType<List<? extends String>> TEXTS = list(TEXT);
@@ -45,27 +45,19 @@ public interface JsonType<V> {
     /** Keywords of the schema by their names; a {@link JsonShape} in it stands for itself. */
     Map<String, Object> schema();
 
-    /** A type of one keyword. */
-    record Plain<V>(Function<? super V, ?> how, Map<String, Object> schema) implements JsonType<V> {
-        @Override
-        public @Nullable Object written(V value) {
-            return how.apply(value);
-        }
-    }
-
     private static <V> JsonType<V> plain(String type) {
-        return new Plain<>(v -> v, Map.of("type", type));
+        return new WrittenType<>(v -> v, Map.of("type", type));
     }
 
     /** One of an enumeration's constants, in lower case with hyphens. */
     static <E extends Enum<E>> JsonType<E> word(Class<E> words) {
         List<String> all = Arrays.stream(words.getEnumConstants()).map(JsonNumbers::kebab).toList();
-        return new Plain<>(JsonNumbers::kebab, keywords("type", "string", "enum", all));
+        return new WrittenType<>(JsonNumbers::kebab, keywords("type", "string", "enum", all));
     }
 
     /** A list. */
     static <V> JsonType<List<? extends V>> list(JsonType<V> of) {
-        return new Plain<>(
+        return new WrittenType<>(
                 all -> {
                     List<@Nullable Object> written = new ArrayList<>();
                     all.forEach(one -> written.add(of.written(one)));
@@ -76,7 +68,7 @@ public interface JsonType<V> {
 
     /** Values by name. */
     static <V> JsonType<Map<String, ? extends V>> map(JsonType<V> of) {
-        return new Plain<>(
+        return new WrittenType<>(
                 all -> {
                     Map<String, @Nullable Object> written = new LinkedHashMap<>();
                     all.forEach((name, one) -> written.put(name, of.written(one)));
@@ -87,7 +79,7 @@ public interface JsonType<V> {
 
     /** A value, or null. */
     static <V> JsonType<Optional<? extends V>> orNull(JsonType<V> of) {
-        return new Plain<>(
+        return new WrittenType<>(
                 maybe -> maybe.isPresent() ? of.written(maybe.get()) : null, nullable(of.schema()));
     }
 
@@ -113,7 +105,7 @@ public interface JsonType<V> {
     default JsonType<V> with(String keyword, Object value) {
         Map<String, Object> held = new LinkedHashMap<>(schema());
         held.put(keyword, value);
-        return new Plain<>(this::written, held);
+        return new WrittenType<>(this::written, held);
     }
 
     private static Map<String, Object> keywords(
