@@ -4,16 +4,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stillturning.assess.verdict.LeftSwitch;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Selectivity;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.Burdens;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
 import stillturning.model.failure.Failure;
 import stillturning.story.StartAttempt;
 import stillturning.structure.StructureFindings;
-import stillturning.assess.verdict.LeftSwitch;
-import stillturning.assess.verdict.Outcome;
-import stillturning.assess.verdict.Selectivity;
-import stillturning.assess.verdict.Verdict;
 
 /**
  * Everything that was found out about one candidate.

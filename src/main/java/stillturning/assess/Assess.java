@@ -12,6 +12,8 @@ import stillturning.assess.Appraisal.Cases;
 import stillturning.assess.Appraisal.Measures;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment.Unassessed;
+import stillturning.assess.crosscheck.CrossCheck;
+import stillturning.assess.crosscheck.Disagreement;
 import stillturning.assess.ranking.Alternative;
 import stillturning.assess.ranking.Criterion;
 import stillturning.assess.ranking.GateVerdict;
@@ -19,6 +21,10 @@ import stillturning.assess.ranking.Ranking;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Scale;
 import stillturning.assess.ranking.Sense;
+import stillturning.assess.verdict.Judge;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.PhaseVerdict;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.Burdens;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
@@ -31,12 +37,6 @@ import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 import stillturning.structure.Structure;
 import stillturning.structure.StructureFindings;
-import stillturning.assess.crosscheck.CrossCheck;
-import stillturning.assess.crosscheck.Disagreement;
-import stillturning.assess.verdict.Judge;
-import stillturning.assess.verdict.Outcome;
-import stillturning.assess.verdict.PhaseVerdict;
-import stillturning.assess.verdict.Verdict;
 
 /** Assesses studies: tells every failure of every candidate, judges, weighs and ranks. */
 public final class Assess {

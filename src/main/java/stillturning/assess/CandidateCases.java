@@ -5,10 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.model.failure.Failure;
 import stillturning.story.UntoldStory;
-import stillturning.assess.verdict.Verdict;
 
 /**
  * What the study's own cases do to one candidate.

@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import stillturning.parts.Part;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
+import stillturning.parts.Part;
 
 /**
  * What one candidate has, lacks and suffers that another does not.

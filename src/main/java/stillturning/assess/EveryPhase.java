@@ -5,13 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import stillturning.assess.verdict.Judge;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.story.Moment;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-import stillturning.assess.verdict.Judge;
-import stillturning.assess.verdict.Verdict;
 
 /** Tries every single failure of every candidate at every moment of the flight. */
 final class EveryPhase {

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.assess.verdict.Judge;
+import stillturning.assess.verdict.LeftSwitch;
+import stillturning.assess.verdict.PhaseVerdict;
 import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
@@ -23,9 +26,6 @@ import stillturning.story.Setting.Shedding;
 import stillturning.story.StartAttempt;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-import stillturning.assess.verdict.Judge;
-import stillturning.assess.verdict.LeftSwitch;
-import stillturning.assess.verdict.PhaseVerdict;
 
 /** One candidate at other moments and under other circumstances than the usual ones. */
 final class OtherConditions {

@@ -1,7 +1,7 @@
 package stillturning.assess;
 
-import stillturning.story.Moment;
 import stillturning.assess.verdict.Outcome;
+import stillturning.story.Moment;
 
 /**
  * A failure that does worse at another moment of the flight than in the phase in which the study

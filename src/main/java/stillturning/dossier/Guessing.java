@@ -3,9 +3,9 @@ package stillturning.dossier;
 import java.util.List;
 import stillturning.assess.Guess;
 import stillturning.assess.GuessVariation;
-import stillturning.files.value.Assumption;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
+import stillturning.files.value.Assumption;
 import stillturning.files.value.Variation;
 import stillturning.yaml.notation.Origin;
 

@@ -11,8 +11,8 @@ import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.sizing.Sizing;
-import stillturning.sizing.result.SizingReport;
 import stillturning.sizing.SurveyDepth;
+import stillturning.sizing.result.SizingReport;
 import stillturning.story.UntoldStory;
 
 /**

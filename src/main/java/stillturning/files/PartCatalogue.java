@@ -3,6 +3,7 @@ package stillturning.files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stillturning.files.candidate.StandIns;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.CatalogueEntry;
 import stillturning.files.entry.FileNotations;
@@ -16,7 +17,6 @@ import stillturning.yaml.YamlDocument;
 import stillturning.yaml.shape.Form;
 import stillturning.yaml.shape.FormField;
 import stillturning.yaml.shape.Forms;
-import stillturning.files.candidate.StandIns;
 
 /** What can be added to a candidate: the kinds of parts, their classes, and each class's values. */
 public final class PartCatalogue {

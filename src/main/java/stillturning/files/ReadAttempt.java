@@ -4,10 +4,10 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.files.StudyFolder.File;
 import stillturning.files.entry.CandidateEntry;
-import stillturning.model.Candidate;
-import stillturning.yaml.BindResult;
 import stillturning.files.finding.PartPlace;
 import stillturning.files.finding.ProblemCollector;
+import stillturning.model.Candidate;
+import stillturning.yaml.BindResult;
 
 /**
  * A candidate's file, what was made of it, and what was said about it.

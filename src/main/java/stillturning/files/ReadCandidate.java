@@ -3,16 +3,11 @@ package stillturning.files;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.files.entry.CandidateEntry;
-import stillturning.model.Candidate;
-import stillturning.model.Chances.Odds;
-import stillturning.model.Installation.Fit;
-import stillturning.yaml.BindResult;
-import stillturning.yaml.Problem;
 import stillturning.files.candidate.CandidateReader;
 import stillturning.files.candidate.ChancesReader;
 import stillturning.files.candidate.CheckedStudy;
 import stillturning.files.candidate.Expanded;
+import stillturning.files.entry.CandidateEntry;
 import stillturning.files.finding.PartPlace;
 import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.Remark;
@@ -20,6 +15,11 @@ import stillturning.files.value.Assumption;
 import stillturning.files.value.Range;
 import stillturning.files.value.ValueLog;
 import stillturning.files.value.Variation;
+import stillturning.model.Candidate;
+import stillturning.model.Chances.Odds;
+import stillturning.model.Installation.Fit;
+import stillturning.yaml.BindResult;
+import stillturning.yaml.Problem;
 
 /**
  * Everything that came of reading one candidate's file.

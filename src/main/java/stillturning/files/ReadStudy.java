@@ -6,15 +6,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.model.Chances;
-import stillturning.model.Installation;
-import stillturning.model.Study;
-import stillturning.yaml.Problem;
 import stillturning.files.candidate.Expanded;
 import stillturning.files.finding.PartPlace;
 import stillturning.files.finding.Remark;
 import stillturning.files.value.Assumption;
 import stillturning.files.value.Range;
+import stillturning.model.Chances;
+import stillturning.model.Installation;
+import stillturning.model.Study;
+import stillturning.yaml.Problem;
 
 /**
  * What came of reading a study's folder.

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stillturning.files.candidate.CableSizes;
+import stillturning.files.finding.PartPlace;
 import stillturning.parts.Cable;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
@@ -16,8 +18,6 @@ import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 import stillturning.yaml.edit.EditRefused;
 import stillturning.yaml.edit.YamlEdit;
-import stillturning.files.candidate.CableSizes;
-import stillturning.files.finding.PartPlace;
 
 /** Writes other sizes of wires and protectors into a candidate's file, and leaves the rest. */
 final class Resizing {

@@ -14,9 +14,9 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import stillturning.files.entry.Names;
+import stillturning.files.finding.Remark;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
-import stillturning.files.finding.Remark;
 
 /** The files of a study's folder. */
 final class StudyFolder {

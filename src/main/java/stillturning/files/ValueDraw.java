@@ -6,11 +6,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.files.value.Range;
+import stillturning.files.value.Variation;
 import stillturning.files.value.Variation.Change;
 import stillturning.files.value.Variation.Place;
 import stillturning.yaml.Problem;
-import stillturning.files.value.Range;
-import stillturning.files.value.Variation;
 
 /**
  * Sets values elsewhere in their ranges. Values that contradict each other, such as a restart

@@ -10,20 +10,20 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import stillturning.files.entry.CandidateEntry;
-import stillturning.files.entry.FileNotations;
-import stillturning.model.Candidate;
-import stillturning.model.HalfDrawn;
-import stillturning.model.Study;
-import stillturning.yaml.Problem;
-import stillturning.yaml.YamlDocument;
 import stillturning.files.candidate.CandidateReader;
 import stillturning.files.candidate.CheckedStudy;
+import stillturning.files.entry.CandidateEntry;
+import stillturning.files.entry.FileNotations;
 import stillturning.files.finding.CandidateReading;
 import stillturning.files.finding.FileFinding;
 import stillturning.files.finding.FileFindings;
 import stillturning.files.finding.PartPlace;
 import stillturning.files.finding.ProblemCollector;
+import stillturning.model.Candidate;
+import stillturning.model.HalfDrawn;
+import stillturning.model.Study;
+import stillturning.yaml.Problem;
+import stillturning.yaml.YamlDocument;
 
 /** Makes of one reading what somebody who is at work on the study wants to see. */
 final class WorkingReading {

@@ -16,6 +16,7 @@ import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.parts.Load;
 import stillturning.parts.Part;
+import stillturning.sizing.result.LoadAnalysis;
 import stillturning.sizing.result.LoadAnalysis.Balance;
 import stillturning.sizing.result.LoadAnalysis.BatteryOnly;
 import stillturning.sizing.result.LoadAnalysis.ChargeStep;
@@ -29,7 +30,6 @@ import stillturning.story.UntoldStory;
 import stillturning.story.timeline.SteadyState;
 import stillturning.story.timeline.SteadyStates;
 import stillturning.story.timeline.Timeline;
-import stillturning.sizing.result.LoadAnalysis;
 
 /** Adds up what loads take and sources give, and follows the batteries through the flight. */
 final class LoadSums {

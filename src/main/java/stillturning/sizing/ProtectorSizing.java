@@ -18,12 +18,12 @@ import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Role;
 import stillturning.sizing.MetalLines.Line;
+import stillturning.sizing.Subject.Rated;
+import stillturning.sizing.result.ProtectorSize;
 import stillturning.sizing.result.ProtectorSize.Fault;
 import stillturning.sizing.result.ProtectorSize.Inrush;
-import stillturning.sizing.Subject.Rated;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.SteadyStates;
-import stillturning.sizing.result.ProtectorSize;
 
 /** Holds every protector against what it carries, lets through and has to interrupt. */
 final class ProtectorSizing {

@@ -10,21 +10,21 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
-import stillturning.sizing.result.LoadAnalysis.Balance;
-import stillturning.sizing.result.LoadAnalysis.ChargeStep;
-import stillturning.sizing.result.SizeFinding.Mend;
-import stillturning.sizing.result.SizingReport.Devices;
-import stillturning.sizing.result.WireSchedule.Circuit;
-import stillturning.sizing.result.WireSchedule.Main;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.ContactSize;
 import stillturning.sizing.result.CrankingSupply;
 import stillturning.sizing.result.Limits;
 import stillturning.sizing.result.LoadAnalysis;
+import stillturning.sizing.result.LoadAnalysis.Balance;
+import stillturning.sizing.result.LoadAnalysis.ChargeStep;
 import stillturning.sizing.result.ProtectorSize;
 import stillturning.sizing.result.Rule;
 import stillturning.sizing.result.SizeFinding;
+import stillturning.sizing.result.SizeFinding.Mend;
+import stillturning.sizing.result.SizingReport.Devices;
 import stillturning.sizing.result.WireSchedule;
+import stillturning.sizing.result.WireSchedule.Circuit;
+import stillturning.sizing.result.WireSchedule.Main;
 import stillturning.sizing.result.WireSize;
 
 /** Compares every number with its limit. */

@@ -6,13 +6,13 @@ import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Installation;
 import stillturning.model.Study;
-import stillturning.sizing.result.SizingReport.Devices;
-import stillturning.sizing.result.SizingReport.Purchase;
-import stillturning.story.UntoldStory;
 import stillturning.sizing.result.CrankingSupply;
 import stillturning.sizing.result.LoadAnalysis;
 import stillturning.sizing.result.SizingReport;
+import stillturning.sizing.result.SizingReport.Devices;
+import stillturning.sizing.result.SizingReport.Purchase;
 import stillturning.sizing.result.WireSchedule;
+import stillturning.story.UntoldStory;
 
 /** Holds a candidate against the published limits of wires, protectors, contacts and sources. */
 public final class Sizing {

@@ -2,11 +2,11 @@ package stillturning.sizing;
 
 import java.util.ArrayList;
 import java.util.List;
+import stillturning.sizing.result.CrankingSupply;
 import stillturning.sizing.result.CrankingSupply.Fed;
 import stillturning.story.StartAttempt;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-import stillturning.sizing.result.CrankingSupply;
 
 /** What is left for the engine's loads while the starter turns it. */
 final class Starting {

@@ -19,12 +19,12 @@ import stillturning.parts.Alteration.Added;
 import stillturning.parts.Part;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
+import stillturning.sizing.result.Carried;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.SteadyState;
 import stillturning.story.timeline.SteadyStates;
 import stillturning.story.timeline.SteadyStates.Course;
-import stillturning.sizing.result.Carried;
 
 /**
  * Largest current of every element, over the phases of the flight and over single failures, from

@@ -9,9 +9,9 @@ import stillturning.model.Burdens;
 import stillturning.parts.Cable;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
+import stillturning.sizing.result.WeightSheet;
 import stillturning.sizing.result.WeightSheet.CableWeight;
 import stillturning.sizing.result.WeightSheet.PartWeight;
-import stillturning.sizing.result.WeightSheet;
 import stillturning.sizing.result.WireSize;
 
 /** Weighs a candidate. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import stillturning.assess.verdict.Outcome;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
@@ -13,7 +14,6 @@ import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
 import stillturning.story.UntoldStory;
-import stillturning.assess.verdict.Outcome;
 
 /** An aircraft in which nothing flows any more, for the rest of a flight. */
 class DeadAircraftTest {

@@ -11,7 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Selectivity.Pair;
+import stillturning.assess.verdict.ToleranceOutcome;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.CriterionName;
@@ -22,8 +24,6 @@ import stillturning.model.failure.Failure;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.protection.ProtectorCurves;
 import stillturning.story.UntoldStory;
-import stillturning.assess.verdict.Outcome;
-import stillturning.assess.verdict.ToleranceOutcome;
 
 /** Two fuses in a row, and what their bands leave open. */
 class ToleranceTest {

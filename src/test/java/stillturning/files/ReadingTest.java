@@ -16,13 +16,13 @@ import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.files.finding.CandidateReading;
+import stillturning.files.finding.FileFinding;
 import stillturning.model.HalfDrawn;
 import stillturning.model.Join;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
 import stillturning.yaml.YamlDocument;
-import stillturning.files.finding.CandidateReading;
-import stillturning.files.finding.FileFinding;
 
 class ReadingTest {
 

@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
+import stillturning.files.finding.Remark;
 import stillturning.model.Candidate;
 import stillturning.yaml.Problem;
-import stillturning.files.finding.Remark;
 
 /** A small complete study; all values invented. */
 public final class SampleStudy {

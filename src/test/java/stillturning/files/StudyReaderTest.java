@@ -15,6 +15,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.files.candidate.Expanded;
+import stillturning.files.value.Assumption;
+import stillturning.files.value.Variation;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.CriterionName;
@@ -32,9 +35,6 @@ import stillturning.parts.protection.Fuse;
 import stillturning.parts.source.Alternator;
 import stillturning.parts.source.Battery;
 import stillturning.yaml.notation.Origin;
-import stillturning.files.candidate.Expanded;
-import stillturning.files.value.Assumption;
-import stillturning.files.value.Variation;
 
 class StudyReaderTest {
 

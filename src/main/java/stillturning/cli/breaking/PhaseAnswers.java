@@ -11,8 +11,8 @@ import stillturning.cli.terminal.Progress;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
-import stillturning.report.terminal.PhaseTexts;
 import stillturning.report.json.JsonReport;
+import stillturning.report.terminal.PhaseTexts;
 import stillturning.story.UntoldStory;
 
 /** Failures of some candidates at every moment of the flight, in the order of the candidates. */

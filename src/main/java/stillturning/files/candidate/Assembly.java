@@ -10,12 +10,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.Names;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.Price;
 import stillturning.files.entry.Values;
+import stillturning.files.finding.PartPlace;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.ProblemCollector.Spot;
+import stillturning.files.value.ValueLog;
+import stillturning.files.value.Variation;
 import stillturning.model.Join;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
@@ -23,10 +27,6 @@ import stillturning.parts.PartValues;
 import stillturning.parts.Tag;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.notation.Given;
-import stillturning.files.finding.PartPlace;
-import stillturning.files.finding.ProblemCollector;
-import stillturning.files.value.ValueLog;
-import stillturning.files.value.Variation;
 
 /** A candidate under construction: its parts so far, how they are joined, and who asked for it. */
 final class Assembly {

@@ -3,11 +3,15 @@ package stillturning.files.candidate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.Values;
+import stillturning.files.finding.PartPlace;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.ProblemCollector.Spot;
+import stillturning.files.value.ValueLog;
+import stillturning.files.value.Variation;
 import stillturning.model.Candidate;
 import stillturning.model.Chances.Odds;
 import stillturning.model.Cockpit;
@@ -19,10 +23,6 @@ import stillturning.model.Terminal;
 import stillturning.parts.Load;
 import stillturning.parts.Tag;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.files.finding.PartPlace;
-import stillturning.files.finding.ProblemCollector;
-import stillturning.files.value.ValueLog;
-import stillturning.files.value.Variation;
 
 /** Makes a candidate of what is written, every sketch expanded, and tells what does not fit. */
 public final class CandidateReader {

@@ -6,12 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.files.entry.ChancesEntry;
 import stillturning.files.entry.RateText;
 import stillturning.files.entry.RateText.Unit;
 import stillturning.files.entry.ShippedRates;
 import stillturning.files.entry.StudyEntry;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Chances;
 import stillturning.model.Chances.Beta;
 import stillturning.model.Chances.Exposure;
@@ -27,7 +28,6 @@ import stillturning.parts.Tag;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.notation.Given;
 import stillturning.yaml.notation.Source;
-import stillturning.files.finding.ProblemCollector;
 
 /** Makes of what a study says how often things fail; the shipped table fills in. */
 public final class ChancesReader {

@@ -9,11 +9,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import stillturning.files.candidate.CheckedStudy.Zones;
-import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.files.entry.LoadEntry;
 import stillturning.files.entry.NeedsText;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.StudyEntry.RequirementsEntry;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.CriterionName;
 import stillturning.model.Engine;
 import stillturning.model.LoadNeed;
@@ -22,7 +23,6 @@ import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.Zone;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.files.finding.ProblemCollector;
 
 /** Makes a study's frame of what is written, and tells what does not fit together. */
 public final class CheckedStudyReader {

@@ -8,11 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.CandidateEntry.CueEntry;
 import stillturning.files.entry.CandidateEntry.ProcedureEntry;
 import stillturning.files.entry.RunText.Anchor;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Cockpit;
 import stillturning.model.Cue;
 import stillturning.model.LoadNeed;
@@ -24,7 +25,6 @@ import stillturning.parts.element.Consumer;
 import stillturning.parts.element.Generator;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.files.finding.ProblemCollector;
 
 /** Makes what the pilot can set, see and do, and tells what names nothing. */
 final class CockpitReader {

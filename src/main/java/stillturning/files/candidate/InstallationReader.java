@@ -4,13 +4,15 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.CandidateEntry.WireNote;
 import stillturning.files.entry.LoadEntry;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.StudyEntry.WiringEntry;
 import stillturning.files.entry.Values;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.ProblemCollector.Spot;
+import stillturning.files.value.ValueLog;
 import stillturning.model.Installation;
 import stillturning.model.Installation.Fit;
 import stillturning.model.Installation.Habit;
@@ -19,8 +21,6 @@ import stillturning.model.Installation.Laying;
 import stillturning.parts.Part;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.notation.Given;
-import stillturning.files.finding.ProblemCollector;
-import stillturning.files.value.ValueLog;
 
 /** Makes of what is written what only the checking of sizes asks for. */
 public final class InstallationReader {

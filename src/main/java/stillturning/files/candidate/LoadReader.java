@@ -6,16 +6,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.files.entry.LoadEntry;
 import stillturning.files.entry.Names;
 import stillturning.files.entry.StudyEntry;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.LoadNeed;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Tolerance;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.notation.Given;
-import stillturning.files.finding.ProblemCollector;
 
 /** Makes a study's loads of what is written. */
 final class LoadReader {

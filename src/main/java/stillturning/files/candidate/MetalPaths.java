@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
@@ -20,7 +21,6 @@ import stillturning.parts.element.Control;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Generator;
-import stillturning.files.finding.ProblemCollector;
 
 /** Looks along a candidate's metal: what no switch position could ever make work. */
 final class MetalPaths {

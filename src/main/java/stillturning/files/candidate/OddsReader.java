@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.files.candidate.Expanded.Made;
-import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.RateText;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Chances.Odds;
 import stillturning.model.Chances.Shared;
 import stillturning.model.Chances.Sharing;
 import stillturning.parts.Part;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.files.finding.ProblemCollector;
 
 /** Makes of a candidate's file how often its parts fail, alone and together. */
 final class OddsReader {

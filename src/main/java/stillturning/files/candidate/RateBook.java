@@ -8,9 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.files.entry.RateText;
 import stillturning.files.entry.RateText.Unit;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Chances.Mode;
 import stillturning.model.Chances.Per;
 import stillturning.model.Chances.Rate;
@@ -21,7 +22,6 @@ import stillturning.parts.PartKinds;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.notation.Origin;
 import stillturning.yaml.notation.Source;
-import stillturning.files.finding.ProblemCollector;
 
 /**
  * Rates of failure modes, what is said of a part before what is said of its kind.

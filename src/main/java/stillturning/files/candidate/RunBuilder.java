@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.files.candidate.CheckedStudy.Zones;
-import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.files.candidate.Terminals.Way;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.RunText.Direct;
@@ -15,6 +14,9 @@ import stillturning.files.entry.RunText.Item;
 import stillturning.files.entry.RunText.NewProtector;
 import stillturning.files.entry.RunText.NewWire;
 import stillturning.files.entry.RunText.Through;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.ProblemCollector.Spot;
+import stillturning.files.value.ValueLog;
 import stillturning.model.Terminal;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartKinds;
@@ -23,8 +25,6 @@ import stillturning.quantity.Quantity;
 import stillturning.quantity.WireGauge;
 import stillturning.yaml.notation.Given;
 import stillturning.yaml.notation.Origin;
-import stillturning.files.finding.ProblemCollector;
-import stillturning.files.value.ValueLog;
 
 /** Makes one run's parts and joins: what a sketch line stands for. */
 final class RunBuilder {

@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.files.entry.SharedEntry;
 import stillturning.files.entry.StudyEntry;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Chances.Beta;
 import stillturning.model.Chances.Shared;
 import stillturning.model.Chances.Sharing;
 import stillturning.yaml.DocumentPlaces;
-import stillturning.files.finding.ProblemCollector;
 
 /** Makes of what is written what parts share beside their joints. */
 final class SharesReader {

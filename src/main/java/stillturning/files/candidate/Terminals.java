@@ -3,11 +3,11 @@ package stillturning.files.candidate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.files.entry.RunText.Anchor;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
-import stillturning.files.finding.ProblemCollector;
 
 /** Finds the terminals that a candidate's lines name. */
 final class Terminals {

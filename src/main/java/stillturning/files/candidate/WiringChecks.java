@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.files.candidate.Assembly.Joined;
+import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
 import stillturning.parts.element.Element;
-import stillturning.files.finding.ProblemCollector;
 
 /** What must be true of a candidate's joins, whatever flows through them. */
 final class WiringChecks {

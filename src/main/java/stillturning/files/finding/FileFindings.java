@@ -38,7 +38,8 @@ public final class FileFindings {
     }
 
     /** Findings about no candidate. */
-    public static List<FileFinding> aboutNoPart(Collection<Problem> problems, Collection<Remark> remarks) {
+    public static List<FileFinding> aboutNoPart(
+            Collection<Problem> problems, Collection<Remark> remarks) {
         FileFindings none = new FileFindings(Optional.empty(), Map.of(), path -> Optional.empty());
         List<FileFinding> findings = new ArrayList<>();
         problems.forEach(p -> findings.add(none.of(p, Optional.empty())));

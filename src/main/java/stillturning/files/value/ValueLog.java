@@ -2,10 +2,10 @@ package stillturning.files.value;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillturning.files.value.Variation.Change;
-import stillturning.files.value.Variation.Place;
 import stillturning.files.entry.Price;
 import stillturning.files.entry.Values;
+import stillturning.files.value.Variation.Change;
+import stillturning.files.value.Variation.Place;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.notation.Given;
 import stillturning.yaml.notation.Origin;

@@ -12,6 +12,9 @@ import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
+import stillturning.report.NormalFlightTexts;
+import stillturning.report.StoryFacts;
+import stillturning.report.ToleranceWords;
 import stillturning.report.drawing.diagram.Diagram;
 import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.oneline.CandidateDrawing;
@@ -21,11 +24,8 @@ import stillturning.report.page.Page.Fact;
 import stillturning.report.page.Page.FactGroup;
 import stillturning.report.page.Page.Link;
 import stillturning.report.page.Page.OutcomeList;
-import stillturning.story.NormalFlight;
-import stillturning.report.NormalFlightTexts;
-import stillturning.report.StoryFacts;
-import stillturning.report.ToleranceWords;
 import stillturning.report.terminal.OtherFindings;
+import stillturning.story.NormalFlight;
 
 /** Each candidate on its own. */
 final class CandidateSheets {

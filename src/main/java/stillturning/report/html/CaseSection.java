@@ -8,12 +8,12 @@ import stillturning.assess.CandidateCases;
 import stillturning.assess.CandidateCases.Case;
 import stillturning.assess.verdict.Verdict;
 import stillturning.quantity.Formats;
+import stillturning.report.StoryFacts;
 import stillturning.report.page.Page.CaseCell;
 import stillturning.report.page.Page.CaseRow;
 import stillturning.report.page.Page.Cases;
 import stillturning.report.page.Page.Fact;
 import stillturning.report.page.Page.Mark;
-import stillturning.report.StoryFacts;
 import stillturning.report.terminal.CaseTexts;
 
 /** What happens when one of the study's own cases comes about, case by candidate. */

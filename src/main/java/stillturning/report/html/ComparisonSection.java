@@ -14,6 +14,10 @@ import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
 import stillturning.model.Study.Weight;
 import stillturning.quantity.Formats;
+import stillturning.report.LeaderFirmness;
+import stillturning.report.RankingOrder;
+import stillturning.report.Reasons;
+import stillturning.report.ResultText;
 import stillturning.report.page.Page.Comparison;
 import stillturning.report.page.Page.CriterionHead;
 import stillturning.report.page.Page.Fact;
@@ -22,10 +26,6 @@ import stillturning.report.page.Page.RankRow;
 import stillturning.report.page.Page.Share;
 import stillturning.report.page.Page.ShareRow;
 import stillturning.report.page.Page.Shares;
-import stillturning.report.LeaderFirmness;
-import stillturning.report.RankingOrder;
-import stillturning.report.Reasons;
-import stillturning.report.ResultText;
 
 /** The ranking, its reasons, and how firmly it stands. */
 final class ComparisonSection {

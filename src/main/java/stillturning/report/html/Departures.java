@@ -11,10 +11,10 @@ import stillturning.assess.CandidateDifferences.Shift;
 import stillturning.assess.verdict.Outcome;
 import stillturning.model.Study;
 import stillturning.parts.Part;
-import stillturning.report.page.Page.Departure;
-import stillturning.report.page.Page.Fact;
 import stillturning.report.OutcomeMark;
 import stillturning.report.PartNames;
+import stillturning.report.page.Page.Departure;
+import stillturning.report.page.Page.Fact;
 
 /** What each candidate has, lacks and suffers that the baseline does not, or the reverse. */
 final class Departures {

@@ -14,6 +14,11 @@ import stillturning.assess.Guesses;
 import stillturning.model.LoadNeed;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
+import stillturning.report.Cautions;
+import stillturning.report.EventLines;
+import stillturning.report.NormalFlightTexts;
+import stillturning.report.RankingOrder;
+import stillturning.report.Reasons;
 import stillturning.report.page.JointSection;
 import stillturning.report.page.Page;
 import stillturning.report.page.Page.Answer;
@@ -25,13 +30,8 @@ import stillturning.report.page.Page.Head;
 import stillturning.report.page.Page.Link;
 import stillturning.report.page.Page.Met;
 import stillturning.report.page.Page.RequirementRow;
-import stillturning.sizing.result.SizingReport;
-import stillturning.report.Cautions;
-import stillturning.report.EventLines;
-import stillturning.report.NormalFlightTexts;
-import stillturning.report.RankingOrder;
-import stillturning.report.Reasons;
 import stillturning.report.terminal.GuessTexts;
+import stillturning.sizing.result.SizingReport;
 
 /** An assessment as one HTML file that needs nothing beside it and no script. */
 public final class HtmlPage {

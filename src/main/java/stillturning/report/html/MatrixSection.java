@@ -10,6 +10,9 @@ import java.util.function.Predicate;
 import stillturning.assess.Appraisal;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
+import stillturning.report.FailureRows;
+import stillturning.report.OutcomeMark;
+import stillturning.report.StoryFacts;
 import stillturning.report.page.Page.Fact;
 import stillturning.report.page.Page.Mark;
 import stillturning.report.page.Page.Matrix;
@@ -17,9 +20,6 @@ import stillturning.report.page.Page.MatrixCell;
 import stillturning.report.page.Page.MatrixGroup;
 import stillturning.report.page.Page.MatrixPart;
 import stillturning.report.page.Page.MatrixRow;
-import stillturning.report.FailureRows;
-import stillturning.report.OutcomeMark;
-import stillturning.report.StoryFacts;
 
 /** The matrix failure by candidate, from grave to mild. */
 final class MatrixSection {

@@ -11,15 +11,15 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.parts.Part;
+import stillturning.report.EventLines;
+import stillturning.report.FailureRows;
+import stillturning.report.StoryFacts;
+import stillturning.report.StoryPlot;
 import stillturning.report.page.Page.EventRow;
 import stillturning.report.page.Page.Fact;
 import stillturning.report.page.Page.StoryChapter;
 import stillturning.report.page.Page.StorySheet;
 import stillturning.story.StoryEvent;
-import stillturning.report.EventLines;
-import stillturning.report.FailureRows;
-import stillturning.report.StoryFacts;
-import stillturning.report.StoryPlot;
 
 /**
  * The stories worth telling: of each candidate the operating cases, shorted buses, and whatever

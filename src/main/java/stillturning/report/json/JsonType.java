@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** A kind of value in JSON: how it is written, and the schema that it keeps to. */

@@ -3,9 +3,9 @@ package stillturning.report.json;
 import static stillturning.report.json.VerdictShapes.BY_PILOT;
 import static stillturning.report.json.VerdictShapes.OUTCOME;
 
+import stillturning.assess.WorseInPhase;
 import stillturning.assess.verdict.PhaseVerdict;
 import stillturning.assess.verdict.PhaseVerdicts;
-import stillturning.assess.WorseInPhase;
 import stillturning.model.Study;
 import stillturning.report.terminal.PhaseTexts;
 import stillturning.story.Moment;

@@ -12,6 +12,8 @@ import stillturning.assess.CandidateCases;
 import stillturning.assess.CandidateCases.Case;
 import stillturning.assess.verdict.Verdict;
 import stillturning.quantity.Formats;
+import stillturning.report.OutcomeMark;
+import stillturning.report.StoryFacts;
 import stillturning.report.StoryFacts.Fact;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
@@ -19,8 +21,6 @@ import stillturning.report.table.TerminalColour;
 import stillturning.report.table.TerminalColour.Ink;
 import stillturning.report.table.TextTable;
 import stillturning.story.Story;
-import stillturning.report.OutcomeMark;
-import stillturning.report.StoryFacts;
 
 /** The study's own cases as text: what each does to each candidate, and what it means there. */
 public final class CaseTexts {

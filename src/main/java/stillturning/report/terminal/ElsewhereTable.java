@@ -9,9 +9,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import stillturning.assess.Assessment;
-import stillturning.assess.verdict.Outcome;
 import stillturning.assess.WorseInPhase;
+import stillturning.assess.verdict.Outcome;
 import stillturning.quantity.Formats;
+import stillturning.report.OutcomeMark;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
 import stillturning.report.table.TerminalColour;
@@ -19,7 +20,6 @@ import stillturning.report.table.TerminalColour.Ink;
 import stillturning.report.table.TextTable;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
-import stillturning.report.OutcomeMark;
 
 /** Failures that do worse at another moment of the flight than where the study tries them. */
 public final class ElsewhereTable {

@@ -13,12 +13,12 @@ import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
 import stillturning.quantity.Formats;
+import stillturning.report.ResultText;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
 import stillturning.report.table.TerminalColour;
 import stillturning.report.table.TerminalColour.Ink;
 import stillturning.report.table.TextTable;
-import stillturning.report.ResultText;
 
 /** Which guesses matter, in words. */
 public final class GuessTexts {

@@ -16,6 +16,8 @@ import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
+import stillturning.report.OutcomeMark;
+import stillturning.report.StoryFacts;
 import stillturning.report.StoryFacts.Fact;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
@@ -23,8 +25,6 @@ import stillturning.report.table.TerminalColour;
 import stillturning.report.table.TerminalColour.Ink;
 import stillturning.report.table.TextTable;
 import stillturning.story.StartAttempt;
-import stillturning.report.OutcomeMark;
-import stillturning.report.StoryFacts;
 
 /** What is looked at beside the failures: switches left wrong before the flight, and starting. */
 public final class OtherFindings {

@@ -9,13 +9,13 @@ import stillturning.assess.verdict.PhaseVerdicts;
 import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
+import stillturning.report.OutcomeMark;
+import stillturning.report.StoryFacts;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
 import stillturning.report.table.TerminalColour;
 import stillturning.report.table.TextTable;
 import stillturning.story.Moment;
-import stillturning.report.OutcomeMark;
-import stillturning.report.StoryFacts;
 
 /** One failure at every moment of the flight, as text. */
 public final class PhaseTexts {

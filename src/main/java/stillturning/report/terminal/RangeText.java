@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import stillturning.assess.verdict.Outcome;
 import stillturning.assess.ranges.EnduranceRange;
 import stillturning.assess.ranges.EnduranceRange.Contributor;
+import stillturning.assess.verdict.Outcome;
 import stillturning.quantity.Formats;
-import stillturning.story.Endurance;
 import stillturning.report.ResultText;
+import stillturning.story.Endurance;
 
 /** How sure an endurance is, in sentences. */
 public final class RangeText {

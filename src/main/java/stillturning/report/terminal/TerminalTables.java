@@ -14,24 +14,24 @@ import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment;
-import stillturning.assess.verdict.Outcome;
-import stillturning.assess.verdict.Verdict;
 import stillturning.assess.ranking.RankShares;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.quantity.Formats;
-import stillturning.report.table.Column;
-import stillturning.report.table.Table;
-import stillturning.report.table.TerminalColour;
-import stillturning.report.table.TerminalColour.Ink;
-import stillturning.report.table.TextTable;
 import stillturning.report.FailureRows;
 import stillturning.report.LeaderFirmness;
 import stillturning.report.OutcomeMark;
 import stillturning.report.RankingOrder;
 import stillturning.report.ResultText;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
+import stillturning.report.table.TerminalColour;
+import stillturning.report.table.TerminalColour.Ink;
+import stillturning.report.table.TextTable;
 
 /** An assessment's tables for a terminal of about 100 columns. */
 public final class TerminalTables {

@@ -14,6 +14,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.assess.Assess;
 import stillturning.bench.Bench;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
@@ -25,7 +26,6 @@ import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.structure.Removal;
 import stillturning.structure.Structure;
-import stillturning.assess.Assess;
 
 /** Shape and stories, each made without the other, say the same of every part removed. */
 class CrossCheckTest {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import stillturning.assess.Assess;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.Cue;
@@ -14,7 +15,6 @@ import stillturning.model.EngineLogic;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.element.Tolerance;
 import stillturning.story.UntoldStory;
-import stillturning.assess.Assess;
 
 /** One hand-made candidate for each rung of the ladder. */
 class JudgeTest {

@@ -18,6 +18,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.bench.Shelf;
+import stillturning.files.ReadStudy;
+import stillturning.files.SampleStudy;
+import stillturning.files.StudyReader;
 import stillturning.files.entry.RateText;
 import stillturning.files.entry.ShippedRates;
 import stillturning.model.Candidate;
@@ -36,9 +39,6 @@ import stillturning.parts.Part;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartKinds;
 import stillturning.yaml.notation.Origin;
-import stillturning.files.ReadStudy;
-import stillturning.files.SampleStudy;
-import stillturning.files.StudyReader;
 
 class ChancesTest {
 

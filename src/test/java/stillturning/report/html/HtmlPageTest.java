@@ -27,11 +27,11 @@ import stillturning.assess.NothingBroken;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.failure.FailureCatalogue;
-import stillturning.report.html.Sources.SourceNote;
 import stillturning.report.Cautions;
 import stillturning.report.NormalFlightTexts;
 import stillturning.report.RankingOrder;
 import stillturning.report.ReportSamples;
+import stillturning.report.html.Sources.SourceNote;
 
 class HtmlPageTest {
 

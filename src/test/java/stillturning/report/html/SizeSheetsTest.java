@@ -9,12 +9,12 @@ import org.junit.jupiter.api.Test;
 import stillturning.assess.Assessment;
 import stillturning.model.Candidate;
 import stillturning.model.Installation;
-import stillturning.sizing.result.SizeFinding;
-import stillturning.sizing.Sizing;
-import stillturning.sizing.result.SizingReport;
-import stillturning.sizing.SurveyDepth;
-import stillturning.story.UntoldStory;
 import stillturning.report.ReportSamples;
+import stillturning.sizing.Sizing;
+import stillturning.sizing.SurveyDepth;
+import stillturning.sizing.result.SizeFinding;
+import stillturning.sizing.result.SizingReport;
+import stillturning.story.UntoldStory;
 
 class SizeSheetsTest {
 

@@ -10,8 +10,8 @@ import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
 import stillturning.assess.Guesses.Untried;
 import stillturning.assess.Guesses.Weighty;
-import stillturning.report.table.TerminalColour;
 import stillturning.report.ReportSamples;
+import stillturning.report.table.TerminalColour;
 
 class GuessTextsTest {
 

@@ -8,10 +8,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.Assessment;
 import stillturning.assess.verdict.Outcome;
-import stillturning.report.table.TerminalColour;
 import stillturning.report.FailureRows;
 import stillturning.report.RankingOrder;
 import stillturning.report.ReportSamples;
+import stillturning.report.table.TerminalColour;
 
 class TerminalTablesTest {
 

@@ -21,9 +21,9 @@ import javafx.collections.ObservableList;
 import stillturning.assess.Appraisal;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
-import stillturning.files.finding.PartPlace;
 import stillturning.files.ReadStudy;
 import stillturning.files.WholeFile;
+import stillturning.files.finding.PartPlace;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.report.sizes.SelectivityTable;
@@ -31,8 +31,8 @@ import stillturning.report.sizes.SizeFiles;
 import stillturning.report.sizes.SizeTables;
 import stillturning.report.table.Table;
 import stillturning.sizing.Sizing;
-import stillturning.sizing.result.SizingReport;
 import stillturning.sizing.SurveyDepth;
+import stillturning.sizing.result.SizingReport;
 
 /** The sizes of the open candidate. To be used on the screen's thread. */
 public final class Sizes {
