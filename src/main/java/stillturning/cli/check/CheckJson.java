@@ -1,6 +1,5 @@
 package stillturning.cli.check;
 
-import stillturning.report.json.JsonTypes;
 import static stillturning.report.json.JsonTypes.WHOLE;
 import static stillturning.report.json.JsonTypes.list;
 
@@ -15,6 +14,7 @@ import stillturning.files.finding.Remark;
 import stillturning.files.value.Assumption;
 import stillturning.report.json.JsonDocument;
 import stillturning.report.json.JsonShape;
+import stillturning.report.json.JsonTypes;
 import stillturning.report.sizes.FindingWords;
 import stillturning.sizing.result.Rule;
 import stillturning.sizing.result.SizeFinding;

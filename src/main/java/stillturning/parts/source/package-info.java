@@ -1,6 +1,7 @@
 /**
- * What makes current or keeps it: batteries, alternators, converters. One file a kind; no other room names one. In: plain SI numbers. Out: parts.
- * Knows no candidate, no solver, no time, no file.
+ * What makes current or keeps it: batteries, alternators, converters. One file a kind; no other
+ * room names one. In: plain SI numbers. Out: parts. Knows no candidate, no solver, no time, no
+ * file.
  */
 @NullMarked
 package stillturning.parts.source;

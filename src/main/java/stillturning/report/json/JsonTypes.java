@@ -33,7 +33,8 @@ public final class JsonTypes {
             new WrittenType<>(v -> JsonNumbers.number(v.orElse(Double.NaN)), NUMBER.schema());
 
     /** A chance, however small, or a ratio of chances, to six digits. */
-    public static final JsonType<Double> CHANCE = new WrittenType<>(JsonNumbers::chance, NUMBER.schema());
+    public static final JsonType<Double> CHANCE =
+            new WrittenType<>(JsonNumbers::chance, NUMBER.schema());
 
     /** A list of texts. */
     public static final JsonType<List<? extends String>> TEXTS = list(TEXT);
@@ -95,7 +96,6 @@ public final class JsonTypes {
                 });
         return wider;
     }
-
 
     private static Map<String, Object> keywords(
             String first, Object firstValue, String second, Object secondValue) {
