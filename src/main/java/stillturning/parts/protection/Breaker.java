@@ -3,11 +3,9 @@ package stillturning.parts.protection;
 import stillturning.parts.Symbol;
 import stillturning.parts.Symbol.Figure;
 import stillturning.parts.FailureMode;
-import stillturning.parts.Faults;
-import stillturning.parts.Part;
 import stillturning.parts.Tag;
+import stillturning.parts.InLine;
 import stillturning.quantity.field.Example;
-import stillturning.parts.Damage;
 import stillturning.parts.Lever;
 import stillturning.parts.Detail;
 import stillturning.parts.Protection.Chart;
@@ -30,7 +28,7 @@ import stillturning.parts.element.curve.TimeCurrentCurve;
  * reset it.
  */
 public record Breaker(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curve)
-        implements Part {
+        implements InLine {
 
     static final PartKind KIND =
             new PartKind(
@@ -88,37 +86,17 @@ public record Breaker(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve c
     }
 
     @Override
-    public List<String> terminals() {
-        return List.of("in", "out");
-    }
-
-    @Override
     public List<Element> elements() {
-        return List.of(
-                new Protector(
-                        "breaker", "in", "out", ohms, ratedAmps, curve, COOLING_SECONDS, true));
+        return List.of(breaker());
     }
 
     @Override
     public List<FailureMode> failureModes() {
-        return List.of(
-                // heat is what a protector opens from, and a wet contact corrodes open
-                FailureMode.of("opens-for-no-reason", Faults.open("breaker"))
-                        .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED),
-                FailureMode.of(
-                                "does-not-open-when-it-should",
-                                Faults.metalFor(elements().get(0), ohms))
-                        .inspectedBy("bench test of its trip"));
+        return ProtectorModes.of(breaker(), "bench test of its trip");
     }
 
-    @Override
-    public String entry() {
-        return "in";
-    }
-
-    @Override
-    public String exit() {
-        return "out";
+    private Protector breaker() {
+        return new Protector( "breaker", "in", "out", ohms, ratedAmps, curve, COOLING_SECONDS, true);
     }
 
     @Override

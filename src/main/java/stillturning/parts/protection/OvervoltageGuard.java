@@ -5,8 +5,8 @@ import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
-import stillturning.parts.Part;
 import stillturning.parts.Tag;
+import stillturning.parts.InLine;
 import stillturning.quantity.field.GrowsWithVolts;
 import stillturning.parts.Damage;
 import stillturning.quantity.Dimension;
@@ -27,7 +27,7 @@ import stillturning.parts.element.Guard.Action;
  *
  * @param ohms resistance of its way through, and of its short (ohm)
  */
-public record OvervoltageGuard(Tag tag, Guard.Trip trip, double ohms) implements Part {
+public record OvervoltageGuard(Tag tag, Guard.Trip trip, double ohms) implements InLine {
 
     static final PartKind KIND =
             new PartKind(
@@ -98,16 +98,6 @@ public record OvervoltageGuard(Tag tag, Guard.Trip trip, double ohms) implements
                         FailureMode.of(
                                 "does-not-open-when-it-should",
                                 Faults.metalFor(elements().get(0), ohms)));
-    }
-
-    @Override
-    public String entry() {
-        return "in";
-    }
-
-    @Override
-    public String exit() {
-        return "out";
     }
 
     @Override

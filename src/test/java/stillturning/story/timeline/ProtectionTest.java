@@ -15,6 +15,7 @@ import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
 import stillturning.parts.Part;
+import stillturning.parts.protection.CurrentLimiter;
 import stillturning.parts.protection.ProtectorCurves;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.element.Tolerance;
@@ -85,6 +86,21 @@ class ProtectionTest {
                 1e-3 * expected);
         assertEquals(1, Telling.count(story, StoryEvent.Kind.PROTECTOR_OPENS));
         assertTrue(expected < seconds(ProtectorCurves.THERMAL_BREAKER, amps, 10));
+    }
+
+    @Test
+    void aCurrentLimiterBearsAShortForLongerThanAFuseOfItsRating() throws UntoldStory {
+        Part limiter =
+                new CurrentLimiter(
+                        Bench.tag("limiter"), 60, FUSE_OHMS);
+        Story story = Telling.unaided(inPath(limiter, breaker("breaker", 90)), "stub: short to ground");
+        double amps = faultAmps(BREAKER_OHMS + FUSE_OHMS);
+        double expected = seconds(ProtectorCurves.HIGH_CURRENT_FUSE, amps, 60);
+        assertEquals(
+                expected,
+                Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "limiter"),
+                1e-2 * expected); // the battery sags
+        assertTrue(expected > 2 * seconds(ProtectorCurves.BLADE_FUSE, amps, 60));
     }
 
     @Test
