@@ -94,6 +94,14 @@ public final class PartCatalogue {
                 .part(tag, new PartValues.Site(SAMPLE_VOLTS, List.of()));
     }
 
+    /** A sample of the usual class of a kind; absent for what the catalogue does not know. */
+    public Optional<Part> sample(String word) {
+        return kind(word).stream()
+                .flatMap(kind -> Catalogue.shipped().classesOf(kind.word()).values().stream())
+                .findFirst()
+                .map(this::sample);
+    }
+
     /** A sample of every class. */
     public List<Part> samples() {
         return kinds.stream()

@@ -140,7 +140,8 @@ public record ElectronicProtector(
 
     @Override
     public Optional<Protection> protection(String terminal) {
-        return Optional.of(new Protection(Chart.BREAKER, ratedAmps));
+        Protection trip = new Protection(Chart.BREAKER, ratedAmps);
+        return Optional.of(trip).filter(t -> !terminal.equals("minus"));
     }
 
     @Override

@@ -85,7 +85,7 @@ public record LowVoltageDisconnect(Tag tag, Thresholds thresholds, double contac
     public record Thresholds(double opensVolts, double closesVolts, double seconds) {}
 
     /** What measures draws about a milliampere. A guess. */
-    private static final double SENSING_OHMS = 10_000;
+    private static final double SENSOR_OHMS = 10_000;
 
     @Override
     public PartKind kind() {
@@ -99,7 +99,7 @@ public record LowVoltageDisconnect(Tag tag, Thresholds thresholds, double contac
 
     @Override
     public List<Element> elements() {
-        return List.of(contact(), sensing());
+        return List.of(contact(), sensor());
     }
 
     @Override
@@ -117,16 +117,16 @@ public record LowVoltageDisconnect(Tag tag, Thresholds thresholds, double contac
     }
 
     private Contact contact() {
-        Control low = new Control.ByCoil("sensing", true);
+        Control low = new Control.ByCoil("sensor", true);
         return new Contact("contact", entry(), exit(), contactOhms, low);
     }
 
-    private Coil sensing() {
+    private Coil sensor() {
         double seconds = thresholds.seconds;
         double closes = thresholds.closesVolts;
         double opens = thresholds.opensVolts;
         return new Coil(
-                "sensing", entry(), "minus", SENSING_OHMS, closes, opens, seconds, seconds);
+                "sensor", entry(), "minus", SENSOR_OHMS, closes, opens, seconds, seconds);
     }
 
     @Override

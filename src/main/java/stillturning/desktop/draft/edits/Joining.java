@@ -6,7 +6,10 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stillturning.desktop.draft.ChangeRefused;
+import stillturning.files.PartCatalogue;
 import stillturning.model.Terminal;
+import stillturning.parts.Lever;
+import stillturning.parts.Part;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlValue;
 
@@ -15,9 +18,6 @@ final class Joining {
 
     private static final Pattern CHANNEL = Pattern.compile("out-(?<number>[0-9]+)");
     private static final Pattern NEAR_PIN = Pattern.compile("(?<number>[0-9]+)a");
-    private static final Set<String> IN_LINE =
-            Set.of("fuse", "breaker", "diode", "contactor", "converter", "overvoltage-guard");
-    private static final Set<String> PROTECTS = Set.of("fuse", "breaker");
     private static final String GROUND = "ground";
     private static final String WIRE = "wire";
 
@@ -91,15 +91,21 @@ final class Joining {
     /** A protector, unless the run starts at one or cranks the engine. */
     private String usual(Terminal from, String load) {
         String kind = outline.kind(from.part()).orElse("");
-        boolean protectedAlready =
-                PROTECTS.contains(kind)
-                        || kind.equals("controller")
-                        || outline.maker(from.part()).isPresent();
+        boolean protectedAlready = protects(kind) || outline.maker(from.part()).isPresent();
         if (protectedAlready || loads.isStarter(load)) {
             return "";
         }
         String word = kind.equals("battery") ? "fuse " : "breaker ";
         return loads.amps(load).flatMap(UsualProtection::rating).map(word::concat).orElse("");
+    }
+
+    private static boolean protects(String kind) {
+        return sample(kind).stream()
+                .anyMatch(p -> p.terminals().stream().anyMatch(t -> p.protection(t).isPresent()));
+    }
+
+    private static Optional<Part> sample(String kind) {
+        return PartCatalogue.shipped().sample(kind);
     }
 
     private String link(Terminal from, Terminal to, String items) throws ChangeRefused {
@@ -136,9 +142,20 @@ final class Joining {
                     case "battery" -> terminal.name().equals("plus");
                     case "alternator" -> terminal.name().equals(start ? "output" : "field");
                     default ->
-                            IN_LINE.contains(kind) && terminal.name().equals(start ? "out" : "in");
+                            sample(kind)
+                                    .filter(Joining::hasOneWay)
+                                    .map(start ? Part::exit : Part::entry)
+                                    .filter(terminal.name()::equals)
+                                    .isPresent();
                 };
         return understood ? terminal.part() : terminal.toString();
+    }
+
+    /** Whether everything of its kind leads from its entry to its exit, whatever its class. */
+    private static boolean hasOneWay(Part part) {
+        return part.across(part.entry()).filter(part.exit()::equals).isPresent()
+                && !part.severalWays()
+                && part.levers().stream().noneMatch(Lever::stated);
     }
 
     /** How a run leads through a part, entering at a terminal. */
