@@ -8,8 +8,6 @@ import java.util.regex.Pattern;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.files.PartCatalogue;
 import stillturning.model.Terminal;
-import stillturning.parts.Lever;
-import stillturning.parts.Part;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlValue;
 
@@ -91,21 +89,13 @@ final class Joining {
     /** A protector, unless the run starts at one or cranks the engine. */
     private String usual(Terminal from, String load) {
         String kind = outline.kind(from.part()).orElse("");
-        boolean protectedAlready = protects(kind) || outline.maker(from.part()).isPresent();
+        boolean protectedAlready =
+                PartCatalogue.shipped().protects(kind) || outline.maker(from.part()).isPresent();
         if (protectedAlready || loads.isStarter(load)) {
             return "";
         }
         String word = kind.equals("battery") ? "fuse " : "breaker ";
         return loads.amps(load).flatMap(UsualProtection::rating).map(word::concat).orElse("");
-    }
-
-    private static boolean protects(String kind) {
-        return sample(kind).stream()
-                .anyMatch(p -> p.terminals().stream().anyMatch(t -> p.protection(t).isPresent()));
-    }
-
-    private static Optional<Part> sample(String kind) {
-        return PartCatalogue.shipped().sample(kind);
     }
 
     private String link(Terminal from, Terminal to, String items) throws ChangeRefused {
@@ -141,21 +131,14 @@ final class Joining {
                     case GROUND -> terminal.name().equals("stud");
                     case "battery" -> terminal.name().equals("plus");
                     case "alternator" -> terminal.name().equals(start ? "output" : "field");
-                    default ->
-                            sample(kind)
-                                    .filter(Joining::hasOneWay)
-                                    .map(start ? Part::exit : Part::entry)
-                                    .filter(terminal.name()::equals)
-                                    .isPresent();
+                    default -> usualEnd(kind, start).filter(terminal.name()::equals).isPresent();
                 };
         return understood ? terminal.part() : terminal.toString();
     }
 
-    /** Whether everything of its kind leads from its entry to its exit, whatever its class. */
-    private static boolean hasOneWay(Part part) {
-        return part.across(part.entry()).filter(part.exit()::equals).isPresent()
-                && !part.severalWays()
-                && part.levers().stream().noneMatch(Lever::stated);
+    private static Optional<String> usualEnd(String kind, boolean start) {
+        PartCatalogue catalogue = PartCatalogue.shipped();
+        return start ? catalogue.exitOf(kind) : catalogue.entryOf(kind);
     }
 
     /** How a run leads through a part, entering at a terminal. */
