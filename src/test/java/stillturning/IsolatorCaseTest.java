@@ -61,8 +61,7 @@ class IsolatorCaseTest {
                             Duration.ofSeconds(30),
                             () -> timeline.tell(failure, Pilot.PLANNED),
                             failure.name());
-            int points =
-                    story.traces().stream().mapToInt(trace -> trace.points().size()).sum();
+            int points = story.traces().stream().mapToInt(trace -> trace.points().size()).sum();
             if (points > MOST_POINTS) {
                 longWinded.add(failure.name() + ": " + points);
             }

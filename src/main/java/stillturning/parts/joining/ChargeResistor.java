@@ -9,8 +9,6 @@ import stillturning.parts.Faults;
 import stillturning.parts.InLine;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartValues;
-import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
@@ -83,10 +81,5 @@ public record ChargeResistor(Tag tag, double ohms, double watts) implements InLi
     @Override
     public String detail() {
         return Detail.number(ohms) + " ohm, " + Detail.number(watts) + " W";
-    }
-
-    @Override
-    public List<Symbol> symbols() {
-        return List.of(Symbol.around(this, Figure.BOX, Detail.written(ohms, "ohm")));
     }
 }

@@ -4,7 +4,6 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import stillturning.parts.Damage;
 import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
@@ -74,7 +73,7 @@ public record DiodeIsolator(Tag tag, DiodeLaw law) implements Part {
 
     @Override
     public List<String> terminals() {
-        return Stream.concat(Stream.of(entry()), OUTPUTS.stream()).toList();
+        return List.of("in", "out-1", "out-2");
     }
 
     @Override

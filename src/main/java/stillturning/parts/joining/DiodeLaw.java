@@ -27,8 +27,7 @@ public record DiodeLaw(double saturationAmps, double emissionVolts, double ohms)
                             + at * ohms
                             + " V, more than the forward voltage");
         }
-        return new DiodeLaw(
-                at / Math.expm1(junctionVolts / EMISSION_VOLTS), EMISSION_VOLTS, ohms);
+        return new DiodeLaw(at / Math.expm1(junctionVolts / EMISSION_VOLTS), EMISSION_VOLTS, ohms);
     }
 
     /** A diode of this law between two terminals. */

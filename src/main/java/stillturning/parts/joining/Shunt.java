@@ -9,8 +9,6 @@ import stillturning.parts.Faults;
 import stillturning.parts.InLine;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartValues;
-import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
@@ -89,10 +87,5 @@ public record Shunt(Tag tag, double ratedAmps, double ohms) implements InLine {
     @Override
     public String detail() {
         return Detail.amps(ratedAmps);
-    }
-
-    @Override
-    public List<Symbol> symbols() {
-        return List.of(Symbol.around(this, Figure.BOX, Detail.written(ratedAmps, "A")));
     }
 }

@@ -10,10 +10,10 @@ import stillturning.parts.InLine;
 import stillturning.parts.Lever;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartValues;
-import stillturning.parts.Protection.Chart;
 import stillturning.parts.Protection;
-import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Protection.Chart;
 import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Protector;
@@ -97,7 +97,7 @@ public record Breaker(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve c
     }
 
     private Protector breaker() {
-        return new Protector( "breaker", "in", "out", ohms, ratedAmps, curve, COOLING_SECONDS, true);
+        return new Protector("breaker", "in", "out", ohms, ratedAmps, curve, COOLING_SECONDS, true);
     }
 
     @Override

@@ -8,14 +8,11 @@ import stillturning.parts.Damage;
 import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
-import stillturning.parts.Lever;
 import stillturning.parts.InLine;
+import stillturning.parts.Lever;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartValues;
 import stillturning.parts.Protection;
-import stillturning.parts.Protection.Chart;
-import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Channel;
 import stillturning.parts.element.Channel.Switching;
@@ -33,7 +30,6 @@ import stillturning.quantity.field.OfDimension;
  * One electronic switch with a trip between {@code in} and {@code out}, whose own logic lives on
  * {@code in} and {@code minus}: where several are fitted, each fails alone.
  *
- * @param logic what its logic draws
  * @param closedByDefault state while its logic does not run
  */
 public record ElectronicProtector(
@@ -45,7 +41,7 @@ public record ElectronicProtector(
                     "electronic-protector",
                     "electronic protector",
                     "electronic protectors",
-                    111,
+                    109,
                     Values.class,
                     "switch it, measure at its output");
 
@@ -63,8 +59,7 @@ public record ElectronicProtector(
     public record Values(
             @Example("5 A (guess)") @OfDimension(value = Dimension.CURRENT, above = "0 A")
                     double rating,
-            @Describes("On-resistance.")
-                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+            @Describes("On-resistance.") @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     double resistance,
             @Describes("Current limit as a share of its rating, in per cent.")
                     @OfDimension(value = Dimension.RATIO, above = "100 %")
@@ -129,8 +124,7 @@ public record ElectronicProtector(
 
     private Channel channel(Switching by, double tripAmps) {
         Trip trip = new Trip(tripAmps, ProtectorCurves.ELECTRONIC_TRIP, COOLING_SECONDS);
-        return new Channel(
-                "channel", entry(), exit(), by, trip, "logic", closedByDefault, id());
+        return new Channel("channel", entry(), exit(), by, trip, "logic", closedByDefault, id());
     }
 
     @Override
@@ -140,7 +134,7 @@ public record ElectronicProtector(
 
     @Override
     public Optional<Protection> protection(String terminal) {
-        Protection trip = new Protection(Chart.BREAKER, ratedAmps);
+        Protection trip = new Protection(Protection.Chart.BREAKER, ratedAmps);
         return Optional.of(trip).filter(t -> !terminal.equals("minus"));
     }
 
@@ -152,10 +146,5 @@ public record ElectronicProtector(
     @Override
     public String detail() {
         return Detail.amps(ratedAmps);
-    }
-
-    @Override
-    public List<Symbol> symbols() {
-        return List.of(Symbol.around(this, Figure.BOX, Detail.written(ratedAmps, "A")));
     }
 }

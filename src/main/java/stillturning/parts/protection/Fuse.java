@@ -9,10 +9,10 @@ import stillturning.parts.FailureMode;
 import stillturning.parts.InLine;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartValues;
-import stillturning.parts.Protection.Chart;
 import stillturning.parts.Protection;
-import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Protection.Chart;
 import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Protector;
@@ -23,7 +23,8 @@ import stillturning.quantity.field.Example;
 import stillturning.quantity.field.OfDimension;
 
 /** A fuse between {@code in} and {@code out}, rating in ampere; a pilot cannot replace it. */
-public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curve) implements InLine {
+public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curve)
+        implements InLine {
 
     static final PartKind KIND =
             new PartKind("fuse", "fuse", "fuses", 100, Values.class, "measure across it");

@@ -55,10 +55,12 @@ public record LowVoltageDisconnect(Tag tag, Thresholds thresholds, double contac
     @Describes("Takes loads off when the voltage is low, so that the battery lasts for the rest.")
     public record Values(
             @Describes("Opens below this.")
-                    @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @GrowsWithVolts
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     double opensAt,
             @Describes("Closes again above this.")
-                    @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @GrowsWithVolts
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     double closesAt,
             @Describes("... after so long, both ways.")
                     @OfDimension(value = Dimension.TIME, least = "0 s")
@@ -125,8 +127,7 @@ public record LowVoltageDisconnect(Tag tag, Thresholds thresholds, double contac
         double seconds = thresholds.seconds;
         double closes = thresholds.closesVolts;
         double opens = thresholds.opensVolts;
-        return new Coil(
-                "sensor", entry(), "minus", SENSOR_OHMS, closes, opens, seconds, seconds);
+        return new Coil("sensor", entry(), "minus", SENSOR_OHMS, closes, opens, seconds, seconds);
     }
 
     @Override

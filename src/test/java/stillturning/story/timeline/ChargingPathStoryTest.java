@@ -105,8 +105,7 @@ class ChargingPathStoryTest {
                 .join("main-bus", "bar", "resistor", "in")
                 .join("resistor", "out", "second-bus", "bar");
         Map<String, Double> volts = bench.timeline().normal().busVolts();
-        double across =
-                volts.getOrDefault("main-bus", 0.0) - volts.getOrDefault("second-bus", 0.0);
+        double across = volts.getOrDefault("main-bus", 0.0) - volts.getOrDefault("second-bus", 0.0);
         assertTrue(across > 1);
         assertEquals(-across / 1, amps(bench, "second"), 1e-6);
         assertEquals(
@@ -133,11 +132,8 @@ class ChargingPathStoryTest {
         Story works = disconnecting().timeline().tell(NOTHING, Pilot.NEVER);
         double opens = Telling.when(works, StoryEvent.Kind.CONTACTS_OPEN, "disconnect");
         assertEquals(0, Telling.count(works, StoryEvent.Kind.CONTACTS_CLOSE));
-        assertEquals(
-                opens + 0.02, Telling.when(works, StoryEvent.Kind.LOAD_STOPS, "radio"), 1e-6);
-        Story fails =
-                Telling.unaided(
-                        disconnecting(), "disconnect: does not open when it should");
+        assertEquals(opens + 0.02, Telling.when(works, StoryEvent.Kind.LOAD_STOPS, "radio"), 1e-6);
+        Story fails = Telling.unaided(disconnecting(), "disconnect: does not open when it should");
         assertEquals(0, Telling.count(fails, StoryEvent.Kind.CONTACTS_OPEN));
         assertTrue(
                 works.engine().endurance().seconds() > fails.engine().endurance().seconds() + 60);

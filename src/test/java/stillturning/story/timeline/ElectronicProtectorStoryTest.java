@@ -65,8 +65,7 @@ class ElectronicProtectorStoryTest {
     @Test
     void aShortBehindOneTripsItBeforeTheOtherLoadNotices() throws UntoldStory {
         Story story = Telling.unaided(bench(false), "radio-stub: short to ground");
-        assertTrue(
-                Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "radio-protector") < 1e-4);
+        assertTrue(Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "radio-protector") < 1e-4);
         assertFalse(works(story, "radio"));
         assertTrue(works(story, "computer"));
     }

@@ -90,10 +90,9 @@ class ProtectionTest {
 
     @Test
     void aCurrentLimiterBearsAShortForLongerThanAFuseOfItsRating() throws UntoldStory {
-        Part limiter =
-                new CurrentLimiter(
-                        Bench.tag("limiter"), 60, FUSE_OHMS);
-        Story story = Telling.unaided(inPath(limiter, breaker("breaker", 90)), "stub: short to ground");
+        Part limiter = new CurrentLimiter(Bench.tag("limiter"), 60, FUSE_OHMS);
+        Story story =
+                Telling.unaided(inPath(limiter, breaker("breaker", 90)), "stub: short to ground");
         double amps = faultAmps(BREAKER_OHMS + FUSE_OHMS);
         double expected = seconds(ProtectorCurves.HIGH_CURRENT_FUSE, amps, 60);
         assertEquals(

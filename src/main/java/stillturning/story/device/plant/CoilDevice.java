@@ -93,7 +93,10 @@ final class CoilDevice implements BranchDevice {
                     letsGo ? StoryEvent.Kind.CONTACTS_OPEN : StoryEvent.Kind.CONTACTS_CLOSE,
                     placed.part(),
                     letsGo
-                            ? "drops out: " + EventWords.volts(volts()) + " left at its " + coil.name()
+                            ? "drops out: "
+                                    + EventWords.volts(volts())
+                                    + " left at its "
+                                    + coil.name()
                             : "pulls in: " + EventWords.volts(volts()) + " at its " + coil.name(),
                     ledBy);
         }

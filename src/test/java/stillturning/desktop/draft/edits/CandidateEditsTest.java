@@ -17,12 +17,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import stillturning.files.PartCatalogue;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Studies;
 import stillturning.desktop.draft.edits.CandidateEdits.Configuration;
 import stillturning.desktop.draft.edits.CandidateEdits.NewPart;
+import stillturning.files.PartCatalogue;
 import stillturning.model.Terminal;
 
 class CandidateEditsTest {
