@@ -1,5 +1,6 @@
 package stillturning.story.timeline;
 
+import stillturning.bench.Shelf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -105,7 +106,7 @@ class RandomEnduranceTest {
         }
 
         private void load(Bench bench, String id, int buses, SplittableRandom random) {
-            Demand.Kind drawn = drawn(List.of(Demand.Kind.values()), random);
+            Demand.Kind drawn = drawn(Shelf.DRAWING, random);
             boolean left = !worse.plain || drawn != Demand.Kind.CONSTANT_RESISTANCE;
             Demand.Kind kind = left ? drawn : Demand.Kind.CONSTANT_CURRENT;
             Demand demand = new Demand(kind, 1 + 5 * random.nextDouble(), 12);
