@@ -273,6 +273,23 @@ class ArchitectureTest {
                 .check(SEEN);
     }
 
+    /** Rooms ask a part what it does; which kinds there are is said in the kinds' own files. */
+    @Test
+    void nobodyOutsideTheRoomOfPartsKnowsAKind() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(packageOf("parts"))
+                .should()
+                .dependOnClassesThat(
+                        resideInAnyPackage(
+                                "stillturning.parts.source",
+                                "stillturning.parts.switching",
+                                "stillturning.parts.protection",
+                                "stillturning.parts.joining"))
+                .because("a new kind must not have to be added anywhere else")
+                .check(SEEN);
+    }
+
     @Test
     void noTwoRoomsKnowEachOther() {
         slices().matching("stillturning.(*)..").should().beFreeOfCycles().check(SEEN);

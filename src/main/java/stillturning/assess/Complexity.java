@@ -1,16 +1,16 @@
 package stillturning.assess;
 
-import stillturning.parts.element.Channel;
-import stillturning.parts.element.Element;
-import stillturning.parts.Lever;
-import stillturning.parts.Part;
-import stillturning.parts.element.Protector;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Join;
 import stillturning.model.Procedure;
+import stillturning.parts.Lever;
+import stillturning.parts.Part;
+import stillturning.parts.element.Channel;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Protector;
 
 /**
  * How much there is to build, to know and to do; the index is the sum of the counts.

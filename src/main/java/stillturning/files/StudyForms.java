@@ -1,19 +1,19 @@
 package stillturning.files;
 
-import stillturning.parts.Part;
-import stillturning.parts.Lever;
-import stillturning.files.entry.PartEntry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stillturning.files.PartCatalogue.Kind;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.FileNotations;
+import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.StudyEntry;
+import stillturning.parts.Lever;
+import stillturning.parts.Part;
+import stillturning.yaml.YamlDocument;
 import stillturning.yaml.shape.Form;
 import stillturning.yaml.shape.FormField;
 import stillturning.yaml.shape.Forms;
-import stillturning.yaml.YamlDocument;
 
 /**
  * The forms of a study's files, place by place: what may be written there, what is, and what holds

@@ -1,17 +1,17 @@
 package stillturning.model;
 
-import java.util.function.UnaryOperator;
-import stillturning.parts.element.Generator;
-import stillturning.parts.Lever;
-import stillturning.parts.Load;
-import stillturning.parts.Wire;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import stillturning.parts.FailureMode;
+import stillturning.parts.Lever;
+import stillturning.parts.Load;
 import stillturning.parts.Part;
+import stillturning.parts.Wire;
+import stillturning.parts.element.Generator;
 
 /**
  * One electrical architecture, every part of it explicit.
@@ -87,8 +87,7 @@ public record Candidate(
 
     /** The same with each part changed. */
     public Candidate with(UnaryOperator<Part> change) {
-        return new Candidate(
-                id, title, about, parts.stream().map(change).toList(), joins, cockpit);
+        return new Candidate(id, title, about, parts.stream().map(change).toList(), joins, cockpit);
     }
 
     /** The same with levers standing elsewhere in normal flight. */

@@ -2,8 +2,8 @@ package stillturning.parts;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.UnaryOperator;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import stillturning.parts.element.Element;
 
 /** One change that a failure makes to a part's elements. */

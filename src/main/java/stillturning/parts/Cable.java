@@ -1,9 +1,9 @@
 package stillturning.parts;
 
-import java.util.OptionalInt;
-import stillturning.quantity.WireGauge;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import stillturning.quantity.WireGauge;
 
 /**
  * Tin-plated stranded copper airframe wire by size.

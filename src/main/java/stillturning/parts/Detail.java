@@ -1,8 +1,8 @@
 package stillturning.parts;
 
-import stillturning.quantity.Formats;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import stillturning.quantity.Formats;
 
 /** Numbers in a part's detail, to three digits where nothing else is said. */
 public final class Detail {

@@ -1,10 +1,5 @@
 package stillturning.parts;
 
-import stillturning.quantity.field.Example;
-import stillturning.quantity.WireGauge;
-import stillturning.quantity.Dimension;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Describes;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +8,11 @@ import stillturning.parts.Alteration.Put;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.curve.WireHeating;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.WireGauge;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.Example;
+import stillturning.quantity.field.OfDimension;
 
 /** A length of stranded copper between {@code a} and {@code b}. */
 public record Wire(Tag tag, Cable cable, double metres, double ohms) implements Part {
@@ -38,7 +38,9 @@ public record Wire(Tag tag, Cable cable, double metres, double ohms) implements 
     /** What is known of a wire. */
     @Describes("Wire that stands for itself, outside of any run.")
     public record Values(
-            @Example("AWG 18") WireGauge gauge, @Example("1 m (guess)") @OfDimension(value = Dimension.LENGTH, above = "0 m") double length)
+            @Example("AWG 18") WireGauge gauge,
+            @Example("1 m (guess)") @OfDimension(value = Dimension.LENGTH, above = "0 m")
+                    double length)
             implements PartValues {
 
         @Override
@@ -99,8 +101,7 @@ public record Wire(Tag tag, Cable cable, double metres, double ohms) implements 
     @Override
     public List<FailureMode> failureModes() {
         return List.of(
-                FailureMode.of("open", Faults.open("wire"))
-                        .by(Damage.TORN, Damage.WORN_APART),
+                FailureMode.of("open", Faults.open("wire")).by(Damage.TORN, Damage.WORN_APART),
                 FailureMode.of(
                                 "chafed-to-ground",
                                 new Put(copper("wire", "a", "chafe", ohms / 2)),
@@ -108,8 +109,7 @@ public record Wire(Tag tag, Cable cable, double metres, double ohms) implements 
                                 Faults.shortToStructure("chafe"))
                         .by(Damage.SCORCHED, Damage.WORN_BARE)
                         .alsoCalled("short to ground")
-                        .inspectedBy(
-                                "look along its run, measure to ground with both ends off"));
+                        .inspectedBy("look along its run, measure to ground with both ends off"));
     }
 
     private Conductor copper(String name, String from, String to, double ohms) {

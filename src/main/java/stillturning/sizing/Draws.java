@@ -1,15 +1,15 @@
 package stillturning.sizing;
 
-import stillturning.parts.AlteredPart;
-import stillturning.parts.element.Cell;
-import stillturning.parts.element.Element;
-import java.util.Map;
 import java.util.List;
+import java.util.Map;
 import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
 import stillturning.model.LoadNeed.Use;
 import stillturning.model.Study;
 import stillturning.model.Study.Aircraft;
+import stillturning.parts.AlteredPart;
+import stillturning.parts.element.Cell;
+import stillturning.parts.element.Element;
 
 /** Studies and candidates as they are supposed for one question. */
 final class Draws {

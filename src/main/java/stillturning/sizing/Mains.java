@@ -1,8 +1,5 @@
 package stillturning.sizing;
 
-import stillturning.parts.element.Cell;
-import stillturning.parts.element.Element;
-import stillturning.parts.element.Generator;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -17,10 +14,14 @@ import stillturning.parts.Cable;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Capacity;
+import stillturning.parts.element.Cell;
+import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
+import stillturning.parts.element.Generator;
 import stillturning.parts.element.Protector;
-import stillturning.sizing.WireSchedule.Drop;
-import stillturning.sizing.WireSchedule.Main;
+import stillturning.sizing.result.Limits;
+import stillturning.sizing.result.WireSchedule.Drop;
+import stillturning.sizing.result.WireSchedule.Main;
 import stillturning.story.timeline.SteadyState;
 
 /** What the wires from each source to the buses next to it drop. */

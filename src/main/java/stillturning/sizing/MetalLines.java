@@ -1,6 +1,5 @@
 package stillturning.sizing;
 
-import stillturning.parts.Part;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -11,6 +10,7 @@ import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
+import stillturning.parts.Part;
 import stillturning.parts.element.Element.Passage;
 
 /**

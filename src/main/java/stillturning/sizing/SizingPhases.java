@@ -1,10 +1,10 @@
 package stillturning.sizing;
 
-import stillturning.parts.element.Generator;
 import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Phase;
 import stillturning.model.Study;
+import stillturning.parts.element.Generator;
 
 /** The phases of the flight, as a candidate's alternators see them. */
 record SizingPhases(Study study, Candidate candidate) {

@@ -15,13 +15,14 @@ import stillturning.parts.Cable;
 import stillturning.parts.Load;
 import stillturning.parts.Protection.Chart;
 import stillturning.parts.Wire;
-import stillturning.parts.element.curve.TimeCurrentCurve;
-import stillturning.parts.element.curve.Tripping;
 import stillturning.parts.element.Channel.Trip;
 import stillturning.parts.element.Element.Role;
+import stillturning.parts.element.curve.TimeCurrentCurve;
+import stillturning.parts.element.curve.Tripping;
 import stillturning.sizing.Ampacity.Place;
 import stillturning.sizing.MetalLines.Line;
-import stillturning.sizing.ProtectorSize.Kind;
+import stillturning.sizing.result.Carried;
+import stillturning.sizing.result.ProtectorSize.Kind;
 
 /** The candidate that is sized, with what is known of it already. */
 record Subject(

@@ -1,10 +1,10 @@
 package stillturning.structure;
 
-import stillturning.parts.Part;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import stillturning.parts.Load;
+import stillturning.parts.Part;
 import stillturning.structure.Wiring.Need;
 
 /**

@@ -1,6 +1,5 @@
 package stillturning.structure;
 
-import stillturning.parts.Part;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
@@ -8,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import stillturning.parts.Part;
 import stillturning.structure.Wiring.Line;
 
 /**

@@ -1,6 +1,5 @@
 package stillturning.structure;
 
-import stillturning.parts.Lever;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -13,6 +12,7 @@ import java.util.Set;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
+import stillturning.parts.Lever;
 import stillturning.parts.Part;
 import stillturning.parts.element.Capacitor;
 import stillturning.parts.element.Cell;
@@ -303,7 +303,9 @@ final class Wiring {
         return parts.get(index(channel)).levers().stream()
                 .filter(
                         lever ->
-                                lever.element().filter(channel.element().name()::equals).isPresent())
+                                lever.element()
+                                        .filter(channel.element().name()::equals)
+                                        .isPresent())
                 .map(Lever::name)
                 .findFirst();
     }

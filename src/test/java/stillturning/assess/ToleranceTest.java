@@ -11,7 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.assess.Appraisal.RequirementMet;
-import stillturning.assess.Selectivity.Pair;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Selectivity.Pair;
+import stillturning.assess.verdict.ToleranceOutcome;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.CriterionName;
@@ -19,8 +21,8 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
-import stillturning.parts.protection.ProtectorCurves;
 import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.protection.ProtectorCurves;
 import stillturning.story.UntoldStory;
 
 /** Two fuses in a row, and what their bands leave open. */

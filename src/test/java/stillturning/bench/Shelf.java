@@ -1,30 +1,16 @@
 package stillturning.bench;
 
 import java.util.ArrayList;
-import java.util.stream.Collectors;
-import stillturning.files.PartCatalogue;
-import stillturning.parts.PartKind;
-import java.util.Set;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import stillturning.parts.source.Alternator;
-import stillturning.parts.source.Battery;
-import stillturning.parts.protection.Breaker;
-import stillturning.parts.joining.Bus;
+import stillturning.files.PartCatalogue;
 import stillturning.parts.Cable;
-import stillturning.parts.joining.Connector;
-import stillturning.parts.switching.Contactor;
-import stillturning.parts.source.DcConverter;
-import stillturning.parts.joining.Diode;
-import stillturning.parts.protection.Fuse;
-import stillturning.parts.joining.GroundPoint;
 import stillturning.parts.Load;
-import stillturning.parts.protection.OvervoltageGuard;
 import stillturning.parts.Part;
-import stillturning.parts.protection.ProtectorCurves;
-import stillturning.parts.switching.SolidStateController;
-import stillturning.parts.switching.Switch;
+import stillturning.parts.PartKind;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell.OpenCircuit;
@@ -42,6 +28,20 @@ import stillturning.parts.element.Tolerance;
 import stillturning.parts.element.curve.OutputBySpeed;
 import stillturning.parts.element.curve.RestVoltage;
 import stillturning.parts.element.curve.TimeCurrentCurve;
+import stillturning.parts.joining.Bus;
+import stillturning.parts.joining.Connector;
+import stillturning.parts.joining.Diode;
+import stillturning.parts.joining.GroundPoint;
+import stillturning.parts.protection.Breaker;
+import stillturning.parts.protection.Fuse;
+import stillturning.parts.protection.OvervoltageGuard;
+import stillturning.parts.protection.ProtectorCurves;
+import stillturning.parts.source.Alternator;
+import stillturning.parts.source.Battery;
+import stillturning.parts.source.DcConverter;
+import stillturning.parts.switching.Contactor;
+import stillturning.parts.switching.SolidStateController;
+import stillturning.parts.switching.Switch;
 
 /** Parts to put on a {@link Bench}; every value is invented unless a source is named. */
 public final class Shelf {

@@ -9,15 +9,15 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import stillturning.parts.source.Alternator;
-import stillturning.parts.source.Battery;
-import stillturning.parts.protection.OvervoltageGuard;
 import stillturning.parts.Part;
 import stillturning.parts.element.Generator.WithoutBattery;
 import stillturning.parts.element.Guard.Action;
 import stillturning.parts.element.Management;
 import stillturning.parts.element.Management.Limit;
 import stillturning.parts.element.Management.Temperatures;
+import stillturning.parts.protection.OvervoltageGuard;
+import stillturning.parts.source.Alternator;
+import stillturning.parts.source.Battery;
 
 /** What a file says of batteries, alternators and guards, and what the catalogue adds. */
 class SourcesTest {

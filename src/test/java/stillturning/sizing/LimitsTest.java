@@ -7,10 +7,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.model.Installation.Nature;
 import stillturning.parts.Cable;
-import stillturning.parts.protection.ProtectorCurves;
 import stillturning.parts.element.Capacity;
-import stillturning.sizing.ProtectorSize.Kind;
+import stillturning.parts.protection.ProtectorCurves;
 import stillturning.sizing.Subject.Rated;
+import stillturning.sizing.result.Limits;
+import stillturning.sizing.result.ProtectorSize.Kind;
 
 class LimitsTest {
 

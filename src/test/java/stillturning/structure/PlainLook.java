@@ -10,10 +10,8 @@ import java.util.function.Predicate;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
-import stillturning.parts.joining.Bus;
 import stillturning.parts.Load;
 import stillturning.parts.Part;
-import stillturning.parts.switching.Switch;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Channel;
 import stillturning.parts.element.Contact;
@@ -22,6 +20,8 @@ import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
 import stillturning.parts.element.Generator;
+import stillturning.parts.joining.Bus;
+import stillturning.parts.switching.Switch;
 
 /**
  * The same questions answered slowly and plainly: every position of every lever, every set of

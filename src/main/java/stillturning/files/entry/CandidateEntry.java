@@ -8,10 +8,10 @@ import stillturning.quantity.Quantity;
 import stillturning.quantity.field.Bounds;
 import stillturning.quantity.field.Default;
 import stillturning.quantity.field.Describes;
-import stillturning.yaml.notation.Discriminator;
-import stillturning.yaml.notation.Given;
 import stillturning.quantity.field.Key;
 import stillturning.quantity.field.OfDimension;
+import stillturning.yaml.notation.Discriminator;
+import stillturning.yaml.notation.Given;
 
 /** A candidate's file as written. */
 @Describes("One electrical architecture.")

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.files.entry.CatalogueEntry.CableEntry;
 import stillturning.parts.CableCost;
+import stillturning.yaml.YamlDocument;
 import stillturning.yaml.notation.Given;
 import stillturning.yaml.notation.Origin;
 import stillturning.yaml.notation.Source;
-import stillturning.yaml.YamlDocument;
 
 /** The generic classes of parts that ship with the program. */
 public final class Catalogue {

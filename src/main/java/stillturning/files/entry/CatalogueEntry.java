@@ -3,8 +3,8 @@ package stillturning.files.entry;
 import java.util.Map;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Describes;
-import stillturning.yaml.notation.Given;
 import stillturning.quantity.field.OfDimension;
+import stillturning.yaml.notation.Given;
 
 /**
  * The catalogue's file as written.

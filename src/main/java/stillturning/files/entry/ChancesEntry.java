@@ -5,8 +5,8 @@ import java.util.Optional;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Default;
 import stillturning.quantity.field.Describes;
-import stillturning.yaml.notation.Given;
 import stillturning.quantity.field.OfDimension;
+import stillturning.yaml.notation.Given;
 
 /** How often things fail, as written in the study's file. */
 @Describes("How often things fail, where the shipped table does not suit.")

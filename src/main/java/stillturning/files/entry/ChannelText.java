@@ -6,9 +6,9 @@ import java.util.Optional;
 import stillturning.parts.RatedChannel;
 import stillturning.quantity.Dimension;
 import stillturning.yaml.Spelling;
+import stillturning.yaml.notation.Given;
 import stillturning.yaml.notation.TextForm;
 import stillturning.yaml.notation.Written;
-import stillturning.yaml.notation.Given;
 
 /** Reads a controller's channel, written {@code 10 A} or {@code 10 A, default on}. */
 final class ChannelText {

@@ -8,8 +8,8 @@ import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Bounds;
 import stillturning.quantity.field.Default;
 import stillturning.quantity.field.Describes;
-import stillturning.yaml.notation.Given;
 import stillturning.quantity.field.OfDimension;
+import stillturning.yaml.notation.Given;
 
 /** A load as written in the study's file. */
 @Describes("Something that needs electricity.")

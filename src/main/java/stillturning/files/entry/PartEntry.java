@@ -1,8 +1,5 @@
 package stillturning.files.entry;
 
-import stillturning.quantity.field.Fields;
-import stillturning.quantity.field.GrowsWithVolts;
-import stillturning.quantity.field.Example;
 import java.lang.reflect.RecordComponent;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +10,9 @@ import stillturning.parts.PartKinds;
 import stillturning.parts.PartValues;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.Example;
+import stillturning.quantity.field.Fields;
+import stillturning.quantity.field.GrowsWithVolts;
 import stillturning.quantity.field.Key;
 import stillturning.quantity.field.OfDimension;
 import stillturning.yaml.notation.Given;
@@ -80,9 +80,7 @@ public record PartEntry(PartKind kind, Said said, Written values) {
     public static PartEntry made(
             PartKind kind, Optional<String> ofClass, Map<String, Object> values) {
         return new PartEntry(
-                kind,
-                Said.inClass(ofClass),
-                new Written(kind.values().orElseThrow(), values));
+                kind, Said.inClass(ofClass), new Written(kind.values().orElseThrow(), values));
     }
 
     /** Zone where it sits, if that is written. */
@@ -102,11 +100,9 @@ public record PartEntry(PartKind kind, Said said, Written values) {
      */
     public PartEntry filledFrom(PartEntry other) {
         if (!kind.equals(other.kind)) {
-            throw new IllegalArgumentException(
-                    "a " + kind.name() + " is no " + other.kind.name());
+            throw new IllegalArgumentException("a " + kind.name() + " is no " + other.kind.name());
         }
-        return new PartEntry(
-                kind, said.filledFrom(other.said), values.filledFrom(other.values));
+        return new PartEntry(kind, said.filledFrom(other.said), values.filledFrom(other.values));
     }
 
     /** Keys of what a part of its kind must say and neither it nor its class does. */

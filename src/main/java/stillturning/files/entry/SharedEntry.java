@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Describes;
-import stillturning.yaml.notation.Given;
 import stillturning.quantity.field.OfDimension;
+import stillturning.yaml.notation.Given;
 
 /** What parts share beside their joints, as written. */
 @Describes(

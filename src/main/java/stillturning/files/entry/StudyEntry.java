@@ -12,8 +12,8 @@ import stillturning.quantity.Quantity;
 import stillturning.quantity.field.Bounds;
 import stillturning.quantity.field.Default;
 import stillturning.quantity.field.Describes;
-import stillturning.yaml.notation.Given;
 import stillturning.quantity.field.OfDimension;
+import stillturning.yaml.notation.Given;
 
 /** A study's file as written: what all candidates share. */
 @Describes("One aircraft: its loads, engine logic, flight phases, zones and requirements.")

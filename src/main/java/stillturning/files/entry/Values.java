@@ -1,6 +1,5 @@
 package stillturning.files.entry;
 
-import stillturning.quantity.field.Fields;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
@@ -11,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.quantity.field.Fields;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.notation.Given;
 import stillturning.yaml.notation.Written;

@@ -1,6 +1,5 @@
 package stillturning.model.failure;
 
-import stillturning.parts.Damage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -23,6 +22,7 @@ import stillturning.model.Zone;
 import stillturning.model.Zone.Hazard;
 import stillturning.model.failure.Cause.Kind;
 import stillturning.model.failure.JointEvent.End;
+import stillturning.parts.Damage;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
 
@@ -120,7 +120,12 @@ public final class CommonCauses {
     }
 
     private Optional<String> leadOf(Set<String> loads, String load, String other) {
-        boolean lead = loads.contains(load) && candidate.part(other).filter(p -> p.role() == Part.Role.WIRE).isPresent();
+        boolean lead =
+                loads.contains(load)
+                        && candidate
+                                .part(other)
+                                .filter(p -> p.role() == Part.Role.WIRE)
+                                .isPresent();
         return lead ? Optional.of(other) : Optional.empty();
     }
 

@@ -1,8 +1,8 @@
 package stillturning.model.failure;
 
-import java.util.Map;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 

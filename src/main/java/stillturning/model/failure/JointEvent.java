@@ -1,14 +1,14 @@
 package stillturning.model.failure;
 
-import stillturning.parts.Damage;
-import java.util.stream.Stream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Chances.Rate;
 import stillturning.model.failure.Cause.Kind;
+import stillturning.parts.Damage;
 import stillturning.parts.Part;
 
 /**

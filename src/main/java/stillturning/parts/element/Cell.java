@@ -57,8 +57,7 @@ public record Cell(
 
     /** The same at another state of charge, from 0 to 1. */
     public Cell charged(double charge) {
-        return new Cell(
-                name, from, to, openCircuit, capacity, ohms, charge, kilograms, management);
+        return new Cell(name, from, to, openCircuit, capacity, ohms, charge, kilograms, management);
     }
 
     /** The same with another capacity, charge and management. */

@@ -1,8 +1,8 @@
 package stillturning.parts.element;
 
+import java.util.Optional;
 import stillturning.parts.element.curve.Require;
 import stillturning.parts.element.curve.TimeCurrentCurve;
-import java.util.Optional;
 
 /**
  * One electronic switch with its own trip, closed by the part's logic.

@@ -1,7 +1,7 @@
 package stillturning.parts.element;
 
-import stillturning.parts.element.curve.Require;
 import java.util.Optional;
+import stillturning.parts.element.curve.Require;
 
 /** A pair of contacts that is either metal or a gap. */
 public record Contact(String name, String from, String to, double ohms, Control control)

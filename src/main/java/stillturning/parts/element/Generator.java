@@ -68,8 +68,7 @@ public record Generator(
 
     /** The same machine faring otherwise without a battery. */
     public Generator alone(Alone other) {
-        return new Generator(
-                name, from, to, regulation, output, field, fullFieldVolts, other);
+        return new Generator(name, from, to, regulation, output, field, fullFieldVolts, other);
     }
 
     /** The same machine, which gives all of its output as soon as its field is fed at all. */

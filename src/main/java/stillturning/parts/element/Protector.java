@@ -1,8 +1,8 @@
 package stillturning.parts.element;
 
+import java.util.Optional;
 import stillturning.parts.element.curve.Require;
 import stillturning.parts.element.curve.TimeCurrentCurve;
-import java.util.Optional;
 
 /**
  * Fuse or breaker: metal until its time–current curve says open, then a gap until it is reset.

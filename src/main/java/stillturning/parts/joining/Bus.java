@@ -1,25 +1,25 @@
 package stillturning.parts.joining;
 
-import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Figure;
-import stillturning.parts.Symbol.Edge;
-import stillturning.parts.Symbol.Pin;
-import stillturning.parts.FailureMode;
-import stillturning.parts.Faults;
-import stillturning.parts.Part;
-import stillturning.parts.Tag;
-import stillturning.parts.Damage;
-import java.util.Optional;
-import stillturning.quantity.Dimension;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Describes;
-import stillturning.parts.PartValues;
-import stillturning.parts.PartKind;
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import stillturning.parts.Damage;
+import stillturning.parts.FailureMode;
+import stillturning.parts.Faults;
+import stillturning.parts.Part;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartValues;
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Edge;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Tag;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.OfDimension;
 
 /**
  * A metal bar: feeds arrive at studs of their own, everything else leaves from {@code bar}.

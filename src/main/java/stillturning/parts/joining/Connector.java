@@ -1,28 +1,28 @@
 package stillturning.parts.joining;
 
-import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Figure;
-import stillturning.parts.FailureMode;
-import stillturning.parts.Faults;
-import stillturning.parts.Part;
-import stillturning.parts.Tag;
-import stillturning.parts.Damage;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.Optional;
-import stillturning.quantity.field.Bounds;
-import stillturning.quantity.Dimension;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Describes;
-import stillturning.parts.PartValues;
-import stillturning.parts.PartKind;
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import stillturning.parts.Damage;
+import stillturning.parts.FailureMode;
+import stillturning.parts.Faults;
+import stillturning.parts.Part;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartValues;
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Tag;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.Bounds;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.OfDimension;
 
 /**
  * A connector whose pin n joins {@code na} to {@code nb}.

@@ -1,22 +1,22 @@
 package stillturning.parts.joining;
 
-import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Figure;
+import com.google.auto.service.AutoService;
+import java.util.List;
+import stillturning.parts.Damage;
+import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
-import stillturning.parts.Tag;
-import stillturning.parts.Damage;
-import stillturning.parts.Detail;
-import stillturning.quantity.Dimension;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Describes;
-import stillturning.parts.PartValues;
 import stillturning.parts.PartKind;
-import com.google.auto.service.AutoService;
-import java.util.List;
+import stillturning.parts.PartValues;
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Tag;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Rectifier;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.OfDimension;
 
 /**
  * A diode from {@code in} (anode) to {@code out} (cathode).

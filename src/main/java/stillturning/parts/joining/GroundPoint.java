@@ -1,20 +1,20 @@
 package stillturning.parts.joining;
 
-import stillturning.parts.Symbol;
+import com.google.auto.service.AutoService;
+import java.util.List;
+import stillturning.parts.Damage;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
-import stillturning.parts.Tag;
-import stillturning.parts.Damage;
-import stillturning.quantity.Dimension;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Describes;
-import stillturning.parts.PartValues;
 import stillturning.parts.PartKind;
-import com.google.auto.service.AutoService;
-import java.util.List;
+import stillturning.parts.PartValues;
+import stillturning.parts.Symbol;
+import stillturning.parts.Tag;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.OfDimension;
 
 /**
  * A place where returns meet. On the structure its {@code stud} is bolted to the aircraft's metal;
@@ -76,8 +76,7 @@ public record GroundPoint(Tag tag, boolean onStructure, double ohms) implements 
         return List.of(
                 // a bolt on metal does not mind heat
                 FailureMode.of("open", Faults.open("joint")).by(Damage.TORN),
-                FailureMode.of("high-resistance", Faults.badContact(joint()))
-                        .by(Damage.SOAKED));
+                FailureMode.of("high-resistance", Faults.badContact(joint())).by(Damage.SOAKED));
     }
 
     @Override

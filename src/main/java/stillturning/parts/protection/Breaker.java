@@ -1,29 +1,29 @@
 package stillturning.parts.protection;
 
-import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Figure;
-import stillturning.parts.FailureMode;
-import stillturning.parts.Faults;
-import stillturning.parts.Part;
-import stillturning.parts.Tag;
-import stillturning.quantity.field.Example;
-import stillturning.parts.Damage;
-import stillturning.parts.Lever;
-import stillturning.parts.Detail;
-import stillturning.parts.Protection.Chart;
-import stillturning.parts.Protection;
-import java.util.OptionalDouble;
-import java.util.Optional;
-import stillturning.quantity.Dimension;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Describes;
-import stillturning.parts.PartValues;
-import stillturning.parts.PartKind;
 import com.google.auto.service.AutoService;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stillturning.parts.Damage;
+import stillturning.parts.Detail;
+import stillturning.parts.FailureMode;
+import stillturning.parts.Faults;
+import stillturning.parts.Lever;
+import stillturning.parts.Part;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartValues;
+import stillturning.parts.Protection;
+import stillturning.parts.Protection.Chart;
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Tag;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Protector;
 import stillturning.parts.element.curve.TimeCurrentCurve;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.Example;
+import stillturning.quantity.field.OfDimension;
 
 /**
  * A thermal breaker between {@code in} and {@code out}, rating in ampere; a pilot can pull and
@@ -53,7 +53,8 @@ public record Breaker(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve c
     /** What is known of a breaker. */
     @Describes("Opens on too much current; the pilot can pull it and push it in again.")
     public record Values(
-            @Example("5 A (guess)") @OfDimension(value = Dimension.CURRENT, above = "0 A") double rating,
+            @Example("5 A (guess)") @OfDimension(value = Dimension.CURRENT, above = "0 A")
+                    double rating,
             @Describes("Voltage across it at its rating.")
                     @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     double drop,

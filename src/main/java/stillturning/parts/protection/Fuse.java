@@ -1,40 +1,34 @@
 package stillturning.parts.protection;
 
-import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Figure;
+import com.google.auto.service.AutoService;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stillturning.parts.Damage;
+import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
-import stillturning.parts.Tag;
-import stillturning.quantity.field.Example;
-import stillturning.parts.Damage;
-import stillturning.parts.Detail;
-import stillturning.parts.Protection.Chart;
-import stillturning.parts.Protection;
-import java.util.OptionalDouble;
-import java.util.Optional;
-import stillturning.quantity.Dimension;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Describes;
-import stillturning.parts.PartValues;
 import stillturning.parts.PartKind;
-import com.google.auto.service.AutoService;
-import java.util.List;
+import stillturning.parts.PartValues;
+import stillturning.parts.Protection;
+import stillturning.parts.Protection.Chart;
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Tag;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Protector;
 import stillturning.parts.element.curve.TimeCurrentCurve;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.Example;
+import stillturning.quantity.field.OfDimension;
 
 /** A fuse between {@code in} and {@code out}, rating in ampere; a pilot cannot replace it. */
 public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curve) implements Part {
 
     static final PartKind KIND =
-            new PartKind(
-                    "fuse",
-                    "fuse",
-                    "fuses",
-                    100,
-                    Values.class,
-                    "measure across it");
+            new PartKind("fuse", "fuse", "fuses", 100, Values.class, "measure across it");
 
     /** Puts the kind on the list. */
     @AutoService(PartKind.Listed.class)
@@ -48,7 +42,8 @@ public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curv
     /** What is known of a fuse. */
     @Describes("Melts on too much current; not to be set again in flight.")
     public record Values(
-            @Example("10 A (guess)") @OfDimension(value = Dimension.CURRENT, above = "0 A") double rating,
+            @Example("10 A (guess)") @OfDimension(value = Dimension.CURRENT, above = "0 A")
+                    double rating,
             @Describes("Voltage across it at its rating.")
                     @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     double drop,

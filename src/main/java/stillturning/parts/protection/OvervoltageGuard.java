@@ -1,25 +1,25 @@
 package stillturning.parts.protection;
 
-import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Figure;
+import com.google.auto.service.AutoService;
+import java.util.List;
+import stillturning.parts.Damage;
 import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
-import stillturning.parts.Tag;
-import stillturning.quantity.field.GrowsWithVolts;
-import stillturning.parts.Damage;
-import stillturning.quantity.Dimension;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Describes;
-import stillturning.parts.PartValues;
 import stillturning.parts.PartKind;
-import com.google.auto.service.AutoService;
-import java.util.List;
+import stillturning.parts.PartValues;
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Tag;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Guard;
 import stillturning.parts.element.Guard.Action;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.GrowsWithVolts;
+import stillturning.quantity.field.OfDimension;
 
 /**
  * Over-voltage protection in a feed: {@code in} to {@code out}, measured from {@code in} to {@code
@@ -53,7 +53,8 @@ public record OvervoltageGuard(Tag tag, Guard.Trip trip, double ohms) implements
             @Describes("disconnects (opens its feed) or shorts (joins its input to minus).")
                     Action acts,
             @Describes("Acts when this is exceeded.")
-                    @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @GrowsWithVolts
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     double trip,
             @Describes("... for longer than this.")
                     @OfDimension(value = Dimension.TIME, least = "0 s")

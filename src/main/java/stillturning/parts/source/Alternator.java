@@ -1,34 +1,34 @@
 package stillturning.parts.source;
 
-import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Figure;
-import stillturning.parts.Symbol.Edge;
-import stillturning.parts.Symbol.Pin;
-import stillturning.parts.Symbol.When;
+import com.google.auto.service.AutoService;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stillturning.parts.Alteration.Put;
+import stillturning.parts.Damage;
+import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
-import stillturning.parts.Tag;
-import stillturning.quantity.field.GrowsWithVolts;
-import stillturning.parts.Damage;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import stillturning.parts.Detail;
-import stillturning.parts.element.Generator.WithoutBattery;
-import stillturning.quantity.Dimension;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Describes;
-import stillturning.parts.PartValues;
 import stillturning.parts.PartKind;
-import com.google.auto.service.AutoService;
-import java.util.List;
-import stillturning.parts.Alteration.Put;
+import stillturning.parts.PartValues;
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Edge;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Symbol.When;
+import stillturning.parts.Tag;
 import stillturning.parts.element.Coil;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Generator;
 import stillturning.parts.element.Generator.Alone;
 import stillturning.parts.element.Generator.Regulation;
+import stillturning.parts.element.Generator.WithoutBattery;
 import stillturning.parts.element.curve.OutputBySpeed;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.GrowsWithVolts;
+import stillturning.quantity.field.OfDimension;
 
 /**
  * Alternator with its regulator: {@code output}, {@code field} (supply of the field winding) and
@@ -85,18 +85,21 @@ public record Alternator(
                     double rating,
             @Describes("Share of its rating by speed.") List<SpeedPoint> output,
             @Describes("Voltage that its regulator holds without load.")
-                    @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @GrowsWithVolts
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     double setPoint,
             @Describes("Fall of its voltage with current.")
                     @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     double droop,
-            @GrowsWithVolts(power = 2) @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") double fieldResistance,
+            @GrowsWithVolts(power = 2) @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+                    double fieldResistance,
             @Describes("Where its magnetism comes from: field (a fed winding) or magnets.")
                     Excitation excitation,
             @Describes("What becomes of it when no battery is joined to it.")
                     WithoutBattery withoutBattery,
             @Describes("Highest voltage when it loses its battery while it charges it.")
-                    @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @GrowsWithVolts
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     double dumpClamp,
             @Describes("... and how long that lasts.")
                     @OfDimension(value = Dimension.TIME, least = "0 s")

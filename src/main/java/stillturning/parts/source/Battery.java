@@ -1,34 +1,34 @@
 package stillturning.parts.source;
 
-import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Figure;
-import stillturning.parts.Symbol.Edge;
-import stillturning.parts.Symbol.Pin;
-import stillturning.quantity.Formats;
-import stillturning.parts.FailureMode;
-import stillturning.parts.Faults;
-import stillturning.parts.Part;
-import stillturning.parts.Tag;
-import stillturning.quantity.field.GrowsWithVolts;
-import stillturning.parts.Damage;
-import stillturning.parts.Detail;
-import stillturning.parts.element.curve.RestVoltage;
-import stillturning.quantity.field.Bounds;
-import stillturning.quantity.field.Key;
-import stillturning.quantity.Dimension;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Describes;
-import stillturning.parts.PartValues;
-import stillturning.parts.PartKind;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
 import stillturning.parts.Alteration.Put;
+import stillturning.parts.Damage;
+import stillturning.parts.Detail;
+import stillturning.parts.FailureMode;
+import stillturning.parts.Faults;
+import stillturning.parts.Part;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartValues;
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Edge;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Tag;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Cell.OpenCircuit;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Management;
+import stillturning.parts.element.curve.RestVoltage;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.Formats;
+import stillturning.quantity.field.Bounds;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.GrowsWithVolts;
+import stillturning.quantity.field.Key;
+import stillturning.quantity.field.OfDimension;
 
 /**
  * A battery between {@code plus} and {@code minus}.
@@ -87,7 +87,9 @@ public record Battery(
     @Describes("Stores charge.")
     public record Values(
             Chemistry chemistry,
-            @Describes("12 V or 24 V.") @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+            @Describes("12 V or 24 V.")
+                    @GrowsWithVolts
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     double nominal,
             @OfDimension(value = Dimension.CHARGE, above = "0 Ah") double capacity,
             @Describes("Discharge time at which the capacity is rated.")

@@ -1,24 +1,24 @@
 package stillturning.parts.source;
 
-import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Figure;
+import com.google.auto.service.AutoService;
+import java.util.List;
+import stillturning.parts.Alteration.Put;
+import stillturning.parts.Damage;
 import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
-import stillturning.parts.Tag;
-import stillturning.quantity.field.GrowsWithVolts;
-import stillturning.parts.Damage;
-import stillturning.quantity.Dimension;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Describes;
-import stillturning.parts.PartValues;
 import stillturning.parts.PartKind;
-import com.google.auto.service.AutoService;
-import java.util.List;
-import stillturning.parts.Alteration.Put;
+import stillturning.parts.PartValues;
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Tag;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.GrowsWithVolts;
+import stillturning.quantity.field.OfDimension;
 
 /**
  * DC–DC converter: {@code in} and {@code out} over a shared {@code minus}.

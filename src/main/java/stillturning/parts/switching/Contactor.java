@@ -1,30 +1,30 @@
 package stillturning.parts.switching;
 
-import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Figure;
-import stillturning.parts.Symbol.Edge;
-import stillturning.parts.Symbol.Pin;
-import stillturning.parts.Symbol.When;
+import com.google.auto.service.AutoService;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stillturning.parts.Damage;
+import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
-import stillturning.parts.Tag;
-import stillturning.quantity.field.GrowsWithVolts;
-import stillturning.parts.Damage;
-import stillturning.parts.Detail;
-import java.util.OptionalDouble;
-import java.util.Optional;
-import stillturning.quantity.Dimension;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Describes;
-import stillturning.parts.PartValues;
 import stillturning.parts.PartKind;
-import com.google.auto.service.AutoService;
-import java.util.List;
+import stillturning.parts.PartValues;
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Edge;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Symbol.When;
+import stillturning.parts.Tag;
 import stillturning.parts.element.Coil;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;
 import stillturning.parts.element.Element;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.GrowsWithVolts;
+import stillturning.quantity.field.OfDimension;
 
 /**
  * Contactor or relay: a coil ({@code coil-plus}, {@code coil-minus}) that closes {@code in} to
@@ -55,7 +55,8 @@ public record Contactor(Tag tag, Winding winding, double contactOhms) implements
     /** What is known of a contactor. */
     @Describes("Contacts for large currents, closed by a coil.")
     public record Values(
-            @GrowsWithVolts(power = 2) @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") double coilResistance,
+            @GrowsWithVolts(power = 2) @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+                    double coilResistance,
             @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V") double pullIn,
             @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V") double dropOut,
             @Describes("Time that its contacts take to move.")
@@ -159,8 +160,7 @@ public record Contactor(Tag tag, Winding winding, double contactOhms) implements
      */
     @Override
     public List<Symbol> symbols() {
-        List<Pin> coil =
-                List.of(Pin.at(Edge.LEFT, "coil-plus"), Pin.at(Edge.RETURN, "coil-minus"));
+        List<Pin> coil = List.of(Pin.at(Edge.LEFT, "coil-plus"), Pin.at(Edge.RETURN, "coil-minus"));
         List<Pin> contact =
                 List.of(
                         Pin.at(Edge.BY_CURRENT, "in"),

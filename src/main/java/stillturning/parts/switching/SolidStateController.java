@@ -1,35 +1,30 @@
 package stillturning.parts.switching;
 
-import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Figure;
-import stillturning.parts.Symbol.Edge;
-import stillturning.parts.Symbol.Pin;
-import stillturning.parts.Symbol.When;
-import stillturning.parts.Detail;
-import stillturning.parts.Alteration;
-import stillturning.parts.FailureMode;
-import stillturning.parts.Faults;
-import stillturning.parts.Part;
-import stillturning.parts.Tag;
-import stillturning.quantity.field.Example;
-import stillturning.parts.Damage;
-import stillturning.parts.protection.ProtectorCurves;
-import stillturning.parts.Protection.Chart;
-import stillturning.parts.Protection;
-import stillturning.parts.Lever;
-import stillturning.quantity.Dimension;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Describes;
-import stillturning.parts.PartValues;
-import stillturning.parts.RatedChannel;
-import stillturning.parts.PartKind;
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import stillturning.parts.Alteration;
 import stillturning.parts.Alteration.Put;
+import stillturning.parts.Damage;
+import stillturning.parts.Detail;
+import stillturning.parts.FailureMode;
+import stillturning.parts.Faults;
+import stillturning.parts.Lever;
+import stillturning.parts.Part;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartValues;
+import stillturning.parts.Protection;
+import stillturning.parts.Protection.Chart;
+import stillturning.parts.RatedChannel;
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Edge;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Symbol.Pin;
+import stillturning.parts.Symbol.When;
+import stillturning.parts.Tag;
 import stillturning.parts.element.Channel;
 import stillturning.parts.element.Channel.Switching;
 import stillturning.parts.element.Channel.Trip;
@@ -38,6 +33,11 @@ import stillturning.parts.element.Consumer;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Tolerance;
+import stillturning.parts.protection.ProtectorCurves;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.Example;
+import stillturning.quantity.field.OfDimension;
 
 /**
  * Solid-state controller: {@code supply}, {@code ground}, and an output a channel ({@code out-1},
@@ -71,7 +71,8 @@ public record SolidStateController(
     /** What is known of a controller. */
     @Describes("Electronic channels in the place of switches and breakers, with one logic.")
     public record Values(
-            @Example("[5 A, 5 A, 5 A, 5 A]") @Describes("Its channels in order: \"10 A\", or \"10 A, default on\".")
+            @Example("[5 A, 5 A, 5 A, 5 A]")
+                    @Describes("Its channels in order: \"10 A\", or \"10 A, default on\".")
                     List<RatedChannel> channels,
             @Describes("On-resistance of a channel.")
                     @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
@@ -280,8 +281,7 @@ public record SolidStateController(
     public List<Symbol> symbols() {
         Stream<Pin> inputs =
                 Stream.of(
-                        Pin.at(Edge.LEFT, "supply").saying("supply"),
-                        Pin.at(Edge.BELOW, "ground"));
+                        Pin.at(Edge.LEFT, "supply").saying("supply"), Pin.at(Edge.BELOW, "ground"));
         List<Pin> pins = Stream.concat(inputs, numbers().mapToObj(this::pin)).toList();
         return List.of(Symbol.of(this, Figure.BOX, "", pins));
     }

@@ -1,33 +1,33 @@
 package stillturning.parts.switching;
 
-import stillturning.parts.Symbol;
-import stillturning.parts.Symbol.Figure;
-import stillturning.parts.Alteration;
-import stillturning.parts.FailureMode;
-import stillturning.parts.Faults;
-import stillturning.parts.Part;
-import stillturning.parts.Tag;
-import stillturning.parts.Damage;
-import stillturning.parts.Lever;
-import stillturning.quantity.field.Bounds;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.OptionalDouble;
-import java.util.Optional;
-import stillturning.quantity.Dimension;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Describes;
-import stillturning.parts.PartValues;
-import stillturning.parts.PartKind;
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import stillturning.parts.Alteration;
+import stillturning.parts.Damage;
+import stillturning.parts.FailureMode;
+import stillturning.parts.Faults;
+import stillturning.parts.Lever;
+import stillturning.parts.Part;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartValues;
+import stillturning.parts.Symbol;
+import stillturning.parts.Symbol.Figure;
+import stillturning.parts.Tag;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;
 import stillturning.parts.element.Element;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.field.Bounds;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.OfDimension;
 
 /**
  * A hand-operated switch. Single throw: {@code in}, {@code out}, positions off and on. Double
@@ -228,9 +228,7 @@ public record Switch(Tag tag, int poles, Throw throwing, double ohms) implements
     public List<Lever> levers() {
         return List.of(
                 Lever.ofContacts(
-                        id(),
-                        throwing.positions(),
-                        throwing == Throw.SINGLE ? "on" : "off"));
+                        id(), throwing.positions(), throwing == Throw.SINGLE ? "on" : "off"));
     }
 
     @Override
@@ -240,8 +238,7 @@ public record Switch(Tag tag, int poles, Throw throwing, double ohms) implements
 
     @Override
     public String detail() {
-        return poles
-                + (throwing == Throw.SINGLE ? " pole, single throw" : " pole, double throw");
+        return poles + (throwing == Throw.SINGLE ? " pole, single throw" : " pole, double throw");
     }
 
     @Override

@@ -1,6 +1,5 @@
 package stillturning.reliability.runup;
 
-import stillturning.parts.Lever;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -16,6 +15,7 @@ import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.failure.FailureCatalogue.Misplaced;
+import stillturning.parts.Lever;
 import stillturning.story.Moment;
 import stillturning.story.PilotView;
 import stillturning.story.PilotView.Engine;

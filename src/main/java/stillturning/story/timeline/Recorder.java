@@ -1,6 +1,5 @@
 package stillturning.story.timeline;
 
-import stillturning.parts.Part;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +8,7 @@ import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import java.util.function.Supplier;
 import stillturning.model.Candidate;
+import stillturning.parts.Part;
 import stillturning.story.StateBar;
 import stillturning.story.StateBar.Doing;
 import stillturning.story.Trace;

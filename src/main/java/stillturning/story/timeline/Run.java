@@ -1,6 +1,5 @@
 package stillturning.story.timeline;
 
-import stillturning.parts.Part;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -20,6 +19,7 @@ import stillturning.network.NodalSolver;
 import stillturning.network.Topology;
 import stillturning.network.law.BranchLaw;
 import stillturning.network.law.Open;
+import stillturning.parts.Part;
 import stillturning.story.Endurance;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.NormalFlight;
@@ -103,7 +103,8 @@ final class Run {
                 .forEach(
                         bus ->
                                 busVolts.put(
-                                        bus.id(), now.volts(plant.circuit().net(bus.id(), bus.exit()))));
+                                        bus.id(),
+                                        now.volts(plant.circuit().net(bus.id(), bus.exit()))));
         Map<String, Double> sourceAmps = new LinkedHashMap<>();
         plant.all(CellDevice.class)
                 .forEach(c -> sourceAmps.put(c.placed().part(), c.dischargeAmps()));

@@ -1,6 +1,5 @@
 package stillturning.yaml.notation;
 
-import stillturning.quantity.field.Fields;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -11,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import stillturning.quantity.field.Fields;
 
 /**
  * What a file says of a record: quantities still with their units and origins, anything left open

@@ -1,16 +1,14 @@
 package stillturning.yaml.shape;
 
-import stillturning.yaml.notation.Kinds;
-import stillturning.yaml.notation.Written;
-import stillturning.quantity.field.Default;
-import stillturning.quantity.field.Bounds;
-import stillturning.quantity.field.OfDimension;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.quantity.field.Bounds;
+import stillturning.quantity.field.Default;
+import stillturning.quantity.field.OfDimension;
 import stillturning.yaml.BindResult;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.Problem;
@@ -18,7 +16,9 @@ import stillturning.yaml.YamlDocument;
 import stillturning.yaml.notation.Discriminator;
 import stillturning.yaml.notation.Given;
 import stillturning.yaml.notation.GivenGauge;
+import stillturning.yaml.notation.Kinds;
 import stillturning.yaml.notation.TextForm;
+import stillturning.yaml.notation.Written;
 
 /**
  * Reads documents into records. A component is a {@link String}, a {@code boolean} (written {@code

@@ -1,6 +1,5 @@
 package stillturning.yaml.shape;
 
-import stillturning.quantity.field.OfDimension;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -9,6 +8,7 @@ import stillturning.quantity.Dimension;
 import stillturning.quantity.MalformedQuantity;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.Spread;
+import stillturning.quantity.field.OfDimension;
 import stillturning.yaml.Tree;
 import stillturning.yaml.notation.FieldInput;
 import stillturning.yaml.notation.Given;

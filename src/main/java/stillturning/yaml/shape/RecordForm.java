@@ -1,15 +1,15 @@
 package stillturning.yaml.shape;
 
-import stillturning.quantity.field.Fields;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import stillturning.quantity.field.Fields;
 import stillturning.yaml.notation.Kinds;
 import stillturning.yaml.notation.Written;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** What a mapping with fixed fields is made of, and what is made of it. */
 interface RecordForm {
@@ -125,7 +125,9 @@ interface RecordForm {
         }
     }
 
-    /** One kind of several: what every kind may say, then what this one says, all of it optional. */
+    /**
+     * One kind of several: what every kind may say, then what this one says, all of it optional.
+     */
     record OfKind<C, T>(String word, Class<?> type, Kinds<C, T> kinds, Shapes plain, Shapes open)
             implements RecordForm {
 

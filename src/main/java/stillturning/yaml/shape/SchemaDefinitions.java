@@ -1,11 +1,11 @@
 package stillturning.yaml.shape;
 
-import stillturning.quantity.field.Key;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.quantity.field.Key;
 
 /** The named parts of a schema, each record type once, so that types may contain themselves. */
 final class SchemaDefinitions {
@@ -35,8 +35,7 @@ final class SchemaDefinitions {
         Key key = new Key(shape.record().identity(), kind);
         String known = names.get(key);
         if (known == null) {
-            known =
-                    free(shape.record().name() + (kind.isPresent() ? "-kind" : ""));
+            known = free(shape.record().name() + (kind.isPresent() ? "-kind" : ""));
             names.put(key, known);
             definitions.put(known, SchemaJson.object());
             definitions.put(known, body(shape, fixed));

@@ -2,10 +2,10 @@ package stillturning.yaml.shape;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import stillturning.yaml.Span;
 import stillturning.yaml.Tree;
 import stillturning.yaml.notation.FieldInput;
-import java.util.function.Function;
 
 /** What may stand at one place of a document. */
 sealed interface Shape

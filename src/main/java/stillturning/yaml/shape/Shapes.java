@@ -1,12 +1,5 @@
 package stillturning.yaml.shape;
 
-import stillturning.quantity.field.Fields;
-import stillturning.yaml.notation.Kinds;
-import stillturning.quantity.field.Default;
-import stillturning.quantity.field.Bounds;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Key;
-import stillturning.quantity.field.Describes;
 import java.lang.invoke.MethodType;
 import java.lang.reflect.AnnotatedElement;
 import java.lang.reflect.Constructor;
@@ -26,9 +19,16 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.WireGauge;
+import stillturning.quantity.field.Bounds;
+import stillturning.quantity.field.Default;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.Fields;
+import stillturning.quantity.field.Key;
+import stillturning.quantity.field.OfDimension;
 import stillturning.yaml.notation.Discriminator;
 import stillturning.yaml.notation.Given;
 import stillturning.yaml.notation.GivenGauge;
+import stillturning.yaml.notation.Kinds;
 
 /** Finds the shape of a type by looking at its record components and annotations. */
 final class Shapes {
@@ -53,9 +53,7 @@ final class Shapes {
     }
 
     private Shapes(
-            Map<Class<?>, TextNotation> forms,
-            Map<Class<?>, Kinds<?, ?>> kinds,
-            Reading reading) {
+            Map<Class<?>, TextNotation> forms, Map<Class<?>, Kinds<?, ?>> kinds, Reading reading) {
         this.forms = forms;
         this.kinds = kinds;
         this.reading = reading;

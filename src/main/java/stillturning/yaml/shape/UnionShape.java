@@ -3,12 +3,12 @@ package stillturning.yaml.shape;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.Excerpt;
 import stillturning.yaml.Spelling;
 import stillturning.yaml.Tree;
 import stillturning.yaml.notation.FieldInput;
-import java.util.function.Function;
 
 /**
  * One of several records; a key says which.

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 import stillturning.yaml.Tree;
 import stillturning.yaml.notation.FieldInput;
 import stillturning.yaml.notation.TextForm;
-import java.util.function.Function;
 
 /**
  * A type that is read from one text.

@@ -1,23 +1,23 @@
 package stillturning.files.entry;
 
-import java.util.LinkedHashMap;
-import stillturning.parts.PartKind;
-import stillturning.parts.PartKinds;
-import stillturning.yaml.notation.Written;
 import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartKinds;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.notation.Given;
 import stillturning.yaml.notation.Origin;
+import stillturning.yaml.notation.Written;
 
 class CatalogueTest {
 

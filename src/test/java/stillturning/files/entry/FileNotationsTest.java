@@ -1,12 +1,10 @@
 package stillturning.files.entry;
 
-import java.util.Map;
-import stillturning.parts.RatedChannel;
-import stillturning.yaml.notation.Written;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +14,7 @@ import stillturning.files.entry.RunText.Direct;
 import stillturning.files.entry.RunText.NewProtector;
 import stillturning.files.entry.RunText.NewWire;
 import stillturning.files.entry.RunText.Through;
+import stillturning.parts.RatedChannel;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.WireGauge;
@@ -23,6 +22,7 @@ import stillturning.yaml.notation.Given;
 import stillturning.yaml.notation.Origin;
 import stillturning.yaml.notation.Source;
 import stillturning.yaml.notation.TextForm;
+import stillturning.yaml.notation.Written;
 
 class FileNotationsTest {
 

@@ -1,10 +1,8 @@
 package stillturning.model.failure;
 
-import stillturning.parts.Damage;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import java.util.Set;
@@ -12,6 +10,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Shelf;
+import stillturning.parts.Damage;
 import stillturning.parts.Part;
 
 /** Which modes an event causes: common practice, no published source. */
@@ -28,9 +27,7 @@ class DamageTest {
     @Test
     void everyKindOfPartFailsWhenItIsTornOff() {
         for (Part part : Shelf.everyKind()) {
-            assertTrue(
-                    JointEvent.hits(Damage.TORN, part).findAny().isPresent(),
-                    part.id());
+            assertTrue(JointEvent.hits(Damage.TORN, part).findAny().isPresent(), part.id());
         }
     }
 

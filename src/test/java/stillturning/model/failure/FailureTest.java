@@ -12,8 +12,7 @@ import stillturning.parts.FailureMode;
 
 class FailureTest {
 
-    private static final Failure OPEN =
-            Failure.of(new Hit("feed", FailureMode.of("open")));
+    private static final Failure OPEN = Failure.of(new Hit("feed", FailureMode.of("open")));
     private static final Failure MASTER_OFF = Failure.levers("drill", Map.of("master", "off"));
 
     @Test

@@ -57,8 +57,7 @@ class NeverFlownTest {
                     event(Event.Kind.IDLE_PILOT, Failure.levers("nothing", Map.of())),
                     event(
                             Event.Kind.FAILURE,
-                            Failure.of(
-                                    new Hit("battery", FailureMode.of("vanishes")))));
+                            Failure.of(new Hit("battery", FailureMode.of("vanishes")))));
 
     private static boolean neverFlown(Integer... set) {
         CutSets none = new CutSets(2, List.of(), List.of(), List.of(), 0, true);

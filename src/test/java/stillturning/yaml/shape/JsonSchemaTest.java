@@ -1,7 +1,5 @@
 package stillturning.yaml.shape;
 
-import stillturning.quantity.field.Default;
-import stillturning.quantity.field.OfDimension;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -20,6 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
+import stillturning.quantity.field.Default;
+import stillturning.quantity.field.OfDimension;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.edit.EditRefused;
 import stillturning.yaml.edit.YamlEdit;

@@ -1,16 +1,16 @@
 package stillturning.yaml.shape;
 
-import stillturning.quantity.field.Default;
-import stillturning.quantity.field.Bounds;
-import stillturning.quantity.field.OfDimension;
-import stillturning.quantity.field.Key;
-import stillturning.quantity.field.Describes;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
+import stillturning.quantity.field.Bounds;
+import stillturning.quantity.field.Default;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.Key;
+import stillturning.quantity.field.OfDimension;
 import stillturning.yaml.BindResult;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.notation.Discriminator;

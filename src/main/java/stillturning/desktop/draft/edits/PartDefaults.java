@@ -1,13 +1,12 @@
 package stillturning.desktop.draft.edits;
 
-import stillturning.parts.Lever;
-import stillturning.files.PartCatalogue;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.desktop.draft.ChangeRefused;
+import stillturning.files.PartCatalogue;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.Price;
@@ -74,10 +73,7 @@ final class PartDefaults {
 
     /** Where a new part's lever stands in flight; absent where nothing has to be said of it. */
     static Optional<String> position(String kind, Optional<String> ofClass) throws ChangeRefused {
-        return PartCatalogue.shipped().sample(entry(kind, ofClass)).levers().stream()
-                .filter(Lever::stated)
-                .map(Lever::usual)
-                .findFirst();
+        return PartCatalogue.shipped().positionInFlight(entry(kind, ofClass));
     }
 
     /** A list in brackets, or a text. */

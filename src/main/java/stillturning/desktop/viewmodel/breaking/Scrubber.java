@@ -18,7 +18,7 @@ public final class Scrubber {
     private final DoubleProperty position = new SimpleDoubleProperty(0);
     private final ReadOnlyDoubleWrapper seconds = new ReadOnlyDoubleWrapper(0);
     private final BooleanProperty playing = new SimpleBooleanProperty(false);
-    
+
     private boolean moving;
 
     Scrubber() {

@@ -1,6 +1,5 @@
 package stillturning.story.device.plant;
 
-import stillturning.story.device.Stateful;
 import java.util.List;
 import java.util.Locale;
 import stillturning.model.Circuit.Placed;
@@ -17,6 +16,7 @@ import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
 import stillturning.story.device.Racer;
 import stillturning.story.device.Situation;
+import stillturning.story.device.Stateful;
 
 /** An insulated wire: its insulation passes its limit, later its copper melts and is a gap. */
 final class WireDevice implements BranchDevice, Racer {

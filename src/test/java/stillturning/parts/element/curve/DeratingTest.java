@@ -8,8 +8,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stillturning.parts.protection.ProtectorCurves;
 import stillturning.parts.element.curve.Derating.Published.Point;
+import stillturning.parts.protection.ProtectorCurves;
 
 class DeratingTest {
 

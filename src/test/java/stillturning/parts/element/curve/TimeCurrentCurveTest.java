@@ -9,9 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import stillturning.parts.protection.ProtectorCurves;
 import stillturning.parts.element.curve.TimeCurrentCurve.Memory;
 import stillturning.parts.element.curve.TimeCurrentCurve.Point;
+import stillturning.parts.protection.ProtectorCurves;
 
 class TimeCurrentCurveTest {
 
