@@ -1,6 +1,5 @@
 package stillturning.bench;
 
-import stillturning.parts.source.SelfPoweredIgnition;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,6 +40,7 @@ import stillturning.parts.protection.Breaker;
 import stillturning.parts.protection.ProtectorCurves;
 import stillturning.parts.source.Alternator;
 import stillturning.parts.source.Battery;
+import stillturning.parts.source.SelfPoweredIgnition;
 import stillturning.parts.switching.Contactor;
 import stillturning.parts.switching.Switch;
 import stillturning.story.UntoldStory;

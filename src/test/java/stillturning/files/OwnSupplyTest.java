@@ -105,8 +105,7 @@ class OwnSupplyTest {
 
     @Test
     void itsRatesBelongToTheCandidate() throws IOException {
-        String told =
-                told(STUDY + "chances: {fails: {magneto: {stops-working: 1e-4 /h}}}\n", ONE);
+        String told = told(STUDY + "chances: {fails: {magneto: {stops-working: 1e-4 /h}}}\n", ONE);
         assertTrue(told.contains("write its rates under fails in the candidates"), told);
     }
 

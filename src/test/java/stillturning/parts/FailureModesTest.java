@@ -69,9 +69,7 @@ class FailureModesTest {
                                         "channel 1 off",
                                         "channel 1 stuck on",
                                         "channel 1 trips for no reason")),
-                        Map.entry(
-                                "capacitor-bank",
-                                Set.of("open", "shorted", "capacitance lost")),
+                        Map.entry("capacitor-bank", Set.of("open", "shorted", "capacitance lost")),
                         Map.entry(
                                 "self-powered-ignition",
                                 Set.of("stops working", "kill short", "kill open")),

@@ -100,10 +100,7 @@ final class LoadReader {
 
     private void draws(LoadEntry entry, String path) {
         if (entry.draws().isEmpty()) {
-            report.problem(
-                    Spot.atKey(path),
-                    "\"draws\" is missing",
-                    "add a line: draws: 5 A");
+            report.problem(Spot.atKey(path), "\"draws\" is missing", "add a line: draws: 5 A");
         }
     }
 

@@ -1,6 +1,5 @@
 package stillturning.files.candidate;
 
-import stillturning.parts.element.Consumer;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -14,6 +13,7 @@ import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
+import stillturning.parts.element.Consumer;
 import stillturning.parts.element.Element;
 
 /** What must be true of a candidate's joins, whatever flows through them. */

@@ -25,8 +25,7 @@ import stillturning.quantity.field.OfDimension;
  * @param ohms equivalent series resistance (ohm)
  * @param leakAmps leakage at the rated voltage (A)
  */
-public record CapacitorBank(Tag tag, Rating rating, double ohms, double leakAmps)
-        implements Part {
+public record CapacitorBank(Tag tag, Rating rating, double ohms, double leakAmps) implements Part {
 
     static final PartKind KIND =
             new PartKind(
@@ -50,13 +49,16 @@ public record CapacitorBank(Tag tag, Rating rating, double ohms, double leakAmps
     @Describes("Keeps a bus up for moments; no battery.")
     public record Values(
             @Describes("Of the whole bank.")
-                    @GrowsWithVolts(power = -1) @OfDimension(value = Dimension.CAPACITANCE, above = "0 F")
+                    @GrowsWithVolts(power = -1)
+                    @OfDimension(value = Dimension.CAPACITANCE, above = "0 F")
                     double capacitance,
             @Describes("Resistance in series, of the whole bank.")
-                    @GrowsWithVolts @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+                    @GrowsWithVolts
+                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
                     double equivalentResistance,
             @Describes("Highest voltage that it is made for.")
-                    @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @GrowsWithVolts
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     double ratedVoltage,
             @Describes("Current at its rated voltage once it is charged, with its balancing.")
                     @OfDimension(value = Dimension.CURRENT, above = "0 A")
@@ -98,12 +100,9 @@ public record CapacitorBank(Tag tag, Rating rating, double ohms, double leakAmps
     @Override
     public List<FailureMode> failureModes() {
         return List.of(
-                FailureMode.of("open", Faults.open("capacitor"))
-                        .by(Damage.TORN, Damage.SCORCHED),
+                FailureMode.of("open", Faults.open("capacitor")).by(Damage.TORN, Damage.SCORCHED),
                 FailureMode.of(
-                        "shorted",
-                        Faults.open("capacitor"),
-                        Faults.shortBetween("plus", "minus")),
+                        "shorted", Faults.open("capacitor"), Faults.shortBetween("plus", "minus")),
                 FailureMode.of("capacitance-lost", new Put(capacitor(WORN_OUT))));
     }
 

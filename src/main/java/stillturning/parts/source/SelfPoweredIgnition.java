@@ -22,8 +22,8 @@ import stillturning.quantity.field.OfDimension;
 
 /**
  * An ignition that makes its own current, as a magneto: it sparks unless its terminal {@code kill}
- * is joined to its {@code case}, and a lead that is broken leaves it live. It stands for the load of
- * the same name which the study calls self-powered.
+ * is joined to its {@code case}, and a lead that is broken leaves it live. It stands for the load
+ * of the same name which the study calls self-powered.
  *
  * <p>That it needs a turning engine is left out: nothing but the engine hangs on it, and that asks
  * only whether it would spark.

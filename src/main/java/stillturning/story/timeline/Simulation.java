@@ -64,7 +64,9 @@ final class Simulation {
         DipCheck dips = new DipCheck(devices, Integrator.STAGES);
         integrator =
                 new Integrator(
-                        stores.length + heats.length, this::solveStores, new Followers(meter, dips));
+                        stores.length + heats.length,
+                        this::solveStores,
+                        new Followers(meter, dips));
         advance = new Advance(integrator, dips, stride);
     }
 

@@ -37,8 +37,7 @@ class OwnBatteryTest {
     @Test
     void itWorksOnForItsTimeOnceItsFeedIsLost() throws UntoldStory {
         Story story = Telling.unaided(flying(), "feed: open");
-        assertEquals(
-                1800 + 0.02, Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "horizon"), 1e-6);
+        assertEquals(1800 + 0.02, Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "horizon"), 1e-6);
         String words =
                 story.of(StoryEvent.Kind.LOAD_STOPS).stream()
                         .filter(e -> e.part().equals("horizon"))
@@ -53,8 +52,7 @@ class OwnBatteryTest {
     void itOutlivesTheBusByItsTime() throws UntoldStory {
         Story story = Telling.unaided(flying(), "battery: disconnects itself");
         assertEquals(0.02, Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "computer"), 1e-6);
-        assertEquals(
-                1800 + 0.02, Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "horizon"), 1e-6);
+        assertEquals(1800 + 0.02, Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "horizon"), 1e-6);
     }
 
     @Test

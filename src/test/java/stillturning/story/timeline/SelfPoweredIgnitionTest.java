@@ -90,10 +90,10 @@ class SelfPoweredIgnitionTest {
         assertEquals(Set.of("battery"), bench.timeline().normal().sourceAmps().keySet());
         assertTrue(
                 bench.timeline().normal().feeds().stream()
-                        .noneMatch(f -> f.source().equals("magneto") || f.load().equals("magneto")));
+                        .noneMatch(
+                                f -> f.source().equals("magneto") || f.load().equals("magneto")));
         assertEquals(
-                0,
-                bench.study().aircraft().load("magneto").orElseThrow().averageAmps("cruise"));
+                0, bench.study().aircraft().load("magneto").orElseThrow().averageAmps("cruise"));
         Story story = Telling.unaided(bench, "lead: chafed to ground");
         assertEquals(0, Telling.count(story, StoryEvent.Kind.SOURCE_STOPS));
     }

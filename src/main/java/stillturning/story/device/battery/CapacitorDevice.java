@@ -100,8 +100,7 @@ public final class CapacitorDevice implements Store {
             case FOLLOWS -> NOTHING_TO_WATCH;
             case SETTLES -> NOW;
             case RESTS -> WAKING_VOLTS - Math.abs(volts() - restVolts);
-            case ACTS ->
-                    held.getAsBoolean() ? Math.abs(perSecond()) - RESTING_PER_SECOND : NOT_NOW;
+            case ACTS -> held.getAsBoolean() ? Math.abs(perSecond()) - RESTING_PER_SECOND : NOT_NOW;
         };
     }
 
