@@ -9,7 +9,8 @@ import stillturning.parts.element.Tolerance;
 /**
  * A load of the aircraft, the same in every candidate.
  *
- * @param inputs names of its supply inputs
+ * @param inputs names of its supply inputs; none for what is self-powered: a part of its name in
+ *     each candidate stands for it
  * @param use when it runs
  * @param shedOrder rank in which a pilot may switch it off, lowest first; empty if never
  */
@@ -46,6 +47,11 @@ public record LoadNeed(
 
     public LoadNeed {
         inputs = List.copyOf(inputs);
+    }
+
+    /** Whether it works without any supply. */
+    public boolean selfPowered() {
+        return inputs.isEmpty();
     }
 
     /** Whether a pilot notices without any lamp that it has stopped. */

@@ -10,6 +10,8 @@ public enum Dimension {
     CURRENT("a current", "A", "A", 5),
     /** Counted in ohms (ohm), written in milliohms. */
     RESISTANCE("a resistance", "ohm", "mohm", 0.012),
+    /** Counted in farads (F). */
+    CAPACITANCE("a capacitance", "F", "F", 58),
     /** Counted in coulombs (C), written in ampere-hours. */
     CHARGE("a charge", "C", "Ah", 72000),
     /** Counted in joules (J), written in watt-hours. */

@@ -2,6 +2,7 @@ package stillturning.quantity;
 
 import static java.util.Objects.requireNonNull;
 import static stillturning.quantity.Dimension.AREA;
+import static stillturning.quantity.Dimension.CAPACITANCE;
 import static stillturning.quantity.Dimension.CHARGE;
 import static stillturning.quantity.Dimension.CURRENT;
 import static stillturning.quantity.Dimension.ENERGY;
@@ -68,6 +69,7 @@ final class UnitTable {
                 "1e3",
                 "Mohm",
                 "1e6");
+        scaled(CAPACITANCE, "F", "1", "mF", "1e-3", "uF", "1e-6");
         scaled(CHARGE, "Ah", "3600", "mAh", "3.6", "C", "1");
         scaled(ENERGY, "Wh", "3600", "kWh", "3600000", "J", "1", "kJ", "1e3");
         scaled(POWER, "W", "1", "mW", "1e-3", "kW", "1e3");
@@ -95,6 +97,7 @@ final class UnitTable {
         also("uohm", "\u00b5ohm", "\u03bcohm");
         also("kohm", "k\u03a9", "k\u2126");
         also("Mohm", "M\u03a9", "M\u2126");
+        also("uF", "\u00b5F", "\u03bcF");
         also("mm2", "mm²");
         also("cm2", "cm²");
         also("m2", "m²");
@@ -111,6 +114,7 @@ final class UnitTable {
         meant("mA", "milliamp", "milliamps");
         meant("ohm", "ohms", "R");
         meant("mohm", "milliohm", "milliohms", "mohms");
+        meant("F", "farad", "farads");
         meant("W", "watt", "watts");
         meant("m", "metre", "metres", "meter", "meters");
         meant("ft", "foot", "feet", "'");
@@ -142,8 +146,9 @@ final class UnitTable {
      * there is one.
      */
     static Optional<String> meantBy(String text, Optional<Dimension> wanted) {
-        if (wanted.filter(TEMPERATURE::equals).isPresent() && text.equals("C")) {
-            return Optional.of("°C");
+        boolean degrees = wanted.filter(TEMPERATURE::equals).isPresent();
+        if (degrees && (text.equals("C") || text.equals("F"))) {
+            return Optional.of("°" + text);
         }
         String bare = text.replace(" ", "");
         List<String> close = new ArrayList<>();
@@ -187,6 +192,7 @@ final class UnitTable {
             case VOLTAGE,
                     CURRENT,
                     RESISTANCE,
+                    CAPACITANCE,
                     CHARGE,
                     ENERGY,
                     POWER,

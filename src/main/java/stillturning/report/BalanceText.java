@@ -35,12 +35,14 @@ public final class BalanceText {
                 switch (entry.getKey()) {
                     case BATTERIES -> "batteries";
                     case ALTERNATORS -> "alternators";
+                    case CAPACITORS -> "capacitors";
                     case LOADS -> "loads";
                     case COILS -> "coils";
                     case METAL -> "wires and contacts";
                     case DIODES -> "diodes";
                     case CONVERTERS -> "converters";
                     case LOST_IN_BATTERIES -> "lost in batteries";
+                    case LOST_IN_CAPACITORS -> "lost in capacitors";
                 };
         return name + " " + Formats.fixed(entry.getValue() / JOULES_A_WATT_HOUR, 1) + " Wh";
     }

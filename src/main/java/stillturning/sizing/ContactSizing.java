@@ -76,7 +76,8 @@ final class ContactSizing {
     private Nature natureOf(Placed placed) {
         return switch (placed.element().role()) {
             case LOAD -> subject.installation().habit(placed.part()).nature();
-            case BATTERY, GENERATOR, COIL, CONVERTER, PATH, ELECTRONICS -> Nature.INDUCTIVE;
+            case BATTERY, GENERATOR, CAPACITOR, COIL, CONVERTER, PATH, ELECTRONICS ->
+                    Nature.INDUCTIVE;
         };
     }
 }

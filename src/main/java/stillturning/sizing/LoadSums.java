@@ -122,7 +122,7 @@ final class LoadSums {
                         equipment += watts;
                     }
                 }
-                case CONVERTER, PATH, ELECTRONICS -> {}
+                case CAPACITOR, CONVERTER, PATH, ELECTRONICS -> {}
             }
         }
         return new Sum(

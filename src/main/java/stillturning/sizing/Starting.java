@@ -39,6 +39,7 @@ final class Starting {
                                 subject.study()
                                         .aircraft()
                                         .load(load)
+                                        .filter(need -> !need.selfPowered())
                                         .ifPresent(
                                                 need ->
                                                         loads.add(

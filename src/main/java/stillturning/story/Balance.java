@@ -10,7 +10,7 @@ import java.util.Map;
  *
  * @param joules energy by account (J); a battery that was charged on the whole has given less than
  *     0
- * @param charges what became of each battery's charge
+ * @param charges what became of the charge of each battery and capacitor
  * @param residual what is missing, as a part of all energy that flowed
  */
 public record Balance(Map<Account, Double> joules, List<Charge> charges, double residual) {
@@ -19,6 +19,8 @@ public record Balance(Map<Account, Double> joules, List<Charge> charges, double 
     public enum Account {
         BATTERIES(true),
         ALTERNATORS(true),
+        /** Only in a candidate that has any. */
+        CAPACITORS(true),
         LOADS(false),
         COILS(false),
         /** Wires, contacts, protectors, solid-state channels, ground points. */
@@ -26,7 +28,9 @@ public record Balance(Map<Account, Double> joules, List<Charge> charges, double 
         DIODES(false),
         CONVERTERS(false),
         /** Inner resistance, charge that a high current wastes, charging of what is full. */
-        LOST_IN_BATTERIES(false);
+        LOST_IN_BATTERIES(false),
+        /** Series resistance and leakage. */
+        LOST_IN_CAPACITORS(false);
 
         private final boolean gives;
 
@@ -41,7 +45,7 @@ public record Balance(Map<Account, Double> joules, List<Charge> charges, double 
     }
 
     /**
-     * A battery over the story.
+     * A battery or a capacitor over the story.
      *
      * @param coulombs what flowed out of its terminal (C), below 0 if more flowed in
      * @param used part of its charge that this used up, by Peukert's rule where it applies

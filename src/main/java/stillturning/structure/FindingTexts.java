@@ -62,8 +62,12 @@ final class FindingTexts {
         SupplyTrace behind = new SupplyTrace(wiring, survival, outcome);
         return loads.stream()
                 .filter(load -> outcome.fed().get(load.need()))
-                .map(load -> load.id() + " by " + list(ids(behind.wayTo(load.need()))))
+                .map(load -> load.id() + " by " + feeder(load, behind))
                 .collect(Collectors.joining("; "));
+    }
+
+    private String feeder(LoadEnds load, SupplyTrace behind) {
+        return load.isFed() ? list(ids(behind.wayTo(load.need()))) : "itself";
     }
 
     private List<String> reasonsOf(int part, List<LoadEnds> lost, Outcome frozen) {

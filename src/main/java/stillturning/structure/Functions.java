@@ -52,7 +52,8 @@ final class Functions {
         String name = function.inWords();
         Optional<Ways> feed = Optional.empty();
         Optional<Ways> back = Optional.empty();
-        if (anyDoes && !ends.isEmpty()) {
+        boolean allFed = ends.stream().allMatch(LoadEnds::isFed);
+        if (anyDoes && allFed && !ends.isEmpty()) {
             Separation out = separator.between(graph.plus(), graph.work(ends));
             Separation in = separator.between(graph.back(ends), graph.minus());
             feed = Optional.of(sayings.ways(out, "a source", name));

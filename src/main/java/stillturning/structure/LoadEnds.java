@@ -17,13 +17,19 @@ record LoadEnds(String id, int need, Need work, List<Input> inputs) {
     /** A supply input and its net. */
     record Input(String name, int net) {}
 
+    /** Whether it has to be fed at all. */
+    boolean isFed() {
+        return !work.ownSource();
+    }
+
     /** The ends of a load; nothing if the candidate has no such load. */
     static Optional<LoadEnds> of(String id, Wiring wiring) {
         OptionalInt part = wiring.part(id);
         OptionalInt need = wiring.need(id, Load.WORK);
         if (part.isEmpty()
                 || need.isEmpty()
-                || wiring.parts.get(part.getAsInt()).role() != Part.Role.LOAD) {
+                || (wiring.parts.get(part.getAsInt()).role() != Part.Role.LOAD
+                        && !wiring.needs.get(need.getAsInt()).ownSource())) {
             return Optional.empty();
         }
         List<Input> inputs =

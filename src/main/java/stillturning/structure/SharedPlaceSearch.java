@@ -39,6 +39,7 @@ final class SharedPlaceSearch {
                 logic.loads().stream()
                         .map(load -> LoadEnds.of(load, wiring))
                         .flatMap(Optional::stream)
+                        .filter(LoadEnds::isFed)
                         .toList();
         strands = new FeedPaths(wiring, loads);
         places = new PartPlaces(aircraft, wiring, odds);

@@ -181,9 +181,10 @@ public final class Structure {
     }
 
     private List<LoadWays> loadWays() {
-        WayGraph graph = new WayGraph(wiring, intact.open(), loads, List.of());
+        List<LoadEnds> fed = loads.stream().filter(LoadEnds::isFed).toList();
+        WayGraph graph = new WayGraph(wiring, intact.open(), fed, List.of());
         Separator separator = new Separator(graph.graph());
-        return loads.stream().map(load -> waysOf(load, graph, separator)).toList();
+        return fed.stream().map(load -> waysOf(load, graph, separator)).toList();
     }
 
     private LoadWays waysOf(LoadEnds load, WayGraph graph, Separator separator) {

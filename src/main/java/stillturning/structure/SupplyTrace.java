@@ -37,7 +37,7 @@ final class SupplyTrace {
             Need need = wiring.needs.get(open.remove());
             parts.set(need.part());
             for (Spread spread : outcome.spreads()) {
-                if (spread.feeds(need)) {
+                if (spread.feeds(need) && !need.ownSource()) {
                     follow(spread, need);
                     break;
                 }

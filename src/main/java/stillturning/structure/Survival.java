@@ -182,7 +182,17 @@ final class Survival {
                 mark(spread, gone, fed);
             }
         }
+        markOwnSources(gone, fed);
         return new Outcome(gone, open, fed, spreads);
+    }
+
+    private void markOwnSources(BitSet gone, BitSet fed) {
+        for (int n = 0; n < wiring.needs.size(); n++) {
+            Need need = wiring.needs.get(n);
+            if (need.ownSource() && !gone.get(need.part())) {
+                fed.set(n);
+            }
+        }
     }
 
     private void mark(Spread spread, BitSet gone, BitSet fed) {

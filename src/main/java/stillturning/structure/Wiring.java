@@ -14,6 +14,7 @@ import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.parts.Lever;
 import stillturning.parts.Part;
+import stillturning.parts.element.Capacitor;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Channel;
 import stillturning.parts.element.Coil;
@@ -64,8 +65,12 @@ final class Wiring {
      */
     record Line(int part, int from, int to, Kind kind, int need, long stands) {}
 
-    /** Something that does its work only while current can come to it and get back. */
-    record Need(int part, int from, int to) {}
+    /**
+     * Something that does its work only while current can come to it and get back.
+     *
+     * @param ownSource whether that is always so, since it makes its own
+     */
+    record Need(int part, int from, int to, boolean ownSource) {}
 
     final Circuit circuit;
     final List<Part> parts;
@@ -137,16 +142,17 @@ final class Wiring {
         switch (placed.element().role()) {
             case LOAD, COIL, CONVERTER -> {
                 needIndex.put(placed.name(), needs.size());
-                needs.add(new Need(index(placed), placed.from(), placed.to()));
+                boolean own = placed.element() instanceof Consumer c && c.isOwnSource();
+                needs.add(new Need(index(placed), placed.from(), placed.to(), own));
             }
-            case BATTERY, GENERATOR, PATH, ELECTRONICS -> {}
+            case BATTERY, GENERATOR, CAPACITOR, PATH, ELECTRONICS -> {}
         }
     }
 
     /** Sources and what works between two nets let current through, if that is asked. */
     private void addSneakPath(Placed placed) {
         switch (placed.element().role()) {
-            case BATTERY, LOAD, COIL, CONVERTER ->
+            case BATTERY, CAPACITOR, LOAD, COIL, CONVERTER ->
                     add(placed.from(), placed.to(), placed, Kind.METAL);
             case GENERATOR -> add(placed.to(), placed.from(), placed, Kind.ONE_WAY);
             case PATH, ELECTRONICS -> {}
@@ -170,6 +176,12 @@ final class Wiring {
 
         LinesOf(Placed placed) {
             this.placed = placed;
+        }
+
+        /** What keeps a bus up for moments is no source that an engine could live on. */
+        @Override
+        public List<Line> visit(Capacitor capacitor) {
+            return List.of();
         }
 
         @Override

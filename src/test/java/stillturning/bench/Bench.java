@@ -40,6 +40,7 @@ import stillturning.parts.protection.Breaker;
 import stillturning.parts.protection.ProtectorCurves;
 import stillturning.parts.source.Alternator;
 import stillturning.parts.source.Battery;
+import stillturning.parts.source.SelfPoweredIgnition;
 import stillturning.parts.switching.Contactor;
 import stillturning.parts.switching.Switch;
 import stillturning.story.UntoldStory;
@@ -155,6 +156,22 @@ public final class Bench {
                         new LoadNeed.Use(Set.of("cruise"), 1),
                         OptionalInt.empty()));
         return this;
+    }
+
+    /** An ignition that is a load without feed, its case grounded. */
+    public Bench ignition(SelfPoweredIgnition ignition) {
+        parts.add(ignition);
+        needs.add(
+                new LoadNeed(
+                        ignition.id(),
+                        ignition.id(),
+                        "bench",
+                        new Demand(Demand.Kind.SELF_POWERED, 0, 12),
+                        HARDY,
+                        List.of(),
+                        new LoadNeed.Use(Set.of("cruise"), 1),
+                        OptionalInt.empty()));
+        return join(ignition.id(), "case", "ground", "stud");
     }
 
     /** When a load that is already there runs, and in which rank it may be shed. */

@@ -55,6 +55,13 @@ public final class Shelf {
     /** Gives up without a battery, and does not jump when it loses it. */
     public static final Alone GIVES_UP = new Alone(WithoutBattery.GIVES_UP, 35, 0);
 
+    /** How what needs a feed may answer to its voltage. */
+    public static final List<Demand.Kind> DRAWING =
+            List.of(
+                    Demand.Kind.CONSTANT_POWER,
+                    Demand.Kind.CONSTANT_CURRENT,
+                    Demand.Kind.CONSTANT_RESISTANCE);
+
     private Shelf() {}
 
     /** A lead-acid battery without Peukert's loss. */

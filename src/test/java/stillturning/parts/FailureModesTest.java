@@ -69,6 +69,10 @@ class FailureModesTest {
                                         "channel 1 off",
                                         "channel 1 stuck on",
                                         "channel 1 trips for no reason")),
+                        Map.entry("capacitor-bank", Set.of("open", "shorted", "capacitance lost")),
+                        Map.entry(
+                                "self-powered-ignition",
+                                Set.of("stops working", "kill short", "kill open")),
                         Map.entry("ground", Set.of("open", "high resistance")),
                         Map.entry("converter", Set.of("no output", "over-voltage")),
                         Map.entry(

@@ -92,6 +92,10 @@ class QuantityTest {
                     3600e-6 per hour | 0.000001 | RATE
                     2 /s      | 2           | RATE
                     2400 rpm  | 2400        | ROTATION
+                    58 F      | 58          | CAPACITANCE
+                    47 mF     | 0.047       | CAPACITANCE
+                    470 uF    | 0.00047     | CAPACITANCE
+                    470 µF    | 0.00047     | CAPACITANCE
                     50 A2s    | 50          | LET_THROUGH
                     50 A²s    | 50          | LET_THROUGH
                     """)

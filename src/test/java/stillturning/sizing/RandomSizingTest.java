@@ -53,12 +53,12 @@ class RandomSizingTest {
     }
 
     private static void feed(Bench bench, String load, SplittableRandom random) {
-        Demand.Kind[] kinds = Demand.Kind.values();
+        List<Demand.Kind> kinds = Shelf.DRAWING;
         bench.breaker(load + "-breaker", List.of(5.0, 7.5, 10.0, 20.0).get(random.nextInt(4)))
                 .part(wire(load + "-wire", random))
                 .load(
                         load,
-                        kinds[random.nextInt(kinds.length)],
+                        kinds.get(random.nextInt(kinds.size())),
                         random.nextDouble(0.2, 6),
                         Bench.HARDY)
                 .join("bus", "bar", load + "-breaker", "in")

@@ -155,6 +155,7 @@ record IdealisedCandidate(Study study, Candidate candidate) {
         return new Demand(demand.kind(), demand.amps() * HARDLY, demand.nominalVolts());
     }
 
+    /** A battery of its own is no way by which anything is fed. */
     private static Tolerance light(Tolerance t) {
         return new Tolerance(
                 CONTENT_VOLTS,
@@ -183,6 +184,7 @@ record IdealisedCandidate(Study study, Candidate candidate) {
                 t.rideThroughSeconds(),
                 t.bootSeconds(),
                 UNHARMED_VOLTS,
-                t.withstandSeconds());
+                t.withstandSeconds(),
+                t.ownBattery());
     }
 }

@@ -189,7 +189,7 @@ public final class CandidateReader {
 
     private void addLoads() {
         for (LoadNeed need : frame.aircraft().loads()) {
-            if (!candidate.leavesOut().contains(need.id()) && !need.inputs().isEmpty()) {
+            if (!candidate.leavesOut().contains(need.id()) && !need.selfPowered()) {
                 Tag tag = new Tag(need.id(), need.label(), need.zone(), Tag.Burden.NONE);
                 assembly.add(
                         new Load(tag, need.demand(), need.tolerance(), need.inputs()),

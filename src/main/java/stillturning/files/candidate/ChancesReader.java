@@ -109,7 +109,12 @@ public final class ChancesReader {
     private void load(String id, Map<String, RateText> rates, RateBook book) {
         String path = DocumentPlaces.under(under("fails"), id);
         Optional<LoadNeed> load = frame.load(id);
-        if (load.isPresent() && !load.get().inputs().isEmpty()) {
+        if (load.filter(LoadNeed::selfPowered).isPresent()) {
+            report.problem(
+                    Spot.atKey(path),
+                    "\"" + id + "\" is a part of each candidate",
+                    "write its rates under fails in the candidates");
+        } else if (load.isPresent()) {
             book.check(rates, part(load.get()), path, report);
         } else if (!frame.loadNames().contains(id)) {
             report.unknown(Spot.atKey(path), "load", id, frame.loadNames());

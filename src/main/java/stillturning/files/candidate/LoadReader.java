@@ -13,7 +13,9 @@ import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.LoadNeed;
 import stillturning.parts.element.Demand;
+import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.element.Tolerance;
+import stillturning.parts.element.Tolerance.OwnBattery;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.notation.Given;
 
@@ -22,6 +24,9 @@ final class LoadReader {
 
     /** Terminal of every load's return, so no input can be called that. */
     private static final String MINUS = "minus";
+
+    /** Stands for a current that is missing, which is told (A). */
+    private static final double UNKNOWN_AMPS = 1;
 
     private final StudyEntry study;
     private final ProblemCollector report;
@@ -49,7 +54,12 @@ final class LoadReader {
                     study.zones().keySet());
         }
         phases(entry, path);
-        inputs(entry, path);
+        if (entry.as() == Kind.SELF_POWERED) {
+            needsNothing(entry, path);
+        } else {
+            draws(entry, path);
+            inputs(entry, path);
+        }
         try {
             return Optional.of(need(id, entry));
         } catch (IllegalArgumentException refused) {
@@ -71,6 +81,27 @@ final class LoadReader {
 
     private List<String> phaseNames() {
         return study.phases().stream().map(StudyEntry.PhaseEntry::name).toList();
+    }
+
+    private void needsNothing(LoadEntry entry, String path) {
+        if (entry.draws().isPresent()) {
+            report.problem(
+                    DocumentPlaces.under(path, "draws"),
+                    "a self-powered load draws nothing",
+                    "take the line out, or write what it is to a bus: as: constant-power");
+        }
+        if (entry.ownBattery().isPresent()) {
+            report.problem(
+                    DocumentPlaces.under(path, "own-battery"),
+                    "a self-powered load has no feed that it could lose",
+                    "take the line out");
+        }
+    }
+
+    private void draws(LoadEntry entry, String path) {
+        if (entry.draws().isEmpty()) {
+            report.problem(Spot.atKey(path), "\"draws\" is missing", "add a line: draws: 5 A");
+        }
     }
 
     private void inputs(LoadEntry entry, String path) {
@@ -96,15 +127,17 @@ final class LoadReader {
     }
 
     private LoadNeed need(String id, LoadEntry entry) {
+        boolean own = entry.as() == Kind.SELF_POWERED;
+        double draws = own ? 0 : entry.draws().map(LoadReader::si).orElse(UNKNOWN_AMPS);
         Set<String> phases =
                 new HashSet<>(entry.phases().isEmpty() ? phaseNames() : entry.phases());
         return new LoadNeed(
                 id,
                 entry.label().orElseGet(() -> Names.spoken(id)),
                 entry.zone(),
-                new Demand(entry.as(), si(entry.draws()), study.nominal().si()),
+                new Demand(entry.as(), draws, study.nominal().si()),
                 tolerance(entry),
-                entry.inputs(),
+                own ? List.of() : entry.inputs(),
                 new LoadNeed.Use(phases, si(entry.duty()), entry.noticed()),
                 entry.shed().map(OptionalInt::of).orElseGet(OptionalInt::empty));
     }
@@ -116,7 +149,8 @@ final class LoadReader {
                 si(entry.rideThrough()),
                 si(entry.boot()),
                 entry.withstand().map(LoadReader::si).orElse(Double.POSITIVE_INFINITY),
-                si(entry.withstandFor()));
+                si(entry.withstandFor()),
+                entry.ownBattery().map(b -> new OwnBattery(si(b), si(entry.recharges()))));
     }
 
     private static double si(Given given) {

@@ -125,7 +125,16 @@ final class Runs {
                             "take it off leaves-out, or take the feed out");
             return Optional.empty();
         }
-        return site.frame().load(id);
+        Optional<LoadNeed> load = site.frame().load(id);
+        if (load.filter(LoadNeed::selfPowered).isPresent()) {
+            site.report()
+                    .problem(
+                            spot,
+                            "the study calls \"" + id + "\" self-powered, so nothing feeds it",
+                            "take the feed out, and lead its terminal kill to a switch by a link");
+            return Optional.empty();
+        }
+        return load;
     }
 
     private Optional<Feed> feedOf(String key, RunText run, LoadNeed load) {

@@ -13,6 +13,7 @@ import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
+import stillturning.parts.element.Consumer;
 import stillturning.parts.element.Element;
 
 /** What must be true of a candidate's joins, whatever flows through them. */
@@ -115,10 +116,36 @@ final class WiringChecks {
         Map<String, Integer> counts = new HashMap<>();
         fed.keySet().forEach(t -> counts.merge(t.part(), 1, Integer::sum));
         for (LoadNeed load : frame.aircraft().loads()) {
-            if (!leavesOut.contains(load.id())) {
+            if (leavesOut.contains(load.id())) {
+                continue;
+            }
+            if (load.selfPowered()) {
+                findStandIn(load);
+            } else {
                 countFeeds(load, counts.getOrDefault(load.id(), 0), fed);
             }
         }
+    }
+
+    /** A load that makes its own current is a part of the candidate, for its kill lead is wired. */
+    private void findStandIn(LoadNeed load) {
+        Optional<Part> part = assembly.part(load.id());
+        if (part.isEmpty() && !assembly.knows(load.id())) {
+            report.problem(
+                    Spot.atKey("parts"),
+                    load.id(),
+                    "no part is \"" + load.id() + "\", which the study calls self-powered",
+                    "add " + load.id() + ": {is: self-powered-ignition}, or put it in leaves-out");
+        } else if (part.filter(p -> !worksByItself(p)).isPresent()) {
+            report.problem(
+                    assembly.spotOf(load.id()),
+                    "the study calls \"" + load.id() + "\" self-powered, and this part is not",
+                    "write is: self-powered-ignition, or give the part another name");
+        }
+    }
+
+    private static boolean worksByItself(Part part) {
+        return part.elements().stream().anyMatch(e -> e instanceof Consumer c && c.isOwnSource());
     }
 
     private void countFeeds(LoadNeed load, int count, Map<Terminal, Spot> fed) {

@@ -16,10 +16,11 @@ import stillturning.yaml.notation.Given;
 public record LoadEntry(
         @Describes("What a person calls it.") Optional<String> label,
         @Describes("Zone where it sits.") String zone,
-        @Describes("Current at the study's nominal voltage.")
+        @Describes("Current at the study's nominal voltage; left out of what is self-powered.")
                 @OfDimension(value = Dimension.CURRENT, above = "0 A")
-                Given draws,
-        @Describes("How its current answers to the voltage.") @Default("constant-power")
+                Optional<Given> draws,
+        @Describes("How its current answers to the voltage; or that it is self-powered.")
+                @Default("constant-power")
                 Demand.Kind as,
         @Describes("Works at or above this voltage.")
                 @Default("9 V")
@@ -32,6 +33,13 @@ public record LoadEntry(
                 @Default("20 ms")
                 @OfDimension(value = Dimension.TIME, least = "0 s")
                 Given rideThrough,
+        @Describes("Keeps working this long on a battery of its own once its feed is lost.")
+                @OfDimension(value = Dimension.TIME, above = "0 s")
+                Optional<Given> ownBattery,
+        @Describes("... and that is full again after this long with its feed.")
+                @Default("3 h")
+                @OfDimension(value = Dimension.TIME, above = "0 s")
+                Given recharges,
         @Describes("Time from restart voltage to working again.")
                 @Default("0 s")
                 @OfDimension(value = Dimension.TIME, least = "0 s")

@@ -5,8 +5,9 @@ import stillturning.parts.element.curve.Require;
 /**
  * What a load draws, and how that changes with its voltage.
  *
- * @param amps current (A) at the nominal voltage
- * @param nominalVolts voltage (V) at which {@code amps} is meant
+ * @param amps current (A) at the nominal voltage; of what is self-powered, what flows where its
+ *     terminals are joined
+ * @param nominalVolts voltage (V) at which {@code amps} is meant; of what is self-powered, its own
  */
 public record Demand(Kind kind, double amps, double nominalVolts) {
 
@@ -14,11 +15,20 @@ public record Demand(Kind kind, double amps, double nominalVolts) {
     public enum Kind {
         CONSTANT_POWER,
         CONSTANT_CURRENT,
-        CONSTANT_RESISTANCE
+        CONSTANT_RESISTANCE,
+        /**
+         * Makes its own current, and needs none: across its terminals stands its nominal voltage,
+         * behind a resistance, until they are joined.
+         */
+        SELF_POWERED
     }
 
     public Demand {
-        Require.positive("load", "current (A)", amps);
+        if (kind == Kind.SELF_POWERED) {
+            Require.notNegative("load", "current (A)", amps);
+        } else {
+            Require.positive("load", "current (A)", amps);
+        }
         Require.positive("load", "nominal voltage (V)", nominalVolts);
     }
 
@@ -27,7 +37,12 @@ public record Demand(Kind kind, double amps, double nominalVolts) {
         return amps * nominalVolts;
     }
 
-    /** Resistance that draws the same at the nominal voltage (ohm). */
+    /** Whether it works without any supply. */
+    public boolean selfPowered() {
+        return kind == Kind.SELF_POWERED;
+    }
+
+    /** Resistance that draws the same at the nominal voltage, or inside its own source (ohm). */
     public double ohms() {
         return nominalVolts / amps;
     }

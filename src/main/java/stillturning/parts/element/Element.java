@@ -9,7 +9,8 @@ import java.util.Optional;
  * metal that a chafed wire touches.
  */
 public sealed interface Element
-        permits Cell,
+        permits Capacitor,
+                Cell,
                 Channel,
                 Coil,
                 Conversion,
@@ -51,6 +52,8 @@ public sealed interface Element
     enum Role {
         BATTERY,
         GENERATOR,
+        /** Keeps a voltage up for moments; makes no current of its own. */
+        CAPACITOR,
         LOAD,
         /** Draws, and moves contacts while it does. */
         COIL,
@@ -64,7 +67,7 @@ public sealed interface Element
         public boolean isSource() {
             return switch (this) {
                 case BATTERY, GENERATOR -> true;
-                case LOAD, COIL, CONVERTER, PATH, ELECTRONICS -> false;
+                case CAPACITOR, LOAD, COIL, CONVERTER, PATH, ELECTRONICS -> false;
             };
         }
 
@@ -72,7 +75,7 @@ public sealed interface Element
         public boolean isLoad() {
             return switch (this) {
                 case LOAD, COIL -> true;
-                case BATTERY, GENERATOR, CONVERTER, PATH, ELECTRONICS -> false;
+                case BATTERY, GENERATOR, CAPACITOR, CONVERTER, PATH, ELECTRONICS -> false;
             };
         }
     }
@@ -100,6 +103,8 @@ public sealed interface Element
 
     /** One answer for each kind of element. */
     interface Visitor<T> {
+        T visit(Capacitor capacitor);
+
         T visit(Cell cell);
 
         T visit(Channel channel);

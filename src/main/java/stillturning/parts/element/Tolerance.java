@@ -1,5 +1,6 @@
 package stillturning.parts.element;
 
+import java.util.Optional;
 import stillturning.parts.element.curve.Require;
 
 /**
@@ -11,6 +12,7 @@ import stillturning.parts.element.curve.Require;
  * @param bootSeconds time from restart voltage to working again (s)
  * @param withstandVolts lost when this is exceeded (V); infinite if never
  * @param withstandSeconds ... for this long (s)
+ * @param ownBattery what it works on once its feed is lost, if it has that
  */
 public record Tolerance(
         double minimumVolts,
@@ -18,7 +20,39 @@ public record Tolerance(
         double rideThroughSeconds,
         double bootSeconds,
         double withstandVolts,
-        double withstandSeconds) {
+        double withstandSeconds,
+        Optional<OwnBattery> ownBattery) {
+
+    /**
+     * A battery inside a load, for itself alone.
+     *
+     * @param seconds how long it keeps the load working from full (s)
+     * @param rechargeSeconds how long it takes from empty to full, at a steady rate (s)
+     */
+    public record OwnBattery(double seconds, double rechargeSeconds) {
+        public OwnBattery {
+            Require.positive("load", "time on its own battery (s)", seconds);
+            Require.positive("load", "time to charge its own battery (s)", rechargeSeconds);
+        }
+    }
+
+    /** Of a load without a battery of its own. */
+    public Tolerance(
+            double minimumVolts,
+            double restartVolts,
+            double rideThroughSeconds,
+            double bootSeconds,
+            double withstandVolts,
+            double withstandSeconds) {
+        this(
+                minimumVolts,
+                restartVolts,
+                rideThroughSeconds,
+                bootSeconds,
+                withstandVolts,
+                withstandSeconds,
+                Optional.empty());
+    }
 
     public Tolerance {
         Require.positive("load", "minimum voltage (V)", minimumVolts);
@@ -41,5 +75,17 @@ public record Tolerance(
                             + minimumVolts
                             + " V");
         }
+    }
+
+    /** The same with a battery of its own. */
+    public Tolerance with(OwnBattery battery) {
+        return new Tolerance(
+                minimumVolts,
+                restartVolts,
+                rideThroughSeconds,
+                bootSeconds,
+                withstandVolts,
+                withstandSeconds,
+                Optional.of(battery));
     }
 }

@@ -115,7 +115,7 @@ final class Chains {
         return switch (placed.get(index).element().role()) {
             case PATH -> true;
             case LOAD -> !followed.contains(placed.get(index).part());
-            case BATTERY, GENERATOR, COIL, CONVERTER, ELECTRONICS -> false;
+            case BATTERY, GENERATOR, CAPACITOR, COIL, CONVERTER, ELECTRONICS -> false;
         };
     }
 

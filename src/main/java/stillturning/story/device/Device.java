@@ -49,6 +49,11 @@ public interface Device {
      */
     default void giveUp() {}
 
+    /** Whether its events only follow a slow change, so that many of them are no chatter. */
+    default boolean onlyFollows() {
+        return false;
+    }
+
     /** What grows warm in it. */
     default List<Stateful> heats() {
         return List.of();

@@ -45,7 +45,9 @@ final class Chatter {
         inStory++;
         cycle.flipped(device, now.seconds);
         tooMany |= ++atOnce[device] > FLIPS_AT_ONCE;
-        tooMany |= ++inAll[device] > FLIPS_IN_ALL;
+        if (!devices[device].onlyFollows()) {
+            tooMany |= ++inAll[device] > FLIPS_IN_ALL;
+        }
     }
 
     /**

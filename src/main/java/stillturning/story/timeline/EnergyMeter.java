@@ -14,16 +14,16 @@ import stillturning.story.UntoldStory;
 import stillturning.story.device.BranchLayout;
 import stillturning.story.device.BranchLayout.Seat;
 import stillturning.story.device.Situation;
-import stillturning.story.device.battery.CellDevice;
+import stillturning.story.device.battery.Store;
 import stillturning.story.device.plant.Plant;
 
 /**
  * Keeps account of energy and charge with the weights by which the charges themselves move on, and
- * holds the sum of what flowed against what the batteries hold less at the end.
+ * holds the sum of what flowed against what batteries and capacitors hold less at the end.
  *
  * <p>Three things are held against each other that are computed apart: the powers of all branches,
  * which cancel if the currents do (B. D. H. Tellegen, Philips Res. Rep. 7 (1952) 259-269, from
- * memory); the energy under each battery's open-circuit curve between its charges; and its charge
+ * memory); the energy under each store's open-circuit curve between its charges; and its charge
  * against the integral of what it used up.
  */
 final class EnergyMeter implements Integrator.Follower {
@@ -40,7 +40,7 @@ final class EnergyMeter implements Integrator.Follower {
     private final Situation now;
     private final int[] accountOf;
     private final double[] branchWatts;
-    private final CellDevice[] cells;
+    private final Store[] stores;
     private final double[][] watts = new double[Integrator.STAGES][ACCOUNTS];
     private final double[][] storing;
     private final double[][] amps;
@@ -56,7 +56,7 @@ final class EnergyMeter implements Integrator.Follower {
     private final double mayBeMissing;
 
     /**
-     * @param mayBeMissing share of all energy, or of a battery's full charge
+     * @param mayBeMissing share of all energy, or of a store's full charge
      */
     EnergyMeter(Plant plant, BranchLayout layout, Situation now, double mayBeMissing) {
         this.mayBeMissing = mayBeMissing;
@@ -70,23 +70,24 @@ final class EnergyMeter implements Integrator.Follower {
                 accountOf[seat.branch() + 1] = ORDER.indexOf(Account.CONVERTERS);
             }
         }
-        this.cells = plant.all(CellDevice.class).toArray(CellDevice[]::new);
-        this.storing = new double[Integrator.STAGES][cells.length];
-        this.amps = new double[Integrator.STAGES][cells.length];
-        this.using = new double[Integrator.STAGES][cells.length];
-        this.flowedJoules = new double[cells.length];
-        this.storedJoules = new double[cells.length];
-        this.coulombs = new double[cells.length];
-        this.used = new double[cells.length];
-        this.gone = new double[cells.length];
-        this.chargeBefore = new double[cells.length];
-        this.moves = new boolean[cells.length];
+        this.stores = plant.all(Store.class).toArray(Store[]::new);
+        this.storing = new double[Integrator.STAGES][stores.length];
+        this.amps = new double[Integrator.STAGES][stores.length];
+        this.using = new double[Integrator.STAGES][stores.length];
+        this.flowedJoules = new double[stores.length];
+        this.storedJoules = new double[stores.length];
+        this.coulombs = new double[stores.length];
+        this.used = new double[stores.length];
+        this.gone = new double[stores.length];
+        this.chargeBefore = new double[stores.length];
+        this.moves = new boolean[stores.length];
     }
 
     private static Account account(Element element) {
         return switch (element.role()) {
             case BATTERY -> Account.BATTERIES;
             case GENERATOR -> Account.ALTERNATORS;
+            case CAPACITOR -> Account.CAPACITORS;
             case LOAD -> Account.LOADS;
             case COIL -> Account.COILS;
             case CONVERTER -> Account.CONVERTERS;
@@ -109,14 +110,14 @@ final class EnergyMeter implements Integrator.Follower {
         for (int branch = 0; branch < accountOf.length; branch++) {
             here[accountOf[branch]] += branchWatts[branch];
         }
-        for (int i = 0; i < cells.length; i++) {
-            amps[stage][i] = cells[i].dischargeAmps();
+        for (int i = 0; i < stores.length; i++) {
+            amps[stage][i] = stores[i].dischargeAmps();
             if (stage == 0) {
-                chargeBefore[i] = cells[i].value();
-                moves[i] = Math.abs(cells[i].perSecond()) > Simulation.STANDSTILL;
+                chargeBefore[i] = stores[i].value();
+                moves[i] = Math.abs(stores[i].perSecond()) > Simulation.STANDSTILL;
             }
-            using[stage][i] = moves[i] ? -cells[i].perSecond() : 0;
-            storing[stage][i] = moves[i] ? cells[i].storingWatts() : 0;
+            using[stage][i] = moves[i] ? -stores[i].perSecond() : 0;
+            storing[stage][i] = moves[i] ? stores[i].storingWatts() : 0;
         }
     }
 
@@ -127,15 +128,15 @@ final class EnergyMeter implements Integrator.Follower {
             for (int account = 0; account < ACCOUNTS; account++) {
                 joules[account] += weight * watts[stage][account];
             }
-            for (int i = 0; i < cells.length; i++) {
+            for (int i = 0; i < stores.length; i++) {
                 coulombs[i] += weight * amps[stage][i];
                 used[i] += weight * using[stage][i];
                 flowedJoules[i] -= weight * storing[stage][i];
             }
         }
-        for (int i = 0; i < cells.length; i++) {
-            gone[i] += chargeBefore[i] - cells[i].value();
-            storedJoules[i] += cells[i].joulesDownFrom(chargeBefore[i]);
+        for (int i = 0; i < stores.length; i++) {
+            gone[i] += chargeBefore[i] - stores[i].value();
+            storedJoules[i] += stores[i].joulesDownFrom(chargeBefore[i]);
         }
     }
 
@@ -146,18 +147,12 @@ final class EnergyMeter implements Integrator.Follower {
      */
     Balance balance() throws UntoldStory {
         Map<Account, Double> accounts = new EnumMap<>(Account.class);
-        double stored = 0;
-        double flowed = 0;
-        for (int i = 0; i < cells.length; i++) {
-            stored += storedJoules[i];
-            flowed += flowedJoules[i];
-        }
-        double atTerminals = joules[ORDER.indexOf(Account.BATTERIES)];
         for (Account account : ORDER) {
             accounts.put(account, (account.gives() ? -1 : 1) * joules[ORDER.indexOf(account)]);
         }
-        accounts.put(Account.BATTERIES, stored);
-        accounts.put(Account.LOST_IN_BATTERIES, atTerminals + flowed);
+        double stored =
+                split(Account.BATTERIES, Account.LOST_IN_BATTERIES, accounts)
+                        + split(Account.CAPACITORS, Account.LOST_IN_CAPACITORS, accounts);
         double turnover = Math.max(NOTHING_JOULES + NOTHING_WATTS * now.seconds, Math.abs(stored));
         double missing = 0;
         for (Map.Entry<Account, Double> entry : accounts.entrySet()) {
@@ -168,16 +163,42 @@ final class EnergyMeter implements Integrator.Follower {
         hold(residual, turnover);
         return new Balance(
                 accounts,
-                IntStream.range(0, cells.length)
+                IntStream.range(0, stores.length)
                         .mapToObj(i -> new Balance.Charge(part(i), coulombs[i], gone[i]))
                         .toList(),
                 residual);
     }
 
+    /**
+     * Divides what flowed at the terminals of stores into what they store less and what they lost.
+     *
+     * @return what they store less (J)
+     */
+    private double split(Account account, Account losses, Map<Account, Double> accounts) {
+        double stored = 0;
+        double lost = joules[ORDER.indexOf(account)];
+        boolean any = account == Account.BATTERIES;
+        for (int i = 0; i < stores.length; i++) {
+            if (stores[i].account() == account) {
+                stored += storedJoules[i];
+                lost += flowedJoules[i];
+                any = true;
+            }
+        }
+        if (any) {
+            accounts.put(account, stored);
+            accounts.put(losses, lost);
+        } else {
+            accounts.remove(account);
+            accounts.remove(losses);
+        }
+        return stored;
+    }
+
     private void hold(double residual, double turnover) throws UntoldStory {
         int worst = -1;
         double most = Math.max(mayBeMissing, residual / 2);
-        for (int i = 0; i < cells.length; i++) {
+        for (int i = 0; i < stores.length; i++) {
             double energy = Math.abs(storedJoules[i] - flowedJoules[i]) / turnover;
             double off = Math.max(energy, Math.abs(used[i] - gone[i]));
             if (off > most) {
@@ -198,7 +219,7 @@ final class EnergyMeter implements Integrator.Follower {
         }
     }
 
-    private String part(int cell) {
-        return cells[cell].placed().part();
+    private String part(int store) {
+        return stores[store].placed().part();
     }
 }

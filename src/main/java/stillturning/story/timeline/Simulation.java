@@ -13,6 +13,7 @@ import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
 import stillturning.story.device.Stateful;
 import stillturning.story.device.battery.CellDevice;
+import stillturning.story.device.battery.Store;
 import stillturning.story.device.battery.Warmth;
 import stillturning.story.device.plant.Plant;
 
@@ -41,6 +42,7 @@ final class Simulation {
     private final Device[] devices;
     private final BranchDevice[] placings;
     private final CellDevice[] cells;
+    private final Store[] stores;
     private final Stateful[] heats;
     private final List<Stateful> moving = new ArrayList<>();
     private final Chatter chatter;
@@ -61,12 +63,15 @@ final class Simulation {
         devices = byName.values().toArray(Device[]::new);
         placings = plant.all(BranchDevice.class).toArray(BranchDevice[]::new);
         cells = plant.all(CellDevice.class).toArray(CellDevice[]::new);
+        stores = plant.all(Store.class).toArray(Store[]::new);
         heats = plant.heats().toArray(Stateful[]::new);
         chatter = new Chatter(byName.keySet().toArray(String[]::new), devices, now);
         DipCheck dips = new DipCheck(devices, Integrator.STAGES);
         integrator =
                 new Integrator(
-                        cells.length + heats.length, this::solveCells, new Followers(meter, dips));
+                        stores.length + heats.length,
+                        this::solveStores,
+                        new Followers(meter, dips));
         advance = new Advance(integrator, dips, stride);
     }
 
@@ -108,6 +113,9 @@ final class Simulation {
             now.seconds = next;
             settle();
         }
+        for (Store store : stores) {
+            store.begin();
+        }
     }
 
     /** Whether nothing more will ever happen, or the horizon is reached. */
@@ -124,7 +132,7 @@ final class Simulation {
         for (Stateful state : moving) {
             boolean charge = state instanceof CellDevice;
             filling &= state instanceof Warmth || (charge && state.perSecond() > 0);
-            draining &= charge && state.perSecond() < 0;
+            draining &= state instanceof Store && state.perSecond() < 0;
         }
         return (filling && nothingHappensOnTheWayToFull()) || (engineStopped && draining);
     }
@@ -251,9 +259,9 @@ final class Simulation {
 
     private void findMoving() {
         moving.clear();
-        for (CellDevice cell : cells) {
-            if (Math.abs(cell.perSecond()) > STANDSTILL) {
-                moving.add(cell);
+        for (Store store : stores) {
+            if (Math.abs(store.perSecond()) > STANDSTILL) {
+                moving.add(store);
             }
         }
         for (Stateful heat : heats) {
@@ -274,7 +282,7 @@ final class Simulation {
 
     private void resolve() throws UntoldStory {
         try {
-            solveCells();
+            solveStores();
         } catch (NoOperatingPoint e) {
             throw now.untold(e, plant.partAt(e.branch()));
         }
@@ -311,9 +319,9 @@ final class Simulation {
         }
     }
 
-    private void solveCells() throws NoOperatingPoint {
-        for (CellDevice cell : cells) {
-            now.solver.law(cell.branch(), cell.law());
+    private void solveStores() throws NoOperatingPoint {
+        for (Store store : stores) {
+            now.solver.law(store.branch(), store.law());
         }
         now.solver.solve();
     }

@@ -138,7 +138,7 @@ final class RandomShape {
 
     private void load(String id, List<String> inputs) {
         double minimum = between(6, 11);
-        Demand demand = new Demand(one(List.of(Demand.Kind.values())), between(0.5, 6), 12);
+        Demand demand = new Demand(one(Shelf.DRAWING), between(0.5, 6), 12);
         Tolerance tolerance =
                 new Tolerance(minimum, minimum + 0.5, 0.02, 0.3, between(16, 60), 0.1);
         bench.loadWithoutReturn(new Load(Bench.tag(id), demand, tolerance, inputs));

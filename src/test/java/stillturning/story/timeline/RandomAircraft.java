@@ -203,7 +203,7 @@ final class RandomAircraft {
                         between(0, 2),
                         between(15, 40),
                         between(0.05, 1));
-        Demand demand = new Demand(one(List.of(Demand.Kind.values())), amps, 12);
+        Demand demand = new Demand(one(Shelf.DRAWING), amps, 12);
         bench.load(new Load(Bench.tag(id), demand, tolerance, List.of("plus")))
                 .use(id, new LoadNeed.Use(ALWAYS, one(List.of(1.0, 1.0, 0.3))), random.nextInt(9));
         joined(id + ".plus", from);

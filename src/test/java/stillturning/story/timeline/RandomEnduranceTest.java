@@ -11,6 +11,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.bench.Bench;
+import stillturning.bench.Shelf;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
 import stillturning.parts.Load;
@@ -105,7 +106,7 @@ class RandomEnduranceTest {
         }
 
         private void load(Bench bench, String id, int buses, SplittableRandom random) {
-            Demand.Kind drawn = drawn(List.of(Demand.Kind.values()), random);
+            Demand.Kind drawn = drawn(Shelf.DRAWING, random);
             boolean left = !worse.plain || drawn != Demand.Kind.CONSTANT_RESISTANCE;
             Demand.Kind kind = left ? drawn : Demand.Kind.CONSTANT_CURRENT;
             Demand demand = new Demand(kind, 1 + 5 * random.nextDouble(), 12);

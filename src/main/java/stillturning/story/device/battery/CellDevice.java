@@ -12,8 +12,8 @@ import stillturning.parts.element.Cell;
 import stillturning.parts.element.Management;
 import stillturning.parts.element.curve.ByTemperature;
 import stillturning.parts.element.curve.RestVoltage;
+import stillturning.story.Balance.Account;
 import stillturning.story.StoryEvent;
-import stillturning.story.device.BranchDevice;
 import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
@@ -23,7 +23,7 @@ import stillturning.story.device.Stateful;
  * A battery's chemistry: a charge that moves along the straight pieces of its open-circuit curve,
  * so that each piece can be crossed exactly at its end.
  */
-public final class CellDevice implements BranchDevice, Stateful {
+public final class CellDevice implements Store {
 
     /** An empty battery that takes in less than this stays empty (A). */
     private static final double CHARGING_AMPS = 1e-6;
@@ -65,6 +65,7 @@ public final class CellDevice implements BranchDevice, Stateful {
         this.storage = storage();
     }
 
+    @Override
     public Placed placed() {
         return placed;
     }
@@ -113,6 +114,7 @@ public final class CellDevice implements BranchDevice, Stateful {
         return now.voltsBetween(placed.from(), placed.to());
     }
 
+    @Override
     public double dischargeAmps() {
         return -now.amps(branch);
     }
@@ -273,12 +275,14 @@ public final class CellDevice implements BranchDevice, Stateful {
         return charge >= 1 ? 0 : stored / capacity().coulombs();
     }
 
-    /** Energy that it stores each second (W), below 0 while it gives, by its voltage at rest. */
+    /** By its voltage at rest. */
+    @Override
     public double storingWatts() {
         return restVoltsAt(charge) * cell.capacity().coulombs() * perSecond();
     }
 
-    /** Energy between a charge, on the present piece of the curve, and the present charge (J). */
+    /** On the present piece of the curve. */
+    @Override
     public double joulesDownFrom(double before) {
         return restVoltsAt((before + charge) / 2) * cell.capacity().coulombs() * (before - charge);
     }
@@ -286,6 +290,11 @@ public final class CellDevice implements BranchDevice, Stateful {
     /** At one temperature, so that what is stored hangs on the charge alone. */
     private double restVoltsAt(double fraction) {
         return cell.openCircuit().voltsOn(piece, fraction, ByTemperature.REFERENCE_CELSIUS);
+    }
+
+    @Override
+    public Account account() {
+        return Account.BATTERIES;
     }
 
     @Override

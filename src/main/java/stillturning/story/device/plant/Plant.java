@@ -15,6 +15,7 @@ import stillturning.model.Circuit.Placed;
 import stillturning.network.law.DiodeDrop;
 import stillturning.network.law.Resistive;
 import stillturning.parts.Load;
+import stillturning.parts.element.Capacitor;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Channel;
 import stillturning.parts.element.Coil;
@@ -34,6 +35,7 @@ import stillturning.story.device.BranchLayout.Seat;
 import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
 import stillturning.story.device.Stateful;
+import stillturning.story.device.battery.CapacitorDevice;
 import stillturning.story.device.battery.CellDevice;
 import stillturning.story.device.battery.EqualisingDevice;
 import stillturning.story.device.battery.ManagementDevice;
@@ -143,6 +145,12 @@ public final class Plant {
             this.seat = seat;
             this.placed = seat.placed();
             this.branch = seat.branch();
+        }
+
+        @Override
+        public List<Device> visit(Capacitor capacitor) {
+            BooleanSupplier held = () -> reach.sourceJoinedTo(placed.from());
+            return List.of(new CapacitorDevice(placed, capacitor, branch, held, now));
         }
 
         @Override

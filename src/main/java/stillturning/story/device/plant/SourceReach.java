@@ -89,6 +89,14 @@ final class SourceReach {
         return joined[net];
     }
 
+    /** Whether current of a source that can give comes to this net, forwards through diodes. */
+    boolean sourceJoinedTo(int net) {
+        return layout.seats.stream()
+                .filter(seat -> seat.placed().element().role().isSource())
+                .filter(seat -> now.solver.law(seat.branch()).emfVolts() > 0)
+                .anyMatch(seat -> reaches(seat.placed().from(), net));
+    }
+
     /** Whether current can get from one net to another, forwards through diodes. */
     boolean reaches(int from, int to) {
         return from(from, Through.ONE_WAY)[to];

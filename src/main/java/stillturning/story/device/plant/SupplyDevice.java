@@ -9,6 +9,7 @@ import stillturning.network.law.ConstantCurrent;
 import stillturning.network.law.ConstantPower;
 import stillturning.network.law.Open;
 import stillturning.network.law.Resistive;
+import stillturning.network.law.SourceBehindOhms;
 import stillturning.parts.element.Consumer;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Tolerance;
@@ -35,6 +36,7 @@ public final class SupplyDevice implements BranchDevice {
     private final Situation now;
     private final BranchLaw drawing;
     private final boolean cranks;
+    private final Reserve reserve;
     private int phaseSeen = -1;
     private boolean inPhase;
     private boolean paused;
@@ -50,6 +52,7 @@ public final class SupplyDevice implements BranchDevice {
             Placed placed, Consumer consumer, Optional<LoadNeed> need, int branch, Situation now) {
         this.placed = placed;
         this.tolerance = consumer.tolerance();
+        this.reserve = new Reserve(tolerance);
         this.need = need;
         this.branch = branch;
         this.now = now;
@@ -65,6 +68,7 @@ public final class SupplyDevice implements BranchDevice {
             case CONSTANT_POWER -> new ConstantPower(demand.watts() * duty, floor);
             case CONSTANT_CURRENT -> new ConstantCurrent(demand.amps() * duty, floor);
             case CONSTANT_RESISTANCE -> new Resistive(demand.ohms() / duty);
+            case SELF_POWERED -> new SourceBehindOhms(demand.nominalVolts(), demand.ohms());
         };
     }
 
@@ -168,8 +172,11 @@ public final class SupplyDevice implements BranchDevice {
     public void cross() {
         ledBy = now.journal.cause();
         switch (state) {
-            case WORKS -> enter(State.STARVES, now.seconds + tolerance.rideThroughSeconds());
-            case STARVES -> enter(State.WORKS, NO_DEADLINE);
+            case WORKS -> enter(State.STARVES, now.seconds + reserve.startsAt(now.seconds));
+            case STARVES -> {
+                reserve.endsAt(now.seconds);
+                enter(State.WORKS, NO_DEADLINE);
+            }
             case STOPPED -> enter(State.COMES_BACK, now.seconds + tolerance.bootSeconds());
             case COMES_BACK -> enter(State.STOPPED, NO_DEADLINE);
         }
@@ -183,6 +190,7 @@ public final class SupplyDevice implements BranchDevice {
     @Override
     public void expire() {
         boolean starved = state == State.STARVES;
+        reserve.endsAt(now.seconds);
         enter(starved ? State.STOPPED : State.WORKS, NO_DEADLINE);
         now.log(
                 starved ? StoryEvent.Kind.LOAD_STOPS : StoryEvent.Kind.LOAD_RESTARTS,
@@ -196,6 +204,7 @@ public final class SupplyDevice implements BranchDevice {
         if (healthy instanceof SupplyDevice then) {
             state = then.state;
             destroyed = then.destroyed;
+            reserve.adopt(then.reserve);
         }
     }
 
@@ -212,12 +221,14 @@ public final class SupplyDevice implements BranchDevice {
     }
 
     private String stopped() {
-        return Math.abs(volts()) < 0.5
-                ? "stops: no supply"
-                : "stops: "
-                        + EventWords.volts(volts())
-                        + " is below its "
-                        + EventWords.volts(tolerance.minimumVolts());
+        String why =
+                Math.abs(volts()) < 0.5
+                        ? "no supply"
+                        : EventWords.volts(volts())
+                                + " is below its "
+                                + EventWords.volts(tolerance.minimumVolts());
+        String own = tolerance.ownBattery().map(b -> ", and its own battery is empty").orElse("");
+        return "stops: " + why + own;
     }
 
     private void enter(State next, double until) {
