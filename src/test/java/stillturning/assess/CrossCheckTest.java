@@ -21,6 +21,8 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Study;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.joining.Connector;
+import stillturning.parts.switching.ChangeoverRelay;
+import stillturning.parts.switching.Contactor;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.structure.Removal;
@@ -127,6 +129,33 @@ class CrossCheckTest {
                 j1.storyEvidence().stream()
                         .anyMatch(h -> h.kind() == StoryEvent.Kind.ENGINE_STOPS && h.seconds() > 0),
                 j1.storyEvidence().toString());
+    }
+
+    /** Without its wire the contact that is fed gives nothing, and the coil holds the other open. */
+    @Test
+    void aRelayThatDoesNotFallBackWhileItsCoilIsFedIsNamedAsTheReason() throws UntoldStory {
+        Bench bench =
+                new Bench()
+                        .battery("battery", 20, 0.01, 1)
+                        .battery("standby", 20, 0.01, 1)
+                        .part(
+                                new ChangeoverRelay(
+                                        Bench.tag("relay"),
+                                        new Contactor.Winding(90, 7.5, 1.5, 0.008),
+                                        0.005))
+                        .wire("feed", 1, 0.02)
+                        .join("battery", "plus", "relay", "coil-plus")
+                        .join("relay", "coil-minus", "ground", "stud")
+                        .join("battery", "plus", "feed", "a")
+                        .join("feed", "b", "relay", "normally-open")
+                        .join("standby", "plus", "relay", "normally-closed")
+                        .load("computer", Kind.CONSTANT_POWER, 2, Bench.HARDY)
+                        .join("relay", "common", "computer", "plus")
+                        .engine(new EngineLogic.One("computer"), false);
+        List<Disagreement> found = Assess.disagreements(bench.study(), bench.candidate());
+        assertEquals(1, found.size(), found.toString());
+        assertEquals(Optional.of("feed"), found.get(0).part());
+        assertEquals(List.of(StoryOnlyFact.RESTING_CONTACT), found.get(0).because());
     }
 
     @Test

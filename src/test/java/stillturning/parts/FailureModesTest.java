@@ -171,7 +171,13 @@ class FailureModesTest {
                                                 .map(m -> part.kind().word() + ": " + m.name()))
                         .collect(Collectors.toSet());
         assertEquals(
-                Set.of("bus: short to ground", "switch: short to ground", "wire: chafed to ground"),
+                Set.of(
+                        "bus: short to ground",
+                        "changeover-switch: short to ground",
+                        "key-switch: short to ground",
+                        "selector-switch: short to ground",
+                        "switch: short to ground",
+                        "wire: chafed to ground"),
                 shorts);
     }
 }
