@@ -193,7 +193,7 @@ final class FallThroughs {
                 }
                 enums.put(name, constants);
             }
-            return super.visitClass(type, nothing);
+            return super.visitClass(type, null);
         }
     }
 
@@ -218,7 +218,7 @@ final class FallThroughs {
                                     familyOf.put(name, family);
                                 });
             }
-            return super.visitClass(type, nothing);
+            return super.visitClass(type, null);
         }
     }
 
@@ -233,13 +233,13 @@ final class FallThroughs {
         @Override
         public Void visitSwitch(SwitchTree tree, Void nothing) {
             look(tree.getExpression(), tree.getCases());
-            return super.visitSwitch(tree, nothing);
+            return super.visitSwitch(tree, null);
         }
 
         @Override
         public Void visitSwitchExpression(SwitchExpressionTree tree, Void nothing) {
             look(tree.getExpression(), tree.getCases());
-            return super.visitSwitchExpression(tree, nothing);
+            return super.visitSwitchExpression(tree, null);
         }
 
         private void look(ExpressionTree selector, List<? extends CaseTree> cases) {
@@ -263,7 +263,7 @@ final class FallThroughs {
         public Void visitInstanceOf(InstanceOfTree test, Void nothing) {
             resolved(unit, test.getType(), familyOf.keySet())
                     .ifPresent(member -> look(test.getExpression(), member));
-            return super.visitInstanceOf(test, nothing);
+            return super.visitInstanceOf(test, null);
         }
 
         private void look(ExpressionTree expression, String member) {

@@ -10,9 +10,9 @@ import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.model.Study;
 import stillturning.sizing.Sizing;
-import stillturning.sizing.SizingReport;
-import stillturning.sizing.WireSchedule.Circuit;
-import stillturning.sizing.WireSize;
+import stillturning.sizing.result.SizingReport;
+import stillturning.sizing.result.WireSchedule.Circuit;
+import stillturning.sizing.result.WireSize;
 import stillturning.story.UntoldStory;
 
 /**

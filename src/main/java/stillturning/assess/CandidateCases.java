@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.model.failure.Failure;
 import stillturning.story.UntoldStory;

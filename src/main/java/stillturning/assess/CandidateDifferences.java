@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
 import stillturning.parts.Part;
 
 /**

@@ -34,6 +34,9 @@ public record Guesses(
     /** Something that another value changes. */
     public sealed interface Change {
 
+        /** The new leader, or whom it is about. */
+        String candidate();
+
         /** The answer for its kind. */
         <T> T fold(
                 Function<Leader, T> leader,

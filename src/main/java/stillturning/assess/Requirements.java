@@ -5,6 +5,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.ToleranceOutcome;
+import stillturning.assess.verdict.Verdict;
+import stillturning.model.Burdens;
 import stillturning.model.Requirement;
 import stillturning.quantity.Formats;
 

@@ -1,5 +1,6 @@
 package stillturning.assess;
 
+import stillturning.assess.verdict.Outcome;
 import stillturning.story.Moment;
 
 /**

@@ -12,7 +12,6 @@ import stillturning.cli.study.StudyArgument;
 import stillturning.cli.study.StudyFolder;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.ExitCode;
-import stillturning.cli.terminal.JsonWriter;
 import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Questions;
 import stillturning.cli.terminal.Refusal;
@@ -21,7 +20,7 @@ import stillturning.files.Starter.Answers;
 import stillturning.files.Starter.Counts;
 import stillturning.files.Starter.Nominal;
 import stillturning.files.Starter.Protection;
-import stillturning.report.json.JsonReport;
+import stillturning.report.json.JsonDocument;
 import stillturning.yaml.Problem;
 
 /** Makes a new study from a few answers. */
@@ -91,16 +90,25 @@ final class NewCommand implements Callable<Integer> {
         }
         List<String> files = List.copyOf(Starter.files(answers).keySet());
         if (asked.json()) {
-            Written written = new Written(JsonReport.SCHEMA_VERSION, context.shown(folder), files);
-            new Output(context).raw(JsonWriter.text(written));
+            new Output(context).raw(WRITTEN.longText(new Written(context.shown(folder), files)));
         } else {
             print(folder, files);
         }
         return ExitCode.FINE;
     }
 
-    /** What was written, as JSON. */
-    record Written(int schemaVersion, String folder, List<String> files) {}
+    /** What was written. */
+    record Written(String folder, List<String> files) {}
+
+    /** What was written, for other programs. */
+    static final JsonDocument<Written> WRITTEN =
+            new JsonDocument<>(
+                    "A new study written",
+                    "",
+                    JsonDocument.<Written>versioned()
+                            .text("folder", Written::folder)
+                            .texts("files", Written::files)
+                            .says("Names of the files in it."));
 
     private void print(Path folder, List<String> files) {
         new Output(context)

@@ -7,20 +7,20 @@ import java.util.function.Function;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
-import stillturning.files.Assumption;
 import stillturning.files.ReadStudy;
+import stillturning.files.value.Assumption;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
-import stillturning.report.HtmlPage;
-import stillturning.report.PageContents;
 import stillturning.report.RankingOrder;
-import stillturning.report.Sources;
-import stillturning.report.Sources.SourceNote;
+import stillturning.report.html.HtmlPage;
+import stillturning.report.html.PageContents;
+import stillturning.report.html.Sources;
+import stillturning.report.html.Sources.SourceNote;
 import stillturning.report.joint.JointChapters;
 import stillturning.report.joint.SharedFindings;
 import stillturning.report.page.JointSection;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.SizingReport;
 
 /**
  * The page of one assessment, from what was asked beside it.

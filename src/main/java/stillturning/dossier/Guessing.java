@@ -3,10 +3,10 @@ package stillturning.dossier;
 import java.util.List;
 import stillturning.assess.Guess;
 import stillturning.assess.GuessVariation;
-import stillturning.files.Assumption;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
-import stillturning.files.Variation;
+import stillturning.files.value.Assumption;
+import stillturning.files.value.Variation;
 import stillturning.yaml.notation.Origin;
 
 /** Which guesses of a study can be tried with another value. */

@@ -6,13 +6,13 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
-import stillturning.assess.Selectivity;
+import stillturning.assess.verdict.Selectivity;
 import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.sizing.Sizing;
-import stillturning.sizing.SizingReport;
 import stillturning.sizing.SurveyDepth;
+import stillturning.sizing.result.SizingReport;
 import stillturning.story.UntoldStory;
 
 /**

@@ -3,11 +3,13 @@ package stillturning.files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stillturning.files.candidate.StandIns;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.CatalogueEntry;
 import stillturning.files.entry.FileNotations;
 import stillturning.files.entry.Names;
 import stillturning.files.entry.PartEntry;
+import stillturning.parts.Lever;
 import stillturning.parts.Part;
 import stillturning.parts.PartValues;
 import stillturning.parts.Tag;
@@ -92,6 +94,11 @@ public final class PartCatalogue {
                 .completed(entry)
                 .complete()
                 .part(tag, new PartValues.Site(SAMPLE_VOLTS, List.of()));
+    }
+
+    /** Where the lever of a new part stands in flight; empty where nothing has to be said of it. */
+    public Optional<String> positionInFlight(PartEntry entry) {
+        return sample(entry).levers().stream().filter(Lever::stated).map(Lever::usual).findFirst();
     }
 
     /** A sample of every class. */

@@ -4,6 +4,8 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.files.StudyFolder.File;
 import stillturning.files.entry.CandidateEntry;
+import stillturning.files.finding.PartPlace;
+import stillturning.files.finding.ProblemCollector;
 import stillturning.model.Candidate;
 import stillturning.yaml.BindResult;
 

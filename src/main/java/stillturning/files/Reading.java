@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.files.finding.CandidateReading;
+import stillturning.files.finding.FileFinding;
 import stillturning.model.Study;
 
 /**

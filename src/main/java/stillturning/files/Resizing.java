@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stillturning.files.candidate.CableSizes;
+import stillturning.files.finding.PartPlace;
 import stillturning.parts.Cable;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;

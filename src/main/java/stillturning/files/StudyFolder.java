@@ -14,6 +14,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import stillturning.files.entry.Names;
+import stillturning.files.finding.Remark;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
 

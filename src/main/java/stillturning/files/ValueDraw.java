@@ -6,8 +6,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.files.Variation.Change;
-import stillturning.files.Variation.Place;
+import stillturning.files.value.Range;
+import stillturning.files.value.Variation;
+import stillturning.files.value.Variation.Change;
+import stillturning.files.value.Variation.Place;
 import stillturning.yaml.Problem;
 
 /**

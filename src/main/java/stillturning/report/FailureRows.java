@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
-import stillturning.assess.Outcome;
-import stillturning.assess.Verdict;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.parts.PartKind;
@@ -70,14 +70,14 @@ public final class FailureRows {
     }
 
     /** Single failures and operating cases of one candidate. */
-    static Stream<Verdict> all(Appraisal appraisal) {
+    public static Stream<Verdict> all(Appraisal appraisal) {
         return Stream.concat(
                 Stream.concat(Stream.of(appraisal.chargingLost()), appraisal.masterOff().stream()),
                 appraisal.singles().stream());
     }
 
     /** Whether it is a way to fly rather than a broken part. */
-    static boolean operatingCase(Verdict verdict) {
+    public static boolean operatingCase(Verdict verdict) {
         String name = verdict.failure().name();
         return name.equals(FailureCatalogue.CHARGING_LOST)
                 || name.equals(FailureCatalogue.MASTER_OFF);

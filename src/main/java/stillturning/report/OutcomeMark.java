@@ -1,7 +1,7 @@
 package stillturning.report;
 
-import stillturning.assess.Outcome;
-import stillturning.report.TerminalColour.Ink;
+import stillturning.assess.verdict.Outcome;
+import stillturning.report.table.TerminalColour.Ink;
 
 /** An outcome in the few letters that a table has room for; the sign tells it without colour. */
 public enum OutcomeMark {
@@ -14,7 +14,7 @@ public enum OutcomeMark {
     NONE(Outcome.NO_EFFECT, "\u00B7", "no effect", "none", Ink.FAINT);
 
     /** Stands where a candidate has no such part. */
-    static final String ABSENT = "";
+    public static final String ABSENT = "";
 
     private final Outcome outcome;
     private final String sign;
@@ -55,11 +55,11 @@ public enum OutcomeMark {
         return word;
     }
 
-    String code() {
+    public String code() {
         return code;
     }
 
-    Ink ink() {
+    public Ink ink() {
         return ink;
     }
 }

@@ -34,7 +34,7 @@ public final class ResultText {
                 atLeast -> "over " + Formats.lasting(atLeast.seconds()));
     }
 
-    static String seconds(double seconds) {
+    public static String seconds(double seconds) {
         return Double.isInfinite(seconds) ? "not limited" : Formats.lasting(seconds);
     }
 }

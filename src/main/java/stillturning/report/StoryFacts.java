@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import stillturning.assess.Outcome;
 import stillturning.assess.SheddingEndurances;
-import stillturning.assess.Verdict;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
 import stillturning.quantity.Formats;
 import stillturning.story.Endurance;
 import stillturning.story.Pilot;
@@ -33,7 +33,7 @@ public final class StoryFacts {
 
     private StoryFacts() {}
 
-    static List<Fact> of(Verdict verdict) {
+    public static List<Fact> of(Verdict verdict) {
         return of(verdict, Pilot.PLANNED);
     }
 
@@ -121,7 +121,7 @@ public final class StoryFacts {
     }
 
     /** What switching loads off is worth. */
-    static List<Fact> of(SheddingEndurances lasting) {
+    public static List<Fact> of(SheddingEndurances lasting) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("if nothing is switched off", runs(lasting.sheddingNothing())));
         facts.add(new Fact("as the procedures have it", runs(lasting.asWritten())));
@@ -142,7 +142,7 @@ public final class StoryFacts {
         return ResultText.endurance(endurance);
     }
 
-    static String endurance(Story story) {
+    public static String endurance(Story story) {
         return ResultText.endurance(story.engine().endurance());
     }
 

@@ -1,16 +1,16 @@
 package stillturning.report;
 
 import java.util.List;
-import stillturning.assess.Selectivity;
-import stillturning.assess.Selectivity.Example;
-import stillturning.assess.Selectivity.Pair;
-import stillturning.assess.ToleranceOutcome;
-import stillturning.assess.Verdict;
+import stillturning.assess.verdict.Selectivity;
+import stillturning.assess.verdict.Selectivity.Example;
+import stillturning.assess.verdict.Selectivity.Pair;
+import stillturning.assess.verdict.ToleranceOutcome;
+import stillturning.assess.verdict.Verdict;
 import stillturning.report.page.Page.PairRow;
 import stillturning.report.page.Page.PairTable;
 
 /** What the tolerance of protectors leaves open, in words. */
-final class ToleranceWords {
+public final class ToleranceWords {
 
     static final String LABEL = "within the protectors' tolerance";
 
@@ -40,7 +40,7 @@ final class ToleranceWords {
                         : "; the outcome is no worse");
     }
 
-    static PairTable table(Selectivity selectivity) {
+    public static PairTable table(Selectivity selectivity) {
         return new PairTable(
                 MEANING, selectivity.pairs().stream().map(ToleranceWords::row).toList());
     }

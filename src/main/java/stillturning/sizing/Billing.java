@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import stillturning.parts.Part;
-import stillturning.sizing.BillRow.Unit;
+import stillturning.sizing.result.BillRow;
+import stillturning.sizing.result.BillRow.Unit;
+import stillturning.sizing.result.WireSize;
 
 /** What has to be bought: like parts counted together. */
 final class Billing {

@@ -12,9 +12,10 @@ import stillturning.parts.Wire;
 import stillturning.parts.element.Consumer;
 import stillturning.sizing.Ampacity.Place;
 import stillturning.sizing.MetalLines.Line;
-import stillturning.sizing.WireSchedule.Circuit;
-import stillturning.sizing.WireSchedule.Drop;
-import stillturning.sizing.WireSchedule.Supply;
+import stillturning.sizing.result.Limits;
+import stillturning.sizing.result.WireSchedule.Circuit;
+import stillturning.sizing.result.WireSchedule.Drop;
+import stillturning.sizing.result.WireSchedule.Supply;
 import stillturning.story.timeline.SteadyState;
 
 /** What the wires of each load drop, warm, from bus to load and back. */

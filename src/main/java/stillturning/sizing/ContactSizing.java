@@ -9,6 +9,9 @@ import stillturning.model.Installation.Nature;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;
 import stillturning.sizing.MetalLines.Line;
+import stillturning.sizing.result.Carried;
+import stillturning.sizing.result.ContactSize;
+import stillturning.sizing.result.Limits;
 
 /** Holds every contact against its rating. */
 final class ContactSizing {

@@ -19,8 +19,9 @@ import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
 import stillturning.parts.element.Generator;
 import stillturning.parts.element.Protector;
-import stillturning.sizing.WireSchedule.Drop;
-import stillturning.sizing.WireSchedule.Main;
+import stillturning.sizing.result.Limits;
+import stillturning.sizing.result.WireSchedule.Drop;
+import stillturning.sizing.result.WireSchedule.Main;
 import stillturning.story.timeline.SteadyState;
 
 /** What the wires from each source to the buses next to it drop. */

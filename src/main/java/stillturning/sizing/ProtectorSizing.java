@@ -18,9 +18,10 @@ import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Role;
 import stillturning.sizing.MetalLines.Line;
-import stillturning.sizing.ProtectorSize.Fault;
-import stillturning.sizing.ProtectorSize.Inrush;
 import stillturning.sizing.Subject.Rated;
+import stillturning.sizing.result.ProtectorSize;
+import stillturning.sizing.result.ProtectorSize.Fault;
+import stillturning.sizing.result.ProtectorSize.Inrush;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.SteadyStates;
 

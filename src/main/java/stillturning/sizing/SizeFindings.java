@@ -10,12 +10,22 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
-import stillturning.sizing.LoadAnalysis.Balance;
-import stillturning.sizing.LoadAnalysis.ChargeStep;
-import stillturning.sizing.SizeFinding.Mend;
-import stillturning.sizing.SizingReport.Devices;
-import stillturning.sizing.WireSchedule.Circuit;
-import stillturning.sizing.WireSchedule.Main;
+import stillturning.sizing.result.Carried;
+import stillturning.sizing.result.ContactSize;
+import stillturning.sizing.result.CrankingSupply;
+import stillturning.sizing.result.Limits;
+import stillturning.sizing.result.LoadAnalysis;
+import stillturning.sizing.result.LoadAnalysis.Balance;
+import stillturning.sizing.result.LoadAnalysis.ChargeStep;
+import stillturning.sizing.result.ProtectorSize;
+import stillturning.sizing.result.Rule;
+import stillturning.sizing.result.SizeFinding;
+import stillturning.sizing.result.SizeFinding.Mend;
+import stillturning.sizing.result.SizingReport.Devices;
+import stillturning.sizing.result.WireSchedule;
+import stillturning.sizing.result.WireSchedule.Circuit;
+import stillturning.sizing.result.WireSchedule.Main;
+import stillturning.sizing.result.WireSize;
 
 /** Compares every number with its limit. */
 final class SizeFindings {

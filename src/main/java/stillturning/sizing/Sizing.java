@@ -6,8 +6,12 @@ import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Installation;
 import stillturning.model.Study;
-import stillturning.sizing.SizingReport.Devices;
-import stillturning.sizing.SizingReport.Purchase;
+import stillturning.sizing.result.CrankingSupply;
+import stillturning.sizing.result.LoadAnalysis;
+import stillturning.sizing.result.SizingReport;
+import stillturning.sizing.result.SizingReport.Devices;
+import stillturning.sizing.result.SizingReport.Purchase;
+import stillturning.sizing.result.WireSchedule;
 import stillturning.story.UntoldStory;
 
 /** Holds a candidate against the published limits of wires, protectors, contacts and sources. */

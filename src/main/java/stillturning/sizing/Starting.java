@@ -2,7 +2,8 @@ package stillturning.sizing;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillturning.sizing.CrankingSupply.Fed;
+import stillturning.sizing.result.CrankingSupply;
+import stillturning.sizing.result.CrankingSupply.Fed;
 import stillturning.story.StartAttempt;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;

@@ -21,7 +21,8 @@ import stillturning.parts.element.curve.TimeCurrentCurve;
 import stillturning.parts.element.curve.Tripping;
 import stillturning.sizing.Ampacity.Place;
 import stillturning.sizing.MetalLines.Line;
-import stillturning.sizing.ProtectorSize.Kind;
+import stillturning.sizing.result.Carried;
+import stillturning.sizing.result.ProtectorSize.Kind;
 
 /** The candidate that is sized, with what is known of it already. */
 record Subject(

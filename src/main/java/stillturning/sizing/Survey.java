@@ -19,6 +19,7 @@ import stillturning.parts.Alteration.Added;
 import stillturning.parts.Part;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
+import stillturning.sizing.result.Carried;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.SteadyState;

@@ -5,11 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import stillturning.model.Burdens;
 import stillturning.parts.Cable;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
-import stillturning.sizing.WeightSheet.CableWeight;
-import stillturning.sizing.WeightSheet.PartWeight;
+import stillturning.sizing.result.WeightSheet;
+import stillturning.sizing.result.WeightSheet.CableWeight;
+import stillturning.sizing.result.WeightSheet.PartWeight;
+import stillturning.sizing.result.WireSize;
 
 /** Weighs a candidate. */
 final class WeightSums {
@@ -35,7 +38,7 @@ final class WeightSums {
             }
         }
         parts.addAll(runs());
-        return new WeightSheet(parts, cable());
+        return new WeightSheet(Burdens.of(subject.candidate()).kilograms(), parts, cable());
     }
 
     private OptionalDouble arm(Part part) {

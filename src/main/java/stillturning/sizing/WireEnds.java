@@ -8,7 +8,7 @@ import java.util.Map;
 import stillturning.model.Join;
 import stillturning.model.Terminal;
 import stillturning.parts.Wire;
-import stillturning.sizing.WireSize.Ends;
+import stillturning.sizing.result.WireSize.Ends;
 
 /** What each wire leads to. */
 final class WireEnds {

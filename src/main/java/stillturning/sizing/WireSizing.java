@@ -10,10 +10,15 @@ import stillturning.parts.element.Protector;
 import stillturning.sizing.Ampacity.Place;
 import stillturning.sizing.MetalLines.Line;
 import stillturning.sizing.Subject.Rated;
-import stillturning.sizing.WireSchedule.Circuit;
-import stillturning.sizing.WireSchedule.Main;
-import stillturning.sizing.WireSize.Capability;
-import stillturning.sizing.WireSize.Guard;
+import stillturning.sizing.result.Carried;
+import stillturning.sizing.result.Limits;
+import stillturning.sizing.result.ProtectorSize;
+import stillturning.sizing.result.WireSchedule;
+import stillturning.sizing.result.WireSchedule.Circuit;
+import stillturning.sizing.result.WireSchedule.Main;
+import stillturning.sizing.result.WireSize;
+import stillturning.sizing.result.WireSize.Capability;
+import stillturning.sizing.result.WireSize.Guard;
 import stillturning.story.StoryEvent;
 
 /** Holds every wire against what it carries, what protects it, and what it may drop. */

@@ -11,11 +11,16 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.cli.breaking.StoriesJson;
+import stillturning.cli.check.CheckJson;
+import stillturning.report.json.JsonDocument;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -150,6 +155,25 @@ class JsonSchemasTest {
                 List.of(), faults("cli/new", run("new", "mine", "--batteries", "2", "--json")));
     }
 
+    /** To write them anew after a change of a document, run it with -Dschemas.renew=true. */
+    @Test
+    void theShippedSchemasAreThoseOfTheDocuments() throws IOException {
+        Map<String, JsonDocument<?>> documents =
+                Map.of(
+                        "check", CheckJson.CHECK,
+                        "stories", StoriesJson.STORIES,
+                        "new", NewCommand.WRITTEN);
+        for (Map.Entry<String, JsonDocument<?>> document : documents.entrySet()) {
+            String made = document.getValue().schema();
+            String name = document.getKey() + ".schema.json";
+            if (Boolean.getBoolean("schemas.renew")) {
+                Files.writeString(Path.of("src/main/resources/stillturning/cli", name), made);
+            } else {
+                assertEquals(made, shipped("/stillturning/cli/" + name));
+            }
+        }
+    }
+
     private String run(String... words) {
         Session session = Session.in(here);
         if (words[1].equals("first-steps") && !here.resolve("first-steps").toFile().exists()) {
@@ -159,18 +183,22 @@ class JsonSchemasTest {
     }
 
     private static List<String> faults(String schema, String json) {
-        String path = "/stillturning/" + schema + ".schema.json";
-        try (InputStream in =
-                Objects.requireNonNull(JsonSchemasTest.class.getResourceAsStream(path), path)) {
-            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        try {
             return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                    .getSchema(text)
+                    .getSchema(shipped("/stillturning/" + schema + ".schema.json"))
                     .validate(json, InputFormat.JSON)
                     .stream()
                     .map(Object::toString)
                     .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String shipped(String path) throws IOException {
+        try (InputStream in =
+                Objects.requireNonNull(JsonSchemasTest.class.getResourceAsStream(path), path)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
 }

@@ -14,7 +14,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
-import stillturning.cli.terminal.JsonWriter;
 
 class NewCommandTest {
 
@@ -107,7 +106,7 @@ class NewCommandTest {
     @Test
     void jsonNamesWhatWasWritten() {
         Ran ran = Session.in(here).run("new", "robin", "--json");
-        assertEquals("robin", JsonWriter.tree(ran.out()).get("folder").asString());
-        assertEquals("study.yaml", JsonWriter.tree(ran.out()).get("files").get(0).asString());
+        assertEquals("robin", Session.tree(ran.out()).get("folder").asString());
+        assertEquals("study.yaml", Session.tree(ran.out()).get("files").get(0).asString());
     }
 }

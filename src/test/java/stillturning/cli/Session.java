@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import stillturning.cli.terminal.CommandContext;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /**
  * Somebody who stands in a folder and runs commands.
@@ -87,5 +89,10 @@ public record Session(Path here, boolean terminal, boolean colour) {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** What a command printed for other programs. */
+    public static JsonNode tree(String json) {
+        return JsonMapper.builder().build().readTree(json);
     }
 }

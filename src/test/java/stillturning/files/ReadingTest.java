@@ -16,6 +16,8 @@ import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.files.finding.CandidateReading;
+import stillturning.files.finding.FileFinding;
 import stillturning.model.HalfDrawn;
 import stillturning.model.Join;
 import stillturning.model.Terminal;

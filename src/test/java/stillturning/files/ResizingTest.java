@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import stillturning.files.finding.PartPlace;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.edit.EditRefused;
 

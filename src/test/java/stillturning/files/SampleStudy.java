@@ -4,13 +4,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
+import stillturning.files.finding.Remark;
 import stillturning.model.Candidate;
 import stillturning.yaml.Problem;
 
 /** A small complete study; all values invented. */
-final class SampleStudy {
+public final class SampleStudy {
 
-    static final String STUDY =
+    public static final String STUDY =
             """
             study: Bench
             nominal: 14 V
@@ -39,7 +40,7 @@ final class SampleStudy {
             baseline: one
             """;
 
-    static final String ONE =
+    public static final String ONE =
             """
             candidate: One bus
             parts:
@@ -79,7 +80,7 @@ final class SampleStudy {
 
     private SampleStudy() {}
 
-    static ReadStudy read(Path folder, String study, String one) throws IOException {
+    public static ReadStudy read(Path folder, String study, String one) throws IOException {
         Files.writeString(folder.resolve("study.yaml"), study);
         Files.writeString(folder.resolve("one.yaml"), one);
         return StudyReader.read(folder);
@@ -93,7 +94,7 @@ final class SampleStudy {
     }
 
     /** The problems, one a line, as the user sees them. */
-    static String told(ReadStudy read) {
+    public static String told(ReadStudy read) {
         return read.problems().stream().map(Problem::toString).collect(Collectors.joining("\n"));
     }
 

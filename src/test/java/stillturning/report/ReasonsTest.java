@@ -17,6 +17,8 @@ import stillturning.assess.ranking.Ranking;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Scale;
 import stillturning.assess.ranking.Sense;
+import stillturning.report.table.TerminalColour;
+import stillturning.report.terminal.TerminalTables;
 
 class ReasonsTest {
 

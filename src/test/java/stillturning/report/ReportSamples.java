@@ -15,7 +15,8 @@ import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.Terminal;
 import stillturning.parts.element.Demand.Kind;
-import stillturning.report.Sources.SourceNote;
+import stillturning.report.html.Sources;
+import stillturning.report.html.Sources.SourceNote;
 
 /** A small invented study with two candidates, one on a single bus and one with a second feed. */
 public final class ReportSamples {

@@ -11,6 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.parts.Cable;
 import stillturning.sizing.Ampacity.Place;
+import stillturning.sizing.result.Limits;
+import stillturning.sizing.result.WireSchedule;
 
 class AmpacityTest {
 

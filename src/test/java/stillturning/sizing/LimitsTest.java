@@ -9,8 +9,9 @@ import stillturning.model.Installation.Nature;
 import stillturning.parts.Cable;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.protection.ProtectorCurves;
-import stillturning.sizing.ProtectorSize.Kind;
 import stillturning.sizing.Subject.Rated;
+import stillturning.sizing.result.Limits;
+import stillturning.sizing.result.ProtectorSize.Kind;
 
 class LimitsTest {
 

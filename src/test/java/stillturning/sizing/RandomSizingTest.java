@@ -14,8 +14,12 @@ import stillturning.model.Installation;
 import stillturning.parts.Cable;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Demand;
-import stillturning.sizing.LoadAnalysis.Balance;
-import stillturning.sizing.LoadAnalysis.Sum;
+import stillturning.sizing.result.LoadAnalysis.Balance;
+import stillturning.sizing.result.LoadAnalysis.Sum;
+import stillturning.sizing.result.Rule;
+import stillturning.sizing.result.SizeFinding;
+import stillturning.sizing.result.SizingReport;
+import stillturning.sizing.result.WireSize;
 import stillturning.story.UntoldStory;
 
 /** Laws that hold in whatever somebody wires up. */

@@ -21,6 +21,14 @@ import stillturning.parts.Cable;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Demand;
+import stillturning.sizing.result.BillRow;
+import stillturning.sizing.result.LoadAnalysis;
+import stillturning.sizing.result.Rule;
+import stillturning.sizing.result.SizeFinding;
+import stillturning.sizing.result.SizingReport;
+import stillturning.sizing.result.WeightSheet;
+import stillturning.sizing.result.WireSchedule;
+import stillturning.sizing.result.WireSize;
 import stillturning.story.UntoldStory;
 
 /** Small aircraft on the bench, all values invented; currents are worked out beside them. */

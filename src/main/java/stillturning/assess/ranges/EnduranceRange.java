@@ -4,7 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import stillturning.assess.Outcome;
+import stillturning.assess.verdict.Outcome;
 import stillturning.story.Endurance;
 
 /**

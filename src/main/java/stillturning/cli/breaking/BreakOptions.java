@@ -3,7 +3,7 @@ package stillturning.cli.breaking;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Option;
-import stillturning.assess.Outcome;
+import stillturning.assess.verdict.Outcome;
 import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.JointSearch;
 import stillturning.story.Pilot;

@@ -11,8 +11,8 @@ import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.NamedFailures;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.report.CaseTexts;
 import stillturning.report.json.JsonReport;
+import stillturning.report.terminal.CaseTexts;
 
 /** What the cases that the study names do to each candidate. */
 record CaseAnswers(Study study, List<CandidateCases> told) implements Answer {

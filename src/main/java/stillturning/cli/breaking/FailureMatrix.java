@@ -6,10 +6,10 @@ import stillturning.assess.Assessment;
 import stillturning.cli.study.StudyAssessment;
 import stillturning.cli.terminal.Answer;
 import stillturning.cli.terminal.Output;
-import stillturning.report.OtherFindings;
 import stillturning.report.RankingOrder;
-import stillturning.report.TerminalTables;
 import stillturning.report.json.JsonReport;
+import stillturning.report.terminal.OtherFindings;
+import stillturning.report.terminal.TerminalTables;
 
 /** What every failure does to every candidate. */
 record FailureMatrix(Assessment assessment, BreakOptions options) implements Answer {

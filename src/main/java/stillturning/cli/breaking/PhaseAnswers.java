@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import stillturning.assess.Assess;
-import stillturning.assess.PhaseVerdicts;
+import stillturning.assess.verdict.PhaseVerdicts;
 import stillturning.cli.terminal.Answer;
 import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Progress;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
-import stillturning.report.PhaseTexts;
 import stillturning.report.json.JsonReport;
+import stillturning.report.terminal.PhaseTexts;
 import stillturning.story.UntoldStory;
 
 /** Failures of some candidates at every moment of the flight, in the order of the candidates. */

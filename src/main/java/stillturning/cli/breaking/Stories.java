@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.assess.Assess;
 import stillturning.assess.SheddingEndurances;
-import stillturning.assess.Verdict;
+import stillturning.assess.verdict.Verdict;
 import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
 import stillturning.model.Candidate;

@@ -1,53 +1,62 @@
 package stillturning.cli.breaking;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import stillturning.assess.ranges.EnduranceRange;
+import stillturning.cli.breaking.Stories.Told;
 import stillturning.cli.breaking.Stories.Untold;
-import stillturning.cli.terminal.JsonWriter;
-import stillturning.report.Cautions;
+import stillturning.report.json.JsonDocument;
 import stillturning.report.json.JsonReport;
+import stillturning.report.json.JsonShape;
 import stillturning.story.Moment.Span;
-import tools.jackson.databind.JsonNode;
 
-/**
- * Stories for other programs: each {@code story} is a document of {@code story.schema.json}, which
- * tells it with every kind of pilot. Each of the {@code ranges}, if they were asked for, is a
- * document of {@code range.schema.json}.
- */
-record StoriesJson(
-        int schemaVersion,
-        String caution,
-        String study,
-        String phase,
-        boolean flown,
-        List<Entry> stories,
-        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<JsonNode> ranges,
-        List<Untold> untold) {
-
-    /** A story of a candidate. */
-    record Entry(String candidate, JsonNode story) {}
+/** Stories for other programs. */
+public final class StoriesJson {
 
     /**
+     * Stories, and how sure the endurance of each is.
+     *
      * @param ranges one a told story, or none
      */
+    record Ranged(Stories stories, List<EnduranceRange> ranges) {}
+
+    private static final JsonShape<Told> STORY =
+            JsonShape.<Told>named("story")
+                    .text("candidate", t -> t.candidate().id())
+                    .field("story", JsonReport.STORY_INSIDE, Told::verdict)
+                    .says("A document of story.schema.json.");
+
+    private static final JsonShape<Untold> UNTOLD =
+            JsonShape.<Untold>named("untold")
+                    .text("candidate", Untold::candidate)
+                    .text("failure", Untold::failure)
+                    .text("reason", Untold::reason);
+
+    /** The document. */
+    public static final JsonDocument<Ranged> STORIES =
+            new JsonDocument<>(
+                    "Failures told",
+                    "One failure in one or several candidates; each story is a document of"
+                            + " story.schema.json.",
+                    JsonDocument.<Ranged>start()
+                            .text("study", r -> r.stories.study().id())
+                            .text("phase", r -> r.stories.moment().phase())
+                            .says("The phase in which the failure comes.")
+                            .flag("flown", r -> r.stories.moment().span() == Span.FLOWN)
+                            .says(
+                                    "Whether the rest of the flight is flown; if not, the phase lasts.")
+                            .list("stories", STORY, r -> r.stories.told())
+                            .list("ranges", JsonReport.RANGE_INSIDE, Ranged::ranges)
+                            .says(
+                                    "Documents of range.schema.json: how sure the endurance of each"
+                                            + " story is, in the same order; only there if asked"
+                                            + " for.")
+                            .leftOutWhereEmpty()
+                            .list("untold", UNTOLD, r -> r.stories.untold())
+                            .says("Stories that could not be computed."));
+
+    private StoriesJson() {}
+
     static String of(Stories stories, List<EnduranceRange> ranges) {
-        return JsonWriter.text(
-                new StoriesJson(
-                        JsonReport.SCHEMA_VERSION,
-                        Cautions.SHORT,
-                        stories.study().id(),
-                        stories.moment().phase(),
-                        stories.moment().span() == Span.FLOWN,
-                        stories.told().stream()
-                                .map(
-                                        t ->
-                                                new Entry(
-                                                        t.candidate().id(),
-                                                        JsonWriter.tree(
-                                                                JsonReport.story(t.verdict()))))
-                                .toList(),
-                        ranges.stream().map(r -> JsonWriter.tree(JsonReport.range(r))).toList(),
-                        stories.untold()));
+        return STORIES.longText(new Ranged(stories, ranges));
     }
 }

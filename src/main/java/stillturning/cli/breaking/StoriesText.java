@@ -5,22 +5,22 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
-import stillturning.assess.Outcome;
-import stillturning.assess.Verdict;
 import stillturning.assess.ranges.EnduranceRange;
+import stillturning.assess.verdict.Outcome;
 import stillturning.cli.breaking.Stories.Told;
 import stillturning.cli.breaking.Stories.Untold;
 import stillturning.cli.terminal.Output;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
-import stillturning.report.RangeText;
 import stillturning.report.ResultText;
 import stillturning.report.StoryText;
-import stillturning.report.TerminalColour.Ink;
-import stillturning.report.TextTable;
-import stillturning.report.TextTable.Cell;
-import stillturning.report.TextTable.Column;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
+import stillturning.report.table.TerminalColour.Ink;
+import stillturning.report.table.TextTable;
+import stillturning.report.terminal.RangeText;
 import stillturning.story.Moment.Span;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
@@ -125,35 +125,32 @@ final class StoriesText {
     }
 
     private List<String> table() {
-        TextTable table =
-                new TextTable(
-                        List.of(
-                                Column.words("candidate", 24),
-                                Column.words("failure", 22),
-                                Column.words("outcome", 20),
-                                Column.numbers("pilot as planned", 8),
-                                Column.numbers("pilot late", 8),
-                                Column.numbers("pilot never", 8),
-                                Column.numbers("acts by", 7)));
-        String above = "";
-        for (Told told : stories.told()) {
-            String title = told.candidate().title();
-            table.row(row(title.equals(above) ? "" : title, told.verdict()));
-            above = title;
-        }
-        return table.lines(out.paint());
+        Function<Told, Outcome> outcome = t -> t.verdict().outcome(stories.pilot());
+        List<Column<Told>> columns =
+                List.of(
+                        Column.<Told>words("candidate", 24, t -> t.candidate().title())
+                                .ink(t -> Ink.STRONG)
+                                .once(),
+                        Column.words("failure", 22, t -> t.verdict().failure().name()),
+                        Column.<Told>words("outcome", 20, t -> outcome.apply(t).words())
+                                .ink(t -> ink(outcome.apply(t))),
+                        endurance("pilot as planned", t -> t.verdict().planned()),
+                        endurance("pilot late", t -> t.verdict().late()),
+                        endurance("pilot never", t -> t.verdict().unaided()),
+                        Column.figures(
+                                "acts by",
+                                7,
+                                t ->
+                                        t.verdict()
+                                                .actBySeconds()
+                                                .map(Formats::duration)
+                                                .orElse("-")));
+        return TextTable.lines(new Table<>(columns, stories.told()), out.paint());
     }
 
-    private List<Cell> row(String title, Verdict verdict) {
-        Outcome outcome = verdict.outcome(stories.pilot());
-        return List.of(
-                new Cell(title, Ink.STRONG),
-                new Cell(verdict.failure().name()),
-                new Cell(outcome.words(), ink(outcome)),
-                new Cell(ResultText.endurance(verdict.planned().engine().endurance())),
-                new Cell(ResultText.endurance(verdict.late().engine().endurance())),
-                new Cell(ResultText.endurance(verdict.unaided().engine().endurance())),
-                new Cell(verdict.actBySeconds().map(Formats::duration).orElse("-")));
+    private static Column<Told> endurance(String head, Function<Told, Story> told) {
+        return Column.figures(
+                head, 8, t -> ResultText.endurance(told.apply(t).engine().endurance()));
     }
 
     private static Ink ink(Outcome outcome) {

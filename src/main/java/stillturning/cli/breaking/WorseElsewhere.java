@@ -10,8 +10,8 @@ import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
-import stillturning.report.ElsewhereTable;
 import stillturning.report.json.JsonReport;
+import stillturning.report.terminal.ElsewhereTable;
 import stillturning.story.UntoldStory;
 
 /** Every failure that does worse in another phase than the one that the study asks about. */

@@ -39,7 +39,7 @@ public final class CheckCommand implements Callable<Integer> {
         StudyCheck check = StudyCheck.of(asked.read(context));
         Output out = new Output(context);
         if (asked.json()) {
-            out.raw(CheckJson.of(check));
+            out.raw(CheckJson.CHECK.longText(check));
         } else {
             new CheckText(check, out).tell(expanded);
         }

@@ -1,108 +1,134 @@
 package stillturning.cli.check;
 
+import static stillturning.report.json.JsonType.WHOLE;
+import static stillturning.report.json.JsonType.list;
+
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Stream;
+import java.util.function.Function;
 import stillturning.cli.check.StudyCheck.Flying;
-import stillturning.cli.terminal.JsonWriter;
-import stillturning.files.Assumption;
-import stillturning.files.Expanded;
-import stillturning.files.Remark;
-import stillturning.report.Cautions;
-import stillturning.report.json.JsonReport;
+import stillturning.files.candidate.Expanded;
+import stillturning.files.finding.Remark;
+import stillturning.files.value.Assumption;
+import stillturning.report.json.JsonDocument;
+import stillturning.report.json.JsonShape;
+import stillturning.report.json.JsonType;
 import stillturning.report.sizes.FindingWords;
-import stillturning.sizing.Rule;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.Rule;
+import stillturning.sizing.result.SizeFinding;
+import stillturning.sizing.result.SizingReport;
 import stillturning.story.NormalFlight;
 import stillturning.yaml.Problem;
 
 /** A check for other programs. */
-record CheckJson(
-        int schemaVersion,
-        String caution,
-        List<Message> problems,
-        List<Message> remarks,
-        List<InFlight> normalFlight,
-        List<Oversight> sizes,
-        List<Value> values,
-        Map<String, List<Expanded>> expanded) {
+public final class CheckJson {
 
-    /** A problem or a remark at its place. */
-    record Message(String file, int line, int column, String path, String wrong, String right) {}
+    /** A finding of a candidate's sizes. */
+    private record Oversight(SizingReport report, SizeFinding finding) {}
 
-    /** A candidate with nothing wrong; a reason if that cannot be computed. */
-    record InFlight(
-            String candidate,
-            boolean engineRuns,
-            Map<String, Double> busVolts,
-            Map<String, Double> sourceAmps,
-            List<String> cuesShowing,
-            List<String> withNothingWrong,
-            String reason) {}
+    private static final JsonShape<Problem> PROBLEM =
+            JsonShape.<Problem>named("problem")
+                    .text("file", p -> name(p.file()))
+                    .field("line", WHOLE.with("minimum", 1), Problem::line)
+                    .field("column", WHOLE.with("minimum", 1), Problem::column)
+                    .text("path", Problem::path)
+                    .says("Place inside the document, such as parts.bus-feed.gauge.")
+                    .text("wrong", Problem::wrong)
+                    .says("What is wrong.")
+                    .text("right", Problem::right)
+                    .says("What would be right.");
 
-    /** A limit that a size breaks with nothing wrong. */
-    record Oversight(String candidate, String about, String wrong, String mend) {}
+    private static final JsonShape<Remark> REMARK =
+            JsonShape.<Remark>named("remark")
+                    .text("file", r -> name(r.file()))
+                    .field("line", WHOLE.with("minimum", 1), Remark::line)
+                    .field("column", WHOLE.with("minimum", 1), Remark::column)
+                    .text("path", Remark::path)
+                    .says("Place inside the document, such as parts.bus-feed.gauge.")
+                    .text("wrong", Remark::words)
+                    .says("What the remark says.")
+                    .text("right", r -> "")
+                    .says("Empty.");
 
-    /** A value and where it comes from. */
-    record Value(String file, String path, String text, String origin, String note) {}
+    private static final JsonShape<Flying> NORMAL_FLIGHT =
+            JsonShape.<Flying>named("normalFlight")
+                    .text("candidate", f -> f.candidate().id())
+                    .flag("engineRuns", Flying::engineRuns)
+                    .map("busVolts", JsonType.EXACT, f -> sorted(f, NormalFlight::busVolts))
+                    .says("Voltage by bus (V).")
+                    .map("sourceAmps", JsonType.EXACT, f -> sorted(f, NormalFlight::sourceAmps))
+                    .says("Current that each source delivers (A); negative while it takes in.")
+                    .texts(
+                            "cuesShowing",
+                            f -> f.normal().map(NormalFlight::cuesShowing).orElse(List.of()))
+                    .says("Cues that show although nothing is wrong.")
+                    .texts("withNothingWrong", Flying::findings)
+                    .says("What happens although nothing is wrong.")
+                    .text("reason", Flying::reason)
+                    .says("Why it could not be computed; empty if it was.");
 
-    static String of(StudyCheck check) {
-        return JsonWriter.text(
-                new CheckJson(
-                        JsonReport.SCHEMA_VERSION,
-                        Cautions.SHORT,
-                        check.read().problems().stream().map(CheckJson::message).toList(),
-                        check.read().remarks().stream().map(CheckJson::message).toList(),
-                        check.flying().stream().map(CheckJson::inFlight).toList(),
-                        check.sizes().stream().flatMap(CheckJson::oversights).toList(),
-                        check.read().assumptions().stream().map(CheckJson::value).toList(),
-                        check.read().expanded()));
-    }
+    private static final JsonShape<Oversight> SIZE =
+            JsonShape.<Oversight>named("size")
+                    .text("candidate", o -> o.report.candidate().id())
+                    .text("about", o -> FindingWords.about(o.report, o.finding))
+                    .text("wrong", o -> FindingWords.wrong(o.finding))
+                    .text("mend", o -> FindingWords.mend(o.finding));
 
-    private static Message message(Problem p) {
-        return new Message(name(p.file()), p.line(), p.column(), p.path(), p.wrong(), p.right());
-    }
+    private static final JsonShape<Assumption> VALUE =
+            JsonShape.<Assumption>named("value")
+                    .text("file", Assumption::file)
+                    .text("path", Assumption::path)
+                    .text("text", Assumption::text)
+                    .text("origin", a -> a.origin().words())
+                    .says("Where it comes from; empty where nobody said.")
+                    .text("note", Assumption::note);
 
-    private static Message message(Remark r) {
-        return new Message(name(r.file()), r.line(), r.column(), r.path(), r.words(), "");
-    }
+    private static final JsonShape<Expanded.Made> MADE =
+            JsonShape.<Expanded.Made>named("made")
+                    .text("id", Expanded.Made::id)
+                    .text("kind", Expanded.Made::kind)
+                    .texts("values", Expanded.Made::values);
+
+    private static final JsonShape<Expanded> EXPANDED =
+            JsonShape.<Expanded>named("expanded")
+                    .text("path", Expanded::path)
+                    .list("parts", MADE, Expanded::parts);
+
+    /** The document. */
+    public static final JsonDocument<StudyCheck> CHECK =
+            new JsonDocument<>(
+                    "A study checked",
+                    "Problems and remarks, normal flight, and where every value comes from.",
+                    JsonDocument.<StudyCheck>start()
+                            .list("problems", PROBLEM, c -> c.read().problems())
+                            .list("remarks", REMARK, c -> c.read().remarks())
+                            .list("normalFlight", NORMAL_FLIGHT, StudyCheck::flying)
+                            .list("sizes", SIZE, CheckJson::oversights)
+                            .says("Limits that a size breaks with nothing wrong.")
+                            .list("values", VALUE, c -> c.read().assumptions())
+                            .map("expanded", list(EXPANDED), c -> c.read().expanded())
+                            .says("What each line of a sketch became, by candidate."));
+
+    private CheckJson() {}
 
     private static String name(Path file) {
         return String.valueOf(file.getFileName());
     }
 
-    private static InFlight inFlight(Flying flying) {
-        return new InFlight(
-                flying.candidate().id(),
-                flying.engineRuns(),
-                flying.normal()
-                        .map(NormalFlight::busVolts)
-                        .map(TreeMap::new)
-                        .orElseGet(TreeMap::new),
-                flying.normal()
-                        .map(NormalFlight::sourceAmps)
-                        .map(TreeMap::new)
-                        .orElseGet(TreeMap::new),
-                flying.normal().map(NormalFlight::cuesShowing).orElse(List.of()),
-                flying.findings(),
-                flying.reason());
+    private static Map<String, Double> sorted(
+            Flying flying, Function<NormalFlight, Map<String, Double>> values) {
+        return flying.normal().map(values).map(TreeMap::new).orElseGet(TreeMap::new);
     }
 
-    private static Stream<Oversight> oversights(SizingReport report) {
-        return report.findings().stream()
-                .filter(f -> f.rule().gravity() == Rule.Gravity.WRONG)
-                .map(
-                        f ->
-                                new Oversight(
-                                        report.candidate().id(),
-                                        FindingWords.about(report, f),
-                                        FindingWords.wrong(f),
-                                        FindingWords.mend(f)));
-    }
-
-    private static Value value(Assumption a) {
-        return new Value(a.file(), a.path(), a.text(), a.origin().words(), a.note());
+    private static List<Oversight> oversights(StudyCheck check) {
+        return check.sizes().stream()
+                .flatMap(
+                        report ->
+                                report.findings().stream()
+                                        .filter(f -> f.rule().gravity() == Rule.Gravity.WRONG)
+                                        .map(f -> new Oversight(report, f)))
+                .toList();
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import stillturning.cli.check.StudyCheck.Flying;
 import stillturning.cli.size.SizeText;
@@ -11,20 +12,39 @@ import stillturning.cli.study.ProblemText;
 import stillturning.cli.study.StudyAssessment;
 import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Output.Finding;
-import stillturning.files.Assumption;
-import stillturning.files.Expanded;
-import stillturning.model.Candidate;
+import stillturning.files.candidate.Expanded;
+import stillturning.files.value.Assumption;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
-import stillturning.report.TerminalColour.Ink;
-import stillturning.report.TextTable;
-import stillturning.report.TextTable.Cell;
-import stillturning.report.TextTable.Column;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
+import stillturning.report.table.TerminalColour.Ink;
+import stillturning.report.table.TextTable;
 import stillturning.story.NormalFlight;
 import stillturning.yaml.notation.Origin;
 
 /** A check for a person. */
 final class CheckText {
+
+    private static final List<Column<Flying>> NORMAL_FLIGHT =
+            List.of(
+                    Column.<Flying>words("candidate", 30, f -> f.candidate().title())
+                            .ink(f -> Ink.STRONG),
+                    Column.<Flying>words("engine", 10, CheckText::engine)
+                            .ink(f -> f.engineRuns() ? Ink.PLAIN : Ink.ALARM),
+                    Column.words("buses", 24, f -> told(f, n -> listed(n.busVolts(), " V"))),
+                    Column.words(
+                            "sources deliver", 22, f -> told(f, n -> listed(n.sourceAmps(), " A"))),
+                    Column.<Flying>words(
+                                    "shows although nothing is wrong",
+                                    18,
+                                    f -> told(f, CheckText::cues))
+                            .ink(
+                                    f ->
+                                            f.normal()
+                                                    .filter(n -> !n.cuesShowing().isEmpty())
+                                                    .map(n -> Ink.WARNING)
+                                                    .orElse(Ink.PLAIN)));
 
     private final StudyCheck check;
     private final Output out;
@@ -71,16 +91,8 @@ final class CheckText {
     }
 
     private void normalFlight() {
-        TextTable table =
-                new TextTable(
-                        List.of(
-                                Column.words("candidate", 30),
-                                Column.words("engine", 10),
-                                Column.words("buses", 24),
-                                Column.words("sources deliver", 22),
-                                Column.words("shows although nothing is wrong", 18)));
-        check.flying().forEach(flying -> table.row(row(flying)));
-        out.section("Normal flight, nothing wrong").lines(table.lines(out.paint()));
+        out.section("Normal flight, nothing wrong")
+                .lines(TextTable.lines(new Table<>(NORMAL_FLIGHT, check.flying()), out.paint()));
         check.flying().stream()
                 .filter(flying -> flying.normal().isEmpty())
                 .forEach(f -> out.paragraph(f.candidate().id() + ": " + f.reason()));
@@ -101,22 +113,16 @@ final class CheckText {
                         .toList());
     }
 
-    private static List<Cell> row(Flying flying) {
-        Candidate candidate = flying.candidate();
-        Cell title = new Cell(candidate.title(), Ink.STRONG);
-        if (flying.normal().isEmpty()) {
-            Cell none = new Cell("");
-            return List.of(title, new Cell("not found", Ink.ALARM), none, none, none);
-        }
-        NormalFlight normal = flying.normal().get();
-        return List.of(
-                title,
-                normal.engineRuns() ? new Cell("runs") : new Cell("STOPS", Ink.ALARM),
-                new Cell(listed(normal.busVolts(), " V")),
-                new Cell(listed(normal.sourceAmps(), " A")),
-                normal.cuesShowing().isEmpty()
-                        ? new Cell("nothing")
-                        : new Cell(String.join(", ", normal.cuesShowing()), Ink.WARNING));
+    private static String engine(Flying flying) {
+        return flying.normal().map(n -> n.engineRuns() ? "runs" : "STOPS").orElse("not found");
+    }
+
+    private static String told(Flying flying, Function<NormalFlight, String> words) {
+        return flying.normal().map(words).orElse("");
+    }
+
+    private static String cues(NormalFlight normal) {
+        return normal.cuesShowing().isEmpty() ? "nothing" : String.join(", ", normal.cuesShowing());
     }
 
     // a space that does not break keeps number and unit on one line
@@ -138,20 +144,13 @@ final class CheckText {
     }
 
     private void guesses(List<Assumption> guesses) {
-        TextTable table =
-                new TextTable(
-                        List.of(
-                                Column.words("guessed in", 32),
-                                Column.words("at", 40),
-                                Column.words("value", 24)));
-        String above = "";
-        for (Assumption guess : guesses) {
-            String file = guess.file().equals(above) ? "" : guess.file();
-            table.row(List.of(new Cell(file), new Cell(guess.path()), new Cell(guess.text())));
-            above = guess.file();
-        }
+        List<Column<Assumption>> columns =
+                List.of(
+                        Column.<Assumption>words("guessed in", 32, Assumption::file).once(),
+                        Column.words("at", 40, Assumption::path),
+                        Column.words("value", 24, Assumption::text));
         if (!guesses.isEmpty()) {
-            out.line("").lines(table.lines(out.paint()));
+            out.line("").lines(TextTable.lines(new Table<>(columns, guesses), out.paint()));
         }
     }
 

@@ -10,7 +10,7 @@ import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.report.NormalFlightTexts;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.SizingReport;
 import stillturning.story.NormalFlight;
 import stillturning.story.UntoldStory;
 

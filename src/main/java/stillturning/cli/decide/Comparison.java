@@ -11,10 +11,10 @@ import stillturning.cli.terminal.Answer;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.ExitCode;
 import stillturning.cli.terminal.Output;
-import stillturning.report.GuessTexts;
 import stillturning.report.Reasons;
-import stillturning.report.TerminalTables;
 import stillturning.report.json.JsonReport;
+import stillturning.report.terminal.GuessTexts;
+import stillturning.report.terminal.TerminalTables;
 
 /**
  * The candidates of a study ranked.

@@ -21,7 +21,7 @@ import stillturning.dossier.Dossier.Jointness;
 import stillturning.dossier.JointSearch;
 import stillturning.dossier.NamedFailures;
 import stillturning.dossier.PageFile;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.SizingReport;
 
 /** Writes down the comparison with everything behind it. */
 @Command(

@@ -7,10 +7,10 @@ import stillturning.cli.terminal.Output;
 import stillturning.dossier.JointWork;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
-import stillturning.report.BlockText;
 import stillturning.report.Cautions;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.page.Block;
+import stillturning.report.terminal.BlockText;
 
 /** Failures together and hidden for a person: one sheet a candidate. */
 public final class JointSheets {

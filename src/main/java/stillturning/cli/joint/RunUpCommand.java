@@ -13,11 +13,11 @@ import stillturning.cli.terminal.Output;
 import stillturning.dossier.JointSearch;
 import stillturning.dossier.JointWork;
 import stillturning.model.Study.Heading;
-import stillturning.report.BlockText;
 import stillturning.report.Cautions;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.RunUpSheet;
 import stillturning.report.json.JsonReport;
+import stillturning.report.terminal.BlockText;
 
 /** Writes the card for the run-up before take-off. */
 @Command(

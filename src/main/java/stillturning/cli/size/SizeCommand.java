@@ -21,7 +21,7 @@ import stillturning.report.json.JsonReport;
 import stillturning.report.sizes.SelectivityTable;
 import stillturning.report.sizes.SizeFiles;
 import stillturning.report.sizes.SizeTables;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.SizingReport;
 
 /** Holds loads, wires and protectors against their limits. */
 @Command(

@@ -9,8 +9,8 @@ import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.SizedCandidates;
 import stillturning.dossier.proposal.NoProposal;
 import stillturning.dossier.proposal.Proposal;
-import stillturning.sizing.Rule;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.Rule;
+import stillturning.sizing.result.SizingReport;
 
 /**
  * Sizes that meet every rule, as patches of the candidates' files. Everything but the patch stands

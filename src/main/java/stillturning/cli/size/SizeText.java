@@ -1,22 +1,23 @@
 package stillturning.cli.size;
 
+import static stillturning.report.table.Column.figures;
+
 import java.util.List;
 import java.util.Optional;
 import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Paragraph;
-import stillturning.files.PartPlace;
 import stillturning.files.ReadStudy;
+import stillturning.files.finding.PartPlace;
 import stillturning.quantity.Formats;
-import stillturning.report.TerminalColour.Ink;
-import stillturning.report.TextTable;
-import stillturning.report.TextTable.Cell;
-import stillturning.report.TextTable.Column;
 import stillturning.report.sizes.FindingWords;
-import stillturning.report.sizes.SizeTable;
-import stillturning.sizing.Rule;
-import stillturning.sizing.SizeFinding;
-import stillturning.sizing.SizingReport;
-import stillturning.sizing.WeightSheet;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
+import stillturning.report.table.TerminalColour.Ink;
+import stillturning.report.table.TextTable;
+import stillturning.sizing.result.Rule;
+import stillturning.sizing.result.SizeFinding;
+import stillturning.sizing.result.SizingReport;
+import stillturning.sizing.result.WeightSheet;
 
 /** Sizes for a person: findings first. */
 public final class SizeText {
@@ -94,69 +95,56 @@ public final class SizeText {
     }
 
     /** The tables of one candidate. */
-    public void tables(List<SizeTable> tables) {
-        for (SizeTable table : tables) {
-            if (table.rows().isEmpty()) {
+    public void tables(List<? extends Table<?>> tables) {
+        for (Table<?> table : tables) {
+            if (table.cells().isEmpty()) {
                 continue;
             }
-            TextTable text =
-                    new TextTable(
-                            table.heads().stream()
-                                    .map(
-                                            h ->
-                                                    h.number()
-                                                            ? Column.numbers(h.words(), h.widest())
-                                                            : Column.words(h.words(), h.widest()))
-                                    .toList());
-            table.rows().forEach(row -> text.row(row.stream().map(Cell::new).toList()));
-            out.section(table.title()).lines(text.lines(out.paint()));
+            out.section(table.title()).lines(TextTable.lines(table, out.paint()));
             table.notes().forEach(note -> out.line(Paragraph.of("", note)));
         }
     }
 
     /** Weights and findings of several candidates side by side. */
     public void comparison(List<SizingReport> reports) {
-        TextTable table =
-                new TextTable(
-                        List.of(
-                                Column.words("candidate", 40),
-                                Column.numbers("limits broken", 7),
-                                Column.numbers("worth a look", 6),
-                                Column.numbers("weight (kg)", 8),
-                                Column.numbers("more than lightest (kg)", 12),
-                                Column.numbers("moment (kg m)", 9),
-                                Column.numbers("centre (m)", 8)));
-        double lightest =
-                reports.stream()
-                        .mapToDouble(r -> r.purchase().weight().kilograms())
-                        .min()
-                        .orElse(0);
-        for (SizingReport report : reports) {
-            WeightSheet weight = report.purchase().weight();
-            long looks =
-                    report.findings().stream()
-                            .filter(f -> f.rule().gravity() == Rule.Gravity.LOOK)
-                            .count();
-            double placed = weight.kilograms() - weight.withoutArmKilograms();
-            table.row(
-                    List.of(
-                            new Cell(report.candidate().title(), Ink.STRONG),
-                            new Cell(
-                                    String.valueOf(report.wrong()),
-                                    report.wrong() > 0 ? Ink.ALARM : Ink.GOOD),
-                            new Cell(String.valueOf(looks)),
-                            new Cell(Formats.fixed(weight.kilograms(), 2)),
-                            new Cell(Formats.fixed(weight.kilograms() - lightest, 2)),
-                            new Cell(
-                                    placed > 0
-                                            ? Formats.fixed(weight.momentKilogramMetres(), 2)
-                                            : "-"),
-                            new Cell(
-                                    placed > 0
-                                            ? Formats.fixed(
-                                                    weight.momentKilogramMetres() / placed, 2)
-                                            : "-")));
-        }
-        out.section("Side by side").lines(table.lines(out.paint()));
+        double lightest = reports.stream().mapToDouble(r -> weight(r).kilograms()).min().orElse(0);
+        List<Column<SizingReport>> columns =
+                List.of(
+                        Column.<SizingReport>words("candidate", 40, r -> r.candidate().title())
+                                .ink(r -> Ink.STRONG),
+                        Column.<SizingReport>figures(
+                                        "limits broken", 7, r -> String.valueOf(r.wrong()))
+                                .ink(r -> r.wrong() > 0 ? Ink.ALARM : Ink.GOOD),
+                        figures("worth a look", 6, r -> String.valueOf(looks(r))),
+                        figures("weight (kg)", 8, r -> Formats.fixed(weight(r).kilograms(), 2)),
+                        figures(
+                                "more than lightest (kg)",
+                                12,
+                                r -> Formats.fixed(weight(r).kilograms() - lightest, 2)),
+                        figures("moment (kg m)", 9, r -> placed(r, 1)),
+                        figures("centre (m)", 8, r -> placed(r, placedKilograms(r))));
+        out.section("Side by side")
+                .lines(TextTable.lines(new Table<>(columns, reports), out.paint()));
+    }
+
+    private static WeightSheet weight(SizingReport report) {
+        return report.purchase().weight();
+    }
+
+    private static long looks(SizingReport report) {
+        return report.findings().stream()
+                .filter(f -> f.rule().gravity() == Rule.Gravity.LOOK)
+                .count();
+    }
+
+    private static double placedKilograms(SizingReport report) {
+        return weight(report).kilograms() - weight(report).withoutArmKilograms();
+    }
+
+    /** The moment over something, where anything has an arm. */
+    private static String placed(SizingReport report, double over) {
+        return placedKilograms(report) > 0
+                ? Formats.fixed(weight(report).momentKilogramMetres() / over, 2)
+                : "-";
     }
 }

@@ -6,7 +6,7 @@ import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Refusal;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
-import stillturning.files.Variation;
+import stillturning.files.value.Variation;
 import stillturning.model.Chances;
 import stillturning.model.Study;
 

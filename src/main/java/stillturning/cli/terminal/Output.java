@@ -2,8 +2,8 @@ package stillturning.cli.terminal;
 
 import java.util.List;
 import stillturning.report.Cautions;
-import stillturning.report.TerminalColour;
-import stillturning.report.TerminalColour.Ink;
+import stillturning.report.table.TerminalColour;
+import stillturning.report.table.TerminalColour.Ink;
 
 /** Results written to the screen, section by section. */
 public final class Output {

@@ -1,19 +1,19 @@
 package stillturning.report.joint;
 
+import static stillturning.report.table.Column.words;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import stillturning.assess.Disagreement;
-import stillturning.assess.StoryOnlyFact;
-import stillturning.assess.Verdict;
+import stillturning.assess.crosscheck.Disagreement;
+import stillturning.assess.crosscheck.StoryOnlyFact;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.Chances.Per;
 import stillturning.model.Chances.Rate;
 import stillturning.quantity.Formats;
 import stillturning.report.ResultText;
-import stillturning.report.joint.SharedFindings.Carrier;
 import stillturning.report.joint.SharedFindings.Played;
 import stillturning.report.page.Block;
-import stillturning.report.page.Block.Column;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
@@ -64,23 +64,26 @@ public final class CauseSheet {
             return;
         }
         blocks.add(
-                new Grid(
+                Grid.of(
+                        shared.causes(),
                         List.of(
-                                Column.words("common cause", 22),
-                                Column.words("what happens", 34),
-                                Column.words("outcome, engine runs", 19),
-                                Column.words("how often", 17)),
-                        shared.causes().stream().map(CauseSheet::row).toList()));
+                                words("common cause", 22, played -> played.cause().name()),
+                                words("what happens", 34, CauseSheet::happens),
+                                words(
+                                        "outcome, engine runs",
+                                        19,
+                                        played ->
+                                                played.verdict()
+                                                        .map(CauseSheet::outcome)
+                                                        .orElse("cannot be computed")),
+                                words("how often", 17, played -> rate(played.cause().rate())))));
     }
 
-    private static List<String> row(Played played) {
+    /** Its words, without the kind that its name begins with. */
+    private static String happens(Played played) {
         String words = played.cause().words();
         String known = played.cause().name().split(": ", 2)[0] + ": ";
-        return List.of(
-                played.cause().name(),
-                words.startsWith(known) ? words.substring(known.length()) : words,
-                played.verdict().map(CauseSheet::outcome).orElse("cannot be computed"),
-                rate(played.cause().rate()));
+        return words.startsWith(known) ? words.substring(known.length()) : words;
     }
 
     private static String outcome(Verdict verdict) {
@@ -112,19 +115,12 @@ public final class CauseSheet {
         }
         blocks.add(new Heading("One part that takes feeds of several of the engine's loads"));
         blocks.add(
-                new Grid(
+                Grid.of(
+                        shared.carriers(),
                         List.of(
-                                Column.words("failure", 34),
-                                Column.words("feeds of", 38),
-                                Column.words("outcome, engine runs", 22)),
-                        shared.carriers().stream().map(CauseSheet::row).toList()));
-    }
-
-    private static List<String> row(Carrier carrier) {
-        return List.of(
-                carrier.verdict().failure().name(),
-                String.join(", ", carrier.loads()),
-                outcome(carrier.verdict()));
+                                words("failure", 34, c -> c.verdict().failure().name()),
+                                words("feeds of", 38, c -> String.join(", ", c.loads())),
+                                words("outcome, engine runs", 22, c -> outcome(c.verdict())))));
     }
 
     private void functions() {

@@ -1,14 +1,17 @@
 package stillturning.report.joint;
 
+import static stillturning.report.table.Column.figures;
+import static stillturning.report.table.Column.words;
+
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import stillturning.quantity.Formats;
 import stillturning.reliability.chance.Importance;
 import stillturning.reliability.likelihood.ChanceEstimate;
 import stillturning.reliability.likelihood.LikelihoodResult;
 import stillturning.reliability.likelihood.Share;
 import stillturning.report.page.Block;
-import stillturning.report.page.Block.Column;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
@@ -23,47 +26,46 @@ final class ChanceBlocks {
 
     /** The chance of a flight and of an hour, each with its range. */
     static List<Block> chance(LikelihoodResult likely) {
-        ChanceEstimate checked = likely.checked();
-        ChanceEstimate unchecked = likely.unchecked();
-        double flight = checked.point().flightSeconds();
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(
-                row(
-                        "a flight of " + Formats.duration(flight) + ", rates at their means",
-                        ChanceWords.mean(checked.point().average()),
-                        ChanceWords.mean(unchecked.point().average())));
-        rows.add(
-                row(
-                        "  the same, 5 to 95 % of the rates' spread",
-                        ChanceWords.range(checked.ranges().average()),
-                        ChanceWords.range(unchecked.ranges().average())));
-        rows.add(
-                row(
-                        "  its sets simply added (upper bound)",
-                        ChanceWords.of(checked.point().average().rareEventSum()),
-                        ChanceWords.of(unchecked.point().average().rareEventSum())));
-        rows.add(
-                row(
-                        "an hour flown, rates at their means",
-                        ChanceWords.mean(checked.point().averagePerHour()),
-                        ChanceWords.mean(unchecked.point().averagePerHour())));
-        rows.add(
-                row(
-                        "  the same, 5 to 95 % of the rates' spread",
-                        ChanceWords.range(checked.ranges().averagePerHour()),
-                        ChanceWords.range(unchecked.ranges().averagePerHour())));
+        double flight = likely.checked().point().flightSeconds();
+        List<Row> rows =
+                List.of(
+                        Row.of(
+                                "a flight of "
+                                        + Formats.duration(flight)
+                                        + ", rates at their means",
+                                likely,
+                                e -> ChanceWords.mean(e.point().average())),
+                        Row.of(
+                                "  the same, 5 to 95 % of the rates' spread",
+                                likely, e -> ChanceWords.range(e.ranges().average())),
+                        Row.of(
+                                "  its sets simply added (upper bound)",
+                                likely,
+                                e -> ChanceWords.of(e.point().average().rareEventSum())),
+                        Row.of(
+                                "an hour flown, rates at their means",
+                                likely,
+                                e -> ChanceWords.mean(e.point().averagePerHour())),
+                        Row.of(
+                                "  the same, 5 to 95 % of the rates' spread",
+                                likely, e -> ChanceWords.range(e.ranges().averagePerHour())));
         return List.of(
                 new Heading("How likely it is that the engine ends"),
-                new Grid(
+                Grid.of(
+                        rows,
                         List.of(
-                                Column.words("", 44),
-                                Column.words("run-up before every flight", 25),
-                                Column.words("never a run-up", 25)),
-                        rows));
+                                words("", 44, Row::what),
+                                words("run-up before every flight", 25, Row::checked),
+                                words("never a run-up", 25, Row::unchecked))));
     }
 
-    private static List<String> row(String... cells) {
-        return List.of(cells);
+    /** A figure with a run-up before every flight, and without any. */
+    private record Row(String what, String checked, String unchecked) {
+
+        static Row of(
+                String what, LikelihoodResult likely, Function<ChanceEstimate, String> figure) {
+            return new Row(what, figure.apply(likely.checked()), figure.apply(likely.unchecked()));
+        }
     }
 
     /** The parts, and what else, that weigh most. */
@@ -80,24 +82,26 @@ final class ChanceBlocks {
         }
         blocks.add(new Heading(heading));
         blocks.add(
-                new Grid(
+                Grid.of(
+                        shares.stream().limit(IMPORTANT).toList(),
                         List.of(
-                                Column.words("", 44),
-                                Column.numbers("goes if it never failed", 14),
-                                Column.numbers("times likelier if it surely did", 16)),
-                        shares.stream().limit(IMPORTANT).map(ChanceBlocks::row).toList()));
+                                words("", 44, Share::name),
+                                figures(
+                                        "goes if it never failed",
+                                        14,
+                                        s -> ChanceWords.share(s.importance().criticality())),
+                                figures(
+                                        "times likelier if it surely did",
+                                        16,
+                                        s -> achievement(s.importance())))));
         if (shares.size() > IMPORTANT) {
             blocks.add(new Note((shares.size() - IMPORTANT) + " more weigh less."));
         }
     }
 
-    private static List<String> row(Share share) {
-        Importance importance = share.importance();
-        return List.of(
-                share.name(),
-                ChanceWords.share(importance.criticality()),
-                Double.isFinite(importance.riskAchievement())
-                        ? Formats.significant(importance.riskAchievement(), 2)
-                        : NONE);
+    private static String achievement(Importance importance) {
+        return Double.isFinite(importance.riskAchievement())
+                ? Formats.significant(importance.riskAchievement(), 2)
+                : NONE;
     }
 }

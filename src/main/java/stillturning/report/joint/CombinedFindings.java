@@ -2,7 +2,7 @@ package stillturning.report.joint;
 
 import java.util.List;
 import java.util.Optional;
-import stillturning.assess.Verdict;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.reliability.combined.CombinedResult;
 import stillturning.reliability.combined.Event.Kind;

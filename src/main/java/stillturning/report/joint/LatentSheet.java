@@ -1,10 +1,11 @@
 package stillturning.report.joint;
 
+import static stillturning.report.table.Column.words;
+
 import java.util.ArrayList;
 import java.util.List;
 import stillturning.reliability.runup.Latent;
 import stillturning.report.page.Block;
-import stillturning.report.page.Block.Column;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
@@ -51,14 +52,25 @@ public final class LatentSheet {
                                 + " of these no check reveals."));
         if (!matter.isEmpty()) {
             blocks.add(
-                    new Grid(
+                    Grid.of(
+                            List.copyOf(hidden.thatMatter().values()),
                             List.of(
-                                    Column.words("hidden", 38),
-                                    Column.words("ends the engine with", 42),
-                                    Column.words("revealed by", 12)),
-                            hidden.thatMatter().values().stream()
-                                    .map(group -> row(group, names, hidden))
-                                    .toList()));
+                                    words(
+                                            "hidden",
+                                            38,
+                                            group ->
+                                                    names.anyOf(
+                                                            group.stream()
+                                                                    .map(Latent::event)
+                                                                    .toList())),
+                                    words(
+                                            "ends the engine with",
+                                            42,
+                                            group -> names.anyOf(group.get(0).with())),
+                                    words(
+                                            "revealed by",
+                                            12,
+                                            group -> hidden.revealedBy(group.get(0).event())))));
             inspections(hidden, blocks);
         }
         if (all && !idle.isEmpty()) {
@@ -85,12 +97,5 @@ public final class LatentSheet {
             blocks.add(new Points(lettered));
             blocks.add(new Note(INSPECTING));
         }
-    }
-
-    private static List<String> row(List<Latent> group, EventNames names, LatentRemedies hidden) {
-        return List.of(
-                names.anyOf(group.stream().map(Latent::event).toList()),
-                names.anyOf(group.get(0).with()),
-                hidden.revealedBy(group.get(0).event()));
     }
 }

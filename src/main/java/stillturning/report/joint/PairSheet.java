@@ -1,5 +1,8 @@
 package stillturning.report.joint;
 
+import static stillturning.report.table.Column.figures;
+import static stillturning.report.table.Column.words;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -11,7 +14,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import stillturning.assess.Verdict;
+import java.util.stream.IntStream;
+import stillturning.assess.verdict.Verdict;
 import stillturning.reliability.combined.Event.Kind;
 import stillturning.reliability.cutset.CutSets;
 import stillturning.reliability.cutset.Healing;
@@ -19,7 +23,6 @@ import stillturning.reliability.likelihood.SetShare;
 import stillturning.report.ResultText;
 import stillturning.report.StoryText;
 import stillturning.report.page.Block;
-import stillturning.report.page.Block.Column;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Lines;
@@ -96,16 +99,18 @@ public final class PairSheet {
                                 + sets.asked()
                                 + " sets asked about."
                                 + (sets.complete() ? "" : " Called off before the end.")));
-        Grid grid =
-                new Grid(
+        blocks.add(
+                Grid.of(
+                        IntStream.rangeClosed(1, sets.order()).mapToObj(this::counted).toList(),
                         List.of(
-                                Column.words("sets that end the engine", 30),
-                                Column.numbers("how many", 8),
-                                Column.numbers("engine's own", 13),
-                                Column.numbers("not flown", 10),
-                                Column.numbers("that count", 10)),
-                        counted(sets));
-        blocks.add(grid);
+                                words("sets that end the engine", 30, Counted::words),
+                                figures("how many", 8, c -> String.valueOf(c.sets)),
+                                figures("engine's own", 13, c -> String.valueOf(c.own)),
+                                figures(
+                                        "not flown",
+                                        10,
+                                        c -> String.valueOf(c.sets - c.own - c.count)),
+                                figures("that count", 10, c -> String.valueOf(c.count)))));
         blocks.add(
                 new Note(
                         "The engine's own are failures of what it cannot do without, however"
@@ -115,21 +120,20 @@ public final class PairSheet {
                                 + " on the ground."));
     }
 
-    private List<List<String>> counted(CutSets sets) {
-        List<List<String>> rows = new ArrayList<>();
-        for (int order = 1; order <= sets.order(); order++) {
-            int whole = sets.ofOrder(order).size();
-            int own = ofOrder(found.likely().engineOwn(), order).size();
-            int count = ofOrder(found.likely().sets(), order).size();
-            rows.add(
-                    List.of(
-                            order == 1 ? "one event alone" : order + " events together",
-                            String.valueOf(whole),
-                            String.valueOf(own),
-                            String.valueOf(whole - own - count),
-                            String.valueOf(count)));
+    /** How many sets there are of so many events, the engine's own, and those that count. */
+    private record Counted(int order, int sets, int own, int count) {
+
+        String words() {
+            return order == 1 ? "one event alone" : order + " events together";
         }
-        return rows;
+    }
+
+    private Counted counted(int order) {
+        return new Counted(
+                order,
+                found.joint().sets().ofOrder(order).size(),
+                ofOrder(found.likely().engineOwn(), order).size(),
+                ofOrder(found.likely().sets(), order).size());
     }
 
     private static List<List<Integer>> ofOrder(List<List<Integer>> sets, int size) {
@@ -161,12 +165,12 @@ public final class PairSheet {
         int shown = all ? groups.size() : Math.min(SHOWN, groups.size());
         double sum = chances.values().stream().mapToDouble(Double::doubleValue).sum();
         blocks.add(
-                new Grid(
+                Grid.of(
+                        groups.subList(0, shown),
                         List.of(
-                                Column.numbers("of the sum", 7),
-                                Column.numbers("sets", 5),
-                                Column.words("any one of each", 80)),
-                        groups.subList(0, shown).stream().map(g -> row(g, sum)).toList()));
+                                figures("of the sum", 7, g -> share(g, sum)),
+                                figures("sets", 5, g -> String.valueOf(g.sets())),
+                                words("any one of each", 80, this::anyOfEach))));
         rest(groups.subList(shown, groups.size()), sum);
         if (all && order > 1) {
             blocks.add(new Points(sets.stream().map(names::together).toList()));
@@ -185,11 +189,12 @@ public final class PairSheet {
                 .toList();
     }
 
-    private List<String> row(SetGroups.Group group, double sum) {
-        return List.of(
-                sum == 0 ? NONE : ChanceWords.share(group.chance() / sum),
-                String.valueOf(group.sets()),
-                group.classes().stream().map(names::anyOf).collect(Collectors.joining(" AND ")));
+    private static String share(SetGroups.Group group, double sum) {
+        return sum == 0 ? NONE : ChanceWords.share(group.chance() / sum);
+    }
+
+    private String anyOfEach(SetGroups.Group group) {
+        return group.classes().stream().map(names::anyOf).collect(Collectors.joining(" AND "));
     }
 
     private void rest(List<SetGroups.Group> groups, double sum) {

@@ -2,8 +2,8 @@ package stillturning.report.joint;
 
 import java.util.List;
 import java.util.Optional;
-import stillturning.assess.Disagreement;
-import stillturning.assess.Verdict;
+import stillturning.assess.crosscheck.Disagreement;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.model.failure.Cause;
 import stillturning.structure.FunctionWays;

@@ -1,73 +1,53 @@
 package stillturning.report.json;
 
-import java.util.List;
-import org.jspecify.annotations.Nullable;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.CandidateCases.Case;
-import stillturning.assess.Verdict;
-import stillturning.model.Study;
-import stillturning.report.Cautions;
+import stillturning.assess.verdict.Verdict;
 
-/** The shape of what the study's own cases do, in JSON. */
-record CasesJson(
-        int schemaVersion,
-        String caution,
-        String study,
-        List<String> cases,
-        List<OfCandidate> candidates) {
+/** What the study's own cases do. */
+final class CasesJson {
 
-    /** One candidate, its cases in the order of the list above. */
-    record OfCandidate(String candidate, List<One> cases) {}
+    private static final JsonShape<Verdict> WORST =
+            JsonShape.<Verdict>named("worst")
+                    .text("failure", v -> v.failure().name())
+                    .field("outcome", VerdictShapes.OUTCOME, Verdict::outcome)
+                    .says("What the failure does, worst first in the list of values.")
+                    .number(
+                            "interruptionSeconds",
+                            v -> v.planned().engine().longestInterruptionSeconds())
+                    .says(
+                            "Longest time that the engine's needs are not met without stopping it"
+                                    + " (s).")
+                    .fieldsOf(VerdictShapes.BY_PILOT, v -> v);
 
-    /**
-     * One case.
-     *
-     * @param means failures that it means here
-     * @param worst what the worst of them does; null where there is none
-     */
-    record One(String said, List<String> means, @Nullable Worst worst, List<String> untold) {}
+    private static final JsonShape<Case> CASE =
+            JsonShape.<Case>named("case")
+                    .text("said", Case::said)
+                    .texts(
+                            "means",
+                            c -> c.verdicts().stream().map(v -> v.failure().name()).toList())
+                    .says(
+                            "Failures that the words mean in this candidate, the worst first; empty"
+                                    + " where it has no such thing.")
+                    .maybe("worst", WORST, Case::worst)
+                    .texts("untold", Case::untold)
+                    .says("Failures that could not be computed, with the reason.");
 
-    /** The worst of the failures that a case means. */
-    record Worst(
-            String failure,
-            String outcome,
-            @Nullable Double interruptionSeconds,
-            Lasting pilotAsPlanned,
-            Lasting pilotLate,
-            Lasting pilotDoesNothing,
-            @Nullable Double actBySeconds) {}
+    private static final JsonShape<CandidateCases> CANDIDATE =
+            JsonShape.<CandidateCases>named("candidate")
+                    .text("candidate", c -> c.candidate().id())
+                    .list("cases", CASE, CandidateCases::cases)
+                    .says("In the order of the study's list.");
 
-    static CasesJson of(Study study, List<CandidateCases> all) {
-        return new CasesJson(
-                JsonReport.SCHEMA_VERSION,
-                Cautions.SHORT,
-                study.id(),
-                study.goals().cases(),
-                all.stream()
-                        .map(
-                                of ->
-                                        new OfCandidate(
-                                                of.candidate().id(),
-                                                of.cases().stream().map(CasesJson::one).toList()))
-                        .toList());
-    }
+    static final JsonDocument<StudyAnswer<CandidateCases>> CASES =
+            new JsonDocument<>(
+                    "The study's own cases",
+                    "What each case of the study does to each candidate; where it means several"
+                            + " failures, the worst of them.",
+                    StudyAnswer.<CandidateCases>start()
+                            .texts("cases", a -> a.study().goals().cases())
+                            .says("As the study calls them.")
+                            .list("candidates", CANDIDATE, StudyAnswer::found));
 
-    private static One one(Case one) {
-        return new One(
-                one.said(),
-                one.verdicts().stream().map(v -> v.failure().name()).toList(),
-                one.worst().map(CasesJson::worst).orElse(null),
-                one.untold());
-    }
-
-    private static Worst worst(Verdict verdict) {
-        return new Worst(
-                verdict.failure().name(),
-                JsonNumbers.kebab(verdict.outcome()),
-                JsonNumbers.number(verdict.planned().engine().longestInterruptionSeconds()),
-                Lasting.of(verdict.planned().engine().endurance()),
-                Lasting.of(verdict.late().engine().endurance()),
-                Lasting.of(verdict.unaided().engine().endurance()),
-                verdict.actBySeconds().map(JsonNumbers::number).orElse(null));
-    }
+    private CasesJson() {}
 }

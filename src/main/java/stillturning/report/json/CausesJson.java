@@ -1,184 +1,140 @@
 package stillturning.report.json;
 
-import java.util.List;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import stillturning.assess.Disagreement;
-import stillturning.assess.Verdict;
+import static stillturning.report.json.JsonType.TEXTS;
+import static stillturning.report.json.JsonType.word;
+
+import stillturning.assess.crosscheck.Disagreement;
+import stillturning.assess.crosscheck.StoryOnlyFact;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate.Hit;
+import stillturning.model.Chances.Per;
 import stillturning.model.Chances.Rate;
-import stillturning.model.Study;
-import stillturning.report.Cautions;
+import stillturning.model.failure.Cause;
 import stillturning.report.joint.SharedFindings;
 import stillturning.report.joint.SharedFindings.Carrier;
 import stillturning.report.joint.SharedFindings.Played;
 import stillturning.structure.FunctionWays;
 import stillturning.structure.SharedPlaces.HotFeed;
+import stillturning.structure.SharedPlaces.Kind;
 import stillturning.structure.SharedPlaces.SharedPlace;
+import stillturning.structure.StructureFindings.SinglePoint;
 import stillturning.structure.StructureFindings.Ways;
 
-/** The shape of common causes, and of what the shape of candidates says, in JSON. */
-record CausesJson(int schemaVersion, String caution, String study, List<OfCandidate> candidates) {
+/** Common causes, and what the shape of candidates says. */
+final class CausesJson {
 
-    /** One candidate. */
-    record OfCandidate(
-            String candidate,
-            List<One> causes,
-            List<Carried> carriers,
-            List<Function> functions,
-            List<Single> singlePoints,
-            List<Place> sharedPlaces,
-            List<Hot> hotSide,
-            List<Differing> disagreements,
-            List<String> untold) {}
+    private static final JsonShape<Hit> HIT =
+            JsonShape.<Hit>named("hit").text("part", Hit::part).text("mode", h -> h.mode().name());
 
-    /** One common cause; its verdict is null where it could not be computed. */
-    record One(
-            String name,
-            String kind,
-            String words,
-            List<Taken> takes,
-            @Nullable Come comesTo,
-            @Nullable Often rate) {}
+    private static final JsonShape<Verdict> RESULT =
+            JsonShape.<Verdict>named("result")
+                    .field("outcome", VerdictShapes.OUTCOME, Verdict::outcome)
+                    .flag("engineOwn", Verdict::engineOwn)
+                    .says("Whether it is the loss of something that no wiring can save.")
+                    .field("lasts", VerdictShapes.LASTING, VerdictShapes::planned)
+                    .says("How long the engine runs.");
 
-    /** A part that fails, and how. */
-    record Taken(String part, String mode) {}
+    private static final JsonShape<Rate> RATE =
+            JsonShape.<Rate>named("rate")
+                    .chance("median", Rate::median)
+                    .number("within", Rate::errorFactor)
+                    .says("95th percentile over median.")
+                    .word("per", Per.class, Rate::per)
+                    .text("source", Rate::source);
 
-    /** What it comes to, the pilot as planned. */
-    record Come(String outcome, boolean engineOwn, Lasting lasts) {}
+    private static final JsonShape<Played> CAUSE =
+            JsonShape.<Played>named("cause")
+                    .text("name", p -> p.cause().name())
+                    .word("kind", Cause.Kind.class, p -> p.cause().kind())
+                    .text("words", p -> p.cause().words())
+                    .list("takes", HIT, p -> p.cause().failure().hits())
+                    .maybe("comesTo", RESULT, Played::verdict)
+                    .maybe("rate", RATE, p -> p.cause().rate());
 
-    /** A median with its factor, per second, flight or need. */
-    record Often(@Nullable Double median, @Nullable Double within, String per, String source) {}
+    private static final JsonShape<Carrier> CARRIER =
+            JsonShape.<Carrier>named("carrier")
+                    .text("failure", c -> c.verdict().failure().name())
+                    .field("loads", TEXTS.with("minItems", 2), Carrier::loads)
+                    .field("comesTo", RESULT, Carrier::verdict);
 
-    /** A failure that takes feeds of several of the engine's loads. */
-    record Carried(String failure, List<String> loads, Come comesTo) {}
+    private static final JsonShape<Ways> WAYS =
+            JsonShape.<Ways>named("ways")
+                    .list("independent", JsonType.TEXTS, Ways::independent)
+                    .says("The most ways of which no two share a part.")
+                    .texts("cut", Ways::cut)
+                    .says("The fewest parts without which there is none.")
+                    .texts("shared", Ways::shared)
+                    .says("Parts that every way passes.");
 
-    /** How one thing that the engine cannot do without is supplied. */
-    record Function(
-            String function,
-            boolean supplied,
-            @Nullable Way feed,
-            @Nullable Way back,
-            List<List<String>> cuts,
-            String words) {}
+    private static final JsonShape<FunctionWays> FUNCTION =
+            JsonShape.<FunctionWays>named("function")
+                    .text("function", FunctionWays::function)
+                    .flag("supplied", FunctionWays::supplied)
+                    .maybe("feed", WAYS, FunctionWays::feed)
+                    .maybe("back", WAYS, FunctionWays::back)
+                    .list("cuts", JsonType.TEXTS, FunctionWays::cuts)
+                    .says("Smallest sets of one or two parts without which it is not supplied.")
+                    .text("words", FunctionWays::words);
 
-    /** Ways on one side. */
-    record Way(List<List<String>> independent, List<String> cut, List<String> shared) {}
+    private static final JsonShape<SinglePoint> SINGLE_POINT =
+            JsonShape.<SinglePoint>named("singlePoint")
+                    .text("part", SinglePoint::part)
+                    .text("reason", SinglePoint::reason);
 
-    /** A part without which the engine's needs are not met. */
-    record Single(String part, String reason) {}
+    private static final JsonShape<SharedPlace> SHARED_PLACE =
+            JsonShape.<SharedPlace>named("sharedPlace")
+                    .text("function", SharedPlace::function)
+                    .word("kind", Kind.class, s -> s.place().kind())
+                    .text("place", s -> s.place().name())
+                    .flag("neitherElsewhere", SharedPlace::neitherElsewhere)
+                    .says("Whether neither has a way left without what is there.")
+                    .flag("necessary", SharedPlace::necessary)
+                    .says("Whether both have an end there.")
+                    .text("words", SharedPlace::words);
 
-    /** A place that redundant feeds share. */
-    record Place(
-            String function,
-            String kind,
-            String place,
-            boolean neitherElsewhere,
-            boolean necessary,
-            String words) {}
+    private static final JsonShape<HotFeed> HOT_FEED =
+            JsonShape.<HotFeed>named("hotFeed")
+                    .text("function", HotFeed::function)
+                    .text("source", HotFeed::source)
+                    .text("load", h -> h.strand().load())
+                    .flag("endsThere", HotFeed::endsThere)
+                    .text("words", HotFeed::words);
 
-    /** A feed on the hot side of the firewall. */
-    record Hot(String function, String source, String load, boolean endsThere, String words) {}
+    private static final JsonShape<Disagreement> DISAGREEMENT =
+            JsonShape.<Disagreement>named("disagreement")
+                    .maybe("part", JsonType.TEXT, Disagreement::part)
+                    .says("The part removed; null for nothing.")
+                    .flag("shapeSays", Disagreement::structureSays)
+                    .says("Whether the shape still supplies the engine.")
+                    .flag("storySays", Disagreement::storySays)
+                    .says("Whether it runs in its story.")
+                    .list("because", word(StoryOnlyFact.class), Disagreement::because)
+                    .says(
+                            "Taken away together these make both say the same; empty where nothing"
+                                    + " explains it.");
 
-    /** Where shape and story say something else; the part is null for nothing removed. */
-    record Differing(
-            @Nullable String part, boolean shapeSays, boolean storySays, List<String> because) {}
+    private static final JsonShape<SharedFindings> CANDIDATE =
+            JsonShape.<SharedFindings>named("candidate")
+                    .text("candidate", s -> s.candidate().id())
+                    .list("causes", CAUSE, SharedFindings::causes)
+                    .list("carriers", CARRIER, SharedFindings::carriers)
+                    .says(
+                            "Failures of connectors, grounds and switches that take feeds of"
+                                    + " several of the engine's loads.")
+                    .list("functions", FUNCTION, s -> s.shape().functions())
+                    .list("singlePoints", SINGLE_POINT, s -> s.shape().singlePoints())
+                    .list("sharedPlaces", SHARED_PLACE, s -> s.shape().places().shared())
+                    .list("hotSide", HOT_FEED, s -> s.shape().places().hotSide())
+                    .list("disagreements", DISAGREEMENT, SharedFindings::disagreements)
+                    .texts("untold", SharedFindings::untold);
 
-    static CausesJson of(Study study, List<SharedFindings> all) {
-        return new CausesJson(
-                JsonReport.SCHEMA_VERSION,
-                Cautions.SHORT,
-                study.id(),
-                all.stream().map(CausesJson::of).toList());
-    }
+    static final JsonDocument<StudyAnswer<SharedFindings>> CAUSES =
+            new JsonDocument<>(
+                    "Common causes and shape",
+                    "What fails several parts at once and what it does; what the shape of each"
+                            + " candidate says.",
+                    StudyAnswer.<SharedFindings>start()
+                            .list("candidates", CANDIDATE, StudyAnswer::found));
 
-    private static OfCandidate of(SharedFindings shared) {
-        return new OfCandidate(
-                shared.candidate().id(),
-                shared.causes().stream().map(CausesJson::one).toList(),
-                shared.carriers().stream().map(CausesJson::carried).toList(),
-                shared.shape().functions().stream().map(CausesJson::function).toList(),
-                shared.shape().singlePoints().stream()
-                        .map(point -> new Single(point.part(), point.reason()))
-                        .toList(),
-                shared.shape().places().shared().stream().map(CausesJson::place).toList(),
-                shared.shape().places().hotSide().stream().map(CausesJson::hot).toList(),
-                shared.disagreements().stream().map(CausesJson::differing).toList(),
-                shared.untold());
-    }
-
-    private static One one(Played played) {
-        return new One(
-                played.cause().name(),
-                JsonNumbers.kebab(played.cause().kind()),
-                played.cause().words(),
-                played.cause().failure().hits().stream().map(CausesJson::taken).toList(),
-                played.verdict().map(CausesJson::come).orElse(null),
-                played.cause().rate().map(CausesJson::often).orElse(null));
-    }
-
-    private static Taken taken(Hit hit) {
-        return new Taken(hit.part(), hit.mode().name());
-    }
-
-    private static Come come(Verdict verdict) {
-        return new Come(
-                JsonNumbers.kebab(verdict.outcome()),
-                verdict.engineOwn(),
-                Lasting.of(verdict.planned().engine().endurance()));
-    }
-
-    private static Often often(Rate rate) {
-        return new Often(
-                JsonNumbers.chance(rate.median()),
-                JsonNumbers.number(rate.errorFactor()),
-                JsonNumbers.kebab(rate.per()),
-                rate.source());
-    }
-
-    private static Carried carried(Carrier carrier) {
-        return new Carried(
-                carrier.verdict().failure().name(), carrier.loads(), come(carrier.verdict()));
-    }
-
-    private static Function function(FunctionWays ways) {
-        return new Function(
-                ways.function(),
-                ways.supplied(),
-                way(ways.feed()),
-                way(ways.back()),
-                ways.cuts(),
-                ways.words());
-    }
-
-    private static @Nullable Way way(Optional<Ways> ways) {
-        return ways.map(w -> new Way(w.independent(), w.cut(), w.shared())).orElse(null);
-    }
-
-    private static Place place(SharedPlace shared) {
-        return new Place(
-                shared.function(),
-                JsonNumbers.kebab(shared.place().kind()),
-                shared.place().name(),
-                shared.neitherElsewhere(),
-                shared.necessary(),
-                shared.words());
-    }
-
-    private static Hot hot(HotFeed feed) {
-        return new Hot(
-                feed.function(),
-                feed.source(),
-                feed.strand().load(),
-                feed.endsThere(),
-                feed.words());
-    }
-
-    private static Differing differing(Disagreement of) {
-        return new Differing(
-                of.part().orElse(null),
-                of.structureSays(),
-                of.storySays(),
-                of.because().stream().map(JsonNumbers::kebab).toList());
-    }
+    private CausesJson() {}
 }

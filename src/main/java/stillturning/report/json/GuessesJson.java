@@ -1,74 +1,99 @@
 package stillturning.report.json;
 
-import java.util.List;
-import org.jspecify.annotations.Nullable;
+import static stillturning.report.json.JsonType.EXACT;
+import static stillturning.report.json.JsonType.TEXT;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
 import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
+import stillturning.assess.Guesses.Change;
+import stillturning.assess.Guesses.Untried;
+import stillturning.assess.Guesses.Weighty;
 
-/** The shape of what trying the guesses brought in JSON. */
-record GuessesJson(
-        double share, List<Weighty> matter, List<GuessAt> indifferent, List<Untried> untried) {
+/** What trying the guesses brought. */
+final class GuessesJson {
 
-    /** A guessed value. */
-    record GuessAt(String file, String path, String value) {}
+    private static final JsonShape<Guess> GUESS =
+            JsonShape.<Guess>named("guess")
+                    .text("file", Guess::source)
+                    .text("path", Guess::name)
+                    .text("value", Guess::value);
 
-    /** A guess that matters. */
-    record Weighty(GuessAt guess, List<Change> ifLower, List<Change> ifHigher) {}
+    private static final JsonType<String> KIND =
+            TEXT.with(
+                    "enum",
+                    Arrays.stream(Change.class.getPermittedSubclasses())
+                            .map(GuessesJson::word)
+                            .sorted()
+                            .toList());
 
-    /** A guess that was not changed to this multiple. */
-    record Untried(GuessAt guess, double factor) {}
+    private static final JsonShape<Change> CHANGE =
+            JsonShape.<Change>named("change")
+                    .field("what", KIND, c -> word(c.getClass()))
+                    .text("candidate", Change::candidate)
+                    .says("The new leader, or the candidate that it is about.")
+                    .maybe(
+                            "requirement",
+                            JsonType.TEXT,
+                            of(Change.Requirement.class, Change.Requirement::requirement))
+                    .says("The hard requirement whose verdict changes.")
+                    .maybe(
+                            "met",
+                            JsonType.FLAG,
+                            of(Change.Requirement.class, Change.Requirement::met))
+                    .says("Whether it is then met.")
+                    .maybe(
+                            "fromSeconds",
+                            JsonType.NUMBER,
+                            of(Change.Endurance.class, Change.Endurance::fromSeconds))
+                    .says("Endurance without charging as guessed; null where nothing limits it.")
+                    .maybe(
+                            "toSeconds",
+                            JsonType.NUMBER,
+                            of(Change.Endurance.class, Change.Endurance::toSeconds))
+                    .says("Endurance without charging then; null where nothing limits it.")
+                    .maybe(
+                            "reason",
+                            JsonType.TEXT,
+                            of(Change.Uncomputed.class, Change.Uncomputed::reason))
+                    .says("Why it can no longer be computed.");
 
-    /** What changes; null for what does not belong to such a change. */
-    record Change(
-            String what,
-            String candidate,
-            @Nullable String requirement,
-            @Nullable Boolean met,
-            @Nullable Double fromSeconds,
-            @Nullable Double toSeconds,
-            @Nullable String reason) {}
+    private static final JsonShape<Weighty> WEIGHTY =
+            JsonShape.<Weighty>named("guessThatMatters")
+                    .field("guess", GUESS, Weighty::guess)
+                    .list("ifLower", CHANGE, Weighty::ifLess)
+                    .list("ifHigher", CHANGE, Weighty::ifMore);
 
-    static GuessesJson of(Guesses guesses) {
-        return new GuessesJson(
-                guesses.share(),
-                guesses.matter().stream().map(GuessesJson::weighty).toList(),
-                guesses.indifferent().stream().map(GuessesJson::guess).toList(),
-                guesses.untried().stream()
-                        .map(u -> new Untried(guess(u.guess()), u.factor()))
-                        .toList());
+    private static final JsonShape<Untried> UNTRIED =
+            JsonShape.<Untried>named("untriedGuess")
+                    .field("guess", GUESS, Untried::guess)
+                    .field("factor", EXACT, Untried::factor);
+
+    static final JsonShape<Guesses> GUESSES =
+            JsonShape.<Guesses>named("guesses")
+                    .field("share", EXACT.with("exclusiveMinimum", 0), Guesses::share)
+                    .says("How far each guess was changed, as a fraction of its value.")
+                    .list("matter", WEIGHTY, Guesses::matter)
+                    .says("Guesses that change something, gravest first.")
+                    .list("indifferent", GUESS, Guesses::indifferent)
+                    .says("Guesses that change nothing that is watched.")
+                    .list("untried", UNTRIED, Guesses::untried)
+                    .says(
+                            "Guesses that were not tried one way, because the study would not be"
+                                    + " valid.");
+
+    private GuessesJson() {}
+
+    private static String word(Class<?> kind) {
+        return kind.getSimpleName().toLowerCase(Locale.ROOT);
     }
 
-    private static Weighty weighty(Guesses.Weighty w) {
-        return new Weighty(
-                guess(w.guess()),
-                w.ifLess().stream().map(GuessesJson::change).toList(),
-                w.ifMore().stream().map(GuessesJson::change).toList());
-    }
-
-    private static GuessAt guess(Guess guess) {
-        return new GuessAt(guess.source(), guess.name(), guess.value());
-    }
-
-    private static Change change(Guesses.Change change) {
-        if (change instanceof Guesses.Change.Requirement r) {
-            return new Change(
-                    "requirement", r.candidate(), r.requirement(), r.met(), null, null, null);
-        } else if (change instanceof Guesses.Change.Endurance e) {
-            return new Change(
-                    "endurance",
-                    e.candidate(),
-                    null,
-                    null,
-                    JsonNumbers.number(e.fromSeconds()),
-                    JsonNumbers.number(e.toSeconds()),
-                    null);
-        } else if (change instanceof Guesses.Change.Uncomputed u) {
-            return new Change("uncomputed", u.candidate(), null, null, null, null, u.reason());
-        }
-        if (change instanceof Guesses.Change.Unwell unwell) {
-            return new Change("unwell", unwell.candidate(), null, null, null, null, null);
-        }
-        Guesses.Change.Leader leader = (Guesses.Change.Leader) change;
-        return new Change("leader", leader.candidate(), null, null, null, null, null);
+    /** What belongs to one kind of change alone. */
+    private static <C extends Change, V> Function<Change, Optional<V>> of(
+            Class<C> kind, Function<C, V> get) {
+        return change -> Optional.of(change).filter(kind::isInstance).map(kind::cast).map(get);
     }
 }

@@ -2,7 +2,10 @@ package stillturning.report.json;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import stillturning.story.Endurance;
 
@@ -32,11 +35,6 @@ final class JsonNumbers {
                 : null;
     }
 
-    /** Seconds that the engine runs for; null where nothing ends it. */
-    static @Nullable Double seconds(Endurance endurance) {
-        return number(endurance.seconds());
-    }
-
     /** Whether the electrical system ends it. */
     static boolean limited(Endurance endurance) {
         return !(endurance instanceof Endurance.NotLimited)
@@ -46,5 +44,13 @@ final class JsonNumbers {
     /** A constant's name in lower case with hyphens. */
     static String kebab(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** Values by the names of constants. */
+    static <E extends Enum<E>, V, W> Map<String, W> byWord(
+            Map<E, V> values, Function<V, W> written) {
+        Map<String, W> named = new LinkedHashMap<>();
+        values.forEach((constant, value) -> named.put(kebab(constant), written.apply(value)));
+        return named;
     }
 }

@@ -3,57 +3,62 @@ package stillturning.report.json;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
-import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
-import stillturning.assess.Verdict;
-import stillturning.report.Cautions;
+import stillturning.assess.verdict.Verdict;
 import stillturning.report.FailureRows;
 import stillturning.report.RankingOrder;
 
-/** The shape of the matrix failure by candidate in JSON. */
-record MatrixJson(
-        int schemaVersion,
-        String caution,
-        String study,
-        List<String> candidates,
-        List<Row> failures) {
+/** The matrix failure by candidate. */
+final class MatrixJson {
 
-    /** One failure; only candidates that have the part are named. */
-    record Row(String failure, String kind, Map<String, Cell> byCandidate) {}
+    /** A failure of some candidates, which are named in the order of its verdicts. */
+    private record Row(List<String> candidates, FailureRows.Row row) {
 
-    /** What it does to one candidate, the pilot as planned. */
-    record Cell(
-            String outcome,
-            @Nullable Double enduranceSeconds,
-            boolean enduranceLimited,
-            @Nullable Double actBySeconds) {}
-
-    static MatrixJson of(Assessment assessment) {
-        List<Appraisal> appraisals = RankingOrder.of(assessment);
-        List<String> ids = appraisals.stream().map(a -> a.candidate().id()).toList();
-        return new MatrixJson(
-                JsonReport.SCHEMA_VERSION,
-                Cautions.SHORT,
-                assessment.study().id(),
-                ids,
-                FailureRows.of(appraisals).stream().map(row -> row(row, ids)).toList());
-    }
-
-    private static Row row(FailureRows.Row row, List<String> ids) {
-        Map<String, Cell> cells = new LinkedHashMap<>();
-        for (int i = 0; i < ids.size(); i++) {
-            String id = ids.get(i);
-            row.byCandidate().get(i).ifPresent(verdict -> cells.put(id, cell(verdict)));
+        Map<String, Verdict> verdicts() {
+            Map<String, Verdict> verdicts = new LinkedHashMap<>();
+            for (int i = 0; i < candidates.size(); i++) {
+                String candidate = candidates.get(i);
+                row.byCandidate().get(i).ifPresent(v -> verdicts.put(candidate, v));
+            }
+            return verdicts;
         }
-        return new Row(row.failure(), row.kind(), cells);
     }
 
-    private static Cell cell(Verdict verdict) {
-        return new Cell(
-                JsonNumbers.kebab(verdict.outcome()),
-                JsonNumbers.seconds(verdict.planned().engine().endurance()),
-                JsonNumbers.limited(verdict.planned().engine().endurance()),
-                verdict.actBySeconds().map(JsonNumbers::number).orElse(null));
+    private static final JsonShape<Verdict> CELL =
+            JsonShape.<Verdict>named("cell")
+                    .field("outcome", VerdictShapes.OUTCOME, Verdict::outcome)
+                    .says("What the failure does, worst first in the list of values.")
+                    .fieldsOf(VerdictShapes.LASTING, VerdictShapes::planned)
+                    .maybe("actBySeconds", JsonType.NUMBER, Verdict::actBySeconds);
+
+    private static final JsonShape<Row> ROW =
+            JsonShape.<Row>named("row")
+                    .text("failure", r -> r.row.failure())
+                    .text("kind", r -> r.row.kind())
+                    .says("Kind of the part that fails.")
+                    .map("byCandidate", CELL, Row::verdicts)
+                    .says("By candidate; only those that have the part.");
+
+    static final JsonDocument<Assessment> MATRIX =
+            new JsonDocument<>(
+                    "Every failure of every candidate",
+                    "What each failure does to each candidate, the pilot as planned.",
+                    JsonDocument.<Assessment>start()
+                            .text("study", a -> a.study().id())
+                            .texts("candidates", MatrixJson::candidates)
+                            .says("Best first.")
+                            .list("failures", ROW, MatrixJson::rows));
+
+    private MatrixJson() {}
+
+    private static List<String> candidates(Assessment assessment) {
+        return RankingOrder.of(assessment).stream().map(a -> a.candidate().id()).toList();
+    }
+
+    private static List<Row> rows(Assessment assessment) {
+        List<String> candidates = candidates(assessment);
+        return FailureRows.of(RankingOrder.of(assessment)).stream()
+                .map(row -> new Row(candidates, row))
+                .toList();
     }
 }

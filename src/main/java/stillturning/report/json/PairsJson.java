@@ -1,215 +1,173 @@
 package stillturning.report.json;
 
-import java.util.ArrayList;
+import static stillturning.report.json.JsonType.WHOLE;
+import static stillturning.report.json.JsonType.list;
+
 import java.util.List;
-import org.jspecify.annotations.Nullable;
-import stillturning.assess.Verdict;
+import java.util.stream.IntStream;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate.Hit;
-import stillturning.model.Study;
-import stillturning.model.failure.Failure;
+import stillturning.reliability.chance.Basis;
 import stillturning.reliability.chance.ChanceRange;
 import stillturning.reliability.chance.Estimate;
-import stillturning.reliability.chance.Importance;
 import stillturning.reliability.combined.Event;
-import stillturning.reliability.cutset.CutSets;
+import stillturning.reliability.cutset.Healing;
 import stillturning.reliability.likelihood.ChanceEstimate;
 import stillturning.reliability.likelihood.SetShare;
-import stillturning.report.Cautions;
+import stillturning.reliability.likelihood.Share;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.CombinedFindings.PairToKnow;
 
-/** The shape of what events do together, and how likely it is, in JSON. */
-record PairsJson(
-        int schemaVersion,
-        String caution,
-        String study,
-        List<OfCandidate> candidates,
-        List<String> untold) {
-
-    /** One candidate; events have numbers by their order. */
-    record OfCandidate(
-            String candidate,
-            List<One> events,
-            Search search,
-            List<Weighed> sets,
-            List<List<Integer>> engineOwn,
-            Chances chances,
-            @Nullable Pair pairToKnow,
-            List<String> supposed) {}
-
-    /** One event. */
-    record One(String name, String kind, List<String> parts) {}
-
-    /** What was searched, and what came of it beside the sets. */
-    record Search(
-            int order,
-            long asked,
-            int stories,
-            boolean complete,
-            List<Undone> undone,
-            List<Untold> untold) {}
-
-    /** A set that one more event undoes. */
-    record Undone(List<Integer> set, int by) {}
+/** What events do together, and how likely it is. */
+final class PairsJson {
 
     /** A set for which nobody could say. */
-    record Untold(List<Integer> set, String reason) {}
+    private record Untold(List<Integer> set, String reason) {}
 
-    /** A set and what it adds. */
-    record Weighed(List<Integer> set, @Nullable Double perFlight, @Nullable Double share) {}
+    private static final JsonType<List<? extends Number>> SET =
+            list(WHOLE.with("minimum", 0)).with("description", "Numbers of events, rising.");
 
-    /** How likely the end of the engine is, and what that hangs on. */
-    record Chances(
-            @Nullable Double flightSeconds,
-            Estimated runUpBeforeEveryFlight,
-            Estimated neverARunUp,
-            List<Weight> parts,
-            List<Weight> others) {}
+    private static final JsonShape<Event> EVENT =
+            JsonShape.<Event>named("event")
+                    .text("name", Event::name)
+                    .word("kind", Event.Kind.class, Event::kind)
+                    .texts(
+                            "parts",
+                            e -> e.failure().hits().stream().map(Hit::part).distinct().toList());
 
-    /** The average flight and the last before all inspections. */
-    record Estimated(
-            Point perFlight,
-            Range perFlightRange,
-            Point perHour,
-            Range perHourRange,
-            Point lastFlight,
-            Range lastFlightRange) {}
+    private static final JsonShape<Healing> UNDONE =
+            JsonShape.<Healing>named("undone")
+                    .field("set", SET, Healing::set)
+                    .whole("by", Healing::by)
+                    .says("The event that undoes it.");
 
-    /** With every rate at its mean. */
-    record Point(
-            String basis,
-            @Nullable Double value,
-            @Nullable Double low,
-            @Nullable Double high,
-            @Nullable Double rareEventSum) {}
+    private static final JsonShape<Untold> UNTOLD =
+            JsonShape.<Untold>named("untold")
+                    .field("set", SET, Untold::set)
+                    .text("reason", Untold::reason);
 
-    /** With every rate anywhere in its spread. */
-    record Range(@Nullable Double low5, @Nullable Double median, @Nullable Double high95) {}
+    private static final JsonShape<CombinedFindings> SEARCH =
+            JsonShape.<CombinedFindings>named("search")
+                    .whole("order", f -> f.joint().sets().order())
+                    .says("Events in a set at most.")
+                    .whole("asked", f -> f.joint().sets().asked())
+                    .whole("stories", f -> f.joint().stories())
+                    .flag("complete", f -> f.joint().sets().complete())
+                    .says("false only if the search was called off.")
+                    .list("undone", UNDONE, f -> f.joint().sets().healings())
+                    .says("Sets that end nothing once one more event comes.")
+                    .list("untold", UNTOLD, PairsJson::untold)
+                    .says("Sets for which nobody could say.");
 
-    /** How much hangs on one thing. */
-    record Weight(
-            String name,
-            @Nullable Double criticality,
-            @Nullable Double birnbaum,
-            @Nullable Double fussellVesely,
-            @Nullable Double riskAchievement,
-            @Nullable Double riskReduction) {}
+    private static final JsonShape<SetShare> SET_SHARE =
+            JsonShape.<SetShare>named("setShare")
+                    .field("set", SET, SetShare::events)
+                    .chance("perFlight", SetShare::perFlight)
+                    .says(
+                            "In the average flight, every rate at its mean, the run-up before every"
+                                    + " flight.")
+                    .chance("share", SetShare::share)
+                    .says("Of the sum over all sets that count.");
 
-    /** The pair to know, and each of the two alone. */
-    record Pair(List<Integer> set, Told together, List<Told> alone) {}
+    private static final JsonShape<Estimate> POINT =
+            JsonShape.<Estimate>named("point")
+                    .word("basis", Basis.class, Estimate::basis)
+                    .chance("value", Estimate::value)
+                    .chance("low", Estimate::low)
+                    .says("No truth lies below.")
+                    .chance("high", Estimate::high)
+                    .says("No truth lies above.")
+                    .chance("rareEventSum", Estimate::rareEventSum)
+                    .says("All sets simply added.");
 
-    /** What a failure comes to, the pilot as planned. */
-    record Told(String failure, String outcome, Lasting lasts) {}
+    private static final JsonShape<ChanceRange> RANGE =
+            JsonShape.<ChanceRange>named("range")
+                    .chance("low5", ChanceRange::low5)
+                    .says("Every rate anywhere in its spread: 5th percentile.")
+                    .chance("median", ChanceRange::median)
+                    .chance("high95", ChanceRange::high95);
 
-    static PairsJson of(Study study, List<CombinedFindings> found, List<String> untold) {
-        return new PairsJson(
-                JsonReport.SCHEMA_VERSION,
-                Cautions.SHORT,
-                study.id(),
-                found.stream().map(PairsJson::of).toList(),
-                untold);
-    }
+    private static final JsonShape<ChanceEstimate> ESTIMATED =
+            JsonShape.<ChanceEstimate>named("estimated")
+                    .field("perFlight", POINT, e -> e.point().average())
+                    .says("The average flight, every rate at its mean.")
+                    .field("perFlightRange", RANGE, e -> e.ranges().average())
+                    .field("perHour", POINT, e -> e.point().averagePerHour())
+                    .says("The same an hour flown.")
+                    .field("perHourRange", RANGE, e -> e.ranges().averagePerHour())
+                    .field("lastFlight", POINT, e -> e.point().last())
+                    .says("The last flight before all inspections.")
+                    .field("lastFlightRange", RANGE, e -> e.ranges().last());
 
-    private static OfCandidate of(CombinedFindings found) {
-        return new OfCandidate(
-                found.candidate().id(),
-                found.joint().events().stream().map(PairsJson::one).toList(),
-                search(found),
-                found.likely().worst().stream().map(PairsJson::weighed).toList(),
-                found.likely().engineOwn(),
-                chances(found),
-                found.pair().map(PairsJson::pair).orElse(null),
-                found.likely().supposed());
-    }
+    private static final JsonShape<Share> WEIGHT =
+            JsonShape.<Share>named("weight")
+                    .text("name", Share::name)
+                    .chance("criticality", s -> s.importance().criticality())
+                    .says("Share that goes if it never happened.")
+                    .chance("birnbaum", s -> s.importance().birnbaum())
+                    .chance("fussellVesely", s -> s.importance().fussellVeselySum())
+                    .says("Share of the sum over the sets with it.")
+                    .chance("riskAchievement", s -> s.importance().riskAchievement())
+                    .says("Times likelier if it surely happened.")
+                    .chance("riskReduction", s -> s.importance().riskReduction())
+                    .says("Times likelier than if it never happened; null for endless.");
 
-    private static One one(Event event) {
-        Failure failure = event.failure();
-        return new One(
-                event.name(),
-                JsonNumbers.kebab(event.kind()),
-                failure.hits().stream().map(Hit::part).distinct().toList());
-    }
+    private static final JsonShape<CombinedFindings> CHANCES =
+            JsonShape.<CombinedFindings>named("chances")
+                    .number("flightSeconds", f -> f.likely().checked().point().flightSeconds())
+                    .field("runUpBeforeEveryFlight", ESTIMATED, f -> f.likely().checked())
+                    .field("neverARunUp", ESTIMATED, f -> f.likely().unchecked())
+                    .list("parts", WEIGHT, f -> f.likely().parts())
+                    .says("All failures of a part as one, the most important first.")
+                    .list("others", WEIGHT, f -> f.likely().causes())
+                    .says("Common causes, left switches, the idle pilot.");
 
-    private static Search search(CombinedFindings found) {
-        CutSets sets = found.joint().sets();
-        List<Untold> untold = new ArrayList<>();
-        for (int i = 0; i < sets.untold().size(); i++) {
-            untold.add(new Untold(sets.untold().get(i), found.joint().untold().get(i)));
-        }
-        return new Search(
-                sets.order(),
-                sets.asked(),
-                found.joint().stories(),
-                sets.complete(),
-                sets.healings().stream().map(h -> new Undone(h.set(), h.by())).toList(),
-                untold);
-    }
+    private static final JsonShape<Verdict> TOLD =
+            JsonShape.<Verdict>named("told")
+                    .text("failure", v -> v.failure().name())
+                    .field("outcome", VerdictShapes.OUTCOME, Verdict::outcome)
+                    .says("What it comes to, the pilot as planned.")
+                    .field("lasts", VerdictShapes.LASTING, VerdictShapes::planned);
 
-    private static Weighed weighed(SetShare share) {
-        return new Weighed(
-                share.events(),
-                JsonNumbers.chance(share.perFlight()),
-                JsonNumbers.chance(share.share()));
-    }
+    private static final JsonShape<PairToKnow> PAIR =
+            JsonShape.<PairToKnow>named("pair")
+                    .field("set", SET, PairToKnow::events)
+                    .field("together", TOLD, PairToKnow::together)
+                    .field(
+                            "alone",
+                            list(TOLD).with("minItems", 2).with("maxItems", 2),
+                            p -> List.of(p.one(), p.other()));
 
-    private static Chances chances(CombinedFindings found) {
-        return new Chances(
-                JsonNumbers.number(found.likely().checked().point().flightSeconds()),
-                estimated(found.likely().checked()),
-                estimated(found.likely().unchecked()),
-                found.likely().parts().stream().map(s -> weight(s.name(), s.importance())).toList(),
-                found.likely().causes().stream()
-                        .map(s -> weight(s.name(), s.importance()))
-                        .toList());
-    }
+    private static final JsonShape<CombinedFindings> CANDIDATE =
+            JsonShape.<CombinedFindings>named("candidate")
+                    .text("candidate", f -> f.candidate().id())
+                    .list("events", EVENT, f -> f.joint().events())
+                    .says("Sets name events by their place in this list, counted from 0.")
+                    .field("search", SEARCH, f -> f)
+                    .list("sets", SET_SHARE, f -> f.likely().worst())
+                    .says("Every set that counts, the likeliest first.")
+                    .list("engineOwn", SET, f -> f.likely().engineOwn())
+                    .says(
+                            "Sets left out: the engine's own failures alone, the same in every"
+                                    + " candidate.")
+                    .field("chances", CHANCES, f -> f)
+                    .maybe("pairToKnow", PAIR, CombinedFindings::pair)
+                    .texts("supposed", f -> f.likely().supposed())
+                    .says("What is supposed, in sentences.");
 
-    private static Estimated estimated(ChanceEstimate of) {
-        return new Estimated(
-                point(of.point().average()),
-                range(of.ranges().average()),
-                point(of.point().averagePerHour()),
-                range(of.ranges().averagePerHour()),
-                point(of.point().last()),
-                range(of.ranges().last()));
-    }
+    static final JsonDocument<StudyAnswer<CombinedFindings>> PAIRS =
+            new JsonDocument<>(
+                    "What events do together",
+                    "The smallest sets of events that end the engine, and how likely that is. It"
+                            + " compares candidates and certifies nothing.",
+                    StudyAnswer.list("candidates", CANDIDATE));
 
-    private static Point point(Estimate estimate) {
-        return new Point(
-                JsonNumbers.kebab(estimate.basis()),
-                JsonNumbers.chance(estimate.value()),
-                JsonNumbers.chance(estimate.low()),
-                JsonNumbers.chance(estimate.high()),
-                JsonNumbers.chance(estimate.rareEventSum()));
-    }
+    private PairsJson() {}
 
-    private static Range range(ChanceRange range) {
-        return new Range(
-                JsonNumbers.chance(range.low5()),
-                JsonNumbers.chance(range.median()),
-                JsonNumbers.chance(range.high95()));
-    }
-
-    private static Weight weight(String name, Importance importance) {
-        return new Weight(
-                name,
-                JsonNumbers.chance(importance.criticality()),
-                JsonNumbers.chance(importance.birnbaum()),
-                JsonNumbers.chance(importance.fussellVeselySum()),
-                JsonNumbers.chance(importance.riskAchievement()),
-                JsonNumbers.chance(importance.riskReduction()));
-    }
-
-    private static Pair pair(PairToKnow pair) {
-        return new Pair(
-                pair.events(),
-                told(pair.together()),
-                List.of(told(pair.one()), told(pair.other())));
-    }
-
-    private static Told told(Verdict verdict) {
-        return new Told(
-                verdict.failure().name(),
-                JsonNumbers.kebab(verdict.outcome()),
-                Lasting.of(verdict.planned().engine().endurance()));
+    private static List<Untold> untold(CombinedFindings found) {
+        List<List<Integer>> sets = found.joint().sets().untold();
+        return IntStream.range(0, sets.size())
+                .mapToObj(i -> new Untold(sets.get(i), found.joint().untold().get(i)))
+                .toList();
     }
 }

@@ -1,67 +1,58 @@
 package stillturning.report.json;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import stillturning.assess.ranges.EnduranceRange;
 import stillturning.assess.ranges.EnduranceRange.Contributor;
-import stillturning.report.Cautions;
 import stillturning.story.Endurance;
 
-/** The shape of an endurance's range in JSON. */
-record RangeJson(
-        int schemaVersion,
-        String caution,
-        String failure,
-        int samples,
-        int inputs,
-        Values low,
-        Values median,
-        Values high,
-        Map<String, Integer> outcomes,
-        int notLimited,
-        List<Part> contributors,
-        List<String> untold) {
+/** How sure an endurance is. */
+final class RangeJson {
 
-    /** One endurance. */
-    record Values(@Nullable Double seconds, boolean limited, boolean isAtLeast) {}
+    private static final JsonShape<Endurance> ENDURANCE =
+            JsonShape.<Endurance>named("endurance")
+                    .number("seconds", Endurance::seconds)
+                    .says("Null where nothing ends it.")
+                    .flag("limited", JsonNumbers::limited)
+                    .flag("isAtLeast", Endurance.AtLeast.class::isInstance)
+                    .says("Whether the computation ended before the engine.");
 
-    /** An input and its share. */
-    record Part(
-            String file, String path, String value, @Nullable Double share, boolean lengthens) {}
+    private static final JsonShape<Contributor> CONTRIBUTOR =
+            JsonShape.<Contributor>named("contributor")
+                    .text("file", c -> c.input().file())
+                    .text("path", c -> c.input().name())
+                    .text("value", c -> c.input().text())
+                    .number("share", Contributor::share)
+                    .says("Share of the variance of the endurance's ranks, 0 to 1.")
+                    .flag("lengthens", Contributor::lengthens)
+                    .says("Whether more of it means longer.");
 
-    static RangeJson of(EnduranceRange range) {
-        Map<String, Integer> outcomes = new LinkedHashMap<>();
-        range.outcomes().forEach((o, count) -> outcomes.put(JsonNumbers.kebab(o), count));
-        return new RangeJson(
-                JsonReport.SCHEMA_VERSION,
-                Cautions.SHORT,
-                range.failure(),
-                range.told(),
-                range.inputs(),
-                values(range.quantiles().low()),
-                values(range.quantiles().median()),
-                values(range.quantiles().high()),
-                outcomes,
-                range.notLimited(),
-                range.contributors().stream().map(RangeJson::part).toList(),
-                range.untold());
-    }
+    static final JsonDocument<EnduranceRange> RANGE =
+            new JsonDocument<>(
+                    "How sure an endurance is",
+                    "One failure in one candidate, told with every uncertain value anywhere in its"
+                            + " range.",
+                    JsonDocument.<EnduranceRange>start()
+                            .text("failure", EnduranceRange::failure)
+                            .whole("samples", EnduranceRange::told)
+                            .says("Samples that could be computed.")
+                            .whole("inputs", EnduranceRange::inputs)
+                            .says("Values that were varied.")
+                            .field("low", ENDURANCE, r -> r.quantiles().low())
+                            .says("One sample in twenty lasts no longer.")
+                            .field("median", ENDURANCE, r -> r.quantiles().median())
+                            .says("Half of the samples last no longer.")
+                            .field("high", ENDURANCE, r -> r.quantiles().high())
+                            .says("Nineteen samples in twenty last no longer.")
+                            .map(
+                                    "outcomes",
+                                    JsonType.WHOLE,
+                                    r -> JsonNumbers.byWord(r.outcomes(), n -> n))
+                            .says("Number of samples by outcome, worst first.")
+                            .whole("notLimited", EnduranceRange::notLimited)
+                            .says("Samples in which nothing ends the engine.")
+                            .list("contributors", CONTRIBUTOR, EnduranceRange::contributors)
+                            .says("Values that the endurance hangs on, the greatest share first.")
+                            .texts("untold", EnduranceRange::untold)
+                            .says("Samples that could not be computed, each with its reason."));
 
-    private static Values values(Endurance endurance) {
-        return new Values(
-                JsonNumbers.seconds(endurance),
-                JsonNumbers.limited(endurance),
-                endurance instanceof Endurance.AtLeast);
-    }
-
-    private static Part part(Contributor contributor) {
-        return new Part(
-                contributor.input().file(),
-                contributor.input().name(),
-                contributor.input().text(),
-                JsonNumbers.number(contributor.share()),
-                contributor.lengthens());
-    }
+    private RangeJson() {}
 }

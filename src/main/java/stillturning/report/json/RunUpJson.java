@@ -1,113 +1,140 @@
 package stillturning.report.json;
 
+import static stillturning.report.json.JsonType.MAYBE;
+import static stillturning.report.json.JsonType.WHOLE;
+import static stillturning.report.json.JsonType.list;
+
 import java.util.List;
-import java.util.Map;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
-import stillturning.model.Study;
+import java.util.function.Function;
 import stillturning.reliability.likelihood.Inspection;
-import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Check;
+import stillturning.reliability.runup.Check.Revealed;
+import stillturning.reliability.runup.Latent;
 import stillturning.reliability.runup.SeenDifference;
-import stillturning.report.Cautions;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.LatentRemedies;
-import stillturning.report.json.LatentJson.Looking;
 import stillturning.story.PilotView;
 
-/** The shape of run-up cards in JSON. */
-record RunUpJson(
-        int schemaVersion, String caution, String study, List<One> cards, List<String> untold) {
+/** Failures of which nobody sees anything in flight, and the cards for the run-up. */
+final class RunUpJson {
 
-    /**
-     * One candidate's card.
-     *
-     * @param proven whether it is proven that fewer checks do not
-     * @param inFlight position by lever, before each check and after the last
-     */
-    record One(
-            String candidate,
-            String phase,
-            @Nullable Double heldSeconds,
-            boolean proven,
-            List<Step> checks,
-            Map<String, String> inFlight,
-            List<NotRevealed> notRevealed) {}
+    /** Something found of a candidate, and all that was found of it. */
+    private record Of<T>(T one, CombinedFindings found, LatentRemedies remedies) {
 
-    /** One check. */
-    record Step(
-            Map<String, String> set,
-            Seen before,
-            Seen expected,
-            List<Revealed> reveals,
-            Map<String, String> setBack) {}
+        String name(int event) {
+            return found.joint().events().get(event).name();
+        }
 
-    /** What there is to see. */
-    record Seen(String engine, List<String> cues, List<String> stopped) {}
-
-    /** A failure that shows, and how. */
-    record Revealed(String failure, List<Instead> seen) {}
-
-    /**
-     * What is seen otherwise, in step 1 while the levers stand so, in step 2 once they are back.
-     */
-    record Instead(int step, String what, String name) {}
-
-    /** What no check reveals. */
-    record NotRevealed(String failure, Looking inspection) {}
-
-    static RunUpJson of(Study study, List<CombinedFindings> found, List<String> untold) {
-        return new RunUpJson(
-                JsonReport.SCHEMA_VERSION,
-                Cautions.SHORT,
-                study.id(),
-                found.stream().map(RunUpJson::of).toList(),
-                untold);
+        <U> Of<U> with(U other) {
+            return new Of<>(other, found, remedies);
+        }
     }
 
-    private static One of(CombinedFindings found) {
-        Card card = found.card();
-        LatentRemedies hidden = new LatentRemedies(found);
-        return new One(
-                found.candidate().id(),
-                card.phase(),
-                JsonNumbers.number(card.seconds()),
-                card.proven(),
-                card.checks().stream().map(check -> step(found, check)).toList(),
-                found.candidate().cockpit().flight(),
-                found.likely().inspections().stream().map(i -> not(found, i, hidden)).toList());
-    }
+    private static final JsonShape<Of<Inspection>> INSPECTION =
+            JsonShape.<Of<Inspection>>named("inspection")
+                    .text("how", i -> i.remedies.way(i.one.event()))
+                    .says("Common practice, with no published source.")
+                    .field("everySeconds", MAYBE, i -> i.one.everySeconds())
+                    .says("Seconds flown between two looks; null where no rate tells.")
+                    .text("words", i -> i.one.words());
 
-    private static Step step(CombinedFindings found, Check check) {
-        return new Step(
-                check.moves(),
-                seen(check.before()),
-                seen(check.expected()),
-                check.reveals().stream()
-                        .map(
-                                r ->
-                                        new Revealed(
-                                                LatentJson.name(found, r.event()),
-                                                r.seen().stream().map(RunUpJson::instead).toList()))
-                        .toList(),
-                check.back());
-    }
+    private static final JsonShape<Of<Latent>> LATENT_FAILURE =
+            JsonShape.<Of<Latent>>named("latentFailure")
+                    .text("failure", l -> l.name(l.one.event()))
+                    .texts("with", l -> l.one.with().stream().map(l::name).toList())
+                    .says(
+                            "Failures and common causes with any of which it ends the engine; empty"
+                                    + " where there is none.")
+                    .maybe("check", WHOLE.with("minimum", 1), l -> l.remedies.check(l.one.event()))
+                    .says(
+                            "Check of the run-up card that reveals it, counted from 1; null for"
+                                    + " none.")
+                    .maybe(
+                            "inspection",
+                            INSPECTION,
+                            l -> l.remedies.inspection(l.one.event()).map(l::with))
+                    .says("How, and how often, to look for it.");
 
-    private static Seen seen(PilotView sight) {
-        return new Seen(
-                JsonNumbers.kebab(sight.engine()),
-                List.copyOf(new TreeSet<>(sight.cues())),
-                List.copyOf(new TreeSet<>(sight.stopped())));
-    }
+    private static final JsonShape<CombinedFindings> HIDDEN =
+            JsonShape.<CombinedFindings>named("candidate")
+                    .text("candidate", f -> f.candidate().id())
+                    .list("latent", LATENT_FAILURE, each(f -> f.card().latents()));
 
-    private static Instead instead(SeenDifference difference) {
-        return new Instead(
-                difference.step(), JsonNumbers.kebab(difference.what()), difference.name());
-    }
+    static final JsonDocument<StudyAnswer<CombinedFindings>> LATENT =
+            new JsonDocument<>(
+                    "Latent failures",
+                    "Failures of which nobody sees anything from the start to the landing.",
+                    StudyAnswer.list("candidates", HIDDEN));
 
-    private static NotRevealed not(
-            CombinedFindings found, Inspection inspection, LatentRemedies hidden) {
-        return new NotRevealed(
-                LatentJson.name(found, inspection.event()), LatentJson.looking(inspection, hidden));
+    private static final JsonShape<PilotView> SEEN =
+            JsonShape.<PilotView>named("seen")
+                    .word("engine", PilotView.Engine.class, PilotView::engine)
+                    .texts("cues", s -> List.copyOf(new TreeSet<>(s.cues())))
+                    .says("Cues that show.")
+                    .texts("stopped", s -> List.copyOf(new TreeSet<>(s.stopped())))
+                    .says("Loads that stand still and whose stopping is noticed.");
+
+    private static final JsonShape<SeenDifference> DIFFERENCE =
+            JsonShape.<SeenDifference>named("difference")
+                    .field(
+                            "step",
+                            WHOLE.with("minimum", 1).with("maximum", 2),
+                            SeenDifference::step)
+                    .says("1 while the levers stand so, 2 once they are back.")
+                    .word("what", SeenDifference.What.class, SeenDifference::what)
+                    .text("name", SeenDifference::name)
+                    .says("Cue or load; empty for the engine.");
+
+    private static final JsonShape<Of<Revealed>> REVEALED =
+            JsonShape.<Of<Revealed>>named("revealed")
+                    .text("failure", r -> r.name(r.one.event()))
+                    .field("seen", list(DIFFERENCE).with("minItems", 1), r -> r.one.seen());
+
+    private static final JsonShape<Of<Check>> CHECK =
+            JsonShape.<Of<Check>>named("check")
+                    .map("set", JsonType.TEXT, c -> c.one.moves())
+                    .says("Position by lever.")
+                    .field("before", SEEN, c -> c.one.before())
+                    .field("expected", SEEN, c -> c.one.expected())
+                    .list("reveals", REVEALED, c -> c.one.reveals().stream().map(c::with).toList())
+                    .map("setBack", JsonType.TEXT, c -> c.one.back())
+                    .says("Position by lever.");
+
+    private static final JsonShape<Of<Inspection>> NOT_REVEALED =
+            JsonShape.<Of<Inspection>>named("notRevealed")
+                    .text("failure", i -> i.name(i.one.event()))
+                    .field("inspection", INSPECTION, i -> i)
+                    .says("How, and how often, to look for it.");
+
+    private static final JsonShape<CombinedFindings> CARD =
+            JsonShape.<CombinedFindings>named("card")
+                    .text("candidate", f -> f.candidate().id())
+                    .text("phase", f -> f.card().phase())
+                    .number("heldSeconds", f -> f.card().seconds())
+                    .says("How long each position is held.")
+                    .flag("proven", f -> f.card().proven())
+                    .says("Whether it is proven that fewer do not.")
+                    .list("checks", CHECK, each(f -> f.card().checks()))
+                    .map("inFlight", JsonType.TEXT, f -> f.candidate().cockpit().flight())
+                    .says("Position by lever, before each check and after the last.")
+                    .list("notRevealed", NOT_REVEALED, each(f -> f.likely().inspections()))
+                    .says("What matters and no check reveals.");
+
+    static final JsonDocument<StudyAnswer<CombinedFindings>> RUN_UP =
+            new JsonDocument<>(
+                    "Run-up cards",
+                    "The fewest checks on the ground that reveal what nobody sees in flight and"
+                            + " what ends the engine with one more failure.",
+                    StudyAnswer.list("cards", CARD));
+
+    private RunUpJson() {}
+
+    private static <T> Function<CombinedFindings, List<Of<T>>> each(
+            Function<CombinedFindings, List<T>> all) {
+        return found -> {
+            LatentRemedies remedies = new LatentRemedies(found);
+            return all.apply(found).stream().map(one -> new Of<>(one, found, remedies)).toList();
+        };
     }
 }

@@ -1,180 +1,163 @@
 package stillturning.report.json;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import static stillturning.report.json.JsonType.EXACT;
+import static stillturning.report.json.JsonType.TEXT;
+import static stillturning.report.json.VerdictShapes.OUTCOME;
+
 import java.util.List;
-import java.util.Map;
-import org.jspecify.annotations.Nullable;
-import stillturning.assess.Verdict;
-import stillturning.report.Cautions;
+import java.util.Optional;
+import stillturning.assess.verdict.Verdict;
+import stillturning.assess.verdict.Verdict.Losses;
 import stillturning.story.Balance;
 import stillturning.story.Endurance;
 import stillturning.story.Pilot;
 import stillturning.story.StateBar;
+import stillturning.story.StateBar.Span;
 import stillturning.story.Story;
+import stillturning.story.Story.EngineFate;
+import stillturning.story.Story.Feed;
 import stillturning.story.StoryEvent;
 import stillturning.story.Trace;
 
-/** The shape of a verdict in JSON. */
-record StoryJson(
-        int schemaVersion,
-        String caution,
-        String failure,
-        String outcome,
-        String outcomePilotLate,
-        String outcomePilotDoesNothing,
-        @Nullable Double actBySeconds,
-        @Nullable InBandJson withinTolerance,
-        Losses losses,
-        Told pilotAsPlanned,
-        Told pilotLate,
-        Told pilotDoesNothing,
-        @Nullable Told propellerStands) {
+/** What one failure does to one candidate. */
+final class StoryJson {
 
     /** A residual below this differs from machine to machine. */
     private static final double ROUNDING = 1e-5;
 
-    /** What no longer works. */
-    record Losses(List<String> engineLoads, List<String> otherLoads, List<Feed> feeds) {}
+    /** Less is the solver's (J). */
+    private static final double NOTHING_JOULES = 1e-3;
 
-    /** A source that no longer reaches an input. */
-    record Feed(String source, String load, String input) {}
+    private static final JsonShape<Feed> FEED =
+            JsonShape.<Feed>named("feed")
+                    .text("source", Feed::source)
+                    .text("load", Feed::load)
+                    .text("input", Feed::input);
 
-    /** One story. */
-    record Told(
-            Engine engine,
-            List<Event> events,
-            List<String> workingLoads,
-            List<Values> traces,
-            List<Doings> bars,
-            Energy balance,
-            @Nullable Double endSeconds) {}
+    private static final JsonShape<Losses> LOSSES =
+            JsonShape.<Losses>named("losses")
+                    .texts("engineLoads", Losses::engineLoads)
+                    .texts("otherLoads", Losses::otherLoads)
+                    .list("feeds", FEED, Losses::feeds)
+                    .says("Sources that no longer reach an input.");
 
-    /** Where the energy came from and where it went (J), and what part of it is missing. */
-    record Energy(Map<String, @Nullable Double> joules, double residual) {}
+    private static final JsonShape<EngineFate> ENGINE =
+            JsonShape.<EngineFate>named("engine")
+                    .fieldsOf(VerdictShapes.LASTING, EngineFate::endurance)
+                    .flag("enduranceIsAtLeast", e -> e.endurance() instanceof Endurance.AtLeast)
+                    .says("Whether it still ran when the telling stopped at that time.")
+                    .number("longestInterruptionSeconds", EngineFate::longestInterruptionSeconds)
+                    .says("Longest time that its needs were not met without stopping it (s).")
+                    .whole("stops", EngineFate::stops)
+                    .flag("runningAtEnd", EngineFate::runningAtEnd);
 
-    /** What became of the engine. */
-    record Engine(
-            @Nullable Double enduranceSeconds,
-            boolean enduranceLimited,
-            boolean enduranceIsAtLeast,
-            @Nullable Double longestInterruptionSeconds,
-            int stops,
-            boolean runningAtEnd) {}
+    private static final JsonShape<StoryEvent> EVENT =
+            JsonShape.<StoryEvent>named("event")
+                    .number("seconds", StoryEvent::seconds)
+                    .says("Time from the failure (s).")
+                    .word("kind", StoryEvent.Kind.class, StoryEvent::kind)
+                    .text("part", StoryEvent::part)
+                    .text("words", StoryEvent::words)
+                    .maybe(
+                            "cause",
+                            JsonType.WHOLE,
+                            e -> Optional.of(e.cause()).filter(place -> place >= 0))
+                    .says("Place in the list, from 0, of the event that led to this one.");
 
-    /** One event; the cause is the place of another in the list, counted from 0. */
-    record Event(
-            @Nullable Double seconds,
-            String kind,
-            String part,
-            String words,
-            @Nullable Integer cause) {}
+    private static final JsonShape<Trace> TRACE =
+            JsonShape.<Trace>named("trace")
+                    .text("name", Trace::name)
+                    .field("unit", TEXT.with("enum", List.of("V", "%")), Trace::unit)
+                    .list(
+                            "seconds",
+                            JsonType.NUMBER,
+                            t -> t.points().stream().map(Trace.Point::seconds).toList())
+                    .list(
+                            "values",
+                            JsonType.NUMBER,
+                            t -> t.points().stream().map(Trace.Point::value).toList())
+                    .says("One for each time; straight in between.");
 
-    /** What something was doing. */
-    record Doings(String name, List<Doing> spans) {}
+    private static final JsonShape<Span> SPAN =
+            JsonShape.<Span>named("span")
+                    .number("fromSeconds", Span::fromSeconds)
+                    .number("toSeconds", Span::toSeconds)
+                    .word("doing", StateBar.Doing.class, Span::doing);
 
-    /** One state from a time to another. */
-    record Doing(@Nullable Double fromSeconds, @Nullable Double toSeconds, String doing) {}
+    private static final JsonShape<StateBar> BAR =
+            JsonShape.<StateBar>named("bar")
+                    .text("name", StateBar::name)
+                    .list("spans", SPAN, StateBar::spans);
 
-    /** A quantity over time. */
-    record Values(
-            String name,
-            String unit,
-            List<@Nullable Double> seconds,
-            List<@Nullable Double> values) {}
+    private static final JsonShape<Balance> BALANCE =
+            JsonShape.<Balance>named("balance")
+                    .map(
+                            "joules",
+                            JsonType.NUMBER,
+                            b ->
+                                    JsonNumbers.byWord(
+                                            b.joules(),
+                                            j -> Math.abs(j) < NOTHING_JOULES ? 0.0 : j))
+                    .says("Energy by account (J): batteries and alternators give, the others take.")
+                    .field("residual", EXACT, b -> b.residual() < ROUNDING ? 0 : b.residual())
+                    .says("Part of the energy that is missing; 0 below 1e-5.");
 
-    static StoryJson of(Verdict verdict) {
-        return new StoryJson(
-                JsonReport.SCHEMA_VERSION,
-                Cautions.SHORT,
-                verdict.failure().name(),
-                JsonNumbers.kebab(verdict.outcome()),
-                JsonNumbers.kebab(verdict.outcome(Pilot.LATE)),
-                JsonNumbers.kebab(verdict.outcome(Pilot.NEVER)),
-                verdict.actBySeconds().map(JsonNumbers::number).orElse(null),
-                verdict.inBand().map(InBandJson::of).orElse(null),
-                losses(verdict.losses()),
-                told(verdict.planned()),
-                told(verdict.late()),
-                told(verdict.unaided()),
-                verdict.stories().standing().map(StoryJson::told).orElse(null));
-    }
+    private static final JsonShape<Story> TOLD =
+            JsonShape.<Story>named("told")
+                    .field("engine", ENGINE, Story::engine)
+                    .list("events", EVENT, Story::happenings)
+                    .says("In order of time.")
+                    .texts("workingLoads", s -> s.aftermath().working().stream().sorted().toList())
+                    .says("Loads that work once the quick events are over.")
+                    .list("traces", TRACE, Story::traces)
+                    .says("Bus voltages and battery charges.")
+                    .list("bars", BAR, Story::bars)
+                    .says(
+                            "What the engine, first, and each load of its logic were doing, without"
+                                    + " a gap.")
+                    .field("balance", BALANCE, Story::balance)
+                    .says("Where the energy came from and where it went.")
+                    .number("endSeconds", Story::endSeconds)
+                    .says("When the telling stops (s).");
 
-    private static Losses losses(Verdict.Losses losses) {
-        return new Losses(
-                losses.engineLoads(),
-                losses.otherLoads(),
-                losses.feeds().stream()
-                        .map(f -> new Feed(f.source(), f.load(), f.input()))
-                        .toList());
-    }
+    static final JsonDocument<Verdict> STORY =
+            new JsonDocument<>(
+                    "What one failure does to one candidate",
+                    "One failure told in order of time, with a pilot who keeps to the procedures,"
+                            + " with one who is late and with one who does nothing.",
+                    JsonDocument.<Verdict>start()
+                            .text("failure", v -> v.failure().name())
+                            .field("outcome", OUTCOME, Verdict::outcome)
+                            .says(
+                                    "What the failure does with a pilot who keeps to the"
+                                            + " procedures, worst first in the list of values.")
+                            .field("outcomePilotLate", OUTCOME, v -> v.outcome(Pilot.LATE))
+                            .says("The same with a pilot who takes three times as long.")
+                            .field("outcomePilotDoesNothing", OUTCOME, v -> v.outcome(Pilot.NEVER))
+                            .says("The same with one who does nothing.")
+                            .maybe("actBySeconds", JsonType.NUMBER, Verdict::actBySeconds)
+                            .says(
+                                    "When the engine stops if the pilot does nothing (s); null"
+                                            + " where it does not depend on him.")
+                            .maybe(
+                                    "withinTolerance",
+                                    VerdictShapes.WITHIN_TOLERANCE,
+                                    Verdict::inBand)
+                            .says(
+                                    "The worst that the tolerance of the protectors leaves open;"
+                                            + " null for nothing.")
+                            .field("losses", LOSSES, Verdict::losses)
+                            .field("pilotAsPlanned", TOLD, Verdict::planned)
+                            .says("With a pilot who keeps to the procedures.")
+                            .field("pilotLate", TOLD, Verdict::late)
+                            .says("With one who takes three times as long.")
+                            .field("pilotDoesNothing", TOLD, Verdict::unaided)
+                            .says("With one who does nothing.")
+                            .maybe("propellerStands", TOLD, v -> v.stories().standing())
+                            .says(
+                                    "With a pilot who keeps to the procedures, the propeller"
+                                            + " standing still once the engine stops; null if it"
+                                            + " does not stop."));
 
-    private static Told told(Story story) {
-        return new Told(
-                engine(story.engine()),
-                story.happenings().stream().map(StoryJson::event).toList(),
-                story.aftermath().working().stream().sorted().toList(),
-                story.traces().stream().map(StoryJson::values).toList(),
-                story.bars().stream().map(StoryJson::doings).toList(),
-                energy(story.balance()),
-                JsonNumbers.number(story.endSeconds()));
-    }
-
-    private static Energy energy(Balance balance) {
-        Map<String, @Nullable Double> joules = new LinkedHashMap<>();
-        balance.joules()
-                .forEach((account, j) -> joules.put(JsonNumbers.kebab(account), rounded(j)));
-        return new Energy(joules, balance.residual() < ROUNDING ? 0 : balance.residual());
-    }
-
-    /** Thousandths of a joule are the solver's. */
-    private static @Nullable Double rounded(double joules) {
-        return JsonNumbers.number(Math.abs(joules) < 1e-3 ? 0 : joules);
-    }
-
-    private static Engine engine(Story.EngineFate fate) {
-        return new Engine(
-                JsonNumbers.seconds(fate.endurance()),
-                JsonNumbers.limited(fate.endurance()),
-                fate.endurance() instanceof Endurance.AtLeast,
-                JsonNumbers.number(fate.longestInterruptionSeconds()),
-                fate.stops(),
-                fate.runningAtEnd());
-    }
-
-    private static Event event(StoryEvent happening) {
-        return new Event(
-                JsonNumbers.number(happening.seconds()),
-                JsonNumbers.kebab(happening.kind()),
-                happening.part(),
-                happening.words(),
-                happening.cause() < 0 ? null : Integer.valueOf(happening.cause()));
-    }
-
-    private static Doings doings(StateBar bar) {
-        return new Doings(
-                bar.name(),
-                bar.spans().stream()
-                        .map(
-                                span ->
-                                        new Doing(
-                                                JsonNumbers.number(span.fromSeconds()),
-                                                JsonNumbers.number(span.toSeconds()),
-                                                JsonNumbers.kebab(span.doing())))
-                        .toList());
-    }
-
-    private static Values values(Trace trace) {
-        return new Values(
-                trace.name(),
-                trace.unit(),
-                numbers(trace.points().stream().map(Trace.Point::seconds).toList()),
-                numbers(trace.points().stream().map(Trace.Point::value).toList()));
-    }
-
-    private static List<@Nullable Double> numbers(List<Double> values) {
-        List<@Nullable Double> numbers = new ArrayList<>();
-        values.forEach(value -> numbers.add(JsonNumbers.number(value)));
-        return numbers;
-    }
+    private StoryJson() {}
 }

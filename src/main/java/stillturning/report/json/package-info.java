@@ -1,6 +1,7 @@
 /**
- * Results as JSON for other programs. In: an assessment or a verdict. Out: text of a published
- * shape. Adds nothing to the results; knows no screen and no page.
+ * Results as JSON for other programs. In: an assessment or a verdict. Out: text, and the schema
+ * that it keeps to, both from one declaration of the fields. Adds nothing to the results; knows no
+ * screen and no page.
  */
 @NullMarked
 package stillturning.report.json;

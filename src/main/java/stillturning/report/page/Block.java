@@ -1,6 +1,8 @@
 package stillturning.report.page;
 
 import java.util.List;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
 
 /** A piece of running text, for the page and for the terminal alike. */
 public sealed interface Block {
@@ -22,36 +24,11 @@ public sealed interface Block {
     }
 
     /** A table. */
-    record Grid(List<Column> columns, List<List<String>> rows) implements Block {
-        public Grid {
-            columns = List.copyOf(columns);
-            rows = rows.stream().map(List::copyOf).toList();
-            int wanted = columns.size();
-            rows.forEach(
-                    row -> {
-                        if (row.size() != wanted) {
-                            throw new IllegalArgumentException(
-                                    row + " does not fill " + wanted + " columns");
-                        }
-                    });
-        }
-    }
+    record Grid(Table<?> table) implements Block {
 
-    /**
-     * A column of a table.
-     *
-     * @param widest characters at most on a terminal
-     * @param style class on the page, empty for words
-     */
-    record Column(String head, int widest, String style) {
-        /** A column of words. */
-        public static Column words(String head, int widest) {
-            return new Column(head, widest, "");
-        }
-
-        /** A column of numbers. */
-        public static Column numbers(String head, int widest) {
-            return new Column(head, widest, "num");
+        /** The columns of some rows. */
+        public static <R> Grid of(List<R> rows, List<Column<R>> columns) {
+            return new Grid(new Table<>(columns, rows));
         }
     }
 

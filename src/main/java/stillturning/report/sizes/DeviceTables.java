@@ -1,114 +1,87 @@
 package stillturning.report.sizes;
 
-import static stillturning.report.sizes.SizeTable.Head.number;
-import static stillturning.report.sizes.SizeTable.Head.words;
+import static stillturning.report.sizes.SizeTables.PART;
+import static stillturning.report.table.Column.number;
+import static stillturning.report.table.Column.words;
+import static stillturning.report.table.Unit.AMPS;
+import static stillturning.report.table.Unit.VOLTS;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
-import stillturning.quantity.Formats;
-import stillturning.sizing.ContactSize;
-import stillturning.sizing.CrankingSupply;
-import stillturning.sizing.ProtectorSize;
-import stillturning.sizing.SizingReport;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
+import stillturning.sizing.result.ContactSize;
+import stillturning.sizing.result.CrankingSupply;
+import stillturning.sizing.result.CrankingSupply.Fed;
+import stillturning.sizing.result.ProtectorSize;
+import stillturning.sizing.result.SizingReport;
 
 /** Protectors, contacts, and the starting of the engine. */
 final class DeviceTables {
 
-    private static final int PROTECTS = 30;
+    private static final List<Column<ProtectorSize>> PROTECTORS =
+            List.of(
+                    words("protector", PART, ProtectorSize::name),
+                    number("rated", AMPS, 1, ProtectorSize::ratedAmps),
+                    number("normal", AMPS, 2, p -> p.normal().amps()),
+                    number("worst", AMPS, 2, p -> p.worst().amps()),
+                    number("inrush", AMPS, 1, p -> ofInrush(p, p.inrush().amps())),
+                    number("lets through", AMPS, 1, p -> ofInrush(p, p.inrush().letsThroughAmps())),
+                    number("bolted short", AMPS, 0, p -> p.fault().amps()),
+                    number(
+                            "interrupts",
+                            AMPS,
+                            0,
+                            p -> p.fault().canInterruptAmps().orElse(Double.NaN)),
+                    words("protects", 30, p -> String.join(", ", p.wires())));
+
+    private static final List<Column<ContactSize>> CONTACTS =
+            List.of(
+                    words("contacts", PART, ContactSize::name),
+                    words("of a", 10, c -> c.byHand() ? "switch" : "contactor"),
+                    number("carry", AMPS, 2, c -> c.carried().amps()),
+                    words("load is", 10, c -> c.nature().name().toLowerCase(Locale.ROOT)),
+                    number("need", AMPS, 1, ContactSize::neededAmps),
+                    number("have", AMPS, 0, c -> c.ratedAmps().orElse(Double.NaN)));
+
+    private static final List<Column<Start>> CRANKING =
+            List.of(
+                    words("conditions", 26, s -> s.of.conditions()),
+                    words("load", PART, s -> s.fed.load()),
+                    number("lowest", VOLTS, 2, s -> s.fed.volts()),
+                    number("minimum", VOLTS, 2, s -> s.fed.minimumVolts()),
+                    words("stops", 5, s -> s.fed.stops() ? "yes" : ""),
+                    words("engine runs", 6, s -> s.of.runs() ? "yes" : "no"));
+
+    /** A load while the engine is started. */
+    private record Start(CrankingSupply of, Fed fed) {}
 
     private DeviceTables() {}
 
-    static SizeTable protectors(SizingReport report) {
-        List<List<String>> rows = new ArrayList<>();
-        for (ProtectorSize p : report.devices().protectors()) {
-            rows.add(
-                    List.of(
-                            p.name(),
-                            SizeTables.one(p.ratedAmps()),
-                            SizeTables.two(p.normal().amps()),
-                            SizeTables.two(p.worst().amps()),
-                            p.inrush().amps() > 0 ? SizeTables.one(p.inrush().amps()) : "-",
-                            p.inrush().amps() > 0
-                                    ? SizeTables.one(p.inrush().letsThroughAmps())
-                                    : "-",
-                            Formats.fixed(p.fault().amps(), 0),
-                            whole(p.fault().canInterruptAmps()),
-                            String.join(", ", p.wires())));
-        }
-        return new SizeTable(
-                "protectors",
-                "Protectors",
-                List.of(
-                        words("protector", SizeTables.PART),
-                        number("rated (A)"),
-                        number("normal (A)"),
-                        number("worst (A)"),
-                        number("inrush (A)"),
-                        number("lets through (A)"),
-                        number("bolted short (A)"),
-                        number("inter- rupts (A)"),
-                        words("protects", PROTECTS)),
-                rows,
-                List.of());
+    private static double ofInrush(ProtectorSize protector, double amps) {
+        return protector.inrush().amps() > 0 ? amps : Double.NaN;
     }
 
-    static SizeTable contacts(SizingReport report) {
-        List<List<String>> rows = new ArrayList<>();
-        for (ContactSize c : report.devices().contacts()) {
-            rows.add(
-                    List.of(
-                            c.name(),
-                            c.byHand() ? "switch" : "contactor",
-                            SizeTables.two(c.carried().amps()),
-                            c.nature().name().toLowerCase(Locale.ROOT),
-                            SizeTables.one(c.neededAmps()),
-                            whole(c.ratedAmps())));
-        }
-        return new SizeTable(
+    static Table<?> protectors(SizingReport report, SizeTables made) {
+        return made.table("protectors", "Protectors", PROTECTORS, report.devices().protectors());
+    }
+
+    static Table<?> contacts(SizingReport report, SizeTables made) {
+        return made.table(
                 "contacts",
                 "Switches and contactors",
-                List.of(
-                        words("contacts", SizeTables.PART),
-                        words("of a", 10),
-                        number("carry (A)"),
-                        words("load is", 10),
-                        number("need (A)"),
-                        number("have (A)")),
-                rows,
-                List.of("need: AC 43.13-1B table 11-4, the 12 V column also for 14 V"));
+                CONTACTS,
+                report.devices().contacts(),
+                "need: AC 43.13-1B table 11-4, the 12 V column also for 14 V");
     }
 
-    static SizeTable cranking(SizingReport report) {
-        List<List<String>> rows = new ArrayList<>();
-        for (CrankingSupply c : report.cranking()) {
-            for (CrankingSupply.Fed fed : c.loads()) {
-                rows.add(
-                        List.of(
-                                c.conditions(),
-                                fed.load(),
-                                SizeTables.two(fed.volts()),
-                                SizeTables.two(fed.minimumVolts()),
-                                fed.stops() ? "yes" : "",
-                                c.runs() ? "yes" : "no"));
-            }
-        }
-        return new SizeTable(
+    static Table<?> cranking(SizingReport report, SizeTables made) {
+        return made.table(
                 "cranking",
                 "While the starter turns",
-                List.of(
-                        words("conditions", 26),
-                        words("load", SizeTables.PART),
-                        number("lowest (V)"),
-                        number("minimum (V)"),
-                        words("stops", 5),
-                        words("engine runs", 6)),
-                rows,
-                List.of());
-    }
-
-    private static String whole(OptionalDouble value) {
-        return value.isPresent() ? Formats.fixed(value.getAsDouble(), 0) : "-";
+                CRANKING,
+                report.cranking().stream()
+                        .flatMap(c -> c.loads().stream().map(fed -> new Start(c, fed)))
+                        .toList());
     }
 }

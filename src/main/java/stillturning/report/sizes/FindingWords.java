@@ -2,11 +2,12 @@ package stillturning.report.sizes;
 
 import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
-import stillturning.sizing.Carried;
-import stillturning.sizing.Rule;
-import stillturning.sizing.SizeFinding;
-import stillturning.sizing.SizeFinding.Mend;
-import stillturning.sizing.SizingReport;
+import stillturning.report.table.Unit;
+import stillturning.sizing.result.Carried;
+import stillturning.sizing.result.Rule;
+import stillturning.sizing.result.SizeFinding;
+import stillturning.sizing.result.SizeFinding.Mend;
+import stillturning.sizing.result.SizingReport;
 
 /** A finding in words: what is wrong, and what mends it. */
 public final class FindingWords {
@@ -29,7 +30,6 @@ public final class FindingWords {
 
     /** What it is about; a wire with its size and length. */
     public static String about(SizingReport report, SizeFinding f, UnitSystem system) {
-        SizeUnits units = new SizeUnits(system);
         return report.wires().wires().stream()
                 .filter(w -> w.wire().id().equals(f.part()))
                 .map(
@@ -38,9 +38,7 @@ public final class FindingWords {
                                         + ", AWG "
                                         + w.wire().cable().awg()
                                         + ", "
-                                        + units.length(w.wire().metres())
-                                        + " "
-                                        + units.length())
+                                        + Unit.LENGTH.withSign(w.wire().metres(), system))
                 .findFirst()
                 .orElseGet(() -> about(f));
     }

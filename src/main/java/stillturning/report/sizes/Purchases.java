@@ -1,130 +1,112 @@
 package stillturning.report.sizes;
 
-import static stillturning.report.sizes.SizeTable.Head.number;
-import static stillturning.report.sizes.SizeTable.Head.words;
+import static stillturning.report.table.Column.number;
+import static stillturning.report.table.Column.words;
+import static stillturning.report.table.Unit.ARM;
+import static stillturning.report.table.Unit.LENGTH;
+import static stillturning.report.table.Unit.MASS;
+import static stillturning.report.table.Unit.MOMENT;
+import static stillturning.report.table.Unit.NONE;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import stillturning.quantity.Formats;
-import stillturning.sizing.BillRow;
-import stillturning.sizing.SizingReport;
-import stillturning.sizing.WeightSheet;
-import stillturning.sizing.WeightSheet.CableWeight;
-import stillturning.sizing.WeightSheet.PartWeight;
+import stillturning.quantity.UnitSystem;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
+import stillturning.sizing.result.BillRow;
+import stillturning.sizing.result.SizingReport;
+import stillturning.sizing.result.WeightSheet;
+import stillturning.sizing.result.WeightSheet.CableWeight;
+import stillturning.sizing.result.WeightSheet.PartWeight;
 
 /** What has to be carried and bought. */
-final class Purchases {
+public final class Purchases {
+
+    private static final List<Column<CableWeight>> CABLE =
+            List.of(
+                    words("AWG", 4, CableWeight::awg),
+                    number("length", LENGTH, CableWeight::metres),
+                    number("conductor", MASS, CableWeight::conductorKilograms),
+                    number("insulation", MASS, CableWeight::insulationKilograms),
+                    number("terminals", MASS, CableWeight::terminalKilograms),
+                    number("all", MASS, CableWeight::kilograms));
 
     private Purchases() {}
 
-    static SizeTable weight(SizingReport report, SizeUnits units) {
+    static Table<?> weight(SizingReport report, SizeTables made) {
         WeightSheet sheet = report.purchase().weight();
-        List<List<String>> rows = new ArrayList<>();
-        for (PartWeight p : sheet.parts()) {
-            rows.add(
-                    List.of(
-                            p.part(),
-                            p.zone(),
-                            units.mass(p.kilograms()),
-                            arm(p.armMetres(), units),
-                            p.armMetres().isPresent()
-                                    ? units.moment(p.kilograms() * p.armMetres().getAsDouble())
-                                    : "-"));
-        }
-        rows.add(
-                List.of(
-                        "all",
-                        "",
-                        units.mass(sheet.kilograms()),
-                        "",
-                        units.moment(sheet.momentKilogramMetres())));
-        return new SizeTable(
-                "weight",
-                "Weight and moment",
-                List.of(
-                        words("part", 24),
-                        words("zone", 20),
-                        number("weight (" + units.mass() + ")"),
-                        number("arm (" + units.arm() + ")"),
-                        number("moment (" + units.moment() + ")")),
-                rows,
-                notes(sheet, units));
-    }
-
-    private static List<String> notes(WeightSheet sheet, SizeUnits units) {
+        UnitSystem system = made.system();
         List<String> notes = new ArrayList<>();
         notes.add("Loads are not counted: they are the same in every candidate.");
         if (sheet.withoutArmKilograms() > 0) {
             notes.add(
-                    units.mass(sheet.withoutArmKilograms())
-                            + " "
-                            + units.mass()
+                    MASS.withSign(sheet.withoutArmKilograms(), system)
                             + " have no arm and are missing from the moment; write arm: to the"
                             + " zones of the study.");
         }
-        return notes;
-    }
-
-    static SizeTable cable(SizingReport report, SizeUnits units) {
-        List<List<String>> rows = new ArrayList<>();
-        for (CableWeight c : report.purchase().weight().cable()) {
-            rows.add(
-                    List.of(
-                            c.awg(),
-                            units.length(c.metres()),
-                            units.mass(c.conductorKilograms()),
-                            units.mass(c.insulationKilograms()),
-                            units.mass(c.terminalKilograms()),
-                            units.mass(c.kilograms())));
-        }
-        return new SizeTable(
-                "cable",
-                "Cable by size",
+        return made.table(
+                "weight",
+                "Weight and moment",
                 List.of(
-                        words("AWG", 4),
-                        number("length (" + units.length() + ")"),
-                        number("conductor (" + units.mass() + ")"),
-                        number("insulation (" + units.mass() + ")"),
-                        number("terminals (" + units.mass() + ")"),
-                        number("all (" + units.mass() + ")")),
-                rows,
-                List.of());
+                        Column.<PartWeight>words("part", 24, PartWeight::part).foot("all"),
+                        words("zone", 20, PartWeight::zone),
+                        Column.<PartWeight>number("weight", MASS, PartWeight::kilograms)
+                                .foot(MASS.shown(sheet.kilograms(), system)),
+                        number("arm", ARM, p -> p.armMetres().orElse(Double.NaN)),
+                        Column.<PartWeight>number(
+                                        "moment",
+                                        MOMENT,
+                                        p -> p.kilograms() * p.armMetres().orElse(Double.NaN))
+                                .foot(MOMENT.shown(sheet.momentKilogramMetres(), system))),
+                sheet.parts(),
+                notes.toArray(String[]::new));
     }
 
-    static SizeTable bill(SizingReport report, SizeUnits units) {
-        List<List<String>> rows = new ArrayList<>();
-        for (BillRow b : report.purchase().bill()) {
-            boolean metres = b.unit() == BillRow.Unit.METRES;
-            rows.add(
-                    List.of(
-                            b.item(),
-                            b.detail(),
-                            metres ? units.length(b.quantity()) : Formats.fixed(b.quantity(), 0),
-                            metres ? units.length() : "pieces",
-                            metres ? units.length(b.spares()) : Formats.fixed(b.spares(), 0),
-                            units.mass(b.kilograms()),
-                            SizeTables.two(b.price())));
-        }
-        return new SizeTable(
+    static Table<?> cable(SizingReport report, SizeTables made) {
+        return made.table("cable", "Cable by size", CABLE, report.purchase().weight().cable());
+    }
+
+    static Table<?> bill(SizingReport report, SizeTables made) {
+        return made.table(
                 "bill-of-materials",
                 "Bill of materials",
-                List.of(
-                        words("item", 18),
-                        words("detail", 40),
-                        number("quantity"),
-                        words("unit", 6),
-                        number("spares"),
-                        number("weight (" + units.mass() + ")"),
-                        number("price")),
-                rows,
-                List.of(
-                        "Spares: half of the fuses of each rating, at least one (14 CFR 23.1357 in a"
-                                + " second source); a tenth of wire and terminals (common practice)."
-                                + " The price of wire holds that of its terminals."));
+                billColumns(made.system()),
+                report.purchase().bill(),
+                "Spares: half of the fuses of each rating, at least one (14 CFR 23.1357 in a second"
+                        + " source); a tenth of wire and terminals (common practice). The price of"
+                        + " wire holds that of its terminals.");
     }
 
-    private static String arm(OptionalDouble metres, SizeUnits units) {
-        return metres.isPresent() ? units.arm(metres.getAsDouble()) : "-";
+    /** What to buy. */
+    public static List<Column<BillRow>> billColumns(UnitSystem system) {
+        return List.of(
+                Column.<BillRow>words("item", 18, BillRow::item).key("item"),
+                Column.<BillRow>words("detail", 40, BillRow::detail).key("detail"),
+                counted("quantity", BillRow::quantity, system),
+                Column.<BillRow>words("unit", 6, b -> metres(b) ? LENGTH.sign(system) : "pieces")
+                        .words("unit", b -> b.unit().name().toLowerCase(Locale.ROOT)),
+                counted("spares", BillRow::spares, system),
+                Column.<BillRow>number("weight", MASS, BillRow::kilograms).key("kilograms"),
+                Column.<BillRow>number("price", NONE, 2, BillRow::price).key("price"));
+    }
+
+    /** Metres of wire, or pieces of anything else. */
+    private static Column<BillRow> counted(
+            String head, ToDoubleFunction<BillRow> count, UnitSystem system) {
+        return Column.<BillRow>figures(
+                        head,
+                        10,
+                        b ->
+                                metres(b)
+                                        ? LENGTH.shown(count.applyAsDouble(b), system)
+                                        : Formats.fixed(count.applyAsDouble(b), 0))
+                .value(head, count);
+    }
+
+    private static boolean metres(BillRow row) {
+        return row.unit() == BillRow.Unit.METRES;
     }
 }

@@ -1,12 +1,15 @@
 package stillturning.report.sizes;
 
-import java.util.ArrayList;
+import static stillturning.report.table.Column.words;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import stillturning.quantity.UnitSystem;
-import stillturning.sizing.SizeFinding;
-import stillturning.sizing.SizingReport;
+import stillturning.report.table.Csv;
+import stillturning.report.table.Table;
+import stillturning.sizing.result.SizingReport;
 
 /** The tables of several candidates as files for a spreadsheet: one file a table. */
 public final class SizeFiles {
@@ -20,43 +23,33 @@ public final class SizeFiles {
 
     /** Text of each file by its name. */
     public static Map<String, String> of(List<SizingReport> reports, UnitSystem system) {
-        Map<String, SizeTable> all = new LinkedHashMap<>();
+        Map<String, Map<String, Table<?>>> all = new LinkedHashMap<>();
         for (SizingReport report : reports) {
-            List<SizeTable> tables = new ArrayList<>();
-            tables.add(findings(report, system));
-            tables.addAll(SizeTables.of(report, system));
-            tables.addAll(SizeTables.lists(report, system));
-            for (SizeTable table : tables) {
-                all.merge(
-                        table.name(),
-                        table.byCandidate().with(report.candidate().id(), table),
-                        (above, below) -> above.with(report.candidate().id(), table));
-            }
+            Stream.of(
+                            List.<Table<?>>of(findings(report, system)),
+                            SizeTables.of(report, system),
+                            SizeTables.lists(report, system))
+                    .flatMap(List::stream)
+                    .forEach(
+                            table ->
+                                    all.computeIfAbsent(table.name(), n -> new LinkedHashMap<>())
+                                            .put(report.candidate().id(), table));
         }
         Map<String, String> files = new LinkedHashMap<>();
-        all.forEach((name, table) -> files.put(name + ".csv", Csv.of(table)));
+        all.forEach((name, tables) -> files.put(name + ".csv", Csv.of("candidate", tables)));
         return files;
     }
 
-    private static SizeTable findings(SizingReport report, UnitSystem system) {
-        List<List<String>> rows = new ArrayList<>();
-        for (SizeFinding f : report.findings()) {
-            rows.add(
-                    List.of(
-                            FindingWords.gravity(f.rule().gravity()),
-                            FindingWords.about(report, f, system),
-                            FindingWords.wrong(f),
-                            FindingWords.mend(f)));
-        }
-        return new SizeTable(
-                "findings",
-                "Findings",
-                List.of(
-                        SizeTable.Head.words("gravity", 8),
-                        SizeTable.Head.words("part", 24),
-                        SizeTable.Head.words("what is wrong", 50),
-                        SizeTable.Head.words("what mends it", 30)),
-                rows,
-                List.of());
+    private static Table<?> findings(SizingReport report, UnitSystem system) {
+        return new SizeTables(system)
+                .table(
+                        "findings",
+                        "Findings",
+                        List.of(
+                                words("gravity", 8, f -> FindingWords.gravity(f.rule().gravity())),
+                                words("part", 24, f -> FindingWords.about(report, f, system)),
+                                words("what is wrong", 50, FindingWords::wrong),
+                                words("what mends it", 30, FindingWords::mend)),
+                        report.findings());
     }
 }

@@ -15,11 +15,10 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import stillturning.assess.Outcome;
+import stillturning.assess.verdict.Outcome;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
-import stillturning.cli.terminal.JsonWriter;
 import stillturning.report.Cautions;
 import tools.jackson.databind.JsonNode;
 
@@ -164,7 +163,7 @@ class BreakCommandTest {
 
     @Test
     void jsonHoldsAStoryForEveryCandidate() {
-        JsonNode json = JsonWriter.tree(breaking("--failure", "main bus short", "--json").out());
+        JsonNode json = Session.tree(breaking("--failure", "main bus short", "--json").out());
         assertEquals(2, json.get("stories").size());
         assertEquals("one-bus", json.get("stories").get(1).get("candidate").asString());
         JsonNode story = json.get("stories").get(1).get("story");
@@ -173,13 +172,13 @@ class BreakCommandTest {
         assertEquals(Cautions.SHORT, json.get("caution").asString());
         Ran late = breaking("--failure", "main bus short", "--json", "--pilot", "late");
         assertEquals(ExitCode.FINE, late.code(), late.err());
-        JsonNode both = JsonWriter.tree(late.out()).get("stories").get(0).get("story");
+        JsonNode both = Session.tree(late.out()).get("stories").get(0).get("story");
         assertTrue(both.has("pilotAsPlanned") && both.has("pilotLate"), late.out());
     }
 
     @Test
     void jsonHoldsTheMatrix() {
-        JsonNode json = JsonWriter.tree(breaking("--json").out());
+        JsonNode json = Session.tree(breaking("--json").out());
         assertEquals(2, json.get("candidates").size());
         assertTrue(json.get("failures").size() > 50, json.toString());
     }

@@ -15,7 +15,6 @@ import org.junit.jupiter.api.io.TempDir;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
-import stillturning.cli.terminal.JsonWriter;
 import stillturning.report.Cautions;
 import tools.jackson.databind.JsonNode;
 
@@ -92,7 +91,7 @@ class CheckCommandTest {
         assertTrue(ran.out().matches("(?s).*\n  One bus\n    after [^\n]*-breaker.*"), ran.out());
         Ran decided = Session.in(here).run("decide", "small");
         assertTrue(decided.out().contains(finding), decided.out());
-        JsonNode json = JsonWriter.tree(check("small", "--json").out());
+        JsonNode json = Session.tree(check("small", "--json").out());
         assertTrue(json.get("normalFlight").get(1).get("withNothingWrong").size() > 0);
     }
 
@@ -120,7 +119,7 @@ class CheckCommandTest {
         Session.change(folder.resolve("study.yaml"), "nominal: 14 V", "nominal: 14");
         Ran ran = check("small", "--json");
         assertEquals(ExitCode.BAD_INPUT, ran.code());
-        JsonNode problem = JsonWriter.tree(ran.out()).get("problems").get(0);
+        JsonNode problem = Session.tree(ran.out()).get("problems").get(0);
         assertEquals("study.yaml", problem.get("file").asString());
         assertEquals(6, problem.get("line").asInt());
         assertEquals("nominal", problem.get("path").asString());
@@ -129,7 +128,7 @@ class CheckCommandTest {
     @Test
     void jsonHoldsNormalFlightAndValues() {
         Session.in(here).copyOfFirstSteps("small");
-        JsonNode json = JsonWriter.tree(check("small", "--json").out());
+        JsonNode json = Session.tree(check("small", "--json").out());
         assertEquals(0, json.get("problems").size());
         assertTrue(json.get("normalFlight").get(0).get("engineRuns").asBoolean());
         assertTrue(json.get("values").size() > 20, json.toString());

@@ -10,7 +10,6 @@ import org.junit.jupiter.api.io.TempDir;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
-import stillturning.cli.terminal.JsonWriter;
 import stillturning.report.Cautions;
 import tools.jackson.databind.JsonNode;
 
@@ -57,7 +56,7 @@ class DecideCommandTest {
     @Test
     void jsonNamesTheLeader() {
         Session.in(here).copyOfFirstSteps("small");
-        JsonNode json = JsonWriter.tree(Session.in(here).run("decide", "small", "--json").out());
+        JsonNode json = Session.tree(Session.in(here).run("decide", "small", "--json").out());
         assertEquals("bus-and-battery", json.get("leader").asString());
     }
 
@@ -74,8 +73,7 @@ class DecideCommandTest {
         assertTrue(out.matches("(?s).*The other \\d+ guesses change none of this.*"), out);
         assertTrue(ran.lines().stream().allMatch(line -> line.length() <= 120), out);
         JsonNode json =
-                JsonWriter.tree(
-                        Session.in(here).run("decide", "small", "--guesses", "--json").out());
+                Session.tree(Session.in(here).run("decide", "small", "--guesses", "--json").out());
         assertTrue(json.get("guesses").get("matter").size() > 0);
         Session.in(here).run("explain", "small", "--guesses");
         String page = Session.text(here.resolve("small.html"));

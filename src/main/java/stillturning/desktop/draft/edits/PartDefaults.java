@@ -11,7 +11,6 @@ import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.Price;
 import stillturning.files.entry.Values;
-import stillturning.parts.Lever;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.YamlValue;
 import stillturning.yaml.notation.Given;
@@ -74,10 +73,7 @@ final class PartDefaults {
 
     /** Where a new part's lever stands in flight; absent where nothing has to be said of it. */
     static Optional<String> position(String kind, Optional<String> ofClass) throws ChangeRefused {
-        return PartCatalogue.shipped().sample(entry(kind, ofClass)).levers().stream()
-                .filter(Lever::stated)
-                .map(Lever::usual)
-                .findFirst();
+        return PartCatalogue.shipped().positionInFlight(entry(kind, ofClass));
     }
 
     /** A list in brackets, or a text. */

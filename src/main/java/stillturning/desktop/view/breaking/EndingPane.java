@@ -3,7 +3,7 @@ package stillturning.desktop.view.breaking;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
-import stillturning.assess.Outcome;
+import stillturning.assess.verdict.Outcome;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.breaking.Breaking;

@@ -29,7 +29,7 @@ import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.draw.Board;
 import stillturning.desktop.viewmodel.draw.BoardDrawing;
 import stillturning.desktop.viewmodel.draw.PaletteEntry;
-import stillturning.files.FileFinding;
+import stillturning.files.finding.FileFinding;
 import stillturning.report.Cautions;
 
 /** Where a candidate is drawn: what can be added, the diagram, values, findings, the text. */

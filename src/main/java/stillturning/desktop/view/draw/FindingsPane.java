@@ -13,7 +13,7 @@ import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.draw.Board;
-import stillturning.files.FileFinding;
+import stillturning.files.finding.FileFinding;
 
 /** What is to be said about the candidate; a click goes to the part. */
 final class FindingsPane extends VBox {

@@ -19,7 +19,7 @@ import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.draw.Board;
 import stillturning.desktop.viewmodel.draw.SideText;
-import stillturning.files.FileFinding;
+import stillturning.files.finding.FileFinding;
 
 /** The candidate's file beside its diagram: lines with numbers and marks; the caret chooses. */
 final class TextPane extends VBox {

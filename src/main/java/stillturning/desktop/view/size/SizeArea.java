@@ -24,7 +24,7 @@ import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.size.Proposing;
 import stillturning.desktop.viewmodel.size.Sizes;
-import stillturning.report.sizes.SizeTable;
+import stillturning.report.table.Table;
 
 /** Where the open candidate's sizes are held against their limits: findings first, then tables. */
 public final class SizeArea implements Area {
@@ -53,7 +53,7 @@ public final class SizeArea implements Area {
         contents.getSelectionModel()
                 .selectedIndexProperty()
                 .addListener((value, from, to) -> turnTo(to.intValue()));
-        sizes.tables().addListener((ListChangeListener.Change<? extends SizeTable> c) -> refill());
+        sizes.tables().addListener((ListChangeListener.Change<? extends Table<?>> c) -> refill());
         VBox top = new VBox(head(), notice());
         view.setTop(top);
         view.setLeft(contents);

@@ -9,8 +9,7 @@ import javafx.scene.control.TableView;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import stillturning.report.sizes.SizeTable;
-import stillturning.report.sizes.SizeTable.Head;
+import stillturning.report.table.Table;
 
 /** One table with its notes. */
 final class TableSheet extends VBox {
@@ -33,14 +32,14 @@ final class TableSheet extends VBox {
         getChildren().addAll(table, notes);
     }
 
-    void show(SizeTable now) {
+    void show(Table<?> now) {
         table.setAccessibleText(now.title());
         table.getColumns().clear();
         double em = new Label().getFont().getSize();
-        for (int i = 0; i < now.heads().size(); i++) {
+        for (int i = 0; i < now.columns().size(); i++) {
             table.getColumns().add(column(now, i, em));
         }
-        table.getItems().setAll(now.rows());
+        table.getItems().setAll(now.cells());
         table.scrollTo(0);
         notes.getChildren().setAll(now.notes().stream().map(TableSheet::note).toList());
     }
@@ -53,15 +52,14 @@ final class TableSheet extends VBox {
         return note;
     }
 
-    private static TableColumn<List<String>, String> column(SizeTable of, int index, double em) {
-        Head head = of.heads().get(index);
+    private static TableColumn<List<String>, String> column(Table<?> of, int index, double em) {
         TableColumn<List<String>, String> column = new TableColumn<>();
-        Label words = new Label(head.words().replace("- ", ""));
+        Label words = new Label(of.heads().get(index));
         words.setWrapText(true);
         words.getStyleClass().add("wrapped-head");
         column.setGraphic(words);
         column.setCellValueFactory(row -> new ReadOnlyStringWrapper(row.getValue().get(index)));
-        if (head.number()) {
+        if (of.columns().get(index).isNumber()) {
             column.getStyleClass().add("number-column");
             column.setComparator(Numbers::compare);
         }
@@ -69,16 +67,17 @@ final class TableSheet extends VBox {
         return column;
     }
 
-    private static int letters(SizeTable of, int index) {
+    private static int letters(Table<?> of, int index) {
         int longest =
-                of.rows().stream().mapToInt(row -> row.get(index).length()).max().orElse(LEAST);
-        Head head = of.heads().get(index);
+                of.cells().stream().mapToInt(row -> row.get(index).length()).max().orElse(LEAST);
         int word =
                 Pattern.compile(" ")
-                        .splitAsStream(head.words())
+                        .splitAsStream(of.heads().get(index))
                         .mapToInt(String::length)
                         .max()
                         .orElse(0);
-        return Math.max(Math.max(LEAST, word + 3), Math.min(longest, head.widest() + LEAST));
+        return Math.max(
+                Math.max(LEAST, word + 3),
+                Math.min(longest, of.columns().get(index).widest() + LEAST));
     }
 }

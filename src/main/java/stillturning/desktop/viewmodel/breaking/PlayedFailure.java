@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.assess.Assess;
-import stillturning.assess.Verdict;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.model.failure.Failure;
 import stillturning.report.oneline.DrawingStates;

@@ -8,9 +8,9 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.viewmodel.Desk;
-import stillturning.files.CandidateReading;
-import stillturning.files.FileFinding;
-import stillturning.files.PartPlace;
+import stillturning.files.finding.CandidateReading;
+import stillturning.files.finding.FileFinding;
+import stillturning.files.finding.PartPlace;
 
 /** The text of the open candidate's file beside its diagram. */
 public final class SideText {

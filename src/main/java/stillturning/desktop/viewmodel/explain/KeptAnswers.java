@@ -7,15 +7,15 @@ import java.util.Optional;
 import stillturning.assess.Guesses;
 import stillturning.dossier.Dossier.Jointness;
 import stillturning.dossier.Kept;
-import stillturning.files.Assumption;
 import stillturning.files.ReadStudy;
+import stillturning.files.value.Assumption;
 import stillturning.model.Candidate;
 import stillturning.model.Chances;
 import stillturning.model.Installation;
 import stillturning.model.Study;
 import stillturning.reliability.cutset.SearchBlock;
 import stillturning.reliability.cutset.Searched;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.SizingReport;
 
 /**
  * Answers that took time, and the finished parts of those that were called off; they hold as long

@@ -17,7 +17,7 @@ import stillturning.dossier.SizedCandidates;
 import stillturning.files.StudyReader;
 import stillturning.model.Chances;
 import stillturning.model.Study;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.SizingReport;
 import stillturning.story.UntoldStory;
 
 /** The work behind one page: asks what is asked for and not yet answered. */

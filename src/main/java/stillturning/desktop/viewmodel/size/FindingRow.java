@@ -1,8 +1,8 @@
 package stillturning.desktop.viewmodel.size;
 
 import java.util.Optional;
-import stillturning.files.PartPlace;
-import stillturning.sizing.Rule.Gravity;
+import stillturning.files.finding.PartPlace;
+import stillturning.sizing.result.Rule.Gravity;
 
 /**
  * Something about sizes that is not as it should be, in words.

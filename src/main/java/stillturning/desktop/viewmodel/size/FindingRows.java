@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import stillturning.files.PartPlace;
 import stillturning.files.ReadStudy;
+import stillturning.files.finding.PartPlace;
 import stillturning.model.Candidate;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.sizes.FindingWords;
-import stillturning.sizing.SizeFinding;
-import stillturning.sizing.SizeFinding.Mend;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.SizeFinding;
+import stillturning.sizing.result.SizeFinding.Mend;
+import stillturning.sizing.result.SizingReport;
 
 /** The findings of a report, with where to look. */
 final class FindingRows {

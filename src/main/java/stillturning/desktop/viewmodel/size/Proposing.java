@@ -15,8 +15,8 @@ import stillturning.dossier.proposal.Proposal;
 import stillturning.dossier.proposal.Resize;
 import stillturning.files.StudyReader;
 import stillturning.quantity.Formats;
-import stillturning.sizing.Rule;
-import stillturning.sizing.SizingReport;
+import stillturning.sizing.result.Rule;
+import stillturning.sizing.result.SizingReport;
 
 /** Sizes that would be better, for the open candidate. To be used on the screen's thread. */
 public final class Proposing {

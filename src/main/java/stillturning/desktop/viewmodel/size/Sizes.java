@@ -21,18 +21,18 @@ import javafx.collections.ObservableList;
 import stillturning.assess.Appraisal;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
-import stillturning.files.PartPlace;
 import stillturning.files.ReadStudy;
 import stillturning.files.WholeFile;
+import stillturning.files.finding.PartPlace;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.report.sizes.SelectivityTable;
 import stillturning.report.sizes.SizeFiles;
-import stillturning.report.sizes.SizeTable;
 import stillturning.report.sizes.SizeTables;
+import stillturning.report.table.Table;
 import stillturning.sizing.Sizing;
-import stillturning.sizing.SizingReport;
 import stillturning.sizing.SurveyDepth;
+import stillturning.sizing.result.SizingReport;
 
 /** The sizes of the open candidate. To be used on the screen's thread. */
 public final class Sizes {
@@ -52,8 +52,8 @@ public final class Sizes {
     private final ObservableList<FindingRow> findings = FXCollections.observableArrayList();
     private final ObservableList<FindingRow> findingsShown =
             FXCollections.unmodifiableObservableList(findings);
-    private final ObservableList<SizeTable> tables = FXCollections.observableArrayList();
-    private final ObservableList<SizeTable> tablesShown =
+    private final ObservableList<Table<?>> tables = FXCollections.observableArrayList();
+    private final ObservableList<Table<?>> tablesShown =
             FXCollections.unmodifiableObservableList(tables);
     private final ReadOnlyStringWrapper headline = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
@@ -85,7 +85,7 @@ public final class Sizes {
     }
 
     /** The tables that hold anything, in order. */
-    public ObservableList<SizeTable> tables() {
+    public ObservableList<Table<?>> tables() {
         return tablesShown;
     }
 
@@ -245,18 +245,18 @@ public final class Sizes {
         notice.set(words());
     }
 
-    private List<SizeTable> allTables(SizingReport of) {
+    private List<Table<?>> allTables(SizingReport of) {
         return Stream.of(
                         SizeTables.of(of, desk.units()).stream(),
                         selectivity(of),
                         SizeTables.lists(of, desk.units()).stream())
                 .flatMap(tables -> tables)
-                .filter(t -> !t.rows().isEmpty())
+                .filter(t -> !t.cells().isEmpty())
                 .toList();
     }
 
     /** Who may open before whom shows in stories, so it is there once all of them are told. */
-    private Stream<SizeTable> selectivity(SizingReport of) {
+    private Stream<Table<?>> selectivity(SizingReport of) {
         return desk.results().get().assessment().filter(a -> !desk.stale()).stream()
                 .flatMap(a -> a.of(of.candidate().id()).stream())
                 .map(Appraisal::selectivity)

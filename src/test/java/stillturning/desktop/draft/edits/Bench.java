@@ -11,7 +11,7 @@ import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Draft;
 import stillturning.desktop.draft.DraftState;
 import stillturning.files.ReadStudy;
-import stillturning.files.Variation;
+import stillturning.files.value.Variation;
 import stillturning.model.Candidate;
 import stillturning.parts.Part;
 import stillturning.yaml.YamlDocument;

@@ -26,8 +26,8 @@ import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Settings;
-import stillturning.files.FileFinding;
 import stillturning.files.Samples;
+import stillturning.files.finding.FileFinding;
 
 class DrawSceneTest {
 

@@ -19,10 +19,10 @@ import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.Settings;
-import stillturning.files.PartPlace;
+import stillturning.files.finding.PartPlace;
 import stillturning.quantity.UnitSystem;
-import stillturning.report.sizes.SizeTable;
-import stillturning.sizing.Rule.Gravity;
+import stillturning.report.table.Table;
+import stillturning.sizing.result.Rule.Gravity;
 import stillturning.yaml.YamlDocument;
 
 class SizesTest {
@@ -131,13 +131,13 @@ class SizesTest {
         assertTrue(said.contains("files are in"), said);
         String wires = Files.readString(out.resolve("tables").resolve("wires.csv"));
         assertTrue(wires.startsWith("candidate,wire,AWG,length (ft)"), wires);
-        SizeTable weight =
+        Table<?> weight =
                 sizes.tables().stream()
                         .filter(t -> t.name().equals("weight"))
                         .findFirst()
                         .orElseThrow();
-        assertEquals("weight (lb)", weight.heads().get(2).words());
-        double pounds = Double.parseDouble(weight.rows().get(weight.rows().size() - 1).get(2));
+        assertEquals("weight (lb)", weight.heads().get(2));
+        double pounds = Double.parseDouble(weight.cells().get(weight.cells().size() - 1).get(2));
         double kilograms = sizes.report().get().orElseThrow().purchase().weight().kilograms();
         assertEquals(kilograms / 0.45359237, pounds, 0.0006);
     }

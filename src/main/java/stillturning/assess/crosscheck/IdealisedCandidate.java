@@ -1,0 +1,201 @@
+package stillturning.assess.crosscheck;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import stillturning.model.Candidate;
+import stillturning.model.Cockpit;
+import stillturning.model.Engine;
+import stillturning.model.Procedure;
+import stillturning.model.Study;
+import stillturning.model.Study.Aircraft;
+import stillturning.parts.AlteredPart;
+import stillturning.parts.Part;
+import stillturning.parts.element.Cell;
+import stillturning.parts.element.Coil;
+import stillturning.parts.element.Conductor;
+import stillturning.parts.element.Consumer;
+import stillturning.parts.element.Contact;
+import stillturning.parts.element.Control;
+import stillturning.parts.element.Conversion;
+import stillturning.parts.element.Demand;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Generator;
+import stillturning.parts.element.Generator.Alone;
+import stillturning.parts.element.Generator.WithoutBattery;
+import stillturning.parts.element.Guard;
+import stillturning.parts.element.Guard.Trip;
+import stillturning.parts.element.Tolerance;
+
+/** A study and a candidate with some of what only stories know taken away. */
+record IdealisedCandidate(Study study, Candidate candidate) {
+
+    /** Share of what is drawn that strains nothing. */
+    private static final double HARDLY = 1e-3;
+
+    /** How much larger a battery is that never runs down. */
+    private static final double FOR_EVER = 1e6;
+
+    private static final double UNHARMED_VOLTS = 1e5;
+
+    /** What the easiest load asks for (V). */
+    private static final double CONTENT_VOLTS = 0.5;
+
+    IdealisedCandidate without(List<StoryOnlyFact> away) {
+        IdealisedCandidate made = this;
+        for (StoryOnlyFact difference : away) {
+            made = made.without(difference);
+        }
+        return made;
+    }
+
+    private IdealisedCandidate without(StoryOnlyFact away) {
+        return switch (away) {
+            case TIME -> with(IdealisedCandidate::lasting);
+            case WEAK_SUPPLY -> with(IdealisedCandidate::light);
+            case WAITING -> patient();
+            case PILOT -> acting(procedure -> procedure.doing().automatic().isPresent());
+            case AUTOMATIC -> acting(procedure -> procedure.doing().automatic().isEmpty());
+            case MANAGEMENT -> with(IdealisedCandidate::unmanaged);
+            case OVER_VOLTAGE -> with(IdealisedCandidate::hardened);
+            case UNSTEADY -> with(IdealisedCandidate::steady);
+            case RESTING_CONTACT -> with(IdealisedCandidate::always);
+            case SNEAK_PATH, DEFAULT -> this;
+        };
+    }
+
+    private IdealisedCandidate with(UnaryOperator<Element> change) {
+        return new IdealisedCandidate(
+                study, candidate.with((Part part) -> new AlteredPart(part, change)));
+    }
+
+    private IdealisedCandidate patient() {
+        Aircraft now = study.aircraft();
+        Engine engine = now.engine();
+        Engine patient =
+                new Engine(
+                        engine.logic(),
+                        Double.POSITIVE_INFINITY,
+                        engine.restartSeconds(),
+                        engine.windmills(),
+                        engine.windmillRevsPerSecond(),
+                        engine.starting());
+        return in(
+                new Aircraft(now.nominalVolts(), now.loads(), patient, now.phases(), now.zones()));
+    }
+
+    private IdealisedCandidate in(Aircraft aircraft) {
+        return new IdealisedCandidate(
+                new Study(study.id(), study.heading(), aircraft, study.goals(), study.candidates()),
+                candidate);
+    }
+
+    private IdealisedCandidate acting(Predicate<Procedure> kept) {
+        Cockpit now = candidate.cockpit();
+        return new IdealisedCandidate(
+                study,
+                new Candidate(
+                        candidate.id(),
+                        candidate.title(),
+                        candidate.about(),
+                        candidate.parts(),
+                        candidate.joins(),
+                        new Cockpit(
+                                now.flight(),
+                                now.masterOff(),
+                                now.starting(),
+                                now.cues(),
+                                now.procedures().stream().filter(kept).toList())));
+    }
+
+    private static Element lasting(Element element) {
+        return element instanceof Cell cell
+                ? cell.with(cell.capacity().times(FOR_EVER), 1, cell.management())
+                : element;
+    }
+
+    private static Element unmanaged(Element element) {
+        return element instanceof Cell cell
+                ? cell.with(cell.capacity(), cell.chargeAtStart(), Optional.empty())
+                : element;
+    }
+
+    private static Element steady(Element element) {
+        return element instanceof Generator generator
+                ? generator.alone(
+                        new Alone(WithoutBattery.STEADY, generator.alone().clampVolts(), 0))
+                : element;
+    }
+
+    /** What is closed without its coil is closed with it too. */
+    private static Element always(Element element) {
+        return element instanceof Contact contact
+                        && contact.control() instanceof Control.ByCoil by
+                        && !by.closedWhenPulled()
+                ? new Conductor(contact.name(), contact.from(), contact.to(), contact.ohms())
+                : element;
+    }
+
+    /** Draws hardly anything, and is content with hardly any voltage. */
+    private static Element light(Element element) {
+        if (element instanceof Consumer c) {
+            return new Consumer(
+                    c.name(), c.from(), c.to(), light(c.demand()), light(c.tolerance()));
+        }
+        if (element instanceof Coil c) {
+            return new Coil(
+                    c.name(),
+                    c.from(),
+                    c.to(),
+                    c.ohms() / HARDLY,
+                    2 * CONTENT_VOLTS,
+                    CONTENT_VOLTS,
+                    c.pullInSeconds(),
+                    c.dropOutSeconds());
+        }
+        if (element instanceof Generator generator) {
+            return generator.excitedFully();
+        }
+        if (element instanceof Conversion c) {
+            Conversion.Input input = new Conversion.Input(0, CONTENT_VOLTS, 2 * CONTENT_VOLTS);
+            return new Conversion(c.name(), c.from(), c.to(), c.output(), c.efficiency(), input);
+        }
+        return element;
+    }
+
+    private static Demand light(Demand demand) {
+        return new Demand(demand.kind(), demand.amps() * HARDLY, demand.nominalVolts());
+    }
+
+    private static Tolerance light(Tolerance t) {
+        return new Tolerance(
+                CONTENT_VOLTS,
+                2 * CONTENT_VOLTS,
+                t.rideThroughSeconds(),
+                t.bootSeconds(),
+                t.withstandVolts(),
+                t.withstandSeconds());
+    }
+
+    /** Bears any voltage; a guard never acts. */
+    private static Element hardened(Element element) {
+        if (element instanceof Consumer c) {
+            return new Consumer(c.name(), c.from(), c.to(), c.demand(), hardened(c.tolerance()));
+        }
+        return element instanceof Guard guard
+                ? guard.trippingAt(
+                        new Trip(UNHARMED_VOLTS, guard.trip().seconds(), guard.trip().action()))
+                : element;
+    }
+
+    private static Tolerance hardened(Tolerance t) {
+        return new Tolerance(
+                t.minimumVolts(),
+                t.restartVolts(),
+                t.rideThroughSeconds(),
+                t.bootSeconds(),
+                UNHARMED_VOLTS,
+                t.withstandSeconds());
+    }
+}

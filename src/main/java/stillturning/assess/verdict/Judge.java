@@ -1,0 +1,155 @@
+package stillturning.assess.verdict;
+
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stillturning.assess.verdict.Verdict.Losses;
+import stillturning.assess.verdict.Verdict.Stories;
+import stillturning.model.Study;
+import stillturning.model.failure.Failure;
+import stillturning.story.NormalFlight;
+import stillturning.story.Pilot;
+import stillturning.story.Setting;
+import stillturning.story.Setting.Propeller;
+import stillturning.story.Story;
+import stillturning.story.Story.Feed;
+import stillturning.story.UntoldStory;
+import stillturning.story.timeline.Timeline;
+
+/** Tells a failure's story with every kind of pilot, and says what came of it. */
+public final class Judge {
+
+    private final Study study;
+    private final Timeline timeline;
+    private final NormalFlight normal;
+    private final Set<String> engineLoads;
+
+    public Judge(Study study, Timeline timeline) {
+        this(study, timeline, timeline.normal());
+    }
+
+    /**
+     * @param normal what losses are counted against
+     */
+    public Judge(Study study, Timeline timeline, NormalFlight normal) {
+        this.study = study;
+        this.timeline = timeline;
+        this.normal = normal;
+        this.engineLoads = Set.copyOf(study.aircraft().engine().logic().loads());
+    }
+
+    public Verdict judge(Failure failure) throws UntoldStory {
+        Verdict typical = typically(failure);
+        return typical.within(
+                Tolerances.of(
+                        typical.planned(),
+                        race -> judge(failure, Setting.with(Pilot.PLANNED).with(race))));
+    }
+
+    /** The same with every protector as its kind is on the whole. */
+    public Verdict typically(Failure failure) throws UntoldStory {
+        return judge(failure, Setting.with(Pilot.PLANNED));
+    }
+
+    /** What comes of a failure in one setting, and only there. */
+    private Verdict judge(Failure failure, Setting setting) throws UntoldStory {
+        Stories stories = tell(failure, setting);
+        Losses losses = losses(stories.planned());
+        Outcome planned = outcome(stories.planned(), stories.unaided(), losses);
+        Map<Pilot, Outcome> outcomes = new EnumMap<>(Pilot.class);
+        for (Pilot kind : Pilot.values()) {
+            Story story = stories.with(kind);
+            boolean same = story.pilot() == Pilot.PLANNED;
+            outcomes.put(kind, same ? planned : outcome(story, stories.unaided(), losses(story)));
+        }
+        Optional<Double> actBy =
+                planned.needsPilot()
+                        ? Optional.of(stories.unaided().engine().endurance().seconds())
+                        : Optional.empty();
+        return new Verdict(
+                failure, outcomes, stories, losses, engineOwn(failure), actBy, Optional.empty());
+    }
+
+    private Stories tell(Failure failure, Setting setting) throws UntoldStory {
+        Story planned = timeline.tell(failure, setting);
+        boolean acts = planned.aftermath().actedPilot();
+        Optional<Story> standing =
+                planned.engine().stops() > 0 && study.aircraft().engine().windmills()
+                        ? Optional.of(timeline.tell(failure, setting.with(Propeller.STANDS)))
+                        : Optional.empty();
+        return new Stories(
+                planned,
+                acts ? timeline.tell(failure, flownBy(Pilot.LATE, setting)) : planned,
+                acts ? timeline.tell(failure, flownBy(Pilot.NEVER, setting)) : planned,
+                standing);
+    }
+
+    private static Setting flownBy(Pilot pilot, Setting setting) {
+        return new Setting(
+                pilot, setting.shedding(), setting.propeller(), setting.blocks(), setting.race());
+    }
+
+    private Outcome outcome(Story planned, Story unaided, Losses losses) {
+        if (lost(planned)) {
+            return Outcome.ENGINE_LOST;
+        }
+        if (lost(unaided)) {
+            return planned.engine().stoppedAndCameBack()
+                    ? Outcome.STOPS_UNTIL_PILOT_ACTS
+                    : Outcome.STOPS_UNLESS_PILOT_ACTS;
+        }
+        if (interrupted(planned) || interrupted(unaided)) {
+            return Outcome.INTERRUPTED;
+        }
+        boolean limited = unaided.engine().endurance().ends();
+        if (limited || !losses.engineLoads().isEmpty() || !losses.feeds().isEmpty()) {
+            return Outcome.REDUNDANCY_LOST;
+        }
+        return losses.otherLoads().isEmpty() ? Outcome.NO_EFFECT : Outcome.LOADS_LOST;
+    }
+
+    private boolean engineOwn(Failure failure) {
+        return failure.hits().stream()
+                .anyMatch(
+                        hit ->
+                                hit.mode().traits().whateverItsSupply()
+                                        && !study.aircraft()
+                                                .engine()
+                                                .logic()
+                                                .runsOn(load -> !load.equals(hit.part())));
+    }
+
+    private boolean lost(Story story) {
+        return story.engine().endurance().seconds() < study.goals().enoughSeconds();
+    }
+
+    private static boolean interrupted(Story story) {
+        return story.engine().stoppedAndCameBack()
+                || story.engine().longestInterruptionSeconds() > 0;
+    }
+
+    private Losses losses(Story story) {
+        List<String> dark =
+                study.aircraft().loads().stream()
+                        .map(load -> load.id())
+                        .filter(normal.working()::contains)
+                        .filter(load -> !story.aftermath().working().contains(load))
+                        .toList();
+        List<Feed> feeds =
+                normal.feeds().stream()
+                        .filter(feed -> engineLoads.contains(feed.load()))
+                        .filter(feed -> !story.aftermath().feeds().contains(feed))
+                        .sorted(
+                                Comparator.comparing(Feed::source)
+                                        .thenComparing(Feed::load)
+                                        .thenComparing(Feed::input))
+                        .toList();
+        return new Losses(
+                dark.stream().filter(engineLoads::contains).toList(),
+                dark.stream().filter(load -> !engineLoads.contains(load)).toList(),
+                feeds);
+    }
+}

@@ -1,0 +1,246 @@
+package stillturning.files.candidate;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.files.entry.CandidateEntry;
+import stillturning.files.entry.Catalogue;
+import stillturning.files.entry.PartEntry;
+import stillturning.files.entry.Values;
+import stillturning.files.finding.PartPlace;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.ProblemCollector.Spot;
+import stillturning.files.value.ValueLog;
+import stillturning.files.value.Variation;
+import stillturning.model.Candidate;
+import stillturning.model.Chances.Odds;
+import stillturning.model.Cockpit;
+import stillturning.model.HalfDrawn;
+import stillturning.model.Installation.Fit;
+import stillturning.model.Join;
+import stillturning.model.LoadNeed;
+import stillturning.model.Terminal;
+import stillturning.parts.Load;
+import stillturning.parts.Tag;
+import stillturning.yaml.DocumentPlaces;
+
+/** Makes a candidate of what is written, every sketch expanded, and tells what does not fit. */
+public final class CandidateReader {
+
+    private final String id;
+    private final CandidateEntry candidate;
+    private final CheckedStudy frame;
+    private final ProblemCollector report;
+    private final ValueLog ledger;
+    private final Assembly assembly;
+    private final Placement placement;
+    private List<Expanded> expanded = List.of();
+    private Fit fit = Fit.UNKNOWN;
+    private Odds odds = Odds.UNKNOWN;
+
+    public CandidateReader(
+            String id,
+            CandidateEntry candidate,
+            CheckedStudy frame,
+            ProblemCollector report,
+            ValueLog ledger) {
+        this(
+                id,
+                candidate,
+                frame,
+                new Assembly(Catalogue.shipped(), frame.aircraft().nominalVolts(), report, ledger),
+                report,
+                ledger);
+    }
+
+    private CandidateReader(
+            String id,
+            CandidateEntry candidate,
+            CheckedStudy frame,
+            Assembly assembly,
+            ProblemCollector report,
+            ValueLog ledger) {
+        this.id = id;
+        this.candidate = candidate;
+        this.frame = frame;
+        this.report = report;
+        this.ledger = ledger;
+        this.assembly = assembly;
+        this.placement = new Placement(candidate, frame);
+    }
+
+    /** One that makes what can be drawn of a candidate with mistakes. */
+    public static CandidateReader forDrawing(
+            String id, CandidateEntry entry, CheckedStudy frame, ProblemCollector unheard) {
+        double nominalVolts = frame.aircraft().nominalVolts();
+        return new CandidateReader(
+                id,
+                entry,
+                frame,
+                Assembly.forDrawing(Catalogue.shipped(), nominalVolts, unheard),
+                unheard,
+                new ValueLog("", Variation.NONE));
+    }
+
+    /** What can be drawn; what is wrong is not told. */
+    public HalfDrawn halfDrawn() {
+        build();
+        return new HalfDrawn(
+                id,
+                candidate.candidate().isBlank() ? id : candidate.candidate(),
+                assembly.parts(),
+                joins(),
+                candidate.positions().flight(),
+                frame.aircraft().engine().logic().loads(),
+                assembly.stoodFor());
+    }
+
+    /** What became of each line of the file. */
+    public List<Expanded> expanded() {
+        return expanded;
+    }
+
+    /** What only the checking of sizes asks for. */
+    public Fit fit() {
+        return fit;
+    }
+
+    /** What only the counting of failures asks for. */
+    public Odds odds() {
+        return odds;
+    }
+
+    /** Where each part is asked for. */
+    public Map<String, PartPlace> places() {
+        return assembly.places();
+    }
+
+    /**
+     * The candidate, absent after at least one problem was told.
+     *
+     * @param chances what the study says of how often things fail
+     */
+    public Optional<Candidate> read(ChancesReader.Said chances) {
+        leavesOut();
+        returns();
+        Runs runs = build();
+        fit = InstallationReader.fit(candidate, assembly, report, ledger);
+        odds = new OddsReader(candidate, expanded, assembly, report).read(chances, frame);
+        WiringChecks wiring = new WiringChecks(assembly, report);
+        boolean wired = report.isClean() && assembly.isComplete();
+        Map<Terminal, Spot> fed = wiring.fedInputs(runs.fed());
+        wiring.checkFeeds(frame, fed, candidate.leavesOut());
+        CandidateEntry stated = Values.cockpitMapped(candidate, ledger);
+        Cockpit cockpit = new CockpitReader(stated, assembly, frame, report).read();
+        Candidate read =
+                new Candidate(
+                        id,
+                        candidate.candidate(),
+                        candidate.about().orElse(""),
+                        assembly.parts(),
+                        joins(),
+                        cockpit);
+        if (wired) {
+            wiring.check();
+            new MetalPaths(read, assembly, report).check(fed);
+        }
+        return Optional.of(read).filter(c -> report.isClean());
+    }
+
+    private Runs build() {
+        addLoads();
+        candidate.parts().forEach(this::addPart);
+        Terminals terminals = new Terminals(assembly, frame, report);
+        Runs runs =
+                new Runs(
+                        candidate,
+                        new RunBuilder.Site(assembly, terminals, placement, frame, report, ledger));
+        expanded = runs.build();
+        return runs;
+    }
+
+    private List<Join> joins() {
+        return assembly.joins().stream().map(Assembly.Joined::join).toList();
+    }
+
+    private void leavesOut() {
+        for (int i = 0; i < candidate.leavesOut().size(); i++) {
+            String load = candidate.leavesOut().get(i);
+            Spot spot = new Spot(DocumentPlaces.item("leaves-out", i), 0);
+            if (!frame.loadNames().contains(load)) {
+                report.unknown(spot, "load", load, frame.loadNames());
+            } else if (frame.needsForEngine(load)) {
+                report.problem(spot, "the engine needs \"" + load + "\"", "feed it");
+            }
+        }
+    }
+
+    private void returns() {
+        for (String zone : candidate.returns().keySet()) {
+            if (!frame.zones().names().contains(zone)) {
+                report.unknown(
+                        Spot.atKey(DocumentPlaces.under("returns", zone)),
+                        "zone",
+                        zone,
+                        frame.zones().names());
+            }
+        }
+    }
+
+    private void addLoads() {
+        for (LoadNeed need : frame.aircraft().loads()) {
+            if (!candidate.leavesOut().contains(need.id()) && !need.inputs().isEmpty()) {
+                Tag tag = new Tag(need.id(), need.label(), need.zone(), Tag.Burden.NONE);
+                assembly.add(
+                        new Load(tag, need.demand(), need.tolerance(), need.inputs()),
+                        Spot.atKey(DocumentPlaces.under("loads", need.id())));
+            }
+        }
+    }
+
+    private void addPart(String part, PartEntry entry) {
+        Spot spot = Spot.atKey(Assembly.pathOf(part));
+        report.refusePoint(spot, part);
+        if (!assembly.claim(part, spot)) {
+            return;
+        }
+        entry.said().price().ifPresent(p -> currency(part, p.currency()));
+        Optional<PartEntry> complete = assembly.complete(part, entry, classSpot(part, entry));
+        Optional<String> zone = placement.zoneOf(part);
+        if (zone.isEmpty() && assembly.isForDrawing()) {
+            zone = Optional.of("");
+        }
+        if (zone.isEmpty()) {
+            report.problem(
+                    spot, "nothing says where this part sits", "add zone: and a zone of the study");
+        } else if (!frame.zones().names().contains(zone.get()) && entry.zone().isPresent()) {
+            report.unknown(
+                    new Spot(DocumentPlaces.under(Assembly.pathOf(part), "zone"), 0),
+                    "zone",
+                    zone.get(),
+                    frame.zones().names());
+        }
+        if (complete.isPresent() && zone.isPresent()) {
+            assembly.make(part, complete.get(), zone.get(), placement.arrivalsAt(part));
+        }
+    }
+
+    private static Spot classSpot(String part, PartEntry entry) {
+        String path = Assembly.pathOf(part);
+        return entry.ofClass().isPresent()
+                ? new Spot(DocumentPlaces.under(path, "class"), 0)
+                : Spot.atKey(path);
+    }
+
+    private void currency(String part, String code) {
+        if (!code.equals(frame.heading().currency())) {
+            report.problem(
+                    DocumentPlaces.under(Assembly.pathOf(part), "price"),
+                    "the price is in "
+                            + code
+                            + ", and the study counts in "
+                            + frame.heading().currency(),
+                    "write it in " + frame.heading().currency());
+        }
+    }
+}

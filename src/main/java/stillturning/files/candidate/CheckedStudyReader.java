@@ -1,0 +1,302 @@
+package stillturning.files.candidate;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import stillturning.files.candidate.CheckedStudy.Zones;
+import stillturning.files.entry.LoadEntry;
+import stillturning.files.entry.NeedsText;
+import stillturning.files.entry.StudyEntry;
+import stillturning.files.entry.StudyEntry.RequirementsEntry;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.ProblemCollector.Spot;
+import stillturning.model.CriterionName;
+import stillturning.model.Engine;
+import stillturning.model.LoadNeed;
+import stillturning.model.Phase;
+import stillturning.model.Requirement;
+import stillturning.model.Study;
+import stillturning.model.Zone;
+import stillturning.yaml.DocumentPlaces;
+
+/** Makes a study's frame of what is written, and tells what does not fit together. */
+public final class CheckedStudyReader {
+
+    private static final double SECONDS_PER_MINUTE = 60;
+    private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
+
+    /** How much each criterion counts where nobody says so. A guess. */
+    private static final Map<CriterionName, Double> USUAL_WEIGHTS =
+            Map.of(
+                    CriterionName.ENGINE_STOPS, 5.0,
+                    CriterionName.PILOT_NEEDED, 3.0,
+                    CriterionName.ENDURANCE, 3.0,
+                    CriterionName.WEIGHT, 2.0,
+                    CriterionName.COMPLEXITY, 2.0,
+                    CriterionName.COST, 1.0);
+
+    private final StudyEntry study;
+    private final ProblemCollector report;
+
+    public CheckedStudyReader(StudyEntry study, ProblemCollector report) {
+        this.study = study;
+        this.report = report;
+    }
+
+    /**
+     * The frame, absent if not even the candidates could be looked at with it.
+     *
+     * @param candidates names of the candidates' files
+     */
+    public Optional<CheckedStudy> read(Set<String> candidates) {
+        if (!CURRENCY.matcher(study.currency()).matches()) {
+            report.problem(
+                    "currency",
+                    "\"" + study.currency() + "\" is no code of a currency",
+                    "write three capital letters, such as EUR");
+        }
+        distances();
+        engineNeeds();
+        baseline(candidates);
+        List<Phase> phases = phases();
+        Optional<Phase> failures = failurePhase(phases);
+        List<LoadNeed> loads = new LoadReader(study, report).read();
+        Study.Aircraft aircraft =
+                new Study.Aircraft(study.nominal().si(), loads, engine(), phases, zones());
+        return failures.map(
+                f -> {
+                    Study.Goals goals = goals(f, runUpPhase(phases));
+                    return new CheckedStudy(
+                            heading(), aircraft, goals, new Zones(study), study.loads());
+                });
+    }
+
+    private List<Zone> zones() {
+        List<Zone> zones = new ArrayList<>();
+        study.zones()
+                .forEach(
+                        (name, entry) ->
+                                zones.add(
+                                        new Zone(
+                                                name,
+                                                entry.label().orElse(name),
+                                                entry.side(),
+                                                Set.copyOf(entry.hazards()),
+                                                entry.temperature().quantity().si())));
+        return zones;
+    }
+
+    private Study.Heading heading() {
+        return new Study.Heading(
+                study.study(),
+                study.about().orElse(""),
+                study.invented(),
+                study.currency(),
+                study.rationale());
+    }
+
+    private void distances() {
+        for (int i = 0; i < study.distances().size(); i++) {
+            StudyEntry.Distance distance = study.distances().get(i);
+            String path = DocumentPlaces.item("distances", i);
+            zone(DocumentPlaces.under(path, "from"), distance.from());
+            zone(DocumentPlaces.under(path, "to"), distance.to());
+            if (distance.from().equals(distance.to())) {
+                report.problem(
+                        DocumentPlaces.under(path, "to"),
+                        "the distance leads from a zone to itself",
+                        "take it out, and write the zone's \"across\"");
+            }
+        }
+    }
+
+    private void zone(String path, String name) {
+        if (!study.zones().containsKey(name)) {
+            report.unknown(new Spot(path, 0), "zone", name, study.zones().keySet());
+        }
+    }
+
+    private void engineNeeds() {
+        for (NeedsText.Mention mention : study.engine().needs().mentions()) {
+            if (!study.loads().containsKey(mention.load())) {
+                report.unknown(
+                        new Spot("engine.needs", mention.offset()),
+                        "load",
+                        mention.load(),
+                        study.loads().keySet());
+            }
+        }
+    }
+
+    private Engine engine() {
+        StudyEntry.EngineEntry engine = study.engine();
+        return new Engine(
+                engine.needs().logic(),
+                engine.tolerates().quantity().si(),
+                engine.restartsIn().quantity().si(),
+                engine.windmills(),
+                engine.windmilling().quantity().si() / SECONDS_PER_MINUTE,
+                starting(engine));
+    }
+
+    private Engine.Starting starting(StudyEntry.EngineEntry engine) {
+        Optional<String> starter = engine.starter();
+        if (starter.isPresent()) {
+            LoadEntry load = study.loads().get(starter.get());
+            if (load == null) {
+                report.unknown(
+                        new Spot("engine.starter", 0),
+                        "load",
+                        starter.get(),
+                        study.loads().keySet());
+            } else if (load.phases().isEmpty()) {
+                report.problem(
+                        "engine.starter",
+                        "the starter \"" + starter.get() + "\" runs in every phase",
+                        "name the phase in which the engine is started: phases: [start]");
+            }
+        }
+        return new Engine.Starting(
+                starter, engine.tiredBattery().quantity().si(), engine.coldStart().quantity().si());
+    }
+
+    private void baseline(Set<String> candidates) {
+        Optional<String> named = study.baseline();
+        if (named.isPresent() && !candidates.contains(named.get())) {
+            report.unknown(new Spot("baseline", 0), "candidate", named.get(), candidates);
+        }
+    }
+
+    private List<Phase> phases() {
+        Set<String> names = new HashSet<>();
+        List<Phase> phases = new ArrayList<>();
+        for (int i = 0; i < study.phases().size(); i++) {
+            StudyEntry.PhaseEntry phase = study.phases().get(i);
+            if (!names.add(phase.name())) {
+                report.problem(
+                        DocumentPlaces.under(DocumentPlaces.item("phases", i), "name"),
+                        "a phase \"" + phase.name() + "\" is already there",
+                        "give each phase a name of its own");
+            }
+            phases.add(
+                    new Phase(
+                            phase.name(),
+                            phase.lasts().si(),
+                            phase.alternator().quantity().si() / SECONDS_PER_MINUTE));
+        }
+        if (phases.isEmpty()) {
+            report.problem("phases", "no phase is written", "write at least one");
+        }
+        return phases;
+    }
+
+    /** The phase in which failures happen; another where that cannot be told. */
+    private Optional<Phase> failurePhase(List<Phase> phases) {
+        return phase("failures-in", study.failuresIn(), phases)
+                .or(() -> phases.stream().findFirst());
+    }
+
+    private Optional<Phase> phase(String key, String name, List<Phase> phases) {
+        Optional<Phase> named = phases.stream().filter(p -> p.name().equals(name)).findFirst();
+        if (named.isEmpty()) {
+            report.unknown(
+                    new Spot(key, 0), "phase", name, phases.stream().map(Phase::name).toList());
+        }
+        return named;
+    }
+
+    /** The phase in which checks are made; the first in which no starter runs if nobody says. */
+    private Phase runUpPhase(List<Phase> phases) {
+        return study.runUpIn()
+                .flatMap(name -> phase("run-up-in", name, phases))
+                .or(() -> phases.stream().filter(p -> !cranked(p)).findFirst())
+                .orElseGet(() -> phases.get(0));
+    }
+
+    private boolean cranked(Phase phase) {
+        return study.engine()
+                .starter()
+                .flatMap(starter -> Optional.ofNullable(study.loads().get(starter)))
+                .filter(s -> s.phases().isEmpty() || s.phases().contains(phase.name()))
+                .isPresent();
+    }
+
+    private Study.Goals goals(Phase failures, Phase runUp) {
+        return new Study.Goals(
+                failures,
+                study.timeToLand().si(),
+                requirements(),
+                weights(),
+                study.baseline(),
+                cases(),
+                runUp);
+    }
+
+    private List<String> cases() {
+        Set<String> names = new HashSet<>();
+        for (int i = 0; i < study.cases().size(); i++) {
+            String said = study.cases().get(i);
+            if (!names.add(said.strip().toLowerCase(Locale.ROOT))) {
+                report.problem(
+                        DocumentPlaces.item("cases", i),
+                        "the case \"" + said + "\" is already there",
+                        "take it out");
+            }
+        }
+        return study.cases();
+    }
+
+    private List<Requirement> requirements() {
+        RequirementsEntry written = study.requirements();
+        List<Requirement> requirements = new ArrayList<>();
+        if (written.noSingleFailureStopsEngine()) {
+            requirements.add(new Requirement.NoSingleFailureStopsEngine());
+        }
+        if (written.runsWithMasterOff()) {
+            requirements.add(new Requirement.RunsWithMasterOff());
+        }
+        written.enduranceWithoutCharging()
+                .map(q -> new Requirement.EnduranceWithoutCharging(q.si()))
+                .ifPresent(requirements::add);
+        written.interruptionBelow()
+                .map(q -> new Requirement.InterruptionBelow(q.si()))
+                .ifPresent(requirements::add);
+        written.weightAtMost()
+                .map(q -> new Requirement.WeightAtMost(q.si()))
+                .ifPresent(requirements::add);
+        return requirements;
+    }
+
+    private List<Study.Weight> weights() {
+        if (study.weights().isEmpty()) {
+            return List.of(CriterionName.values()).stream()
+                    .map(c -> new Study.Weight(c, USUAL_WEIGHTS.getOrDefault(c, 1.0)))
+                    .toList();
+        }
+        List<Study.Weight> weights = new ArrayList<>();
+        study.weights()
+                .forEach(
+                        (key, weight) ->
+                                StudyEntry.criterion(key)
+                                        .ifPresentOrElse(
+                                                c -> weights.add(new Study.Weight(c, weight)),
+                                                () -> unknownCriterion(key)));
+        if (study.weights().values().stream().allMatch(w -> w == 0)) {
+            report.problem("weights", "no criterion counts", "give one of them more than 0");
+        }
+        return weights;
+    }
+
+    private void unknownCriterion(String key) {
+        report.unknown(
+                Spot.atKey(DocumentPlaces.under("weights", key)),
+                "criterion",
+                key,
+                List.of(CriterionName.values()).stream().map(StudyEntry::key).toList());
+    }
+}

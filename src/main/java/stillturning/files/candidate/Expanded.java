@@ -1,0 +1,28 @@
+package stillturning.files.candidate;
+
+import java.util.List;
+
+/**
+ * What became of one line of a candidate's file.
+ *
+ * @param path place of the line
+ * @param parts every part that it made
+ */
+public record Expanded(String path, List<Made> parts) {
+
+    /**
+     * A part that was made from a line.
+     *
+     * @param kind what it is, in the word of the files
+     * @param values each value with its name, unit and source
+     */
+    public record Made(String id, String kind, List<String> values) {
+        public Made {
+            values = List.copyOf(values);
+        }
+    }
+
+    public Expanded {
+        parts = List.copyOf(parts);
+    }
+}

@@ -1,0 +1,107 @@
+package stillturning.files.candidate;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import stillturning.files.entry.CandidateEntry;
+import stillturning.files.entry.CandidateEntry.WireNote;
+import stillturning.files.entry.LoadEntry;
+import stillturning.files.entry.StudyEntry;
+import stillturning.files.entry.StudyEntry.WiringEntry;
+import stillturning.files.entry.Values;
+import stillturning.files.finding.ProblemCollector;
+import stillturning.files.finding.ProblemCollector.Spot;
+import stillturning.files.value.ValueLog;
+import stillturning.model.Installation;
+import stillturning.model.Installation.Fit;
+import stillturning.model.Installation.Habit;
+import stillturning.model.Installation.Lay;
+import stillturning.model.Installation.Laying;
+import stillturning.parts.Part;
+import stillturning.yaml.DocumentPlaces;
+import stillturning.yaml.notation.Given;
+
+/** Makes of what is written what only the checking of sizes asks for. */
+public final class InstallationReader {
+
+    private InstallationReader() {}
+
+    /** What the study says, with what was found out about each candidate. */
+    public static Installation of(StudyEntry study, Map<String, Fit> fits) {
+        Map<String, Double> arms = new LinkedHashMap<>();
+        study.zones().forEach((zone, z) -> z.arm().ifPresent(arm -> arms.put(zone, si(arm))));
+        Map<String, Habit> habits = new LinkedHashMap<>();
+        study.loads().forEach((load, entry) -> habits.put(load, habit(entry)));
+        return new Installation(laying(study.wiring()), arms, habits, fits);
+    }
+
+    private static Laying laying(WiringEntry wiring) {
+        return new Laying(
+                si(wiring.altitude()),
+                si(wiring.insulation()),
+                wiring.bundle(),
+                si(wiring.loaded()));
+    }
+
+    private static Habit habit(LoadEntry load) {
+        return new Habit(
+                load.switchedAs(),
+                load.inrush().map(InstallationReader::si).orElse(0.0),
+                si(load.inrushFor()));
+    }
+
+    /** What a candidate says; tells wires and parts that it does not have. */
+    static Fit fit(
+            CandidateEntry candidate, Assembly assembly, ProblemCollector report, ValueLog ledger) {
+        Map<String, Lay> wires = new LinkedHashMap<>();
+        candidate
+                .wires()
+                .forEach(
+                        (id, note) -> {
+                            String path = DocumentPlaces.under("wires", id);
+                            known(id, path, "wire", assembly, report);
+                            wires.put(id, lay(Values.mapped(note, path, ledger)));
+                        });
+        Map<String, Double> arms = new LinkedHashMap<>();
+        candidate
+                .arms()
+                .forEach(
+                        (id, arm) -> {
+                            String path = DocumentPlaces.under("arms", id);
+                            known(id, path, "part", assembly, report);
+                            arms.put(id, si(ledger.given(path, arm)));
+                        });
+        return new Fit(wires, arms, assembly.contactAmps(), assembly.interruptAmps());
+    }
+
+    private static void known(
+            String id, String path, String kind, Assembly assembly, ProblemCollector report) {
+        boolean wire = kind.equals("wire");
+        boolean there =
+                assembly.part(id).filter(p -> !wire || p.role() == Part.Role.WIRE).isPresent()
+                        || (assembly.part(id).isEmpty() && assembly.knows(id));
+        if (!there) {
+            report.unknown(
+                    Spot.atKey(path),
+                    kind,
+                    id,
+                    assembly.parts().stream()
+                            .filter(p -> !wire || p.role() == Part.Role.WIRE)
+                            .map(Part::id)
+                            .toList());
+        }
+    }
+
+    private static Lay lay(WireNote note) {
+        return new Lay(
+                note.colour(),
+                note.terminals(),
+                note.insulation().map(t -> OptionalDouble.of(si(t))).orElse(OptionalDouble.empty()),
+                note.bundle().map(OptionalInt::of).orElse(OptionalInt.empty()));
+    }
+
+    private static double si(Given given) {
+        return given.quantity().si();
+    }
+}

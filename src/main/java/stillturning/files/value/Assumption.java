@@ -1,0 +1,25 @@
+package stillturning.files.value;
+
+import stillturning.yaml.notation.Origin;
+
+/**
+ * A value that a study rests on.
+ *
+ * @param file name of the file in the study's folder
+ * @param path place inside the document; the place where one would write it if it is not written
+ * @param text the value with its unit
+ * @param origin where it comes from
+ * @param note what else is said about that
+ */
+public record Assumption(String file, String path, String text, Origin origin, String note) {
+
+    /** Whether somebody guessed it, in the file or in the catalogue. */
+    public boolean isGuess() {
+        return isGuess(origin, note);
+    }
+
+    static boolean isGuess(Origin origin, String note) {
+        return origin == Origin.GUESSED
+                || (origin == Origin.CATALOGUE && note.contains(": " + Origin.GUESSED.words()));
+    }
+}

@@ -1,0 +1,67 @@
+package stillturning.files.value;
+
+import java.util.ArrayList;
+import java.util.List;
+import stillturning.files.entry.Price;
+import stillturning.files.entry.Values;
+import stillturning.files.value.Variation.Change;
+import stillturning.files.value.Variation.Place;
+import stillturning.quantity.Quantity;
+import stillturning.yaml.notation.Given;
+import stillturning.yaml.notation.Origin;
+import stillturning.yaml.notation.Source;
+
+/** Writes down every value of one file as it is used, and changes those that are varied. */
+public final class ValueLog implements Values.Change {
+
+    private final String file;
+    private final Variation variation;
+    private final List<Assumption> assumptions = new ArrayList<>();
+    private final List<Range> ranges = new ArrayList<>();
+
+    public ValueLog(String file, Variation variation) {
+        this.file = file;
+        this.variation = variation;
+    }
+
+    public List<Assumption> assumptions() {
+        return assumptions;
+    }
+
+    public List<Range> ranges() {
+        return ranges;
+    }
+
+    @Override
+    public Given given(String path, Given value) {
+        Place place = new Place(file, path);
+        note(path, value.value(), new Source(value.origin(), value.note()));
+        DefaultSpread.rangeOf(place, value).ifPresent(ranges::add);
+        Change change = variation.changes().get(place);
+        if (change == null) {
+            return value;
+        }
+        Quantity varied =
+                Quantity.of(change.of(value.quantity().si()), value.quantity().dimension());
+        return new Given(varied, value.spread(), value.origin(), value.note());
+    }
+
+    @Override
+    public Price price(String path, Price value) {
+        Price bare = new Price(value.amount(), value.currency(), Source.STATED);
+        note(path, bare.written(), value.source());
+        Change change = variation.changes().get(new Place(file, path));
+        return change == null
+                ? value
+                : new Price(change.of(value.amount()), value.currency(), value.source());
+    }
+
+    /** Writes down something that the program worked out and that is no number. */
+    public void automatic(String path, String text) {
+        note(path, text, new Source(Origin.AUTOMATIC, ""));
+    }
+
+    private void note(String path, String text, Source source) {
+        assumptions.add(new Assumption(file, path, text, source.origin(), source.note()));
+    }
+}

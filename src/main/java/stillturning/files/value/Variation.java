@@ -1,0 +1,49 @@
+package stillturning.files.value;
+
+import java.util.Map;
+
+/**
+ * Some values taken to be others, to find out whether they matter.
+ *
+ * @param changes what becomes of a value, by its place
+ */
+public record Variation(Map<Place, Change> changes) {
+
+    /** Everything as it is. */
+    public static final Variation NONE = new Variation(Map.of());
+
+    /**
+     * Where a value stands.
+     *
+     * @param file name of the file in the study's folder
+     * @param path path of the value, as its {@link Assumption} gives it
+     */
+    public record Place(String file, String path) {}
+
+    /**
+     * What becomes of a value.
+     *
+     * @param factor what it is multiplied by
+     * @param more what is added then, in the unit that its dimension counts in
+     */
+    public record Change(double factor, double more) {
+        public Change {
+            if (!(factor > 0 && Double.isFinite(factor))) {
+                throw new IllegalArgumentException("factor " + factor + " is not above 0");
+            }
+        }
+
+        double of(double value) {
+            return factor * value + more;
+        }
+    }
+
+    public Variation {
+        changes = Map.copyOf(changes);
+    }
+
+    /** One value multiplied by a factor. */
+    public Variation(String file, String path, double factor) {
+        this(Map.of(new Place(file, path), new Change(factor, 0)));
+    }
+}

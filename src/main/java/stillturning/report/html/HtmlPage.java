@@ -1,0 +1,233 @@
+package stillturning.report.html;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Assessment;
+import stillturning.assess.CandidateCases;
+import stillturning.assess.Guesses;
+import stillturning.model.LoadNeed;
+import stillturning.model.Study;
+import stillturning.quantity.Formats;
+import stillturning.report.Cautions;
+import stillturning.report.EventLines;
+import stillturning.report.NormalFlightTexts;
+import stillturning.report.RankingOrder;
+import stillturning.report.Reasons;
+import stillturning.report.page.JointSection;
+import stillturning.report.page.Page;
+import stillturning.report.page.Page.Answer;
+import stillturning.report.page.Page.Fact;
+import stillturning.report.page.Page.Foot;
+import stillturning.report.page.Page.GuessRow;
+import stillturning.report.page.Page.GuessSection;
+import stillturning.report.page.Page.Head;
+import stillturning.report.page.Page.Link;
+import stillturning.report.page.Page.Met;
+import stillturning.report.page.Page.RequirementRow;
+import stillturning.report.terminal.GuessTexts;
+import stillturning.sizing.result.SizingReport;
+
+/** An assessment as one HTML file that needs nothing beside it and no script. */
+public final class HtmlPage {
+
+    /** Characters that neither HTML nor XML can hold. */
+    private static final Pattern UNPRINTABLE =
+            Pattern.compile("[\\x00-\\x08\\x0B\\x0C\\x0E-\\x1F\uFFFE\uFFFF]");
+
+    private final Assessment assessment;
+    private final Study study;
+    private final List<Appraisal> appraisals;
+    private final Sources sources;
+    private final Optional<GuessTexts> guesses;
+    private final List<SizingReport> sizes;
+    private final List<CandidateCases> cases;
+    private final Optional<JointSection> together;
+
+    private HtmlPage(Assessment assessment, Sources sources, PageContents enclosed) {
+        this.cases = enclosed.cases();
+        this.sizes = enclosed.sizes();
+        this.together = enclosed.together();
+        this.assessment = assessment;
+        this.study = assessment.study();
+        this.appraisals = RankingOrder.of(assessment);
+        this.sources = sources;
+        this.guesses = enclosed.guesses().map(g -> new GuessTexts(assessment, g));
+    }
+
+    /** The page without sizes, and without what failures do together. */
+    public static String of(
+            Assessment assessment,
+            Sources sources,
+            Optional<Guesses> guesses,
+            List<CandidateCases> cases) {
+        return of(
+                assessment, sources, new PageContents(guesses, cases, List.of(), Optional.empty()));
+    }
+
+    /** The page; the same assessment, sources and enclosed, the same text. */
+    public static String of(Assessment assessment, Sources sources, PageContents enclosed) {
+        StringOutput output = new StringOutput();
+        TemplateEngine.createPrecompiled(ContentType.Html)
+                .render("page.jte", new HtmlPage(assessment, sources, enclosed).page(), output);
+        return UNPRINTABLE.matcher(output.toString()).replaceAll("\uFFFD");
+    }
+
+    private Page page() {
+        StoryChapters stories = StoryChapters.of(appraisals);
+        return new Page(
+                head(),
+                answer(),
+                CaseSection.of(cases, appraisals, stories),
+                ComparisonSection.of(assessment),
+                CandidateSheets.of(study, appraisals, stories),
+                MatrixSection.of(appraisals, stories),
+                stories.chapters(),
+                Departures.of(study, appraisals),
+                foot());
+    }
+
+    private Head head() {
+        Study.Goals goals = study.goals();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(
+                new Fact(
+                        "The question",
+                        "After each failure: is the propeller still turning, for how long, and what"
+                                + " must the pilot do about it?"));
+        facts.add(new Fact("The engine needs", study.aircraft().engine().logic().inWords()));
+        facts.add(
+                new Fact(
+                        "It stops when that is missing for",
+                        EventLines.time(study.aircraft().engine().toleratedSeconds())));
+        facts.add(new Fact("Failures happen in", goals.failurePhase().name()));
+        facts.add(
+                new Fact(
+                        "Long enough to get down",
+                        Formats.duration(goals.enoughSeconds())
+                                + "; an engine that runs on for less counts as lost"));
+        facts.add(new Fact("Loads on in " + goals.failurePhase().name(), loadSum()));
+        facts.add(
+                new Fact(
+                        "Candidates",
+                        study.candidates().size()
+                                + ", with "
+                                + appraisals.stream().mapToInt(a -> a.singles().size()).sum()
+                                + " single failures told one by one"));
+        return new Head(
+                study.heading().title(),
+                study.heading().about(),
+                facts,
+                study.heading().rationale(),
+                Cautions.inFull(study.heading().invented()));
+    }
+
+    private String loadSum() {
+        String phase = study.goals().failurePhase().name();
+        List<LoadNeed> running =
+                study.aircraft().loads().stream().filter(l -> l.averageAmps(phase) > 0).toList();
+        double amps = running.stream().mapToDouble(l -> l.averageAmps(phase)).sum();
+        return running.size() + ", together " + Formats.fixed(amps, 1) + " A on average";
+    }
+
+    private Answer answer() {
+        List<Link> links = links(appraisals);
+        if (assessment.ranking().isEmpty()) {
+            return new Answer("No candidate could be computed.", "", links, List.of(), List.of());
+        }
+        String leader = assessment.ranking().get().leader().name();
+        String title = assessment.of(leader).map(a -> a.candidate().title()).orElse(leader);
+        long missed =
+                assessment.of(leader).stream()
+                        .flatMap(a -> a.met().stream())
+                        .filter(m -> !m.met())
+                        .count();
+        String lead =
+                missed == 0
+                        ? "\"" + title + "\" comes first and meets every requirement."
+                        : "No candidate meets every requirement; \""
+                                + title
+                                + "\" comes nearest and misses "
+                                + missed
+                                + ".";
+        String why = new Reasons(assessment, assessment.ranking().get()).of(leader);
+        return new Answer(lead, why, links, requirements(), unwell());
+    }
+
+    private List<Fact> unwell() {
+        return appraisals.stream()
+                .filter(a -> a.flight().unwell())
+                .map(
+                        a ->
+                                new Fact(
+                                        a.candidate().title(),
+                                        String.join("; ", NormalFlightTexts.findings(a.flight()))))
+                .toList();
+    }
+
+    /** Each candidate's title with a link to its sheet. */
+    static List<Link> links(List<Appraisal> appraisals) {
+        List<Link> links = new ArrayList<>();
+        for (int i = 0; i < appraisals.size(); i++) {
+            links.add(new Link(appraisals.get(i).candidate().title(), anchor(i)));
+        }
+        return links;
+    }
+
+    static String anchor(int candidate) {
+        return "candidate-" + (candidate + 1);
+    }
+
+    private List<RequirementRow> requirements() {
+        List<RequirementRow> rows = new ArrayList<>();
+        for (int i = 0; i < study.goals().requirements().size(); i++) {
+            int row = i;
+            List<Met> cells =
+                    appraisals.stream()
+                            .map(a -> a.met().get(row))
+                            .map(m -> new Met(m.met(), m.reasonInFull()))
+                            .toList();
+            rows.add(new RequirementRow(study.goals().requirements().get(i).inWords(), cells));
+        }
+        return rows;
+    }
+
+    private Foot foot() {
+        Optional<String> baseline = study.goals().baseline().flatMap(this::titleOf);
+        return new Foot(
+                baseline.orElse(""),
+                SizeSheets.of(sizes),
+                together,
+                guesses.map(HtmlPage::guesses),
+                Assumptions.of(sources),
+                Cautions.inFull(study.heading().invented()),
+                sources.fingerprint());
+    }
+
+    private static GuessSection guesses(GuessTexts texts) {
+        return new GuessSection(
+                texts.method(),
+                texts.lower(),
+                texts.higher(),
+                texts.rows().stream()
+                        .map(
+                                r ->
+                                        new GuessRow(
+                                                r.source(),
+                                                r.name(),
+                                                r.value(),
+                                                r.ifLess(),
+                                                r.ifMore()))
+                        .toList(),
+                texts.rest());
+    }
+
+    private Optional<String> titleOf(String candidate) {
+        return study.candidate(candidate).map(c -> c.title());
+    }
+}

@@ -1,0 +1,27 @@
+package stillturning.report.html;
+
+import java.util.List;
+import java.util.Optional;
+import stillturning.assess.CandidateCases;
+import stillturning.assess.Guesses;
+import stillturning.report.page.JointSection;
+import stillturning.sizing.result.SizingReport;
+
+/**
+ * What goes on the page beside the assessment; lists in the order of the ranking.
+ *
+ * @param guesses what trying the guesses brought, if they were tried
+ * @param cases what the study's own cases do to each candidate
+ * @param sizes of the candidates whose sizes are to be shown
+ * @param together what failures do together, if that was asked
+ */
+public record PageContents(
+        Optional<Guesses> guesses,
+        List<CandidateCases> cases,
+        List<SizingReport> sizes,
+        Optional<JointSection> together) {
+    public PageContents {
+        cases = List.copyOf(cases);
+        sizes = List.copyOf(sizes);
+    }
+}

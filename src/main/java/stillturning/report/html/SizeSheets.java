@@ -1,0 +1,48 @@
+package stillturning.report.html;
+
+import java.util.List;
+import java.util.stream.Stream;
+import stillturning.report.page.SizeSection;
+import stillturning.report.page.SizeSection.Found;
+import stillturning.report.page.SizeSection.Sheet;
+import stillturning.report.sizes.FindingWords;
+import stillturning.report.sizes.SizeTables;
+import stillturning.sizing.result.Rule.Gravity;
+import stillturning.sizing.result.SizeFinding;
+import stillturning.sizing.result.SizingReport;
+
+/** The part of the page that is about sizes. */
+final class SizeSheets {
+
+    private SizeSheets() {}
+
+    static SizeSection of(List<SizingReport> reports) {
+        return new SizeSection(reports.stream().map(SizeSheets::sheet).toList());
+    }
+
+    private static Sheet sheet(SizingReport report) {
+        return new Sheet(
+                report.candidate().title(),
+                report.findings().stream().map(f -> found(report, f)).toList(),
+                Stream.concat(
+                                SizeTables.of(report).stream(),
+                                SizeTables.lists(report).stream()
+                                        .filter(t -> !t.name().equals("load-analysis")))
+                        .filter(t -> !t.cells().isEmpty())
+                        .toList());
+    }
+
+    private static Found found(SizingReport report, SizeFinding f) {
+        Gravity gravity = f.rule().gravity();
+        return new Found(
+                FindingWords.gravity(gravity),
+                switch (gravity) {
+                    case WRONG -> "o-lost";
+                    case LOOK -> "o-act";
+                    case NOTE -> "o-none";
+                },
+                FindingWords.about(report, f),
+                FindingWords.wrong(f),
+                FindingWords.mend(f));
+    }
+}

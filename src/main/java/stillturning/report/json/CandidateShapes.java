@@ -1,0 +1,196 @@
+package stillturning.report.json;
+
+import static stillturning.report.json.JsonType.WHOLE;
+import static stillturning.report.json.JsonType.word;
+import static stillturning.report.json.VerdictShapes.LASTING;
+import static stillturning.report.json.VerdictShapes.OUTCOME;
+
+import java.util.Arrays;
+import java.util.List;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Appraisal.Cases;
+import stillturning.assess.Appraisal.Measures;
+import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.assess.SheddingEndurances;
+import stillturning.assess.ranking.Contribution;
+import stillturning.assess.ranking.RankingResult;
+import stillturning.assess.ranking.Standing;
+import stillturning.assess.verdict.LeftSwitch;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Selectivity;
+import stillturning.model.CriterionName;
+import stillturning.report.NormalFlightTexts;
+import stillturning.story.StartAttempt;
+
+/** One candidate of a ranked comparison. */
+final class CandidateShapes {
+
+    /** A candidate among the others. */
+    record Ranked(Appraisal appraisal, RankingResult ranking, String reason) {
+
+        Standing standing() {
+            return ranking.standing(appraisal.candidate().id());
+        }
+
+        List<Double> rankShares() {
+            return ranking.robustness().shares().stream()
+                    .filter(s -> s.name().equals(standing().name()))
+                    .flatMap(s -> s.byRank().stream())
+                    .toList();
+        }
+    }
+
+    static final JsonType<CriterionName> CRITERION = word(CriterionName.class);
+
+    private static final JsonShape<Ranked> PLACE =
+            JsonShape.<Ranked>named("place")
+                    .field("rank", WHOLE.with("minimum", 1), r -> r.standing().rank())
+                    .number("points", r -> r.standing().total())
+                    .says("Sum of the contributions, 0 to 1.")
+                    .flag("efficient", r -> r.standing().efficient())
+                    .says(
+                            "Whether no other candidate is at least as good in everything and"
+                                    + " better in one thing.")
+                    .texts("dominatedBy", r -> r.standing().dominatedBy())
+                    .list("rankShares", JsonType.NUMBER, Ranked::rankShares)
+                    .says("Share of all weightings in which it takes rank 1, 2, ...")
+                    .text("reason", Ranked::reason);
+
+    private static final JsonShape<RequirementMet> REQUIREMENT =
+            JsonShape.<RequirementMet>named("requirement")
+                    .text("requirement", RequirementMet::requirement)
+                    .flag("met", RequirementMet::met)
+                    .text("reason", RequirementMet::reasonInFull);
+
+    private static final JsonShape<Contribution> VALUE =
+            JsonShape.<Contribution>named("value")
+                    .field("criterion", CRITERION, c -> criterion(c.criterion()))
+                    .number("value", Contribution::value)
+                    .says("Endurance in seconds, weight in kilograms; null where not limited.")
+                    .flag("limited", c -> Double.isFinite(c.value()))
+                    .number("worth", Contribution::worth)
+                    .says("Place on the scale, 0 to 1.")
+                    .number("points", Contribution::points)
+                    .says("Weight times worth.");
+
+    private static final JsonShape<Selectivity.Pair> PAIR =
+            JsonShape.<Selectivity.Pair>named("unselectivePair")
+                    .text("upstream", Selectivity.Pair::upstream)
+                    .says("The part that may give way too soon.")
+                    .text("downstream", Selectivity.Pair::downstream)
+                    .says("The part that is meant to give way first.")
+                    .whole("failures", Selectivity.Pair::failures)
+                    .says("How many single failures this concerns.")
+                    .text("example", p -> p.worst().failure())
+                    .says("The worst of them.")
+                    .number("fastSeconds", p -> p.worst().fastSeconds())
+                    .says("When the upstream part may give way after it (s).")
+                    .number("slowSeconds", p -> p.worst().slowSeconds())
+                    .says(
+                            "How long the downstream part may take (s); null if it might never"
+                                    + " open.")
+                    .field("outcome", OUTCOME, p -> p.worst().outcome())
+                    .field("typically", OUTCOME, p -> p.worst().typically());
+
+    private static final JsonShape<SheddingEndurances> SHEDDING =
+            JsonShape.<SheddingEndurances>named("shedding")
+                    .field("nothingSwitchedOff", LASTING, SheddingEndurances::sheddingNothing)
+                    .field("asWritten", LASTING, SheddingEndurances::asWritten)
+                    .field("allButTheEngineOff", LASTING, SheddingEndurances::best)
+                    .maybe(
+                            "shortTimeLoadsAtTheWorstTime",
+                            LASTING,
+                            s -> s.worstPlaced().map(SheddingEndurances.Placed::endurance));
+
+    private static final JsonShape<LeftSwitch> LEFT_SWITCH =
+            JsonShape.<LeftSwitch>named("leftSwitch")
+                    .text("lever", LeftSwitch::lever)
+                    .text("normally", LeftSwitch::normally)
+                    .text("position", LeftSwitch::position)
+                    .flag("engineRunsOnTheGround", s -> s.atRest().engineRuns())
+                    .texts("cues", LeftSwitch::cues)
+                    .says("What shows before the flight and would not with the switch right.")
+                    .maybe("outcome", OUTCOME, s -> s.verdict().map(v -> v.outcome()))
+                    .says(
+                            "What comes of it in flight; null where the engine does not run on the"
+                                    + " ground.")
+                    .maybe("pilotAsPlanned", LASTING, s -> s.verdict().map(VerdictShapes::planned));
+
+    private static final JsonShape<StartAttempt> START =
+            JsonShape.<StartAttempt>named("start")
+                    .text("conditions", StartAttempt::conditions)
+                    .flag("runs", StartAttempt::runs)
+                    .number("seconds", StartAttempt::seconds)
+                    .says("From the key to running, or to giving up (s).")
+                    .number("starterAmps", StartAttempt::starterAmps)
+                    .says("Highest current of the starter (A).")
+                    .map("lowestVolts", JsonType.NUMBER, StartAttempt::lowestVolts)
+                    .says("By load (V).")
+                    .texts("resets", StartAttempt::resets)
+                    .says("Loads of the engine that stop on the way.");
+
+    private static final JsonShape<Cases> BESIDE =
+            JsonShape.<Cases>named("beside")
+                    .field("chargingLost", SHEDDING, Cases::lasting)
+                    .says(
+                            "How long the engine runs once charging is lost, by what is switched"
+                                    + " off; the last as written, with loads that run now and then"
+                                    + " running in one block at the worst time, null where that"
+                                    + " cannot be told.")
+                    .list("leftSwitches", LEFT_SWITCH, Cases::leftSwitches)
+                    .says(
+                            "Each switch of normal flight left in another position before the"
+                                    + " flight.")
+                    .list("starts", START, Cases::starts)
+                    .says("Attempts to start the engine on the ground.");
+
+    private static final JsonShape<Measures> BURDEN =
+            JsonShape.<Measures>named("burden")
+                    .number("kilograms", m -> m.burdens().kilograms())
+                    .number("cableKilograms", m -> m.burdens().cableKilograms())
+                    .number("cableMetres", m -> m.burdens().cableMetres())
+                    .number("price", m -> m.burdens().price())
+                    .whole("complexityIndex", m -> m.complexity().index())
+                    .says("Sum of the counts.")
+                    .map("complexityCounts", JsonType.WHOLE, m -> m.complexity().counts());
+
+    static final JsonShape<Ranked> CANDIDATE =
+            JsonShape.<Ranked>named("candidate")
+                    .text("id", r -> r.appraisal.candidate().id())
+                    .text("title", r -> r.appraisal.candidate().title())
+                    .field("place", PLACE, r -> r)
+                    .texts(
+                            "withNothingWrong",
+                            r -> NormalFlightTexts.findings(r.appraisal.flight()))
+                    .says(
+                            "What happens to it in normal flight although nothing fails; empty"
+                                    + " where nothing does.")
+                    .list("requirements", REQUIREMENT, r -> r.appraisal.met())
+                    .list("values", VALUE, r -> r.standing().contributions())
+                    .field("singleFailures", outcomes(), Ranked::appraisal)
+                    .says("Count of single failures by outcome.")
+                    .list("unselectivePairs", PAIR, r -> r.appraisal.selectivity().pairs())
+                    .says(
+                            "Pairs of which the wrong one may give way first within the tolerance"
+                                    + " of both, worst first.")
+                    .field("beside", BESIDE, r -> r.appraisal.cases())
+                    .says("What is looked at beside the single failures.")
+                    .field("burden", BURDEN, r -> r.appraisal.measures());
+
+    private CandidateShapes() {}
+
+    static CriterionName criterion(String words) {
+        return Arrays.stream(CriterionName.values())
+                .filter(name -> name.words().equals(words))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(words + " is no criterion"));
+    }
+
+    private static JsonShape<Appraisal> outcomes() {
+        JsonShape<Appraisal> counts = JsonShape.named("outcomes");
+        for (Outcome outcome : Outcome.values()) {
+            counts = counts.field(JsonNumbers.kebab(outcome), WHOLE, a -> a.with(outcome).size());
+        }
+        return counts;
+    }
+}

@@ -1,0 +1,59 @@
+package stillturning.sizing.result;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * One fuse, breaker or electronic trip against its limits.
+ *
+ * @param name the part, or part and channel
+ * @param kind breaker, fuse or channel
+ * @param ratedAmps rating (A)
+ * @param normal largest current with nothing wrong
+ * @param worst largest current with at most one failure, shorts apart
+ * @param inrush what it must let through when its load is switched on
+ * @param fault the worst short behind it
+ * @param wires wires in its line
+ */
+public record ProtectorSize(
+        String name,
+        Kind kind,
+        double ratedAmps,
+        Carried normal,
+        Carried worst,
+        Inrush inrush,
+        Fault fault,
+        List<String> wires) {
+
+    /** What it is. */
+    public enum Kind {
+        BREAKER,
+        FUSE,
+        CHANNEL
+    }
+
+    /**
+     * What it must let through when its load is switched on.
+     *
+     * @param amps 0 if nothing is said
+     * @param letsThroughAmps largest current that surely does not open it in that time (A)
+     */
+    public record Inrush(double amps, double seconds, double letsThroughAmps) {
+        /** Whether it may open. */
+        public boolean opens() {
+            return amps > letsThroughAmps;
+        }
+    }
+
+    /**
+     * The worst short behind it.
+     *
+     * @param amps current through it at the first instant, batteries full (A)
+     * @param canInterruptAmps what it can interrupt (A), if that is known
+     */
+    public record Fault(double amps, OptionalDouble canInterruptAmps) {}
+
+    public ProtectorSize {
+        wires = List.copyOf(wires);
+    }
+}

@@ -1,0 +1,68 @@
+package stillturning.sizing.result;
+
+/** What a finding is about, gravest first. What its two numbers mean stands with each. */
+public enum Rule {
+    /** The wire carries more (A) than it may continuously (A). */
+    AMPACITY(Gravity.WRONG),
+    /**
+     * A short drives this current (A) through the wire, more than it may carry continuously (A).
+     */
+    UNPROTECTED(Gravity.WRONG),
+    /** The protector's rating (A) exceeds the largest that the chart has for the wire (A). */
+    CHART(Gravity.WRONG),
+    /** A short (A) makes the wire too hot before its protector opens; it may carry (A). */
+    HEAT(Gravity.WRONG),
+    /** The short-circuit current at the protector (A) exceeds what it can interrupt (A). */
+    INTERRUPT(Gravity.WRONG),
+    /** The protector carries more with nothing wrong (A) than it is rated for (A). */
+    DUTY(Gravity.WRONG),
+    /** The current on switching on (A) may open the protector, which allows so much (A). */
+    INRUSH(Gravity.WRONG),
+    /** The wires of the circuit drop more (V) than allowed (V). */
+    DROP(Gravity.WRONG),
+    /** The load has less (V) than its minimum (V), with nothing wrong. */
+    MINIMUM(Gravity.WRONG),
+    /** A load that the engine needs stops while it is started: lowest (V), minimum (V). */
+    CRANKING(Gravity.WRONG),
+    /** The contacts need a higher rating (A) than they have (A). */
+    CONTACT(Gravity.WRONG),
+    /** On average the aircraft takes more (A) than the alternators give in that phase (A). */
+    ALTERNATOR(Gravity.WRONG),
+    /** The same with tired batteries in the cold. */
+    CRANKING_COLD(Gravity.LOOK),
+    /** Main power wires drop more (V) than the published share of the bus voltage (V). */
+    MAIN_POWER(Gravity.LOOK),
+    /** Continuous loads take a larger share of the alternators (A) than advised (A). */
+    ALTERNATOR_SHARE(Gravity.LOOK),
+    /** The battery ends the flight with less charge than it started with (both 0 to 1). */
+    CHARGE(Gravity.LOOK),
+    /** After a failure the protector carries more (A) than it is rated for (A). */
+    DUTY_AFTER_FAILURE(Gravity.LOOK),
+    /** Nothing is known of the rating of contacts or protectors: what is needed (A). */
+    UNRATED(Gravity.LOOK),
+    /**
+     * A run that is unprotected by custom: battery lead or starter main; current (A), limit (A).
+     */
+    UNPROTECTED_BY_CUSTOM(Gravity.NOTE);
+
+    /** How grave a finding is. */
+    public enum Gravity {
+        /** A published or stated limit is broken. */
+        WRONG,
+        /** Worth a second look. */
+        LOOK,
+        /** To be known. */
+        NOTE
+    }
+
+    private final Gravity gravity;
+
+    Rule(Gravity gravity) {
+        this.gravity = gravity;
+    }
+
+    /** How grave it is. */
+    public Gravity gravity() {
+        return gravity;
+    }
+}

@@ -1,0 +1,59 @@
+package stillturning.sizing.result;
+
+import java.util.List;
+
+/**
+ * All wires, and what they drop.
+ *
+ * @param circuits each input of each load
+ * @param mains each source and each bus that it feeds without another bus between
+ */
+public record WireSchedule(List<WireSize> wires, List<Circuit> circuits, List<Main> mains) {
+
+    /**
+     * The wires from a bus to a load and back.
+     *
+     * @param name load, or load and input
+     * @param wires the wires that drop
+     * @param amps current with nothing wrong, of all of the load where it has several inputs (A)
+     * @param metres length out and back (m)
+     * @param drop what the wires drop, warm
+     * @param supply lowest voltage across the load with nothing wrong
+     */
+    public record Circuit(
+            String name, List<String> wires, double amps, double metres, Drop drop, Supply supply) {
+        public Circuit {
+            wires = List.copyOf(wires);
+        }
+    }
+
+    /** A drop (V), the largest allowed (V), and whether the load counts as continuous. */
+    public record Drop(double volts, double limitVolts, boolean continuous) {
+        /** Whether it is within its limit, as the published charts round it. */
+        public boolean within() {
+            return volts <= limitVolts * Limits.ROUNDING;
+        }
+    }
+
+    /** A voltage across a load (V), the least it needs (V), and in which phase. */
+    public record Supply(double volts, double minimumVolts, String phase) {}
+
+    /**
+     * The wires from a source to a bus.
+     *
+     * @param amps rated current, or that of discharge in five minutes; no more than its protector's
+     *     rating (A)
+     * @param drop what the wires drop
+     */
+    public record Main(String source, String bus, List<String> wires, double amps, Drop drop) {
+        public Main {
+            wires = List.copyOf(wires);
+        }
+    }
+
+    public WireSchedule {
+        wires = List.copyOf(wires);
+        circuits = List.copyOf(circuits);
+        mains = List.copyOf(mains);
+    }
+}

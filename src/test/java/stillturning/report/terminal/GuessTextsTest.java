@@ -1,0 +1,87 @@
+package stillturning.report.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import stillturning.assess.Guess;
+import stillturning.assess.Guesses;
+import stillturning.assess.Guesses.Change;
+import stillturning.assess.Guesses.Untried;
+import stillturning.assess.Guesses.Weighty;
+import stillturning.report.ReportSamples;
+import stillturning.report.table.TerminalColour;
+
+class GuessTextsTest {
+
+    private static final Guess CAPACITY =
+            new Guess("one-bus.yaml", "parts.battery.capacity", "12 Ah");
+    private static final Guess CHARGE = new Guess("one-bus.yaml", "parts.battery.charge", "95 %");
+    private static final Guess PUMP = new Guess("study.yaml", "loads.pump.draws", "5.5 A");
+
+    private static GuessTexts texts(Guesses guesses) {
+        return new GuessTexts(ReportSamples.assessment(), guesses);
+    }
+
+    @Test
+    void aRowSaysWhatEitherChangeBrings() {
+        Weighty weighty =
+                new Weighty(
+                        CAPACITY,
+                        List.of(
+                                new Change.Leader("one-bus"),
+                                new Change.Unwell("one-bus"),
+                                new Change.Requirement("one-bus", "lives long", false),
+                                new Change.Requirement("engine-bus", "lives long", false),
+                                new Change.Endurance("engine-bus", 3000, 1799.9)),
+                        List.of());
+        GuessTexts.Row row =
+                texts(new Guesses(0.2, List.of(weighty), List.of(), List.of())).rows().get(0);
+        assertEquals(
+                "\"One bus for all\" is first; \"One bus for all\" is unwell with nothing wrong; each"
+                        + " of \"One bus for all\", \"A bus for the engine\" misses \"lives long\";"
+                        + " endurance 29 min instead of 50 min",
+                row.ifLess());
+        assertEquals("-", row.ifMore());
+    }
+
+    @Test
+    void whatWasNotTriedIsNotSaidToChangeNothing() {
+        Weighty weighty = new Weighty(CHARGE, List.of(new Change.Leader("one-bus")), List.of());
+        Guesses guesses =
+                new Guesses(
+                        0.2, List.of(weighty), List.of(PUMP), List.of(new Untried(CHARGE, 1.2)));
+        assertEquals("not tried", texts(guesses).rows().get(0).ifMore());
+        assertEquals(
+                List.of(
+                        "The other guess changes none of this.",
+                        "Not tried 20 % higher, because no study can have that:"
+                                + " parts.battery.charge, one-bus.yaml 95 %."),
+                texts(guesses).rest());
+    }
+
+    @Test
+    void whereNoGuessMattersThatIsSaid() {
+        Guesses guesses = new Guesses(0.2, List.of(), List.of(CAPACITY, PUMP), List.of());
+        assertEquals(List.of("None of the 2 guesses changes any of this."), texts(guesses).rest());
+        assertEquals(List.of(), texts(guesses).table(TerminalColour.NONE));
+        assertEquals(
+                List.of("There is no guess to try."),
+                texts(new Guesses(0.2, List.of(), List.of(), List.of())).rest());
+    }
+
+    @Test
+    void theTableFitsATerminal() {
+        Weighty weighty =
+                new Weighty(
+                        CAPACITY,
+                        List.of(new Change.Uncomputed("one-bus", "no operating point ".repeat(9))),
+                        List.of(new Change.Requirement("one-bus", "r ".repeat(90), true)));
+        List<String> lines =
+                texts(new Guesses(0.2, List.of(weighty), List.of(), List.of()))
+                        .table(TerminalColour.NONE);
+        assertTrue(lines.stream().allMatch(l -> l.length() <= 120), String.join("\n", lines));
+        assertTrue(String.join("\n", lines).contains("meets"), String.join("\n", lines));
+    }
+}
