@@ -64,7 +64,7 @@ public record JsonDocument<T>(String title, String description, JsonShape<T> sha
 
     /** The document as a field of another; its own schema says what stands in it. */
     JsonType<T> inside() {
-        return new JsonType.Plain<>(shape::written, Map.of("type", "object"));
+        return new WrittenType<>(shape::written, Map.of("type", "object"));
     }
 
     /** The schema. */
