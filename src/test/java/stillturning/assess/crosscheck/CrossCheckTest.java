@@ -16,14 +16,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.assess.Assess;
 import stillturning.bench.Bench;
+import stillturning.bench.Shelf;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.EngineLogic;
 import stillturning.model.Study;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.joining.Connector;
-import stillturning.parts.switching.ChangeoverRelay;
-import stillturning.parts.switching.Contactor;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.structure.Removal;
@@ -139,11 +138,7 @@ class CrossCheckTest {
                 new Bench()
                         .battery("battery", 20, 0.01, 1)
                         .battery("standby", 20, 0.01, 1)
-                        .part(
-                                new ChangeoverRelay(
-                                        Bench.tag("relay"),
-                                        new Contactor.Winding(90, 7.5, 1.5, 0.008),
-                                        0.005))
+                        .part(Shelf.changeoverRelay("relay"))
                         .wire("feed", 1, 0.02)
                         .join("battery", "plus", "relay", "coil-plus")
                         .join("relay", "coil-minus", "ground", "stud")

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
+import stillturning.bench.Shelf;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
 import stillturning.parts.PartValues;
@@ -24,9 +25,7 @@ class RelaysTest {
 
     private static final PartValues.Site SITE = new PartValues.Site(14, List.of());
 
-    private static final Part CHANGEOVER =
-            new ChangeoverRelay(
-                    Bench.tag("changeover"), new Contactor.Winding(90, 7.5, 1.5, 0.008), 0.005);
+    private static final Part CHANGEOVER = Shelf.changeoverRelay("changeover");
 
     private static Part charge(double closesAt, double opensAt) {
         return new ChargeRelay.Values(closesAt, opensAt, 5, 0.1, 0.001, Optional.empty())

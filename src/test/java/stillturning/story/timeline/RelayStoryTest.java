@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
@@ -13,11 +12,7 @@ import stillturning.bench.Shelf;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.EngineLogic;
 import stillturning.model.failure.Failure;
-import stillturning.parts.PartValues;
 import stillturning.parts.element.Demand.Kind;
-import stillturning.parts.switching.ChangeoverRelay;
-import stillturning.parts.switching.ChargeRelay;
-import stillturning.parts.switching.Contactor;
 import stillturning.story.Endurance.Lasts;
 import stillturning.story.Endurance.NotLimited;
 import stillturning.story.Pilot;
@@ -40,9 +35,7 @@ class RelayStoryTest {
                 .join("main", "plus", "bus", "bar")
                 .join("alternator", "output", "bus", "bar")
                 .join("alternator", "field", "bus", "bar")
-                .part(
-                        new ChargeRelay.Values(13.3, 12.8, 5, 0.1, 0.001, Optional.empty())
-                                .part(Bench.tag("relay"), new PartValues.Site(14, List.of())))
+                .part(Shelf.chargeRelay("relay", 13.3, 12.8))
                 .wire("sensing-return", 1, 0.02)
                 .join("relay", "in", "bus", "bar")
                 .join("relay", "out", "engine-bus", "bar")
@@ -102,11 +95,7 @@ class RelayStoryTest {
         return new Bench()
                 .battery("main", 20, 0.02, 1)
                 .battery("standby", 5, 0.02, 1)
-                .part(
-                        new ChangeoverRelay(
-                                Bench.tag("relay"),
-                                new Contactor.Winding(90, 7.5, 1.5, 0.008),
-                                0.005))
+                .part(Shelf.changeoverRelay("relay"))
                 .wire("coil-feed", 1, 0.02)
                 .wire("main-feed", 1, 0.02)
                 .join("main", "plus", "main-feed", "a")
