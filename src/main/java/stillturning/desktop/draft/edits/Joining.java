@@ -149,8 +149,7 @@ final class Joining {
         if (kind.equals("connector") && pin.matches()) {
             return "via " + near.part() + " pin " + pin.group("number");
         }
-        boolean several = kind.equals("connector") || kind.equals("switch");
-        boolean single = near.name().equals("in") || near.name().equals("out");
-        return "via " + (several && !single ? near : near.part());
+        boolean onlyWay = kind.equals(WIRE) || List.of("in", "out").contains(near.name());
+        return "via " + (onlyWay ? near.part() : near);
     }
 }
