@@ -21,7 +21,10 @@ public enum Unit {
     ARM(new Scale("m", 1, 2), new Scale("in", 0.0254, 1)),
     MOMENT(new Scale("kg m", 1, 3), new Scale("lb in", 0.45359237 * 0.0254, 3));
 
+    @SuppressWarnings("ImmutableEnumChecker") // a record of immutable values
     private final Scale metric;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a record of immutable values
     private final Scale us;
 
     /** Its sign, how much SI it is, and digits behind the point. */
