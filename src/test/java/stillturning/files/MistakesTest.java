@@ -1,7 +1,5 @@
 package stillturning.files;
 
-import stillturning.parts.PartKind;
-import stillturning.parts.PartKinds;
 import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -17,12 +15,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import stillturning.parts.PartKind;
+import stillturning.parts.PartKinds;
 
 class MistakesTest {
 
     /** How many choices a message names. */
     private static final int MOST_NAMED = 12;
-
 
     /** One block of the list. */
     record Mistake(String replaced, String by, String told) {
@@ -45,7 +44,9 @@ class MistakesTest {
         }
     }
 
-    /** The lists of kinds in messages are those of the program, so that a new one changes no row. */
+    /**
+     * The lists of kinds in messages are those of the program, so that a new one changes no row.
+     */
     private static String withKinds(String text) {
         List<String> written =
                 PartKinds.all().stream()

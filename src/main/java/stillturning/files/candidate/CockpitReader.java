@@ -84,8 +84,7 @@ final class CockpitReader {
                                 Optional.ofNullable(levers.get(lever)).map(choices)));
     }
 
-    private void place(
-            String path, String lever, String position, Optional<List<String>> choices) {
+    private void place(String path, String lever, String position, Optional<List<String>> choices) {
         boolean broken = assembly.knows(partOf(lever)) && !isMade(lever);
         if (choices.isEmpty() && !broken) {
             report.unknown(Spot.atKey(path), "lever", lever, levers.keySet());

@@ -58,7 +58,9 @@ public final class FailureCatalogue {
         }
     }
 
-    /** Every switch of normal flight left in every other position in which it stays, one at a time. */
+    /**
+     * Every switch of normal flight left in every other position in which it stays, one at a time.
+     */
     public static List<Misplaced> leftSwitchesOf(Candidate candidate) {
         List<Misplaced> left = new ArrayList<>();
         candidate

@@ -56,7 +56,8 @@ public record ChangeoverRelay(Tag tag, Winding winding, double contactOhms) impl
     /** What is known of a changeover relay. */
     @Describes("Contacts that a coil moves from one side to the other.")
     public record Values(
-            @GrowsWithVolts(power = 2) @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") double coilResistance,
+            @GrowsWithVolts(power = 2) @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+                    double coilResistance,
             @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V") double pullIn,
             @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V") double dropOut,
             @Describes("Time that its contacts take to move.")
@@ -91,8 +92,7 @@ public record ChangeoverRelay(Tag tag, Winding winding, double contactOhms) impl
     private Contact contact(String to) {
         boolean whenPulled = to.equals("normally-open");
         String name = to.replace('-', ' ');
-        return new Contact(
-                name, "common", to, contactOhms, new Control.ByCoil("coil", whenPulled));
+        return new Contact(name, "common", to, contactOhms, new Control.ByCoil("coil", whenPulled));
     }
 
     @Override
@@ -100,8 +100,7 @@ public record ChangeoverRelay(Tag tag, Winding winding, double contactOhms) impl
         Contact closed = contact("normally-closed");
         Contact open = contact("normally-open");
         return List.of(
-                FailureMode.of(
-                                "common-open", Faults.open(closed.name()), Faults.open(open.name()))
+                FailureMode.of("common-open", Faults.open(closed.name()), Faults.open(open.name()))
                         .by(Damage.TORN, Damage.SCORCHED),
                 FailureMode.of("coil-open", Faults.open("coil")).by(Damage.TORN, Damage.SOAKED),
                 FailureMode.of("coil-shorted", Faults.shortBetween("coil-plus", "coil-minus")),
@@ -139,8 +138,7 @@ public record ChangeoverRelay(Tag tag, Winding winding, double contactOhms) impl
     /** Its coil is always a row of its own: with two ways it belongs to neither. */
     @Override
     public List<Symbol> symbols() {
-        List<Pin> coil =
-                List.of(Pin.at(Edge.LEFT, "coil-plus"), Pin.at(Edge.RETURN, "coil-minus"));
+        List<Pin> coil = List.of(Pin.at(Edge.LEFT, "coil-plus"), Pin.at(Edge.RETURN, "coil-minus"));
         List<Symbol> all = new ArrayList<>(Symbol.ways(this, Figure.CONTACTOR, ""));
         all.add(Symbol.consumer(this, "coil", coil, When.ALWAYS));
         return List.copyOf(all);

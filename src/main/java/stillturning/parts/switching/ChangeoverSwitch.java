@@ -91,10 +91,7 @@ public record ChangeoverSwitch(Tag tag, int poles, double ohms) implements Part 
     @Override
     public List<FailureMode> failureModes() {
         return List.of(
-                contacts().open("stuck-open"),
-                stuck("a"),
-                stuck("b"),
-                contacts().shortToGround());
+                contacts().open("stuck-open"), stuck("a"), stuck("b"), contacts().shortToGround());
     }
 
     private FailureMode stuck(String side) {

@@ -56,10 +56,12 @@ public record ChargeRelay(Tag tag, Coil sensing, double contactOhms) implements 
     @Describes("Joins a second battery to one that is being charged, by the voltage at its input.")
     public record Values(
             @Describes("Closes when its input has been above this.")
-                    @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @GrowsWithVolts
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     double closesAt,
             @Describes("Opens when its input has been below this.")
-                    @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @GrowsWithVolts
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
                     double opensAt,
             @Describes("... for this long.") @OfDimension(value = Dimension.TIME, least = "0 s")
                     double after,

@@ -73,7 +73,9 @@ record Poles(int count, double ohms, List<Way> ways) {
                 .toList();
     }
 
-    /** What every contact becomes where one blade is welded at a position: the others never close. */
+    /**
+     * What every contact becomes where one blade is welded at a position: the others never close.
+     */
     List<Alteration> stuckAt(String position) {
         return contacts().stream()
                 .map(

@@ -22,10 +22,10 @@ import stillturning.quantity.field.Describes;
 import stillturning.quantity.field.OfDimension;
 
 /**
- * A rotary switch that joins {@code common} to {@code 1}, to {@code 2} or to both: off, 1, both and 2
- * in this order, make before break, so that between 1 and 2 both are joined and nothing goes dark.
- * Both ways lead through one wiper. As battery switches are built; common practice, no published
- * source.
+ * A rotary switch that joins {@code common} to {@code 1}, to {@code 2} or to both: off, 1, both and
+ * 2 in this order, make before break, so that between 1 and 2 both are joined and nothing goes
+ * dark. Both ways lead through one wiper. As battery switches are built; common practice, no
+ * published source.
  *
  * @param ohms resistance of a closed contact (ohm)
  */

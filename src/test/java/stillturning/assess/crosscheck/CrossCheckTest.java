@@ -131,7 +131,9 @@ class CrossCheckTest {
                 j1.storyEvidence().toString());
     }
 
-    /** Without its wire the contact that is fed gives nothing, and the coil holds the other open. */
+    /**
+     * Without its wire the contact that is fed gives nothing, and the coil holds the other open.
+     */
     @Test
     void aRelayThatDoesNotFallBackWhileItsCoilIsFedIsNamedAsTheReason() throws UntoldStory {
         Bench bench =

@@ -84,8 +84,7 @@ class HandSwitchStoryTest {
 
     /** The voltage is low before the computer stops, and between 1 and 2 nothing goes dark. */
     @Test
-    void aSelectorGoesFromABatteryThatRunsDownToTheOtherWithoutAnInterruption()
-            throws UntoldStory {
+    void aSelectorGoesFromABatteryThatRunsDownToTheOtherWithoutAnInterruption() throws UntoldStory {
         Bench bench = between(SELECTOR, "1", "2", "1");
         Story story = Telling.planned(bench, "source: stuck closed 1");
         assertEquals(0, story.engine().longestInterruptionSeconds());
@@ -158,8 +157,7 @@ class HandSwitchStoryTest {
     }
 
     @Test
-    void aKeyThatIsStuckOpenStopsTheEngineAndOneStuckAtStartEngagesTheStarter()
-            throws UntoldStory {
+    void aKeyThatIsStuckOpenStopsTheEngineAndOneStuckAtStartEngagesTheStarter() throws UntoldStory {
         assertEquals(0.02 + 0.3, lasts(Telling.unaided(keyed(), "key: stuck open")), 1e-9);
         Story stuck = Telling.unaided(keyed(), "key: start stuck closed");
         Telling.when(stuck, StoryEvent.Kind.CONTACTS_CLOSE, "starter-relay");

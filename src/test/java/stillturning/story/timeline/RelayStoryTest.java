@@ -129,8 +129,7 @@ class RelayStoryTest {
     @Test
     void aBladeWeldedToTheMainBatteryDiesWithIt() throws UntoldStory {
         Bench bench = changedOver();
-        Story welded =
-                together(bench, "relay: welded normally open", "main: disconnects itself");
+        Story welded = together(bench, "relay: welded normally open", "main: disconnects itself");
         assertEquals(0.02 + 0.3, lasts(welded), 1e-9);
         Story alone = Telling.unaided(bench, "relay: welded normally open");
         assertEquals(20 / (5 + 12.3 / 90) * 3600, lasts(alone), 120);
