@@ -34,7 +34,6 @@ class SealedFamiliesTest {
                     "Draws.java",
                     "FieldLine.java",
                     "FindingWords.java",
-                    "GuessesJson.java",
                     "IdealisedCandidate.java",
                     "JsonNumbers.java",
                     "Mains.java",

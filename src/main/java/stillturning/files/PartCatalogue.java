@@ -96,6 +96,36 @@ public final class PartCatalogue {
                 .part(tag, new PartValues.Site(SAMPLE_VOLTS, List.of()));
     }
 
+    /** Whether a line that starts at a part of this kind is protected by it. */
+    public boolean protects(String word) {
+        return usual(word).stream()
+                .anyMatch(p -> p.terminals().stream().anyMatch(t -> p.protection(t).isPresent()));
+    }
+
+    /** Where a run starts that names nothing but a part of this kind, with one way through it. */
+    public Optional<String> exitOf(String word) {
+        return usual(word).filter(PartCatalogue::hasOneWay).map(Part::exit);
+    }
+
+    /** Where a run ends that names nothing but a part of this kind, with one way through it. */
+    public Optional<String> entryOf(String word) {
+        return usual(word).filter(PartCatalogue::hasOneWay).map(Part::entry);
+    }
+
+    /** What a pilot moves by hand may have several ways in another class. */
+    private static boolean hasOneWay(Part part) {
+        return part.across(part.entry()).filter(part.exit()::equals).isPresent()
+                && !part.severalWays()
+                && part.levers().stream().noneMatch(Lever::stated);
+    }
+
+    private Optional<Part> usual(String word) {
+        return kind(word).stream()
+                .flatMap(kind -> Catalogue.shipped().classesOf(kind.word()).values().stream())
+                .findFirst()
+                .map(this::sample);
+    }
+
     /** Where the lever of a new part stands in flight; empty where nothing has to be said of it. */
     public Optional<String> positionInFlight(PartEntry entry) {
         return sample(entry).levers().stream().filter(Lever::stated).map(Lever::usual).findFirst();

@@ -127,7 +127,7 @@ public interface Part {
 
     /** Whether a program runs inside, which may fail everywhere at once. */
     default boolean runsProgram() {
-        return false;
+        return logics() > 0;
     }
 
     /** How many logics it has that run what it switches. */

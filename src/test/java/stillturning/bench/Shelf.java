@@ -15,6 +15,7 @@ import stillturning.parts.Wire;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell.OpenCircuit;
 import stillturning.parts.element.Channel;
+import stillturning.parts.element.Coil;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Generator.Alone;
@@ -39,6 +40,8 @@ import stillturning.parts.protection.ProtectorCurves;
 import stillturning.parts.source.Alternator;
 import stillturning.parts.source.Battery;
 import stillturning.parts.source.DcConverter;
+import stillturning.parts.switching.ChangeoverRelay;
+import stillturning.parts.switching.ChargeRelay;
 import stillturning.parts.switching.Contactor;
 import stillturning.parts.switching.SolidStateController;
 import stillturning.parts.switching.Switch;
@@ -130,6 +133,20 @@ public final class Shelf {
     /** A contactor that pulls in at 8 V and lets go at 3 V, both after some time. */
     public static Contactor contactor(String id, double seconds) {
         return new Contactor(Bench.tag(id), new Contactor.Winding(12, 8, 3, seconds), 0.0005);
+    }
+
+    /** A changeover relay that pulls in at 7.5 V and lets go at 1.5 V, both after 8 ms. */
+    public static ChangeoverRelay changeoverRelay(String id) {
+        return new ChangeoverRelay(
+                Bench.tag(id), new Contactor.Winding(90, 7.5, 1.5, 0.008), 0.005);
+    }
+
+    /** A charge relay that closes and opens 5 s after its input has passed these voltages. */
+    public static ChargeRelay chargeRelay(String id, double closesAt, double opensAt) {
+        return new ChargeRelay(
+                Bench.tag(id),
+                new Coil("sensing", "in", "minus", 140, closesAt, opensAt, 5, 5),
+                0.001);
     }
 
     public static OvervoltageGuard guard(String id, double volts, double seconds) {

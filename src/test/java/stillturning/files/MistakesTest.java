@@ -1,5 +1,7 @@
 package stillturning.files;
 
+import stillturning.parts.PartKind;
+import stillturning.parts.PartKinds;
 import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -18,6 +20,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class MistakesTest {
 
+    /** How many choices a message names. */
+    private static final int MOST_NAMED = 12;
+
+
     /** One block of the list. */
     record Mistake(String replaced, String by, String told) {
         @Override
@@ -31,12 +37,25 @@ class MistakesTest {
     static List<Mistake> mistakes() throws IOException {
         try (InputStream in =
                 requireNonNull(MistakesTest.class.getResourceAsStream("mistakes.txt"))) {
-            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            String text = withKinds(new String(in.readAllBytes(), StandardCharsets.UTF_8));
             return Arrays.stream(text.split("\n\n"))
                     .filter(block -> block.startsWith("- "))
                     .map(MistakesTest::mistake)
                     .toList();
         }
+    }
+
+    /** The lists of kinds in messages are those of the program, so that a new one changes no row. */
+    private static String withKinds(String text) {
+        List<String> written =
+                PartKinds.all().stream()
+                        .filter(kind -> kind.values().isPresent())
+                        .map(PartKind::word)
+                        .toList();
+        List<String> first =
+                PartKinds.all().stream().map(PartKind::word).sorted().limit(MOST_NAMED).toList();
+        return text.replace("{kinds}", String.join(", ", written))
+                .replace("{first kinds}", String.join(", ", first) + ", ...");
     }
 
     private static Mistake mistake(String block) {

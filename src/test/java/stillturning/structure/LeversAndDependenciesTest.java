@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import stillturning.bench.Bench;
+import stillturning.parts.switching.SelectorSwitch;
 import stillturning.parts.switching.Switch.Throw;
 import stillturning.structure.StructureFindings.SinglePoint;
 
@@ -89,6 +91,30 @@ class LeversAndDependenciesTest {
         assertEquals(Set.of("main", "feed", "radio"), Rig.singlePoints(found));
         assertEquals(List.of("main", "feed"), found.loads().get(0).feed().shared());
         assertTrue(found.loads().get(0).feed().proven());
+    }
+
+    /** Standing at both it joins the batteries, so either is enough; at 1 the other is no use. */
+    @Test
+    void aSelectorSwitchAtBothFeedsFromEitherBattery() {
+        assertEquals(Set.of("selector", "pump"), Rig.singlePoints(batteries("both")));
+        assertEquals(Set.of("one", "selector", "pump"), Rig.singlePoints(batteries("1")));
+        assertFalse(batteries("off").engineSupplied());
+    }
+
+    private static StructureFindings batteries(String position) {
+        return new Rig()
+                .battery("one")
+                .battery("two")
+                .ground("ground")
+                .with(new SelectorSwitch(Bench.tag("selector"), 5e-4))
+                .flight("selector", position)
+                .load("pump", "plus")
+                .allOf("pump")
+                .join("one.minus", "two.minus", "pump.minus", "ground.stud")
+                .join("one.plus", "selector.1")
+                .join("two.plus", "selector.2")
+                .join("selector.common", "pump.plus")
+                .findings();
     }
 
     /** Down, the selector feeds coils but not pump; up, it feeds both, coils over the lead. */

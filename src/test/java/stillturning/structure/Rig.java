@@ -202,6 +202,11 @@ final class Rig {
         return Structure.of(aircraft(), candidate());
     }
 
+    /** A part made elsewhere. */
+    Rig with(Part part) {
+        return add(part);
+    }
+
     private Rig add(Part part) {
         parts.add(part);
         return this;

@@ -14,7 +14,10 @@ import stillturning.parts.AlteredPart;
 import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Coil;
+import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Consumer;
+import stillturning.parts.element.Contact;
+import stillturning.parts.element.Control;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Element;
@@ -57,6 +60,7 @@ record IdealisedCandidate(Study study, Candidate candidate) {
             case MANAGEMENT -> with(IdealisedCandidate::unmanaged);
             case OVER_VOLTAGE -> with(IdealisedCandidate::hardened);
             case UNSTEADY -> with(IdealisedCandidate::steady);
+            case RESTING_CONTACT -> with(IdealisedCandidate::always);
             case SNEAK_PATH, DEFAULT -> this;
         };
     }
@@ -121,6 +125,15 @@ record IdealisedCandidate(Study study, Candidate candidate) {
         return element instanceof Generator generator
                 ? generator.alone(
                         new Alone(WithoutBattery.STEADY, generator.alone().clampVolts(), 0))
+                : element;
+    }
+
+    /** What is closed without its coil is closed with it too. */
+    private static Element always(Element element) {
+        return element instanceof Contact contact
+                        && contact.control() instanceof Control.ByCoil by
+                        && !by.closedWhenPulled()
+                ? new Conductor(contact.name(), contact.from(), contact.to(), contact.ohms())
                 : element;
     }
 

@@ -14,7 +14,8 @@ public enum StoryOnlyFact {
     AUTOMATIC("an automatic acts"),
     MANAGEMENT("a battery's management acts"),
     OVER_VOLTAGE("loads or guards do not bear the voltage"),
-    UNSTEADY("an alternator without a battery is played as gone");
+    UNSTEADY("an alternator without a battery is played as gone"),
+    RESTING_CONTACT("a contact that is closed at rest is open while its coil is fed");
 
     private final String words;
 

@@ -1,7 +1,7 @@
 package stillturning.cli.check;
 
-import static stillturning.report.json.JsonType.WHOLE;
-import static stillturning.report.json.JsonType.list;
+import static stillturning.report.json.JsonTypes.WHOLE;
+import static stillturning.report.json.JsonTypes.list;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -14,7 +14,7 @@ import stillturning.files.finding.Remark;
 import stillturning.files.value.Assumption;
 import stillturning.report.json.JsonDocument;
 import stillturning.report.json.JsonShape;
-import stillturning.report.json.JsonType;
+import stillturning.report.json.JsonTypes;
 import stillturning.report.sizes.FindingWords;
 import stillturning.sizing.result.Rule;
 import stillturning.sizing.result.SizeFinding;
@@ -56,9 +56,9 @@ public final class CheckJson {
             JsonShape.<Flying>named("normalFlight")
                     .text("candidate", f -> f.candidate().id())
                     .flag("engineRuns", Flying::engineRuns)
-                    .map("busVolts", JsonType.EXACT, f -> sorted(f, NormalFlight::busVolts))
+                    .map("busVolts", JsonTypes.EXACT, f -> sorted(f, NormalFlight::busVolts))
                     .says("Voltage by bus (V).")
-                    .map("sourceAmps", JsonType.EXACT, f -> sorted(f, NormalFlight::sourceAmps))
+                    .map("sourceAmps", JsonTypes.EXACT, f -> sorted(f, NormalFlight::sourceAmps))
                     .says("Current that each source delivers (A); negative while it takes in.")
                     .texts(
                             "cuesShowing",

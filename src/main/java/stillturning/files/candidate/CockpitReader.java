@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.CandidateEntry.CueEntry;
 import stillturning.files.entry.CandidateEntry.ProcedureEntry;
@@ -34,7 +35,7 @@ final class CockpitReader {
     private final CheckedStudy frame;
     private final ProblemCollector report;
     private final Terminals terminals;
-    private final Map<String, List<String>> levers = new LinkedHashMap<>();
+    private final Map<String, Lever> levers = new LinkedHashMap<>();
 
     CockpitReader(
             CandidateEntry candidate,
@@ -50,14 +51,14 @@ final class CockpitReader {
     }
 
     private void addLevers(Part part) {
-        part.levers().forEach(lever -> levers.put(lever.name(), lever.positions()));
+        part.levers().forEach(lever -> levers.put(lever.name(), lever));
     }
 
     Cockpit read() {
         CandidateEntry.Positions positions = candidate.positions();
         places("positions.flight", positions.flight());
         places("positions.master-off", positions.masterOff());
-        places("positions.starting", positions.starting());
+        places("positions.starting", positions.starting(), Lever::positions);
         everySwitch(positions.flight());
         List<Cue> cues = new ArrayList<>();
         candidate.sees().forEach((name, entry) -> cue(name, entry).ifPresent(cues::add));
@@ -67,18 +68,29 @@ final class CockpitReader {
                 positions.flight(), positions.masterOff(), positions.starting(), cues, procedures);
     }
 
+    /** Where levers are put and stay. */
     private void places(String path, Map<String, String> positions) {
-        positions.forEach(
-                (lever, position) -> place(DocumentPlaces.under(path, lever), lever, position));
+        places(path, positions, Lever::restingPositions);
     }
 
-    private void place(String path, String lever, String position) {
-        List<String> choices = levers.get(lever);
-        boolean broken = choices == null && assembly.knows(partOf(lever)) && !isMade(lever);
-        if (choices == null && !broken) {
+    private void places(
+            String path, Map<String, String> positions, Function<Lever, List<String>> choices) {
+        positions.forEach(
+                (lever, position) ->
+                        place(
+                                DocumentPlaces.under(path, lever),
+                                lever,
+                                position,
+                                Optional.ofNullable(levers.get(lever)).map(choices)));
+    }
+
+    private void place(
+            String path, String lever, String position, Optional<List<String>> choices) {
+        boolean broken = assembly.knows(partOf(lever)) && !isMade(lever);
+        if (choices.isEmpty() && !broken) {
             report.unknown(Spot.atKey(path), "lever", lever, levers.keySet());
-        } else if (choices != null && !choices.contains(position)) {
-            report.unknown(new Spot(path, 0), "position", position, choices);
+        } else if (choices.isPresent() && !choices.get().contains(position)) {
+            report.unknown(new Spot(path, 0), "position", position, choices.get());
         }
     }
 

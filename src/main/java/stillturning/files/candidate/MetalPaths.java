@@ -16,8 +16,6 @@ import stillturning.model.Circuit.Placed;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
-import stillturning.parts.element.Contact;
-import stillturning.parts.element.Control;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Generator;
@@ -68,12 +66,11 @@ final class MetalPaths {
     }
 
     private boolean closedInFlight(Placed placed) {
-        if (placed.element() instanceof Contact contact
-                && contact.control() instanceof Control.ByHand hand) {
-            String position = candidate.cockpit().flight().getOrDefault(placed.part(), "");
-            return hand.closedAt().contains(position);
-        }
-        return true;
+        String position = candidate.cockpit().flight().getOrDefault(placed.part(), "");
+        return placed.element()
+                .commandedBy()
+                .map(control -> control.closes(position, true))
+                .orElse(true);
     }
 
     /**

@@ -58,7 +58,7 @@ public final class FailureCatalogue {
         }
     }
 
-    /** Every switch of normal flight left in every other position, one at a time. */
+    /** Every switch of normal flight left in every other position in which it stays, one at a time. */
     public static List<Misplaced> leftSwitchesOf(Candidate candidate) {
         List<Misplaced> left = new ArrayList<>();
         candidate
@@ -67,7 +67,7 @@ public final class FailureCatalogue {
                 .forEach(
                         (lever, normally) ->
                                 candidate.lever(lever).stream()
-                                        .flatMap(made -> made.positions().stream())
+                                        .flatMap(made -> made.restingPositions().stream())
                                         .filter(position -> !position.equals(normally))
                                         .map(position -> new Misplaced(lever, normally, position))
                                         .forEach(left::add));

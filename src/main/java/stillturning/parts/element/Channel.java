@@ -10,6 +10,7 @@ import stillturning.parts.element.curve.TimeCurrentCurve;
  * @param trip when it opens for good
  * @param logic name of the part's {@link Consumer} that must run for commands to be obeyed
  * @param closedByDefault state when logic or command path is lost
+ * @param lever what commands it, by the name that positions and procedures use
  */
 public record Channel(
         String name,
@@ -18,7 +19,8 @@ public record Channel(
         Switching switching,
         Trip trip,
         String logic,
-        boolean closedByDefault)
+        boolean closedByDefault,
+        String lever)
         implements Element {
 
     /** On-resistance (ohm) and the current (A) that the channel limits itself to. */

@@ -6,7 +6,7 @@ import stillturning.parts.Damage;
 import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
-import stillturning.parts.Part;
+import stillturning.parts.InLine;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartValues;
 import stillturning.parts.Symbol;
@@ -26,7 +26,7 @@ import stillturning.quantity.field.OfDimension;
  * @param ohms series resistance (ohm)
  */
 public record Diode(Tag tag, double saturationAmps, double emissionVolts, double ohms)
-        implements Part {
+        implements InLine {
 
     static final PartKind KIND =
             new PartKind(
@@ -62,32 +62,14 @@ public record Diode(Tag tag, double saturationAmps, double emissionVolts, double
 
         @Override
         public Diode part(Tag tag, Site site) {
-            double junctionVolts = drop - at * resistance;
-            if (!(junctionVolts > 0)) {
-                throw new IllegalArgumentException(
-                        "diode: the series resistance alone drops "
-                                + at * resistance
-                                + " V, more than the forward voltage");
-            }
-            return new Diode(
-                    tag,
-                    at / Math.expm1(junctionVolts / EMISSION_VOLTS),
-                    EMISSION_VOLTS,
-                    resistance);
+            DiodeLaw law = DiodeLaw.through(drop, at, resistance);
+            return new Diode(tag, law.saturationAmps(), law.emissionVolts(), resistance);
         }
     }
-
-    /** Emission coefficient 1.06 times kT/q at 300 K: a good Schottky diode. A guess. */
-    private static final double EMISSION_VOLTS = 0.0275;
 
     @Override
     public PartKind kind() {
         return KIND;
-    }
-
-    @Override
-    public List<String> terminals() {
-        return List.of("in", "out");
     }
 
     @Override
@@ -102,16 +84,6 @@ public record Diode(Tag tag, double saturationAmps, double emissionVolts, double
                 // a junction that gets too hot alloys through
                 FailureMode.of("shorted", Faults.metalFor(elements().get(0), ohms))
                         .by(Damage.SCORCHED));
-    }
-
-    @Override
-    public String entry() {
-        return "in";
-    }
-
-    @Override
-    public String exit() {
-        return "out";
     }
 
     @Override

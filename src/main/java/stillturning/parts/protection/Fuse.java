@@ -4,11 +4,9 @@ import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import stillturning.parts.Damage;
 import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
-import stillturning.parts.Faults;
-import stillturning.parts.Part;
+import stillturning.parts.InLine;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartValues;
 import stillturning.parts.Protection;
@@ -25,7 +23,8 @@ import stillturning.quantity.field.Example;
 import stillturning.quantity.field.OfDimension;
 
 /** A fuse between {@code in} and {@code out}, rating in ampere; a pilot cannot replace it. */
-public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curve) implements Part {
+public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curve)
+        implements InLine {
 
     static final PartKind KIND =
             new PartKind("fuse", "fuse", "fuses", 100, Values.class, "measure across it");
@@ -81,36 +80,17 @@ public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curv
     }
 
     @Override
-    public List<String> terminals() {
-        return List.of("in", "out");
-    }
-
-    @Override
     public List<Element> elements() {
-        return List.of(
-                new Protector("fuse", "in", "out", ohms, ratedAmps, curve, COOLING_SECONDS, false));
+        return List.of(fuse());
     }
 
     @Override
     public List<FailureMode> failureModes() {
-        return List.of(
-                // heat is what a protector opens from, and a wet contact corrodes open
-                FailureMode.of("opens-for-no-reason", Faults.open("fuse"))
-                        .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED),
-                FailureMode.of(
-                                "does-not-open-when-it-should",
-                                Faults.metalFor(elements().get(0), ohms))
-                        .inspectedBy("look at its type and rating"));
+        return ProtectorModes.of(fuse(), "look at its type and rating");
     }
 
-    @Override
-    public String entry() {
-        return "in";
-    }
-
-    @Override
-    public String exit() {
-        return "out";
+    private Protector fuse() {
+        return new Protector("fuse", "in", "out", ohms, ratedAmps, curve, COOLING_SECONDS, false);
     }
 
     @Override

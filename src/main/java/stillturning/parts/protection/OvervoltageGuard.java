@@ -6,7 +6,7 @@ import stillturning.parts.Damage;
 import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
-import stillturning.parts.Part;
+import stillturning.parts.InLine;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartValues;
 import stillturning.parts.Symbol;
@@ -27,7 +27,7 @@ import stillturning.quantity.field.OfDimension;
  *
  * @param ohms resistance of its way through, and of its short (ohm)
  */
-public record OvervoltageGuard(Tag tag, Guard.Trip trip, double ohms) implements Part {
+public record OvervoltageGuard(Tag tag, Guard.Trip trip, double ohms) implements InLine {
 
     static final PartKind KIND =
             new PartKind(
@@ -99,16 +99,6 @@ public record OvervoltageGuard(Tag tag, Guard.Trip trip, double ohms) implements
                         FailureMode.of(
                                 "does-not-open-when-it-should",
                                 Faults.metalFor(elements().get(0), ohms)));
-    }
-
-    @Override
-    public String entry() {
-        return "in";
-    }
-
-    @Override
-    public String exit() {
-        return "out";
     }
 
     @Override

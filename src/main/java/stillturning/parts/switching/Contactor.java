@@ -3,14 +3,12 @@ package stillturning.parts.switching;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import stillturning.parts.Damage;
 import stillturning.parts.Detail;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
 import stillturning.parts.PartKind;
-import stillturning.parts.PartValues;
 import stillturning.parts.Symbol;
 import stillturning.parts.Symbol.Edge;
 import stillturning.parts.Symbol.Figure;
@@ -62,28 +60,31 @@ public record Contactor(Tag tag, Winding winding, double contactOhms) implements
             @Describes("Time that its contacts take to move.")
                     @OfDimension(value = Dimension.TIME, least = "0 s")
                     double delay,
-            @Describes("Resistance of its closed contacts.")
-                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
-                    double resistance,
-            @Describes("Current that its contacts carry continuously.")
-                    @OfDimension(value = Dimension.CURRENT, above = "0 A")
-                    Optional<Double> rating)
-            implements PartValues {
+            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") double resistance,
+            @OfDimension(value = Dimension.CURRENT, above = "0 A") Optional<Double> rating)
+            implements ContactValues {
 
         @Override
         public Contactor part(Tag tag, Site site) {
             return new Contactor(
                     tag, new Winding(coilResistance, pullIn, dropOut, delay), resistance);
         }
-
-        @Override
-        public OptionalDouble contactAmps() {
-            return rating.map(OptionalDouble::of).orElse(OptionalDouble.empty());
-        }
     }
 
     /** Coil resistance (ohm), pull-in and drop-out voltage (V), and how long it takes (s). */
-    public record Winding(double ohms, double pullInVolts, double dropOutVolts, double seconds) {}
+    public record Winding(double ohms, double pullInVolts, double dropOutVolts, double seconds) {
+        Coil coil() {
+            return new Coil(
+                    "coil",
+                    "coil-plus",
+                    "coil-minus",
+                    ohms,
+                    pullInVolts,
+                    dropOutVolts,
+                    seconds,
+                    seconds);
+        }
+    }
 
     @Override
     public PartKind kind() {
@@ -97,7 +98,7 @@ public record Contactor(Tag tag, Winding winding, double contactOhms) implements
 
     @Override
     public List<Element> elements() {
-        return List.of(contact(), coil());
+        return List.of(contact(), winding.coil());
     }
 
     @Override
@@ -125,18 +126,6 @@ public record Contactor(Tag tag, Winding winding, double contactOhms) implements
 
     private Contact contact() {
         return new Contact("contact", "in", "out", contactOhms, new Control.ByCoil("coil", true));
-    }
-
-    private Coil coil() {
-        return new Coil(
-                "coil",
-                "coil-plus",
-                "coil-minus",
-                winding.ohms,
-                winding.pullInVolts,
-                winding.dropOutVolts,
-                winding.seconds,
-                winding.seconds);
     }
 
     @Override

@@ -238,7 +238,8 @@ public record SolidStateController(
                 output.switching,
                 output.trip,
                 logic,
-                output.closedByDefault);
+                output.closedByDefault,
+                lever(number));
     }
 
     private IntStream numbers() {
@@ -260,11 +261,6 @@ public record SolidStateController(
     @Override
     public Optional<Protection> protection(String terminal) {
         return ratedAmps(terminal).map(amps -> new Protection(Chart.BREAKER, amps));
-    }
-
-    @Override
-    public boolean runsProgram() {
-        return true;
     }
 
     @Override

@@ -4,26 +4,17 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import stillturning.parts.Alteration;
-import stillturning.parts.Damage;
 import stillturning.parts.FailureMode;
-import stillturning.parts.Faults;
 import stillturning.parts.Lever;
 import stillturning.parts.Part;
 import stillturning.parts.PartKind;
-import stillturning.parts.PartValues;
 import stillturning.parts.Symbol;
 import stillturning.parts.Symbol.Figure;
 import stillturning.parts.Tag;
-import stillturning.parts.element.Contact;
-import stillturning.parts.element.Control;
 import stillturning.parts.element.Element;
+import stillturning.parts.switching.Poles.Way;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Bounds;
 import stillturning.quantity.field.Describes;
@@ -65,20 +56,13 @@ public record Switch(Tag tag, int poles, Throw throwing, double ohms) implements
             @Describes("Current that its contacts are rated for, resistive load.")
                     @OfDimension(value = Dimension.CURRENT, above = "0 A")
                     Optional<Double> rating)
-            implements PartValues {
+            implements ContactValues {
 
         @Override
         public Switch part(Tag tag, Site site) {
             return new Switch(tag, poles, throwing, resistance);
         }
-
-        @Override
-        public OptionalDouble contactAmps() {
-            return rating.map(OptionalDouble::of).orElse(OptionalDouble.empty());
-        }
     }
-
-    private static final Pattern POLE = Pattern.compile("(?<name>[a-z]+)(?<pole>-[0-9]+)?");
 
     /** How many circuits one pole can close. */
     public enum Throw {
@@ -111,46 +95,27 @@ public record Switch(Tag tag, int poles, Throw throwing, double ohms) implements
 
     @Override
     public List<String> terminals() {
-        Stream<String> names =
-                throwing == Throw.SINGLE
-                        ? Stream.of("in", "out")
-                        : Stream.of("common", "up", "down");
-        List<String> ofOnePole = names.toList();
-        return IntStream.rangeClosed(1, poles)
-                .boxed()
-                .flatMap(pole -> ofOnePole.stream().map(name -> onPole(name, pole)))
-                .toList();
+        return contacts().terminals();
     }
 
     @Override
     public List<Element> elements() {
-        return contacts().stream().map(c -> (Element) c).toList();
+        return List.copyOf(contacts().contacts());
     }
 
     @Override
     public List<FailureMode> failureModes() {
         List<FailureMode> modes = new ArrayList<>();
-        modes.add(
-                FailureMode.of(
-                                "stuck-open",
-                                "stuck open",
-                                contacts().stream().map(c -> Faults.open(c.name())).toList())
-                        .by(Damage.TORN, Damage.SCORCHED));
+        modes.add(contacts().open("stuck-open"));
         for (String position : throwing.positions()) {
-            List<Alteration> welded =
-                    contacts().stream()
-                            .filter(c -> closedAt(c, position))
-                            .map(c -> Faults.metalFor(c, ohms))
-                            .toList();
+            List<Alteration> welded = contacts().weldedAt(position);
             if (!welded.isEmpty()) {
                 String name =
                         throwing == Throw.SINGLE ? "stuck closed" : "stuck closed " + position;
                 modes.add(FailureMode.of("stuck-closed", name, welded));
             }
         }
-        modes.add(
-                FailureMode.of("short-to-ground", Faults.shortToStructure(entry()))
-                        .by(Damage.SOAKED));
+        modes.add(contacts().shortToGround());
         return List.copyOf(modes);
     }
 
@@ -169,49 +134,19 @@ public record Switch(Tag tag, int poles, Throw throwing, double ohms) implements
         return throwing == Throw.DOUBLE || poles > 1;
     }
 
-    private List<Contact> contacts() {
-        return IntStream.rangeClosed(1, poles).boxed().flatMap(this::contactsOf).toList();
-    }
-
-    private Stream<Contact> contactsOf(int pole) {
+    private Poles contacts() {
         return throwing == Throw.SINGLE
-                ? Stream.of(contact("in", "out", "on", pole))
-                : Stream.of(
-                        contact("common", "up", "up", pole),
-                        contact("common", "down", "down", pole));
-    }
-
-    private Contact contact(String from, String to, String position, int pole) {
-        return new Contact(
-                onPole(position, pole),
-                onPole(from, pole),
-                onPole(to, pole),
-                ohms,
-                new Control.ByHand(Set.of(position)));
-    }
-
-    private static boolean closedAt(Contact contact, String position) {
-        return contact.control() instanceof Control.ByHand hand
-                && hand.closedAt().contains(position);
-    }
-
-    private String onPole(String name, int pole) {
-        return poles == 1 ? name : name + "-" + pole;
+                ? Poles.of(poles, ohms, new Way("on", "in", "out", Set.of("on")))
+                : Poles.of(
+                        poles,
+                        ohms,
+                        new Way("up", "common", "up", Set.of("up")),
+                        new Way("down", "common", "down", Set.of("down")));
     }
 
     @Override
     public Optional<String> across(String terminal) {
-        Matcher pole = POLE.matcher(terminal);
-        if (!pole.matches()) {
-            return Optional.empty();
-        }
-        String suffix = Optional.ofNullable(pole.group("pole")).orElse("");
-        return switch (pole.group("name")) {
-            case "in" -> Optional.of("out" + suffix);
-            case "out" -> Optional.of("in" + suffix);
-            case "up", "down" -> Optional.of("common" + suffix);
-            default -> Optional.empty();
-        };
+        return contacts().across(terminal);
     }
 
     @Override

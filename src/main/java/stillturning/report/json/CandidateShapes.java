@@ -1,7 +1,7 @@
 package stillturning.report.json;
 
-import static stillturning.report.json.JsonType.WHOLE;
-import static stillturning.report.json.JsonType.word;
+import static stillturning.report.json.JsonTypes.WHOLE;
+import static stillturning.report.json.JsonTypes.word;
 import static stillturning.report.json.VerdictShapes.LASTING;
 import static stillturning.report.json.VerdictShapes.OUTCOME;
 
@@ -52,7 +52,7 @@ final class CandidateShapes {
                             "Whether no other candidate is at least as good in everything and"
                                     + " better in one thing.")
                     .texts("dominatedBy", r -> r.standing().dominatedBy())
-                    .list("rankShares", JsonType.NUMBER, Ranked::rankShares)
+                    .list("rankShares", JsonTypes.NUMBER, Ranked::rankShares)
                     .says("Share of all weightings in which it takes rank 1, 2, ...")
                     .text("reason", Ranked::reason);
 
@@ -124,7 +124,7 @@ final class CandidateShapes {
                     .says("From the key to running, or to giving up (s).")
                     .number("starterAmps", StartAttempt::starterAmps)
                     .says("Highest current of the starter (A).")
-                    .map("lowestVolts", JsonType.NUMBER, StartAttempt::lowestVolts)
+                    .map("lowestVolts", JsonTypes.NUMBER, StartAttempt::lowestVolts)
                     .says("By load (V).")
                     .texts("resets", StartAttempt::resets)
                     .says("Loads of the engine that stop on the way.");
@@ -152,7 +152,7 @@ final class CandidateShapes {
                     .number("price", m -> m.burdens().price())
                     .whole("complexityIndex", m -> m.complexity().index())
                     .says("Sum of the counts.")
-                    .map("complexityCounts", JsonType.WHOLE, m -> m.complexity().counts());
+                    .map("complexityCounts", JsonTypes.WHOLE, m -> m.complexity().counts());
 
     static final JsonShape<Ranked> CANDIDATE =
             JsonShape.<Ranked>named("candidate")

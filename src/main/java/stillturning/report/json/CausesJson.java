@@ -1,7 +1,7 @@
 package stillturning.report.json;
 
-import static stillturning.report.json.JsonType.TEXTS;
-import static stillturning.report.json.JsonType.word;
+import static stillturning.report.json.JsonTypes.TEXTS;
+import static stillturning.report.json.JsonTypes.word;
 
 import stillturning.assess.crosscheck.Disagreement;
 import stillturning.assess.crosscheck.StoryOnlyFact;
@@ -59,7 +59,7 @@ final class CausesJson {
 
     private static final JsonShape<Ways> WAYS =
             JsonShape.<Ways>named("ways")
-                    .list("independent", JsonType.TEXTS, Ways::independent)
+                    .list("independent", JsonTypes.TEXTS, Ways::independent)
                     .says("The most ways of which no two share a part.")
                     .texts("cut", Ways::cut)
                     .says("The fewest parts without which there is none.")
@@ -72,7 +72,7 @@ final class CausesJson {
                     .flag("supplied", FunctionWays::supplied)
                     .maybe("feed", WAYS, FunctionWays::feed)
                     .maybe("back", WAYS, FunctionWays::back)
-                    .list("cuts", JsonType.TEXTS, FunctionWays::cuts)
+                    .list("cuts", JsonTypes.TEXTS, FunctionWays::cuts)
                     .says("Smallest sets of one or two parts without which it is not supplied.")
                     .text("words", FunctionWays::words);
 
@@ -102,7 +102,7 @@ final class CausesJson {
 
     private static final JsonShape<Disagreement> DISAGREEMENT =
             JsonShape.<Disagreement>named("disagreement")
-                    .maybe("part", JsonType.TEXT, Disagreement::part)
+                    .maybe("part", JsonTypes.TEXT, Disagreement::part)
                     .says("The part removed; null for nothing.")
                     .flag("shapeSays", Disagreement::structureSays)
                     .says("Whether the shape still supplies the engine.")

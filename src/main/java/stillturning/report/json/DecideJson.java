@@ -36,7 +36,7 @@ final class DecideJson {
                     .says("Whether the data are made up.")
                     .text("currency", a -> a.study().heading().currency())
                     .says("Code of the prices.")
-                    .maybe("baseline", JsonType.TEXT, a -> a.study().goals().baseline())
+                    .maybe("baseline", JsonTypes.TEXT, a -> a.study().goals().baseline())
                     .says("Candidate that the others are departures from.")
                     .list("unassessed", UNASSESSED, Assessment::unassessed)
                     .says("Candidates that could not be computed.");
@@ -69,7 +69,7 @@ final class DecideJson {
                     .says("How many weightings were drawn.")
                     .maybe(
                             "shareError",
-                            JsonType.NUMBER,
+                            JsonTypes.NUMBER,
                             r -> r.map(ranked -> ranked.robustness().shareError()))
                     .says("Half width of the 95 % interval of a share.")
                     .list(
@@ -88,7 +88,7 @@ final class DecideJson {
                             .field("study", STUDY, Decision::assessment)
                             .maybe(
                                     "leader",
-                                    JsonType.TEXT,
+                                    JsonTypes.TEXT,
                                     d -> d.assessment.ranking().map(r -> r.leader().name()))
                             .says("Candidate in first place.")
                             .flag(

@@ -1,7 +1,7 @@
 package stillturning.report.json;
 
-import static stillturning.report.json.JsonType.EXACT;
-import static stillturning.report.json.JsonType.TEXT;
+import static stillturning.report.json.JsonTypes.EXACT;
+import static stillturning.report.json.JsonTypes.TEXT;
 
 import java.util.Arrays;
 import java.util.Locale;
@@ -37,27 +37,27 @@ final class GuessesJson {
                     .says("The new leader, or the candidate that it is about.")
                     .maybe(
                             "requirement",
-                            JsonType.TEXT,
+                            JsonTypes.TEXT,
                             of(Change.Requirement.class, Change.Requirement::requirement))
                     .says("The hard requirement whose verdict changes.")
                     .maybe(
                             "met",
-                            JsonType.FLAG,
+                            JsonTypes.FLAG,
                             of(Change.Requirement.class, Change.Requirement::met))
                     .says("Whether it is then met.")
                     .maybe(
                             "fromSeconds",
-                            JsonType.NUMBER,
+                            JsonTypes.NUMBER,
                             of(Change.Endurance.class, Change.Endurance::fromSeconds))
                     .says("Endurance without charging as guessed; null where nothing limits it.")
                     .maybe(
                             "toSeconds",
-                            JsonType.NUMBER,
+                            JsonTypes.NUMBER,
                             of(Change.Endurance.class, Change.Endurance::toSeconds))
                     .says("Endurance without charging then; null where nothing limits it.")
                     .maybe(
                             "reason",
-                            JsonType.TEXT,
+                            JsonTypes.TEXT,
                             of(Change.Uncomputed.class, Change.Uncomputed::reason))
                     .says("Why it can no longer be computed.");
 

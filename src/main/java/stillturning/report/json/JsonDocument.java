@@ -48,7 +48,7 @@ public record JsonDocument<T>(String title, String description, JsonShape<T> sha
         return JsonShape.<T>named("document")
                 .field(
                         "schemaVersion",
-                        JsonType.WHOLE.with("const", SCHEMA_VERSION),
+                        JsonTypes.WHOLE.with("const", SCHEMA_VERSION),
                         any -> SCHEMA_VERSION);
     }
 

@@ -70,8 +70,8 @@ public final class JsonShape<T> implements JsonType<T> {
 
     private JsonShape<T> column(Column.Field<T> of) {
         return of.type() == Double.class
-                ? field(of.key(), JsonType.NUMBER, of.get().andThen(Double.class::cast))
-                : field(of.key(), JsonType.TEXT, of.get().andThen(String.class::cast));
+                ? field(of.key(), JsonTypes.NUMBER, of.get().andThen(Double.class::cast))
+                : field(of.key(), JsonTypes.TEXT, of.get().andThen(String.class::cast));
     }
 
     String name() {
@@ -86,50 +86,50 @@ public final class JsonShape<T> implements JsonType<T> {
 
     /** The same with a text at the end. */
     public JsonShape<T> text(String key, Function<? super T, String> get) {
-        return field(key, JsonType.TEXT, get);
+        return field(key, JsonTypes.TEXT, get);
     }
 
     /** The same with a list of texts at the end. */
     public JsonShape<T> texts(String key, Function<? super T, List<String>> get) {
-        return field(key, JsonType.TEXTS, get);
+        return field(key, JsonTypes.TEXTS, get);
     }
 
     /** The same with yes or no at the end. */
     public JsonShape<T> flag(String key, Predicate<? super T> get) {
-        return field(key, JsonType.FLAG, get::test);
+        return field(key, JsonTypes.FLAG, get::test);
     }
 
     /** The same with a whole number at the end. */
     public JsonShape<T> whole(String key, Function<? super T, ? extends Number> get) {
-        return field(key, JsonType.WHOLE, get);
+        return field(key, JsonTypes.WHOLE, get);
     }
 
     /** The same with a number to six digits at the end, null where it is not finite. */
     public JsonShape<T> number(String key, ToDoubleFunction<? super T> get) {
-        return field(key, JsonType.NUMBER, get::applyAsDouble);
+        return field(key, JsonTypes.NUMBER, get::applyAsDouble);
     }
 
     /** The same with a chance, however small, or a ratio of chances at the end. */
     public JsonShape<T> chance(String key, ToDoubleFunction<? super T> get) {
-        return field(key, JsonType.CHANCE, get::applyAsDouble);
+        return field(key, JsonTypes.CHANCE, get::applyAsDouble);
     }
 
     /** The same with one of an enumeration's constants at the end. */
     public <E extends Enum<E>> JsonShape<T> word(
             String key, Class<E> words, Function<? super T, E> get) {
-        return field(key, JsonType.word(words), get);
+        return field(key, JsonTypes.word(words), get);
     }
 
     /** The same with a list at the end. */
     public <V> JsonShape<T> list(
             String key, JsonType<V> of, Function<? super T, ? extends List<? extends V>> get) {
-        return field(key, JsonType.list(of), get);
+        return field(key, JsonTypes.list(of), get);
     }
 
     /** The same with the rows of a table at the end, its columns that other programs read. */
     public <V> JsonShape<T> rows(
             String key, List<Column<V>> columns, Function<? super T, List<V>> get) {
-        return field(key, JsonType.list(of(key, columns)), get);
+        return field(key, JsonTypes.list(of(key, columns)), get);
     }
 
     /** The same with values by name at the end. */
@@ -137,13 +137,13 @@ public final class JsonShape<T> implements JsonType<T> {
             String key,
             JsonType<V> of,
             Function<? super T, ? extends Map<String, ? extends V>> get) {
-        return field(key, JsonType.map(of), get);
+        return field(key, JsonTypes.map(of), get);
     }
 
     /** The same with a value or null at the end. */
     public <V> JsonShape<T> maybe(
             String key, JsonType<V> of, Function<? super T, ? extends Optional<? extends V>> get) {
-        return field(key, JsonType.orNull(of), get);
+        return field(key, JsonTypes.orNull(of), get);
     }
 
     /** The same with the fields of another shape at the end. */

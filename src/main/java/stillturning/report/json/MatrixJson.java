@@ -29,7 +29,7 @@ final class MatrixJson {
                     .field("outcome", VerdictShapes.OUTCOME, Verdict::outcome)
                     .says("What the failure does, worst first in the list of values.")
                     .fieldsOf(VerdictShapes.LASTING, VerdictShapes::planned)
-                    .maybe("actBySeconds", JsonType.NUMBER, Verdict::actBySeconds);
+                    .maybe("actBySeconds", JsonTypes.NUMBER, Verdict::actBySeconds);
 
     private static final JsonShape<Row> ROW =
             JsonShape.<Row>named("row")

@@ -1,7 +1,7 @@
 package stillturning.report.json;
 
-import static stillturning.report.json.JsonType.WHOLE;
-import static stillturning.report.json.JsonType.list;
+import static stillturning.report.json.JsonTypes.WHOLE;
+import static stillturning.report.json.JsonTypes.list;
 
 import java.util.List;
 import java.util.stream.IntStream;

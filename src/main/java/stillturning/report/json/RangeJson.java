@@ -44,7 +44,7 @@ final class RangeJson {
                             .says("Nineteen samples in twenty last no longer.")
                             .map(
                                     "outcomes",
-                                    JsonType.WHOLE,
+                                    JsonTypes.WHOLE,
                                     r -> JsonNumbers.byWord(r.outcomes(), n -> n))
                             .says("Number of samples by outcome, worst first.")
                             .whole("notLimited", EnduranceRange::notLimited)

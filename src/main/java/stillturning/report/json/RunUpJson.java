@@ -1,8 +1,8 @@
 package stillturning.report.json;
 
-import static stillturning.report.json.JsonType.MAYBE;
-import static stillturning.report.json.JsonType.WHOLE;
-import static stillturning.report.json.JsonType.list;
+import static stillturning.report.json.JsonTypes.MAYBE;
+import static stillturning.report.json.JsonTypes.WHOLE;
+import static stillturning.report.json.JsonTypes.list;
 
 import java.util.List;
 import java.util.TreeSet;
@@ -93,12 +93,12 @@ final class RunUpJson {
 
     private static final JsonShape<Of<Check>> CHECK =
             JsonShape.<Of<Check>>named("check")
-                    .map("set", JsonType.TEXT, c -> c.one.moves())
+                    .map("set", JsonTypes.TEXT, c -> c.one.moves())
                     .says("Position by lever.")
                     .field("before", SEEN, c -> c.one.before())
                     .field("expected", SEEN, c -> c.one.expected())
                     .list("reveals", REVEALED, c -> c.one.reveals().stream().map(c::with).toList())
-                    .map("setBack", JsonType.TEXT, c -> c.one.back())
+                    .map("setBack", JsonTypes.TEXT, c -> c.one.back())
                     .says("Position by lever.");
 
     private static final JsonShape<Of<Inspection>> NOT_REVEALED =
@@ -116,7 +116,7 @@ final class RunUpJson {
                     .flag("proven", f -> f.card().proven())
                     .says("Whether it is proven that fewer do not.")
                     .list("checks", CHECK, each(f -> f.card().checks()))
-                    .map("inFlight", JsonType.TEXT, f -> f.candidate().cockpit().flight())
+                    .map("inFlight", JsonTypes.TEXT, f -> f.candidate().cockpit().flight())
                     .says("Position by lever, before each check and after the last.")
                     .list("notRevealed", NOT_REVEALED, each(f -> f.likely().inspections()))
                     .says("What matters and no check reveals.");

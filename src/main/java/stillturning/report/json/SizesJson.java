@@ -1,6 +1,6 @@
 package stillturning.report.json;
 
-import static stillturning.report.json.JsonType.MAYBE;
+import static stillturning.report.json.JsonTypes.MAYBE;
 
 import java.util.List;
 import stillturning.model.Installation.Nature;
@@ -96,7 +96,7 @@ final class SizesJson {
                     .number("amps", w -> w.can().amps())
                     .number("conductorCelsius", w -> w.can().conductorCelsius())
                     .text("guard", w -> w.guard().map(Guard::part).orElse(""))
-                    .maybe("guardAmps", JsonType.NUMBER, w -> w.guard().map(Guard::ratedAmps))
+                    .maybe("guardAmps", JsonTypes.NUMBER, w -> w.guard().map(Guard::ratedAmps))
                     .flag("guardSuits", w -> w.guard().filter(Guard::suits).isPresent());
 
     private static final JsonShape<WireSize> WIRE =
@@ -108,7 +108,7 @@ final class SizesJson {
                     .number("metres", w -> w.wire().metres())
                     .field("worst", CURRENT, WireSize::worst)
                     .field("may", MAY, w -> w)
-                    .maybe("needsAwg", JsonType.TEXT, w -> w.smallest().map(Cable::awg))
+                    .maybe("needsAwg", JsonTypes.TEXT, w -> w.smallest().map(Cable::awg))
                     .says("The thinnest size that meets every rule; null where none does.");
 
     private static final JsonShape<WireSchedule> WIRES =

@@ -1,7 +1,7 @@
 package stillturning.report.json;
 
-import static stillturning.report.json.JsonType.EXACT;
-import static stillturning.report.json.JsonType.TEXT;
+import static stillturning.report.json.JsonTypes.EXACT;
+import static stillturning.report.json.JsonTypes.TEXT;
 import static stillturning.report.json.VerdictShapes.OUTCOME;
 
 import java.util.List;
@@ -60,7 +60,7 @@ final class StoryJson {
                     .text("words", StoryEvent::words)
                     .maybe(
                             "cause",
-                            JsonType.WHOLE,
+                            JsonTypes.WHOLE,
                             e -> Optional.of(e.cause()).filter(place -> place >= 0))
                     .says("Place in the list, from 0, of the event that led to this one.");
 
@@ -70,11 +70,11 @@ final class StoryJson {
                     .field("unit", TEXT.with("enum", List.of("V", "%")), Trace::unit)
                     .list(
                             "seconds",
-                            JsonType.NUMBER,
+                            JsonTypes.NUMBER,
                             t -> t.points().stream().map(Trace.Point::seconds).toList())
                     .list(
                             "values",
-                            JsonType.NUMBER,
+                            JsonTypes.NUMBER,
                             t -> t.points().stream().map(Trace.Point::value).toList())
                     .says("One for each time; straight in between.");
 
@@ -93,7 +93,7 @@ final class StoryJson {
             JsonShape.<Balance>named("balance")
                     .map(
                             "joules",
-                            JsonType.NUMBER,
+                            JsonTypes.NUMBER,
                             b ->
                                     JsonNumbers.byWord(
                                             b.joules(),
@@ -135,7 +135,7 @@ final class StoryJson {
                             .says("The same with a pilot who takes three times as long.")
                             .field("outcomePilotDoesNothing", OUTCOME, v -> v.outcome(Pilot.NEVER))
                             .says("The same with one who does nothing.")
-                            .maybe("actBySeconds", JsonType.NUMBER, Verdict::actBySeconds)
+                            .maybe("actBySeconds", JsonTypes.NUMBER, Verdict::actBySeconds)
                             .says(
                                     "When the engine stops if the pilot does nothing (s); null"
                                             + " where it does not depend on him.")

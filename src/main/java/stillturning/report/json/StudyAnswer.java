@@ -19,7 +19,7 @@ record StudyAnswer<T>(Study study, List<T> found, List<String> untold) {
     /** A document about a study: one list, and what could not be computed. */
     static <T> JsonShape<StudyAnswer<T>> list(String key, JsonShape<T> of) {
         return StudyAnswer.<T>start()
-                .field(key, JsonType.list(of), StudyAnswer::found)
+                .field(key, JsonTypes.list(of), StudyAnswer::found)
                 .texts("untold", StudyAnswer::untold)
                 .says("What could not be computed, each with its reason.");
     }

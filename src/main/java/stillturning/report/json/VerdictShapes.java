@@ -1,6 +1,6 @@
 package stillturning.report.json;
 
-import static stillturning.report.json.JsonType.word;
+import static stillturning.report.json.JsonTypes.word;
 
 import java.util.Optional;
 import stillturning.assess.verdict.Outcome;
@@ -29,7 +29,7 @@ final class VerdictShapes {
                     .field("pilotAsPlanned", LASTING, VerdictShapes::planned)
                     .field("pilotLate", LASTING, v -> v.late().engine().endurance())
                     .field("pilotDoesNothing", LASTING, v -> v.unaided().engine().endurance())
-                    .maybe("actBySeconds", JsonType.NUMBER, Verdict::actBySeconds)
+                    .maybe("actBySeconds", JsonTypes.NUMBER, Verdict::actBySeconds)
                     .says(
                             "When the engine stops if the pilot does nothing (s); null where it"
                                     + " does not depend on him.");
@@ -41,7 +41,7 @@ final class VerdictShapes {
                     .says("The part that typically gives way, here as slow as its band allows.")
                     .maybe(
                             "instead",
-                            JsonType.TEXT,
+                            JsonTypes.TEXT,
                             t -> Optional.of(t.instead()).filter(part -> t.unselective()))
                     .says(
                             "The part that may give way before it, as fast as its band allows;"

@@ -173,7 +173,7 @@ public record Column<R>(
 
     /** Whether it holds numbers. */
     public boolean isNumber() {
-        return cells instanceof Numbers || cells instanceof Words<R> words && words.number;
+        return cells instanceof Numbers || (cells instanceof Words<R> words && words.number);
     }
 
     /** Its head with its unit. */

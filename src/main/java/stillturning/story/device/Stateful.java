@@ -18,6 +18,9 @@ public interface Stateful {
     /** An instant at which something happened is over; the network is solved as it goes on. */
     default void settled() {}
 
+    /** A step is taken; the network is solved at its end. */
+    default void stepped() {}
+
     /** Whether its coming to an end is a matter of moments (heat) or of minutes (charge). */
     boolean quick();
 }

@@ -33,6 +33,9 @@ final class Simulation {
      */
     static final double STANDSTILL = 1e-9;
 
+    /** Steps that no story takes: the longest known take some thousands. */
+    private static final int MOST_STEPS = 200_000;
+
     private final Plant plant;
     private final Situation now;
     private final Map<String, Device> byName = new LinkedHashMap<>();
@@ -45,6 +48,8 @@ final class Simulation {
     private final Chatter chatter;
     private final Integrator integrator;
     private final Advance advance;
+
+    private int steps;
 
     /** Whether something has happened since heats were told; what comes first always counts. */
     private boolean eventful = true;
@@ -292,9 +297,25 @@ final class Simulation {
                 now.seconds = limit;
             } else {
                 now.seconds = advance.from(now.seconds, limit, moving);
+                stepped();
             }
         } catch (NoOperatingPoint e) {
             throw now.untold(e, plant.partAt(e.branch()));
+        }
+    }
+
+    /**
+     * @throws UntoldStory if a state has no value any more, or the steps have no end
+     */
+    private void stepped() throws UntoldStory {
+        steps++;
+        for (Stateful state : moving) {
+            state.stepped();
+            if (!Double.isFinite(state.value()) || steps > MOST_STEPS) {
+                throw new UntoldStory(
+                        "at %s s: charges and heats cannot be followed any further, after %d steps"
+                                .formatted(now.seconds, steps));
+            }
         }
     }
 

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.assess.Assess;
 import stillturning.bench.Bench;
+import stillturning.bench.Shelf;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.EngineLogic;
@@ -128,6 +129,29 @@ class CrossCheckTest {
                 j1.storyEvidence().stream()
                         .anyMatch(h -> h.kind() == StoryEvent.Kind.ENGINE_STOPS && h.seconds() > 0),
                 j1.storyEvidence().toString());
+    }
+
+    /** Without its wire the contact that is fed gives nothing, and the coil holds the other open. */
+    @Test
+    void aRelayThatDoesNotFallBackWhileItsCoilIsFedIsNamedAsTheReason() throws UntoldStory {
+        Bench bench =
+                new Bench()
+                        .battery("battery", 20, 0.01, 1)
+                        .battery("standby", 20, 0.01, 1)
+                        .part(Shelf.changeoverRelay("relay"))
+                        .wire("feed", 1, 0.02)
+                        .join("battery", "plus", "relay", "coil-plus")
+                        .join("relay", "coil-minus", "ground", "stud")
+                        .join("battery", "plus", "feed", "a")
+                        .join("feed", "b", "relay", "normally-open")
+                        .join("standby", "plus", "relay", "normally-closed")
+                        .load("computer", Kind.CONSTANT_POWER, 2, Bench.HARDY)
+                        .join("relay", "common", "computer", "plus")
+                        .engine(new EngineLogic.One("computer"), false);
+        List<Disagreement> found = Assess.disagreements(bench.study(), bench.candidate());
+        assertEquals(1, found.size(), found.toString());
+        assertEquals(Optional.of("feed"), found.get(0).part());
+        assertEquals(List.of(StoryOnlyFact.RESTING_CONTACT), found.get(0).because());
     }
 
     @Test

@@ -57,6 +57,7 @@ class DamageTest {
                         "connector: comes apart",
                         "controller: channel 1 off",
                         "controller: channel 2 off",
+                        "diode-isolator: input open",
                         "switch: stuck open",
                         "wire: open")) {
             assertEquals(true, torn.contains(mode), mode);
@@ -71,6 +72,7 @@ class DamageTest {
                         "battery: disconnects itself",
                         "computer: stops working",
                         "controller: logic dead",
+                        "electronic-protector: logic dead",
                         "lithium: disconnects itself",
                         "pump: stops working"),
                 damaged(Damage.HUNG));

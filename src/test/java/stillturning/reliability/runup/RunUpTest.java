@@ -1,5 +1,6 @@
 package stillturning.reliability.runup;
 
+import stillturning.model.Engine;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;

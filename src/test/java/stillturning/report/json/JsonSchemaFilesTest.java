@@ -59,9 +59,9 @@ class JsonSchemaFilesTest {
     @Test
     void twoShapesOfOneNameAreRefused() {
         JsonShape<String> one =
-                JsonShape.<String>named("part").field("id", JsonType.TEXT, id -> id);
+                JsonShape.<String>named("part").field("id", JsonTypes.TEXT, id -> id);
         JsonShape<String> other =
-                JsonShape.<String>named("part").field("length", JsonType.WHOLE, String::length);
+                JsonShape.<String>named("part").field("length", JsonTypes.WHOLE, String::length);
         JsonShape<String> both =
                 JsonDocument.<String>start()
                         .field("one", one, s -> s)
@@ -77,7 +77,7 @@ class JsonSchemaFilesTest {
                         "A word",
                         "",
                         JsonDocument.<String>versioned()
-                                .field("letters", JsonType.WHOLE, String::length)
+                                .field("letters", JsonTypes.WHOLE, String::length)
                                 .says("How many."));
         assertEquals("{\n  \"schemaVersion\" : 1,\n  \"letters\" : 3\n}\n", document.text("bus"));
         assertEquals(

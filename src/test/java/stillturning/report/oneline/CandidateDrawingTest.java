@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
+import stillturning.bench.Shelf;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.EngineLogic;
@@ -19,6 +20,7 @@ import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.joining.GroundPoint;
+import stillturning.parts.switching.SelectorSwitch;
 import stillturning.report.ReportSamples;
 import stillturning.report.drawing.Picture;
 import stillturning.report.drawing.diagram.Diagram;
@@ -82,6 +84,38 @@ class CandidateDrawingTest {
         Diagram diagram = CandidateDrawing.of(bench.candidate(), bench.study());
         assertEquals(Glyph.CONTACTOR_OPEN, symbol(diagram, "starter-contactor").glyph());
         assertTrue(lines(diagram).contains("starter-switch -> starter-contactor-coil"));
+    }
+
+    /** Two batteries to a selector at 2, and either the alternative feed or none by a relay. */
+    @Test
+    void eachWayOfASelectorAndOfAChangeoverRelayStandsAsInFlight() {
+        Bench bench =
+                new Bench()
+                        .engine(new EngineLogic.One("coils"), true)
+                        .battery("one", 20, 0.02, 1)
+                        .battery("two", 20, 0.02, 1)
+                        .part(new SelectorSwitch(Bench.tag("source"), 5e-4))
+                        .lever("source", "2")
+                        .part(Shelf.changeoverRelay("relay"))
+                        .part(Shelf.chargeRelay("charge", 13.3, 12.8))
+                        .load("coils", Kind.CONSTANT_POWER, 3, Bench.HARDY)
+                        .join("one", "plus", "source", "1")
+                        .join("two", "plus", "source", "2")
+                        .join("one", "plus", "charge", "in")
+                        .join("two", "plus", "charge", "out")
+                        .join("charge", "minus", "ground", "stud")
+                        .join("source", "common", "relay", "normally-open")
+                        .join("source", "common", "relay", "coil-plus")
+                        .join("relay", "coil-minus", "ground", "stud")
+                        .join("one", "plus", "relay", "normally-closed")
+                        .join("relay", "common", "coils", "plus");
+        Diagram diagram = CandidateDrawing.of(bench.candidate(), bench.study());
+        assertEquals(Glyph.SWITCH_OPEN, symbol(diagram, "source-1").glyph());
+        assertEquals(Glyph.SWITCH_CLOSED, symbol(diagram, "source-2").glyph());
+        assertEquals(Glyph.CONTACTOR_OPEN, symbol(diagram, "relay-normally-closed").glyph());
+        assertEquals(Glyph.CONTACTOR_CLOSED, symbol(diagram, "relay-normally-open").glyph());
+        assertEquals(Glyph.CONTACTOR_CLOSED, symbol(diagram, "charge").glyph());
+        assertEquals("coil of relay", symbol(diagram, "relay-coil").label());
     }
 
     @Test

@@ -1,8 +1,10 @@
 package stillturning.story.timeline;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -238,5 +240,34 @@ class HeatTest {
         for (int i = 0; i < 2; i++) {
             assertEquals(one.get(i).seconds(), other.get(i).seconds(), 1e-7);
         }
+    }
+
+    /**
+     * A small battery runs down beside a big one, whose current creeps up to what the breaker
+     * carries continuously and then rises by half. Values for which steps once got too short.
+     */
+    @Test
+    void whatBeginsToWarmAtItsThresholdIsFollowedInFewStepsHoweverTheCurrentRises() {
+        Bench bench =
+                beside(beside(new Bench(), "big", 60), "small", 2.5937424600999996)
+                        .breaker("breaker", 10)
+                        .join("big-bus", "bar", "breaker", "in")
+                        .join("breaker", "out", "small-bus", "bar")
+                        .load("computer", Kind.CONSTANT_CURRENT, 23, Bench.HARDY)
+                        .join("computer", "plus", "small-bus", "bar")
+                        .engine(new EngineLogic.One("computer"), true);
+        Failure nothing = Failure.levers("nothing", Map.of());
+        Story story =
+                assertTimeoutPreemptively(
+                        Duration.ofSeconds(30), () -> bench.timeline().tell(nothing, Pilot.NEVER));
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.PROTECTOR_OPENS));
+        assertTrue(Telling.trace(story, "big-bus").points().size() < 500);
+    }
+
+    private static Bench beside(Bench bench, String id, double ampHours) {
+        return bench.part(Shelf.lead(id, ampHours, 0.02, 1))
+                .join(id, "minus", "ground", "stud")
+                .bus(id + "-bus")
+                .join(id, "plus", id + "-bus", "bar");
     }
 }

@@ -19,6 +19,7 @@ import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.element.Tolerance;
 import stillturning.parts.element.curve.TimeCurrentCurve;
 import stillturning.parts.element.curve.Tripping;
+import stillturning.parts.protection.CurrentLimiter;
 import stillturning.parts.protection.ProtectorCurves;
 import stillturning.story.Endurance.AtLeast;
 import stillturning.story.Pilot;
@@ -85,6 +86,20 @@ class ProtectionTest {
                 1e-3 * expected);
         assertEquals(1, Telling.count(story, StoryEvent.Kind.PROTECTOR_OPENS));
         assertTrue(expected < seconds(ProtectorCurves.THERMAL_BREAKER, amps, 10));
+    }
+
+    @Test
+    void aCurrentLimiterBearsAShortForLongerThanAFuseOfItsRating() throws UntoldStory {
+        Part limiter = new CurrentLimiter(Bench.tag("limiter"), 60, FUSE_OHMS);
+        Story story =
+                Telling.unaided(inPath(limiter, breaker("breaker", 90)), "stub: short to ground");
+        double amps = faultAmps(BREAKER_OHMS + FUSE_OHMS);
+        double expected = seconds(ProtectorCurves.HIGH_CURRENT_FUSE, amps, 60);
+        assertEquals(
+                expected,
+                Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "limiter"),
+                1e-2 * expected); // the battery sags
+        assertTrue(expected > 2 * seconds(ProtectorCurves.BLADE_FUSE, amps, 60));
     }
 
     @Test

@@ -1,5 +1,6 @@
 package stillturning.yaml.shape;
 
+import stillturning.parts.joining.Bus;
 import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stillturning.desktop.draft.ChangeRefused;
+import stillturning.files.PartCatalogue;
 import stillturning.model.Terminal;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlValue;
@@ -15,9 +16,6 @@ final class Joining {
 
     private static final Pattern CHANNEL = Pattern.compile("out-(?<number>[0-9]+)");
     private static final Pattern NEAR_PIN = Pattern.compile("(?<number>[0-9]+)a");
-    private static final Set<String> IN_LINE =
-            Set.of("fuse", "breaker", "diode", "contactor", "converter", "overvoltage-guard");
-    private static final Set<String> PROTECTS = Set.of("fuse", "breaker");
     private static final String GROUND = "ground";
     private static final String WIRE = "wire";
 
@@ -92,9 +90,7 @@ final class Joining {
     private String usual(Terminal from, String load) {
         String kind = outline.kind(from.part()).orElse("");
         boolean protectedAlready =
-                PROTECTS.contains(kind)
-                        || kind.equals("controller")
-                        || outline.maker(from.part()).isPresent();
+                PartCatalogue.shipped().protects(kind) || outline.maker(from.part()).isPresent();
         if (protectedAlready || loads.isStarter(load)) {
             return "";
         }
@@ -135,10 +131,14 @@ final class Joining {
                     case GROUND -> terminal.name().equals("stud");
                     case "battery" -> terminal.name().equals("plus");
                     case "alternator" -> terminal.name().equals(start ? "output" : "field");
-                    default ->
-                            IN_LINE.contains(kind) && terminal.name().equals(start ? "out" : "in");
+                    default -> usualEnd(kind, start).filter(terminal.name()::equals).isPresent();
                 };
         return understood ? terminal.part() : terminal.toString();
+    }
+
+    private static Optional<String> usualEnd(String kind, boolean start) {
+        PartCatalogue catalogue = PartCatalogue.shipped();
+        return start ? catalogue.exitOf(kind) : catalogue.entryOf(kind);
     }
 
     /** How a run leads through a part, entering at a terminal. */
@@ -149,8 +149,7 @@ final class Joining {
         if (kind.equals("connector") && pin.matches()) {
             return "via " + near.part() + " pin " + pin.group("number");
         }
-        boolean several = kind.equals("connector") || kind.equals("switch");
-        boolean single = near.name().equals("in") || near.name().equals("out");
-        return "via " + (several && !single ? near : near.part());
+        boolean onlyWay = kind.equals(WIRE) || List.of("in", "out").contains(near.name());
+        return "via " + (onlyWay ? near.part() : near);
     }
 }

@@ -24,7 +24,6 @@ final class ChannelDevice implements BranchDevice {
     private final Optional<SupplyDevice> logic;
     private final TripDevice tripper;
     private final BranchLaw closed;
-    private final String lever;
     private boolean tripped;
 
     ChannelDevice(
@@ -38,7 +37,6 @@ final class ChannelDevice implements BranchDevice {
         this.branch = branch;
         this.now = now;
         this.logic = logic;
-        this.lever = placed.part() + "." + channel.name().replace("channel ", "");
         this.closed =
                 new LimitedConductor(channel.switching().ohms(), channel.switching().limitAmps());
         this.tripper = new TripDevice(placed.part(), channel.trip(), branch, now);
@@ -93,6 +91,6 @@ final class ChannelDevice implements BranchDevice {
         if (!logic.map(SupplyDevice::works).orElse(false)) {
             return channel.closedByDefault();
         }
-        return !"off".equals(now.levers.get(lever));
+        return !"off".equals(now.levers.get(channel.lever()));
     }
 }

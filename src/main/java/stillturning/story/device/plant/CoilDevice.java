@@ -93,8 +93,11 @@ final class CoilDevice implements BranchDevice {
                     letsGo ? StoryEvent.Kind.CONTACTS_OPEN : StoryEvent.Kind.CONTACTS_CLOSE,
                     placed.part(),
                     letsGo
-                            ? "drops out: " + EventWords.volts(volts()) + " left at its coil"
-                            : "pulls in: " + EventWords.volts(volts()) + " at its coil",
+                            ? "drops out: "
+                                    + EventWords.volts(volts())
+                                    + " left at its "
+                                    + coil.name()
+                            : "pulls in: " + EventWords.volts(volts()) + " at its " + coil.name(),
                     ledBy);
         }
     }

@@ -33,6 +33,12 @@ final class Heat implements Stateful {
     /** Keeps a current exactly at the threshold from flipping the state to and fro. */
     private static final double HYSTERESIS = 1e-6;
 
+    /**
+     * Where the present current goes this many times faster to giving way than the one by which the
+     * way is measured, the share runs away and no step can follow it.
+     */
+    private static final double MOST_HASTE = 100;
+
     /** What is as good as 1 must stay this much off, where the next step divides by the rest. */
     private static final double SPECK = 1e-12;
 
@@ -119,6 +125,20 @@ final class Heat implements Stateful {
             rest = restAt(load());
         } else if (load() > 1) {
             heat = heat();
+            start();
+        }
+    }
+
+    /** Measures the rest of the way by the present current, where that is far from the old one. */
+    @Override
+    public void stepped() {
+        if (!heating || counts) {
+            return;
+        }
+        double load = load();
+        double reached = heat();
+        if (load * load - reached > MOST_HASTE * (square - reached)) {
+            heat = reached;
             start();
         }
     }

@@ -15,11 +15,14 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Studies;
 import stillturning.desktop.draft.edits.CandidateEdits.Configuration;
 import stillturning.desktop.draft.edits.CandidateEdits.NewPart;
+import stillturning.files.PartCatalogue;
 import stillturning.model.Terminal;
 
 class CandidateEditsTest {
@@ -112,6 +115,40 @@ class CandidateEditsTest {
                                                 new Terminal("lights", "plus"),
                                                 Optional.empty()));
         assertTrue(again.startsWith("lights is fed already; cut that feed first"), again);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"fuse", "current-limiter", "breaker", "electronic-protector"})
+    void aFeedFromAProtectorGetsNoSecondOne(String kind) throws Exception {
+        bench.make(bench.shaping(ONE).cut("feeds.lights"));
+        bench.make(bench.shaping(ONE).add(NewPart.of(kind, "panel")));
+        Terminal out = new Terminal(kind, "out");
+        Terminal lights = new Terminal("lights", "plus");
+        bench.make(bench.shaping(ONE).join(out, lights, Optional.empty()));
+        assertSays("\n  lights: from " + kind + "\n");
+    }
+
+    @Test
+    void anIsolatorSaysWhichOutputARunStartsFrom() throws Exception {
+        bench.make(bench.shaping(ONE).add(NewPart.of("diode-isolator", "panel")));
+        Terminal plus = new Terminal("battery", "plus");
+        Terminal out = new Terminal("diode-isolator", "out-2");
+        bench.make(bench.shaping(ONE).join(out, plus, Optional.empty()));
+        assertSays("from diode-isolator.out-2 to battery, wire");
+    }
+
+    @Test
+    void whateverTheCatalogueOffersIsReadWithItsDefaults() throws Exception {
+        for (PartCatalogue.Kind kind : PartCatalogue.shipped().kinds()) {
+            if (!kind.word().equals("wire")) {
+                bench.make(bench.shaping(ONE).add(NewPart.of(kind.word(), "panel")));
+            }
+        }
+        List<String> other =
+                bench.problems().stream()
+                        .filter(problem -> !problem.contains("nothing is joined to"))
+                        .toList();
+        assertEquals(List.of(), other);
     }
 
     @Test
