@@ -100,7 +100,7 @@ class StudyFormsTest {
         Form radio = FORMS.study("loads", "radio").orElseThrow();
         assertEquals(
                 new Checked(Optional.empty(), Optional.empty()), field(radio, "boot").check(" "));
-        assertTrue(field(radio, "draws").check("").fault().isPresent());
+        assertTrue(field(radio, "zone").check("").fault().isPresent());
         assertEquals("0 s", field(radio, "boot").otherwise().orElseThrow());
     }
 
