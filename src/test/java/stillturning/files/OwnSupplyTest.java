@@ -28,15 +28,19 @@ class OwnSupplyTest {
             SampleStudy.ONE
                     .replace(
                             "  main-bus: {is: bus, zone: panel}",
-                            "  main-bus: {is: bus, zone: panel}\n"
-                                    + "  magneto: {is: self-powered-ignition}\n"
-                                    + "  kill: {is: switch, zone: panel}")
+                            """
+                              main-bus: {is: bus, zone: panel}
+                              magneto: {is: self-powered-ignition}
+                              kill: {is: switch, zone: panel}\
+                            """)
                     .replace(
                             "  strap:",
-                            "  magneto-case: from magneto.case to engine-ground, direct\n"
-                                    + "  magneto-kill: from magneto to kill, wire AWG 20\n"
-                                    + "  kill-ground: from kill to panel-ground, wire AWG 20\n"
-                                    + "  strap:")
+                            """
+                              magneto-case: from magneto.case to engine-ground, direct
+                              magneto-kill: from magneto to kill, wire AWG 20
+                              kill-ground: from kill to panel-ground, wire AWG 20
+                              strap:\
+                            """)
                     .replace("flight: {master: on,", "flight: {kill: off, master: on,");
 
     @TempDir Path folder;

@@ -17,7 +17,6 @@ import stillturning.report.table.TerminalColour.Ink;
  * @param ink of a cell on a terminal
  * @param field for other programs, if they read this column
  * @param repeats whether a terminal shows a cell that equals the one above it
- * @param repeats whether a terminal shows a cell that equals the one above it
  * @param foot below the last row; empty where nothing stands there
  */
 public record Column<R>(
@@ -38,6 +37,15 @@ public record Column<R>(
 
         /** The cell of a row. */
         String text(R row, Unit unit, UnitSystem system);
+
+        /** What other programs read under a key. */
+        Field<R> field(String key);
+
+        /** The same, blank where there is no number. */
+        Cells<R> orBlank();
+
+        /** Whether they are numbers. */
+        boolean number();
     }
 
     /** Words, or numbers that are in words already. */
@@ -45,6 +53,16 @@ public record Column<R>(
         @Override
         public String text(R row, Unit unit, UnitSystem system) {
             return get.apply(row);
+        }
+
+        @Override
+        public Field<R> field(String key) {
+            return new Field<>(key, String.class, get);
+        }
+
+        @Override
+        public Cells<R> orBlank() {
+            return this;
         }
     }
 
@@ -60,6 +78,21 @@ public record Column<R>(
             }
             return shown.map(words -> words.apply(unit.of(value, system)))
                     .orElseGet(() -> unit.shown(value, system));
+        }
+
+        @Override
+        public Field<R> field(String key) {
+            return new Field<>(key, Double.class, get::applyAsDouble);
+        }
+
+        @Override
+        public Cells<R> orBlank() {
+            return new Numbers<>(get, shown, "");
+        }
+
+        @Override
+        public boolean number() {
+            return true;
         }
     }
 
@@ -127,9 +160,7 @@ public record Column<R>(
 
     /** The same, read by other programs under a key. */
     public Column<R> key(String key) {
-        return cells instanceof Numbers<R> numbers
-                ? value(key, numbers.get)
-                : words(key, row -> cells.text(row, unit, UnitSystem.METRIC));
+        return with(cells.field(key));
     }
 
     /** The same, read by other programs under a key as a number in SI. */
@@ -158,22 +189,12 @@ public record Column<R>(
 
     /** The same, blank where there is no number. */
     public Column<R> orBlank() {
-        return cells instanceof Numbers<R> numbers
-                ? new Column<>(
-                        head,
-                        unit,
-                        widest,
-                        new Numbers<>(numbers.get, numbers.shown, ""),
-                        ink,
-                        field,
-                        repeats,
-                        foot)
-                : this;
+        return new Column<>(head, unit, widest, cells.orBlank(), ink, field, repeats, foot);
     }
 
     /** Whether it holds numbers. */
     public boolean isNumber() {
-        return cells instanceof Numbers || (cells instanceof Words<R> words && words.number);
+        return cells.number();
     }
 
     /** Its head with its unit. */
