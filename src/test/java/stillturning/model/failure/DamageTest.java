@@ -44,7 +44,8 @@ class DamageTest {
                         .filter(p -> JointEvent.hits(Damage.SOAKED, p).findAny().isEmpty())
                         .map(Part::id)
                         .collect(Collectors.toCollection(TreeSet::new));
-        assertTrue(dry.containsAll(Set.of("battery", "capacitor-bank", "diode", "lithium", "wire")));
+        assertTrue(
+                dry.containsAll(Set.of("battery", "capacitor-bank", "diode", "lithium", "wire")));
         for (String wet :
                 List.of("alternator", "breaker", "bus", "connector", "controller", "switch")) {
             assertFalse(dry.contains(wet), wet);

@@ -32,7 +32,11 @@ final class StudyOutline {
 
     /** Names of a load's supply inputs; one that has no names for them has one, if it is fed. */
     List<String> inputs(String load) {
-        if (study.under("loads").under(load).text("as").filter("self-powered"::equals).isPresent()) {
+        if (study.under("loads")
+                .under(load)
+                .text("as")
+                .filter("self-powered"::equals)
+                .isPresent()) {
             return List.of();
         }
         List<String> inputs = study.under("loads").under(load).under("inputs").itemTexts();
