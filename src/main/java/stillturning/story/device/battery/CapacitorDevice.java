@@ -33,6 +33,9 @@ public final class CapacitorDevice implements Store {
      */
     private static final double ALONE_PER_SECOND = 1e-10;
 
+    /** A way that is no end of anything, only a first guess of a step. */
+    private static final double LEAST_WAY = 0.01;
+
     private enum State {
         /** Before time begins: at the voltage of its bus, however long that took. */
         FOLLOWS,
@@ -164,7 +167,8 @@ public final class CapacitorDevice implements Store {
     @Override
     public double way() {
         double full = Math.max(1, 2 * charge);
-        return perSecond() < 0 ? Math.max(0, charge) : full - charge;
+        // a shift of its ground may draw it below 0, where its voltage is taken as 0
+        return perSecond() < 0 ? Math.max(LEAST_WAY, charge) : full - charge;
     }
 
     @Override
