@@ -118,6 +118,15 @@ class CapacitorStoryTest {
         assertTrue(story.engine().endurance().seconds() < 1);
     }
 
+    @Test
+    void aShortEmptiesItAndTheStoryComesToItsEnd() throws UntoldStory {
+        Bench bench = flying(bank(OHMS, 0.025), Kind.CONSTANT_POWER, 10);
+        Failure lost = bench.failure("battery: disconnects itself");
+        Story story =
+                bench.timeline().tell(lost.and(bench.failure("bus: short to ground")), Pilot.NEVER);
+        assertTrue(story.endSeconds() < 60, story.endSeconds() + " s");
+    }
+
     /** Textbook: what is charged through resistance costs twice what it stores. */
     @Test
     void chargingLosesAsMuchAsItStores() throws UntoldStory {

@@ -27,8 +27,14 @@ public final class CapacitorDevice implements Store {
     /** Full to empty in more than five hours: hardly any current. */
     private static final double RESTING_PER_SECOND = 5e-5;
 
-    /** Nothing is joined to it that takes more (A); its leakage alone is not followed. */
-    private static final double NOTHING_AMPS = 1e-6;
+    /**
+     * Nothing is joined to it that changes it faster; its leakage alone is not followed. Far below
+     * what counts as standing still, so that no step ends at this bend.
+     */
+    private static final double ALONE_PER_SECOND = 1e-10;
+
+    /** A way that is no end of anything, only a first guess of a step. */
+    private static final double LEAST_WAY = 0.01;
 
     private enum State {
         /** Before time begins: at the voltage of its bus, however long that took. */
@@ -152,7 +158,7 @@ public final class CapacitorDevice implements Store {
     @Override
     public double perSecond() {
         double amps = dischargeAmps();
-        if (state != State.ACTS || Math.abs(amps) < NOTHING_AMPS) {
+        if (state != State.ACTS || Math.abs(amps) < ALONE_PER_SECOND * capacitor.fullCoulombs()) {
             return 0;
         }
         return -(amps + innerVolts() / capacitor.leakOhms()) / capacitor.fullCoulombs();
@@ -161,7 +167,8 @@ public final class CapacitorDevice implements Store {
     @Override
     public double way() {
         double full = Math.max(1, 2 * charge);
-        return perSecond() < 0 ? Math.max(0, charge) : full - charge;
+        // a shift of its ground may draw it below 0, where its voltage is taken as 0
+        return perSecond() < 0 ? Math.max(LEAST_WAY, charge) : full - charge;
     }
 
     @Override
