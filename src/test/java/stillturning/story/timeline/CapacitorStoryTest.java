@@ -1,5 +1,6 @@
 package stillturning.story.timeline;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -55,7 +56,7 @@ class CapacitorStoryTest {
     }
 
     private static double busVolts(Bench bench) throws UntoldStory {
-        return bench.timeline().normal().busVolts().get("bus");
+        return requireNonNull(bench.timeline().normal().busVolts().get("bus"));
     }
 
     @Test
