@@ -115,7 +115,7 @@ public final class PartCatalogue {
     /** What a pilot moves by hand may have several ways in another class. */
     private static boolean hasOneWay(Part part) {
         return part.across(part.entry()).filter(part.exit()::equals).isPresent()
-                && !part.severalWays()
+                && part.wayHint().isEmpty()
                 && part.levers().stream().noneMatch(Lever::stated);
     }
 

@@ -119,11 +119,6 @@ public record AlteredPart(Part part, UnaryOperator<Element> change) implements P
     }
 
     @Override
-    public double spareShare() {
-        return part.spareShare();
-    }
-
-    @Override
     public String detail() {
         return part.detail();
     }

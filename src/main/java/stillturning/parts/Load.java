@@ -30,7 +30,8 @@ public record Load(Tag tag, Demand demand, Tolerance tolerance, List<String> inp
                     "loads",
                     150,
                     Optional.empty(),
-                    "run it by itself, the other one off");
+                    "run it by itself, the other one off",
+                    0);
 
     /** Puts the kind on the list. */
     @AutoService(PartKind.Listed.class)

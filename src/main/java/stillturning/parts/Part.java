@@ -80,12 +80,10 @@ public interface Part {
                 : Optional.of(entry()).filter(e -> terminal.equals(exit()));
     }
 
-    /** Whether a run through it must say which way it takes. */
-    default boolean severalWays() {
-        return false;
-    }
-
-    /** How a run says which way it takes: "write the pin, such as j1 pin 1"; empty for one way. */
+    /**
+     * How a run through it says which of several ways it takes: "write the pin, such as j1 pin 1";
+     * empty where there is one.
+     */
     default Optional<String> wayHint() {
         return Optional.empty();
     }
@@ -138,11 +136,6 @@ public interface Part {
     /** What a bill of materials says beside the name of its kind: a rating, a size. */
     default String detail() {
         return "";
-    }
-
-    /** Spares that have to be carried, as a share of those fitted. */
-    default double spareShare() {
-        return 0;
     }
 
     default String id() {

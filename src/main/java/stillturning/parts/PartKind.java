@@ -13,6 +13,7 @@ import java.util.Optional;
  *     numbers that says the rest of each field by its marks; absent for what no candidate writes
  * @param inspection how to look for a failure that no check shows; common practice of the trade,
  *     with no published source
+ * @param spareShare spares that have to be carried, as a share of those fitted
  */
 public record PartKind(
         String word,
@@ -20,7 +21,8 @@ public record PartKind(
         String plural,
         int order,
         Optional<Class<? extends PartValues>> values,
-        String inspection) {
+        String inspection,
+        double spareShare) {
 
     /** A kind that candidates can write. */
     public PartKind(
@@ -30,7 +32,12 @@ public record PartKind(
             int order,
             Class<? extends PartValues> values,
             String inspection) {
-        this(word, name, plural, order, Optional.of(values), inspection);
+        this(word, name, plural, order, Optional.of(values), inspection, 0);
+    }
+
+    /** The same kind, of which spares have to be carried. */
+    public PartKind withSpares(double share) {
+        return new PartKind(word, name, plural, order, values, inspection, share);
     }
 
     /** Puts a kind on the list of all kinds; each kind's file has one, found by its mark. */

@@ -34,7 +34,7 @@ final class Billing {
                         new Kind(
                                 part.kind().name(),
                                 part.detail(),
-                                part.spareShare(),
+                                part.kind().spareShare(),
                                 part.tag().burden().kilograms(),
                                 part.tag().burden().price());
                 counts.merge(kind, 1, Integer::sum);

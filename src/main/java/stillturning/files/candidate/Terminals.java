@@ -102,7 +102,7 @@ final class Terminals {
     }
 
     private Optional<Terminal> nearSide(Part part, Anchor anchor, String path) {
-        if (part.severalWays() && anchor.terminal().isEmpty()) {
+        if (part.wayHint().isPresent() && anchor.terminal().isEmpty()) {
             report.problem(
                     new Spot(path, anchor.offset()),
                     "\"" + part.id() + "\" has several ways through it",

@@ -146,13 +146,10 @@ public record Connector(Tag tag, int pins, double pinOhms) implements Part {
     }
 
     @Override
-    public boolean severalWays() {
-        return pins > 1;
-    }
-
-    @Override
     public Optional<String> wayHint() {
-        return Optional.of("write the pin, such as " + id() + " pin 1");
+        return pins > 1
+                ? Optional.of("write the pin, such as " + id() + " pin 1")
+                : Optional.empty();
     }
 
     @Override

@@ -26,8 +26,12 @@ import stillturning.quantity.field.OfDimension;
 public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curve)
         implements InLine {
 
+    /** One spare fuse of each rating, or half of them. 14 CFR 23.1357, read in a second source. */
+    private static final double SPARE_SHARE = 0.5;
+
     static final PartKind KIND =
-            new PartKind("fuse", "fuse", "fuses", 100, Values.class, "measure across it");
+            new PartKind("fuse", "fuse", "fuses", 100, Values.class, "measure across it")
+                    .withSpares(SPARE_SHARE);
 
     /** Puts the kind on the list. */
     @AutoService(PartKind.Listed.class)
@@ -68,9 +72,6 @@ public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curv
         }
     }
 
-    /** One spare fuse of each rating, or half of them. 14 CFR 23.1357, read in a second source. */
-    private static final double SPARE_SHARE = 0.5;
-
     /** A fuse element is thin and cools fast. Common practice, no published source. */
     private static final double COOLING_SECONDS = 10;
 
@@ -96,11 +97,6 @@ public record Fuse(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curv
     @Override
     public Optional<Protection> protection(String terminal) {
         return Optional.of(new Protection(Chart.FUSE, ratedAmps));
-    }
-
-    @Override
-    public double spareShare() {
-        return SPARE_SHARE;
     }
 
     @Override

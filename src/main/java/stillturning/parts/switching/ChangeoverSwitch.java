@@ -119,8 +119,8 @@ public record ChangeoverSwitch(Tag tag, int poles, double ohms) implements Part 
     }
 
     @Override
-    public boolean severalWays() {
-        return true;
+    public Optional<String> wayHint() {
+        return Optional.of("write the way, such as " + id() + ".a");
     }
 
     @Override

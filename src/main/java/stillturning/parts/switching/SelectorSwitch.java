@@ -124,8 +124,8 @@ public record SelectorSwitch(Tag tag, double ohms) implements Part {
     }
 
     @Override
-    public boolean severalWays() {
-        return true;
+    public Optional<String> wayHint() {
+        return Optional.of("write the way, such as " + id() + ".1");
     }
 
     @Override

@@ -150,13 +150,10 @@ public record Switch(Tag tag, int poles, Throw throwing, double ohms) implements
     }
 
     @Override
-    public boolean severalWays() {
-        return throwing == Throw.DOUBLE;
-    }
-
-    @Override
     public Optional<String> wayHint() {
-        return Optional.of("write the throw, such as " + id() + ".up");
+        return throwing == Throw.DOUBLE
+                ? Optional.of("write the throw, such as " + id() + ".up")
+                : Optional.empty();
     }
 
     @Override
