@@ -93,7 +93,8 @@ class SizeAreaTest {
                     () -> {
                         contents.getSelectionModel().select(at + 2);
                         TableView<?> table = (TableView<?>) stage.scene().lookup("#size-table");
-                        assertEquals(sizes.tables().get(at).cells().size(), table.getItems().size());
+                        assertEquals(
+                                sizes.tables().get(at).cells().size(), table.getItems().size());
                         return true;
                     });
         }
