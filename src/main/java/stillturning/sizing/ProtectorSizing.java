@@ -56,7 +56,7 @@ final class ProtectorSizing {
         return sizes;
     }
 
-    /** A channel may be spare; whoever fits a protector means to use it. */
+    /** A channel may be spare; a protector is fitted to be used. */
     private boolean inUse(Placed protector) {
         return protector.element().role() != Role.ELECTRONICS
                 || subject.circuit().placed().stream()
