@@ -22,6 +22,10 @@ import stillturning.yaml.notation.Given;
 /** Makes a study's loads of what is written. */
 final class LoadReader {
 
+    /** How long an instrument's own battery takes to be full again (s). A guess. */
+    private static final double RECHARGES_SECONDS = 3 * 3600;
+
+
     /** Terminal of every load's return, so no input can be called that. */
     private static final String MINUS = "minus";
 
@@ -150,7 +154,14 @@ final class LoadReader {
                 si(entry.boot()),
                 entry.withstand().map(LoadReader::si).orElse(Double.POSITIVE_INFINITY),
                 si(entry.withstandFor()),
-                entry.ownBattery().map(b -> new OwnBattery(si(b), si(entry.recharges()))));
+                entry.ownBattery()
+                        .map(
+                                b ->
+                                        new OwnBattery(
+                                                si(b),
+                                                entry.recharges()
+                                                        .map(LoadReader::si)
+                                                        .orElse(RECHARGES_SECONDS))));
     }
 
     private static double si(Given given) {

@@ -36,10 +36,9 @@ public record LoadEntry(
         @Describes("Keeps working this long on a battery of its own once its feed is lost.")
                 @OfDimension(value = Dimension.TIME, above = "0 s")
                 Optional<Given> ownBattery,
-        @Describes("... and that is full again after this long with its feed.")
-                @Default("3 h")
+        @Describes("... and that is full again after this long with its feed; 3 h if not written.")
                 @OfDimension(value = Dimension.TIME, above = "0 s")
-                Given recharges,
+                Optional<Given> recharges,
         @Describes("Time from restart voltage to working again.")
                 @Default("0 s")
                 @OfDimension(value = Dimension.TIME, least = "0 s")
