@@ -25,7 +25,6 @@ final class LoadReader {
     /** How long an instrument's own battery takes to be full again (s). A guess. */
     private static final double RECHARGES_SECONDS = 3 * 3600;
 
-
     /** Terminal of every load's return, so no input can be called that. */
     private static final String MINUS = "minus";
 
