@@ -61,11 +61,6 @@ public record Candidate(
         return parts.stream().filter(Load.class::isInstance).map(Load.class::cast);
     }
 
-    /** All parts of one kind. */
-    public <P extends Part> Stream<P> all(Class<P> kind) {
-        return parts.stream().filter(kind::isInstance).map(kind::cast);
-    }
-
     /** Whether a part of this id is there and is this to the wiring. */
     public boolean has(String id, Part.Role role) {
         return part(id).filter(p -> p.role() == role).isPresent();

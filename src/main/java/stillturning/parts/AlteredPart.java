@@ -74,6 +74,11 @@ public record AlteredPart(Part part, UnaryOperator<Element> change) implements P
     }
 
     @Override
+    public Optional<String> wayHint() {
+        return part.wayHint();
+    }
+
+    @Override
     public List<String> inputs() {
         return part.inputs();
     }

@@ -89,8 +89,7 @@ class RandomSizingTest {
         for (WireSize size : report.wires().wires()) {
             assertTrue(size.worst().amps() >= size.normal().amps(), shown);
         }
-        assertEquals(
-                bench.candidate().all(Wire.class).count(), report.wires().wires().size(), shown);
+        assertEquals(bench.candidate().wires().count(), report.wires().wires().size(), shown);
     }
 
     @ParameterizedTest

@@ -37,8 +37,8 @@ final class PlainLook {
     PlainLook(Candidate candidate) {
         this.candidate = candidate;
         this.circuit = candidate.circuit();
-        candidate
-                .all(Switch.class)
+        candidate.parts().stream()
+                .filter(Switch.class::isInstance)
                 .forEach(
                         lever -> {
                             levers.add(lever.id());

@@ -7,8 +7,8 @@ import java.lang.annotation.Target;
 import stillturning.quantity.Dimension;
 
 /**
- * What a {@link stillturning.quantity.Quantity} or {@link Given} component measures, and its
- * limits, each written with a unit.
+ * What a component measures that a file writes with a unit, and its limits, each written with a
+ * unit; a plain number is its SI value.
  */
 @Retention(RetentionPolicy.RUNTIME)
 @Target({ElementType.RECORD_COMPONENT})
