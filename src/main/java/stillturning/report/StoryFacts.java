@@ -42,6 +42,7 @@ public final class StoryFacts {
         Story story = verdict.with(pilot);
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("outcome", verdict.outcome(pilot).words()));
+        verdict.remarks(pilot).forEach(remark -> facts.add(new Fact("but", remark.words())));
         facts.addAll(pilot(story));
         verdict.actBySeconds()
                 .ifPresent(

@@ -83,6 +83,11 @@ public record Story(
         public boolean stoppedAndCameBack() {
             return stops > (runningAtEnd ? 0 : 1);
         }
+
+        /** Whether it faltered or stopped, and went on. */
+        public boolean interrupted() {
+            return stoppedAndCameBack() || longestInterruptionSeconds > 0;
+        }
     }
 
     /**

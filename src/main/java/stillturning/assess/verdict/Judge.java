@@ -15,6 +15,7 @@ import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Setting.Propeller;
 import stillturning.story.Story;
+import stillturning.story.Story.EngineFate;
 import stillturning.story.Story.Feed;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
@@ -59,18 +60,19 @@ public final class Judge {
         Stories stories = tell(failure, setting);
         Losses losses = losses(stories.planned());
         Outcome planned = outcome(stories.planned(), stories.unaided(), losses);
-        Map<Pilot, Outcome> outcomes = new EnumMap<>(Pilot.class);
+        Map<Pilot, Ruling> rulings = new EnumMap<>(Pilot.class);
         for (Pilot kind : Pilot.values()) {
             Story story = stories.with(kind);
             boolean same = story.pilot() == Pilot.PLANNED;
-            outcomes.put(kind, same ? planned : outcome(story, stories.unaided(), losses(story)));
+            Outcome outcome = same ? planned : outcome(story, stories.unaided(), losses(story));
+            rulings.put(kind, new Ruling(outcome, Remarks.of(outcome, story)));
         }
         Optional<Double> actBy =
                 planned.needsPilot()
                         ? Optional.of(stories.unaided().engine().endurance().seconds())
                         : Optional.empty();
         return new Verdict(
-                failure, outcomes, stories, losses, engineOwn(failure), actBy, Optional.empty());
+                failure, rulings, stories, losses, engineOwn(failure), actBy, Optional.empty());
     }
 
     private Stories tell(Failure failure, Setting setting) throws UntoldStory {
@@ -92,19 +94,23 @@ public final class Judge {
                 pilot, setting.shedding(), setting.propeller(), setting.blocks(), setting.race());
     }
 
-    private Outcome outcome(Story planned, Story unaided, Losses losses) {
-        if (lost(planned)) {
+    /** Only what runs on at the end of the story has recovered, whatever it did before. */
+    private Outcome outcome(Story story, Story unaided, Losses losses) {
+        EngineFate engine = story.engine();
+        if (lost(story)) {
             return Outcome.ENGINE_LOST;
         }
         if (lost(unaided)) {
-            return planned.engine().stoppedAndCameBack()
+            return engine.stoppedAndCameBack()
                     ? Outcome.STOPS_UNTIL_PILOT_ACTS
                     : Outcome.STOPS_UNLESS_PILOT_ACTS;
         }
-        if (interrupted(planned) || interrupted(unaided)) {
+        if (engine.interrupted() && !engine.endurance().ends()) {
             return Outcome.INTERRUPTED;
         }
-        boolean limited = unaided.engine().endurance().ends();
+        EngineFate alone = unaided.engine();
+        boolean limited =
+                engine.endurance().ends() || alone.endurance().ends() || alone.interrupted();
         if (limited || !losses.engineLoads().isEmpty() || !losses.feeds().isEmpty()) {
             return Outcome.REDUNDANCY_LOST;
         }
@@ -124,11 +130,6 @@ public final class Judge {
 
     private boolean lost(Story story) {
         return story.engine().endurance().seconds() < study.goals().enoughSeconds();
-    }
-
-    private static boolean interrupted(Story story) {
-        return story.engine().stoppedAndCameBack()
-                || story.engine().longestInterruptionSeconds() > 0;
     }
 
     private Losses losses(Story story) {

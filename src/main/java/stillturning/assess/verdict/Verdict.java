@@ -13,7 +13,7 @@ import stillturning.story.Story.Feed;
 /**
  * What one failure does to one candidate.
  *
- * @param outcomes what it comes to, by pilot
+ * @param rulings what it comes to, by pilot
  * @param stories what happens, by pilot
  * @param losses what no longer works although nobody switched it off
  * @param engineOwn whether it is the loss of something that the engine cannot do without, however
@@ -24,7 +24,7 @@ import stillturning.story.Story.Feed;
  */
 public record Verdict(
         Failure failure,
-        Map<Pilot, Outcome> outcomes,
+        Map<Pilot, Ruling> rulings,
         Stories stories,
         Losses losses,
         boolean engineOwn,
@@ -68,8 +68,8 @@ public record Verdict(
     }
 
     public Verdict {
-        outcomes = Map.copyOf(outcomes);
-        if (outcomes.size() < Pilot.values().length) {
+        rulings = Map.copyOf(rulings);
+        if (rulings.size() < Pilot.values().length) {
             throw new IllegalArgumentException(failure.name() + ": a pilot without an outcome");
         }
     }
@@ -81,7 +81,21 @@ public record Verdict(
 
     /** What it comes to with a pilot of this kind. */
     public Outcome outcome(Pilot pilot) {
-        return requireNonNull(outcomes.get(pilot), pilot.words());
+        return ruling(pilot).outcome();
+    }
+
+    /** What a pilot who keeps to the procedures has to know beside the outcome. */
+    public List<Remark> remarks() {
+        return remarks(Pilot.PLANNED);
+    }
+
+    /** What a pilot of this kind has to know beside the outcome, the gravest first. */
+    public List<Remark> remarks(Pilot pilot) {
+        return ruling(pilot).remarks();
+    }
+
+    private Ruling ruling(Pilot pilot) {
+        return requireNonNull(rulings.get(pilot), pilot.words());
     }
 
     /** The story with a pilot who keeps to the procedures. */
@@ -106,7 +120,7 @@ public record Verdict(
 
     /** The same, with what the tolerance of the protectors leaves open. */
     Verdict within(Optional<ToleranceOutcome> band) {
-        return new Verdict(failure, outcomes, stories, losses, engineOwn, actBySeconds, band);
+        return new Verdict(failure, rulings, stories, losses, engineOwn, actBySeconds, band);
     }
 
     /** Whether something worse may come of it, within the tolerance of the protectors. */

@@ -12,6 +12,8 @@ final class CasesJson {
                     .text("failure", v -> v.failure().name())
                     .field("outcome", VerdictShapes.OUTCOME, Verdict::outcome)
                     .says("What the failure does, worst first in the list of values.")
+                    .list("remarks", VerdictShapes.REMARK, Verdict::remarks)
+                    .says("What the outcome alone does not say, the gravest first.")
                     .number(
                             "interruptionSeconds",
                             v -> v.planned().engine().longestInterruptionSeconds())

@@ -131,6 +131,8 @@ final class StoryJson {
                             .says(
                                     "What the failure does with a pilot who keeps to the"
                                             + " procedures, worst first in the list of values.")
+                            .list("remarks", VerdictShapes.REMARK, Verdict::remarks)
+                            .says("What that outcome alone does not say, the gravest first.")
                             .field("outcomePilotLate", OUTCOME, v -> v.outcome(Pilot.LATE))
                             .says("The same with a pilot who takes three times as long.")
                             .field("outcomePilotDoesNothing", OUTCOME, v -> v.outcome(Pilot.NEVER))

@@ -4,6 +4,7 @@ import static stillturning.report.json.JsonTypes.word;
 
 import java.util.Optional;
 import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Remark;
 import stillturning.assess.verdict.ToleranceOutcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.story.Endurance;
@@ -12,6 +13,13 @@ import stillturning.story.Endurance;
 final class VerdictShapes {
 
     static final JsonType<Outcome> OUTCOME = word(Outcome.class);
+
+    /** What is said beside an outcome. */
+    static final JsonShape<Remark> REMARK =
+            JsonShape.<Remark>named("remark")
+                    .word("topic", Remark.Topic.class, Remark::topic)
+                    .says("What it is about, the gravest first in the list of values.")
+                    .text("words", Remark::words);
 
     /** How long the engine runs. */
     static final JsonShape<Endurance> LASTING =

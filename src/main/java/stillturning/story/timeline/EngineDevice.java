@@ -213,6 +213,7 @@ final class EngineDevice implements Device {
         if (healthy instanceof EngineDevice then) {
             state = then.state;
             mayCrank = then.mayCrank;
+            stoppedAt = stopped() ? now.seconds : NO_DEADLINE;
         }
     }
 

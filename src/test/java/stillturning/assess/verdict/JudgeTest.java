@@ -14,6 +14,7 @@ import stillturning.model.Engine;
 import stillturning.model.EngineLogic;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.element.Tolerance;
+import stillturning.story.Pilot;
 import stillturning.story.UntoldStory;
 
 /** One hand-made candidate for each rung of the ladder. */
@@ -154,8 +155,17 @@ class JudgeTest {
                         .procedure("off", "alternator light", 5, Map.of("master", "off"))
                         .procedure("on", "alternator light", 5.2, Map.of("master", "on"));
         Verdict verdict = verdict(bench, "alternator: field open");
-        assertEquals(Outcome.INTERRUPTED, verdict.outcome());
         assertEquals(0, verdict.unaided().engine().longestInterruptionSeconds());
+        // it falters for 680 ms, of which the computer boots for 500, and runs on; but the battery
+        // then ends it, after more than enough
+        assertEquals(Outcome.REDUNDANCY_LOST, verdict.outcome());
+        assertEquals(
+                List.of(Remark.Topic.STOPS_LATER, Remark.Topic.FALTERED_BEFORE),
+                verdict.remarks().stream().map(Remark::topic).toList());
+        assertEquals("before that it falters for 680 ms", verdict.remarks().get(1).words());
+        assertEquals(
+                List.of(Remark.Topic.STOPS_LATER),
+                verdict.remarks(Pilot.NEVER).stream().map(Remark::topic).toList());
     }
 
     @Test

@@ -1,0 +1,17 @@
+package stillturning.assess.verdict;
+
+/**
+ * What an outcome alone does not say of a failure, and a pilot has to know.
+ *
+ * @param words a clause about the engine or the failure, complete with its numbers
+ */
+public record Remark(Topic topic, String words) {
+
+    /** What it is about, the gravest first. */
+    public enum Topic {
+        /** It stops for good, though late enough to have landed. */
+        STOPS_LATER,
+        /** It faltered, or stopped and came back, before what the outcome tells. */
+        FALTERED_BEFORE
+    }
+}

@@ -1,0 +1,168 @@
+package stillturning.story.timeline;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import stillturning.assess.verdict.Judge;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Remark;
+import stillturning.assess.verdict.Verdict;
+import stillturning.model.Study;
+import stillturning.model.failure.Failure;
+import stillturning.story.Pilot;
+import stillturning.story.StateBar;
+import stillturning.story.StateBar.Doing;
+import stillturning.story.StateBar.Span;
+import stillturning.story.Story;
+import stillturning.story.UntoldStory;
+
+/** The outcome of a failure says what the engine's own bar shows, in aircraft drawn by lot. */
+class OutcomeOfStoryTest {
+
+    /** Around the time for which the small batteries of these aircraft last (s). */
+    private static final List<Double> ENOUGH = List.of(20.0, 120.0, 600.0);
+
+    static LongStream seeds() {
+        return LongStream.range(0, 80);
+    }
+
+    private static Study withEnough(Study study, double seconds) {
+        Study.Goals goals = study.goals();
+        return new Study(
+                study.id(),
+                study.heading(),
+                study.aircraft(),
+                new Study.Goals(
+                        goals.failurePhase(),
+                        seconds,
+                        List.of(),
+                        List.of(),
+                        Optional.empty(),
+                        List.of()),
+                study.candidates());
+    }
+
+    /** What the engine did, from its bar alone. */
+    private record Course(List<Span> spans) {
+        static Course of(Story story) {
+            StateBar bar = story.bars().get(0);
+            assertEquals("engine", bar.name());
+            return new Course(bar.spans());
+        }
+
+        Span last() {
+            return spans.get(spans.size() - 1);
+        }
+
+        boolean endsStopped() {
+            return last().doing() == Doing.STOPPED;
+        }
+
+        boolean lost(double enough) {
+            return endsStopped() && last().fromSeconds() < enough;
+        }
+
+        /** Whether it did anything but run before what it did last. */
+        boolean disturbedBefore() {
+            return spans.subList(0, spans.size() - 1).stream()
+                    .anyMatch(span -> span.doing() != Doing.RUNS);
+        }
+
+        boolean stoppedAndRanAgain() {
+            return spans.subList(0, spans.size() - 1).stream()
+                    .anyMatch(span -> span.doing() == Doing.STOPPED);
+        }
+    }
+
+    private static void assertAgrees(Verdict verdict, Pilot pilot, double enough, String where) {
+        Outcome outcome = verdict.outcome(pilot);
+        Course course = Course.of(verdict.with(pilot));
+        Course alone = Course.of(verdict.with(Pilot.NEVER));
+        String all = where + ": " + outcome + "\n" + course + "\n" + alone;
+        assertEquals(course.lost(enough), outcome == Outcome.ENGINE_LOST, all);
+        assertEquals(
+                !course.lost(enough) && alone.lost(enough),
+                outcome == Outcome.STOPS_UNTIL_PILOT_ACTS
+                        || outcome == Outcome.STOPS_UNLESS_PILOT_ACTS,
+                all);
+        if (outcome == Outcome.STOPS_UNTIL_PILOT_ACTS) {
+            assertTrue(course.stoppedAndRanAgain(), all);
+        }
+        if (outcome == Outcome.INTERRUPTED) {
+            assertTrue(!course.endsStopped() && course.disturbedBefore(), all);
+        }
+        if (outcome.compareTo(Outcome.REDUNDANCY_LOST) > 0) {
+            assertTrue(!course.endsStopped() && !course.stoppedAndRanAgain(), all);
+        }
+        boolean said =
+                verdict.remarks(pilot).stream()
+                        .anyMatch(remark -> remark.topic() == Remark.Topic.STOPS_LATER);
+        assertEquals(course.endsStopped() && !course.lost(enough), said, all);
+    }
+
+    private static void eachVerdict(long seed, Check check) throws UntoldStory {
+        RandomAircraft aircraft = new RandomAircraft(seed);
+        Timeline timeline = aircraft.timeline(Double.POSITIVE_INFINITY);
+        if (!timeline.normal().engineRuns()) {
+            return; // refused before anything is judged
+        }
+        for (double enough : ENOUGH) {
+            Judge judge = new Judge(withEnough(aircraft.study, enough), timeline);
+            for (Failure failure : aircraft.failures) {
+                check.of(
+                        judge.typically(failure),
+                        enough,
+                        "seed " + seed + ", enough " + enough + ", " + failure.name());
+            }
+        }
+    }
+
+    private interface Check {
+        void of(Verdict verdict, double enough, String where);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void theOutcomeSaysWhatTheEngineDoes(long seed) throws UntoldStory {
+        eachVerdict(
+                seed,
+                (verdict, enough, where) -> {
+                    for (Pilot pilot : Pilot.values()) {
+                        assertAgrees(verdict, pilot, enough, where + ", " + pilot.words());
+                    }
+                });
+    }
+
+    @Test
+    void theLotDrawsTheOutcomesThatItIsMeantFor() throws UntoldStory {
+        Set<Outcome> seen = EnumSet.noneOf(Outcome.class);
+        Set<Remark.Topic> said = EnumSet.noneOf(Remark.Topic.class);
+        for (long seed : seeds().toArray()) {
+            eachVerdict(
+                    seed,
+                    (verdict, enough, where) -> {
+                        for (Pilot pilot : Pilot.values()) {
+                            seen.add(verdict.outcome(pilot));
+                            verdict.remarks(pilot).forEach(remark -> said.add(remark.topic()));
+                        }
+                    });
+        }
+        assertTrue(
+                seen.containsAll(
+                        EnumSet.of(
+                                Outcome.ENGINE_LOST,
+                                Outcome.STOPS_UNTIL_PILOT_ACTS,
+                                Outcome.INTERRUPTED,
+                                Outcome.REDUNDANCY_LOST)),
+                seen.toString());
+        assertTrue(said.contains(Remark.Topic.STOPS_LATER), said.toString());
+    }
+}
