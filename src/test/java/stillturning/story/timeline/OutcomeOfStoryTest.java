@@ -159,7 +159,7 @@ class OutcomeOfStoryTest {
                 seen.containsAll(
                         EnumSet.of(
                                 Outcome.ENGINE_LOST,
-                                Outcome.STOPS_UNTIL_PILOT_ACTS,
+                                Outcome.STOPS_UNLESS_PILOT_ACTS,
                                 Outcome.INTERRUPTED,
                                 Outcome.REDUNDANCY_LOST)),
                 seen.toString());
