@@ -6,6 +6,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
@@ -24,6 +25,7 @@ import stillturning.cli.joint.RunUpCommand;
 import stillturning.cli.size.SizeCommand;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.KeptFailure;
 import stillturning.cli.terminal.Refusal;
 
 /** Starts the program. */
@@ -42,12 +44,29 @@ public final class Main {
         Optional<Console> console = Optional.ofNullable(System.console());
         Charset charset =
                 console.map(Console::charset).map(Main::wide).orElse(StandardCharsets.UTF_8);
-        PrintWriter out = writer(FileDescriptor.out, charset);
-        PrintWriter err = writer(FileDescriptor.err, charset);
+        KeptFailure results = new KeptFailure(new FileOutputStream(FileDescriptor.out));
+        PrintWriter out = writer(results, charset);
+        PrintWriter err = writer(new FileOutputStream(FileDescriptor.err), charset);
         int code = run(out, err, System.in, console.isPresent(), args);
         out.flush();
+        int told = written(results, code, err);
         err.flush();
-        System.exit(code);
+        System.exit(told);
+    }
+
+    /** The exit code of a command whose results may not all have been written. */
+    static int written(KeptFailure results, int code, PrintWriter err) {
+        if (results.failure().isEmpty()) {
+            return code;
+        }
+        if (results.readerIsGone()) {
+            return ExitCode.READER_GONE;
+        }
+        err.println(
+                "stillturning: the results could not all be written ("
+                        + results.failure().get().getMessage()
+                        + "); make room, or write them elsewhere");
+        return ExitCode.INTERNAL;
     }
 
     // plain ASCII is what a machine says that was never told; its terminal knows better
@@ -55,8 +74,8 @@ public final class Main {
         return said.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : said;
     }
 
-    private static PrintWriter writer(FileDescriptor where, Charset charset) {
-        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(where), charset), false);
+    private static PrintWriter writer(OutputStream where, Charset charset) {
+        return new PrintWriter(new OutputStreamWriter(where, charset), false);
     }
 
     /**

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import stillturning.files.WholeFile;
 import stillturning.report.Cautions;
+import stillturning.yaml.disk.WholeFile;
 
 /** A file that a page is written to; knows whether it would take the place of somebody else's. */
 public record PageFile(Path path) {

@@ -10,9 +10,11 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import stillturning.yaml.disk.WholeFolder;
 
 /** Demo studies that come with the program, to be copied and played with. */
 public final class Samples {
@@ -32,19 +34,13 @@ public final class Samples {
      * @throws IOException if it cannot be written, or something stands there
      */
     public static void copy(String name, Path folder) throws IOException {
-        Files.createDirectories(folder);
-        try (Stream<Path> there = Files.list(folder)) {
-            if (there.findAny().isPresent()) {
-                throw new IOException(folder + " is not empty");
-            }
-        }
         URI uri = uri(FOLDER + name);
         if (uri.getScheme().equals("jar")) {
             try (FileSystem jar = FileSystems.newFileSystem(uri, Map.of())) {
-                copyAll(jar.provider().getPath(uri), folder);
+                WholeFolder.create(folder, contents(jar.provider().getPath(uri)));
             }
         } else {
-            copyAll(Path.of(uri), folder);
+            WholeFolder.create(folder, contents(Path.of(uri)));
         }
     }
 
@@ -57,13 +53,15 @@ public final class Samples {
         }
     }
 
-    private static void copyAll(Path from, Path to) throws IOException {
+    private static Map<String, byte[]> contents(Path folder) throws IOException {
         List<Path> files;
-        try (Stream<Path> all = Files.list(from)) {
+        try (Stream<Path> all = Files.list(folder)) {
             files = all.sorted().toList();
         }
+        Map<String, byte[]> contents = new LinkedHashMap<>();
         for (Path file : files) {
-            Files.copy(file, to.resolve(String.valueOf(file.getFileName())));
+            contents.put(String.valueOf(file.getFileName()), Files.readAllBytes(file));
         }
+        return contents;
     }
 }

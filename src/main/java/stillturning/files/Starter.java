@@ -7,10 +7,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +17,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import stillturning.yaml.Problem;
+import stillturning.yaml.disk.WholeFolder;
 
 /** Makes new studies from a few answers, so that nobody starts from an empty file. */
 public final class Starter {
@@ -108,23 +107,20 @@ public final class Starter {
     }
 
     /**
-     * Writes a new study into a folder that is new or empty.
+     * Writes a new study into a folder that is new or empty: all of it, or nothing.
      *
      * @return what kept it from being written; empty if it is
      */
     public static List<Problem> write(Path folder, Answers answers) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files(answers)
+                .forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
         try {
-            Files.createDirectories(folder);
-            if (!isEmpty(folder)) {
-                return refused(folder, "the folder is not empty", "name a new folder");
-            }
-            for (Map.Entry<String, String> file : files(answers).entrySet()) {
-                Files.writeString(
-                        folder.resolve(file.getKey()),
-                        file.getValue(),
-                        StandardOpenOption.CREATE_NEW);
-            }
+            WholeFolder.create(folder, files);
             return List.of();
+        } catch (DirectoryNotEmptyException occupied) {
+            String wrong = "the folder is not empty: it holds " + occupied.getMessage();
+            return refused(folder, wrong, "name a new folder");
         } catch (IOException refused) {
             return refused(folder, "the study cannot be written: " + refused, "name a new folder");
         }
@@ -132,12 +128,6 @@ public final class Starter {
 
     private static List<Problem> refused(Path folder, String wrong, String right) {
         return List.of(new Problem(folder, 1, 1, "", wrong, right));
-    }
-
-    private static boolean isEmpty(Path folder) throws IOException {
-        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
-            return !all.iterator().hasNext();
-        }
     }
 
     private static String template(String name) {

@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
@@ -159,7 +161,7 @@ final class Composer {
             return items(list, span, path, depth);
         }
         return event instanceof ScalarEvent scalar
-                ? leaf(scalar)
+                ? leaf(scalar, path)
                 : new Tree.Leaf(span, "", Tree.Style.PLAIN);
     }
 
@@ -260,7 +262,7 @@ final class Composer {
         return leaf;
     }
 
-    private Tree.Leaf leaf(ScalarEvent scalar) {
+    private Tree.Leaf leaf(ScalarEvent scalar, String path) throws Stop {
         Tree.Style style =
                 switch (scalar.getScalarStyle()) {
                     case SINGLE_QUOTED -> Tree.Style.SINGLE_QUOTED;
@@ -269,6 +271,19 @@ final class Composer {
                     default -> Tree.Style.PLAIN;
                 };
         Span span = span(scalar);
+        OptionalInt invisible = Invisible.firstIn(scalar.getValue());
+        if (invisible.isPresent()) {
+            report(
+                    span,
+                    path,
+                    String.format(
+                            Locale.ROOT,
+                            "the text holds the character U+%04X, which is not seen and changes how"
+                                    + " others are shown",
+                            invisible.getAsInt()),
+                    "take it out");
+            usable = false;
+        }
         return new Tree.Leaf(
                 style == Tree.Style.BLOCK ? withoutBreaks(span) : span, scalar.getValue(), style);
     }

@@ -1,19 +1,14 @@
 package stillturning.yaml;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFileAttributeView;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Optional;
+import stillturning.yaml.disk.WholeFile;
 
 /**
  * Replaces a file's content so that at every instant either the old or the new content is there.
@@ -43,9 +38,9 @@ final class FileReplacement {
         Path real = real(file);
         Optional<byte[]> before = checked(file, real, expected);
         if (before.isPresent()) {
-            replace(backup(real), before.get(), real);
+            WholeFile.replace(backup(real), before.get(), real);
         }
-        replace(real, bytes, real);
+        WholeFile.replace(real, bytes);
     }
 
     /**
@@ -58,7 +53,7 @@ final class FileReplacement {
         Path real = real(file);
         Optional<byte[]> before = checked(file, real, expected);
         if (before.isPresent()) {
-            replace(backup(real), before.get(), real);
+            WholeFile.replace(backup(real), before.get(), real);
             Files.delete(file);
         }
     }
@@ -87,40 +82,6 @@ final class FileReplacement {
             return Optional.of(Files.readAllBytes(file));
         } catch (NoSuchFileException absent) {
             return Optional.empty();
-        }
-    }
-
-    private static void replace(Path file, byte[] bytes, Path permissionsOf) throws IOException {
-        Path folder = file.toAbsolutePath().getParent();
-        Path temporary = Files.createTempFile(folder, "." + file.getFileName(), ".new");
-        try {
-            try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
-                ByteBuffer rest = ByteBuffer.wrap(bytes);
-                while (rest.hasRemaining()) {
-                    channel.write(rest);
-                }
-                channel.force(true);
-            }
-            copyPermissions(permissionsOf, temporary);
-            move(temporary, file);
-        } finally {
-            Files.deleteIfExists(temporary);
-        }
-    }
-
-    private static void copyPermissions(Path from, Path to) throws IOException {
-        PosixFileAttributeView target =
-                Files.getFileAttributeView(to, PosixFileAttributeView.class);
-        if (target != null && Files.exists(from)) {
-            target.setPermissions(Files.getPosixFilePermissions(from));
-        }
-    }
-
-    private static void move(Path from, Path to) throws IOException {
-        try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException weak) {
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 }

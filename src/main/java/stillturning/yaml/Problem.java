@@ -64,7 +64,7 @@ public record Problem(Path file, int line, int column, String path, String wrong
     }
 
     private static String visible(String text) {
-        if (text.chars().noneMatch(Character::isISOControl)) {
+        if (text.codePoints().noneMatch(Invisible::changesWhatIsShown)) {
             return text;
         }
         StringBuilder shown = new StringBuilder();
@@ -76,7 +76,7 @@ public record Problem(Path file, int line, int column, String path, String wrong
         if (codePoint == '\t') {
             return " ";
         }
-        return Character.isISOControl(codePoint)
+        return Invisible.changesWhatIsShown(codePoint)
                 ? String.format(Locale.ROOT, "\\u%04x", codePoint)
                 : Character.toString(codePoint);
     }

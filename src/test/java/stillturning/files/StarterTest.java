@@ -90,7 +90,9 @@ class StarterTest {
         Path file = Files.writeString(folder.resolve("notes.txt"), "mine");
         Answers answers = everyAnswer().get(0);
         assertEquals(1, Starter.write(folder, answers).size());
-        assertEquals("the folder is not empty", Starter.write(folder, answers).get(0).wrong());
+        assertEquals(
+                "the folder is not empty: it holds notes.txt",
+                Starter.write(folder, answers).get(0).wrong());
         assertTrue(Starter.write(file, answers).get(0).wrong().contains("cannot be written"));
         try (var all = Files.list(folder)) {
             assertEquals(List.of(file), all.toList());

@@ -132,6 +132,23 @@ class HostileTextTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"title: \"\\e[31mred\"\n", "title: \u202efdp.exe\n", "\"a\\rb\": x\n"})
+    void whatIsNotSeenAndChangesWhatIsShownIsRefusedWithItsPlace(String text) {
+        List<Problem> problems = bind(Sample.document(text)).problems();
+        Problem first = problems.get(0);
+        assertTrue(first.wrong().contains("is not seen and changes how others are shown"), text);
+        assertEquals(1, first.line());
+        problems.forEach(
+                p ->
+                        assertTrue(
+                                p.shownIn(text)
+                                        .codePoints()
+                                        .noneMatch(
+                                                c -> c != '\n' && Invisible.changesWhatIsShown(c)),
+                                p.toString()));
+    }
+
     @Test
     void bytesThatAreNoTextAreNamedWithTheirPlace() throws IOException {
         Path file =

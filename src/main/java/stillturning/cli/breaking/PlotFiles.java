@@ -11,10 +11,10 @@ import java.util.Locale;
 import stillturning.cli.breaking.Stories.Told;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Refusal;
-import stillturning.files.WholeFile;
 import stillturning.report.StoryPlot;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
+import stillturning.yaml.disk.WholeFile;
 
 /**
  * The files that stories are drawn into: one story into the file named, several into files with a

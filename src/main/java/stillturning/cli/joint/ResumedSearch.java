@@ -28,19 +28,29 @@ public final class ResumedSearch {
      */
     public static JointWork of(
             FoundStudy found, int order, Optional<String> resume, CommandContext context) {
-        Optional<Resumption> kept =
-                resume.map(file -> Resumption.of(file, found.read().fingerprint(), context));
         JointSearch search = new JointSearch(found.study(), found.chances(), order);
-        Optional<Thread> saving = kept.map(k -> new Thread(k::save, "save"));
-        saving.ifPresent(Runtime.getRuntime()::addShutdownHook);
+        if (resume.isEmpty()) {
+            return work(search, Kept.NOTHING, context);
+        }
+        String fingerprint = found.read().fingerprint();
+        try (Resumption kept = Resumption.of(resume.get(), fingerprint, context)) {
+            Thread saving = new Thread(kept::save, "save");
+            Runtime.getRuntime().addShutdownHook(saving);
+            try {
+                JointWork work = work(search, kept, context);
+                kept.save();
+                return work;
+            } finally {
+                Runtime.getRuntime().removeShutdownHook(saving);
+            }
+        }
+    }
+
+    private static JointWork work(JointSearch search, Kept kept, CommandContext context) {
         try (Progress progress = Progress.over(search.blocks(), "blocks of sets tried", context)) {
-            JointWork work = search.work(kept.map(k -> (Kept) k).orElse(Kept.NOTHING), progress);
-            kept.ifPresent(Resumption::save);
-            return work;
+            return search.work(kept, progress);
         } catch (UntoldStory e) {
             throw new Refusal(String.valueOf(e.getMessage()));
-        } finally {
-            saving.ifPresent(Runtime.getRuntime()::removeShutdownHook);
         }
     }
 

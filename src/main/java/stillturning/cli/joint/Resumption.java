@@ -15,9 +15,10 @@ import java.util.stream.Stream;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.Kept;
-import stillturning.files.WholeFile;
 import stillturning.reliability.cutset.SearchBlock;
 import stillturning.reliability.cutset.Searched;
+import stillturning.yaml.disk.FileClaim;
+import stillturning.yaml.disk.WholeFile;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
@@ -26,7 +27,7 @@ import tools.jackson.databind.json.JsonMapper;
  * The file in which finished blocks of a search are kept, so that work which was called off goes on
  * where it stopped.
  */
-final class Resumption implements Kept {
+final class Resumption implements Kept, AutoCloseable {
 
     private static final String KIND = "stillturning search";
     private static final Duration BETWEEN = Duration.ofSeconds(5);
@@ -37,32 +38,69 @@ final class Resumption implements Kept {
     private final Path file;
     private final String shown;
     private final String fingerprint;
+    private final FileClaim claim;
     private final Map<String, Map<SearchBlock, Searched>> blocks = new TreeMap<>();
     private long savedNanos = System.nanoTime();
 
     /** What stands in the file; blocks by candidate. */
     record Written(String kind, String fingerprint, Map<String, List<Searched>> candidates) {}
 
-    private Resumption(Path file, String shown, String fingerprint) {
+    private Resumption(Path file, String shown, String fingerprint, FileClaim claim) {
         this.file = file;
         this.shown = shown;
         this.fingerprint = fingerprint;
+        this.claim = claim;
     }
 
     /**
-     * Opens the file, or makes it.
+     * Opens the file, or makes it; no other search can have it until this one is closed.
      *
      * @param fingerprint of the study's files
-     * @throws Refusal if it belongs to something else, or cannot be read or written
+     * @throws Refusal if it belongs to something else, another search has it, or it cannot be read
+     *     or written
      */
     static Resumption of(String written, String fingerprint, CommandContext context) {
         Path file = context.path(written);
-        Resumption resumption = new Resumption(file, context.shown(file), fingerprint);
-        if (Files.exists(file)) {
-            resumption.read();
+        String shown = context.shown(file);
+        Resumption resumption = new Resumption(file, shown, fingerprint, claim(file, shown));
+        boolean open = false;
+        try {
+            if (Files.exists(file)) {
+                resumption.read();
+            }
+            resumption.save();
+            open = true;
+            return resumption;
+        } finally {
+            if (!open) {
+                resumption.close();
+            }
         }
-        resumption.save();
-        return resumption;
+    }
+
+    private static FileClaim claim(Path file, String shown) {
+        try {
+            return FileClaim.on(file.resolveSibling("." + file.getFileName() + ".lock"))
+                    .orElseThrow(
+                            () ->
+                                    new Refusal(
+                                            shown
+                                                    + " is written by another search that runs now;"
+                                                    + " wait until it ends, or name another file"
+                                                    + " with --resume"));
+        } catch (IOException e) {
+            throw Refusal.unwritten(shown, e, "file with --resume");
+        }
+    }
+
+    /** Lets other searches have the file. */
+    @Override
+    public void close() {
+        try {
+            claim.end();
+        } catch (IOException e) {
+            throw Refusal.unwritten(shown, e, "file with --resume");
+        }
     }
 
     private void read() {

@@ -1,6 +1,7 @@
 package stillturning.cli.size;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,6 +23,7 @@ import stillturning.report.sizes.SelectivityTable;
 import stillturning.report.sizes.SizeFiles;
 import stillturning.report.sizes.SizeTables;
 import stillturning.sizing.result.SizingReport;
+import stillturning.yaml.disk.WholeFile;
 
 /** Holds loads, wires and protectors against their limits. */
 @Command(
@@ -130,7 +132,9 @@ public final class SizeCommand implements Callable<Integer> {
         try {
             Files.createDirectories(into);
             for (Map.Entry<String, String> file : SizeFiles.of(reports).entrySet()) {
-                Files.writeString(into.resolve(file.getKey()), file.getValue());
+                WholeFile.replace(
+                        into.resolve(file.getKey()),
+                        file.getValue().getBytes(StandardCharsets.UTF_8));
             }
             return shown;
         } catch (IOException e) {

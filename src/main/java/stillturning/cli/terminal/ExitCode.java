@@ -12,8 +12,14 @@ public final class ExitCode {
     /** The arguments, the study or the files around it are not as they should be. */
     public static final int BAD_INPUT = 2;
 
-    /** The program itself failed. */
+    /** The program itself failed, or its results could not be written. */
     public static final int INTERNAL = 3;
+
+    /**
+     * The reader of the results stopped reading: 128 and the number of SIGPIPE, as a shell reports
+     * other programs to which this happens.
+     */
+    public static final int READER_GONE = 141;
 
     private ExitCode() {}
 }

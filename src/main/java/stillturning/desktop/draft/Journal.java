@@ -1,15 +1,11 @@
 package stillturning.desktop.draft;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -17,6 +13,8 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import stillturning.yaml.disk.FileClaim;
+import stillturning.yaml.disk.WholeFile;
 
 /** A file that holds the unsaved work on one study, one for each program that works on it. */
 final class Journal {
@@ -27,9 +25,9 @@ final class Journal {
     private static final int MOST_BYTES = 500_000_000;
 
     private final Path file;
-    private final JournalLock claim;
+    private final FileClaim claim;
 
-    private Journal(Path file, JournalLock claim) {
+    private Journal(Path file, FileClaim claim) {
         this.file = file;
         this.claim = claim;
     }
@@ -41,8 +39,8 @@ final class Journal {
         long process = ProcessHandle.current().pid();
         for (int count = 1; ; count++) {
             Path file = folder.resolve(key + "-" + process + "-" + count + ENDING);
-            Optional<JournalLock> claim =
-                    Files.exists(file) ? Optional.empty() : JournalLock.on(lock(file));
+            Optional<FileClaim> claim =
+                    Files.exists(file) ? Optional.empty() : FileClaim.on(lock(file));
             if (claim.isPresent()) {
                 return new Journal(file, claim.get());
             }
@@ -62,7 +60,7 @@ final class Journal {
         files.sort(null);
         List<Journal> left = new ArrayList<>();
         for (Path file : files) {
-            Optional<JournalLock> claim = JournalLock.on(lock(file));
+            Optional<FileClaim> claim = FileClaim.on(lock(file));
             if (claim.isPresent() && Files.exists(file)) {
                 left.add(new Journal(file, claim.get()));
             } else if (claim.isPresent()) {
@@ -100,30 +98,12 @@ final class Journal {
 
     /** Writes it anew, whole or not at all. */
     void write(JournalText text) throws IOException {
-        Path next = beside(".new");
-        try (FileChannel channel =
-                FileChannel.open(
-                        next,
-                        StandardOpenOption.CREATE,
-                        StandardOpenOption.TRUNCATE_EXISTING,
-                        StandardOpenOption.WRITE)) {
-            ByteBuffer rest = ByteBuffer.wrap(text.bytes());
-            while (rest.hasRemaining()) {
-                channel.write(rest);
-            }
-            channel.force(true);
-        }
-        try {
-            Files.move(next, file, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException weak) {
-            Files.move(next, file, StandardCopyOption.REPLACE_EXISTING);
-        }
+        WholeFile.replace(file, text.bytes());
     }
 
     /** Takes what stands in it away; it can be written again. */
     void clear() throws IOException {
         Files.deleteIfExists(file);
-        Files.deleteIfExists(beside(".new"));
     }
 
     /**

@@ -8,7 +8,7 @@
  * <ul>
  *   <li><b>Nothing that was edited is lost.</b> Each change is written within a second to a journal
  *       outside the study ({@code JournalPolicy}). Each program holds its own journal by a lock
- *       ({@code JournalLock}), and the next program that opens the study is offered what was never
+ *       ({@code FileClaim}), and the next program that opens the study is offered what was never
  *       saved, whether the earlier one was killed or just closed. Saving is whole or not at all,
  *       and the version before stays beside it with a {@code ~}. A file that somebody else changed
  *       is taken over, merged line by line where the two changes do not touch, or asked about; it

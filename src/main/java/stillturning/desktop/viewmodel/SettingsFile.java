@@ -16,9 +16,9 @@ import java.util.OptionalDouble;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
 import stillturning.desktop.viewmodel.Settings.Frame;
-import stillturning.files.WholeFile;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.drawing.Paper;
+import stillturning.yaml.disk.WholeFile;
 
 /**
  * The file that settings are kept in, between one start and the next. It is read before the first

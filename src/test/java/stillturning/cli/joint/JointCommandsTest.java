@@ -22,6 +22,7 @@ import org.xml.sax.InputSource;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
+import stillturning.yaml.disk.FileClaim;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -121,6 +122,22 @@ class JointCommandsTest {
             }
         }
         return mapper.writeValueAsString(kept);
+    }
+
+    @Test
+    void twoSearchesNeverWriteOneFile() throws IOException {
+        String[] words = {"break", "small", "--pairs", "--order", "1", "--resume", KEPT};
+        FileClaim other = FileClaim.on(here.resolve("." + KEPT + ".lock")).orElseThrow();
+        try {
+            Ran ran = run(words);
+            assertEquals(ExitCode.BAD_INPUT, ran.code());
+            assertTrue(ran.err().contains(KEPT + " is written by another search"), ran.err());
+            assertFalse(Files.exists(here.resolve(KEPT)));
+        } finally {
+            other.end();
+        }
+        assertEquals(ExitCode.FINE, run(words).code());
+        assertFalse(Files.exists(here.resolve("." + KEPT + ".lock")));
     }
 
     @Test

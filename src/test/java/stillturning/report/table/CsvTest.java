@@ -52,4 +52,29 @@ class CsvTest {
                 "candidate,\"lamp, where\",draws (A)\r\none,a,1.0\r\ntwo,b,2.0\r\n",
                 Csv.of("candidate", tables));
     }
+
+    // what a spreadsheet takes for a formula: common practice, no published source
+    @Test
+    void noTextReachesASpreadsheetAsAFormulaAndNumbersKeepTheirSign() {
+        String text =
+                Csv.of(
+                        table(
+                                new Lamp("=1+2", -0.5),
+                                new Lamp("  @sum", 1),
+                                new Lamp("-tail", 1),
+                                new Lamp("-1.5", 1),
+                                new Lamp("\ttail", 1),
+                                new Lamp("+ and -", 1)));
+        List<String> lines =
+                List.of(
+                        "\"lamp, where\",draws (A)",
+                        "'=1+2,-0.5",
+                        "'  @sum,1.0",
+                        "'-tail,1.0",
+                        "-1.5,1.0",
+                        "'\ttail,1.0",
+                        "'+ and -,1.0",
+                        "");
+        assertEquals(String.join("\r\n", lines), text);
+    }
 }

@@ -22,7 +22,6 @@ import stillturning.assess.Appraisal;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.files.ReadStudy;
-import stillturning.files.WholeFile;
 import stillturning.files.finding.PartPlace;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
@@ -33,6 +32,7 @@ import stillturning.report.table.Table;
 import stillturning.sizing.Sizing;
 import stillturning.sizing.SurveyDepth;
 import stillturning.sizing.result.SizingReport;
+import stillturning.yaml.disk.WholeFile;
 
 /** The sizes of the open candidate. To be used on the screen's thread. */
 public final class Sizes {

@@ -1,4 +1,4 @@
-package stillturning.desktop.draft;
+package stillturning.yaml.disk;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
@@ -10,8 +10,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** The right to one journal: held by one process until it gives it up or ends, however it ends. */
-final class JournalLock {
+/**
+ * The right to write one file: held by one process until it gives it up or ends, however it ends.
+ */
+public final class FileClaim {
 
     // closing any channel on a locked file can drop this process's lock on it, so none is opened
     // twice
@@ -20,18 +22,18 @@ final class JournalLock {
     private final Path file;
     private final FileChannel channel;
 
-    private JournalLock(Path file, FileChannel channel) {
+    private FileClaim(Path file, FileChannel channel) {
         this.file = file;
         this.channel = channel;
     }
 
     /** The claim on a lock file, unless somebody holds it. */
-    static Optional<JournalLock> on(Path file) throws IOException {
+    public static Optional<FileClaim> on(Path file) throws IOException {
         Path path = file.toAbsolutePath().normalize();
         if (!HELD_HERE.add(path)) {
             return Optional.empty();
         }
-        Optional<JournalLock> claim = Optional.empty();
+        Optional<FileClaim> claim = Optional.empty();
         try {
             claim = locked(path);
             return claim;
@@ -42,14 +44,14 @@ final class JournalLock {
         }
     }
 
-    private static Optional<JournalLock> locked(Path path) throws IOException {
+    private static Optional<FileClaim> locked(Path path) throws IOException {
         FileChannel channel =
                 FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         boolean held = false;
         try {
             FileLock lock = channel.tryLock();
             held = lock != null;
-            return held ? Optional.of(new JournalLock(path, channel)) : Optional.empty();
+            return held ? Optional.of(new FileClaim(path, channel)) : Optional.empty();
         } finally {
             if (!held) {
                 channel.close();
@@ -58,7 +60,7 @@ final class JournalLock {
     }
 
     /** Gives it up; the lock file stays, since somebody may be waiting at it. */
-    void release() throws IOException {
+    public void release() throws IOException {
         try {
             channel.close();
         } finally {
@@ -67,7 +69,7 @@ final class JournalLock {
     }
 
     /** Gives it up for good, where there is nothing left to claim. */
-    void end() throws IOException {
+    public void end() throws IOException {
         release();
         Files.deleteIfExists(file);
     }
