@@ -20,13 +20,17 @@ final class DenseNewton {
     private static final double LEAST_PART = 1e-9;
 
     private final NodalEquations equations;
+    private final double[] anchor;
+    private final double tieSiemens;
     private final int nets;
     private final double[] excess;
     private double[] volts;
     private double size;
 
-    private DenseNewton(double[] start, NodalEquations equations) {
+    private DenseNewton(double[] start, NodalEquations equations, double tieSiemens) {
         this.equations = equations;
+        this.tieSiemens = tieSiemens;
+        anchor = start;
         nets = start.length - 1;
         volts = start.clone();
         excess = new double[start.length];
@@ -35,7 +39,16 @@ final class DenseNewton {
 
     /** The best voltages reachable from a start. */
     static double[] from(double[] start, NodalEquations equations) {
-        DenseNewton newton = new DenseNewton(start, equations);
+        return tied(start, equations, 0.0);
+    }
+
+    /**
+     * The best voltages reachable while every net is tied to where it starts.
+     *
+     * @param tieSiemens conductance from each net to its voltage at the start (S)
+     */
+    static double[] tied(double[] start, NodalEquations equations, double tieSiemens) {
+        DenseNewton newton = new DenseNewton(start, equations, tieSiemens);
         if (newton.nets <= MOST_NETS && Double.isFinite(newton.size)) {
             int steps = 0;
             while (steps < MOST_STEPS && newton.size > 0.0 && newton.advanced()) {
@@ -46,7 +59,7 @@ final class DenseNewton {
     }
 
     private boolean advanced() {
-        equations.evaluate(volts, excess);
+        leftover(volts);
         double[][] slopes = slopes();
         DecompositionSolver solver =
                 new LUDecomposition(
@@ -78,6 +91,9 @@ final class DenseNewton {
         Islands islands = equations.islands();
         for (int p = 0; p < islands.pins(); p++) {
             rows[islands.pinned(p)][islands.pinned(p)] += NodalEquations.PIN_SIEMENS;
+        }
+        for (int k = 0; k < nets; k++) {
+            rows[k][k] += tieSiemens;
         }
         for (int b = 0; b < equations.branches(); b++) {
             BranchLaw law = equations.law(b);
@@ -114,8 +130,16 @@ final class DenseNewton {
         rows[equations.to(branch)][equations.to(on)] += slope;
     }
 
-    private double sizeAt(double[] at) {
+    /** What each net is left with, its tie included. */
+    private void leftover(double[] at) {
         equations.evaluate(at, excess);
+        for (int k = 0; k < nets; k++) {
+            excess[k] -= tieSiemens * (at[k] - anchor[k]);
+        }
+    }
+
+    private double sizeAt(double[] at) {
+        leftover(at);
         double sum = 0.0;
         for (int k = 0; k < nets; k++) {
             sum += excess[k] * excess[k];

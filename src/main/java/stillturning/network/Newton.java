@@ -77,6 +77,14 @@ final class Newton {
         return held && converge();
     }
 
+    /** The voltages of the nearly unloaded network, as far as they are found. */
+    double[] nearlyUnloaded() {
+        equations.loadShare(NEARLY_UNLOADED);
+        startFromNothing();
+        equations.loadShare(1.0);
+        return volts.clone();
+    }
+
     private boolean startFromNothing() {
         factored = false;
         equations.guess(excess);

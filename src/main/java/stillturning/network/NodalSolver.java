@@ -116,7 +116,9 @@ public final class NodalSolver {
     private boolean fromNothing() {
         return newton.convergeFromNothing()
                 || newton.convergeBySharpening()
-                || newton.holdsAt(DenseNewton.from(newton.volts(), equations));
+                || newton.holdsAt(DenseNewton.from(newton.volts(), equations))
+                || newton.holdsAt(PseudoTransient.from(newton.nearlyUnloaded(), equations))
+                || newton.holdsAt(PseudoTransient.from(new double[topology.nets()], equations));
     }
 
     /**
