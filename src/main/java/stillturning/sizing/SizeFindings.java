@@ -91,7 +91,7 @@ final class SizeFindings {
                                         g.ratedAmps(),
                                         g.largestAmps().orElse(0.0),
                                         Carried.NOTHING));
-        Carried shorted = subject.survey().faulty(id, "wire");
+        Carried shorted = subject.survey().shorted(id);
         if (shorted.amps() > size.can().amps()) {
             String guard = size.guard().map(WireSize.Guard::part).orElse("");
             Rule bare = custom(size) ? Rule.UNPROTECTED_BY_CUSTOM : Rule.UNPROTECTED;

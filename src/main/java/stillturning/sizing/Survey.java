@@ -135,7 +135,7 @@ final class Survey {
                         Math.max(
                                 Math.abs(course.first().amps(part, "wire")),
                                 Math.abs(course.first().amps(part, "far end")));
-                if (amps > faulty(part, "wire").amps()) {
+                if (amps > shorted(part).amps()) {
                     faulty.put(part + "/wire", new Carried(amps, phase.name(), failure.name()));
                     openedTooLate.put(part, opened);
                 }
@@ -204,9 +204,13 @@ final class Survey {
         return worst.getOrDefault(part + "/" + element, Carried.NOTHING);
     }
 
-    /** Largest current that a short drives until the wire is too hot, or without end. */
-    Carried faulty(String part, String element) {
-        return faulty.getOrDefault(part + "/" + element, Carried.NOTHING);
+    /**
+     * Largest current that a short drives through a wire until it is too hot, or without end; where
+     * it is chafed itself, in the half that carries more.
+     */
+    Carried shorted(String wire) {
+        return faulty.getOrDefault(wire + "/wire", Carried.NOTHING)
+                .orMore(faulty.getOrDefault(wire + "/far end", Carried.NOTHING));
     }
 
     /** Whether a protector did open after the short that made a wire too hot. */

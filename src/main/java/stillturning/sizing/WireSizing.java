@@ -101,7 +101,7 @@ final class WireSizing {
 
     /** The largest of what opens when the wire is chafed, if that is in time. */
     private Optional<Rated> opened(Wire wire) {
-        if (subject.survey().faulty(wire.id(), WIRE).amps() > 0) {
+        if (subject.survey().shorted(wire.id()).amps() > 0) {
             return Optional.empty();
         }
         List<String> parts =

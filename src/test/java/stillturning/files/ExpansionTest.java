@@ -14,7 +14,10 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.model.Candidate;
+import stillturning.model.failure.CommonCauses;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
 
@@ -145,5 +148,55 @@ class ExpansionTest {
         Wire wire = (Wire) candidate.part("radio-wire").orElseThrow();
         assertEquals("18", wire.cable().awg());
         assertTrue(inOneNet(candidate, "unit.out-1", "radio-wire.a"));
+    }
+
+    /** The pump sits in the tail, 3 m from the main bus in the panel. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "breaker 10 A, wire AWG 16                       | panel",
+                "breaker 10 A                                    | panel",
+                "wire AWG 16, breaker 10 A                       | tail",
+                "wire AWG 16 0.2 m, breaker 10 A, wire AWG 16 2.8 m | panel",
+                "wire AWG 16 2.8 m, breaker 10 A, wire AWG 16 0.2 m | tail",
+                "wire AWG 16 0.2 m, breaker 10 A, wire AWG 16    | panel",
+                "wire AWG 16, breaker 10 A, wire AWG 16 0.2 m    | tail",
+                "wire AWG 16, breaker 10 A, wire AWG 16          | tail",
+                "via j1 pin 2, wire AWG 16, breaker 10 A         | tail",
+                "wire AWG 16 1 m, via j1 pin 2, breaker 10 A, wire AWG 16 | panel",
+            })
+    void aProtectorSitsWhereItIsWritten(String items, String zone) throws IOException {
+        Candidate candidate =
+                read(
+                        "pump: from main-bus, breaker 10 A, via j1 pin 2, wire AWG 16",
+                        "pump: from main-bus, " + items);
+        assertEquals(zone, candidate.part("pump-breaker").orElseThrow().tag().zone());
+    }
+
+    @Test
+    void aWireReachesTheProtectorBehindIt() throws IOException {
+        ReadStudy read =
+                SampleStudy.read(
+                        folder,
+                        SampleStudy.STUDY.replace(
+                                "tail: {across: 0.3 m}",
+                                "tail: {across: 0.3 m, hazards: [impact]}"),
+                        SampleStudy.ONE.replace(
+                                "pump: from main-bus, breaker 10 A, via j1 pin 2, wire AWG 16",
+                                "pump: from main-bus, wire AWG 16, breaker 10 A, wire AWG 16"));
+        Candidate candidate = SampleStudy.one(read);
+        Wire first = (Wire) candidate.part("pump-wire").orElseThrow();
+        Wire second = (Wire) candidate.part("pump-wire-2").orElseThrow();
+        assertEquals(3, first.metres(), 1e-9);
+        assertEquals(0.3, second.metres(), 1e-9);
+        assertEquals("tail", second.tag().zone());
+        Set<String> torn =
+                CommonCauses.of(read.study().orElseThrow().aircraft(), candidate, read.chances())
+                        .stream()
+                        .flatMap(c -> c.failure().hits().stream())
+                        .map(Candidate.Hit::part)
+                        .collect(Collectors.toSet());
+        assertTrue(torn.containsAll(Set.of("pump-breaker", "pump-wire")), torn.toString());
     }
 }

@@ -157,14 +157,16 @@ final class RunBuilder {
     private Optional<List<Stop>> stops() {
         List<Stop> stops = new ArrayList<>();
         Terminal before = line.from;
-        Optional<String> zone = site.placement.zoneOf(line.from.part());
-        for (Item item : withWire()) {
+        List<Item> items = withWire();
+        List<Optional<String>> zones =
+                new RunZones(site.placement, site.frame.zones(), line, items).all();
+        for (int i = 0; i < items.size(); i++) {
+            Optional<String> zone = zones.get(i);
             Optional<Stop> stop = Optional.empty();
-            if (item instanceof Through through) {
-                zone = site.placement.zoneOf(through.anchor().part());
+            if (items.get(i) instanceof Through through) {
                 stop = existing(through, before, zone);
             } else if (zone.isPresent()) {
-                stop = Optional.of(created(item, zone.get()));
+                stop = Optional.of(created(items.get(i), zone.get()));
             }
             if (stop.isEmpty()) {
                 return Optional.empty();

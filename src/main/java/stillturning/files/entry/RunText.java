@@ -23,6 +23,11 @@ public record RunText(Anchor from, Optional<Anchor> to, List<Item> items, Option
     public sealed interface Item {
         /** Where it stands in the text. */
         int offset();
+
+        /** The part that the run leads through there; empty where the run makes what lies there. */
+        default Optional<Anchor> leadsThrough() {
+            return Optional.empty();
+        }
     }
 
     /**
@@ -38,7 +43,12 @@ public record RunText(Anchor from, Optional<Anchor> to, List<Item> items, Option
             implements Item {}
 
     /** A part in line: {@code via fuel-switch}, {@code via j1 pin 3}, {@code via selector.up}. */
-    public record Through(Anchor anchor, int offset) implements Item {}
+    public record Through(Anchor anchor, int offset) implements Item {
+        @Override
+        public Optional<Anchor> leadsThrough() {
+            return Optional.of(anchor);
+        }
+    }
 
     /** No wire at all: {@code direct}. */
     public record Direct(int offset) implements Item {}
