@@ -90,14 +90,7 @@ public final class JointSearch {
         Card card =
                 joint.sets().order() > 1
                         ? RunUp.of(study, joint)
-                        : new Card(
-                                List.of(),
-                                study.goals().runUp().name(),
-                                0,
-                                List.of(),
-                                true,
-                                List.of(),
-                                List.of());
+                        : Card.empty(study.goals().runUp().name());
         CombinedFindings found =
                 new CombinedFindings(
                         joint, card, Likelihood.of(study, joint, card, chances), Optional.empty());

@@ -89,34 +89,17 @@ public record Candidate(
     public Candidate with(Map<String, String> positions) {
         Map<String, String> flight = new LinkedHashMap<>(cockpit.flight());
         flight.putAll(positions);
-        return new Candidate(
-                id,
-                title,
-                about,
-                parts,
-                joins,
-                new Cockpit(
-                        flight,
-                        cockpit.masterOff(),
-                        cockpit.starting(),
-                        cockpit.cues(),
-                        cockpit.procedures()));
+        return new Candidate(id, title, about, parts, joins, cockpit.standing(flight));
+    }
+
+    /** The same with another cockpit. */
+    public Candidate with(Cockpit other) {
+        return new Candidate(id, title, about, parts, joins, other);
     }
 
     /** The same with nobody who does anything. */
     public Candidate withoutProcedures() {
-        return new Candidate(
-                id,
-                title,
-                about,
-                parts,
-                joins,
-                new Cockpit(
-                        cockpit.flight(),
-                        cockpit.masterOff(),
-                        cockpit.starting(),
-                        cockpit.cues(),
-                        List.of()));
+        return with(cockpit.with(List.of()));
     }
 
     /** The candidate's nets and elements, nothing wrong. */

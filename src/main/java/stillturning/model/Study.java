@@ -32,17 +32,40 @@ public record Study(
         }
     }
 
-    /** Nominal bus voltage (V), the loads, the engine, the flight, and the places. */
+    /**
+     * Nominal bus voltage (V), the loads, the engine, the flight, the places, and who flies.
+     *
+     * @param moveSeconds what a hand takes from one move to the next (s)
+     */
     public record Aircraft(
             double nominalVolts,
             List<LoadNeed> loads,
             Engine engine,
             List<Phase> phases,
-            List<Zone> zones) {
+            List<Zone> zones,
+            double moveSeconds) {
+
+        /** From one switch to the next: look, reach, move, see it moved (s). A guess. */
+        public static final double USUAL_MOVE_SECONDS = 2;
+
         public Aircraft {
             loads = List.copyOf(loads);
             phases = List.copyOf(phases);
             zones = List.copyOf(zones);
+            if (!(moveSeconds > 0)) {
+                throw new IllegalArgumentException(
+                        moveSeconds + " s from one move to the next is not above 0");
+            }
+        }
+
+        /** One with hands of the usual pace. */
+        public Aircraft(
+                double nominalVolts,
+                List<LoadNeed> loads,
+                Engine engine,
+                List<Phase> phases,
+                List<Zone> zones) {
+            this(nominalVolts, loads, engine, phases, zones, USUAL_MOVE_SECONDS);
         }
 
         /** Temperature in a zone (°C); the usual one where the study has no such zone. */
@@ -60,7 +83,7 @@ public record Study(
                     zones.stream()
                             .map(z -> new Zone(z.name(), z.label(), z.side(), z.hazards(), celsius))
                             .toList();
-            return new Aircraft(nominalVolts, loads, engine, phases, same);
+            return new Aircraft(nominalVolts, loads, engine, phases, same, moveSeconds);
         }
 
         /** The phase of this name, if there is one. */

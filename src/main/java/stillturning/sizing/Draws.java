@@ -23,7 +23,13 @@ final class Draws {
         return new Study(
                 study.id(),
                 study.heading(),
-                new Aircraft(as.nominalVolts(), loads, as.engine(), as.phases(), as.zones()),
+                new Aircraft(
+                        as.nominalVolts(),
+                        loads,
+                        as.engine(),
+                        as.phases(),
+                        as.zones(),
+                        as.moveSeconds()),
                 study.goals(),
                 study.candidates());
     }

@@ -16,6 +16,7 @@ import stillturning.model.Join;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Procedure;
+import stillturning.model.Reach;
 import stillturning.model.Study;
 import stillturning.model.Terminal;
 import stillturning.model.Zone;
@@ -62,6 +63,7 @@ public final class Bench {
     private List<Phase> phases = List.of(new Phase("cruise", 3600, 60));
     private double enoughSeconds = 1800;
     private double celsius = Zone.USUAL_CELSIUS;
+    private final Map<String, Reach> reach = new LinkedHashMap<>();
     private Map<String, String> masterOff = Map.of();
     private Map<String, String> starting = Map.of();
 
@@ -283,7 +285,23 @@ public final class Bench {
                 "",
                 parts,
                 joins,
-                new Cockpit(levers, masterOff, starting, cues, procedures));
+                new Cockpit(levers, masterOff, starting, cues, procedures, reach()));
+    }
+
+    /** Everything is in reach of the seat, if not said otherwise. */
+    private Map<String, Reach> reach() {
+        Map<String, Reach> all = new LinkedHashMap<>();
+        for (Part part : parts) {
+            part.levers().forEach(lever -> all.put(lever.name(), Reach.SEAT));
+        }
+        all.putAll(reach);
+        return all;
+    }
+
+    /** From where a lever can be moved. */
+    public Bench reach(String lever, Reach from) {
+        reach.put(lever, from);
+        return this;
     }
 
     public Study study() {

@@ -88,8 +88,8 @@ public final class LargeStudy {
                 nominal: 14 V
                 zones:
                   nose: {across: 0.4 m (guess)}
-                  panel: {across: 0.4 m (guess)}
-                  cabin: {across: 0.5 m (guess)}
+                  panel: {across: 0.4 m (guess), reach: seat}
+                  cabin: {across: 0.5 m (guess), reach: ground}
                   tail: {across: 0.5 m (guess)}
                   engine: {side: hot, hazards: [heat], across: 0.7 m (guess)}
                 distances:

@@ -16,7 +16,7 @@ public final class SampleStudy {
             study: Bench
             nominal: 14 V
             zones:
-              panel: {across: 0.4 m}
+              panel: {across: 0.4 m, reach: seat}
               engine: {side: hot, across: 0.6 m}
               tail: {across: 0.3 m}
               attic: {}

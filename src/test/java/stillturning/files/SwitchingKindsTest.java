@@ -24,7 +24,7 @@ class SwitchingKindsTest {
             """
             study: Bench
             nominal: 14 V
-            zones: {panel: {across: 0.4 m}}
+            zones: {panel: {across: 0.4 m, reach: seat}}
             loads:
               computer: {zone: panel, draws: 2 A}
             engine: {needs: computer, tolerates: 500 ms, restarts-in: 2 s, windmills: yes}

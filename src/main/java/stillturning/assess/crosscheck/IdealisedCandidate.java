@@ -82,7 +82,13 @@ record IdealisedCandidate(Study study, Candidate candidate) {
                         engine.windmillRevsPerSecond(),
                         engine.starting());
         return in(
-                new Aircraft(now.nominalVolts(), now.loads(), patient, now.phases(), now.zones()));
+                new Aircraft(
+                        now.nominalVolts(),
+                        now.loads(),
+                        patient,
+                        now.phases(),
+                        now.zones(),
+                        now.moveSeconds()));
     }
 
     private IdealisedCandidate in(Aircraft aircraft) {
@@ -94,19 +100,7 @@ record IdealisedCandidate(Study study, Candidate candidate) {
     private IdealisedCandidate acting(Predicate<Procedure> kept) {
         Cockpit now = candidate.cockpit();
         return new IdealisedCandidate(
-                study,
-                new Candidate(
-                        candidate.id(),
-                        candidate.title(),
-                        candidate.about(),
-                        candidate.parts(),
-                        candidate.joins(),
-                        new Cockpit(
-                                now.flight(),
-                                now.masterOff(),
-                                now.starting(),
-                                now.cues(),
-                                now.procedures().stream().filter(kept).toList())));
+                study, candidate.with(now.with(now.procedures().stream().filter(kept).toList())));
     }
 
     private static Element lasting(Element element) {

@@ -15,6 +15,7 @@ import stillturning.files.entry.LoadEntry;
 import stillturning.files.entry.StudyEntry;
 import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
+import stillturning.model.Reach;
 import stillturning.model.Study;
 
 /**
@@ -79,12 +80,14 @@ public record CheckedStudy(
         }
 
         private final Map<String, Double> across = new LinkedHashMap<>();
+        private final Map<String, Reach> reach = new HashMap<>();
         private final Map<String, List<Way>> ways = new HashMap<>();
         private final boolean sound;
         private final Map<String, Map<String, Reached>> shortest = new HashMap<>();
 
         Zones(StudyEntry study) {
             study.zones().forEach((name, z) -> across.put(name, z.across().quantity().si()));
+            study.zones().forEach((name, z) -> z.reach().ifPresent(r -> reach.put(name, r)));
             sound =
                     study.distances().stream()
                             .allMatch(
@@ -110,6 +113,11 @@ public record CheckedStudy(
 
         Set<String> names() {
             return across.keySet();
+        }
+
+        /** From where the pilot can move what sits in a zone, if the study says it. */
+        Optional<Reach> reach(String zone) {
+            return Optional.ofNullable(reach.get(zone));
         }
 
         /** Length of wire (m) between two zones or inside one, by the shortest way there is. */

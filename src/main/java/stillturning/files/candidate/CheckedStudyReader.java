@@ -67,7 +67,13 @@ public final class CheckedStudyReader {
         Optional<Phase> failures = failurePhase(phases);
         List<LoadNeed> loads = new LoadReader(study, report).read();
         Study.Aircraft aircraft =
-                new Study.Aircraft(study.nominal().si(), loads, engine(), phases, zones());
+                new Study.Aircraft(
+                        study.nominal().si(),
+                        loads,
+                        engine(),
+                        phases,
+                        zones(),
+                        study.aMoveTakes().quantity().si());
         return failures.map(
                 f -> {
                     Study.Goals goals = goals(f, runUpPhase(phases));

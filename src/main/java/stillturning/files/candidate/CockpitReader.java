@@ -65,7 +65,12 @@ final class CockpitReader {
         List<Procedure> procedures = new ArrayList<>();
         candidate.procedures().forEach((name, entry) -> procedures.add(procedure(name, entry)));
         return new Cockpit(
-                positions.flight(), positions.masterOff(), positions.starting(), cues, procedures);
+                positions.flight(),
+                positions.masterOff(),
+                positions.starting(),
+                cues,
+                procedures,
+                new ReachReader(candidate, assembly, frame, report).read());
     }
 
     /** Where levers are put and stay. */

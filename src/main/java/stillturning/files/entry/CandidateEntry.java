@@ -3,6 +3,7 @@ package stillturning.files.entry;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.model.Reach;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.field.Bounds;
@@ -42,6 +43,10 @@ public record CandidateEntry(
         @Describes("Loads of the study that this candidate leaves out.") @Default("[]")
                 List<String> leavesOut,
         @Describes("Where levers stand, by configuration.") Positions positions,
+        @Describes(
+                        "From where the pilot can move parts that are not reached as their zone is: seat, ground, none; by part.")
+                @Default("{}")
+                Map<String, Reach> reach,
         @Describes("What the pilot can notice, by name.") @Default("{}") Map<String, CueEntry> sees,
         @Describes("What the pilot does about it, by name.") @Default("{}")
                 Map<String, ProcedureEntry> procedures) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.model.CriterionName;
+import stillturning.model.Reach;
 import stillturning.model.Zone;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
@@ -43,6 +44,10 @@ public record StudyEntry(
         @Describes("How long the engine must run on for a failure not to count as ending it.")
                 @OfDimension(value = Dimension.TIME, above = "0 s")
                 Quantity timeToLand,
+        @Describes("Time that a hand takes from one move to the next.")
+                @Default("2 s (guess)")
+                @OfDimension(value = Dimension.TIME, above = "0 s", most = "60 s")
+                Given aMoveTakes,
         @Describes("Hard requirements.") @Default("{}") RequirementsEntry requirements,
         @Describes("How much each criterion counts, against the others.")
                 @Default("{}")
@@ -74,7 +79,10 @@ public record StudyEntry(
                     Given temperature,
             @Describes("Distance of its middle behind the datum; no moment without.")
                     @OfDimension(Dimension.LENGTH)
-                    Optional<Given> arm) {}
+                    Optional<Given> arm,
+            @Describes(
+                            "From where the pilot can move what sits there: seat (strapped in, in flight), ground (before the flight only), none.")
+                    Optional<Reach> reach) {}
 
     /** How wires are laid. */
     @Describes("How wires are laid, where nothing else is said of one.")

@@ -112,6 +112,7 @@ public final class Values {
                 entry.shares(),
                 entry.leavesOut(),
                 entry.positions(),
+                entry.reach(),
                 mapped(entry.sees(), "sees", change),
                 mapped(entry.procedures(), "procedures", change));
     }

@@ -3,8 +3,10 @@ package stillturning.model.failure;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import stillturning.model.Candidate.Hit;
 
 /**
@@ -13,12 +15,20 @@ import stillturning.model.Candidate.Hit;
  * @param name unique in the candidate: {@code "main-bus: short to ground"}
  * @param hits failure modes that happen together
  * @param levers positions that levers are moved to
+ * @param inTurn those of the levers that a hand moves one after the other, in their order; the
+ *     others stand so from the first instant
  */
-public record Failure(String name, List<Hit> hits, Map<String, String> levers) {
+public record Failure(String name, List<Hit> hits, Map<String, String> levers, Set<String> inTurn) {
 
     public Failure {
         hits = List.copyOf(hits);
         levers = Collections.unmodifiableMap(new LinkedHashMap<>(levers));
+        inTurn = Collections.unmodifiableSet(new LinkedHashSet<>(inTurn));
+    }
+
+    /** One whose levers all stand so from the first instant. */
+    public Failure(String name, List<Hit> hits, Map<String, String> levers) {
+        this(name, hits, levers, Set.of());
     }
 
     /** One failure mode of one part. */
@@ -43,7 +53,9 @@ public record Failure(String name, List<Hit> hits, Map<String, String> levers) {
                                 lever + " cannot be both " + before + " and " + position);
                     }
                 });
-        return new Failure(name + " + " + other.name, all, moved);
+        Set<String> turns = new LinkedHashSet<>(inTurn);
+        turns.addAll(other.inTurn);
+        return new Failure(name + " + " + other.name, all, moved, turns);
     }
 
     /** Whether both can come at the same moment: no lever is in two positions. */
@@ -54,6 +66,27 @@ public record Failure(String name, List<Hit> hits, Map<String, String> levers) {
                                 other.levers
                                         .getOrDefault(moved.getKey(), moved.getValue())
                                         .equals(moved.getValue()));
+    }
+
+    /** Moves made by hand one after the other, in their order, nothing broken. */
+    public static Failure drill(String name, Map<String, String> moves) {
+        return new Failure(name, List.of(), moves, moves.keySet());
+    }
+
+    /** Where levers stand from the first instant. */
+    public Map<String, String> atOnce() {
+        return chosen(false);
+    }
+
+    /** Where a hand moves levers, in its order. */
+    public Map<String, String> moves() {
+        return chosen(true);
+    }
+
+    private Map<String, String> chosen(boolean byHand) {
+        Map<String, String> chosen = new LinkedHashMap<>(levers);
+        chosen.keySet().removeIf(lever -> inTurn.contains(lever) != byHand);
+        return chosen;
     }
 
     /** Levers moved, nothing broken. */

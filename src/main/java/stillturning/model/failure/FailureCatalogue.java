@@ -80,6 +80,6 @@ public final class FailureCatalogue {
     public static List<Failure> operatingCasesOf(Candidate candidate) {
         return candidate.cockpit().masterOff().isEmpty()
                 ? List.of()
-                : List.of(Failure.levers(MASTER_OFF, candidate.cockpit().masterOff()));
+                : List.of(Failure.drill(MASTER_OFF, candidate.cockpit().masterOff()));
     }
 }

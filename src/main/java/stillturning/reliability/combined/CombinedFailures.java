@@ -74,7 +74,7 @@ public final class CombinedFailures {
     }
 
     private static Event drill(String name, Map<String, String> moves) {
-        return new Event(Event.Kind.NEEDLESS_DRILL, name, Failure.levers(name, moves));
+        return new Event(Event.Kind.NEEDLESS_DRILL, name, Failure.drill(name, moves));
     }
 
     /**

@@ -1,7 +1,5 @@
 package stillturning.reliability.runup;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,14 +12,10 @@ import stillturning.model.Procedure;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
-import stillturning.model.failure.FailureCatalogue.Misplaced;
 import stillturning.parts.Lever;
-import stillturning.story.Moment;
-import stillturning.story.PilotView;
-import stillturning.story.PilotView.Engine;
+import stillturning.story.Rehearsal.Pace;
 import stillturning.story.Setting;
 import stillturning.story.UntoldStory;
-import stillturning.story.timeline.Timeline;
 
 /** Moves levers on the ground, with the engine running, and looks. */
 final class GroundTrials {
@@ -34,44 +28,37 @@ final class GroundTrials {
     private static final List<Double> HOLDS = List.of(15.0, 30.0, 90.0);
 
     /** What the card says (s). */
-    static final double HELD_SECONDS = 30;
-
-    private static final Failure NOTHING = new Failure("nothing", List.of(), Map.of());
+    private static final double HELD_SECONDS = 30;
 
     private final Candidate candidate;
-    private final Timeline ground;
-    private final Map<Asked, List<PilotView>> usual = new HashMap<>();
-
-    private record Asked(List<Map<String, String>> steps, double seconds) {}
-
-    /** A move with what there is to see of it, nothing wrong. */
-    record Move(
-            Map<String, String> moves, Map<String, String> back, PilotView before, PilotView then) {
-        List<Map<String, String>> steps() {
-            return List.of(moves, back);
-        }
-    }
+    private final Ground ground;
+    private final MoveTrials trials;
 
     GroundTrials(Study study, Candidate candidate) throws UntoldStory {
         this.candidate = candidate;
-        this.ground = new Timeline(study, candidate, Moment.heldIn(study.goals().runUp().name()));
+        this.ground = new Ground(study, candidate);
+        this.trials = new MoveTrials(candidate, ground, HELD_SECONDS);
+    }
+
+    /** How a card is gone through. */
+    Pace pace() {
+        return new Pace(ground.moveSeconds(), HELD_SECONDS);
     }
 
     /**
      * Every move of one or two levers, and of those that a procedure or the master-off drill names
-     * together, after which the engine runs on and all is as before.
+     * together; two that do harm in either order also with a third.
      */
-    List<Move> ofLevers() throws UntoldStory {
-        Set<Map<String, String>> all = new LinkedHashSet<>();
-        List<Misplaced> single = FailureCatalogue.leftSwitchesOf(candidate);
-        single.forEach(one -> all.add(Map.of(one.lever(), one.position())));
-        for (Misplaced one : single) {
-            for (Misplaced other : single) {
-                if (one.lever().compareTo(other.lever()) < 0) {
-                    all.add(
-                            both(
-                                    Map.of(one.lever(), one.position()),
-                                    Map.of(other.lever(), other.position())));
+    Tried ofLevers() throws UntoldStory {
+        List<Map<String, String>> single =
+                FailureCatalogue.leftSwitchesOf(candidate).stream()
+                        .map(left -> Map.of(left.lever(), left.position()))
+                        .toList();
+        Set<Map<String, String>> all = new LinkedHashSet<>(single);
+        for (Map<String, String> one : single) {
+            for (Map<String, String> other : single) {
+                if (lever(one).compareTo(lever(other)) < 0) {
+                    all.add(both(one, other));
                 }
             }
         }
@@ -79,16 +66,30 @@ final class GroundTrials {
             all.add(procedure.moves());
         }
         all.add(candidate.cockpit().masterOff());
-        return harmless(all);
+        Tried tried = trials.of(all);
+        Set<Map<String, String>> more = new LinkedHashSet<>();
+        for (Map<String, String> pair : tried.harmful()) {
+            for (Map<String, String> third : single) {
+                if (pair.size() == 2 && !pair.containsKey(lever(third))) {
+                    more.add(both(pair, third));
+                }
+            }
+        }
+        more.removeIf(moves -> all.stream().anyMatch(moves::equals));
+        return tried.and(trials.of(more));
     }
 
-    /** Every breaker pulled, one at a time, after which the engine runs on and all is as before. */
-    List<Move> ofBreakers() throws UntoldStory {
-        return harmless(new LinkedHashSet<>(pulls()));
+    private static String lever(Map<String, String> one) {
+        return one.keySet().iterator().next();
     }
 
-    /** The same for a breaker together with another one or with a lever. */
-    List<Move> ofBreakersWithMore() throws UntoldStory {
+    /** Every breaker pulled, one at a time. */
+    Tried ofBreakers() throws UntoldStory {
+        return trials.of(new LinkedHashSet<>(pulls()));
+    }
+
+    /** The same for a breaker together with another one or with a lever; refusals are not told. */
+    Tried ofBreakersWithMore() throws UntoldStory {
         Set<Map<String, String>> all = new LinkedHashSet<>();
         List<Map<String, String>> pulls = pulls();
         for (Map<String, String> one : pulls) {
@@ -100,7 +101,7 @@ final class GroundTrials {
                 all.add(both(pulls.get(i), pulls.get(j)));
             }
         }
-        return harmless(all);
+        return new Tried(trials.of(all).moves(), List.of());
     }
 
     private List<Map<String, String>> pulls() {
@@ -117,50 +118,22 @@ final class GroundTrials {
         return both;
     }
 
-    private List<Move> harmless(Set<Map<String, String>> all) throws UntoldStory {
-        List<Move> harmless = new ArrayList<>();
-        for (Map<String, String> moves : all) {
-            Map<String, String> back = back(moves);
-            if (!moves.isEmpty() && !moves.equals(back)) {
-                List<PilotView> sights = usual(List.of(moves, back), HELD_SECONDS);
-                PilotView before = sights.get(0);
-                boolean runs = sights.stream().allMatch(s -> s.engine() != Engine.STOPS);
-                if (runs && sights.get(2).equals(before)) {
-                    harmless.add(new Move(moves, back, before, sights.get(1)));
-                }
-            }
-        }
-        return harmless;
-    }
-
-    private Map<String, String> back(Map<String, String> moves) {
-        Map<String, String> back = new LinkedHashMap<>();
-        moves.keySet()
-                .forEach(
-                        lever ->
-                                back.put(
-                                        lever,
-                                        candidate
-                                                .cockpit()
-                                                .flight()
-                                                .getOrDefault(lever, atRest(lever))));
-        return back;
-    }
-
-    private String atRest(String lever) {
-        return candidate.lever(lever).map(Lever::usual).orElse("");
-    }
-
     /**
      * What is seen of a failure instead of what is expected of a move, if anything. A breaker that
      * a hand can pull may still not open by itself, so pulling it says nothing of that.
      */
     Optional<Check.Revealed> reveals(int event, Failure failure, Move move) throws UntoldStory {
-        if (failure.hits().stream().anyMatch(hit -> pulls(move, hit.part()))) {
+        if (failure.hits().stream().anyMatch(hit -> pulls(move.moves(), hit.part()))) {
             return Optional.empty();
         }
         List<SeenDifference> seen = differences(failure, move.steps());
         return seen.isEmpty() ? Optional.empty() : Optional.of(new Check.Revealed(event, seen));
+    }
+
+    /** Whether moves that are not offered would show a failure. */
+    boolean wouldReveal(Failure failure, Map<String, String> moves) throws UntoldStory {
+        return failure.hits().stream().noneMatch(hit -> pulls(moves, hit.part()))
+                && !differences(failure, List.of(moves, trials.back(moves))).isEmpty();
     }
 
     /**
@@ -172,7 +145,9 @@ final class GroundTrials {
         Set<SeenDifference> always = new TreeSet<>();
         for (double hold : HOLDS) {
             Set<SeenDifference> now =
-                    SeenDifference.between(usual(steps, hold), play(failure, steps, hold));
+                    SeenDifference.between(
+                            ground.usual(steps, hold).views(),
+                            ground.play(failure, steps, hold).views());
             if (hold == HOLDS.get(0)) {
                 always.addAll(now);
             }
@@ -186,28 +161,7 @@ final class GroundTrials {
                 .toList();
     }
 
-    /** The same with nothing wrong: asked again for every failure, so kept. */
-    private List<PilotView> usual(List<Map<String, String>> steps, double seconds)
-            throws UntoldStory {
-        Asked asked = new Asked(steps, seconds);
-        List<PilotView> known = usual.get(asked);
-        if (known == null) {
-            known = play(NOTHING, steps, seconds);
-            usual.put(asked, known);
-        }
-        return known;
-    }
-
-    private static boolean pulls(Move move, String part) {
-        return Setting.PULLED.equals(move.moves().get(part));
-    }
-
-    /** What there is to see before anything is moved, then step by step. */
-    private List<PilotView> play(Failure failure, List<Map<String, String>> steps, double seconds)
-            throws UntoldStory {
-        List<Map<String, String>> all = new ArrayList<>();
-        all.add(Map.of());
-        all.addAll(steps);
-        return ground.rehearse(failure, all, seconds);
+    private static boolean pulls(Map<String, String> moves, String part) {
+        return Setting.PULLED.equals(moves.get(part));
     }
 }

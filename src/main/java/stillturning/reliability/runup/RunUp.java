@@ -15,7 +15,6 @@ import stillturning.reliability.combined.Event;
 import stillturning.reliability.cover.Cover;
 import stillturning.reliability.cover.CoverChoice;
 import stillturning.reliability.cover.Offer;
-import stillturning.reliability.runup.GroundTrials.Move;
 import stillturning.story.UntoldStory;
 
 /** Finds what nobody sees in flight, and the fewest checks on the ground that show it. */
@@ -32,7 +31,7 @@ public final class RunUp {
                     GroundTrials::ofBreakersWithMore);
 
     private interface Stage {
-        List<Move> moves(GroundTrials rehearsals) throws UntoldStory;
+        Tried moves(GroundTrials rehearsals) throws UntoldStory;
     }
 
     private final CombinedResult joint;
@@ -78,10 +77,13 @@ public final class RunUp {
                 new ArrayList<>(
                         latents.stream().filter(Latent::matters).map(Latent::event).toList());
         List<Check> checks = new ArrayList<>();
+        List<Refusal> refused = new ArrayList<>();
         boolean proven = true;
         for (Stage stage : STAGES) {
             if (!open.isEmpty()) {
-                List<Check> possible = checks(stage.moves(rehearsals), open);
+                Tried tried = stage.moves(rehearsals);
+                refused.addAll(tried.refused());
+                List<Check> possible = checks(tried.moves(), open);
                 CoverChoice choice = Cover.of(open.size(), offers(possible, open));
                 proven &= choice.proof() != CoverChoice.Proof.NONE;
                 List<Check> chosen = choice.chosen().stream().map(possible::get).toList();
@@ -93,11 +95,29 @@ public final class RunUp {
         return new Card(
                 latents,
                 phase,
-                GroundTrials.HELD_SECONDS,
+                rehearsals.pace(),
                 checks,
                 proven,
-                open,
-                unconfirmed(checks));
+                new Card.Missing(open, unconfirmed(checks), refusals(refused, open)));
+    }
+
+    /** Of those not offered, what each would have revealed of what stays hidden. */
+    private List<Refusal> refusals(List<Refusal> refused, List<Integer> open) throws UntoldStory {
+        List<Integer> left = new ArrayList<>(open);
+        List<Refusal> telling = new ArrayList<>();
+        for (Refusal refusal : refused) {
+            List<Integer> revealed = new ArrayList<>();
+            for (int event : left) {
+                if (rehearsals.wouldReveal(joint.events().get(event).failure(), refusal.moves())) {
+                    revealed.add(event);
+                }
+            }
+            if (!revealed.isEmpty()) {
+                left.removeAll(revealed);
+                telling.add(refusal.hiding(revealed));
+            }
+        }
+        return telling;
     }
 
     private static List<Check> ordered(List<Check> checks) {

@@ -49,7 +49,7 @@ public final class RunUpSheet {
                         "Engine running, "
                                 + card.phase()
                                 + "; hold each position "
-                                + Formats.duration(card.seconds())
+                                + Formats.duration(card.pace().heldSeconds())
                                 + ". Levers stand as in flight before each check. "
                                 + fewest
                                 + " every hidden failure that a check can reveal and that ends the"

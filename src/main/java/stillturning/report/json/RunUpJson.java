@@ -111,7 +111,7 @@ final class RunUpJson {
             JsonShape.<CombinedFindings>named("card")
                     .text("candidate", f -> f.candidate().id())
                     .text("phase", f -> f.card().phase())
-                    .number("heldSeconds", f -> f.card().seconds())
+                    .number("heldSeconds", f -> f.card().pace().heldSeconds())
                     .says("How long each position is held.")
                     .flag("proven", f -> f.card().proven())
                     .says("Whether it is proven that fewer do not.")

@@ -27,6 +27,11 @@ public final class EventWords {
         return String.format(Locale.ROOT, "%.0f °C", celsius);
     }
 
+    /** A lever moved: {@code "main off"}, {@code "pump-2-breaker pulled"}. */
+    public static String move(String lever, String position) {
+        return lever + " " + position;
+    }
+
     public static String milliseconds(double seconds) {
         return String.format(Locale.ROOT, "%.0f ms", seconds * 1000);
     }

@@ -9,7 +9,6 @@ import java.util.function.BooleanSupplier;
 import stillturning.model.Circuit;
 import stillturning.model.Cockpit;
 import stillturning.model.Cue;
-import stillturning.model.Phase;
 import stillturning.model.Procedure;
 import stillturning.model.Terminal;
 import stillturning.story.device.Device;
@@ -36,15 +35,12 @@ final class EngineAndPilot {
     private final EngineDevice engine;
     private final Optional<FlightDevice> flight;
 
-    /**
-     * @param ahead phases after the present one; empty if that goes on without end
-     */
-    EngineAndPilot(Plant plant, Cockpit cockpit, Optional<List<Phase>> ahead, Situation now) {
+    EngineAndPilot(Plant plant, Cockpit cockpit, FlightConditions scene, Situation now) {
         this.plant = plant;
         this.now = now;
         this.circuit = plant.circuit();
         this.engine = new EngineDevice(plant.loads(), now);
-        this.flight = ahead.map(phases -> new FlightDevice(phases, now));
+        this.flight = scene.ahead().map(phases -> new FlightDevice(phases, now));
         devices.put("engine", engine);
         flight.ifPresent(f -> devices.put("flight", f));
         Map<String, CueDevice> cues = new LinkedHashMap<>();
@@ -53,13 +49,17 @@ final class EngineAndPilot {
             cues.put(cue.name(), device);
             devices.put("cue " + cue.name(), device);
         }
+        Hands hands = new Hands(cockpit, now);
+        if (!scene.drill().isEmpty()) {
+            devices.put("drill", new DrillDevice(scene.drill(), hands, now));
+        }
         for (Procedure procedure : cockpit.procedures()) {
             now.movable.addAll(procedure.moves().keySet());
             List<CueDevice> starting = new ArrayList<>();
             procedure.when().forEach(name -> starting.add(cueNamed(name, cues)));
             devices.put(
                     "procedure " + procedure.name(),
-                    new ProcedureDevice(procedure, starting, automatic(procedure), now));
+                    new ProcedureDevice(procedure, starting, automatic(procedure), hands, now));
         }
     }
 

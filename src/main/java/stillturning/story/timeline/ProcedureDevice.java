@@ -1,9 +1,12 @@
 package stillturning.story.timeline;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import stillturning.model.Procedure;
@@ -11,9 +14,13 @@ import stillturning.story.Pilot;
 import stillturning.story.Setting.Shedding;
 import stillturning.story.StoryEvent;
 import stillturning.story.device.Device;
+import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
 
-/** One procedure, carried out once, some time after one of its cues, if one is still there then. */
+/**
+ * One procedure, carried out once, some time after one of its cues, if one is still there then:
+ * move by move by the pilot's hands, then what is shed; all at once by an automatic.
+ */
 final class ProcedureDevice implements Device {
 
     private final Procedure procedure;
@@ -23,20 +30,30 @@ final class ProcedureDevice implements Device {
     private final Situation now;
     private double deadline = NO_DEADLINE;
     private boolean begun;
+    private boolean started;
     private boolean done;
     private final BooleanSupplier works;
+    private final Hands hands;
+    private final Deque<Map.Entry<String, String>> toMove;
     private final List<String> toShed;
 
     /**
      * @param works whether that does it which does it by itself
      */
     ProcedureDevice(
-            Procedure procedure, List<CueDevice> cues, BooleanSupplier works, Situation now) {
+            Procedure procedure,
+            List<CueDevice> cues,
+            BooleanSupplier works,
+            Hands hands,
+            Situation now) {
         this.procedure = procedure;
         this.cues = List.copyOf(cues);
         this.works = works;
         this.pilot = now.setting.pilot();
         this.now = now;
+        this.hands = hands;
+        this.toMove = new ArrayDeque<>(procedure.moves().entrySet());
+        toMove.removeIf(move -> now.setting.keepsOn(move.getValue()));
         this.toShed = new ArrayList<>(procedure.sheds());
         if (procedure.doing().eachSeconds() > 0) {
             toShed.sort(Comparator.comparingInt(this::rank));
@@ -83,17 +100,29 @@ final class ProcedureDevice implements Device {
         if (automatic() && !works.getAsBoolean()) {
             return;
         }
-        if (!done && !stillCalledFor()) {
+        if (!started && !stillCalledFor()) {
             begun = false;
             return;
         }
-        List<String> words = new ArrayList<>();
-        if (!done) {
-            move(words);
+        if (!automatic() && !hands.free()) {
+            deadline = hands.freeAt();
+            return;
         }
-        shed(words);
-        done = true;
-        if (!automatic()) {
+        started = true;
+        List<String> words = new ArrayList<>();
+        if (automatic()) {
+            while (!toMove.isEmpty()) {
+                move(words);
+            }
+            shed(words);
+        } else if (!toMove.isEmpty()) {
+            move(words);
+            goOn();
+        } else {
+            shed(words);
+        }
+        done |= toMove.isEmpty();
+        if (!automatic() && toMove.isEmpty()) {
             now.moves++;
         }
         if (!words.isEmpty()) {
@@ -106,20 +135,27 @@ final class ProcedureDevice implements Device {
     }
 
     private void move(List<String> words) {
-        procedure
-                .moves()
-                .forEach(
-                        (lever, position) -> {
-                            if (!now.setting.keepsOn(position)) {
-                                now.levers.put(lever, position);
-                                words.add(lever + " " + position);
-                            }
-                        });
+        Map.Entry<String, String> move = toMove.removeFirst();
+        if (automatic()) {
+            now.levers.put(move.getKey(), move.getValue());
+            words.add(EventWords.move(move.getKey(), move.getValue()));
+        } else {
+            words.add(hands.move(move.getKey(), move.getValue()));
+        }
+    }
+
+    private void goOn() {
+        boolean more = !toMove.isEmpty() || (!toShed.isEmpty() && sheds());
+        deadline = more ? hands.freeAt() : NO_DEADLINE;
+    }
+
+    private boolean sheds() {
+        return now.setting.shedding() != Shedding.NONE;
     }
 
     /** Sheds what is due: everything, or the next by rank while there is still a reason. */
     private void shed(List<String> words) {
-        if (now.setting.shedding() == Shedding.NONE) {
+        if (!sheds()) {
             return;
         }
         double each = procedure.doing().eachSeconds();
@@ -127,13 +163,21 @@ final class ProcedureDevice implements Device {
             now.shed.addAll(toShed);
             if (!toShed.isEmpty()) {
                 words.add("sheds " + String.join(", ", toShed));
+                occupy(toShed.size());
             }
             toShed.clear();
         } else if (!toShed.isEmpty() && stillCalledFor()) {
             String next = toShed.remove(0);
             now.shed.add(next);
             words.add("sheds " + next);
+            occupy(1);
             deadline = toShed.isEmpty() ? NO_DEADLINE : now.seconds + each;
+        }
+    }
+
+    private void occupy(int moves) {
+        if (!automatic()) {
+            hands.busy(moves);
         }
     }
 

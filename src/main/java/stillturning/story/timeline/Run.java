@@ -24,6 +24,9 @@ import stillturning.story.Endurance;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.NormalFlight;
 import stillturning.story.PilotView;
+import stillturning.story.Rehearsal;
+import stillturning.story.Rehearsal.Moved;
+import stillturning.story.Rehearsal.Pace;
 import stillturning.story.Setting.Shedding;
 import stillturning.story.Snapshot;
 import stillturning.story.StartAttempt;
@@ -74,7 +77,7 @@ final class Run {
         now.levers.putAll(candidate.cockpit().flight());
         now.starting.putAll(candidate.cockpit().starting());
         this.plant = new Plant(circuit, layout, now);
-        this.crew = new EngineAndPilot(plant, candidate.cockpit(), scene.ahead(), now);
+        this.crew = new EngineAndPilot(plant, candidate.cockpit(), scene, now);
         if (scene.moment().batteries() == Batteries.TIRED) {
             double left = scene.aircraft().engine().starting().tiredCharge();
             plant.all(CellDevice.class).forEach(cell -> cell.charge(left * cell.value()));
@@ -151,7 +154,7 @@ final class Run {
 
     /** Plays a failure to its end. */
     Story tell(Failure failure, double horizonSeconds) throws UntoldStory {
-        now.levers.putAll(failure.levers());
+        now.levers.putAll(failure.atOnce());
         now.log(StoryEvent.Kind.FAILURE, subject(failure), failure.name());
         if (scene.setting().shedding() == Shedding.BEST) {
             shedAllButTheEngine();
@@ -196,7 +199,7 @@ final class Run {
 
     /** Lets a failure happen, and whatever happens at the same instant. */
     void inject(Failure failure) throws UntoldStory {
-        now.levers.putAll(failure.levers());
+        now.levers.putAll(failure.atOnce());
         now.log(StoryEvent.Kind.FAILURE, subject(failure), failure.name());
         journal.solved();
         simulation.settle();
@@ -236,21 +239,29 @@ final class Run {
     /**
      * Goes through positions of levers one after the other.
      *
-     * @param steps positions by lever, moved at once at the beginning of each
-     * @param seconds how long each step lasts (s)
+     * @param steps positions by lever, moved one after the other in their order
      */
-    List<PilotView> rehearse(Failure failure, List<Map<String, String>> steps, double seconds)
+    Rehearsal rehearse(Failure failure, List<Map<String, String>> steps, Pace pace)
             throws UntoldStory {
         inject(failure);
         PilotViewRecorder looker = new PilotViewRecorder(crew, plant.loads(), now);
         List<PilotView> sights = new ArrayList<>();
+        List<Moved> moved = new ArrayList<>();
         for (Map<String, String> step : steps) {
-            now.levers.putAll(step);
             looker.begin();
-            carryOn(now.seconds + seconds);
+            int made = 0;
+            for (Map.Entry<String, String> move : step.entrySet()) {
+                made++;
+                moved.add(new Moved(sights.size(), made, move.getKey(), happenings().size()));
+                now.levers.put(move.getKey(), move.getValue());
+                if (made < step.size()) {
+                    carryOn(now.seconds + pace.moveSeconds());
+                }
+            }
+            carryOn(now.seconds + pace.heldSeconds());
             sights.add(looker.sight());
         }
-        return sights;
+        return Rehearsal.of(sights, moved, happenings());
     }
 
     /** What flows at this instant. */

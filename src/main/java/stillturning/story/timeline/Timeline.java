@@ -17,7 +17,8 @@ import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
 import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
-import stillturning.story.PilotView;
+import stillturning.story.Rehearsal;
+import stillturning.story.Rehearsal.Pace;
 import stillturning.story.Setting;
 import stillturning.story.Setting.Propeller;
 import stillturning.story.Snapshot;
@@ -234,26 +235,27 @@ public final class Timeline {
                         candidate,
                         intact.failed(candidate, failure.hits()),
                         Optional.of(healthy.topology()),
-                        scene(setting));
+                        scene(failure, setting));
         run.resume(healthy);
         return run;
     }
 
     /**
      * What a pilot who only moves these levers can notice, step by step, of a failure that was
-     * there before.
+     * there before, and what harm the moves do on the way.
      *
-     * @param steps positions by lever, moved at once at the beginning of each
-     * @param seconds how long each step lasts (s)
+     * @param steps positions by lever, moved one after the other in their order
+     * @param pace from one move to the next, and how long each step is held after its last
      * @throws UntoldStory if a state on the way cannot be computed
      */
-    public List<PilotView> rehearse(
-            Failure failure, List<Map<String, String>> steps, double seconds) throws UntoldStory {
+    public Rehearsal rehearse(Failure failure, List<Map<String, String>> steps, Pace pace)
+            throws UntoldStory {
         Run run = after(failure, Setting.with(Pilot.NEVER).with(Propeller.STANDS));
-        return run.rehearse(failure, steps, seconds);
+        return run.rehearse(failure, steps, pace);
     }
 
-    private FlightConditions scene(Setting setting) {
-        return new FlightConditions(study.aircraft(), phase, moment, setting, stride);
+    private FlightConditions scene(Failure failure, Setting setting) {
+        return new FlightConditions(
+                study.aircraft(), phase, moment, setting, failure.moves(), stride);
     }
 }

@@ -147,7 +147,7 @@ class JudgeTest {
                                                 List.of(
                                                         new EngineLogic.One("computer"),
                                                         new EngineLogic.One("pump"))),
-                                        1,
+                                        3,
                                         2,
                                         true,
                                         30))
@@ -156,13 +156,14 @@ class JudgeTest {
                         .procedure("on", "alternator light", 5.2, Map.of("master", "on"));
         Verdict verdict = verdict(bench, "alternator: field open");
         assertEquals(0, verdict.unaided().engine().longestInterruptionSeconds());
-        // it falters for 680 ms, of which the computer boots for 500, and runs on; but the battery
+        // it falters for 2.5 s, of which a hand takes 2 from switch to switch and the computer
+        // boots for 0.5, and runs on; but the battery
         // then ends it, after more than enough
         assertEquals(Outcome.REDUNDANCY_LOST, verdict.outcome());
         assertEquals(
                 List.of(Remark.Topic.STOPS_LATER, Remark.Topic.FALTERED_BEFORE),
                 verdict.remarks().stream().map(Remark::topic).toList());
-        assertEquals("before that it falters for 680 ms", verdict.remarks().get(1).words());
+        assertEquals("before that it falters for 2.5 s", verdict.remarks().get(1).words());
         assertEquals(
                 List.of(Remark.Topic.STOPS_LATER),
                 verdict.remarks(Pilot.NEVER).stream().map(Remark::topic).toList());

@@ -28,6 +28,7 @@ import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Check;
 import stillturning.reliability.runup.Latent;
 import stillturning.story.PilotView;
+import stillturning.story.Rehearsal;
 
 /** Events, sets, rates and a run-up card made up by a test, without any story. */
 final class HandMade {
@@ -158,7 +159,13 @@ final class HandMade {
         PilotView sight = new PilotView(Set.of(), Set.of(), PilotView.Engine.RUNS);
         Check check = new Check(Map.of("a", "off"), Map.of("a", "on"), sight, sight, revealed);
         List<Check> checks = Stream.of(check).filter(c -> !c.reveals().isEmpty()).toList();
-        return new Card(latents, "cruise", 30, checks, true, hidden, unconfirmed);
+        return new Card(
+                latents,
+                "cruise",
+                new Rehearsal.Pace(2, 30),
+                checks,
+                true,
+                new Card.Missing(hidden, unconfirmed, List.of()));
     }
 
     private Chances chances() {

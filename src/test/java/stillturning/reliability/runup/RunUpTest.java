@@ -35,7 +35,7 @@ class RunUpTest {
             study: Two feeds
             invented: yes
             nominal: 14 V
-            zones: {panel: {across: 0.5 m}}
+            zones: {panel: {across: 0.5 m, reach: seat}}
             loads:
               computer: {zone: panel, draws: 4 A, minimum: 7 V}
               radio:    {zone: panel, draws: 1.5 A, minimum: 10 V, noticed: yes}

@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
+import stillturning.model.Procedure;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
 import stillturning.parts.element.Demand.Kind;
@@ -64,7 +66,7 @@ class EventOrderTest {
     }
 
     @Test
-    void ofTwoProceduresAtOneInstantTheLaterInTheCandidateHasTheLastWord() throws UntoldStory {
+    void ofTwoAutomaticsAtOneInstantTheLaterInTheCandidateHasTheLastWord() throws UntoldStory {
         for (String last : List.of("on", "off")) {
             String first = last.equals("on") ? "off" : "on";
             Bench bench =
@@ -72,14 +74,45 @@ class EventOrderTest {
                             .closedSwitch("switch", "off")
                             .join("battery", "plus", "switch", "in")
                             .join("switch", "out", "bus", "bar")
+                            .load("logic", Kind.CONSTANT_CURRENT, 1, minimum(6, 0))
+                            .join("battery", "plus", "logic", "plus")
                             .cue("dark", new Cue.LoadStops("computer"))
-                            .procedure("one", "dark", 0.1, Map.of("switch", first))
-                            .procedure("two", "dark", 0.1, Map.of("switch", last));
+                            .procedure(byItself("one", first))
+                            .procedure(byItself("two", last));
             Story story = Telling.planned(bench, "bus: feed open");
-            assertEquals(List.of("one", "two"), parts(story, StoryEvent.Kind.PILOT));
+            assertEquals(List.of("one", "two"), parts(story, StoryEvent.Kind.AUTOMATIC));
             assertEquals(
                     last.equals("on") ? 1 : 0, Telling.count(story, StoryEvent.Kind.LOAD_RESTARTS));
         }
+    }
+
+    private static Procedure byItself(String name, String position) {
+        return new Procedure(
+                name,
+                List.of("dark"),
+                0.1,
+                Map.of("switch", position),
+                List.of(),
+                new Procedure.Doing(Optional.of("logic"), 0));
+    }
+
+    /** A pilot has one pair of hands, and takes 2 s from one switch to the next. */
+    @Test
+    void ofTwoProceduresAtOneInstantThePilotDoesOneAfterTheOther() throws UntoldStory {
+        Bench bench =
+                battery()
+                        .closedSwitch("switch", "off")
+                        .closedSwitch("other", "off")
+                        .join("battery", "plus", "switch", "in")
+                        .join("battery", "plus", "other", "in")
+                        .join("switch", "out", "bus", "bar")
+                        .join("other", "out", "bus", "bar")
+                        .cue("dark", new Cue.LoadStops("computer"))
+                        .procedure("one", "dark", 0.1, Map.of("switch", "off"))
+                        .procedure("two", "dark", 0.1, Map.of("other", "on"));
+        Story story = Telling.planned(bench, "bus: feed open");
+        double one = Telling.when(story, StoryEvent.Kind.PILOT, "one");
+        assertEquals(one + 2, Telling.when(story, StoryEvent.Kind.PILOT, "two"), 1e-9);
     }
 
     @Test

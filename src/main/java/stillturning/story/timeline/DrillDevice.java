@@ -1,0 +1,48 @@
+package stillturning.story.timeline;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Map;
+import stillturning.story.Harm;
+import stillturning.story.StoryEvent;
+import stillturning.story.device.Device;
+import stillturning.story.device.Situation;
+
+/** Moves that the pilot makes from the first instant on, one after the other. */
+final class DrillDevice implements Device {
+
+    private final Deque<Map.Entry<String, String>> left;
+    private final Hands hands;
+    private final Situation now;
+
+    DrillDevice(Map<String, String> moves, Hands hands, Situation now) {
+        this.left = new ArrayDeque<>(moves.entrySet());
+        this.hands = hands;
+        this.now = now;
+    }
+
+    @Override
+    public double margin() {
+        return NOTHING_TO_WATCH;
+    }
+
+    @Override
+    public void cross() {}
+
+    @Override
+    public double deadline() {
+        return left.isEmpty() ? NO_DEADLINE : hands.freeAt();
+    }
+
+    @Override
+    public void expire() {
+        if (hands.free()) {
+            Map.Entry<String, String> move = left.removeFirst();
+            String words = hands.move(move.getKey(), move.getValue());
+            now.log(StoryEvent.Kind.PILOT, Harm.COCKPIT, words);
+        }
+    }
+
+    @Override
+    public void adopt(Device healthy) {}
+}
