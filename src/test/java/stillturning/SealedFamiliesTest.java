@@ -33,7 +33,6 @@ class SealedFamiliesTest {
                     "DefaultSpread.java",
                     "Draws.java",
                     "FieldLine.java",
-                    "FindingWords.java",
                     "IdealisedCandidate.java",
                     "JsonNumbers.java",
                     "Mains.java",

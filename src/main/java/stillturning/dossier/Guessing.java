@@ -1,6 +1,7 @@
 package stillturning.dossier;
 
 import java.util.List;
+import java.util.Optional;
 import stillturning.assess.Guess;
 import stillturning.assess.GuessVariation;
 import stillturning.files.ReadStudy;
@@ -39,6 +40,10 @@ public final class Guessing {
     private GuessVariation doubt(Assumption guess) {
         return new GuessVariation(
                 new Guess(guess.file(), guess.path(), guess.text()),
-                factor -> reader.study(new Variation(guess.file(), guess.path(), factor)).study());
+                factor ->
+                        guess.isWord()
+                                ? Optional.empty()
+                                : reader.study(new Variation(guess.file(), guess.path(), factor))
+                                        .study());
     }
 }

@@ -24,6 +24,7 @@ import stillturning.yaml.Problem;
 /**
  * Everything that came of reading one candidate's file.
  *
+ * @param supposedClasses class taken for protectors that name none, by kind
  * @param report to which nothing is added any more
  */
 record ReadCandidate(
@@ -32,6 +33,7 @@ record ReadCandidate(
         Fit fit,
         Odds odds,
         Map<String, PartPlace> places,
+        Map<String, String> supposedClasses,
         ProblemCollector report,
         Told told) {
 
@@ -69,6 +71,7 @@ record ReadCandidate(
                 reader.fit(),
                 reader.odds(),
                 reader.places(),
+                reader.supposedClasses(),
                 report,
                 Told.by(report, ledger));
     }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -219,6 +220,7 @@ public final class StudyReader {
         private final Map<String, List<Expanded>> expanded = new LinkedHashMap<>();
         private Optional<StudyEntry> frameEntry = Optional.empty();
         private Optional<ChancesReader.Said> said = Optional.empty();
+        private final Map<String, String> supposedClasses = new TreeMap<>();
         private final Map<String, Odds> odds = new LinkedHashMap<>();
         private final Map<String, Fit> fits = new LinkedHashMap<>();
         private final Map<String, Map<String, PartPlace>> places = new LinkedHashMap<>();
@@ -233,6 +235,7 @@ public final class StudyReader {
         ReadStudy study() {
             frame = study.flatMap(this::frame);
             List<Candidate> read = made.stream().flatMap(c -> candidate(c).stream()).toList();
+            study.ifPresent(this::supposeClasses);
             Collections.sort(problems);
             remarks.sort(
                     Comparator.comparing((Remark r) -> r.file().toString())
@@ -292,6 +295,7 @@ public final class StudyReader {
             fits.put(name, reading.fit());
             odds.put(name, reading.odds());
             places.put(name, reading.places());
+            supposedClasses.putAll(reading.supposedClasses());
             take(reading.told());
             looked.add(looked(written, reading.candidate(), reading.report(), reading.places()));
             return reading.candidate();
@@ -325,6 +329,13 @@ public final class StudyReader {
             return written.bound
                     .asFarAsRead()
                     .flatMap(entry -> new CheckedStudyReader(entry, unheard).read(names()));
+        }
+
+        /** Written down where one would state them: in the study's own file. */
+        private void supposeClasses(Written<StudyEntry> written) {
+            ValueLog ledger = new ValueLog(written.file.name(), variation);
+            supposedClasses.forEach(ledger::supposedClass);
+            assumptions.addAll(0, ledger.assumptions());
         }
 
         private void take(Told told) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
+import stillturning.sizing.Survey.TooLate;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.ContactSize;
 import stillturning.sizing.result.CrankingSupply;
@@ -47,6 +48,7 @@ final class SizeFindings {
     private final Subject subject;
     private final List<SizeFinding> findings = new ArrayList<>();
     private final Map<String, WireSize> wires = new HashMap<>();
+    private final List<WireSize> hotIfSlow = new ArrayList<>();
 
     SizeFindings(Subject subject) {
         this.subject = subject;
@@ -60,6 +62,7 @@ final class SizeFindings {
             List<CrankingSupply> cranking) {
         schedule.wires().forEach(w -> wires.put(w.wire().id(), w));
         schedule.wires().forEach(this::wire);
+        hotIfSlow();
         schedule.circuits().forEach(this::circuit);
         schedule.mains().forEach(this::main);
         devices.protectors().forEach(this::protector);
@@ -91,13 +94,41 @@ final class SizeFindings {
                                         g.ratedAmps(),
                                         g.largestAmps().orElse(0.0),
                                         Carried.NOTHING));
+        shorted(size);
+    }
+
+    private void shorted(WireSize size) {
+        String id = size.wire().id();
+        String guard = size.guard().map(WireSize.Guard::part).orElse("");
         Carried shorted = subject.survey().shorted(id);
+        TooLate late = subject.survey().tooLate(id);
         if (shorted.amps() > size.can().amps()) {
-            String guard = size.guard().map(WireSize.Guard::part).orElse("");
             Rule bare = custom(size) ? Rule.UNPROTECTED_BY_CUSTOM : Rule.UNPROTECTED;
-            Rule rule = subject.survey().opensTooLate(guard, id) ? Rule.HEAT : bare;
-            add(rule, id, guard, shorted.amps(), size.can().amps(), shorted);
+            boolean opens =
+                    late.opened().contains(guard) && late.carried().amps() >= shorted.amps();
+            add(opens ? Rule.HEAT : bare, id, guard, shorted.amps(), size.can().amps(), shorted);
+        } else if (subject.survey().tooLateIfSlow(id).opened().contains(guard)) {
+            hotIfSlow.add(size);
         }
+    }
+
+    /** One for all such wires, since all hang on one thing: the class of the protectors. */
+    private void hotIfSlow() {
+        hotIfSlow.stream()
+                .max(Comparator.comparingDouble(w -> ifSlow(w).amps() / w.can().amps()))
+                .ifPresent(
+                        worst ->
+                                add(
+                                        Rule.HEAT_IF_SLOW,
+                                        worst.wire().id(),
+                                        worst.guard().map(WireSize.Guard::part).orElse(""),
+                                        ifSlow(worst).amps(),
+                                        hotIfSlow.size(),
+                                        ifSlow(worst)));
+    }
+
+    private Carried ifSlow(WireSize size) {
+        return subject.survey().tooLateIfSlow(size.wire().id()).carried();
     }
 
     private void thicker(

@@ -19,7 +19,9 @@ import stillturning.parts.Alteration.Added;
 import stillturning.parts.Part;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
+import stillturning.parts.element.curve.Tripping;
 import stillturning.sizing.result.Carried;
+import stillturning.story.Setting.Race;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.SteadyState;
@@ -38,10 +40,14 @@ final class Survey {
     /** A short that draws less has been cut off, or never hurt anybody (A). */
     private static final double FAULT_AMPS = 1;
 
+    /** The worst for a wire: whatever opens, opens late. */
+    private static final Race ALL_SLOW = new Race(Tripping.SLOW, Optional.empty());
+
     private final Map<String, Carried> normal = new HashMap<>();
     private final Map<String, Carried> worst = new HashMap<>();
     private final Map<String, Carried> faulty = new HashMap<>();
-    private final Map<String, List<String>> openedTooLate = new HashMap<>();
+    private final Map<String, TooLate> tooLate = new HashMap<>();
+    private final Map<String, TooLate> tooLateIfSlow = new HashMap<>();
     private final Map<String, List<StoryEvent>> chafes = new LinkedHashMap<>();
     private final List<String> untold = new ArrayList<>();
     private final Map<String, SteadyState> rests = new LinkedHashMap<>();
@@ -87,14 +93,32 @@ final class Survey {
                         });
     }
 
-    private record Told(Failure failure, Optional<Course> course) {}
+    /**
+     * A short that made a wire too hot although something opened after it.
+     *
+     * @param carried current at first
+     * @param opened protectors that opened
+     */
+    record TooLate(Carried carried, List<String> opened) {
+        private static final TooLate NEVER = new TooLate(Carried.NOTHING, List.of());
+
+        private static TooLate worse(TooLate one, TooLate other) {
+            return other.carried.amps() > one.carried.amps() ? other : one;
+        }
+    }
+
+    /**
+     * @param slow what happens with every protector at the slow edge of its band, where a wire
+     *     might then be too hot before one opens
+     */
+    private record Told(Failure failure, Optional<Course> course, Optional<Course> slow) {}
 
     /** Told in parallel, taken in order. */
     private void failures(SteadyStates flows, Phase phase, boolean starting, boolean remembered) {
         List<Told> told =
                 FailureCatalogue.singlesOf(candidate).parallelStream()
                         .filter(f -> !starting || shorts(f).findAny().isPresent())
-                        .map(f -> tell(flows, f))
+                        .map(f -> told(flows, f))
                         .toList();
         for (Told one : told) {
             String name = one.failure.name();
@@ -103,25 +127,44 @@ final class Survey {
                 continue;
             }
             one.course.get().steady().forEach(f -> look(one.failure, f, phase, starting));
-            overheated(one.failure, one.course.get(), phase);
+            tooLate(one.failure, one.course.get(), phase)
+                    .forEach(
+                            (wire, late) -> {
+                                tooLate.merge(wire, late, TooLate::worse);
+                                faulty.merge(wire + "/wire", late.carried, Carried::orMore);
+                            });
+            one.slow.ifPresent(
+                    slow ->
+                            tooLate(one.failure, slow, phase)
+                                    .forEach((w, l) -> tooLateIfSlow.merge(w, l, TooLate::worse)));
             if (remembered) {
                 chafes.put(name, one.course.get().happenings());
             }
         }
     }
 
-    private static Told tell(SteadyStates flows, Failure failure) {
+    private Told told(SteadyStates flows, Failure failure) {
         try {
-            return new Told(failure, Optional.of(flows.course(failure)));
+            Course course = flows.course(failure, Race.TYPICAL);
+            boolean close =
+                    shorts(failure).findAny().isPresent()
+                            && course.contests().stream()
+                                    .flatMap(c -> c.rivals().stream())
+                                    .anyMatch(rival -> candidate.wire(rival).isPresent());
+            return new Told(
+                    failure,
+                    Optional.of(course),
+                    close ? Optional.of(flows.course(failure, ALL_SLOW)) : Optional.empty());
         } catch (UntoldStory e) {
-            return new Told(failure, Optional.empty());
+            return new Told(failure, Optional.empty(), Optional.empty());
         }
     }
 
     /** Wires that a short makes too hot before something ends it, with its current at first. */
-    private void overheated(Failure failure, Course course, Phase phase) {
+    private Map<String, TooLate> tooLate(Failure failure, Course course, Phase phase) {
+        Map<String, TooLate> late = new LinkedHashMap<>();
         if (shorts(failure).findAny().isEmpty()) {
-            return;
+            return late;
         }
         List<String> opened =
                 course.happenings().stream()
@@ -135,12 +178,11 @@ final class Survey {
                         Math.max(
                                 Math.abs(course.first().amps(part, "wire")),
                                 Math.abs(course.first().amps(part, "far end")));
-                if (amps > shorted(part).amps()) {
-                    faulty.put(part + "/wire", new Carried(amps, phase.name(), failure.name()));
-                    openedTooLate.put(part, opened);
-                }
+                late.put(
+                        part, new TooLate(new Carried(amps, phase.name(), failure.name()), opened));
             }
         }
+        return late;
     }
 
     /** While the engine is started, seconds long, only shorts count. */
@@ -213,9 +255,14 @@ final class Survey {
                 .orMore(faulty.getOrDefault(wire + "/far end", Carried.NOTHING));
     }
 
-    /** Whether a protector did open after the short that made a wire too hot. */
-    boolean opensTooLate(String protector, String wire) {
-        return openedTooLate.getOrDefault(wire, List.of()).contains(protector);
+    /** The worst short that made a wire too hot before something opened; none of no current. */
+    TooLate tooLate(String wire) {
+        return tooLate.getOrDefault(wire, TooLate.NEVER);
+    }
+
+    /** The same with every protector as slow as its class allows. */
+    TooLate tooLateIfSlow(String wire) {
+        return tooLateIfSlow.getOrDefault(wire, TooLate.NEVER);
     }
 
     /** What happens when this fails in the phase in which the study lets things fail. */

@@ -20,6 +20,12 @@
  *       drop of a load's wires is computed with the other loads at their average, since the
  *       published limit is for everyday use. Held by {@code SizingTest} and {@code
  *       SandpiperSizesByHandTest}.
+ *   <li><b>A wire that only a slow protector of its class lets grow too hot is one second look.</b>
+ *       Where a wire was in the race that a short begins, the failure is played again with every
+ *       protector at its slow edge. What then grows too hot is told once for a candidate, with the
+ *       worst wire and their number: all hang on one thing. Turned down: calling it wrong, since
+ *       table 11-3 pairs those sizes, and the slow edge of ordinary breakers is a guess. Held by
+ *       {@code SizingTest}.
  * </ul>
  */
 @NullMarked

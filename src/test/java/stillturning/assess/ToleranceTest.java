@@ -14,6 +14,7 @@ import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Selectivity.Pair;
 import stillturning.assess.verdict.ToleranceOutcome;
+import stillturning.assess.verdict.Verdict;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.CriterionName;
@@ -21,8 +22,11 @@ import stillturning.model.EngineLogic;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
+import stillturning.parts.Part;
 import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.protection.Breaker;
 import stillturning.parts.protection.ProtectorCurves;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
 /** Two fuses in a row, and what their bands leave open. */
@@ -32,6 +36,10 @@ class ToleranceTest {
 
     /** The engine's computer hangs on the upstream fuse, a stub on the downstream one. */
     private static Bench inSeries(double upstreamAmps) {
+        return inSeries(upstreamAmps, Shelf.fuse("downstream", DOWNSTREAM_AMPS));
+    }
+
+    private static Bench inSeries(double upstreamAmps, Part downstream) {
         return new Bench()
                 .part(Shelf.lead("battery", 40, 0.02, 1))
                 .join("battery", "minus", "ground", "stud")
@@ -42,7 +50,7 @@ class ToleranceTest {
                 .part(Shelf.fuse("upstream", upstreamAmps))
                 .join("bus", "bar", "upstream", "in")
                 .join("upstream", "out", "engine-bus", "bar")
-                .part(Shelf.fuse("downstream", DOWNSTREAM_AMPS))
+                .part(downstream)
                 .join("engine-bus", "bar", "downstream", "in")
                 .join("downstream", "out", "stub", "bar")
                 .load("computer", Kind.CONSTANT_CURRENT, 0.01, Bench.HARDY)
@@ -67,6 +75,32 @@ class ToleranceTest {
         Optional<ToleranceOutcome> band = inBand(inSeries(upstreamAmps));
         assertEquals(selective, band.isEmpty(), () -> "" + band.map(ToleranceOutcome::fastSeconds));
         assertEquals(!selective, upstreamAmps / DOWNSTREAM_AMPS < Math.sqrt(3.6 / 1.08));
+    }
+
+    /**
+     * By hand, all beyond 1000 %: a fuse of 20 A lets through 1.08 x 400 = 432 A²s at its fast edge
+     * (as above) and typically 1.97 x 400 = 789. A fast breaker of 5 A needs at most 12 x 25 = 300
+     * (federal item record, read); an ordinary one, by a band that is a guess, 33 x 25 = 825 to 180
+     * x 25 = 4,500.
+     */
+    @ParameterizedTest
+    @CsvSource({"FAST_BREAKER, downstream, NO_EFFECT", "ORDINARY_BREAKER, upstream, ENGINE_LOST"})
+    void theClassOfABreakerDecidesWhetherTheFuseBeforeItIsFirst(
+            ProtectorCurves.Curve of, String first, Outcome outcome) throws UntoldStory {
+        Part breaker = new Breaker(Bench.tag("downstream"), DOWNSTREAM_AMPS, 0.02, of.published());
+        Bench bench = inSeries(20, breaker);
+        Verdict verdict =
+                Assess.one(
+                        bench.study(), bench.candidate(), bench.failure("stub: short to ground"));
+        assertEquals(
+                first,
+                verdict.planned().happenings().stream()
+                        .filter(h -> h.kind() == StoryEvent.Kind.PROTECTOR_OPENS)
+                        .findFirst()
+                        .orElseThrow()
+                        .part());
+        assertEquals(outcome, verdict.outcome());
+        assertEquals(Optional.empty(), verdict.inBand().filter(b -> verdict.mayBeWorse()));
     }
 
     /** The same by hand: 12.65 V over 33.1 mohm and the ground's share, both beyond 600 %. */

@@ -110,7 +110,7 @@ public final class Bench {
     }
 
     public Bench breaker(String id, double amps) {
-        parts.add(new Breaker(tag(id), amps, 0.02, ProtectorCurves.THERMAL_BREAKER));
+        parts.add(new Breaker(tag(id), amps, 0.02, ProtectorCurves.FAST_BREAKER));
         return this;
     }
 

@@ -204,7 +204,7 @@ public final class Shelf {
                 alternator("alternator", 14.2, 45, false),
                 lead("battery", 20, 0.01, 1),
                 lithium("lithium", 10, 1, LENIENT),
-                new Breaker(Bench.tag("breaker"), 5, 0.02, ProtectorCurves.THERMAL_BREAKER),
+                new Breaker(Bench.tag("breaker"), 5, 0.02, ProtectorCurves.FAST_BREAKER),
                 new Bus(Bench.tag("bus"), List.of("feed", "tie"), 1e-4),
                 new Connector(Bench.tag("connector"), 3, 0.002),
                 contactor("contactor", 0.015),

@@ -83,7 +83,7 @@ class ExpansionTest {
         Candidate detailed =
                 read(
                         "radio: from main-bus, breaker 5 A",
-                        "radio: from main-bus, breaker 5 A class thermal, wire AWG 22 0.4 m");
+                        "radio: from main-bus, breaker 5 A class ordinary, wire AWG 22 0.4 m");
         assertSame(read(), detailed);
     }
 

@@ -28,10 +28,12 @@ import stillturning.model.Terminal;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Demand;
+import stillturning.parts.element.curve.TimeCurrentCurve;
 import stillturning.parts.joining.Bus;
 import stillturning.parts.joining.Diode;
 import stillturning.parts.protection.Breaker;
 import stillturning.parts.protection.Fuse;
+import stillturning.parts.protection.ProtectorCurves;
 import stillturning.parts.source.Alternator;
 import stillturning.parts.source.Battery;
 import stillturning.yaml.notation.Origin;
@@ -258,6 +260,50 @@ class StudyReaderTest {
         assertEquals(
                 read.assumptions().size(),
                 read.assumptions().stream().map(a -> a.file() + a.path()).distinct().count());
+    }
+
+    @Test
+    void aClassThatNobodyStatesIsAGuessOfTheStudyUntilItIsStated() throws IOException {
+        ReadStudy read = read();
+        Assumption breaker =
+                new Assumption(
+                        "study.yaml",
+                        "classes.breaker",
+                        "ordinary",
+                        Origin.GUESSED,
+                        "nothing says the class of each breaker");
+        assertEquals(List.of(breaker), about(read, "study.yaml", "classes.breaker"));
+        assertEquals(1, about(read, "study.yaml", "classes.fuse").size(), "computer-b-fuse");
+        assertEquals(ProtectorCurves.ORDINARY_BREAKER, curveOf(read, "radio-breaker"));
+        ReadStudy stated =
+                SampleStudy.read(
+                        folder,
+                        SampleStudy.STUDY + "classes: {breaker: fast, fuse: blade}\n",
+                        SampleStudy.ONE);
+        assertEquals(List.of(), about(stated, "study.yaml", "classes.breaker"));
+        assertEquals(List.of(), about(stated, "study.yaml", "classes.fuse"));
+        assertEquals(ProtectorCurves.FAST_BREAKER, curveOf(stated, "radio-breaker"));
+        assertEquals(ProtectorCurves.HIGH_CURRENT_FUSE, curveOf(stated, "main-lead-fuse"));
+    }
+
+    @Test
+    void aPartThatNamesItsClassNeedsNoUsualOne() throws IOException {
+        String each =
+                SampleStudy.ONE
+                        .replace("breaker 5 A", "breaker 5 A class fast")
+                        .replace("breaker 10 A", "breaker 10 A class ordinary");
+        ReadStudy read = SampleStudy.read(folder, SampleStudy.STUDY, each);
+        assertEquals(List.of(), about(read, "study.yaml", "classes.breaker"));
+        assertEquals(ProtectorCurves.FAST_BREAKER, curveOf(read, "radio-breaker"));
+        assertEquals(ProtectorCurves.ORDINARY_BREAKER, curveOf(read, "pump-breaker"));
+    }
+
+    private static TimeCurrentCurve curveOf(ReadStudy read, String part) {
+        return SampleStudy.one(read).part(part).orElseThrow().elements().stream()
+                .flatMap(element -> element.overload().stream())
+                .findFirst()
+                .orElseThrow()
+                .curve();
     }
 
     private static List<Assumption> about(ReadStudy read, String file, String path) {

@@ -56,7 +56,7 @@ class LimitsTest {
     }
 
     private static Rated rated(Kind kind) {
-        return new Rated("x", kind, 5, ProtectorCurves.THERMAL_BREAKER);
+        return new Rated("x", kind, 5, ProtectorCurves.FAST_BREAKER);
     }
 
     // federal item record NSN 5925-00-226-0377, read: 5 A breaker, 400 % 0.10 s, 200 % 0.38 s at

@@ -19,8 +19,12 @@ import stillturning.model.Installation.Habit;
 import stillturning.model.Installation.Nature;
 import stillturning.parts.Cable;
 import stillturning.parts.Load;
+import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Demand;
+import stillturning.parts.element.curve.TimeCurrentCurve;
+import stillturning.parts.protection.Breaker;
+import stillturning.parts.protection.ProtectorCurves;
 import stillturning.sizing.result.BillRow;
 import stillturning.sizing.result.LoadAnalysis;
 import stillturning.sizing.result.Rule;
@@ -34,14 +38,22 @@ import stillturning.story.UntoldStory;
 /** Small aircraft on the bench, all values invented; currents are worked out beside them. */
 class SizingTest {
 
+    private static final TimeCurrentCurve ORDINARY = ProtectorCurves.ORDINARY_BREAKER;
     private static final Demand TWO_AMPS = new Demand(Demand.Kind.CONSTANT_CURRENT, 2, 12);
 
     /** A battery on a bus, and a lamp behind a breaker and a wire of some size and length. */
     private static Bench lamp(double amps, double breakerAmps, String awg, double metres) {
+        Part fast =
+                new Breaker(
+                        Bench.tag("lamp-breaker"), breakerAmps, 0.02, ProtectorCurves.FAST_BREAKER);
+        return lamp(amps, fast, awg, metres);
+    }
+
+    private static Bench lamp(double amps, Part breaker, String awg, double metres) {
         return new Bench()
                 .battery("battery", 20, 0.01, 1)
                 .bus("bus", "feed")
-                .breaker("lamp-breaker", breakerAmps)
+                .part(breaker)
                 .part(wire("lead", "8", 1))
                 .part(wire("lamp-wire", awg, metres))
                 .load("engine-needs", Demand.Kind.CONSTANT_CURRENT, amps, Bench.HARDY)
@@ -132,6 +144,26 @@ class SizingTest {
         assertEquals("lamp-breaker", finding.other());
         assertTrue(finding.found() > 200, finding::toString);
         assertEquals(List.of(), of(size(lamp(2, 5, "22", 0.5)), Rule.HEAT));
+    }
+
+    /**
+     * AWG 22 behind a 5 A breaker: about 250 A flow. The insulation stands 2896 A2s as above; a
+     * fast breaker lets through at most 12 x 25 = 300, an ordinary one (a guess) typically 1,900
+     * and at its slow edge 4,500 A2s.
+     */
+    @Test
+    void whetherABreakerIsSoonEnoughForItsWireHangsOnItsClass() throws UntoldStory {
+        SizingReport fast = size(lamp(2, 5, "22", 0.5));
+        assertEquals(List.of(), of(fast, Rule.HEAT));
+        assertEquals(List.of(), of(fast, Rule.HEAT_IF_SLOW));
+        SizingReport ordinary =
+                size(lamp(2, new Breaker(Bench.tag("lamp-breaker"), 5, 0.02, ORDINARY), "22", 0.5));
+        assertEquals(List.of(), of(ordinary, Rule.HEAT));
+        SizeFinding finding = of(ordinary, Rule.HEAT_IF_SLOW).get(0);
+        assertEquals("lamp-wire", finding.part());
+        assertEquals("lamp-breaker", finding.other());
+        assertEquals(1, finding.allowed(), "one wire");
+        assertEquals(Rule.Gravity.LOOK, finding.rule().gravity());
     }
 
     @Test

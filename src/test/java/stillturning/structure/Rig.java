@@ -97,7 +97,7 @@ final class Rig {
     }
 
     Rig breaker(String id) {
-        return add(new Breaker(tag(id), 10, 0.01, ProtectorCurves.THERMAL_BREAKER));
+        return add(new Breaker(tag(id), 10, 0.01, ProtectorCurves.FAST_BREAKER));
     }
 
     Rig wire(String id) {

@@ -44,6 +44,7 @@ final class Assembly {
     private final Map<String, Double> contactAmps = new LinkedHashMap<>();
     private final Map<String, Double> interruptAmps = new LinkedHashMap<>();
     private final Optional<StandIns> standIns;
+    private final Map<String, String> protectorsOfUsualClass = new LinkedHashMap<>();
     private final Set<String> stoodFor = new LinkedHashSet<>();
     private final List<Joined> joins = new ArrayList<>();
     private final Set<Terminal> joined = new HashSet<>();
@@ -135,6 +136,11 @@ final class Assembly {
         return interruptAmps;
     }
 
+    /** Class that was taken for protectors that name none, by kind, where there are several. */
+    Map<String, String> protectorsOfUsualClass() {
+        return protectorsOfUsualClass;
+    }
+
     /** Where each part is asked for. */
     Map<String, PartPlace> places() {
         Map<String, PartPlace> places = new LinkedHashMap<>();
@@ -215,9 +221,20 @@ final class Assembly {
             parts.put(id, part(id, entry, values, zone, studs));
             values.contactAmps().ifPresent(amps -> contactAmps.put(id, amps));
             values.interruptAmps().ifPresent(amps -> interruptAmps.put(id, amps));
+            noteClass(entry, values);
         } catch (IllegalArgumentException refused) {
             report.problem(
                     spot, String.valueOf(refused.getMessage()), "correct the values of this part");
+        }
+    }
+
+    /** No number shows which class a protector is of, and its class says when it opens. */
+    private void noteClass(PartEntry entry, PartValues values) {
+        String kind = entry.kind().word();
+        if (values.protection().isPresent()
+                && entry.ofClass().isEmpty()
+                && catalogue.classesOf(kind).size() > 1) {
+            protectorsOfUsualClass.put(kind, catalogue.usualClassOf(kind));
         }
     }
 

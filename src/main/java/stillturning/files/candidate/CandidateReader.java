@@ -3,6 +3,7 @@ package stillturning.files.candidate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
@@ -48,7 +49,7 @@ public final class CandidateReader {
                 id,
                 candidate,
                 frame,
-                new Assembly(Catalogue.shipped(), frame.aircraft().nominalVolts(), report, ledger),
+                new Assembly(catalogue(frame), frame.aircraft().nominalVolts(), report, ledger),
                 report,
                 ledger);
     }
@@ -77,9 +78,13 @@ public final class CandidateReader {
                 id,
                 entry,
                 frame,
-                Assembly.forDrawing(Catalogue.shipped(), nominalVolts, unheard),
+                Assembly.forDrawing(catalogue(frame), nominalVolts, unheard),
                 unheard,
                 new ValueLog("", Variation.NONE));
+    }
+
+    private static Catalogue catalogue(CheckedStudy frame) {
+        return Catalogue.shipped().withUsual(frame.classes());
     }
 
     /** What can be drawn; what is wrong is not told. */
@@ -108,6 +113,16 @@ public final class CandidateReader {
     /** What only the counting of failures asks for. */
     public Odds odds() {
         return odds;
+    }
+
+    /**
+     * Class that was taken of protectors that name none, by kind, where another class would open at
+     * other times and the study does not say which.
+     */
+    public Map<String, String> supposedClasses() {
+        Map<String, String> supposed = new TreeMap<>(assembly.protectorsOfUsualClass());
+        supposed.keySet().removeAll(frame.classes().keySet());
+        return supposed;
     }
 
     /** Where each part is asked for. */

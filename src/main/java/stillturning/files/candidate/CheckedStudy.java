@@ -22,13 +22,15 @@ import stillturning.model.Study;
  * What a study's file says, checked: everything that its candidates share.
  *
  * @param written every load of the file, whether or not it could be made
+ * @param classes class of the parts of a kind that name none, by kind, where the file says it
  */
 public record CheckedStudy(
         Study.Heading heading,
         Study.Aircraft aircraft,
         Study.Goals goals,
         Zones zones,
-        Map<String, LoadEntry> written) {
+        Map<String, LoadEntry> written,
+        Map<String, String> classes) {
 
     /** The same, without a baseline that is none of these. */
     public CheckedStudy withBaselineAmong(List<Candidate> candidates) {
@@ -37,7 +39,8 @@ public record CheckedStudy(
                         || candidates.stream().anyMatch(c -> goals.baseline().get().equals(c.id()));
         return there
                 ? this
-                : new CheckedStudy(heading, aircraft, goals.withoutBaseline(), zones, written);
+                : new CheckedStudy(
+                        heading, aircraft, goals.withoutBaseline(), zones, written, classes);
     }
 
     Optional<LoadNeed> load(String id) {

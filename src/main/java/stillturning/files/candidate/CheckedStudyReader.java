@@ -2,13 +2,16 @@ package stillturning.files.candidate;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import stillturning.files.candidate.CheckedStudy.Zones;
+import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.LoadEntry;
 import stillturning.files.entry.NeedsText;
 import stillturning.files.entry.StudyEntry;
@@ -78,7 +81,7 @@ public final class CheckedStudyReader {
                 f -> {
                     Study.Goals goals = goals(f, runUpPhase(phases));
                     return new CheckedStudy(
-                            heading(), aircraft, goals, new Zones(study), study.loads());
+                            heading(), aircraft, goals, new Zones(study), study.loads(), classes());
                 });
     }
 
@@ -125,6 +128,33 @@ public final class CheckedStudyReader {
         if (!study.zones().containsKey(name)) {
             report.unknown(new Spot(path, 0), "zone", name, study.zones().keySet());
         }
+    }
+
+    /** What is said of usual classes, as far as the catalogue knows it. */
+    private Map<String, String> classes() {
+        Map<String, String> known = new LinkedHashMap<>();
+        Catalogue catalogue = Catalogue.shipped();
+        study.classes()
+                .forEach(
+                        (kind, name) -> {
+                            String path = DocumentPlaces.under("classes", kind);
+                            if (!catalogue.kinds().contains(kind)) {
+                                report.unknown(
+                                        Spot.atKey(path),
+                                        "kind",
+                                        kind,
+                                        new TreeSet<>(catalogue.kinds()));
+                            } else if (!catalogue.classesOf(kind).containsKey(name)) {
+                                report.unknown(
+                                        new Spot(path, 0),
+                                        kind + " class",
+                                        name,
+                                        catalogue.classesOf(kind).keySet());
+                            } else {
+                                known.put(kind, name);
+                            }
+                        });
+        return known;
     }
 
     private void engineNeeds() {

@@ -2,6 +2,7 @@ package stillturning.files.entry;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,6 +36,29 @@ public final class Catalogue {
         return SHIPPED;
     }
 
+    /**
+     * The same with other usual classes.
+     *
+     * @param usual name of a class by its kind's word, both known
+     */
+    public Catalogue withUsual(Map<String, String> usual) {
+        Map<String, Map<String, PartEntry>> classes = new LinkedHashMap<>(entry.classes());
+        usual.forEach((kind, name) -> classes.computeIfPresent(kind, (k, of) -> first(name, of)));
+        return new Catalogue(new CatalogueEntry(classes, entry.cable()));
+    }
+
+    private static Map<String, PartEntry> first(String name, Map<String, PartEntry> of) {
+        Map<String, PartEntry> reordered = new LinkedHashMap<>();
+        reordered.put(name, requireNonNull(of.get(name), name));
+        reordered.putAll(of);
+        return reordered;
+    }
+
+    /** The class of a part that names none. */
+    public String usualClassOf(String kind) {
+        return classesOf(kind).keySet().iterator().next();
+    }
+
     /** Words of all kinds, in the order of the catalogue. */
     public List<String> kinds() {
         return List.copyOf(entry.classes().keySet());
@@ -59,7 +83,7 @@ public final class Catalogue {
     public Optional<PartEntry> completed(PartEntry part) {
         String kind = part.kind().word();
         Map<String, PartEntry> classes = classesOf(kind);
-        String name = part.ofClass().orElseGet(() -> classes.keySet().iterator().next());
+        String name = part.ofClass().orElseGet(() -> usualClassOf(kind));
         return Optional.ofNullable(classes.get(name))
                 .map(c -> part.filledFrom(c.mapped("", new FromClass(kind, name))));
     }

@@ -34,6 +34,10 @@ public record StudyEntry(
                 List<Distance> distances,
         @Describes("How wires are laid, where nothing else is said of one.") @Default("{}")
                 WiringEntry wiring,
+        @Describes(
+                        "Class of the parts of a kind that name none, by kind: {breaker: fast}; the kind's first if not written.")
+                @Default("{}")
+                Map<String, String> classes,
         @Describes("Everything that needs electricity.") Map<String, LoadEntry> loads,
         @Describes("What the engine needs, and what becomes of it without.") EngineEntry engine,
         @Describes("The flight, in order.") List<PhaseEntry> phases,

@@ -18,6 +18,11 @@ public record Assumption(String file, String path, String text, Origin origin, S
         return isGuess(origin, note);
     }
 
+    /** Whether it is a choice among words, so that nothing is a little more or less than it. */
+    public boolean isWord() {
+        return Character.isLetter(text.charAt(0));
+    }
+
     static boolean isGuess(Origin origin, String note) {
         return origin == Origin.GUESSED
                 || (origin == Origin.CATALOGUE && note.contains(": " + Origin.GUESSED.words()));

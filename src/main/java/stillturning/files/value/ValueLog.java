@@ -7,6 +7,7 @@ import stillturning.files.entry.Values;
 import stillturning.files.value.Variation.Change;
 import stillturning.files.value.Variation.Place;
 import stillturning.quantity.Quantity;
+import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.notation.Given;
 import stillturning.yaml.notation.Origin;
 import stillturning.yaml.notation.Source;
@@ -59,6 +60,14 @@ public final class ValueLog implements Values.Change {
     /** Writes down something that the program worked out and that is no number. */
     public void automatic(String path, String text) {
         note(path, text, new Source(Origin.AUTOMATIC, ""));
+    }
+
+    /** Writes down the class of parts that nobody has said anything about. */
+    public void supposedClass(String kind, String name) {
+        note(
+                DocumentPlaces.under("classes", kind),
+                name,
+                new Source(Origin.GUESSED, "nothing says the class of each " + kind));
     }
 
     private void note(String path, String text, Source source) {

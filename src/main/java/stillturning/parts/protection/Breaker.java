@@ -25,7 +25,8 @@ import stillturning.quantity.field.OfDimension;
 
 /**
  * A thermal breaker between {@code in} and {@code out}, rating in ampere; a pilot can pull and
- * reset it.
+ * reset it. Its class says how soon it opens: at twice the rating the fast and the ordinary class
+ * lie a factor of 12 to 80 apart.
  */
 public record Breaker(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve curve)
         implements InLine {
@@ -112,7 +113,7 @@ public record Breaker(Tag tag, double ratedAmps, double ohms, TimeCurrentCurve c
 
     @Override
     public String detail() {
-        return Detail.amps(ratedAmps);
+        return Detail.amps(ratedAmps) + ", " + curve.words();
     }
 
     @Override

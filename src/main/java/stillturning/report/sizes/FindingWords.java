@@ -1,5 +1,6 @@
 package stillturning.report.sizes;
 
+import java.util.Locale;
 import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.table.Unit;
@@ -47,49 +48,53 @@ public final class FindingWords {
         return switch (f.rule()) {
             case ALTERNATOR, ALTERNATOR_SHARE -> "alternators";
             case MAIN_POWER -> f.part() + " to " + f.other();
-            default -> f.part();
+            case AMPACITY,
+                    UNPROTECTED,
+                    CHART,
+                    HEAT,
+                    INTERRUPT,
+                    DUTY,
+                    INRUSH,
+                    DROP,
+                    MINIMUM,
+                    CRANKING,
+                    CONTACT,
+                    CRANKING_COLD,
+                    CHARGE,
+                    HEAT_IF_SLOW,
+                    DUTY_AFTER_FAILURE,
+                    UNRATED,
+                    UNPROTECTED_BY_CUSTOM ->
+                    f.part();
         };
     }
 
     /** What is wrong. */
     public static String wrong(SizeFinding f) {
         String when = when(f.when());
+        String found = amps(f.found());
+        String allowed = amps(f.allowed());
         return switch (f.rule()) {
-            case AMPACITY ->
-                    "carries "
-                            + amps(f.found())
-                            + when
-                            + "; where it lies it may carry "
-                            + amps(f.allowed());
-            case UNPROTECTED ->
-                    "no protector ends a short in time: "
-                            + amps(f.found())
-                            + " flow"
-                            + when
-                            + "; it may carry "
-                            + amps(f.allowed());
-            case UNPROTECTED_BY_CUSTOM ->
-                    "has no protector, by custom: "
-                            + amps(f.found())
-                            + " flow"
-                            + when
-                            + "; it may carry "
-                            + amps(f.allowed());
+            case AMPACITY -> "carries " + found + when + "; where it lies it may carry " + allowed;
+            case UNPROTECTED -> "no protector ends a short in time: " + flows(f);
+            case UNPROTECTED_BY_CUSTOM -> "has no protector, by custom: " + flows(f);
             case CHART -> chart(f);
             case HEAT ->
                     "a short of "
-                            + amps(f.found())
+                            + found
                             + when
                             + " makes it too hot before "
                             + f.other()
                             + " opens";
-            case MAIN_POWER ->
-                    "the wires drop "
-                            + volts(f.found())
-                            + " at "
-                            + amps(f.when().amps())
-                            + "; 2 % of the bus voltage are "
-                            + volts(f.allowed());
+            case HEAT_IF_SLOW ->
+                    "a short of "
+                            + found
+                            + when
+                            + " makes it too hot before "
+                            + f.other()
+                            + " opens, if that is as slow as its class allows"
+                            + (f.allowed() > 1 ? others(f.allowed() - 1) : "");
+            case MAIN_POWER -> mainPower(f);
             case DROP ->
                     "its wires drop "
                             + volts(f.found())
@@ -102,56 +107,62 @@ public final class FindingWords {
                             + ", all loads running; it needs "
                             + volts(f.allowed());
             case CRANKING, CRANKING_COLD -> cranking(f);
-            default -> more(f, when);
-        };
-    }
-
-    private static String more(SizeFinding f, String when) {
-        return switch (f.rule()) {
             case INTERRUPT ->
-                    "a bolted short behind it drives "
-                            + amps(f.found())
-                            + "; it interrupts "
-                            + amps(f.allowed());
+                    "a bolted short behind it drives " + found + "; it interrupts " + allowed;
             case DUTY, DUTY_AFTER_FAILURE ->
-                    "carries " + amps(f.found()) + when + "; its rating is " + amps(f.allowed());
+                    "carries " + found + when + "; its rating is " + allowed;
             case INRUSH ->
                     "its load takes "
-                            + amps(f.found())
+                            + found
                             + " when it is switched on; for so long it surely lets through only "
-                            + amps(f.allowed());
-            case CONTACT ->
-                    "needs contacts for "
-                            + amps(f.found())
-                            + " (AC 43.13-1B table 11-4) since they carry "
-                            + amps(f.when().amps())
-                            + when
-                            + "; they have "
-                            + amps(f.allowed());
+                            + allowed;
+            case CONTACT -> contact(f);
             case ALTERNATOR ->
-                    "everything takes "
-                            + amps(f.found())
-                            + " on average"
-                            + when
-                            + "; alternators give "
-                            + amps(f.allowed())
-                            + ", batteries the rest";
+                    averages(f) + "; alternators give " + allowed + ", batteries the rest";
             case ALTERNATOR_SHARE ->
-                    "everything takes "
-                            + amps(f.found())
-                            + " on average"
-                            + when
+                    averages(f)
                             + ", and nothing watches over it; AC 43.13-1B, 11-35, then advises at"
                             + " most "
-                            + amps(f.allowed())
+                            + allowed
                             + ", 80 %";
             case CHARGE ->
                     "ends the flight at "
                             + Formats.percent(f.found())
                             + ", having started at "
                             + Formats.percent(f.allowed());
-            default -> "nothing is known of its rating; it needs " + amps(f.found());
+            case UNRATED -> "nothing is known of its rating; it needs " + found;
         };
+    }
+
+    private static String flows(SizeFinding f) {
+        return amps(f.found()) + " flow" + when(f.when()) + "; it may carry " + amps(f.allowed());
+    }
+
+    private static String others(double wires) {
+        return String.format(Locale.ROOT, "; so with %.0f other wires", wires);
+    }
+
+    private static String mainPower(SizeFinding f) {
+        return "the wires drop "
+                + volts(f.found())
+                + " at "
+                + amps(f.when().amps())
+                + "; 2 % of the bus voltage are "
+                + volts(f.allowed());
+    }
+
+    private static String contact(SizeFinding f) {
+        return "needs contacts for "
+                + amps(f.found())
+                + " (AC 43.13-1B table 11-4) since they carry "
+                + amps(f.when().amps())
+                + when(f.when())
+                + "; they have "
+                + amps(f.allowed());
+    }
+
+    private static String averages(SizeFinding f) {
+        return "everything takes " + amps(f.found()) + " on average" + when(f.when());
     }
 
     private static String chart(SizeFinding f) {
@@ -178,14 +189,14 @@ public final class FindingWords {
             Mend mend = f.mend().get();
             String of = mend.part().equals(f.part()) ? "" : "for " + mend.part() + ": ";
             return of
-                    + (mend instanceof Mend.Gauge gauge
-                            ? "AWG " + gauge.awg()
-                            : rating((Mend.Rating) mend));
+                    + mend.fold(
+                            gauge -> "AWG " + gauge.awg(),
+                            rating -> Formats.significant(rating.amps(), 2) + " A");
         }
         return switch (f.rule()) {
             case AMPACITY, CHART, DROP, MAIN_POWER ->
                     "no size of the table does: shorten it, split it, or use a smaller protector";
-            case HEAT -> "a faster protector, or thicker wire";
+            case HEAT, HEAT_IF_SLOW -> "a faster protector, or thicker wire";
             case UNPROTECTED -> "put a protector where its current comes from";
             case INTERRUPT -> "take a class that interrupts more, or a longer wire before it";
             case DUTY, INRUSH -> "take a channel or protector that carries it";
@@ -197,10 +208,6 @@ public final class FindingWords {
             case UNRATED -> "find out its rating";
             case UNPROTECTED_BY_CUSTOM -> "keep it short, tied down, and away from edges";
         };
-    }
-
-    private static String rating(Mend.Rating rating) {
-        return Formats.significant(rating.amps(), 2) + " A";
     }
 
     private static String when(Carried carried) {

@@ -36,6 +36,11 @@ public enum Rule {
     ALTERNATOR_SHARE(Gravity.LOOK),
     /** The battery ends the flight with less charge than it started with (both 0 to 1). */
     CHARGE(Gravity.LOOK),
+    /**
+     * A short (A) makes the wire too hot before its protector opens, where that is as slow as its
+     * class allows: the worst of so many wires (number).
+     */
+    HEAT_IF_SLOW(Gravity.LOOK),
     /** After a failure the protector carries more (A) than it is rated for (A). */
     DUTY_AFTER_FAILURE(Gravity.LOOK),
     /** Nothing is known of the rating of contacts or protectors: what is needed (A). */

@@ -1,6 +1,7 @@
 package stillturning.sizing.result;
 
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Something about sizes that is not as it should be.
@@ -27,10 +28,23 @@ public record SizeFinding(
         /** The part that needs it. */
         String part();
 
+        /** The answer for its kind. */
+        <T> T fold(Function<Gauge, T> gauge, Function<Rating, T> rating);
+
         /** A thicker wire, by its name in the table. */
-        record Gauge(String part, String awg) implements Mend {}
+        record Gauge(String part, String awg) implements Mend {
+            @Override
+            public <T> T fold(Function<Gauge, T> gauge, Function<Rating, T> rating) {
+                return gauge.apply(this);
+            }
+        }
 
         /** A protector of another rating (A). */
-        record Rating(String part, double amps) implements Mend {}
+        record Rating(String part, double amps) implements Mend {
+            @Override
+            public <T> T fold(Function<Gauge, T> gauge, Function<Rating, T> rating) {
+                return rating.apply(this);
+            }
+        }
     }
 }

@@ -35,6 +35,7 @@ import stillturning.story.Story.Aftermath;
 import stillturning.story.Story.EngineFate;
 import stillturning.story.Story.Measured;
 import stillturning.story.StoryEvent;
+import stillturning.story.TripContest;
 import stillturning.story.UntoldStory;
 import stillturning.story.WatchedStory;
 import stillturning.story.device.BranchLayout;
@@ -277,6 +278,10 @@ final class Run {
 
     List<StoryEvent> happenings() {
         return journal.happenings();
+    }
+
+    List<TripContest> contests() {
+        return journal.contests();
     }
 
     /**

@@ -11,7 +11,9 @@ import stillturning.model.failure.Failure;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
+import stillturning.story.Setting.Race;
 import stillturning.story.StoryEvent;
+import stillturning.story.TripContest;
 import stillturning.story.UntoldStory;
 
 /**
@@ -37,7 +39,8 @@ public final class SteadyStates {
         this.phase = phase;
         this.candidate = candidate;
         this.intact = candidate.circuit();
-        this.healthy = new Run(candidate, intact, Optional.empty(), scene(Pilot.NEVER));
+        this.healthy =
+                new Run(candidate, intact, Optional.empty(), scene(Setting.with(Pilot.NEVER)));
         crank(healthy);
         healthy.comeToRest();
         this.rest = healthy.flow();
@@ -54,7 +57,7 @@ public final class SteadyStates {
      * @throws UntoldStory if a state on the way cannot be computed
      */
     public SteadyState atEnd() throws UntoldStory {
-        Run run = after(List.of(), Pilot.NEVER);
+        Run run = after(List.of(), Setting.with(Pilot.NEVER));
         run.carryOn(phase.seconds());
         return run.flow();
     }
@@ -65,7 +68,7 @@ public final class SteadyStates {
      * @throws UntoldStory if it cannot be computed
      */
     public SteadyState instant(Failure failure) throws UntoldStory {
-        Run run = after(failure.hits(), Pilot.NEVER);
+        Run run = after(failure.hits(), Setting.with(Pilot.NEVER));
         run.inject(failure);
         return run.flow();
     }
@@ -77,35 +80,42 @@ public final class SteadyStates {
      * @param steady each state in which nothing quick goes on any more, and the last one, in order
      *     of time
      * @param happenings events in order of time
+     * @param contests what gave way first, and who might have
      */
-    public record Course(SteadyState first, List<SteadyState> steady, List<StoryEvent> happenings) {
+    public record Course(
+            SteadyState first,
+            List<SteadyState> steady,
+            List<StoryEvent> happenings,
+            List<TripContest> contests) {
         public Course {
             steady = List.copyOf(steady);
             happenings = List.copyOf(happenings);
+            contests = List.copyOf(contests);
         }
     }
 
     /**
      * What a failure leads to while the phase lasts, the pilot doing as planned.
      *
+     * @param race where in their bands the protectors are
      * @throws UntoldStory if a state on the way cannot be computed
      */
-    public Course course(Failure failure) throws UntoldStory {
-        Run run = after(failure.hits(), Pilot.PLANNED);
+    public Course course(Failure failure, Race race) throws UntoldStory {
+        Run run = after(failure.hits(), Setting.with(Pilot.PLANNED).with(race));
         run.inject(failure);
         SteadyState first = run.flow();
         List<SteadyState> steady = new ArrayList<>();
         run.follow(phase.seconds(), () -> steady.add(run.flow()));
-        return new Course(first, steady, run.happenings());
+        return new Course(first, steady, run.happenings(), run.contests());
     }
 
-    private Run after(List<Candidate.Hit> hits, Pilot pilot) {
+    private Run after(List<Candidate.Hit> hits, Setting setting) {
         Run run =
                 new Run(
                         candidate,
                         intact.failed(candidate, hits),
                         Optional.of(healthy.topology()),
-                        scene(pilot));
+                        scene(setting));
         run.resume(healthy);
         crank(run);
         return run;
@@ -126,12 +136,8 @@ public final class SteadyStates {
         }
     }
 
-    private FlightConditions scene(Pilot pilot) {
+    private FlightConditions scene(Setting setting) {
         return new FlightConditions(
-                study.aircraft(),
-                phase,
-                Moment.heldIn(phase.name()),
-                Setting.with(pilot),
-                StepLimits.EXACT);
+                study.aircraft(), phase, Moment.heldIn(phase.name()), setting, StepLimits.EXACT);
     }
 }

@@ -98,9 +98,9 @@ class CatalogueTest {
         PartEntry complete = catalogue.completed(written).orElseThrow();
         assertEquals("7.5 A", given(complete, "rating").written());
         assertEquals(
-                "150 mV (catalogue, breaker thermal: guess)", given(complete, "drop").written());
+                "150 mV (catalogue, breaker ordinary: guess)", given(complete, "drop").written());
         assertEquals(
-                "30 EUR (catalogue, breaker thermal: guess)",
+                "30 EUR (catalogue, breaker ordinary: guess)",
                 complete.said().price().orElseThrow().written());
         assertEquals(
                 Optional.empty(),

@@ -95,7 +95,7 @@ class HeatTest {
         return Stream.of(
                         Arguments.of(ProtectorCurves.BLADE_FUSE, 1.35),
                         Arguments.of(ProtectorCurves.HIGH_CURRENT_FUSE, 1.35),
-                        Arguments.of(ProtectorCurves.THERMAL_BREAKER, 2),
+                        Arguments.of(ProtectorCurves.FAST_BREAKER, 2),
                         Arguments.of(ProtectorCurves.ELECTRONIC_TRIP, 2))
                 .flatMap(
                         from -> {
@@ -125,7 +125,7 @@ class HeatTest {
     /** Beyond the last point current squared times time stays: 10 x to 15 x rating. */
     @Test
     void beyondTheLastPointItTakesTheSameEnergy() throws UntoldStory {
-        Bench bench = bench(breaker(ProtectorCurves.THERMAL_BREAKER), 0, 15 * RATING);
+        Bench bench = bench(breaker(ProtectorCurves.FAST_BREAKER), 0, 15 * RATING);
         assertEquals(0.02 * 100 / 225, opens(bench, Tripping.FAST), 1e-8);
     }
 
@@ -195,7 +195,7 @@ class HeatTest {
 
     /** A heater that stops calls the pilot, who resets the breaker; it has kept some heat. */
     private static Bench resetting(double seconds) {
-        return bench(breaker(ProtectorCurves.THERMAL_BREAKER), 0, 2 * RATING)
+        return bench(breaker(ProtectorCurves.FAST_BREAKER), 0, 2 * RATING)
                 .load("lamp", Kind.CONSTANT_CURRENT, 1e-6, new Tolerance(6, 6.5, 0, 0, 40, 1))
                 .join("lamp", "plus", "hub", "bar")
                 .cue("lamp dark", new Cue.LoadStops("lamp"))
@@ -210,7 +210,7 @@ class HeatTest {
         Story story = resetting(seconds).timeline().tell(ON, Pilot.PLANNED);
         List<StoryEvent> opened = story.of(StoryEvent.Kind.PROTECTOR_OPENS);
         double reset = Telling.when(story, StoryEvent.Kind.PILOT, "reset");
-        TimeCurrentCurve curve = ProtectorCurves.THERMAL_BREAKER;
+        TimeCurrentCurve curve = ProtectorCurves.FAST_BREAKER;
         double cold = curve.secondsToOpen(2, Tripping.TYPICAL);
         double square = Math.pow(2 / curve.holdMultiple(), 2);
         double kept = Math.exp(-seconds / 60);

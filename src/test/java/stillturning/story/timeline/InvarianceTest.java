@@ -104,7 +104,7 @@ class InvarianceTest {
     }
 
     private static Part breaker(String id, double amps) {
-        return new Breaker(Bench.tag(id), amps, 0.02, ProtectorCurves.THERMAL_BREAKER);
+        return new Breaker(Bench.tag(id), amps, 0.02, ProtectorCurves.FAST_BREAKER);
     }
 
     private static List<Story> all(Timeline timeline, Candidate candidate) throws UntoldStory {

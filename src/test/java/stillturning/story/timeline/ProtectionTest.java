@@ -64,7 +64,7 @@ class ProtectionTest {
 
     private static Part breaker(String id, double amps) {
         return new stillturning.parts.protection.Breaker(
-                Bench.tag(id), amps, BREAKER_OHMS, ProtectorCurves.THERMAL_BREAKER);
+                Bench.tag(id), amps, BREAKER_OHMS, ProtectorCurves.FAST_BREAKER);
     }
 
     private static double faultAmps(double pathOhms) {
@@ -85,7 +85,7 @@ class ProtectionTest {
                 Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "fuse"),
                 1e-3 * expected);
         assertEquals(1, Telling.count(story, StoryEvent.Kind.PROTECTOR_OPENS));
-        assertTrue(expected < seconds(ProtectorCurves.THERMAL_BREAKER, amps, 10));
+        assertTrue(expected < seconds(ProtectorCurves.FAST_BREAKER, amps, 10));
     }
 
     @Test
@@ -109,7 +109,7 @@ class ProtectionTest {
                         inPath(Shelf.fuse("fuse", 30), breaker("breaker", 5)),
                         "stub: short to ground");
         double amps = faultAmps(BREAKER_OHMS + FUSE_OHMS);
-        double expected = seconds(ProtectorCurves.THERMAL_BREAKER, amps, 5);
+        double expected = seconds(ProtectorCurves.FAST_BREAKER, amps, 5);
         assertEquals(
                 expected,
                 Telling.when(story, StoryEvent.Kind.PROTECTOR_OPENS, "breaker"),
@@ -119,7 +119,7 @@ class ProtectionTest {
 
     @Test
     void fuseAndBreakerAtTheSameInstantOpenInPathOrder() throws UntoldStory {
-        Part fuse = Shelf.fuse("fuse", 10, ProtectorCurves.THERMAL_BREAKER);
+        Part fuse = Shelf.fuse("fuse", 10, ProtectorCurves.FAST_BREAKER);
         for (List<Part> path :
                 List.of(
                         List.of(fuse, breaker("breaker", 10)),
@@ -222,7 +222,7 @@ class ProtectionTest {
     }
 
     private static double race() {
-        return seconds(ProtectorCurves.THERMAL_BREAKER, faultAmps(BREAKER_OHMS), 5);
+        return seconds(ProtectorCurves.FAST_BREAKER, faultAmps(BREAKER_OHMS), 5);
     }
 
     @Test

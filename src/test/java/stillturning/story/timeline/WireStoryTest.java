@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
@@ -89,18 +90,22 @@ class WireStoryTest {
         assertTrue(story.engine().runningAtEnd());
     }
 
-    /** Table 11-3 of AC 43.13-1B gives AWG 22 a 5 A breaker, read: it saves the wire. */
+    /**
+     * Table 11-3 of AC 43.13-1B gives AWG 22 a 5 A breaker, read: a fast one saves the wire. An
+     * ordinary one at its slow edge, which is a guess, lets through 180 x 25 = 4,500 A²s, and the
+     * insulation stands 755² x 0.0297 log10(384 / 259) = 2,896 A²s (ICEA form, read in a second
+     * source).
+     */
     @ParameterizedTest
-    @ValueSource(strings = {"FAST", "TYPICAL", "SLOW"})
-    void aFiveAmpBreakerWinsAgainstItsWireAtEveryEdgeOfItsBand(Tripping edge) throws UntoldStory {
+    @CsvSource({
+        "FAST_BREAKER, FAST, 0", "FAST_BREAKER, TYPICAL, 0", "FAST_BREAKER, SLOW, 0",
+        "ORDINARY_BREAKER, FAST, 0", "ORDINARY_BREAKER, TYPICAL, 0", "ORDINARY_BREAKER, SLOW, 1"
+    })
+    void aFiveAmpBreakerWinsAgainstItsWireAsItsClassSays(
+            ProtectorCurves.Curve of, Tripping edge, int overheats) throws UntoldStory {
         Bench bench =
                 bench(0.02)
-                        .part(
-                                new Breaker(
-                                        Bench.tag("breaker"),
-                                        5,
-                                        0.02,
-                                        ProtectorCurves.THERMAL_BREAKER))
+                        .part(new Breaker(Bench.tag("breaker"), 5, 0.02, of.published()))
                         .part(new Wire(Bench.tag("wire"), Cable.awg("22").orElseThrow(), 1, 0.053))
                         .join("bus", "bar", "breaker", "in")
                         .join("breaker", "out", "wire", "a")
@@ -112,7 +117,7 @@ class WireStoryTest {
                                 Setting.with(Pilot.NEVER)
                                         .with(new Setting.Race(edge, Optional.empty())));
         assertEquals(1, Telling.count(story, StoryEvent.Kind.PROTECTOR_OPENS));
-        assertEquals(0, Telling.count(story, StoryEvent.Kind.WIRE_OVERHEATS));
+        assertEquals(overheats, Telling.count(story, StoryEvent.Kind.WIRE_OVERHEATS));
     }
 
     /** Preece, read: AWG 16 in air does not melt at 100 A, but its insulation does not stand it. */

@@ -8,10 +8,11 @@ import java.util.List;
  * through (current squared times time) stays that of the last point; at or below the first multiple
  * it never opens. Times are those of a cold protector where the curve was published.
  *
+ * @param words what a person calls what opens by it
  * @param derating what a warm place takes from the rating
  */
 public record TimeCurrentCurve(
-        String source, List<Point> points, Derating derating, Memory memory) {
+        String words, String source, List<Point> points, Derating derating, Memory memory) {
 
     /** What a protector keeps of the current before. */
     public enum Memory {

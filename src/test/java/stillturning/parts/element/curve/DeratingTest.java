@@ -48,9 +48,9 @@ class DeratingTest {
                 1e-12);
         assertEquals(
                 Math.sqrt((180 - 70.0) / (180 - 25)),
-                share(ProtectorCurves.THERMAL_BREAKER, 70),
+                share(ProtectorCurves.FAST_BREAKER, 70),
                 1e-12);
-        assertTrue(share(ProtectorCurves.THERMAL_BREAKER, -40) > 1);
+        assertTrue(share(ProtectorCurves.FAST_BREAKER, -40) > 1);
     }
 
     @Test
@@ -59,7 +59,7 @@ class DeratingTest {
                 List.of(
                         ProtectorCurves.BLADE_FUSE,
                         ProtectorCurves.HIGH_CURRENT_FUSE,
-                        ProtectorCurves.THERMAL_BREAKER,
+                        ProtectorCurves.FAST_BREAKER,
                         ProtectorCurves.ELECTRONIC_TRIP)) {
             assertEquals(1, share(curve, 25), 1e-12);
         }
@@ -73,7 +73,7 @@ class DeratingTest {
 
     @Test
     void aPlaceHotterThanTheOpeningTemperatureLeavesNextToNothing() {
-        double left = share(ProtectorCurves.THERMAL_BREAKER, 300);
+        double left = share(ProtectorCurves.FAST_BREAKER, 300);
         assertTrue(left > 0 && left < 0.01, "" + left);
     }
 
