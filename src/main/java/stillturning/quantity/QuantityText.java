@@ -72,6 +72,13 @@ final class QuantityText {
         if (!Double.isFinite(inside) || vanished) {
             throw outOfRange(number, at);
         }
+        Dimension dimension = unit.dimension();
+        if (!dimension.holds(inside)) {
+            throw wrong(
+                    at,
+                    "no light aircraft has " + dimension.words() + " of " + text.strip(),
+                    "write one " + dimension.range());
+        }
         return inside;
     }
 

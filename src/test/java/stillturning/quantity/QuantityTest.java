@@ -1,6 +1,7 @@
 package stillturning.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,6 +11,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class QuantityTest {
@@ -194,6 +196,9 @@ class QuantityTest {
         for (int i = 0; i < 2_500; i++) {
             Dimension dimension = dimensions[random.nextInt(dimensions.length)];
             double value = (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(-12, 13));
+            if (!dimension.holds(value)) {
+                continue;
+            }
             Quantity made = Quantity.of(value, dimension);
             Quantity read = Quantity.parse(made.written(), dimension);
             assertEquals(value, read.si(), 0.0, () -> "seed " + seed + ": " + made);
@@ -201,6 +206,32 @@ class QuantityTest {
                 assertTrue(made.written().matches(dimension.pattern()), made.written());
             }
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "1e-15 ohm, RESISTANCE, no light aircraft has a resistance of 1e-15 ohm",
+        "1e300 Ah, CHARGE, no light aircraft has a charge of 1e300 Ah",
+        "-1e308 V, VOLTAGE, no light aircraft has a voltage of -1e308 V",
+        "1e-9 m, LENGTH, no light aircraft has a length of 1e-9 m",
+        "1e9 A, CURRENT, no light aircraft has a current of 1e9 A",
+        "1e308 kg, MASS, no light aircraft has a mass of 1e308 kg",
+        "1e999 kg, MASS, 1e999 is beyond what the program can count"
+    })
+    void whatNoAircraftHasIsRefusedWithTheRange(String text, Dimension dimension, String wrong) {
+        MalformedQuantity refused =
+                assertThrows(MalformedQuantity.class, () -> Quantity.parse(text, dimension));
+        assertEquals(wrong, refused.wrong());
+        assertTrue(refused.right().startsWith("write "), refused.right());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Dimension.class)
+    void theUsualValueOfEachDimensionAndZeroAreWellInsideItsRange(Dimension dimension) {
+        double usual = dimension.example().si();
+        assertTrue(dimension.holds(usual * 10) && dimension.holds(usual / 10));
+        assertTrue(dimension.holds(0));
+        assertFalse(dimension.holds(Double.MAX_VALUE) || dimension.holds(Double.NaN));
     }
 
     @Test
