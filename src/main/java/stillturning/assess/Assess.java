@@ -181,7 +181,7 @@ public final class Assess {
      */
     public static Verdict one(Study study, Candidate candidate, Failure failure, Moment moment)
             throws UntoldStory {
-        return new Judge(study, new Timeline(study, candidate, moment)).judge(failure);
+        return new Judge(study, Timeline.quick(study, candidate, moment)).judge(failure);
     }
 
     /**
@@ -192,7 +192,7 @@ public final class Assess {
     public static CandidateCases cases(
             Study study, Candidate candidate, Map<String, List<Failure>> meant) {
         try {
-            Judge judge = new Judge(study, new Timeline(study, candidate));
+            Judge judge = new Judge(study, Timeline.quick(study, candidate));
             return CandidateCases.of(candidate, meant, judge::judge);
         } catch (UntoldStory e) {
             return CandidateCases.of(
@@ -210,7 +210,7 @@ public final class Assess {
      * @throws UntoldStory if it has no steady state, or what becomes of it cannot be computed
      */
     public static NothingBroken undisturbed(Study study, Candidate candidate) throws UntoldStory {
-        return NothingBroken.of(new Timeline(study, candidate));
+        return NothingBroken.of(Timeline.quick(study, candidate));
     }
 
     /**
@@ -278,7 +278,7 @@ public final class Assess {
     }
 
     private static Appraisal appraise(Study study, Candidate candidate) throws UntoldStory {
-        Timeline timeline = new Timeline(study, candidate);
+        Timeline timeline = Timeline.quick(study, candidate);
         if (!timeline.normal().engineRuns()) {
             throw timeline.neverRan();
         }

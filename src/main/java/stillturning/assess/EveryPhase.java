@@ -63,7 +63,7 @@ final class EveryPhase {
         Candidate candidate = job.appraisal.candidate();
         List<WorseInPhase> worse = new ArrayList<>();
         try {
-            Judge judge = new Judge(study, new Timeline(study, candidate, job.moment));
+            Judge judge = new Judge(study, Timeline.quick(study, candidate, job.moment));
             for (Verdict usual : job.appraisal.singles()) {
                 Verdict there = judge.typically(usual.failure());
                 if (there.outcome().compareTo(usual.outcome()) < 0) {

@@ -58,7 +58,7 @@ final class OtherConditions {
     List<PhaseVerdict> byPhase(Failure failure) throws UntoldStory {
         List<PhaseVerdict> verdicts = new ArrayList<>();
         for (Moment moment : moments(study)) {
-            Timeline timeline = new Timeline(study, candidate, moment);
+            Timeline timeline = Timeline.quick(study, candidate, moment);
             verdicts.add(new PhaseVerdict(moment, new Judge(study, timeline).judge(failure)));
         }
         return verdicts;
@@ -78,11 +78,11 @@ final class OtherConditions {
             return List.of();
         }
         Moment first = new Moment(moments.get(0).phase(), Span.FLOWN, Batteries.AS_STATED);
-        NormalFlight right = new Timeline(study, candidate, first).normal();
+        NormalFlight right = Timeline.quick(study, candidate, first).normal();
         List<LeftSwitch> left = new ArrayList<>();
         for (Misplaced misplaced : FailureCatalogue.leftSwitchesOf(candidate)) {
             Candidate set = candidate.with(Map.of(misplaced.lever(), misplaced.position()));
-            Timeline timeline = new Timeline(study, set, first);
+            Timeline timeline = Timeline.quick(study, set, first);
             List<String> cues =
                     timeline.normal().cuesShowing().stream()
                             .filter(cue -> !right.cuesShowing().contains(cue))
@@ -104,7 +104,7 @@ final class OtherConditions {
     }
 
     SheddingEndurances lasting(Failure failure) throws UntoldStory {
-        Timeline timeline = new Timeline(study, candidate);
+        Timeline timeline = Timeline.quick(study, candidate);
         Setting written = Setting.with(Pilot.PLANNED);
         Endurance asWritten = endurance(timeline, failure, written);
         return new SheddingEndurances(

@@ -1,10 +1,17 @@
 package stillturning.model;
 
+import java.util.OptionalDouble;
+
 /** A hard gate: a candidate that misses it is never ranked above one that meets all. */
 public sealed interface Requirement {
 
     /** In a counsellor's words. */
     String inWords();
+
+    /** The time that it sets a limit to (s). */
+    default OptionalDouble limitSeconds() {
+        return OptionalDouble.empty();
+    }
 
     /** One answer for each kind of requirement. */
     interface Visitor<T> {
@@ -51,6 +58,11 @@ public sealed interface Requirement {
     /** Time that the engine runs on once nothing charges any more (s). */
     record EnduranceWithoutCharging(double seconds) implements Requirement {
         @Override
+        public OptionalDouble limitSeconds() {
+            return OptionalDouble.of(seconds);
+        }
+
+        @Override
         public <T> T accept(Visitor<T> visitor) {
             return visitor.visit(this);
         }
@@ -65,6 +77,11 @@ public sealed interface Requirement {
 
     /** Longest interruption of what the engine needs, by a single failure (s). */
     record InterruptionBelow(double seconds) implements Requirement {
+        @Override
+        public OptionalDouble limitSeconds() {
+            return OptionalDouble.of(seconds);
+        }
+
         @Override
         public <T> T accept(Visitor<T> visitor) {
             return visitor.visit(this);

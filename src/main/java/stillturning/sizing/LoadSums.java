@@ -82,7 +82,7 @@ final class LoadSums {
 
     private BatteryOnly batteryOnly(Phase phase) throws UntoldStory {
         Failure lost = FailureCatalogue.chargingLost(candidate);
-        Timeline timeline = new Timeline(study, candidate, Moment.heldIn(phase.name()));
+        Timeline timeline = Timeline.quick(study, candidate, Moment.heldIn(phase.name()));
         return new BatteryOnly(
                 timeline.tell(lost, Pilot.NEVER).engine().endurance().seconds(),
                 timeline.tell(lost, Pilot.PLANNED).engine().endurance().seconds());

@@ -54,7 +54,7 @@ public final class CrossCheck {
     }
 
     public List<Disagreement> all() throws UntoldStory {
-        Timeline timeline = new Timeline(study, candidate);
+        Timeline timeline = Timeline.quick(study, candidate);
         List<Removal> removals = Structure.removals(study.aircraft(), candidate);
         Removal nothing = removals.get(0);
         Optional<Disagreement> from = check(timeline, nothing);
@@ -150,7 +150,7 @@ public final class CrossCheck {
                         : failure;
         IdealisedCandidate told = as.without(away);
         try {
-            Timeline timeline = new Timeline(told.study(), told.candidate());
+            Timeline timeline = Timeline.quick(told.study(), told.candidate());
             return runs(timeline.tell(played, PLANNED, horizonSeconds)) == shape.supplied();
         } catch (UntoldStory e) {
             return false;

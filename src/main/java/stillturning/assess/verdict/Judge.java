@@ -1,13 +1,17 @@
 package stillturning.assess.verdict;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import stillturning.assess.verdict.Verdict.Losses;
 import stillturning.assess.verdict.Verdict.Stories;
+import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.story.NormalFlight;
@@ -23,8 +27,12 @@ import stillturning.story.timeline.Timeline;
 /** Tells a failure's story with every kind of pilot, and says what came of it. */
 public final class Judge {
 
+    /** A time this near to a limit is told again, exactly (part of the limit). */
+    private static final double NEAR = 1e-3;
+
     private final Study study;
     private final Timeline timeline;
+    private final double[] limitsSeconds;
     private final NormalFlight normal;
     private final Set<String> engineLoads;
 
@@ -39,6 +47,13 @@ public final class Judge {
         this.study = study;
         this.timeline = timeline;
         this.normal = normal;
+        this.limitsSeconds =
+                DoubleStream.concat(
+                                DoubleStream.of(study.goals().enoughSeconds()),
+                                study.goals().requirements().stream()
+                                        .map(Requirement::limitSeconds)
+                                        .flatMapToDouble(OptionalDouble::stream))
+                        .toArray();
         this.engineLoads = Set.copyOf(study.aircraft().engine().logic().loads());
     }
 
@@ -76,17 +91,31 @@ public final class Judge {
     }
 
     private Stories tell(Failure failure, Setting setting) throws UntoldStory {
-        Story planned = timeline.tell(failure, setting);
+        Story planned = told(failure, setting);
         boolean acts = planned.aftermath().actedPilot();
         Optional<Story> standing =
                 planned.engine().stops() > 0 && study.aircraft().engine().windmills()
-                        ? Optional.of(timeline.tell(failure, setting.with(Propeller.STANDS)))
+                        ? Optional.of(told(failure, setting.with(Propeller.STANDS)))
                         : Optional.empty();
         return new Stories(
                 planned,
-                acts ? timeline.tell(failure, flownBy(Pilot.LATE, setting)) : planned,
-                acts ? timeline.tell(failure, flownBy(Pilot.NEVER, setting)) : planned,
+                acts ? told(failure, flownBy(Pilot.LATE, setting)) : planned,
+                acts ? told(failure, flownBy(Pilot.NEVER, setting)) : planned,
                 standing);
+    }
+
+    /** Quickly; but what is near to a limit is decided by the exact story. */
+    private Story told(Failure failure, Setting setting) throws UntoldStory {
+        Story story = timeline.tell(failure, setting);
+        return near(story.engine().endurance().seconds())
+                        || near(story.engine().longestInterruptionSeconds())
+                ? timeline.exact().tell(failure, setting)
+                : story;
+    }
+
+    private boolean near(double seconds) {
+        return Arrays.stream(limitsSeconds)
+                .anyMatch(limit -> Math.abs(seconds - limit) < NEAR * limit);
     }
 
     private static Setting flownBy(Pilot pilot, Setting setting) {

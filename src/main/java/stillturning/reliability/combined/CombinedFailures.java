@@ -104,7 +104,7 @@ public final class CombinedFailures {
             throw timeline.neverRan();
         }
         return new SetTrial(
-                new Timelines(timeline, new Timeline(study, candidate)),
+                new Timelines(timeline, timeline.exact()),
                 candidate,
                 study.goals().enoughSeconds(),
                 new Conditions(

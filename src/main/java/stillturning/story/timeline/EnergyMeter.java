@@ -16,6 +16,8 @@ import stillturning.story.device.BranchLayout.Seat;
 import stillturning.story.device.Situation;
 import stillturning.story.device.battery.Store;
 import stillturning.story.device.plant.Plant;
+import stillturning.story.timeline.stride.Integrator;
+import stillturning.story.timeline.stride.RungeKuttaPair;
 
 /**
  * Keeps account of energy and charge with the weights by which the charges themselves move on, and
@@ -41,7 +43,7 @@ final class EnergyMeter implements Integrator.Follower {
     private final int[] accountOf;
     private final double[] branchWatts;
     private final Store[] stores;
-    private final double[][] watts = new double[Integrator.STAGES][ACCOUNTS];
+    private final double[][] watts = new double[RungeKuttaPair.MOST_STAGES][ACCOUNTS];
     private final double[][] storing;
     private final double[][] amps;
     private final double[][] using;
@@ -71,9 +73,9 @@ final class EnergyMeter implements Integrator.Follower {
             }
         }
         this.stores = plant.all(Store.class).toArray(Store[]::new);
-        this.storing = new double[Integrator.STAGES][stores.length];
-        this.amps = new double[Integrator.STAGES][stores.length];
-        this.using = new double[Integrator.STAGES][stores.length];
+        this.storing = new double[RungeKuttaPair.MOST_STAGES][stores.length];
+        this.amps = new double[RungeKuttaPair.MOST_STAGES][stores.length];
+        this.using = new double[RungeKuttaPair.MOST_STAGES][stores.length];
         this.flowedJoules = new double[stores.length];
         this.storedJoules = new double[stores.length];
         this.coulombs = new double[stores.length];

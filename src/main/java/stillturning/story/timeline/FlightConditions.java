@@ -8,6 +8,7 @@ import stillturning.model.Study.Aircraft;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Span;
 import stillturning.story.Setting;
+import stillturning.story.timeline.stride.StepLimits;
 
 /**
  * What does not depend on the candidate.

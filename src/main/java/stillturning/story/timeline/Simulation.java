@@ -16,6 +16,11 @@ import stillturning.story.device.battery.CellDevice;
 import stillturning.story.device.battery.Store;
 import stillturning.story.device.battery.Warmth;
 import stillturning.story.device.plant.Plant;
+import stillturning.story.timeline.stride.Advance;
+import stillturning.story.timeline.stride.DipCheck;
+import stillturning.story.timeline.stride.Integrator;
+import stillturning.story.timeline.stride.RungeKuttaPair;
+import stillturning.story.timeline.stride.StepLimits;
 
 /**
  * Jumps from event to event: settles everything that happens at one instant, then carries charges
@@ -66,22 +71,23 @@ final class Simulation {
         stores = plant.all(Store.class).toArray(Store[]::new);
         heats = plant.heats().toArray(Stateful[]::new);
         chatter = new Chatter(byName.keySet().toArray(String[]::new), devices, now);
-        DipCheck dips = new DipCheck(devices, Integrator.STAGES);
+        DipCheck dips = new DipCheck(devices, stride.pair().places);
         integrator =
                 new Integrator(
+                        stride.pair(),
                         stores.length + heats.length,
                         this::solveStores,
-                        new Followers(meter, dips));
+                        new Followers(meter, dips, stride.pair()));
         advance = new Advance(integrator, dips, stride);
     }
 
     /** Energy and margins are read at the same stages. */
-    private record Followers(EnergyMeter meter, DipCheck dips) implements Integrator.Follower {
+    private record Followers(EnergyMeter meter, DipCheck dips, RungeKuttaPair pair)
+            implements Integrator.Follower {
         @Override
         public void read(int stage) {
             meter.read(stage);
-            // the last stage but one only foretells the end, so that of the end takes its place
-            dips.read(Math.min(stage, Integrator.STAGES - 2));
+            dips.read(pair.place(stage));
         }
 
         @Override

@@ -15,6 +15,7 @@ import stillturning.story.Setting.Race;
 import stillturning.story.StoryEvent;
 import stillturning.story.TripContest;
 import stillturning.story.UntoldStory;
+import stillturning.story.timeline.stride.StepLimits;
 
 /**
  * What flows in a candidate in one phase of the flight, with nothing wrong and after failures. Once

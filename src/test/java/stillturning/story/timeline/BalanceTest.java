@@ -27,6 +27,7 @@ import stillturning.story.device.BranchLayout;
 import stillturning.story.device.EventLog;
 import stillturning.story.device.Situation;
 import stillturning.story.device.plant.Plant;
+import stillturning.story.timeline.stride.StepLimits;
 
 /** Energy and charge over whole stories. */
 class BalanceTest {

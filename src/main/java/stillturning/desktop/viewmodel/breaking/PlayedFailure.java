@@ -47,7 +47,7 @@ public record PlayedFailure(
     static PlayedFailure of(Request request, Optional<LaidOutCandidate> before) throws UntoldStory {
         Candidate set = request.set();
         Failure failure = request.failure();
-        Timeline timeline = new Timeline(request.study(), set, request.moment());
+        Timeline timeline = Timeline.quick(request.study(), set, request.moment());
         if (!timeline.normal().engineRuns()) {
             throw timeline.neverRan();
         }

@@ -22,6 +22,9 @@ public final class ManagementDevice implements Device {
     /** A battery too cold to be charged is warm enough again this much above the limit (K). */
     private static final double WARMER_KELVIN = 2;
 
+    /** A current of which nobody can tell which way it flows (A). */
+    private static final double IDLE_AMPS = 1e-6;
+
     /** What a disconnected battery waits for. */
     private enum Awaits {
         NOTHING,
@@ -88,7 +91,7 @@ public final class ManagementDevice implements Device {
         cooling = new DelayTimer(() -> cell.celsius() - watched.cooledCelsius(), 0, now);
         cold =
                 new DelayTimer(
-                        () -> Math.max(cell.celsius() - frost, cell.dischargeAmps()),
+                        () -> Math.max(cell.celsius() - frost, cell.dischargeAmps() + IDLE_AMPS),
                         watched.coldCelsius().seconds(),
                         now);
         warm = new DelayTimer(() -> frost + WARMER_KELVIN - cell.celsius(), 0, now);
@@ -231,7 +234,7 @@ public final class ManagementDevice implements Device {
 
     /** A battery that is being charged is let off, however low it is. */
     private double low() {
-        return Math.max(cell.volts() - limits.underVolts().at(), -cell.dischargeAmps());
+        return Math.max(cell.volts() - limits.underVolts().at(), -cell.dischargeAmps() - IDLE_AMPS);
     }
 
     private double high() {

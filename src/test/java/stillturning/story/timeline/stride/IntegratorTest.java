@@ -1,7 +1,9 @@
-package stillturning.story.timeline;
+package stillturning.story.timeline.stride;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static stillturning.story.timeline.stride.RungeKuttaPair.BOGACKI_SHAMPINE;
+import static stillturning.story.timeline.stride.RungeKuttaPair.DORMAND_PRINCE;
 
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -47,10 +49,11 @@ class IntegratorTest {
         }
     }
 
-    private static double error(DoubleUnaryOperator rate, double exact, double seconds)
+    private static double error(
+            RungeKuttaPair pair, DoubleUnaryOperator rate, double exact, double seconds)
             throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, rate);
-        Integrator integrator = new Integrator(1, () -> {}, new Heedless());
+        Integrator integrator = new Integrator(pair, 1, () -> {}, new Heedless());
         integrator.begin(List.of(quantity));
         integrator.attempt(seconds);
         return Math.abs(quantity.value() - exact);
@@ -61,20 +64,32 @@ class IntegratorTest {
     void oneStepIsOfTheFifthOrderAtLeast() throws NoOperatingPoint {
         for (double seconds = 0.4; seconds > 0.1; seconds /= 2) {
             double decay =
-                    error(y -> -y, Math.exp(-seconds), seconds)
-                            / error(y -> -y, Math.exp(-seconds / 2), seconds / 2);
+                    error(DORMAND_PRINCE, y -> -y, Math.exp(-seconds), seconds)
+                            / error(DORMAND_PRINCE, y -> -y, Math.exp(-seconds / 2), seconds / 2);
             assertTrue(Math.log(decay) / Math.log(2) > 5.7, "decay at " + seconds);
             double half = seconds / 2;
             double curved =
-                    error(y -> -y * y, 1 / (1 + seconds), seconds)
-                            / error(y -> -y * y, 1 / (1 + half), half);
+                    error(DORMAND_PRINCE, y -> -y * y, 1 / (1 + seconds), seconds)
+                            / error(DORMAND_PRINCE, y -> -y * y, 1 / (1 + half), half);
             assertTrue(Math.log(curved) / Math.log(2) > 5.7, "curved at " + seconds);
         }
     }
 
-    private static double estimate(DoubleUnaryOperator rate, double seconds)
+    /** An error of one step of order 3 shrinks by 2 to the fourth when the step is halved. */
+    @Test
+    void oneQuickStepIsOfTheThirdOrder() throws NoOperatingPoint {
+        for (double seconds = 0.2; seconds > 0.01; seconds /= 2) {
+            double half = seconds / 2;
+            double shrinks =
+                    error(BOGACKI_SHAMPINE, y -> -y * y, 1 / (1 + seconds), seconds)
+                            / error(BOGACKI_SHAMPINE, y -> -y * y, 1 / (1 + half), half);
+            assertEquals(4, Math.log(shrinks) / Math.log(2), 0.3, "at " + seconds);
+        }
+    }
+
+    private static double estimate(RungeKuttaPair pair, DoubleUnaryOperator rate, double seconds)
             throws NoOperatingPoint {
-        Integrator integrator = new Integrator(1, () -> {}, new Heedless());
+        Integrator integrator = new Integrator(pair, 1, () -> {}, new Heedless());
         integrator.begin(List.of(new Quantity(1, rate)));
         return integrator.attempt(seconds);
     }
@@ -82,28 +97,43 @@ class IntegratorTest {
     @Test
     void theEstimateIsOfTheFourthOrdersErrorAndAboveWhatIsMade() throws NoOperatingPoint {
         for (double seconds = 0.1; seconds > 0.02; seconds /= 2) {
-            double estimate = estimate(y -> -y, seconds);
-            assertTrue(estimate > error(y -> -y, Math.exp(-seconds), seconds));
-            assertEquals(5, Math.log(estimate / estimate(y -> -y, seconds / 2)) / Math.log(2), 0.2);
+            double estimate = estimate(DORMAND_PRINCE, y -> -y, seconds);
+            assertTrue(estimate > error(DORMAND_PRINCE, y -> -y, Math.exp(-seconds), seconds));
+            assertEquals(
+                    5,
+                    Math.log(estimate / estimate(DORMAND_PRINCE, y -> -y, seconds / 2))
+                            / Math.log(2),
+                    0.2);
             assertTrue(
-                    estimate(y -> -y * y, seconds)
-                            > error(y -> -y * y, 1 / (1 + seconds), seconds));
+                    estimate(DORMAND_PRINCE, y -> -y * y, seconds)
+                            > error(DORMAND_PRINCE, y -> -y * y, 1 / (1 + seconds), seconds));
+        }
+    }
+
+    @Test
+    void theQuickEstimateIsOfTheSecondOrdersErrorAndAboveWhatIsMade() throws NoOperatingPoint {
+        for (double seconds = 0.1; seconds > 0.02; seconds /= 2) {
+            double estimate = estimate(BOGACKI_SHAMPINE, y -> -y, seconds);
+            assertTrue(estimate > error(BOGACKI_SHAMPINE, y -> -y, Math.exp(-seconds), seconds));
+            double half = estimate(BOGACKI_SHAMPINE, y -> -y, seconds / 2);
+            assertEquals(3, Math.log(estimate / half) / Math.log(2), 0.2);
         }
     }
 
     @Test
     void aTrialStartsWhereTheLastBeganNotWhereItEnded() throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, y -> -y);
-        Integrator integrator = new Integrator(2, () -> {}, new Heedless());
+        Integrator integrator = new Integrator(DORMAND_PRINCE, 2, () -> {}, new Heedless());
         integrator.begin(List.of(quantity));
         integrator.attempt(0.3);
         integrator.attempt(0.1);
         assertEquals(Math.exp(-0.1), quantity.value(), 1e-9);
     }
 
-    private static double errorHalfway(double seconds) throws NoOperatingPoint {
+    private static double errorHalfway(RungeKuttaPair pair, double seconds)
+            throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, y -> -y * y);
-        Integrator integrator = new Integrator(1, () -> {}, new Heedless());
+        Integrator integrator = new Integrator(pair, 1, () -> {}, new Heedless());
         integrator.begin(List.of(quantity));
         integrator.attempt(seconds);
         integrator.look(0.4 * seconds);
@@ -114,15 +144,27 @@ class IntegratorTest {
     @Test
     void theWayBetweenTheEndsOfAStepIsOfTheFourthOrder() throws NoOperatingPoint {
         for (double seconds = 0.2; seconds > 0.02; seconds /= 2) {
-            double shrinks = errorHalfway(seconds) / errorHalfway(seconds / 2);
+            double shrinks =
+                    errorHalfway(DORMAND_PRINCE, seconds)
+                            / errorHalfway(DORMAND_PRINCE, seconds / 2);
             assertEquals(5, Math.log(shrinks) / Math.log(2), 0.4, "at " + seconds);
+        }
+    }
+
+    @Test
+    void theWayBetweenTheEndsOfAQuickStepIsOfTheThirdOrder() throws NoOperatingPoint {
+        for (double seconds = 0.1; seconds > 0.01; seconds /= 2) {
+            double shrinks =
+                    errorHalfway(BOGACKI_SHAMPINE, seconds)
+                            / errorHalfway(BOGACKI_SHAMPINE, seconds / 2);
+            assertEquals(4, Math.log(shrinks) / Math.log(2), 0.4, "at " + seconds);
         }
     }
 
     @Test
     void aLookAtTheEndsOfAStepFindsItsEnds() throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, y -> -y);
-        Integrator integrator = new Integrator(1, () -> {}, new Heedless());
+        Integrator integrator = new Integrator(DORMAND_PRINCE, 1, () -> {}, new Heedless());
         integrator.begin(List.of(quantity));
         integrator.attempt(0.3);
         double end = quantity.value();
@@ -135,7 +177,7 @@ class IntegratorTest {
     @Test
     void aGlanceSaysHowFarTheWayBendsOffItsTangent() throws NoOperatingPoint {
         Quantity quantity = new Quantity(1, y -> -y);
-        Integrator integrator = new Integrator(1, () -> {}, new Heedless());
+        Integrator integrator = new Integrator(DORMAND_PRINCE, 1, () -> {}, new Heedless());
         integrator.begin(List.of(quantity));
         assertEquals(1e-4 / 2, integrator.glance(1e-2), 1e-15);
         assertEquals(0.99, quantity.value(), 1e-15);

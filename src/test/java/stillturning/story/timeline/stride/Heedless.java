@@ -1,4 +1,4 @@
-package stillturning.story.timeline;
+package stillturning.story.timeline.stride;
 
 /** Follows no step at all. */
 final class Heedless implements Integrator.Follower {

@@ -1,4 +1,4 @@
-package stillturning.story.timeline;
+package stillturning.story.timeline.stride;
 
 import stillturning.story.device.Device;
 
@@ -7,7 +7,7 @@ import stillturning.story.device.Device;
  * way: the start, the stages of the Runge–Kutta step, the end. A margin that stays farther from 0
  * than it moved about cannot have been there unless it moved as far again unseen.
  */
-final class DipCheck {
+public final class DipCheck {
 
     /** A margin that only rose or only fell counts if it comes this near to 0, in its own way. */
     private static final double NEAR = 1.0 / 16;
@@ -26,7 +26,7 @@ final class DipCheck {
     /**
      * @param most largest number of readings on one way
      */
-    DipCheck(Device[] devices, int most) {
+    public DipCheck(Device[] devices, int most) {
         this.devices = devices;
         this.moving = new int[devices.length];
         this.readings = new double[most][devices.length];
@@ -36,7 +36,7 @@ final class DipCheck {
      * Takes the reading of this number on the way. That at the start, 0, also finds out which
      * margins can move: between events, a yes or no stays what it is.
      */
-    void read(int place) {
+    public void read(int place) {
         if (place == 0) {
             findMoving();
         }
@@ -62,6 +62,28 @@ final class DipCheck {
             lowest = Math.min(lowest, devices[moving[i]].margin());
         }
         return lowest;
+    }
+
+    /** How many margins can move. */
+    int count() {
+        return count;
+    }
+
+    /** Largest number of margins. */
+    int most() {
+        return devices.length;
+    }
+
+    /** Copies a reading. */
+    void copy(int place, double[] into) {
+        System.arraycopy(readings[place], 0, into, 0, count);
+    }
+
+    /** Reads the margins at the present operating point. */
+    void now(double[] into) {
+        for (int i = 0; i < count; i++) {
+            into[i] = devices[moving[i]].margin();
+        }
     }
 
     /** Whether the first so many readings leave it open that something happened between them. */

@@ -1,4 +1,4 @@
-package stillturning.story.timeline;
+package stillturning.story.timeline.stride;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -112,19 +112,23 @@ class AdvanceTest {
     }
 
     private static Advance advance(Device watching) {
-        DipCheck dips = new DipCheck(new Device[] {watching}, Integrator.STAGES);
+        return advance(watching, StepLimits.upTo(Double.MAX_VALUE));
+    }
+
+    private static Advance advance(Device watching, StepLimits stride) {
+        RungeKuttaPair pair = stride.pair();
+        DipCheck dips = new DipCheck(new Device[] {watching}, pair.places);
         Integrator.Follower reading =
                 new Integrator.Follower() {
                     @Override
                     public void read(int stage) {
-                        dips.read(Math.min(stage, Integrator.STAGES - 2));
+                        dips.read(pair.place(stage));
                     }
 
                     @Override
                     public void taken(double seconds, double[] weights) {}
                 };
-        return new Advance(
-                new Integrator(1, () -> {}, reading), dips, StepLimits.upTo(Double.MAX_VALUE));
+        return new Advance(new Integrator(pair, 1, () -> {}, reading), dips, stride);
     }
 
     @Test
@@ -143,6 +147,24 @@ class AdvanceTest {
         // 12 s below 0 of an uninterrupted way of 80 s; at both its ends far above
         double reached = advance(new Nearby(charge, value, 0.06)).from(0, 80, List.of(charge));
         assertEquals((1 - value - 0.06) / 0.01, reached, 1.1e-9);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.55, 0.5, 0.43, 0.35, 0.3})
+    void aQuickStepSeesADipToo(double value) throws NoOperatingPoint {
+        Kinked charge = new Kinked(-0.01);
+        Nearby dip = new Nearby(charge, value, 0.06);
+        double reached = advance(dip, StepLimits.QUICK).from(0, 80, List.of(charge));
+        assertEquals((1 - value - 0.06) / 0.01, reached, 2 * 80e-6);
+    }
+
+    @Test
+    void aQuickStepFindsAnEventToAMillionthOfItself() throws NoOperatingPoint {
+        Kinked charge = new Kinked(-0.01);
+        Watch watch = new Watch(charge, 0.25);
+        double reached = advance(watch, StepLimits.QUICK).from(0, 1000, List.of(charge));
+        assertEquals(75, reached, 1.1 * 100e-6);
+        assertTrue(charge.value() < 0.25);
     }
 
     @Test

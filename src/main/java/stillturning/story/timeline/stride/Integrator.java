@@ -1,57 +1,25 @@
-package stillturning.story.timeline;
+package stillturning.story.timeline.stride;
 
 import java.util.List;
 import stillturning.network.NoOperatingPoint;
 import stillturning.story.device.Stateful;
 
 /**
- * Carries charges and heats forward by the embedded Runge–Kutta pair of Dormand and Prince, order
- * 5(4), or along its tangent where that is as good. A trial leaves the network solved at the trial
- * time.
- *
- * @see "J. R. Dormand, P. J. Prince, J. Comp. Appl. Math. 6 (1980) 19-26, the way between the ends
- *     of a step by L. F. Shampine, Math. Comp. 46 (1986) 135-150; coefficients from memory, held by
- *     a test of their order"
+ * Carries charges and heats forward by an embedded Runge–Kutta pair, or by the mean of the slopes
+ * at both ends where that is as good. A trial leaves the network solved at the trial time.
  */
-final class Integrator {
-
-    private static final double[][] A = {
-        {},
-        {1.0 / 5},
-        {3.0 / 40, 9.0 / 40},
-        {44.0 / 45, -56.0 / 15, 32.0 / 9},
-        {19372.0 / 6561, -25360.0 / 2187, 64448.0 / 6561, -212.0 / 729},
-        {9017.0 / 3168, -355.0 / 33, 46732.0 / 5247, 49.0 / 176, -5103.0 / 18656},
-        {35.0 / 384, 0, 500.0 / 1113, 125.0 / 192, -2187.0 / 6784, 11.0 / 84}
-    };
-
-    private static final double[] ERROR = {
-        71.0 / 57600, 0, -71.0 / 16695, 71.0 / 1920, -17253.0 / 339200, 22.0 / 525, -1.0 / 40
-    };
-
-    /** What the way between the ends of a step adds to the cubic through both ends and slopes. */
-    private static final double[] BETWEEN = {
-        -12715105075.0 / 11282082432.0,
-        0,
-        87487479700.0 / 32700410799.0,
-        -10690763975.0 / 1880347072.0,
-        701980252875.0 / 199316789632.0,
-        -1453857185.0 / 822651844.0,
-        69997945.0 / 29380423.0
-    };
-
-    static final int STAGES = 7;
+public final class Integrator {
 
     private static final double[] TO_END = {1};
     private static final double[] BOTH_ENDS = {0.5, 0.5};
 
     /** Solves the network for the present values. */
-    interface Network {
+    public interface Network {
         void solve() throws NoOperatingPoint;
     }
 
     /** Follows along: reads the network at each stage, and is told what became of the step. */
-    interface Follower {
+    public interface Follower {
         /** The network is solved at this stage of the trial; stage 0 is the start. */
         void read(int stage);
 
@@ -64,9 +32,10 @@ final class Integrator {
         void taken(double seconds, double[] weights);
     }
 
+    private final RungeKuttaPair pair;
     private final Network network;
     private final Follower follower;
-    private final double[] weights = new double[STAGES];
+    private final double[] weights;
     private final Stateful[] states;
     private final double[] start;
     private final double[] end;
@@ -77,13 +46,15 @@ final class Integrator {
     /**
      * @param most largest number of states that it is ever asked to carry
      */
-    Integrator(int most, Network network, Follower follower) {
+    public Integrator(RungeKuttaPair pair, int most, Network network, Follower follower) {
+        this.pair = pair;
+        this.weights = new double[pair.stages];
         this.network = network;
         this.follower = follower;
         this.states = new Stateful[most];
         this.start = new double[most];
         this.end = new double[most];
-        this.slopes = new double[STAGES][most];
+        this.slopes = new double[pair.stages][most];
     }
 
     /** Makes the present values and slopes of these states the start of the next trials. */
@@ -98,7 +69,7 @@ final class Integrator {
     }
 
     /** Goes on while nothing moves (s). */
-    void rest(double seconds) {
+    public void rest(double seconds) {
         follower.read(0);
         follower.taken(seconds, TO_END);
     }
@@ -110,16 +81,21 @@ final class Integrator {
      * @return how far the way of any state bends off
      */
     double glance(double seconds) throws NoOperatingPoint {
-        for (int i = 0; i < count; i++) {
-            states[i].value(start[i] + seconds * slopes[0][i]);
-        }
-        network.solve();
+        aside(seconds);
         double bend = 0;
         for (int i = 0; i < count; i++) {
             slopes[1][i] = states[i].perSecond();
             bend = Math.max(bend, Math.abs(slopes[1][i] - slopes[0][i]) * seconds / 2);
         }
         return bend;
+    }
+
+    /** Goes straight on to a point of the step glanced at last, which stays as it is (s). */
+    void aside(double seconds) throws NoOperatingPoint {
+        for (int i = 0; i < count; i++) {
+            states[i].value(start[i] + seconds * slopes[0][i]);
+        }
+        network.solve();
     }
 
     /** Ends the step just glanced at by the mean of the slopes at its ends. */
@@ -142,8 +118,8 @@ final class Integrator {
         for (int i = 0; i < count; i++) {
             double across = end[i] - start[i];
             double ahead = length * slopes[0][i] - across;
-            double behind = across - length * slopes[STAGES - 1][i];
-            double bow = ahead + t * (behind - ahead + (1 - t) * length * sum(BETWEEN, i));
+            double behind = across - length * slopes[pair.stages - 1][i];
+            double bow = ahead + t * (behind - ahead + (1 - t) * length * sum(pair.between, i));
             states[i].value(start[i] + t * (across + (1 - t) * bow));
         }
         network.solve();
@@ -156,11 +132,11 @@ final class Integrator {
      * @return estimate of the largest error of any state
      */
     double attempt(double seconds) throws NoOperatingPoint {
-        for (int stage = 1; stage < STAGES; stage++) {
+        for (int stage = 1; stage < pair.stages; stage++) {
             for (int i = 0; i < count; i++) {
                 double slope = 0;
                 for (int k = 0; k < stage; k++) {
-                    slope += A[stage][k] * slopes[k][i];
+                    slope += pair.takes(stage, k) * slopes[k][i];
                 }
                 end[i] = start[i] + seconds * slope;
                 states[i].value(end[i]);
@@ -174,7 +150,7 @@ final class Integrator {
         length = seconds;
         double worst = 0;
         for (int i = 0; i < count; i++) {
-            worst = Math.max(worst, Math.abs(seconds * sum(ERROR, i)));
+            worst = Math.max(worst, Math.abs(seconds * sum(pair.error, i)));
         }
         return worst;
     }
@@ -186,11 +162,11 @@ final class Integrator {
      */
     void take(double seconds) {
         double t = seconds / length;
-        for (int stage = 0; stage < STAGES; stage++) {
-            double across = stage < STAGES - 1 ? A[STAGES - 1][stage] : 0;
+        for (int stage = 0; stage < pair.stages; stage++) {
+            double across = stage < pair.stages - 1 ? pair.takes(pair.stages - 1, stage) : 0;
             double ahead = (stage == 0 ? 1 : 0) - across;
-            double behind = across - (stage == STAGES - 1 ? 1 : 0);
-            double bow = ahead + t * (behind - ahead + (1 - t) * BETWEEN[stage]);
+            double behind = across - (stage == pair.stages - 1 ? 1 : 0);
+            double bow = ahead + t * (behind - ahead + (1 - t) * pair.between[stage]);
             weights[stage] = across + (1 - t) * bow;
         }
         follower.taken(seconds, weights);
@@ -198,7 +174,7 @@ final class Integrator {
 
     private double sum(double[] coefficients, int state) {
         double sum = 0;
-        for (int stage = 0; stage < STAGES; stage++) {
+        for (int stage = 0; stage < pair.stages; stage++) {
             sum += coefficients[stage] * slopes[stage][state];
         }
         return sum;
