@@ -7,8 +7,23 @@ import java.util.List;
  *
  * @param name part or terminal
  * @param unit {@code V} or {@code %}
+ * @param told the range of what it was at the instants of events, those between that last no time
+ *     included
  */
-public record Trace(String name, String unit, List<Point> points) {
+public record Trace(String name, String unit, List<Point> points, Range told) {
+
+    /** Lowest and highest of something; nothing yet where the lowest is above the highest. */
+    public record Range(double lowest, double highest) {
+        public static final Range NOTHING =
+                new Range(Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY);
+
+        /** The same with one value more. */
+        public Range with(double value) {
+            return value >= lowest && value <= highest
+                    ? this
+                    : new Range(Math.min(lowest, value), Math.max(highest, value));
+        }
+    }
 
     /** Time (s) and value. */
     public record Point(double seconds, double value) {}
@@ -17,14 +32,16 @@ public record Trace(String name, String unit, List<Point> points) {
         points = List.copyOf(points);
     }
 
-    /** Lowest value. */
+    /** Lowest value, at any instant that the story tells of. */
     public double lowest() {
-        return points.stream().mapToDouble(Point::value).min().orElse(Double.NaN);
+        return Math.min(
+                told.lowest, points.stream().mapToDouble(Point::value).min().orElse(Double.NaN));
     }
 
-    /** Highest value. */
+    /** Highest value, at any instant that the story tells of. */
     public double highest() {
-        return points.stream().mapToDouble(Point::value).max().orElse(Double.NaN);
+        return Math.max(
+                told.highest, points.stream().mapToDouble(Point::value).max().orElse(Double.NaN));
     }
 
     /** Value at the first point. */

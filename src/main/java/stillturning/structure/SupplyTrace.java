@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import stillturning.structure.Survival.Outcome;
 import stillturning.structure.Survival.Spread;
+import stillturning.structure.Survival.Surplus;
 import stillturning.structure.Wiring.Kind;
 import stillturning.structure.Wiring.Line;
 import stillturning.structure.Wiring.Need;
@@ -81,11 +82,14 @@ final class SupplyTrace {
         parts.set(line.part());
         ask(line.need());
         if (line.kind() == Kind.GENERATOR_BESIDE_BATTERY) {
-            int[] metal = survival.metal(line, outcome);
-            int battery = survival.batteryOn(metal, outcome);
-            parts.set(wiring.lines.get(battery).part());
-            trace(metal, wiring.lines.get(battery).to());
+            survival.surplus(line, outcome).ifPresent(this::traceSurplus);
         }
+    }
+
+    private void traceSurplus(Surplus surplus) {
+        parts.set(surplus.buffer().part());
+        trace(surplus.out(), surplus.buffer().to());
+        trace(surplus.back(), surplus.buffer().from());
     }
 
     private void trace(int[] via, int net) {

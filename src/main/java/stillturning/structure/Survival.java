@@ -43,6 +43,10 @@ final class Survival {
         }
     }
 
+    /** What steadies a generator, and the ways out to it and back from it. */
+    @SuppressWarnings("ArrayRecordComponent") // never leaves the room, never written
+    record Surplus(Line buffer, int[] out, int[] back) {}
+
     /**
      * What holds.
      *
@@ -158,7 +162,7 @@ final class Survival {
             boolean unfed = line.need() != Wiring.NOTHING && !outcome.fed.get(line.need());
             if (unfed
                     || (line.kind() == Kind.GENERATOR_BESIDE_BATTERY
-                            && batteryOn(metal(line, outcome), outcome) == NONE)) {
+                            && surplus(line, outcome).isEmpty())) {
                 outcome.open.clear(i);
                 changed = true;
             }
@@ -238,22 +242,28 @@ final class Survival {
         return line.from() == net ? line.to() : line.from();
     }
 
-    /** The nets on the same metal as a generator's output. */
-    int[] metal(Line generator, Outcome outcome) {
-        BitSet metal = new BitSet();
-        outcome.open.stream()
-                .filter(i -> wiring.lines.get(i).kind() == Kind.METAL)
-                .forEach(metal::set);
-        return flood(generator.to(), leaving, bars(outcome.gone), metal);
+    /**
+     * Where what a generator gives too much can go: out to a battery's plus and back from its
+     * minus, by metal and forwards through diodes; nowhere if there is none.
+     */
+    Optional<Surplus> surplus(Line generator, Outcome outcome) {
+        BitSet passing = new BitSet();
+        outcome.open.stream().filter(i -> passes(wiring.lines.get(i).kind())).forEach(passing::set);
+        BitSet dead = bars(outcome.gone);
+        int[] out = flood(generator.to(), leaving, dead, passing);
+        int[] back = flood(generator.from(), arriving, dead, passing);
+        return wiring.buffers.stream()
+                .filter(buffer -> !outcome.gone.get(buffer.part()))
+                .filter(b -> out[b.to()] != UNREACHED && back[b.from()] != UNREACHED)
+                .findFirst()
+                .map(buffer -> new Surplus(buffer, out, back));
     }
 
-    /** A battery whose plus is on this metal, or {@link #NONE}. */
-    int batteryOn(int[] metal, Outcome outcome) {
-        return outcome.open.stream()
-                .filter(i -> wiring.lines.get(i).kind() == Kind.CELL)
-                .filter(i -> metal[wiring.lines.get(i).to()] != UNREACHED)
-                .findFirst()
-                .orElse(NONE);
+    private static boolean passes(Kind kind) {
+        return switch (kind) {
+            case METAL, ONE_WAY -> true;
+            case CONVERTER, CELL, GENERATOR, GENERATOR_BESIDE_BATTERY -> false;
+        };
     }
 
     private long[] anywhere() {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import stillturning.model.Candidate;
@@ -47,9 +48,11 @@ final class Wiring {
     enum Kind {
         METAL,
         ONE_WAY,
+        /** A converter: what it gives is no change of what it takes. */
+        CONVERTER,
         CELL,
         GENERATOR,
-        /** Gives up unless a battery sits on the same metal. */
+        /** Gives up unless what it gives too much finds a way through a battery. */
         GENERATOR_BESIDE_BATTERY;
 
         boolean isSource() {
@@ -76,6 +79,9 @@ final class Wiring {
     final List<Part> parts;
     final List<Line> lines = new ArrayList<>();
     final List<Need> needs = new ArrayList<>();
+
+    /** What takes up a change of current by itself, from its minus to its plus. */
+    final List<Line> buffers = new ArrayList<>();
 
     /** How many useful positions the lever of each part has, 1 for most. */
     final int[] stands;
@@ -106,6 +112,7 @@ final class Wiring {
             }
         }
         circuit.placed().forEach(this::addNeed);
+        circuit.placed().forEach(this::addBuffer);
         circuit.placed().forEach(p -> lines.addAll(p.element().accept(new LinesOf(p))));
         if (lenient.contains(Relaxation.THROUGH_LOADS_AND_SOURCES)) {
             circuit.placed().forEach(this::addSneakPath);
@@ -147,6 +154,27 @@ final class Wiring {
             }
             case BATTERY, GENERATOR, CAPACITOR, PATH, ELECTRONICS -> {}
         }
+    }
+
+    /** A capacitor counts if it is large enough for every alternator, ways aside. */
+    private void addBuffer(Placed placed) {
+        OptionalDouble ohms = placed.element().surplusOhms();
+        if (ohms.isPresent()
+                && (placed.element().role() == Role.BATTERY
+                        || ohms.getAsDouble() <= strictestOhms())) {
+            int part = index(placed);
+            long any = PartGraph.ANY_STAND;
+            buffers.add(new Line(part, placed.to(), placed.from(), Kind.CELL, NOTHING, any));
+        }
+    }
+
+    private double strictestOhms() {
+        return circuit.placed().stream()
+                .map(Placed::element)
+                .filter(Generator.class::isInstance)
+                .mapToDouble(element -> ((Generator) element).steadyingOhms())
+                .min()
+                .orElse(0);
     }
 
     /** Sources and what works between two nets let current through, if that is asked. */
@@ -204,7 +232,7 @@ final class Wiring {
         public List<Line> visit(Conversion conversion) {
             int need = needIndex.getOrDefault(placed.name(), NOTHING);
             int plus = plus(placed, conversion);
-            return line(placed.from(), plus, Kind.ONE_WAY, need, PartGraph.ANY_STAND);
+            return line(placed.from(), plus, Kind.CONVERTER, need, PartGraph.ANY_STAND);
         }
 
         @Override

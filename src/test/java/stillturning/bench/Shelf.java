@@ -53,10 +53,10 @@ public final class Shelf {
     public static final Management LENIENT = limits(0.1, 100, 10_000, 1);
 
     /** Goes on without a battery, and does not jump when it loses it. */
-    public static final Alone STEADY = new Alone(WithoutBattery.STEADY, 35, 0);
+    public static final Alone STEADY = new Alone(WithoutBattery.STEADY, 0.5, 35, 0);
 
     /** Gives up without a battery, and does not jump when it loses it. */
-    public static final Alone GIVES_UP = new Alone(WithoutBattery.GIVES_UP, 35, 0);
+    public static final Alone GIVES_UP = new Alone(WithoutBattery.GIVES_UP, 0.5, 35, 0);
 
     /** How what needs a feed may answer to its voltage. */
     public static final List<Demand.Kind> DRAWING =

@@ -156,11 +156,11 @@ final class PlainLook {
 
     private List<Placed> letGo(Set<String> gone, Set<Placed> open) {
         boolean[][] reach = closure(open, gone, true);
-        boolean[][] metal = closure(metal(open), gone, false);
-        return open.stream().filter(placed -> !holds(placed, open, reach, metal)).toList();
+        boolean[][] surplus = closure(passing(open), gone, false);
+        return open.stream().filter(placed -> !holds(placed, open, reach, surplus)).toList();
     }
 
-    private boolean holds(Placed placed, Set<Placed> open, boolean[][] reach, boolean[][] metal) {
+    private boolean holds(Placed placed, Set<Placed> open, boolean[][] reach, boolean[][] surplus) {
         Element element = placed.element();
         if (element instanceof Conversion) {
             return isFed(placed.from(), placed.to(), open, reach);
@@ -178,15 +178,16 @@ final class PlainLook {
                                     .anyMatch(
                                             p ->
                                                     p.element() instanceof Cell
-                                                            && metal[placed.from()][p.from()]));
+                                                            && surplus[placed.from()][p.from()]
+                                                            && surplus[p.to()][placed.to()]));
         }
         return true;
     }
 
-    private Set<Placed> metal(Set<Placed> open) {
-        Set<Placed> metal = new LinkedHashSet<>(open);
-        metal.removeIf(p -> p.element().passage() != Passage.BOTH_WAYS);
-        return metal;
+    private Set<Placed> passing(Set<Placed> open) {
+        Set<Placed> passing = new LinkedHashSet<>(open);
+        passing.removeIf(p -> p.element().passage() == Passage.NONE);
+        return passing;
     }
 
     private boolean isFed(String load, Set<String> gone, Set<Placed> open) {

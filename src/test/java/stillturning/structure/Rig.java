@@ -88,7 +88,11 @@ final class Rig {
                 new OutputBySpeed(
                         List.of(new OutputBySpeed.Point(20, 0), new OutputBySpeed.Point(60, 40)));
         Alone alone =
-                new Alone(needsBattery ? WithoutBattery.GIVES_UP : WithoutBattery.STEADY, 35, 0.4);
+                new Alone(
+                        needsBattery ? WithoutBattery.GIVES_UP : WithoutBattery.STEADY,
+                        0.5,
+                        35,
+                        0.4);
         return add(new Alternator(tag(id), new Regulation(14.2, 0.005), output, 4, 14.2, alone));
     }
 

@@ -118,7 +118,11 @@ record IdealisedCandidate(Study study, Candidate candidate) {
     private static Element steady(Element element) {
         return element instanceof Generator generator
                 ? generator.alone(
-                        new Alone(WithoutBattery.STEADY, generator.alone().clampVolts(), 0))
+                        new Alone(
+                                WithoutBattery.STEADY,
+                                generator.alone().steadying(),
+                                generator.alone().clampVolts(),
+                                0))
                 : element;
     }
 

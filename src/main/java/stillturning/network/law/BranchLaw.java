@@ -40,6 +40,11 @@ public sealed interface BranchLaw
     /** Whether any voltage makes a current flow; if not, the branch joins nothing. */
     boolean conducts();
 
+    /** Whether it would take up a current that comes in at its {@code from}. */
+    default boolean takesUp() {
+        return conducts();
+    }
+
     /** Whether current is exactly (V - {@link #emfVolts}) times one slope. */
     default boolean linear() {
         return false;

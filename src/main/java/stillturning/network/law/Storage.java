@@ -82,6 +82,12 @@ public record Storage(double volts, double ohms, Intake intake, double giveAmps)
         return Math.max(0, across - gassesFrom()) / intake.gassingOhms();
     }
 
+    /** Whether it can be charged at all. */
+    @Override
+    public boolean takesUp() {
+        return !intake.equals(Intake.NONE);
+    }
+
     private double gassesFrom() {
         return Math.max(volts, intake.gassingVolts());
     }

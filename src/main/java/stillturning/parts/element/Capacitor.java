@@ -1,5 +1,6 @@
 package stillturning.parts.element;
 
+import java.util.OptionalDouble;
 import stillturning.parts.element.curve.Require;
 
 /**
@@ -21,11 +22,20 @@ public record Capacitor(
         double leakOhms)
         implements Element {
 
+    /** Time in which the field of an alternator follows its regulator (s). From memory, a guess. */
+    private static final double FIELD_SECONDS = 0.1;
+
     public Capacitor {
         Require.positive(name, "capacitance (F)", farads);
         Require.positive(name, "equivalent resistance (ohm)", ohms);
         Require.positive(name, "rated voltage (V)", ratedVolts);
         Require.positive(name, "resistance to leakage (ohm)", leakOhms);
+    }
+
+    /** Its own resistance, and what its voltage moves meanwhile. */
+    @Override
+    public OptionalDouble surplusOhms() {
+        return OptionalDouble.of(ohms + FIELD_SECONDS / farads);
     }
 
     /** Charge at its rated voltage (C). */

@@ -1,6 +1,7 @@
 package stillturning.parts.element;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import stillturning.parts.element.curve.Acceptance;
 import stillturning.parts.element.curve.Require;
 import stillturning.parts.element.curve.RestVoltage;
@@ -81,6 +82,15 @@ public record Cell(
     /** Charging current (A) up to which its resistance alone counts. */
     public double acceptAmps(double charge) {
         return openCircuit.curve().acceptance().ampsAt(charge, capacity.oneHourAmps());
+    }
+
+    /**
+     * Its resistance as stated, however full and however cold: within a tenth of a second its
+     * plates take up any current. From memory, unverified.
+     */
+    @Override
+    public OptionalDouble surplusOhms() {
+        return OptionalDouble.of(ohms);
     }
 
     /** Over-potential (V) that drives as much current again. */

@@ -1,6 +1,7 @@
 package stillturning.parts.element;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * One electrical behaviour between two terminals of a part.
@@ -81,6 +82,14 @@ public sealed interface Element
     }
 
     Role role();
+
+    /**
+     * Resistance (ohm) against which it takes up a change of current by itself, as long as the
+     * field of an alternator needs to follow; empty for what takes up none.
+     */
+    default OptionalDouble surplusOhms() {
+        return OptionalDouble.empty();
+    }
 
     /** What opens and closes it on command; empty if nothing does. */
     default Optional<Control> commandedBy() {

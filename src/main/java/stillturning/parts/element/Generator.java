@@ -26,6 +26,9 @@ public record Generator(
         Alone alone)
         implements Element {
 
+    /** Output of a machine that gives nothing at any speed, so that it still has a measure (A). */
+    private static final double LEAST_AMPS = 1e-3;
+
     /** Set point (V) at no load and its fall with current (ohm). */
     public record Regulation(double setVolts, double droopOhms) {
         public Regulation {
@@ -47,11 +50,15 @@ public record Generator(
     /**
      * How it fares without a battery, and what it does in the moment that it loses it.
      *
+     * @param steadying largest resistance that a battery may be behind and still steady it, as a
+     *     share of its set point over its largest current
      * @param clampVolts highest voltage of a load dump (V)
      * @param dumpSeconds how long a load dump lasts (s)
      */
-    public record Alone(WithoutBattery then, double clampVolts, double dumpSeconds) {
+    public record Alone(
+            WithoutBattery then, double steadying, double clampVolts, double dumpSeconds) {
         public Alone {
+            Require.positive("alternator", "steadying resistance", steadying);
             Require.positive("alternator", "clamp voltage (V)", clampVolts);
             Require.notNegative("alternator", "length of a load dump (s)", dumpSeconds);
         }
@@ -64,6 +71,18 @@ public record Generator(
     /** Whether it can be relied on only beside a battery. */
     public boolean needsBattery() {
         return alone.then != WithoutBattery.STEADY;
+    }
+
+    /**
+     * Largest incremental resistance (ohm), seen from its terminals, that still steadies it.
+     *
+     * <p>Its field follows its regulator in about a tenth of a second, so until then a change of
+     * current must find another way. Loads that hold their power answer it the wrong way round: all
+     * of its output in such loads is a resistance of minus its set point over its largest current.
+     * What is beside them must outweigh that; by how much is a guess ({@link Alone#steadying}).
+     */
+    public double steadyingOhms() {
+        return alone.steadying * regulation.setVolts / Math.max(LEAST_AMPS, output.largestAmps());
     }
 
     /** The same machine faring otherwise without a battery. */

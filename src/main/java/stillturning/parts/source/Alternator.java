@@ -97,6 +97,11 @@ public record Alternator(
                     Excitation excitation,
             @Describes("What becomes of it when no battery is joined to it.")
                     WithoutBattery withoutBattery,
+            @Describes(
+                            "Largest resistance that a battery may be behind and still steady it,"
+                                    + " as a share of its set point over its rating.")
+                    @OfDimension(value = Dimension.RATIO, above = "0 %")
+                    double steadying,
             @Describes("Highest voltage when it loses its battery while it charges it.")
                     @GrowsWithVolts
                     @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
@@ -129,7 +134,7 @@ public record Alternator(
                     new OutputBySpeed(points),
                     fieldResistance,
                     excitation == Excitation.FIELD ? setPoint : 0,
-                    new Alone(withoutBattery, dumpClamp, dumpLasts));
+                    new Alone(withoutBattery, steadying, dumpClamp, dumpLasts));
         }
     }
 

@@ -29,12 +29,33 @@ public final class EventLog {
     private final List<TripContest> contests = new ArrayList<>();
     private int latestMove = -1;
     private int cause = -1;
+    private Runnable told = () -> {};
+
+    /** Has something done whenever an event has been written whose words tell what stands. */
+    public void whenTold(Runnable action) {
+        told = action;
+    }
 
     public void write(double seconds, Kind kind, String part, String words, int ledBy) {
         if (!IDLE.contains(kind)) {
             latestMove = happenings.size();
         }
         happenings.add(new StoryEvent(seconds, kind, part, words, ledBy));
+        told.run();
+    }
+
+    /** Index of the event that was written last. */
+    public int latest() {
+        return happenings.size() - 1;
+    }
+
+    /** Puts other words to an event, once the network that it led to is solved. */
+    public void reword(int index, String words) {
+        StoryEvent then = happenings.get(index);
+        happenings.set(
+                index,
+                new StoryEvent(then.seconds(), then.kind(), then.part(), words, then.cause()));
+        told.run();
     }
 
     /** The network was solved: the last event that it feels is the cause of what it does next. */

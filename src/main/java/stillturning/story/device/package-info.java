@@ -6,6 +6,15 @@
  * <p>Decisions:
  *
  * <ul>
+ *   <li><b>What steadies an alternator is asked of the circuit.</b> A battery counts where a change
+ *       of the alternator's current can get to it and back, through metal or forwards through
+ *       diodes, against less than a stated resistance ({@code
+ *       parts.element.Generator.steadyingOhms}). So every way to lose a battery, on either side of
+ *       it, is one state with one outcome, and a battery behind a diode isolator steadies. Turned
+ *       down: a path of metal from plus to plus, which does not see a lost minus; and the slope of
+ *       the charging law, in which a full battery has tens of ohms, though its plates take up any
+ *       current for a tenth of a second. Held by {@code SteadyingTest} and, over a thousand
+ *       aircraft drawn by lot, {@code EqualCircuitsTest}.
  *   <li><b>A management that blocks only charging leaves a battery that steadies nothing.</b> A
  *       battery that is too cold gives current but takes none; no alternator then counts it as its
  *       battery. Every other limit disconnects it. A battery that comes and goes without end is

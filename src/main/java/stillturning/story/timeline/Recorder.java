@@ -21,11 +21,20 @@ import stillturning.story.device.plant.SupplyDevice;
 final class Recorder {
 
     private final Situation now;
-    private final Map<Series, List<Trace.Point>> samples = new LinkedHashMap<>();
+    private final Map<Series, Samples> samples = new LinkedHashMap<>();
 
     private final Map<String, Doings> doings = new LinkedHashMap<>();
 
-    private record Series(String name, String unit, DoubleSupplier value) {}
+    private record Series(String name, String unit, DoubleSupplier value) {
+        double now() {
+            return value.getAsDouble();
+        }
+    }
+
+    private static final class Samples {
+        private final List<Trace.Point> points = new ArrayList<>();
+        private Trace.Range told = Trace.Range.NOTHING;
+    }
 
     /** What something does, and since when it did what. */
     private record Doings(Supplier<Doing> now, List<Beginning> beginnings) {}
@@ -72,15 +81,19 @@ final class Recorder {
     }
 
     private void watch(String name, String unit, DoubleSupplier value) {
-        samples.put(new Series(name, unit, value), new ArrayList<>());
+        samples.put(new Series(name, unit, value), new Samples());
     }
 
     /** Takes a sample of everything. */
     void look() {
         samples.forEach(
-                (series, points) ->
-                        points.add(new Trace.Point(now.seconds, series.value().getAsDouble())));
+                (series, seen) -> seen.points.add(new Trace.Point(now.seconds, series.now())));
         doings.values().forEach(this::look);
+    }
+
+    /** An instant that something is told of, though it may last no time. */
+    void glimpse() {
+        samples.forEach((series, seen) -> seen.told = seen.told.with(series.now()));
     }
 
     private void look(Doings of) {
@@ -107,7 +120,13 @@ final class Recorder {
 
     List<Trace> traces() {
         return samples.entrySet().stream()
-                .map(e -> new Trace(e.getKey().name(), e.getKey().unit(), e.getValue()))
+                .map(
+                        e ->
+                                new Trace(
+                                        e.getKey().name(),
+                                        e.getKey().unit(),
+                                        e.getValue().points,
+                                        e.getValue().told))
                 .toList();
     }
 

@@ -161,6 +161,7 @@ final class Run {
             shedAllButTheEngine();
         }
         journal.solved();
+        journal.whenTold(recorder::glimpse);
         Optional<Aftermath> aftermath = Optional.empty();
         boolean over = false;
         while (!over) {

@@ -83,7 +83,8 @@ class CrossCheckTest {
         String counts = refused + " refused, " + lost + " lost, " + kept + " kept, " + all.size();
         assertTrue(refused < DRAWN / 30 && lost > DRAWN && kept > DRAWN, counts);
         assertTrue(all.size() > DRAWN / 10 && all.size() < (lost + kept) / 10, counts);
-        assertTrue(seen.size() > 6, seen.toString());
+        // shape and story agree on what steadies an alternator, so that it explains nothing here
+        assertTrue(seen.size() > 5, seen.toString());
     }
 
     /** A battery through one connector to both inputs of a computer, and another round it. */

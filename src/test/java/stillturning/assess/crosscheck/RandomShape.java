@@ -69,7 +69,7 @@ final class RandomShape {
         }
         if (random.nextBoolean()) {
             WithoutBattery then = one(List.of(WithoutBattery.values()));
-            Alone alone = new Alone(then, 40, random.nextBoolean() ? 0 : 0.3);
+            Alone alone = new Alone(then, 0.5, 40, random.nextBoolean() ? 0 : 0.3);
             bench.part(Shelf.alternator("alternator", 14.2, between(2, 40), 14.2, alone));
             at("alternator.output:p alternator.field:p alternator.case:m");
         }

@@ -38,7 +38,7 @@ class AlternatorStoryTest {
 
     /** 35 V for 400 ms: the suppressed class of ISO 16750-2 at 12 V, from memory, unverified. */
     private static Alternator dumping(WithoutBattery then) {
-        return Shelf.alternator("alternator", 14.2, 45, 0, new Alone(then, 35, 0.4));
+        return Shelf.alternator("alternator", 14.2, 45, 0, new Alone(then, 0.5, 35, 0.4));
     }
 
     private static Bench flying(Battery battery, Alternator alternator) {

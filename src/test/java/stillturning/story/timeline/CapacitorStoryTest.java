@@ -175,12 +175,12 @@ class CapacitorStoryTest {
                 .join("alternator", "field", "bus", "bar");
     }
 
+    /** A bank of this size takes up what the alternator gives too much, as a battery does. */
     @Test
-    void itSteadiesNoAlternator() throws UntoldStory {
-        Bench bench = withAlternator(true);
-        Story story = Telling.unaided(bench, "battery: disconnects itself");
-        assertEquals(0, Telling.when(story, StoryEvent.Kind.SOURCE_STOPS, "alternator"), 1e-9);
-        assertTrue(Telling.when(story, StoryEvent.Kind.LOAD_STOPS, "computer") > 10);
+    void itSteadiesAnAlternatorInPlaceOfTheBattery() throws UntoldStory {
+        Story story = Telling.unaided(withAlternator(true), "battery: disconnects itself");
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.SOURCE_STOPS));
+        assertEquals(0, Telling.count(story, StoryEvent.Kind.LOAD_STOPS));
     }
 
     @Test

@@ -43,7 +43,7 @@ class MovesTest {
                                 14.2,
                                 40,
                                 0,
-                                new Alone(WithoutBattery.STEADY, 35, 0.3)))
+                                new Alone(WithoutBattery.STEADY, 0.5, 35, 0.3)))
                 .closedSwitch("main", "on")
                 .closedSwitch("field", "on")
                 .bus("bus")

@@ -159,7 +159,7 @@ final class RandomAircraft {
     }
 
     private void alternator(String id) {
-        Alone alone = new Alone(one(List.of(WithoutBattery.values())), 30, between(0, 0.4));
+        Alone alone = new Alone(one(List.of(WithoutBattery.values())), 0.5, 30, between(0, 0.4));
         double full = one(List.of(0.0, 14.2));
         bench.part(Shelf.alternator(id, between(13.8, 14.6), between(5, 40), full, alone));
         joined(id + ".case", "ground.stud").joined(id + ".field", "main-bus.bar");

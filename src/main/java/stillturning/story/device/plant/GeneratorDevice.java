@@ -44,7 +44,7 @@ public final class GeneratorDevice implements BranchDevice {
     private final int branch;
     private final Situation now;
     private final Optional<CoilDevice> field;
-    private final BooleanSupplier batteryJoined;
+    private final BooleanSupplier circuitSteadies;
     private BranchLaw delivering = new Open();
     private double limitAmps;
     private boolean delivers = true;
@@ -52,7 +52,12 @@ public final class GeneratorDevice implements BranchDevice {
     private int level = LEVELS;
     private boolean resting;
     private double dumpVolts;
+    private double droppedFrom;
     private double dumpEnds = NO_DEADLINE;
+
+    /** The event of a load dump whose voltage the network has still to say; below 0 for none. */
+    private int dumpTold = -1;
+
     private double carriedAmps;
     private boolean adopted;
 
@@ -61,13 +66,13 @@ public final class GeneratorDevice implements BranchDevice {
             Generator generator,
             int branch,
             Optional<CoilDevice> field,
-            BooleanSupplier batteryJoined,
+            BooleanSupplier circuitSteadies,
             Situation now) {
         this.placed = placed;
         this.generator = generator;
         this.branch = branch;
         this.field = field;
-        this.batteryJoined = batteryJoined;
+        this.circuitSteadies = circuitSteadies;
         this.now = now;
     }
 
@@ -115,7 +120,10 @@ public final class GeneratorDevice implements BranchDevice {
         if (resting) {
             return NOTHING_TO_WATCH;
         }
-        if (steadied != batteryJoined.getAsBoolean() || delivers != able()) {
+        if (dumpTold >= 0) {
+            return NOW;
+        }
+        if (steadied != circuitSteadies.getAsBoolean() || delivers != able()) {
             return NOW;
         }
         return delivers ? SLACK - Math.abs(LEVELS * fieldShare() - level) : NOT_NOW;
@@ -123,7 +131,11 @@ public final class GeneratorDevice implements BranchDevice {
 
     @Override
     public void cross() {
-        if (steadied != batteryJoined.getAsBoolean()) {
+        if (dumpTold >= 0) {
+            double reached = now.voltsBetween(placed.from(), placed.to());
+            now.journal.reword(dumpTold, dumpWords(EventWords.volts(reached)));
+            dumpTold = -1;
+        } else if (steadied != circuitSteadies.getAsBoolean()) {
             steadied = !steadied;
             dumpEnds = NO_DEADLINE;
             if (!steadied && delivers) {
@@ -147,16 +159,23 @@ public final class GeneratorDevice implements BranchDevice {
             return;
         }
         dumpVolts = setVolts + jump;
+        droppedFrom = carriedAmps;
         dumpEnds = now.seconds + seconds;
-        now.log(
-                Kind.LOAD_DUMP,
-                placed.part(),
-                "loses its battery while it delivers "
-                        + EventWords.amps(carriedAmps)
-                        + ": its voltage jumps to "
-                        + EventWords.volts(dumpVolts)
-                        + " for "
-                        + EventWords.milliseconds(seconds));
+        now.log(Kind.LOAD_DUMP, placed.part(), dumpWords(EventWords.volts(dumpVolts)));
+        dumpTold = now.journal.latest();
+    }
+
+    /**
+     * How high it jumps is for the network to say: loads that take all that it can give hold it
+     * below what it would jump to by itself.
+     */
+    private String dumpWords(String volts) {
+        return "loses its battery while it delivers "
+                + EventWords.amps(droppedFrom)
+                + ": its voltage jumps to "
+                + volts
+                + " for "
+                + EventWords.milliseconds(generator.alone().dumpSeconds());
     }
 
     private void turn() {

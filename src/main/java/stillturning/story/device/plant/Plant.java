@@ -52,6 +52,7 @@ public final class Plant {
     private final Map<String, SupplyDevice> loads = new LinkedHashMap<>();
     private final Map<String, Device> devices = new LinkedHashMap<>();
     private final SourceReach reach;
+    private final Steadying steadying;
 
     public Plant(Circuit circuit, BranchLayout layout, Situation now) {
         this.circuit = circuit;
@@ -60,6 +61,7 @@ public final class Plant {
         layout.seats.forEach(this::addSupply);
         this.layout = layout;
         this.reach = new SourceReach(circuit, layout, now);
+        this.steadying = new Steadying(layout, now);
         layout.seats.forEach(this::add);
     }
 
@@ -257,7 +259,7 @@ public final class Plant {
                 generator,
                 seat.branch(),
                 field,
-                () -> reach.batteryJoinedTo(seat.placed().from()),
+                () -> steadying.at(seat.branch()),
                 now);
     }
 

@@ -7,9 +7,6 @@ import java.util.Set;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.LoadNeed;
-import stillturning.network.law.BranchLaw;
-import stillturning.network.law.Storage;
-import stillturning.parts.element.Cell;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;
 import stillturning.parts.element.Conversion;
@@ -26,14 +23,10 @@ final class SourceReach {
     private final BranchLayout layout;
     private final Situation now;
     private final List<List<Way>> ways = new ArrayList<>();
-    private final int[] askedAt;
-    private final boolean[] joined;
 
     /** What current may pass on its way. */
     private enum Through {
-        /** Metal that conducts now. */
-        METAL,
-        /** Also diodes and converters, forwards. */
+        /** Metal that conducts now; diodes and converters forwards. */
         ONE_WAY,
         /** Also switches that the pilot can close. */
         CLOSABLE,
@@ -48,8 +41,6 @@ final class SourceReach {
         this.circuit = circuit;
         this.layout = layout;
         this.now = now;
-        this.askedAt = new int[circuit.nets()];
-        this.joined = new boolean[circuit.nets()];
         for (int net = 0; net < circuit.nets(); net++) {
             ways.add(new ArrayList<>());
         }
@@ -80,15 +71,6 @@ final class SourceReach {
         return feeds;
     }
 
-    /** Whether a battery that gives and takes sits on the same metal as this net. */
-    boolean batteryJoinedTo(int net) {
-        if (askedAt[net] != now.layings) {
-            askedAt[net] = now.layings;
-            joined[net] = findBattery(from(net, Through.METAL));
-        }
-        return joined[net];
-    }
-
     /** Whether current of a source that can give comes to this net, forwards through diodes. */
     boolean sourceJoinedTo(int net) {
         return layout.seats.stream()
@@ -100,19 +82,6 @@ final class SourceReach {
     /** Whether current can get from one net to another, forwards through diodes. */
     boolean reaches(int from, int to) {
         return from(from, Through.ONE_WAY)[to];
-    }
-
-    private boolean findBattery(boolean[] nets) {
-        return layout.seats.stream()
-                .anyMatch(
-                        seat ->
-                                seat.placed().element() instanceof Cell
-                                        && nets[seat.placed().from()]
-                                        && steadies(now.solver.law(seat.branch())));
-    }
-
-    private static boolean steadies(BranchLaw law) {
-        return law instanceof Storage storage && storage.intake().acceptAmps() > 0;
     }
 
     private void addFeedsOf(Placed source, Set<Feed> feeds) {
@@ -160,7 +129,7 @@ final class SourceReach {
     private boolean passes(Way way, Through through) {
         Placed placed = way.seat().placed();
         boolean oneWay = placed.element().passage() != Passage.BOTH_WAYS;
-        if (oneWay && (way.against() || through == Through.METAL)) {
+        if (oneWay && way.against()) {
             return false;
         }
         return now.solver.law(way.seat().branch()).conducts()
