@@ -108,7 +108,8 @@ public final class Assess {
                         weights,
                         now.baseline(),
                         now.cases(),
-                        now.runUp());
+                        now.runUp(),
+                        now.countsFrom());
         return new Study(study.id(), study.heading(), study.aircraft(), goals, study.candidates());
     }
 
@@ -145,7 +146,8 @@ public final class Assess {
                 List.of(),
                 Optional.empty(),
                 List.of(),
-                goals.runUp());
+                goals.runUp(),
+                goals.countsFrom());
     }
 
     private static Assessment assessment(Study study, Function<Candidate, Result> appraising) {
@@ -298,12 +300,15 @@ public final class Assess {
         StructureFindings structure = Structure.of(study.aircraft(), candidate);
         Burdens burdens = Burdens.of(candidate);
         Complexity complexity = Complexity.of(candidate, structure.independentLoops());
-        Requirements requirements = new Requirements(singles, masterOff, chargingLost, burdens);
+        Requirements requirements =
+                new Requirements(study.goals(), singles, masterOff, chargingLost, burdens);
         List<RequirementMet> met =
                 study.goals().requirements().stream().map(requirements::check).toList();
         Measures measures =
                 new Measures(
-                        burdens, complexity, values(singles, chargingLost, burdens, complexity));
+                        burdens,
+                        complexity,
+                        values(singles, lasts(study, chargingLost), burdens, complexity));
         return new Appraisal(
                 candidate, NothingBroken.of(timeline), singles, cases, structure, measures, met);
     }
@@ -332,7 +337,7 @@ public final class Assess {
     }
 
     private static Map<CriterionName, Double> values(
-            List<Verdict> singles, Verdict chargingLost, Burdens burdens, Complexity complexity) {
+            List<Verdict> singles, double lasts, Burdens burdens, Complexity complexity) {
         Map<CriterionName, Double> values = new EnumMap<>(CriterionName.class);
         values.put(
                 CriterionName.ENGINE_STOPS,
@@ -340,11 +345,15 @@ public final class Assess {
         values.put(
                 CriterionName.PILOT_NEEDED,
                 count(held(singles).filter(v -> v.outcome().needsPilot())));
-        values.put(CriterionName.ENDURANCE, chargingLost.planned().engine().endurance().seconds());
+        values.put(CriterionName.ENDURANCE, lasts);
         values.put(CriterionName.WEIGHT, burdens.kilograms());
         values.put(CriterionName.COMPLEXITY, (double) complexity.index());
         values.put(CriterionName.COST, burdens.price());
         return values;
+    }
+
+    private static double lasts(Study study, Verdict verdict) {
+        return verdict.planned().engine().lastsFrom(study.goals().countsFrom());
     }
 
     private static Stream<Verdict> held(List<Verdict> singles) {

@@ -1,5 +1,7 @@
 package stillturning.assess;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,6 +12,7 @@ import java.util.stream.Stream;
 import stillturning.assess.Guesses.Change;
 import stillturning.assess.Guesses.Untried;
 import stillturning.assess.Guesses.Weighty;
+import stillturning.model.CriterionName;
 
 /** Tries one guess after another too low and too high, and compares with the basis. */
 final class GuessTrials {
@@ -141,7 +144,7 @@ final class GuessTrials {
     }
 
     private static double withoutCharging(Appraisal appraisal) {
-        return appraisal.chargingLost().planned().engine().endurance().seconds();
+        return requireNonNull(appraisal.measures().values().get(CriterionName.ENDURANCE));
     }
 
     private static Stream<Change> all(Weighty weighty) {

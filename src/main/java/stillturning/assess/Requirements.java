@@ -10,21 +10,25 @@ import stillturning.assess.verdict.ToleranceOutcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Burdens;
 import stillturning.model.Requirement;
+import stillturning.model.Study;
 import stillturning.quantity.Formats;
 
 /** Holds a candidate's verdicts against the hard requirements. */
 final class Requirements implements Requirement.Visitor<RequirementMet> {
 
+    private final Study.Goals goals;
     private final List<Verdict> singles;
     private final Optional<Verdict> masterOff;
     private final Verdict chargingLost;
     private final Burdens burdens;
 
     Requirements(
+            Study.Goals goals,
             List<Verdict> singles,
             Optional<Verdict> masterOff,
             Verdict chargingLost,
             Burdens burdens) {
+        this.goals = goals;
         this.singles = singles.stream().filter(v -> !v.engineOwn()).toList();
         this.masterOff = masterOff;
         this.chargingLost = chargingLost;
@@ -42,9 +46,11 @@ final class Requirements implements Requirement.Visitor<RequirementMet> {
 
     @Override
     public RequirementMet visit(Requirement.EnduranceWithoutCharging requirement) {
-        double seconds = chargingLost.planned().engine().endurance().seconds();
+        double seconds = lasts(chargingLost);
         boolean met = seconds >= requirement.seconds();
-        return met(requirement, met, "it runs on for " + inWords(seconds));
+        String from =
+                Double.isInfinite(seconds) ? "" : ", counted from " + goals.countsFrom().words();
+        return met(requirement, met, "it runs on for " + inWords(seconds) + from);
     }
 
     @Override
@@ -72,10 +78,11 @@ final class Requirements implements Requirement.Visitor<RequirementMet> {
         return met(
                 requirement,
                 runs,
-                runs
-                        ? "it runs on for "
-                                + inWords(drill.planned().engine().endurance().seconds())
-                        : "the drill stops it");
+                runs ? "it runs on for " + inWords(lasts(drill)) : "the drill stops it");
+    }
+
+    private double lasts(Verdict verdict) {
+        return verdict.planned().engine().lastsFrom(goals.countsFrom());
     }
 
     private RequirementMet noneOf(Requirement requirement, Predicate<Verdict> bad, String words) {

@@ -122,6 +122,7 @@ public record Study(
      * @param cases failures that every candidate is asked about first, as a person calls them
      * @param runUp phase on the ground with the engine running, in which checks are made before
      *     take-off
+     * @param countsFrom from when that time counts
      */
     public record Goals(
             Phase failurePhase,
@@ -130,7 +131,8 @@ public record Study(
             List<Weight> weights,
             Optional<String> baseline,
             List<String> cases,
-            Phase runUp) {
+            Phase runUp,
+            CountsFrom countsFrom) {
         /** Goals of which nobody says when checks are made: where failures happen. */
         public Goals(
                 Phase failurePhase,
@@ -139,7 +141,15 @@ public record Study(
                 List<Weight> weights,
                 Optional<String> baseline,
                 List<String> cases) {
-            this(failurePhase, enoughSeconds, requirements, weights, baseline, cases, failurePhase);
+            this(
+                    failurePhase,
+                    enoughSeconds,
+                    requirements,
+                    weights,
+                    baseline,
+                    cases,
+                    failurePhase,
+                    CountsFrom.FIRST_SIGN);
         }
 
         /** The same goals, where nothing is the baseline. */
@@ -151,7 +161,8 @@ public record Study(
                     weights,
                     Optional.empty(),
                     cases,
-                    runUp);
+                    runUp,
+                    countsFrom);
         }
 
         public Goals {

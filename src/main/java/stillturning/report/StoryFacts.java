@@ -43,6 +43,7 @@ public final class StoryFacts {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("outcome", verdict.outcome(pilot).words()));
         verdict.remarks(pilot).forEach(remark -> facts.add(new Fact("but", remark.words())));
+        facts.add(new Fact("first sign", FirstSignWords.of(story)));
         facts.addAll(pilot(story));
         verdict.actBySeconds()
                 .ifPresent(
@@ -85,7 +86,7 @@ public final class StoryFacts {
     /** With the outcome, where it is another than that of the pilot as planned. */
     private static String endurance(Verdict verdict, Pilot pilot) {
         Outcome outcome = verdict.outcome(pilot);
-        String runs = endurance(verdict.with(pilot));
+        String runs = FirstSignWords.endurance(verdict.with(pilot));
         return outcome == verdict.outcome() ? runs : runs + " (" + outcome.words() + ")";
     }
 

@@ -1,7 +1,9 @@
 package stillturning.story;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import stillturning.model.CountsFrom;
 import stillturning.model.failure.Failure;
 
 /**
@@ -68,6 +70,7 @@ public record Story(
      * What became of the engine.
      *
      * @param endurance how long it can run
+     * @param sign the first that the pilot can notice; empty if there is nothing to notice
      * @param longestInterruptionSeconds longest time that its needs were not met without stopping
      *     it (s), 0 for none
      * @param stops how often it stopped
@@ -75,9 +78,26 @@ public record Story(
      */
     public record EngineFate(
             Endurance endurance,
+            Optional<FirstSign> sign,
             double longestInterruptionSeconds,
             int stops,
             boolean runningAtEnd) {
+
+        /**
+         * Seconds for comparisons, as {@link Endurance#seconds}, from the moment from which time
+         * counts.
+         */
+        public double lastsFrom(CountsFrom from) {
+            double seconds = endurance.seconds();
+            return endurance.ends() && from == CountsFrom.FIRST_SIGN
+                    ? seconds - Math.min(seconds, signSeconds())
+                    : seconds;
+        }
+
+        /** When the first sign comes (s); infinite for never. */
+        public double signSeconds() {
+            return sign.map(FirstSign::seconds).orElse(Double.POSITIVE_INFINITY);
+        }
 
         /** Whether it stopped and ran again. */
         public boolean stoppedAndCameBack() {

@@ -16,6 +16,7 @@ import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
+import stillturning.model.Cue;
 import stillturning.model.EngineLogic;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
@@ -41,6 +42,7 @@ class GuessesTest {
                 .join("bus", "bar", "breaker", "in")
                 .join("breaker", "out", "computer", "plus")
                 .engine(new EngineLogic.One("computer"), true)
+                .cue("alternator light", new Cue.AlternatorOut("alternator"))
                 .enough(600);
     }
 

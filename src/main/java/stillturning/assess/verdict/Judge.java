@@ -158,7 +158,7 @@ public final class Judge {
     }
 
     private boolean lost(Story story) {
-        return story.engine().endurance().seconds() < study.goals().enoughSeconds();
+        return story.engine().lastsFrom(study.goals().countsFrom()) < study.goals().enoughSeconds();
     }
 
     private Losses losses(Story story) {

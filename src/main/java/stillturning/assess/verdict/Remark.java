@@ -9,6 +9,8 @@ public record Remark(Topic topic, String words) {
 
     /** What it is about, the gravest first. */
     public enum Topic {
+        /** Most of the time that is left has gone before anybody can notice anything. */
+        UNSEEN,
         /** It stops for good, though late enough to have landed. */
         STOPS_LATER,
         /** It faltered, or stopped and came back, before what the outcome tells. */

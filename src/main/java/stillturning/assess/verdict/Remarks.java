@@ -3,7 +3,9 @@ package stillturning.assess.verdict;
 import java.util.ArrayList;
 import java.util.List;
 import stillturning.assess.verdict.Remark.Topic;
+import stillturning.model.CountsFrom;
 import stillturning.quantity.Formats;
+import stillturning.story.FirstSign;
 import stillturning.story.Story;
 import stillturning.story.Story.EngineFate;
 import stillturning.story.StoryEvent;
@@ -11,11 +13,19 @@ import stillturning.story.StoryEvent;
 /** What is said beside an outcome, from the story that it sums up. */
 final class Remarks {
 
+    /** Who notices a failure within this time has noticed it at once (s). A guess. */
+    private static final double AT_ONCE_SECONDS = 60;
+
     private Remarks() {}
 
     static List<Remark> of(Outcome outcome, Story story) {
         List<Remark> remarks = new ArrayList<>();
         EngineFate engine = story.engine();
+        if (engine.endurance().ends()) {
+            engine.sign()
+                    .filter(sign -> late(sign, engine))
+                    .ifPresent(sign -> remarks.add(unseen(sign, engine)));
+        }
         if (outcome != Outcome.ENGINE_LOST && engine.endurance().ends()) {
             remarks.add(
                     new Remark(
@@ -27,6 +37,26 @@ final class Remarks {
             remarks.add(new Remark(Topic.FALTERED_BEFORE, interruption(story)));
         }
         return List.copyOf(remarks);
+    }
+
+    private static boolean late(FirstSign sign, EngineFate engine) {
+        return sign.seconds() > AT_ONCE_SECONDS
+                && sign.seconds() > engine.endurance().seconds() / 2;
+    }
+
+    private static Remark unseen(FirstSign sign, EngineFate engine) {
+        String after = Formats.lasting(sign.seconds());
+        double left = engine.lastsFrom(CountsFrom.FIRST_SIGN);
+        return new Remark(
+                Topic.UNSEEN,
+                sign.from() == FirstSign.From.ENGINE
+                        ? "nobody sees it until " + sign.words() + ", after " + after
+                        : "nobody sees it until "
+                                + Formats.lasting(left)
+                                + " before the engine stops: "
+                                + sign.words()
+                                + ", after "
+                                + after);
     }
 
     private static String interruption(Story story) {

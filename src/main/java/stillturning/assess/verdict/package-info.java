@@ -2,6 +2,19 @@
  * What a story means for the flight: an outcome for each failure, and whether the requirements bear
  * it. In: stories and requirements. Out: a verdict with the margin and the fact that decided it.
  * Knows no order of candidates, no file, no screen.
+ *
+ * <p>Decisions:
+ *
+ * <ul>
+ *   <li><b>An outcome says what the engine does to the end of its story.</b> Only what runs on at
+ *       the end has recovered. What an outcome leaves out, such as a stop after the landing or a
+ *       dip before it, is a {@code Remark} beside it. Held by {@code OutcomeOfStoryTest} against
+ *       the engine's own bar in aircraft drawn by lot.
+ *   <li><b>Time counts from the first sign that the pilot can have</b>: a cue, a load of which he
+ *       notices that it stops, or the engine itself. Nobody turns back because of a battery that
+ *       empties unseen. A study may count from the failure; the page then says so. Held by {@code
+ *       JudgeTest} and {@code OutcomeOfStoryTest}.
+ * </ul>
  */
 @NullMarked
 package stillturning.assess.verdict;

@@ -270,7 +270,8 @@ public final class CheckedStudyReader {
                 weights(),
                 study.baseline(),
                 cases(),
-                runUp);
+                runUp,
+                study.timeCountsFrom());
     }
 
     private List<String> cases() {

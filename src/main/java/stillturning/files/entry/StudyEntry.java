@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.model.CountsFrom;
 import stillturning.model.CriterionName;
 import stillturning.model.Reach;
 import stillturning.model.Zone;
@@ -52,6 +53,10 @@ public record StudyEntry(
                 @Default("2 s (guess)")
                 @OfDimension(value = Dimension.TIME, above = "0 s", most = "60 s")
                 Given aMoveTakes,
+        @Describes(
+                        "From when that time and the requirements count: from the first sign that the pilot can have, or from the failure.")
+                @Default("first-sign")
+                CountsFrom timeCountsFrom,
         @Describes("Hard requirements.") @Default("{}") RequirementsEntry requirements,
         @Describes("How much each criterion counts, against the others.")
                 @Default("{}")

@@ -106,7 +106,7 @@ public final class CombinedFailures {
         return new SetTrial(
                 new Timelines(timeline, timeline.exact()),
                 candidate,
-                study.goals().enoughSeconds(),
+                study.goals(),
                 new Conditions(
                         study.aircraft(),
                         candidate,

@@ -1,5 +1,7 @@
 package stillturning.reliability.combined;
 
+import static stillturning.story.timeline.Timeline.HORIZON_SECONDS;
+
 import java.nio.IntBuffer;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -10,10 +12,13 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import stillturning.model.Candidate;
+import stillturning.model.CountsFrom;
 import stillturning.model.Procedure;
+import stillturning.model.Study.Goals;
 import stillturning.model.failure.Failure;
 import stillturning.reliability.cutset.Answer;
 import stillturning.reliability.cutset.Trial;
+import stillturning.story.Endurance;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
@@ -35,7 +40,7 @@ final class SetTrial implements Trial {
 
     private final Timelines timelines;
     private final Candidate candidate;
-    private final double enoughSeconds;
+    private final Goals goals;
     private final Conditions conditions;
 
     /** By the numbers of the changes, in rising order. */
@@ -47,13 +52,12 @@ final class SetTrial implements Trial {
     record Timelines(Timeline quick, Timeline exact) {}
 
     /**
-     * @param enoughSeconds endurance with which the engine does not count as lost (s)
+     * @param goals how long the engine must run on not to count as lost
      */
-    SetTrial(
-            Timelines timelines, Candidate candidate, double enoughSeconds, Conditions conditions) {
+    SetTrial(Timelines timelines, Candidate candidate, Goals goals, Conditions conditions) {
         this.timelines = timelines;
         this.candidate = candidate;
-        this.enoughSeconds = enoughSeconds;
+        this.goals = goals;
         this.conditions = conditions;
     }
 
@@ -122,7 +126,7 @@ final class SetTrial implements Trial {
         Failure failure = Condition.failure(changes);
         try {
             Story story = story(failure, Setting.with(pilot));
-            boolean lost = story.engine().endurance().seconds() < enoughSeconds;
+            boolean lost = lasts(story) < goals.enoughSeconds();
             return new SetOutcome(lost ? Answer.LOST : Answer.LIVES, called(story), "");
         } catch (UntoldStory e) {
             return new SetOutcome(Answer.UNTOLD, Set.of(), String.valueOf(e.getMessage()));
@@ -134,18 +138,41 @@ final class SetTrial implements Trial {
      * doubt, or a stopped engine that may yet come back.
      */
     private Story story(Failure failure, Setting setting) throws UntoldStory {
-        double beyond = (1 + DOUBT) * enoughSeconds;
+        double beyond = (1 + DOUBT) * goals.enoughSeconds();
         try {
             Story story = timelines.quick().tell(failure, setting, beyond);
-            boolean told = story.endSeconds() < beyond;
-            double lasts = story.engine().endurance().seconds();
-            if (story.engine().runningAtEnd() || (told && lasts < (1 - DOUBT) * enoughSeconds)) {
+            if (decides(story, beyond)) {
                 return story;
+            }
+            if (story.engine().runningAtEnd()) {
+                // nobody has noticed in time: what counts has hardly begun
+                double until = Math.min(story.engine().signSeconds() + beyond, HORIZON_SECONDS);
+                Story longer = timelines.quick().tell(failure, setting, until);
+                if (decides(longer, until)) {
+                    return longer;
+                }
             }
         } catch (UntoldStory e) {
             // perhaps only told too quickly
         }
         return timelines.exact().tell(failure, setting);
+    }
+
+    /** Whether a story that may be cut says beyond doubt whether the engine lasts long enough. */
+    private boolean decides(Story story, double cutAtSeconds) {
+        if (!story.engine().runningAtEnd()) {
+            return story.endSeconds() < cutAtSeconds
+                    && lasts(story) < (1 - DOUBT) * goals.enoughSeconds();
+        }
+        boolean cut = story.engine().endurance() instanceof Endurance.AtLeast;
+        double since = goals.countsFrom() == CountsFrom.FAILURE ? 0 : story.engine().signSeconds();
+        return !cut
+                || story.endSeconds() >= HORIZON_SECONDS
+                || story.endSeconds() - since >= goals.enoughSeconds();
+    }
+
+    private double lasts(Story story) {
+        return story.engine().lastsFrom(goals.countsFrom());
     }
 
     private Set<String> called(Story story) {

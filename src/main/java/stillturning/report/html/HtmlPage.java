@@ -110,6 +110,8 @@ public final class HtmlPage {
                 new Fact(
                         "Long enough to get down",
                         Formats.duration(goals.enoughSeconds())
+                                + ", counted from "
+                                + goals.countsFrom().words()
                                 + "; an engine that runs on for less counts as lost"));
         facts.add(new Fact("Loads on in " + goals.failurePhase().name(), loadSum()));
         facts.add(

@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import stillturning.assess.verdict.Verdict;
 import stillturning.assess.verdict.Verdict.Losses;
+import stillturning.model.CountsFrom;
 import stillturning.story.Balance;
 import stillturning.story.Endurance;
+import stillturning.story.FirstSign;
 import stillturning.story.Pilot;
 import stillturning.story.StateBar;
 import stillturning.story.StateBar.Span;
@@ -46,6 +48,22 @@ final class StoryJson {
                     .fieldsOf(VerdictShapes.LASTING, EngineFate::endurance)
                     .flag("enduranceIsAtLeast", e -> e.endurance() instanceof Endurance.AtLeast)
                     .says("Whether it still ran when the telling stopped at that time.")
+                    .maybe(
+                            "firstSignSeconds",
+                            JsonTypes.NUMBER,
+                            e -> e.sign().map(FirstSign::seconds))
+                    .says("When the pilot can first notice something (s); null for never.")
+                    .maybe("firstSign", TEXT, e -> e.sign().map(FirstSign::words))
+                    .says("What he can then notice.")
+                    .maybe(
+                            "enduranceFromFirstSignSeconds",
+                            JsonTypes.NUMBER,
+                            e ->
+                                    Optional.of(e.lastsFrom(CountsFrom.FIRST_SIGN))
+                                            .filter(s -> e.endurance().ends()))
+                    .says(
+                            "Time from that first sign until the engine can no longer run (s); null"
+                                    + " where electricity does not end it.")
                     .number("longestInterruptionSeconds", EngineFate::longestInterruptionSeconds)
                     .says("Longest time that its needs were not met without stopping it (s).")
                     .whole("stops", EngineFate::stops)

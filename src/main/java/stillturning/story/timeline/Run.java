@@ -44,6 +44,8 @@ import stillturning.story.device.Situation;
 import stillturning.story.device.battery.CellDevice;
 import stillturning.story.device.plant.GeneratorDevice;
 import stillturning.story.device.plant.Plant;
+import stillturning.story.timeline.watch.CrankingWatch;
+import stillturning.story.timeline.watch.SignWatch;
 
 /** One candidate in one condition, wired up and ready to play. */
 final class Run {
@@ -57,6 +59,7 @@ final class Run {
     private final Recorder recorder;
     private final EnergyMeter meter;
     private final Simulation simulation;
+    private final SignWatch signs;
     private final EventLog journal = new EventLog();
     private Runnable watching = () -> {};
 
@@ -83,6 +86,7 @@ final class Run {
             double left = scene.aircraft().engine().starting().tiredCharge();
             plant.all(CellDevice.class).forEach(cell -> cell.charge(left * cell.value()));
         }
+        this.signs = new SignWatch(plant.loads(), now);
         this.recorder = new Recorder(candidate, plant, crew.engine(), now);
         this.meter = new EnergyMeter(plant, layout, now, scene.stride().missing());
         this.simulation = new Simulation(plant, crew, now, meter, scene.stride());
@@ -135,6 +139,7 @@ final class Run {
             volts[net] = net < healthy.layout.topology.nets() ? healthy.now.solver.volts(net) : 0;
         }
         now.solver.start(volts);
+        signs.before(healthy.working());
     }
 
     /** Plays a failure to its end, and shows every instant at which anything is recorded. */
@@ -157,6 +162,7 @@ final class Run {
     Story tell(Failure failure, double horizonSeconds) throws UntoldStory {
         now.levers.putAll(failure.atOnce());
         now.log(StoryEvent.Kind.FAILURE, subject(failure), failure.name());
+        signs.begin(failure);
         if (scene.setting().shedding() == Shedding.BEST) {
             shedAllButTheEngine();
         }
@@ -338,7 +344,11 @@ final class Run {
             endurance = new Endurance.NotLimited();
         }
         return new EngineFate(
-                endurance, engine.longestInterruption(), engine.stops(), !engine.stopped());
+                endurance,
+                signs.first(),
+                engine.longestInterruption(),
+                engine.stops(),
+                !engine.stopped());
     }
 
     private Set<String> working() {

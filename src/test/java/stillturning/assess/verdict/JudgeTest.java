@@ -9,9 +9,11 @@ import org.junit.jupiter.api.Test;
 import stillturning.assess.Assess;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
+import stillturning.model.CountsFrom;
 import stillturning.model.Cue;
 import stillturning.model.Engine;
 import stillturning.model.EngineLogic;
+import stillturning.model.Terminal;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.parts.element.Tolerance;
 import stillturning.story.Pilot;
@@ -93,6 +95,35 @@ class JudgeTest {
     }
 
     @Test
+    void timeCountsFromTheFirstSignThatThePilotCanHave() throws UntoldStory {
+        // 5 Ah at 5 A are an hour; the lamp comes on when the bus is below 11 V, near the very end
+        Bench unseen = flying(5, 5).cue("low", new Cue.LowVolts(new Terminal("bus", "bar"), 11, 1));
+        Verdict late = verdict(unseen, "alternator: field open");
+        double end = late.planned().engine().endurance().seconds();
+        assertEquals(3600, end, 15);
+        double sign = late.planned().engine().sign().orElseThrow().seconds();
+        assertTrue(sign > 3000 && sign < end, sign + " of " + end);
+        assertEquals(end - sign, late.planned().engine().lastsFrom(CountsFrom.FIRST_SIGN), 1e-9);
+        assertEquals(Outcome.ENGINE_LOST, late.outcome());
+        assertEquals(Remark.Topic.UNSEEN, late.remarks().get(0).topic());
+        // with a lamp that is on below the charging voltage the same hour counts
+        Bench seen = flying(5, 5).cue("low", new Cue.LowVolts(new Terminal("bus", "bar"), 13.4, 1));
+        Verdict soon = verdict(seen, "alternator: field open");
+        assertEquals(Outcome.REDUNDANCY_LOST, soon.outcome());
+        assertEquals(1, soon.planned().engine().signSeconds(), 1e-6);
+        assertEquals(
+                List.of(Remark.Topic.STOPS_LATER),
+                soon.remarks().stream().map(Remark::topic).toList());
+    }
+
+    @Test
+    void whatNobodyCanSeeBeforeTheEngineFaltersCountsForNothing() throws UntoldStory {
+        Verdict verdict = verdict(flying(20, 5), "alternator: field open");
+        assertEquals(Outcome.ENGINE_LOST, verdict.outcome());
+        assertTrue(verdict.remarks().get(0).words().contains("until the engine falters"));
+    }
+
+    @Test
     void aPilotWhoShedsTooLateDoesNotSaveIt() throws UntoldStory {
         assertEquals(
                 Outcome.ENGINE_LOST, verdict(shedding(1100), "alternator: field open").outcome());
@@ -171,9 +202,8 @@ class JudgeTest {
 
     @Test
     void aLostAlternatorOrASecondFeedIsLostRedundancy() throws UntoldStory {
-        assertEquals(
-                Outcome.REDUNDANCY_LOST,
-                verdict(flying(20, 5), "alternator: field open").outcome());
+        Bench seen = flying(20, 5).cue("alternator light", new Cue.AlternatorOut("alternator"));
+        assertEquals(Outcome.REDUNDANCY_LOST, verdict(seen, "alternator: field open").outcome());
         Verdict feed = verdict(flying(20, 5), "battery: disconnects itself");
         assertEquals(Outcome.REDUNDANCY_LOST, feed.outcome());
         assertEquals(
@@ -194,7 +224,8 @@ class JudgeTest {
                         .load(Shelf.twoInputs("computer", Kind.CONSTANT_POWER, 2))
                         .join("left-bus", "bar", "computer", "a")
                         .join("right", "plus", "computer", "b")
-                        .engine(new EngineLogic.One("computer"), true);
+                        .engine(new EngineLogic.One("computer"), true)
+                        .cue("left low", new Cue.LowVolts(new Terminal("left-bus", "bar"), 9, 1));
         Verdict verdict = verdict(bench, "left-bus: short to ground");
         assertEquals(Outcome.REDUNDANCY_LOST, verdict.outcome());
         assertEquals(

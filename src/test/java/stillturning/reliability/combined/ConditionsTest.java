@@ -48,8 +48,7 @@ class ConditionsTest {
                                     new Failure("as it is", hits, levers),
                                     Setting.with(idle ? Pilot.NEVER : Pilot.PLANNED))
                             .engine()
-                            .endurance()
-                            .seconds();
+                            .lastsFrom(SANDPIPER.goals().countsFrom());
             return lasts < enough ? Answer.LOST : Answer.LIVES;
         } catch (UntoldStory e) {
             return Answer.UNTOLD;

@@ -15,6 +15,7 @@ import stillturning.assess.verdict.Judge;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Remark;
 import stillturning.assess.verdict.Verdict;
+import stillturning.model.CountsFrom;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.story.Pilot;
@@ -22,6 +23,7 @@ import stillturning.story.StateBar;
 import stillturning.story.StateBar.Doing;
 import stillturning.story.StateBar.Span;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
 /** The outcome of a failure says what the engine's own bar shows, in aircraft drawn by lot. */
@@ -34,7 +36,7 @@ class OutcomeOfStoryTest {
         return LongStream.range(0, 80);
     }
 
-    private static Study withEnough(Study study, double seconds) {
+    private static Study withEnough(Study study, double seconds, CountsFrom from) {
         Study.Goals goals = study.goals();
         return new Study(
                 study.id(),
@@ -46,16 +48,40 @@ class OutcomeOfStoryTest {
                         List.of(),
                         List.of(),
                         Optional.empty(),
-                        List.of()),
+                        List.of(),
+                        goals.runUp(),
+                        from),
                 study.candidates());
     }
 
     /** What the engine did, from its bar alone. */
-    private record Course(List<Span> spans) {
-        static Course of(Story story) {
+    private record Course(List<Span> spans, double countsFromSeconds) {
+        static Course of(Story story, CountsFrom from) {
             StateBar bar = story.bars().get(0);
             assertEquals("engine", bar.name());
-            return new Course(bar.spans());
+            double sign = from == CountsFrom.FAILURE ? 0 : sign(story, bar.spans());
+            return new Course(bar.spans(), sign);
+        }
+
+        /** The first cue, or the first 0.3 s without a running engine. */
+        private static double sign(Story story, List<Span> spans) {
+            double sign =
+                    story.of(StoryEvent.Kind.CUE).stream()
+                            .mapToDouble(StoryEvent::seconds)
+                            .min()
+                            .orElse(Double.POSITIVE_INFINITY);
+            double quietSince = Double.NaN;
+            for (Span span : spans) {
+                if (span.doing() == Doing.RUNS) {
+                    quietSince = Double.NaN;
+                } else {
+                    quietSince = Double.isNaN(quietSince) ? span.fromSeconds() : quietSince;
+                    if (span.toSeconds() > quietSince + 0.3 || span.doing() == Doing.STOPPED) {
+                        sign = Math.min(sign, quietSince + 0.3);
+                    }
+                }
+            }
+            return sign;
         }
 
         Span last() {
@@ -67,7 +93,8 @@ class OutcomeOfStoryTest {
         }
 
         boolean lost(double enough) {
-            return endsStopped() && last().fromSeconds() < enough;
+            double end = last().fromSeconds();
+            return endsStopped() && end - Math.min(end, countsFromSeconds) < enough;
         }
 
         /** Whether it did anything but run before what it did last. */
@@ -82,10 +109,11 @@ class OutcomeOfStoryTest {
         }
     }
 
-    private static void assertAgrees(Verdict verdict, Pilot pilot, double enough, String where) {
+    private static void assertAgrees(
+            Verdict verdict, Pilot pilot, CountsFrom from, double enough, String where) {
         Outcome outcome = verdict.outcome(pilot);
-        Course course = Course.of(verdict.with(pilot));
-        Course alone = Course.of(verdict.with(Pilot.NEVER));
+        Course course = Course.of(verdict.with(pilot), from);
+        Course alone = Course.of(verdict.with(Pilot.NEVER), from);
         String all = where + ": " + outcome + "\n" + course + "\n" + alone;
         assertEquals(course.lost(enough), outcome == Outcome.ENGINE_LOST, all);
         assertEquals(
@@ -115,10 +143,12 @@ class OutcomeOfStoryTest {
             return; // refused before anything is judged
         }
         for (double enough : ENOUGH) {
-            Judge judge = new Judge(withEnough(aircraft.study, enough), timeline);
+            CountsFrom from = CountsFrom.values()[(int) (seed % CountsFrom.values().length)];
+            Judge judge = new Judge(withEnough(aircraft.study, enough, from), timeline);
             for (Failure failure : aircraft.failures) {
                 check.of(
                         judge.typically(failure),
+                        from,
                         enough,
                         "seed " + seed + ", enough " + enough + ", " + failure.name());
             }
@@ -126,7 +156,7 @@ class OutcomeOfStoryTest {
     }
 
     private interface Check {
-        void of(Verdict verdict, double enough, String where);
+        void of(Verdict verdict, CountsFrom from, double enough, String where);
     }
 
     @ParameterizedTest
@@ -134,9 +164,9 @@ class OutcomeOfStoryTest {
     void theOutcomeSaysWhatTheEngineDoes(long seed) throws UntoldStory {
         eachVerdict(
                 seed,
-                (verdict, enough, where) -> {
+                (verdict, from, enough, where) -> {
                     for (Pilot pilot : Pilot.values()) {
-                        assertAgrees(verdict, pilot, enough, where + ", " + pilot.words());
+                        assertAgrees(verdict, pilot, from, enough, where + ", " + pilot.words());
                     }
                 });
     }
@@ -148,7 +178,7 @@ class OutcomeOfStoryTest {
         for (long seed : seeds().toArray()) {
             eachVerdict(
                     seed,
-                    (verdict, enough, where) -> {
+                    (verdict, from, enough, where) -> {
                         for (Pilot pilot : Pilot.values()) {
                             seen.add(verdict.outcome(pilot));
                             verdict.remarks(pilot).forEach(remark -> said.add(remark.topic()));

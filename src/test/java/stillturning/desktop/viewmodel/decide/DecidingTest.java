@@ -62,7 +62,8 @@ class DecidingTest {
                         weights,
                         g.baseline(),
                         g.cases(),
-                        g.runUp()),
+                        g.runUp(),
+                        g.countsFrom()),
                 study.candidates());
     }
 

@@ -1,4 +1,4 @@
-package stillturning.story.timeline;
+package stillturning.story.timeline.watch;
 
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,7 +12,7 @@ import stillturning.story.device.Situation;
 import stillturning.story.device.plant.SupplyDevice;
 
 /** Watches the supplies of the engine's loads and of the starter while that turns the engine. */
-final class CrankingWatch {
+public final class CrankingWatch {
 
     private final Map<String, SupplyDevice> watched = new LinkedHashMap<>();
     private final Map<String, Double> lowestVolts = new LinkedHashMap<>();
@@ -20,7 +20,7 @@ final class CrankingWatch {
     private final Situation now;
     private double starterAmps;
 
-    CrankingWatch(Map<String, SupplyDevice> loads, Situation now) {
+    public CrankingWatch(Map<String, SupplyDevice> loads, Situation now) {
         this.now = now;
         Optional<String> starting = now.aircraft.engine().starting().starter();
         this.starter = starting.map(loads::get);
@@ -33,7 +33,8 @@ final class CrankingWatch {
         }
     }
 
-    void look() {
+    /** Looks at the supplies of this instant. */
+    public void look() {
         if (now.cranking) {
             watched.forEach((load, s) -> lowestVolts.merge(load, s.volts(), Math::min));
             starter.ifPresent(
@@ -41,7 +42,13 @@ final class CrankingWatch {
         }
     }
 
-    StartAttempt start(String conditions, boolean runs, List<StoryEvent> happenings) {
+    /**
+     * What became of the attempt.
+     *
+     * @param conditions in words
+     * @param runs whether the engine runs at the end
+     */
+    public StartAttempt start(String conditions, boolean runs, List<StoryEvent> happenings) {
         Set<String> resets = new LinkedHashSet<>();
         for (StoryEvent happening : happenings) {
             if (happening.kind() == StoryEvent.Kind.LOAD_STOPS
