@@ -1,0 +1,70 @@
+package stillturning.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The script that the build lays beside the program, with a Java that only says what it is told.
+ */
+@DisabledOnOs(OS.WINDOWS)
+class LauncherTest {
+
+    private static final Path LAUNCHER = Path.of("src", "main", "launcher", "stillturning");
+
+    @TempDir private Path folder;
+
+    @BeforeEach
+    void layItBesideAJava() throws IOException {
+        Path bin = Files.createDirectories(folder.resolve("jdk").resolve("bin"));
+        Path java = bin.resolve("java");
+        Files.writeString(java, "#!/usr/bin/env bash\nprintf '%s\\n' \"$@\"\nexit 3\n");
+        assertTrue(java.toFile().setExecutable(true));
+        Files.copy(LAUNCHER, folder.resolve("stillturning"));
+    }
+
+    private List<String> told(String... words) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of("bash", "stillturning"));
+        command.addAll(List.of(words));
+        ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
+        builder.environment().put("JAVA_HOME", folder.resolve("jdk").toString());
+        Process process = builder.redirectErrorStream(true).start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(3, process.waitFor(), "the program's exit code is the launcher's: " + said);
+        return said.lines().toList();
+    }
+
+    @Test
+    void aShortCommandIsCompiledQuickly() throws IOException, InterruptedException {
+        assertEquals(
+                List.of(
+                        "-XX:+UseSerialGC",
+                        "-XX:TieredStopAtLevel=1",
+                        "-jar",
+                        folder.toRealPath().resolve("stillturning.jar").toString(),
+                        "check",
+                        "a study with blanks"),
+                told("check", "a study with blanks"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--pairs", "--latent", "--every-phase", "--ranges", "run-up"})
+    void aLongOneIsCompiledWell(String word) throws IOException, InterruptedException {
+        List<String> told = told("break", "sandpiper", word);
+        assertEquals("-jar", told.get(0));
+        assertEquals(List.of("break", "sandpiper", word), told.subList(2, told.size()));
+    }
+}
