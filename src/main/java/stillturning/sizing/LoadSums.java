@@ -97,6 +97,8 @@ final class LoadSums {
         double sources = 0;
         double generated = 0;
         double discharged = 0;
+        double apart = 0;
+        AlternatorReach reach = new AlternatorReach(subject.circuit(), flow);
         double loads = 0;
         double equipment = 0;
         for (Placed placed : subject.circuit().placed()) {
@@ -112,6 +114,7 @@ final class LoadSums {
                 }
                 case BATTERY -> {
                     discharged -= amps;
+                    apart -= reach.of(placed) ? 0 : amps;
                     sources -= watts;
                 }
                 case LOAD, COIL -> {
@@ -130,6 +133,7 @@ final class LoadSums {
                 loadAmps,
                 generated + discharged,
                 generated,
+                apart,
                 new Watts(sources, loads, equipment));
     }
 

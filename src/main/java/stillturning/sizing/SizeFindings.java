@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import stillturning.model.Phase;
 import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
+import stillturning.parts.element.Element.Role;
 import stillturning.sizing.Survey.TooLate;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.ContactSize;
@@ -267,9 +269,9 @@ final class SizeFindings {
             return;
         }
         Carried when = new Carried(0, balance.phase().name(), "");
-        double taken = balance.average().sourceAmps();
+        double taken = balance.average().joinedAmps();
         double advised = Limits.ALTERNATOR_SHARE * balance.alternatorAmps();
-        if (balance.average().batteryAmps() > LEVEL_AMPS) {
+        if (taken - balance.average().generatedAmps() > LEVEL_AMPS) {
             add(Rule.ALTERNATOR, "", "", taken, balance.average().generatedAmps(), when);
         } else if (taken > advised && !loads.monitored()) {
             add(Rule.ALTERNATOR_SHARE, "", "", taken, advised, when);
@@ -287,9 +289,24 @@ final class SizeFindings {
                 (battery, last) -> {
                     double start = starts.getOrDefault(battery, last.start());
                     if (last.end() < start - LEVEL) {
-                        add(Rule.CHARGE, battery, "", last.end(), start, Carried.NOTHING);
+                        add(
+                                charged(battery) ? Rule.CHARGE : Rule.CHARGE_APART,
+                                battery,
+                                "",
+                                last.end(),
+                                start,
+                                Carried.NOTHING);
                     }
                 });
+    }
+
+    private boolean charged(String battery) {
+        Phase phase = subject.study().goals().failurePhase();
+        AlternatorReach reach =
+                new AlternatorReach(subject.circuit(), subject.survey().rest(phase));
+        return subject.circuit().placed().stream()
+                .filter(p -> p.part().equals(battery) && p.element().role() == Role.BATTERY)
+                .anyMatch(reach::of);
     }
 
     private void cranking(CrankingSupply cranking) {

@@ -266,6 +266,26 @@ class SizingTest {
         assertTrue(balance.average().watts().lost() > 0);
     }
 
+    /** A clock on a cell of its own: no alternator, however large, would relieve that. */
+    @Test
+    void aBatteryThatNoAlternatorReachesCallsForNoLargerAlternator() throws UntoldStory {
+        Bench bench = lamp(20, 30, "10", 0.5);
+        bench.part(Shelf.alternator("alternator", 14.2, 45, false))
+                .join("alternator", "case", "ground", "stud")
+                .join("alternator", "output", "bus", "bar")
+                .join("alternator", "field", "bus", "bar")
+                .battery("own-cell", 7, 0.04, 1)
+                .load("clock", Demand.Kind.CONSTANT_CURRENT, 1, Bench.HARDY)
+                .join("clock", "plus", "own-cell", "plus");
+        SizingReport report = size(bench);
+        assertEquals(List.of(), of(report, Rule.ALTERNATOR));
+        assertEquals(List.of(), of(report, Rule.CHARGE));
+        assertEquals(1, of(report, Rule.CHARGE_APART).size());
+        LoadAnalysis.Sum sum = report.loads().phases().get(0).average();
+        assertEquals(1, sum.apartAmps(), 1e-6);
+        assertTrue(sum.batteryAmps() > 0 && sum.joinedAmps() <= sum.generatedAmps() + 1e-6);
+    }
+
     @Test
     void whatIsWeighedAndBilledIsWhatTheCandidateHas() throws UntoldStory {
         Bench bench = twoFeeds();

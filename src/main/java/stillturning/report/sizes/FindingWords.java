@@ -61,6 +61,7 @@ public final class FindingWords {
                     CONTACT,
                     CRANKING_COLD,
                     CHARGE,
+                    CHARGE_APART,
                     HEAT_IF_SLOW,
                     DUTY_AFTER_FAILURE,
                     UNRATED,
@@ -125,7 +126,7 @@ public final class FindingWords {
                             + " most "
                             + allowed
                             + ", 80 %";
-            case CHARGE ->
+            case CHARGE, CHARGE_APART ->
                     "ends the flight at "
                             + Formats.percent(f.found())
                             + ", having started at "
@@ -204,6 +205,7 @@ public final class FindingWords {
             case CRANKING, CRANKING_COLD -> "thicker battery leads, or a larger battery";
             case CONTACT -> "take larger contacts, or let a relay switch it";
             case ALTERNATOR, ALTERNATOR_SHARE, CHARGE -> "a larger alternator, or less load";
+            case CHARGE_APART -> "no alternator charges it: charge it before each flight";
             case DUTY_AFTER_FAILURE -> "know that it may open then";
             case UNRATED -> "find out its rating";
             case UNPROTECTED_BY_CUSTOM -> "keep it short, tied down, and away from edges";

@@ -43,7 +43,7 @@ public final class LoadTables {
                     number("sources give", WATTS, 1, b -> b.average().watts().sources()),
                     number("lost on the way", WATTS, 1, b -> b.average().watts().lost()),
                     number("alternators can", AMPS, 1, Balance::alternatorAmps),
-                    number("margin", AMPS, 1, b -> b.alternatorAmps() - b.average().sourceAmps()));
+                    number("margin", AMPS, 1, b -> b.alternatorAmps() - b.average().joinedAmps()));
 
     private static final List<Column<Balance>> ALL_ON =
             List.of(

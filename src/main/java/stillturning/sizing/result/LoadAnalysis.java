@@ -56,6 +56,7 @@ public record LoadAnalysis(
      * @param loadAmps loads as solved (A)
      * @param sourceAmps what leaves the sources (A)
      * @param generatedAmps of that from alternators (A)
+     * @param apartAmps of that from batteries that no alternator is joined to (A)
      * @param watts where the power goes
      */
     public record Sum(
@@ -63,10 +64,16 @@ public record LoadAnalysis(
             double loadAmps,
             double sourceAmps,
             double generatedAmps,
+            double apartAmps,
             Watts watts) {
         /** What the batteries give (A), below 0 while they are charged. */
         public double batteryAmps() {
             return sourceAmps - generatedAmps;
+        }
+
+        /** What is taken of the alternators and the batteries that they are joined to (A). */
+        public double joinedAmps() {
+            return sourceAmps - apartAmps;
         }
     }
 

@@ -36,6 +36,8 @@ public enum Rule {
     ALTERNATOR_SHARE(Gravity.LOOK),
     /** The battery ends the flight with less charge than it started with (both 0 to 1). */
     CHARGE(Gravity.LOOK),
+    /** The same of a battery that no alternator is joined to. */
+    CHARGE_APART(Gravity.LOOK),
     /**
      * A short (A) makes the wire too hot before its protector opens, where that is as slow as its
      * class allows: the worst of so many wires (number).
