@@ -126,6 +126,15 @@ public record Appraisal(
         return singles.stream().filter(v -> v.outcome() == outcome && !v.engineOwn()).toList();
     }
 
+    /** What cannot be told to its end, and so counts as engine lost, operating cases first. */
+    public List<Verdict> untold() {
+        return Stream.concat(
+                        Stream.concat(masterOff().stream(), Stream.of(chargingLost())),
+                        singles.stream())
+                .filter(v -> v.untold().isPresent())
+                .toList();
+    }
+
     /** Pairs of which the wrong one may give way first, the engine's own parts' failures too. */
     public Selectivity selectivity() {
         return Selectivity.of(singles);

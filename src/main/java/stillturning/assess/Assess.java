@@ -23,7 +23,7 @@ import stillturning.assess.ranking.Scale;
 import stillturning.assess.ranking.Sense;
 import stillturning.assess.verdict.Judge;
 import stillturning.assess.verdict.Outcome;
-import stillturning.assess.verdict.PhaseVerdict;
+import stillturning.assess.verdict.PhaseVerdicts;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Burdens;
 import stillturning.model.Candidate;
@@ -168,7 +168,7 @@ public final class Assess {
     /**
      * One failure of one candidate in the phase in which the study's failures happen.
      *
-     * @throws UntoldStory if a state on the way cannot be computed
+     * @throws UntoldStory if the candidate has no steady state there with nothing wrong
      */
     public static Verdict one(Study study, Candidate candidate, Failure failure)
             throws UntoldStory {
@@ -178,7 +178,7 @@ public final class Assess {
     /**
      * One failure of one candidate at a moment of the flight.
      *
-     * @throws UntoldStory if a state on the way cannot be computed
+     * @throws UntoldStory if the candidate has no steady state there with nothing wrong
      * @throws IllegalArgumentException if the study has no such phase
      */
     public static Verdict one(Study study, Candidate candidate, Failure failure, Moment moment)
@@ -209,19 +209,14 @@ public final class Assess {
     /**
      * A candidate with nothing wrong.
      *
-     * @throws UntoldStory if it has no steady state, or what becomes of it cannot be computed
+     * @throws UntoldStory if it has no steady state
      */
     public static NothingBroken undisturbed(Study study, Candidate candidate) throws UntoldStory {
         return NothingBroken.of(Timeline.quick(study, candidate));
     }
 
-    /**
-     * One failure at every moment of the flight: just after a hard start, then phase by phase.
-     *
-     * @throws UntoldStory if a state on the way cannot be computed
-     */
-    public static List<PhaseVerdict> byPhase(Study study, Candidate candidate, Failure failure)
-            throws UntoldStory {
+    /** One failure at every moment of the flight: just after a hard start, then phase by phase. */
+    public static PhaseVerdicts byPhase(Study study, Candidate candidate, Failure failure) {
         return new OtherConditions(study, candidate).byPhase(failure);
     }
 
@@ -231,10 +226,8 @@ public final class Assess {
      *
      * @param basis the study assessed
      * @param progress told the name of a candidate after each of its moments, from any thread
-     * @throws UntoldStory if a state on the way cannot be computed
      */
-    public static List<WorseInPhase> elsewhere(Assessment basis, Consumer<String> progress)
-            throws UntoldStory {
+    public static Elsewhere elsewhere(Assessment basis, Consumer<String> progress) {
         return new EveryPhase(basis).all(progress);
     }
 
@@ -257,7 +250,7 @@ public final class Assess {
     /**
      * How long the engine runs after one failure, by what is switched off.
      *
-     * @throws UntoldStory if a state on the way cannot be computed
+     * @throws UntoldStory if the candidate has no steady state with nothing wrong
      */
     public static SheddingEndurances lasting(Study study, Candidate candidate, Failure failure)
             throws UntoldStory {
@@ -313,27 +306,9 @@ public final class Assess {
                 candidate, NothingBroken.of(timeline), singles, cases, structure, measures, met);
     }
 
-    /** Failures are told in parallel and put back in order; the first untold one is thrown. */
-    private static List<Verdict> judgeAll(Judge judge, List<Failure> failures) throws UntoldStory {
-        List<Told> told = failures.parallelStream().map(f -> tell(judge, f)).toList();
-        List<Verdict> verdicts = new ArrayList<>();
-        for (Told one : told) {
-            if (one.untold.isPresent()) {
-                throw one.untold.get();
-            }
-            one.verdict.ifPresent(verdicts::add);
-        }
-        return verdicts;
-    }
-
-    private record Told(Optional<Verdict> verdict, Optional<UntoldStory> untold) {}
-
-    private static Told tell(Judge judge, Failure failure) {
-        try {
-            return new Told(Optional.of(judge.judge(failure)), Optional.empty());
-        } catch (UntoldStory e) {
-            return new Told(Optional.empty(), Optional.of(e.of(failure.name())));
-        }
+    /** Failures are told in parallel and put back in order. */
+    private static List<Verdict> judgeAll(Judge judge, List<Failure> failures) {
+        return failures.parallelStream().map(judge::judge).toList();
     }
 
     private static Map<CriterionName, Double> values(

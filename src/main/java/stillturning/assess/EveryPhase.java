@@ -26,7 +26,7 @@ final class EveryPhase {
     }
 
     /** In parallel; the result does not depend on who is done first. */
-    List<WorseInPhase> all(Consumer<String> progress) throws UntoldStory {
+    Elsewhere all(Consumer<String> progress) {
         Study study = basis.study();
         List<Job> jobs =
                 basis.appraisals().stream()
@@ -48,7 +48,7 @@ final class EveryPhase {
         for (Appraisal appraisal : basis.appraisals()) {
             worse.addAll(worst(appraisal, jobs, told));
         }
-        return worse;
+        return new Elsewhere(worse, told.stream().flatMap(one -> one.untold.stream()).toList());
     }
 
     private record Job(Appraisal appraisal, Moment moment) {
@@ -57,7 +57,7 @@ final class EveryPhase {
         }
     }
 
-    private record Told(List<WorseInPhase> worse, Optional<UntoldStory> untold) {}
+    private record Told(List<WorseInPhase> worse, Optional<String> untold) {}
 
     private static Told tell(Study study, Job job) {
         Candidate candidate = job.appraisal.candidate();
@@ -79,19 +79,15 @@ final class EveryPhase {
             }
             return new Told(worse, Optional.empty());
         } catch (UntoldStory e) {
-            String where = candidate.id() + " in " + job.moment.phase();
-            return new Told(List.of(), Optional.of(e.of(where)));
+            String where = candidate.id() + " in " + job.moment.phase() + ": ";
+            return new Told(List.of(), Optional.of(where + e.getMessage()));
         }
     }
 
-    private static List<WorseInPhase> worst(Appraisal appraisal, List<Job> jobs, List<Told> told)
-            throws UntoldStory {
+    private static List<WorseInPhase> worst(Appraisal appraisal, List<Job> jobs, List<Told> told) {
         List<WorseInPhase> all = new ArrayList<>();
         for (int i = 0; i < jobs.size(); i++) {
             if (jobs.get(i).candidate().equals(appraisal.candidate().id())) {
-                if (told.get(i).untold.isPresent()) {
-                    throw told.get(i).untold.get();
-                }
                 all.addAll(told.get(i).worse);
             }
         }

@@ -5,9 +5,9 @@ import java.util.Map;
 import stillturning.model.failure.Failure;
 import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
+import stillturning.story.Setting;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
-import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 
 /**
@@ -20,17 +20,14 @@ public record NothingBroken(NormalFlight normal, Story course) {
 
     private static final Failure NOTHING = Failure.levers("nothing fails", Map.of());
 
-    static NothingBroken of(Timeline timeline) throws UntoldStory {
-        try {
-            return new NothingBroken(timeline.normal(), timeline.tell(NOTHING, Pilot.NEVER));
-        } catch (UntoldStory e) {
-            throw e.of(NOTHING.name());
-        }
+    static NothingBroken of(Timeline timeline) {
+        return new NothingBroken(
+                timeline.normal(), timeline.tellAsFar(NOTHING, Setting.with(Pilot.NEVER)));
     }
 
     /** Whether something happens, although nothing fails: every failure would seem to cause it. */
     public boolean unwell() {
-        return !happenings().isEmpty();
+        return !normal.givenUp().isEmpty() || !happenings().isEmpty();
     }
 
     /** What happens although nothing fails, in order of time. */

@@ -7,6 +7,8 @@ import java.util.Optional;
 import stillturning.assess.verdict.Judge;
 import stillturning.assess.verdict.LeftSwitch;
 import stillturning.assess.verdict.PhaseVerdict;
+import stillturning.assess.verdict.PhaseVerdicts;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
@@ -55,17 +57,22 @@ final class OtherConditions {
         return moments;
     }
 
-    List<PhaseVerdict> byPhase(Failure failure) throws UntoldStory {
+    PhaseVerdicts byPhase(Failure failure) {
         List<PhaseVerdict> verdicts = new ArrayList<>();
+        List<String> untold = new ArrayList<>();
         for (Moment moment : moments(study)) {
-            Timeline timeline = Timeline.quick(study, candidate, moment);
-            verdicts.add(new PhaseVerdict(moment, new Judge(study, timeline).judge(failure)));
+            try {
+                Timeline timeline = Timeline.quick(study, candidate, moment);
+                verdicts.add(new PhaseVerdict(moment, new Judge(study, timeline).judge(failure)));
+            } catch (UntoldStory e) {
+                untold.add("nothing in " + moment.phase() + ", " + e.getMessage());
+            }
         }
-        return verdicts;
+        return new PhaseVerdicts(candidate, failure, verdicts, untold);
     }
 
     /** On the ground, as stated and after a cold night with tired batteries. */
-    List<StartAttempt> starts() throws UntoldStory {
+    List<StartAttempt> starts() {
         List<StartAttempt> starts = new ArrayList<>();
         Timeline.start(study, candidate, false).ifPresent(starts::add);
         Timeline.start(study, candidate, true).ifPresent(starts::add);
@@ -81,26 +88,46 @@ final class OtherConditions {
         NormalFlight right = Timeline.quick(study, candidate, first).normal();
         List<LeftSwitch> left = new ArrayList<>();
         for (Misplaced misplaced : FailureCatalogue.leftSwitchesOf(candidate)) {
-            Candidate set = candidate.with(Map.of(misplaced.lever(), misplaced.position()));
-            Timeline timeline = Timeline.quick(study, set, first);
-            List<String> cues =
-                    timeline.normal().cuesShowing().stream()
-                            .filter(cue -> !right.cuesShowing().contains(cue))
-                            .toList();
-            Judge judge = new Judge(study, timeline, right);
-            Failure nothingElse = Failure.levers(misplaced.name(), Map.of());
-            left.add(
-                    new LeftSwitch(
-                            misplaced.lever(),
-                            misplaced.normally(),
-                            misplaced.position(),
-                            timeline.normal(),
-                            cues,
-                            timeline.normal().engineRuns()
-                                    ? Optional.of(judge.judge(nothingElse))
-                                    : Optional.empty()));
+            left.add(left(misplaced, first, right));
         }
         return left;
+    }
+
+    private LeftSwitch left(Misplaced misplaced, Moment first, NormalFlight right) {
+        try {
+            Candidate set = candidate.with(Map.of(misplaced.lever(), misplaced.position()));
+            Timeline timeline = Timeline.quick(study, set, first);
+            NormalFlight normal = timeline.normal();
+            List<String> cues =
+                    normal.cuesShowing().stream()
+                            .filter(cue -> !right.cuesShowing().contains(cue))
+                            .toList();
+            Failure nothingElse = Failure.levers(misplaced.name(), Map.of());
+            Optional<Verdict> verdict =
+                    normal.engineRuns()
+                            ? Optional.of(new Judge(study, timeline, right).judge(nothingElse))
+                            : Optional.empty();
+            return left(misplaced, normal.engineRuns(), cues, verdict, Optional.empty());
+        } catch (UntoldStory e) {
+            Optional<String> why = Optional.of(String.valueOf(e.getMessage()));
+            return left(misplaced, false, List.of(), Optional.empty(), why);
+        }
+    }
+
+    private static LeftSwitch left(
+            Misplaced misplaced,
+            boolean runsAtRest,
+            List<String> cues,
+            Optional<Verdict> verdict,
+            Optional<String> untold) {
+        return new LeftSwitch(
+                misplaced.lever(),
+                misplaced.normally(),
+                misplaced.position(),
+                runsAtRest,
+                cues,
+                verdict,
+                untold);
     }
 
     SheddingEndurances lasting(Failure failure) throws UntoldStory {
@@ -115,7 +142,7 @@ final class OtherConditions {
     }
 
     private Optional<SheddingEndurances.Placed> worstPlaced(
-            Timeline timeline, Failure failure, Endurance even) throws UntoldStory {
+            Timeline timeline, Failure failure, Endurance even) {
         double longest = longestDuty(timeline.moment().phase());
         if (longest == 0 || !(even instanceof Endurance.Lasts lasts)) {
             return Optional.empty();
@@ -152,14 +179,12 @@ final class OtherConditions {
     }
 
     private static SheddingEndurances.Placed placed(
-            Timeline timeline, Failure failure, double fromSeconds, double ofSeconds)
-            throws UntoldStory {
+            Timeline timeline, Failure failure, double fromSeconds, double ofSeconds) {
         Setting setting = Setting.with(Pilot.PLANNED).with(new Blocks(fromSeconds, ofSeconds));
         return new SheddingEndurances.Placed(fromSeconds, endurance(timeline, failure, setting));
     }
 
-    private static Endurance endurance(Timeline timeline, Failure failure, Setting setting)
-            throws UntoldStory {
-        return timeline.tell(failure, setting).engine().endurance();
+    private static Endurance endurance(Timeline timeline, Failure failure, Setting setting) {
+        return timeline.tellAsFar(failure, setting).engine().endurance();
     }
 }

@@ -47,10 +47,11 @@ final class Requirements implements Requirement.Visitor<RequirementMet> {
     @Override
     public RequirementMet visit(Requirement.EnduranceWithoutCharging requirement) {
         double seconds = lasts(chargingLost);
-        boolean met = seconds >= requirement.seconds();
+        boolean met = seconds >= requirement.seconds() && chargingLost.untold().isEmpty();
         String from =
                 Double.isInfinite(seconds) ? "" : ", counted from " + goals.countsFrom().words();
-        return met(requirement, met, "it runs on for " + inWords(seconds) + from);
+        String runs = "it runs on for " + inWords(seconds) + from;
+        return met(requirement, met, untold(chargingLost).orElse(runs));
     }
 
     @Override
@@ -78,7 +79,9 @@ final class Requirements implements Requirement.Visitor<RequirementMet> {
         return met(
                 requirement,
                 runs,
-                runs ? "it runs on for " + inWords(lasts(drill)) : "the drill stops it");
+                runs
+                        ? "it runs on for " + inWords(lasts(drill))
+                        : untold(drill).orElse("the drill stops it"));
     }
 
     private double lasts(Verdict verdict) {
@@ -100,8 +103,14 @@ final class Requirements implements Requirement.Visitor<RequirementMet> {
             return new RequirementMet(requirement.inWords(), true, reason, doubtful);
         }
         String doubt = doubtful.isEmpty() ? "" : ", and " + doubtful.size() + " more" + may;
-        String reason = names.size() + " of " + singles.size() + " " + words + doubt;
+        long untold = singles.stream().filter(bad).filter(v -> v.untold().isPresent()).count();
+        String so = untold == 0 ? "" : ", " + untold + " of them because it cannot be computed";
+        String reason = names.size() + " of " + singles.size() + " " + words + so + doubt;
         return new RequirementMet(requirement.inWords(), false, reason, names);
+    }
+
+    private static Optional<String> untold(Verdict verdict) {
+        return verdict.untold().map(why -> "it counts as stopping: cannot be computed, " + why);
     }
 
     private static String inWords(double seconds) {

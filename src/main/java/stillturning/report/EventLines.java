@@ -102,7 +102,7 @@ public final class EventLines {
 
     private static String event(StoryEvent happening) {
         return switch (happening.kind()) {
-            case FAILURE -> happening.words();
+            case FAILURE, REPEATS -> happening.words();
             case CUE -> "pilot can see " + happening.part() + ": " + happening.words();
             case PILOT -> "pilot, by " + happening.part() + ": " + happening.words();
             case AUTOMATIC -> "by itself, " + happening.part() + ": " + happening.words();
@@ -133,7 +133,8 @@ public final class EventLines {
                     CHATTER,
                     PHASE,
                     CRANKING,
-                    CRANKING_FAILS ->
+                    CRANKING_FAILS,
+                    UNTOLD ->
                     happening.part() + " " + happening.words();
         };
     }

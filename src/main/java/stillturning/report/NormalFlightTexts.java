@@ -3,6 +3,7 @@ package stillturning.report;
 import java.util.ArrayList;
 import java.util.List;
 import stillturning.assess.NothingBroken;
+import stillturning.story.NormalFlight;
 
 /** What happens in normal flight although nothing fails, in sentences. */
 public final class NormalFlightTexts {
@@ -16,9 +17,21 @@ public final class NormalFlightTexts {
 
     private NormalFlightTexts() {}
 
-    /** The finding, then the first events with their times; empty where nothing happens. */
+    /** What flips without end as soon as the aircraft is switched on, each with what helps. */
+    public static List<String> givenUp(NormalFlight normal) {
+        return normal.givenUp().stream().map(h -> h.part() + " " + h.words()).toList();
+    }
+
+    /** What is given up, then the first events with their times; empty where nothing happens. */
     public static List<String> findings(NothingBroken flight) {
-        if (!flight.unwell()) {
+        List<String> lines = new ArrayList<>(givenUp(flight.normal()));
+        lines.addAll(happenings(flight));
+        return List.copyOf(lines);
+    }
+
+    /** The same without what was given up before. */
+    public static List<String> happenings(NothingBroken flight) {
+        if (flight.happenings().isEmpty()) {
             return List.of();
         }
         List<String> lines = new ArrayList<>();

@@ -1,6 +1,7 @@
 package stillturning.report;
 
 import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
 import stillturning.report.table.TerminalColour.Ink;
 
 /** An outcome in the few letters that a table has room for; the sign tells it without colour. */
@@ -28,6 +29,14 @@ public enum OutcomeMark {
         this.word = word;
         this.code = code;
         this.ink = ink;
+    }
+
+    /** Follows the code of what cannot be computed. */
+    public static final String UNTOLD = "?";
+
+    /** The code of a verdict, with a sign of its own where it cannot be computed. */
+    public static String code(Verdict verdict) {
+        return of(verdict.outcome()).code + (verdict.untold().isPresent() ? UNTOLD : "");
     }
 
     /** The mark of an outcome. */

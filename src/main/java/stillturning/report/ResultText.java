@@ -31,7 +31,8 @@ public final class ResultText {
                 lasts -> seconds(lasts.seconds()),
                 notLimited -> seconds(notLimited.seconds()),
                 landed -> "to the landing",
-                atLeast -> "over " + Formats.lasting(atLeast.seconds()));
+                atLeast -> "over " + Formats.lasting(atLeast.seconds()),
+                untold -> "cannot be told beyond " + Formats.lasting(untold.seconds()));
     }
 
     public static String seconds(double seconds) {

@@ -34,7 +34,8 @@ public final class StoryText {
                     Kind.ENGINE_STOPS,
                     Kind.ENGINE_RESTARTS,
                     Kind.PHASE,
-                    Kind.CHATTER);
+                    Kind.CHATTER,
+                    Kind.UNTOLD);
 
     /** How the lines are to be read; stands once above them. */
     public static final String READING =

@@ -10,15 +10,16 @@ public sealed interface Endurance {
             Function<Lasts, T> lasts,
             Function<NotLimited, T> notLimited,
             Function<Landed, T> landed,
-            Function<AtLeast, T> atLeast);
+            Function<AtLeast, T> atLeast,
+            Function<Untold, T> untold);
 
     /**
      * Seconds for comparisons: infinite where nothing ends it in time, the horizon where that ended
-     * it.
+     * it, what could be told where the rest could not.
      */
     double seconds();
 
-    /** Whether it is known to stop. */
+    /** Whether it counts as stopping. */
     default boolean ends() {
         return false;
     }
@@ -35,7 +36,8 @@ public sealed interface Endurance {
                 Function<Lasts, T> lasts,
                 Function<NotLimited, T> notLimited,
                 Function<Landed, T> landed,
-                Function<AtLeast, T> atLeast) {
+                Function<AtLeast, T> atLeast,
+                Function<Untold, T> untold) {
             return lasts.apply(this);
         }
     }
@@ -52,7 +54,8 @@ public sealed interface Endurance {
                 Function<Lasts, T> lasts,
                 Function<NotLimited, T> notLimited,
                 Function<Landed, T> landed,
-                Function<AtLeast, T> atLeast) {
+                Function<AtLeast, T> atLeast,
+                Function<Untold, T> untold) {
             return notLimited.apply(this);
         }
     }
@@ -69,7 +72,8 @@ public sealed interface Endurance {
                 Function<Lasts, T> lasts,
                 Function<NotLimited, T> notLimited,
                 Function<Landed, T> landed,
-                Function<AtLeast, T> atLeast) {
+                Function<AtLeast, T> atLeast,
+                Function<Untold, T> untold) {
             return landed.apply(this);
         }
     }
@@ -81,8 +85,32 @@ public sealed interface Endurance {
                 Function<Lasts, T> lasts,
                 Function<NotLimited, T> notLimited,
                 Function<Landed, T> landed,
-                Function<AtLeast, T> atLeast) {
+                Function<AtLeast, T> atLeast,
+                Function<Untold, T> untold) {
             return atLeast.apply(this);
+        }
+    }
+
+    /**
+     * It cannot be told on from this time (s). On the cautious side that counts as the engine's
+     * end.
+     *
+     * @param reason why, with the part
+     */
+    record Untold(double seconds, String reason) implements Endurance {
+        @Override
+        public boolean ends() {
+            return true;
+        }
+
+        @Override
+        public <T> T fold(
+                Function<Lasts, T> lasts,
+                Function<NotLimited, T> notLimited,
+                Function<Landed, T> landed,
+                Function<AtLeast, T> atLeast,
+                Function<Untold, T> untold) {
+            return untold.apply(this);
         }
     }
 }

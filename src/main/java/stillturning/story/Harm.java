@@ -26,7 +26,8 @@ public record Harm(int step, int moves, String lever, StoryEvent event) {
                     WIRE_MELTS,
                     GUARD_SHORTS,
                     BATTERY_DISCONNECTS,
-                    CHATTER ->
+                    CHATTER,
+                    UNTOLD ->
                     true;
             case FAILURE,
                     CONTACTS_CLOSE,
@@ -48,7 +49,8 @@ public record Harm(int step, int moves, String lever, StoryEvent event) {
                     ENGINE_RESTARTS,
                     PHASE,
                     CRANKING,
-                    CRANKING_FAILS ->
+                    CRANKING_FAILS,
+                    REPEATS ->
                     false;
         };
     }

@@ -14,6 +14,8 @@ import stillturning.story.Story.Feed;
  * @param cuesShowing cues that show although nothing is wrong
  * @param busVolts voltage of each bus (V)
  * @param sourceAmps current that each source delivers (A), negative while it takes in
+ * @param givenUp what flipped to and fro without end before it came to rest, and is counted as
+ *     given up since
  */
 public record NormalFlight(
         boolean engineRuns,
@@ -21,11 +23,13 @@ public record NormalFlight(
         Set<Feed> feeds,
         List<String> cuesShowing,
         Map<String, Double> busVolts,
-        Map<String, Double> sourceAmps) {
+        Map<String, Double> sourceAmps,
+        List<StoryEvent> givenUp) {
 
     public NormalFlight {
         working = Set.copyOf(working);
         feeds = Set.copyOf(feeds);
         cuesShowing = List.copyOf(cuesShowing);
+        givenUp = List.copyOf(givenUp);
     }
 }

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What becomes of an attempt to start the engine on the ground.
@@ -24,6 +25,14 @@ public record StartAttempt(
         Map<String, Double> lowestVolts,
         List<String> resets,
         List<StoryEvent> happenings) {
+
+    /** Why it cannot be told on, if so; it then counts as failed. */
+    public Optional<String> untold() {
+        return happenings.stream()
+                .filter(h -> h.kind() == StoryEvent.Kind.UNTOLD)
+                .map(StoryEvent::words)
+                .findFirst();
+    }
 
     public StartAttempt {
         lowestVolts = Collections.unmodifiableMap(new LinkedHashMap<>(lowestVolts));

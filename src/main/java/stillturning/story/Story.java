@@ -132,6 +132,13 @@ public record Story(
         return setting.pilot();
     }
 
+    /** Why it cannot be told on to its end, if so. */
+    public Optional<String> untold() {
+        return engine.endurance() instanceof Endurance.Untold untold
+                ? Optional.of(untold.reason())
+                : Optional.empty();
+    }
+
     /** Events of one kind. */
     public List<StoryEvent> of(StoryEvent.Kind kind) {
         return happenings.stream().filter(h -> h.kind() == kind).toList();

@@ -47,6 +47,10 @@ public record StoryEvent(double seconds, Kind kind, String part, String words, i
         CHATTER,
         PHASE,
         CRANKING,
-        CRANKING_FAILS
+        CRANKING_FAILS,
+        /** Stands for rounds that are the same as those told. */
+        REPEATS,
+        /** What follows cannot be computed. */
+        UNTOLD
     }
 }

@@ -21,7 +21,6 @@ import stillturning.story.Setting.Propeller;
 import stillturning.story.Story;
 import stillturning.story.Story.EngineFate;
 import stillturning.story.Story.Feed;
-import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 
 /** Tells a failure's story with every kind of pilot, and says what came of it. */
@@ -57,7 +56,7 @@ public final class Judge {
         this.engineLoads = Set.copyOf(study.aircraft().engine().logic().loads());
     }
 
-    public Verdict judge(Failure failure) throws UntoldStory {
+    public Verdict judge(Failure failure) {
         Verdict typical = typically(failure);
         return typical.within(
                 Tolerances.of(
@@ -66,12 +65,12 @@ public final class Judge {
     }
 
     /** The same with every protector as its kind is on the whole. */
-    public Verdict typically(Failure failure) throws UntoldStory {
+    public Verdict typically(Failure failure) {
         return judge(failure, Setting.with(Pilot.PLANNED));
     }
 
     /** What comes of a failure in one setting, and only there. */
-    private Verdict judge(Failure failure, Setting setting) throws UntoldStory {
+    private Verdict judge(Failure failure, Setting setting) {
         Stories stories = tell(failure, setting);
         Losses losses = losses(stories.planned());
         Outcome planned = outcome(stories.planned(), stories.unaided(), losses);
@@ -90,7 +89,7 @@ public final class Judge {
                 failure, rulings, stories, losses, engineOwn(failure), actBy, Optional.empty());
     }
 
-    private Stories tell(Failure failure, Setting setting) throws UntoldStory {
+    private Stories tell(Failure failure, Setting setting) {
         Story planned = told(failure, setting);
         boolean acts = planned.aftermath().actedPilot();
         Optional<Story> standing =
@@ -104,12 +103,13 @@ public final class Judge {
                 standing);
     }
 
-    /** Quickly; but what is near to a limit is decided by the exact story. */
-    private Story told(Failure failure, Setting setting) throws UntoldStory {
-        Story story = timeline.tell(failure, setting);
-        return near(story.engine().endurance().seconds())
+    /** Quickly; but what is near to a limit, or breaks off, is decided by the exact story. */
+    private Story told(Failure failure, Setting setting) {
+        Story story = timeline.tellAsFar(failure, setting);
+        return story.untold().isPresent()
+                        || near(story.engine().endurance().seconds())
                         || near(story.engine().longestInterruptionSeconds())
-                ? timeline.exact().tell(failure, setting)
+                ? timeline.exact().tellAsFar(failure, setting)
                 : story;
     }
 
@@ -157,8 +157,11 @@ public final class Judge {
                                                 .runsOn(load -> !load.equals(hit.part())));
     }
 
+    /** What cannot be told to its end counts as lost, however far it is told. */
     private boolean lost(Story story) {
-        return story.engine().lastsFrom(study.goals().countsFrom()) < study.goals().enoughSeconds();
+        return story.untold().isPresent()
+                || story.engine().lastsFrom(study.goals().countsFrom())
+                        < study.goals().enoughSeconds();
     }
 
     private Losses losses(Story story) {

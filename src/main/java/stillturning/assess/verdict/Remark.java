@@ -9,6 +9,8 @@ public record Remark(Topic topic, String words) {
 
     /** What it is about, the gravest first. */
     public enum Topic {
+        /** It cannot be told to its end, and so counts as engine lost. */
+        UNTOLD,
         /** Most of the time that is left has gone before anybody can notice anything. */
         UNSEEN,
         /** It stops for good, though late enough to have landed. */

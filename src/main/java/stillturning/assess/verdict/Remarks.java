@@ -13,6 +13,9 @@ import stillturning.story.StoryEvent;
 /** What is said beside an outcome, from the story that it sums up. */
 final class Remarks {
 
+    private static final String UNTOLD =
+            "what follows cannot be computed and so counts as the end of the engine";
+
     /** Who notices a failure within this time has noticed it at once (s). A guess. */
     private static final double AT_ONCE_SECONDS = 60;
 
@@ -21,6 +24,8 @@ final class Remarks {
     static List<Remark> of(Outcome outcome, Story story) {
         List<Remark> remarks = new ArrayList<>();
         EngineFate engine = story.engine();
+        story.untold()
+                .ifPresent(reason -> remarks.add(new Remark(Topic.UNTOLD, UNTOLD + ": " + reason)));
         if (engine.endurance().ends()) {
             engine.sign()
                     .filter(sign -> late(sign, engine))

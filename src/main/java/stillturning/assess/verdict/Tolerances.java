@@ -12,7 +12,6 @@ import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
 import stillturning.story.TripContest;
-import stillturning.story.UntoldStory;
 
 /** Plays a failure's trip contests again, with the winner at its slow edge. */
 final class Tolerances {
@@ -22,7 +21,7 @@ final class Tolerances {
 
     /** Judges the failure with the protectors elsewhere in their bands. */
     interface Again {
-        Verdict judge(Race race) throws UntoldStory;
+        Verdict judge(Race race);
     }
 
     private Tolerances() {}
@@ -31,7 +30,7 @@ final class Tolerances {
      * The worst that the bands leave open. No story is told again unless somebody else was heating
      * who might have won.
      */
-    static Optional<ToleranceOutcome> of(Story typical, Again again) throws UntoldStory {
+    static Optional<ToleranceOutcome> of(Story typical, Again again) {
         Set<String> expected = givingWay(typical).map(StoryEvent::part).collect(Collectors.toSet());
         Optional<ToleranceOutcome> worst = Optional.empty();
         for (TripContest contest : typical.contests()) {
@@ -60,7 +59,7 @@ final class Tolerances {
     }
 
     private static Optional<ToleranceOutcome> inBand(
-            TripContest contest, Set<String> expected, Again again) throws UntoldStory {
+            TripContest contest, Set<String> expected, Again again) {
         Verdict then = again.judge(Race.against(contest.winner()));
         List<StoryEvent> gaveWay = givingWay(then.planned()).toList();
         // what gives way after the winner all the same has lost this race

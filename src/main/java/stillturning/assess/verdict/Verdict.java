@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stillturning.model.failure.Failure;
 import stillturning.story.Pilot;
 import stillturning.story.Story;
@@ -116,6 +117,15 @@ public record Verdict(
     /** The story with a pilot of this kind. */
     public Story with(Pilot pilot) {
         return stories.with(pilot);
+    }
+
+    /** Why it cannot be told to its end with some pilot or propeller, if so. */
+    public Optional<String> untold() {
+        return Stream.concat(
+                        Stream.of(stories.planned, stories.late, stories.unaided),
+                        stories.standing.stream())
+                .flatMap(story -> story.untold().stream())
+                .findFirst();
     }
 
     /** The same, with what the tolerance of the protectors leaves open. */

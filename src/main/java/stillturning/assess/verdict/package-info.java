@@ -14,6 +14,9 @@
  *       notices that it stops, or the engine itself. Nobody turns back because of a battery that
  *       empties unseen. A study may count from the failure; the page then says so. Held by {@code
  *       JudgeTest} and {@code OutcomeOfStoryTest}.
+ *   <li><b>What cannot be told to its end counts as engine lost</b>, however far it is told, with
+ *       the reason beside it as a remark. Never does one such story cost a candidate its place.
+ *       Held by {@code BrokenOffTest}.
  * </ul>
  */
 @NullMarked

@@ -13,7 +13,6 @@ import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.report.json.JsonReport;
 import stillturning.report.terminal.PhaseTexts;
-import stillturning.story.UntoldStory;
 
 /** Failures of some candidates at every moment of the flight, in the order of the candidates. */
 record PhaseAnswers(Study study, List<PhaseVerdicts> told, List<String> untold) implements Answer {
@@ -32,15 +31,9 @@ record PhaseAnswers(Study study, List<PhaseVerdicts> told, List<String> untold) 
         try (Progress progress = Progress.over(total, "failures flown", request.context())) {
             for (Candidate candidate : study.candidates()) {
                 for (Failure failure : failures.getOrDefault(candidate.id(), List.of())) {
-                    try {
-                        told.add(
-                                new PhaseVerdicts(
-                                        candidate,
-                                        failure,
-                                        Assess.byPhase(study, candidate, failure)));
-                    } catch (UntoldStory e) {
-                        untold.add(candidate.id() + ", " + failure.name() + ": " + e.getMessage());
-                    }
+                    PhaseVerdicts one = Assess.byPhase(study, candidate, failure);
+                    told.add(one);
+                    one.untold().forEach(why -> untold.add(candidate.id() + " can tell " + why));
                     progress.accept(failure.name());
                 }
             }

@@ -51,7 +51,8 @@ final class StoriesText {
                     Kind.ENGINE_RECOVERS,
                     Kind.ENGINE_STOPS,
                     Kind.ENGINE_RESTARTS,
-                    Kind.CHATTER);
+                    Kind.CHATTER,
+                    Kind.UNTOLD);
 
     private final Stories stories;
     private final List<EnduranceRange> ranges;

@@ -56,6 +56,7 @@ final class CheckText {
 
     void tell(boolean expanded) {
         check.read().study().ifPresentOrElse(this::sound, this::problems);
+        givenUp();
         remarks();
         if (!check.flying().isEmpty()) {
             normalFlight();
@@ -81,6 +82,16 @@ final class CheckText {
         out.line(ProblemText.of(check.read().problems()))
                 .line("")
                 .line(ProblemText.counted(check.read().problems()));
+    }
+
+    private void givenUp() {
+        out.findings(
+                "Given up in normal flight",
+                "This flips to and fro without end although nothing fails. Cure it before anything"
+                        + " else: every answer of this program is without it.",
+                check.flying().stream()
+                        .map(f -> new Finding(f.candidate().title(), f.givenUp()))
+                        .toList());
     }
 
     private void remarks() {

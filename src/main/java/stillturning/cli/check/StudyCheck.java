@@ -43,8 +43,12 @@ record StudyCheck(ReadStudy read, List<Flying> flying, List<SizingReport> sizes)
             return flight.map(NothingBroken::normal);
         }
 
+        List<String> givenUp() {
+            return normal().map(NormalFlightTexts::givenUp).orElse(List.of());
+        }
+
         List<String> findings() {
-            return flight.map(NormalFlightTexts::findings).orElse(List.of());
+            return flight.map(NormalFlightTexts::happenings).orElse(List.of());
         }
 
         boolean engineRuns() {

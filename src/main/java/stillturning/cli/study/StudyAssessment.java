@@ -10,6 +10,7 @@ import stillturning.cli.terminal.Progress;
 import stillturning.model.Study;
 import stillturning.report.Cautions;
 import stillturning.report.NormalFlightTexts;
+import stillturning.report.UntoldTexts;
 
 /** A whole study assessed, and what stands above everything that follows from it. */
 public final class StudyAssessment {
@@ -43,6 +44,12 @@ public final class StudyAssessment {
                                                 NormalFlightTexts.findings(a.flight())))
                         .toList(),
                 out);
+        out.findings(
+                UntoldTexts.HEADING,
+                UntoldTexts.MEANING,
+                assessment.appraisals().stream()
+                        .map(a -> new Finding(a.candidate().title(), UntoldTexts.findings(a)))
+                        .toList());
         assessment.unassessed().forEach(u -> leftOut(u.candidate(), u.reason(), out));
     }
 

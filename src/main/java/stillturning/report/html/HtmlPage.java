@@ -19,6 +19,7 @@ import stillturning.report.EventLines;
 import stillturning.report.NormalFlightTexts;
 import stillturning.report.RankingOrder;
 import stillturning.report.Reasons;
+import stillturning.report.UntoldTexts;
 import stillturning.report.page.JointSection;
 import stillturning.report.page.Page;
 import stillturning.report.page.Page.Answer;
@@ -140,7 +141,8 @@ public final class HtmlPage {
     private Answer answer() {
         List<Link> links = links(appraisals);
         if (assessment.ranking().isEmpty()) {
-            return new Answer("No candidate could be computed.", "", links, List.of(), List.of());
+            return new Answer(
+                    "No candidate could be computed.", "", links, List.of(), List.of(), List.of());
         }
         String leader = assessment.ranking().get().leader().name();
         String title = assessment.of(leader).map(a -> a.candidate().title()).orElse(leader);
@@ -158,7 +160,7 @@ public final class HtmlPage {
                                 + missed
                                 + ".";
         String why = new Reasons(assessment, assessment.ranking().get()).of(leader);
-        return new Answer(lead, why, links, requirements(), unwell());
+        return new Answer(lead, why, links, requirements(), unwell(), untold());
     }
 
     private List<Fact> unwell() {
@@ -169,6 +171,17 @@ public final class HtmlPage {
                                 new Fact(
                                         a.candidate().title(),
                                         String.join("; ", NormalFlightTexts.findings(a.flight()))))
+                .toList();
+    }
+
+    private List<Fact> untold() {
+        return appraisals.stream()
+                .filter(a -> !UntoldTexts.findings(a).isEmpty())
+                .map(
+                        a ->
+                                new Fact(
+                                        a.candidate().title(),
+                                        String.join("; ", UntoldTexts.findings(a))))
                 .toList();
     }
 

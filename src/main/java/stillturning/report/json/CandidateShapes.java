@@ -20,6 +20,7 @@ import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Selectivity;
 import stillturning.model.CriterionName;
 import stillturning.report.NormalFlightTexts;
+import stillturning.report.UntoldTexts;
 import stillturning.story.StartAttempt;
 
 /** One candidate of a ranked comparison. */
@@ -107,10 +108,12 @@ final class CandidateShapes {
                     .text("lever", LeftSwitch::lever)
                     .text("normally", LeftSwitch::normally)
                     .text("position", LeftSwitch::position)
-                    .flag("engineRunsOnTheGround", s -> s.atRest().engineRuns())
+                    .flag("engineRunsOnTheGround", LeftSwitch::runsAtRest)
+                    .maybe("untold", JsonTypes.TEXT, LeftSwitch::untold)
+                    .says("Why nobody can say how the aircraft then stands, if so.")
                     .texts("cues", LeftSwitch::cues)
                     .says("What shows before the flight and would not with the switch right.")
-                    .maybe("outcome", OUTCOME, s -> s.verdict().map(v -> v.outcome()))
+                    .maybe("outcome", OUTCOME, LeftSwitch::outcome)
                     .says(
                             "What comes of it in flight; null where the engine does not run on the"
                                     + " ground.")
@@ -127,7 +130,9 @@ final class CandidateShapes {
                     .map("lowestVolts", JsonTypes.NUMBER, StartAttempt::lowestVolts)
                     .says("By load (V).")
                     .texts("resets", StartAttempt::resets)
-                    .says("Loads of the engine that stop on the way.");
+                    .says("Loads of the engine that stop on the way.")
+                    .maybe("untold", JsonTypes.TEXT, StartAttempt::untold)
+                    .says("Why it cannot be told on and counts as failed, if so.");
 
     private static final JsonShape<Cases> BESIDE =
             JsonShape.<Cases>named("beside")
@@ -169,6 +174,10 @@ final class CandidateShapes {
                     .list("values", VALUE, r -> r.standing().contributions())
                     .field("singleFailures", outcomes(), Ranked::appraisal)
                     .says("Count of single failures by outcome.")
+                    .texts("untold", r -> UntoldTexts.findings(r.appraisal))
+                    .says(
+                            "Failures that cannot be computed and so count as engine lost, each"
+                                    + " with its reason.")
                     .list("unselectivePairs", PAIR, r -> r.appraisal.selectivity().pairs())
                     .says(
                             "Pairs of which the wrong one may give way first within the tolerance"

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
+import stillturning.assess.Elsewhere;
 import stillturning.assess.Guesses;
-import stillturning.assess.WorseInPhase;
 import stillturning.assess.ranges.EnduranceRange;
 import stillturning.assess.verdict.PhaseVerdicts;
 import stillturning.assess.verdict.Verdict;
@@ -58,8 +58,8 @@ public final class JsonReport {
     }
 
     /** Failures that do worse elsewhere in the flight. */
-    public static String elsewhere(Study study, List<WorseInPhase> worse) {
-        return MomentsJson.ELSEWHERE.text(new StudyAnswer<>(study, worse, List.of()));
+    public static String elsewhere(Study study, Elsewhere found) {
+        return MomentsJson.ELSEWHERE.text(new StudyAnswer<>(study, found.worse(), found.untold()));
     }
 
     /** How sure the endurance after one failure is. */

@@ -77,7 +77,10 @@ final class MomentsJson {
                             .text("triedInPhase", a -> a.study().goals().failurePhase().name())
                             .says("The phase in which the study tries failures.")
                             .list("failures", WORSE, StudyAnswer::found)
-                            .says("By candidate, worst first."));
+                            .says("By candidate, worst first.")
+                            .texts("untold", StudyAnswer::untold)
+                            .says(
+                                    "Moments at which no failure can be tried, each with its reason."));
 
     private MomentsJson() {}
 }

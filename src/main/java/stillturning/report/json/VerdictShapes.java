@@ -29,7 +29,9 @@ final class VerdictShapes {
                             "Time from the failure until the engine can no longer run (s); null"
                                     + " where electricity does not end it.")
                     .flag("enduranceLimited", JsonNumbers::limited)
-                    .says("Whether electricity ends the engine's running.");
+                    .says("Whether electricity ends the engine's running.")
+                    .flag("enduranceUntold", e -> e instanceof Endurance.Untold)
+                    .says("Whether what follows then cannot be computed, and counts as its end.");
 
     /** How long the engine runs with each kind of pilot. */
     static final JsonShape<Verdict> BY_PILOT =

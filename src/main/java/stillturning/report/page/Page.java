@@ -43,14 +43,17 @@ public record Page(
      * The answer first.
      *
      * @param unwell candidates to which something happens although nothing fails
+     * @param untold candidates of which something could not be computed
      */
     public record Answer(
             String lead,
             String why,
             List<Link> candidates,
             List<RequirementRow> requirements,
-            List<Fact> unwell) {
+            List<Fact> unwell,
+            List<Fact> untold) {
         public Answer {
+            untold = List.copyOf(untold);
             unwell = List.copyOf(unwell);
             candidates = List.copyOf(candidates);
             requirements = List.copyOf(requirements);

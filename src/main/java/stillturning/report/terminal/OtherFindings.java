@@ -105,15 +105,18 @@ public final class OtherFindings {
 
     private static boolean matters(LeftSwitch one) {
         return !one.shows()
-                && one.verdict().filter(v -> v.outcome() != Outcome.NO_EFFECT).isPresent();
+                && one.outcome().filter(outcome -> outcome != Outcome.NO_EFFECT).isPresent();
     }
 
     private static Optional<OutcomeMark> mark(LeftSwitch one) {
-        return one.verdict().map(v -> OutcomeMark.of(v.outcome()));
+        return one.outcome().map(OutcomeMark::of);
     }
 
     private static String shows(LeftSwitch one) {
-        if (!one.atRest().engineRuns()) {
+        if (one.untold().isPresent()) {
+            return "cannot be computed";
+        }
+        if (!one.runsAtRest()) {
             return "engine does not run";
         }
         return one.cues().isEmpty() ? "nothing" : String.join(", ", one.cues());
@@ -126,6 +129,9 @@ public final class OtherFindings {
     }
 
     private static String outcome(StartAttempt start) {
+        if (start.untold().isPresent()) {
+            return "cannot be computed";
+        }
         return start.runs() ? "runs after " + Formats.duration(start.seconds()) : "does not start";
     }
 
@@ -150,7 +156,9 @@ public final class OtherFindings {
 
     private static String left(LeftSwitch one) {
         String before = "before the flight: " + shows(one);
-        return before + one.verdict().map(v -> "; in flight: " + inFlight(v)).orElse("");
+        return before
+                + one.untold().map(reason -> ", so it counts as engine lost: " + reason).orElse("")
+                + one.verdict().map(v -> "; in flight: " + inFlight(v)).orElse("");
     }
 
     private static String inFlight(Verdict verdict) {

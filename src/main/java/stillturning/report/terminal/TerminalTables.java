@@ -55,10 +55,12 @@ public final class TerminalTables {
     /** A line of the matrix: a kind of part without cells, or a failure. */
     private record Line(String words, List<Optional<Verdict>> verdicts, boolean heading) {
 
+        Optional<Verdict> verdict(int candidate) {
+            return heading ? Optional.empty() : verdicts.get(candidate);
+        }
+
         Optional<OutcomeMark> mark(int candidate) {
-            return heading
-                    ? Optional.empty()
-                    : verdicts.get(candidate).map(v -> OutcomeMark.of(v.outcome()));
+            return verdict(candidate).map(v -> OutcomeMark.of(v.outcome()));
         }
     }
 
@@ -195,7 +197,7 @@ public final class TerminalTables {
                                     "(" + (i + 1) + ")",
                                     10,
                                     line ->
-                                            line.mark(candidate)
+                                            line.verdict(candidate)
                                                     .map(OutcomeMark::code)
                                                     .orElse(OutcomeMark.ABSENT))
                             .ink(
@@ -215,6 +217,9 @@ public final class TerminalTables {
         }
         for (OutcomeMark mark : OutcomeMark.values()) {
             lines.add(mark.code() + " ".repeat(8 - mark.code().length()) + mark.outcome().words());
+        }
+        if (appraisals.stream().anyMatch(a -> !a.untold().isEmpty())) {
+            lines.add(OutcomeMark.UNTOLD + "       cannot be computed, and counts as that");
         }
         lines.add("(empty) the candidate has no such part");
         return lines;

@@ -49,6 +49,11 @@ public interface Device {
      */
     default void giveUp() {}
 
+    /** What would keep it from flipping, in words. Only asked of a device with a blame rank. */
+    default String remedy() {
+        return "";
+    }
+
     /** Whether its events only follow a slow change, so that many of them are no chatter. */
     default boolean onlyFollows() {
         return false;

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.device.Device;
+import stillturning.story.device.Racer;
 import stillturning.story.device.Situation;
 
 /** Finds devices that flip without end, and the one to blame. */
@@ -43,7 +44,10 @@ final class Chatter {
 
     void flipped(int device) {
         inStory++;
-        cycle.flipped(device, now.seconds);
+        // what grows warm passes its limits each time, and flips nothing
+        if (!(devices[device] instanceof Racer)) {
+            cycle.flipped(device, now.seconds);
+        }
         tooMany |= ++atOnce[device] > FLIPS_AT_ONCE;
         if (!devices[device].onlyFollows()) {
             tooMany |= ++inAll[device] > FLIPS_IN_ALL;
@@ -71,7 +75,8 @@ final class Chatter {
                 part(names[blamed]),
                 "flips to and fro without end ("
                         + cycle.inWords(this::nameOf)
-                        + "); taken as given up for good");
+                        + "); taken as given up for good"
+                        + remedy(devices[blamed]));
         Arrays.fill(atOnce, 0);
         Arrays.fill(inAll, 0);
     }
@@ -98,6 +103,10 @@ final class Chatter {
                             + cycle.inWords(this::nameOf));
         }
         return blamed;
+    }
+
+    private static String remedy(Device blamed) {
+        return blamed.remedy().isEmpty() ? "" : "; what helps: " + blamed.remedy();
     }
 
     private String nameOf(int device) {

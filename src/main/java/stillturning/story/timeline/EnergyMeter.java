@@ -142,12 +142,26 @@ final class EnergyMeter implements Integrator.Follower {
         }
     }
 
+    /** A balance, with the energy that its residual is a part of (J). */
+    private record Drawn(Balance balance, double turnover) {}
+
     /**
      * The balance so far.
      *
      * @throws UntoldStory naming the worst part, if more is missing than rounding explains
      */
     Balance balance() throws UntoldStory {
+        Drawn drawn = draw();
+        hold(drawn.balance.residual(), drawn.turnover);
+        return drawn.balance;
+    }
+
+    /** The balance of a story that breaks off, whether it balances or not. */
+    Balance asFarAsTold() {
+        return draw().balance;
+    }
+
+    private Drawn draw() {
         Map<Account, Double> accounts = new EnumMap<>(Account.class);
         for (Account account : ORDER) {
             accounts.put(account, (account.gives() ? -1 : 1) * joules[ORDER.indexOf(account)]);
@@ -162,13 +176,14 @@ final class EnergyMeter implements Integrator.Follower {
             turnover = Math.max(turnover, Math.abs(entry.getValue()));
         }
         double residual = Math.abs(missing) / turnover;
-        hold(residual, turnover);
-        return new Balance(
-                accounts,
-                IntStream.range(0, stores.length)
-                        .mapToObj(i -> new Balance.Charge(part(i), coulombs[i], gone[i]))
-                        .toList(),
-                residual);
+        Balance balance =
+                new Balance(
+                        accounts,
+                        IntStream.range(0, stores.length)
+                                .mapToObj(i -> new Balance.Charge(part(i), coulombs[i], gone[i]))
+                                .toList(),
+                        residual);
+        return new Drawn(balance, turnover);
     }
 
     /**

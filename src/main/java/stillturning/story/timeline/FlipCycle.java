@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 final class FlipCycle {
 
     /** As many as any round is looked for in. */
-    private static final int REMEMBERED = 240;
+    private static final int REMEMBERED = 2400;
 
     private record Flip(int device, double seconds) {}
 

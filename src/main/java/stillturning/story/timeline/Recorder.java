@@ -1,6 +1,8 @@
 package stillturning.story.timeline;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +21,12 @@ import stillturning.story.device.plant.SupplyDevice;
 
 /** Samples voltages, charges, and what the engine and its loads do, before and after each event. */
 final class Recorder {
+
+    /** A trace that grows longer is thinned: some hundred are usual. */
+    static final int MOST_POINTS = 4096;
+
+    private static final Comparator<Trace.Point> BY_VALUE =
+            Comparator.comparingDouble(Trace.Point::value);
 
     private final Situation now;
     private final Map<Series, Samples> samples = new LinkedHashMap<>();
@@ -87,13 +95,32 @@ final class Recorder {
     /** Takes a sample of everything. */
     void look() {
         samples.forEach(
-                (series, seen) -> seen.points.add(new Trace.Point(now.seconds, series.now())));
+                (series, seen) -> {
+                    seen.points.add(new Trace.Point(now.seconds, series.now()));
+                    if (seen.points.size() == MOST_POINTS) {
+                        thin(seen.points);
+                    }
+                });
         doings.values().forEach(this::look);
     }
 
     /** An instant that something is told of, though it may last no time. */
     void glimpse() {
         samples.forEach((series, seen) -> seen.told = seen.told.with(series.now()));
+    }
+
+    /** Of every four the lowest and the highest stay, so no dip and no peak is lost. */
+    private static void thin(List<Trace.Point> points) {
+        List<Trace.Point> kept = new ArrayList<>(MOST_POINTS);
+        for (int from = 0; from < points.size(); from += 4) {
+            List<Trace.Point> four = points.subList(from, Math.min(from + 4, points.size()));
+            Trace.Point low = Collections.min(four, BY_VALUE);
+            Trace.Point high = Collections.max(four, BY_VALUE);
+            kept.add(low.seconds() <= high.seconds() ? low : high);
+            kept.add(low.seconds() <= high.seconds() ? high : low);
+        }
+        points.clear();
+        points.addAll(kept);
     }
 
     private void look(Doings of) {

@@ -20,6 +20,7 @@ import stillturning.network.Topology;
 import stillturning.network.law.BranchLaw;
 import stillturning.network.law.Open;
 import stillturning.parts.Part;
+import stillturning.story.Balance;
 import stillturning.story.Endurance;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.NormalFlight;
@@ -62,6 +63,9 @@ final class Run {
     private final SignWatch signs;
     private final EventLog journal = new EventLog();
     private Runnable watching = () -> {};
+
+    /** What works once the quick events are over, from then on. */
+    private Optional<Aftermath> aftermath = Optional.empty();
 
     Run(Candidate candidate, Circuit circuit, Optional<Topology> known, FlightConditions scene) {
         this.candidate = candidate;
@@ -123,7 +127,8 @@ final class Run {
                 plant.feeds(),
                 crew.showing(),
                 busVolts,
-                sourceAmps);
+                sourceAmps,
+                happenings().stream().filter(h -> h.kind() == StoryEvent.Kind.CHATTER).toList());
     }
 
     /** Takes over where another run came to rest. */
@@ -142,11 +147,11 @@ final class Run {
         signs.before(healthy.working());
     }
 
-    /** Plays a failure to its end, and shows every instant at which anything is recorded. */
-    WatchedStory watch(Failure failure, double horizonSeconds) throws UntoldStory {
+    /** As far as a failure can be told, with every instant at which anything is recorded. */
+    WatchedStory watch(Failure failure, double horizonSeconds) {
         SnapshotRecorder film = film();
         watching = film::take;
-        return new WatchedStory(tell(failure, horizonSeconds), film.frames());
+        return new WatchedStory(tellAsFar(failure, horizonSeconds), film.frames());
     }
 
     /** What stands at this instant. */
@@ -160,6 +165,43 @@ final class Run {
 
     /** Plays a failure to its end. */
     Story tell(Failure failure, double horizonSeconds) throws UntoldStory {
+        play(failure, horizonSeconds);
+        return story(failure, fate(horizonSeconds), meter.balance());
+    }
+
+    /** Plays a failure to its end, or to where it cannot be computed any further. */
+    Story tellAsFar(Failure failure, double horizonSeconds) {
+        try {
+            play(failure, horizonSeconds);
+        } catch (UntoldStory e) {
+            EngineDevice engine = crew.engine();
+            return brokenOff(failure, engine.stopped() ? engine.stoppedAt() : now.seconds, e);
+        }
+        try {
+            return story(failure, fate(horizonSeconds), meter.balance());
+        } catch (UntoldStory e) {
+            // of a story that does not balance nothing is certain
+            return brokenOff(failure, 0, e);
+        }
+    }
+
+    private Story brokenOff(Failure failure, double toldSeconds, UntoldStory why) {
+        String reason = String.valueOf(why.getMessage());
+        // there is nothing to read where no state was found
+        journal.whenTold(() -> {});
+        now.log(StoryEvent.Kind.UNTOLD, subject(failure), "cannot be told on: " + reason);
+        EngineDevice engine = crew.engine();
+        EngineFate fate =
+                new EngineFate(
+                        new Endurance.Untold(toldSeconds, reason),
+                        signs.first(),
+                        engine.longestInterruption(),
+                        engine.stops(),
+                        false);
+        return story(failure, fate, meter.asFarAsTold());
+    }
+
+    private void play(Failure failure, double horizonSeconds) throws UntoldStory {
         now.levers.putAll(failure.atOnce());
         now.log(StoryEvent.Kind.FAILURE, subject(failure), failure.name());
         signs.begin(failure);
@@ -168,7 +210,6 @@ final class Run {
         }
         journal.solved();
         journal.whenTold(recorder::glimpse);
-        Optional<Aftermath> aftermath = Optional.empty();
         boolean over = false;
         while (!over) {
             simulation.settle();
@@ -182,16 +223,18 @@ final class Run {
                 look();
             }
         }
+    }
+
+    private Story story(Failure failure, EngineFate fate, Balance balance) {
         Aftermath after = aftermath.orElseGet(this::aftermath);
         return new Story(
                 failure,
                 scene.moment(),
                 scene.setting(),
-                journal.happenings(),
-                fate(horizonSeconds),
+                happenings(),
+                fate,
                 new Aftermath(after.working(), after.feeds(), crew.acted()),
-                new Measured(
-                        journal.contests(), recorder.traces(), recorder.bars(), meter.balance()),
+                new Measured(journal.contests(), recorder.traces(), recorder.bars(), balance),
                 now.seconds);
     }
 
@@ -284,7 +327,7 @@ final class Run {
     }
 
     List<StoryEvent> happenings() {
-        return journal.happenings();
+        return Repetitions.shortened(journal.happenings());
     }
 
     List<TripContest> contests() {
@@ -292,17 +335,27 @@ final class Run {
     }
 
     /**
-     * Stands at rest, then turns the key.
+     * Stands at rest, then turns the key. An attempt that cannot be told on counts as failed.
      *
      * @param conditions in words
      */
-    StartAttempt start(String conditions) throws UntoldStory {
+    StartAttempt start(String conditions) {
+        CrankingWatch cranking = new CrankingWatch(plant.loads(), now);
+        try {
+            crank(cranking);
+        } catch (UntoldStory e) {
+            now.log(StoryEvent.Kind.UNTOLD, "engine", "cannot be told on: " + e.getMessage());
+            return cranking.start(conditions, false, happenings());
+        }
+        return cranking.start(conditions, !crew.engine().stopped(), happenings());
+    }
+
+    private void crank(CrankingWatch cranking) throws UntoldStory {
         crew.engine().stand();
         simulation.comeToRest();
         now.seconds = 0;
         journal.startAnew();
         crew.engine().turnKey();
-        CrankingWatch cranking = new CrankingWatch(plant.loads(), now);
         do {
             simulation.settle();
             cranking.look();
@@ -311,7 +364,6 @@ final class Run {
                 cranking.look();
             }
         } while (now.cranking);
-        return cranking.start(conditions, !crew.engine().stopped(), journal.happenings());
     }
 
     private void shedAllButTheEngine() {

@@ -39,7 +39,7 @@ final class Simulation {
     static final double STANDSTILL = 1e-9;
 
     /** Steps that no story takes: the longest known take some thousands. */
-    private static final int MOST_STEPS = 200_000;
+    private static final int MOST_STEPS = 50_000;
 
     private final Plant plant;
     private final Situation now;
@@ -319,10 +319,18 @@ final class Simulation {
             state.stepped();
             if (!Double.isFinite(state.value()) || steps > MOST_STEPS) {
                 throw new UntoldStory(
-                        "at %s s: charges and heats cannot be followed any further, after %d steps"
-                                .formatted(now.seconds, steps));
+                        "at %s s: charge or heat of %s cannot be followed any further, after %d steps"
+                                .formatted(now.seconds, nameOf(state), steps));
             }
         }
+    }
+
+    private String nameOf(Stateful state) {
+        return byName.entrySet().stream()
+                .filter(e -> e.getValue() == state || e.getValue().heats().contains(state))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse("a part");
     }
 
     private void solveStores() throws NoOperatingPoint {

@@ -133,17 +133,15 @@ public final class Timeline {
 
     /** The same candidate at the same moment, told exactly. */
     public Timeline exact() {
-        return new Timeline(this, StepLimits.EXACT);
+        return new Timeline(this, stride.exact());
     }
 
     /**
      * Starts the engine on the ground; nothing to tell where the study has no starter.
      *
      * @param hard with tired batteries in the cold, or as stated
-     * @throws UntoldStory if a state on the way cannot be computed
      */
-    public static Optional<StartAttempt> start(Study study, Candidate candidate, boolean hard)
-            throws UntoldStory {
+    public static Optional<StartAttempt> start(Study study, Candidate candidate, boolean hard) {
         return start(study, candidate, hard, List.of());
     }
 
@@ -151,10 +149,9 @@ public final class Timeline {
      * The same with something wrong already.
      *
      * @param hits failure modes that were there before
-     * @throws UntoldStory if a state on the way cannot be computed
      */
     public static Optional<StartAttempt> start(
-            Study study, Candidate candidate, boolean hard, List<Hit> hits) throws UntoldStory {
+            Study study, Candidate candidate, boolean hard, List<Hit> hits) {
         Engine.Starting starting = study.aircraft().engine().starting();
         Optional<LoadNeed> starter = starting.starter().flatMap(study.aircraft()::load);
         Optional<Phase> phase =
@@ -243,11 +240,19 @@ public final class Timeline {
     }
 
     /**
-     * The same story as {@link #tell(Failure, Setting)}, with every instant that it was told from.
-     *
-     * @throws UntoldStory if a state on the way cannot be computed
+     * What follows from a failure in this setting, as far as it can be told: where a state on the
+     * way cannot be computed, the story breaks off there, and the engine's endurance is {@link
+     * stillturning.story.Endurance.Untold}.
      */
-    public WatchedStory watch(Failure failure, Setting setting) throws UntoldStory {
+    public Story tellAsFar(Failure failure, Setting setting) {
+        return after(failure, setting).tellAsFar(failure, HORIZON_SECONDS);
+    }
+
+    /**
+     * The same story as {@link #tellAsFar(Failure, Setting)}, with every instant that it was told
+     * from.
+     */
+    public WatchedStory watch(Failure failure, Setting setting) {
         return after(failure, setting).watch(failure, HORIZON_SECONDS);
     }
 

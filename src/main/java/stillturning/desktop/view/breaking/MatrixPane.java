@@ -234,9 +234,13 @@ final class MatrixPane extends VBox {
             setAccessibleText("");
             if (!empty && verdict != null && verdict.isPresent()) {
                 OutcomeMark mark = OutcomeMark.of(verdict.get().outcome());
-                setText(mark.sign() + " " + mark.word());
+                boolean untold = verdict.get().untold().isPresent();
+                setText(mark.sign() + " " + mark.word() + (untold ? OutcomeMark.UNTOLD : ""));
                 setAccessibleText(
-                        matrix.candidates().get(candidate) + ": " + mark.outcome().words());
+                        matrix.candidates().get(candidate)
+                                + ": "
+                                + mark.outcome().words()
+                                + (untold ? ", because it cannot be computed" : ""));
                 getStyleClass().add(style(mark));
             } else if (!empty
                     && getTableRow().getItem() != null

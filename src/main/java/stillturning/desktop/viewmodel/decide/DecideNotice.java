@@ -2,10 +2,13 @@ package stillturning.desktop.viewmodel.decide;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Results;
 import stillturning.model.Study.Weight;
+import stillturning.report.UntoldTexts;
 
 /** What has to be said about a ranking before it is read. */
 final class DecideNotice {
@@ -40,8 +43,24 @@ final class DecideNotice {
     }
 
     private static String unassessed(Assessment assessment) {
-        return assessment.unassessed().stream()
-                .map(u -> u.candidate() + " could not be computed and is left out: " + u.reason())
+        Stream<String> leftOut =
+                assessment.unassessed().stream()
+                        .map(
+                                u ->
+                                        u.candidate()
+                                                + " could not be computed and is left out: "
+                                                + u.reason());
+        return Stream.concat(
+                        leftOut, assessment.appraisals().stream().flatMap(DecideNotice::untold))
                 .collect(Collectors.joining("\n"));
+    }
+
+    private static Stream<String> untold(Appraisal appraisal) {
+        return UntoldTexts.findings(appraisal).stream()
+                .map(
+                        finding ->
+                                appraisal.candidate().title()
+                                        + ", cannot be computed and counts as engine lost: "
+                                        + finding);
     }
 }

@@ -216,6 +216,11 @@ public final class CellDevice implements Store {
     }
 
     @Override
+    public String remedy() {
+        return "a source that does not come and go with its charge";
+    }
+
+    @Override
     public void giveUp() {
         resting = true;
         empty = true;

@@ -201,6 +201,12 @@ public final class ManagementDevice implements Device {
     }
 
     @Override
+    public String remedy() {
+        return "a wider gap between where it disconnects and where it connects again, or a"
+                + " smaller load on it";
+    }
+
+    @Override
     public void giveUp() {
         cell.disconnect();
         awaits = Awaits.NOTHING;

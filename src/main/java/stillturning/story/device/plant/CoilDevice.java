@@ -116,6 +116,12 @@ final class CoilDevice implements BranchDevice {
     }
 
     @Override
+    public String remedy() {
+        return "a coil fed from where its own contacts do not pull it down, or a drop-out"
+                + " voltage further below its pull-in";
+    }
+
+    @Override
     public void giveUp() {
         resting = true;
         enter(State.RELEASED, NO_DEADLINE);

@@ -83,6 +83,12 @@ final class ConversionDevice implements BranchDevice {
     }
 
     @Override
+    public String remedy() {
+        return "an input that sags less when it delivers (a stiffer source, a shorter or"
+                + " thicker feed), or a restart voltage further above its minimum";
+    }
+
+    @Override
     public void giveUp() {
         resting = true;
         runs = false;

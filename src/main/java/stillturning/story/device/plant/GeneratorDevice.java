@@ -213,6 +213,11 @@ public final class GeneratorDevice implements BranchDevice {
     }
 
     @Override
+    public String remedy() {
+        return "a field fed from where it does not fall with its own output";
+    }
+
+    @Override
     public void giveUp() {
         resting = true;
         delivers = false;

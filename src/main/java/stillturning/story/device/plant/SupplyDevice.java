@@ -215,6 +215,11 @@ public final class SupplyDevice implements BranchDevice {
     }
 
     @Override
+    public String remedy() {
+        return "a supply of its logic that its own channels cannot pull down";
+    }
+
+    @Override
     public void giveUp() {
         enter(State.STOPPED, NO_DEADLINE);
         destroyed = true;

@@ -30,4 +30,9 @@ public record StepLimits(
         // good for some 1e-7
         return new StepLimits(RungeKuttaPair.DORMAND_PRINCE, longestSeconds, 3e-10, 0, 1e-5);
     }
+
+    /** For proofs, and no further than these. */
+    public StepLimits exact() {
+        return upTo(longestSeconds);
+    }
 }
