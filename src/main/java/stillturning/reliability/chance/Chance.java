@@ -27,13 +27,15 @@ public final class Chance {
     private Chance() {}
 
     /**
-     * The probability with every rate at its mean.
+     * The probability in the mean of everything that the rates may be, those of one source being
+     * wrong together.
      *
      * @throws IllegalArgumentException if not every event has an occurrence, or latent events have
      *     more than three different intervals
      */
     public static TopChance of(CutUnion union, Exposure exposure) {
-        Flights flights = flights(union, exposure);
+        checkFit(union, exposure);
+        Flights flights = MeanFlights.of(union, exposure);
         CutSetSums sums = union.sums();
         boolean exact = union.basis() == Basis.EXACT;
         Both upper = flights.of(sums::upperBound);
@@ -54,7 +56,7 @@ public final class Chance {
 
     /** The importance of every event for the average flight, in the order of the events. */
     public static List<Importance> importances(CutUnion union, Exposure exposure) {
-        ImportanceSums weighing = new ImportanceSums(union, flights(union, exposure));
+        ImportanceSums weighing = importanceSums(union, exposure);
         return IntStream.range(0, union.events())
                 .parallel()
                 .mapToObj(event -> weighing.importance(new TreeSet<>(Set.of(event))))
@@ -75,7 +77,11 @@ public final class Chance {
                     "group %s is empty or names an event outside 0 to %d"
                             .formatted(events, union.events() - 1));
         }
-        return new ImportanceSums(union, flights(union, exposure)).importance(events);
+        return importanceSums(union, exposure).importance(events);
+    }
+
+    private static ImportanceSums importanceSums(CutUnion union, Exposure exposure) {
+        return new ImportanceSums(union, flights(union, exposure), Knowledge.of(exposure));
     }
 
     /**
@@ -130,6 +136,7 @@ public final class Chance {
         return new BetaSplit(occurrence.times(1 - beta), occurrence.times(beta));
     }
 
+    /** With every rate at its mean. */
     private static Flights flights(CutUnion union, Exposure exposure) {
         checkFit(union, exposure);
         FlightProbabilities course = new FlightProbabilities(exposure, union.highestOrder());
@@ -141,6 +148,39 @@ public final class Chance {
             throw new IllegalArgumentException(
                     "%d occurrences for %d events"
                             .formatted(exposure.occurrences().size(), union.events()));
+        }
+    }
+
+    /**
+     * One event's rate, divided into what happens to it alone and what takes its equals along.
+     *
+     * @param own the rest, to stand in its place
+     * @param common one event for all that share it
+     */
+    public record BetaSplit(Occurrence own, Occurrence common) {}
+
+    /**
+     * The union by sums of intersections, for the average flight: a second way to the same answer.
+     *
+     * @param sums the k-th is the sum over all k cut sets of the probability that all come true
+     * @param complete whether no further sum is left, so that the last partial sum is the answer
+     * @see "C. E. Bonferroni 1936 (from memory, unverified)"
+     */
+    public record InclusionExclusion(List<Double> sums, boolean complete) {
+
+        public InclusionExclusion {
+            sums = List.copyOf(sums);
+        }
+
+        /** Alternately above and below the truth. */
+        public List<Double> partialSums() {
+            List<Double> partial = new ArrayList<>();
+            double sum = 0;
+            for (int k = 0; k < sums.size(); k++) {
+                sum += k % 2 == 0 ? sums.get(k) : -sums.get(k);
+                partial.add(sum);
+            }
+            return List.copyOf(partial);
         }
     }
 }

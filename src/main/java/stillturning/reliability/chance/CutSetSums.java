@@ -55,6 +55,30 @@ final class CutSetSums implements Top {
         return sum;
     }
 
+    /** ΣP in the mean of what the rates may be, from chances by their means. */
+    double knownSum(double[] chances, Knowledge known) {
+        double sum = 0;
+        for (int[] set : sets) {
+            sum += chance(set, chances) * known.meanOverMeans(set);
+        }
+        return sum;
+    }
+
+    /** The same of the sets that have any of the marked events. */
+    double knownSum(double[] chances, Knowledge known, boolean[] marked) {
+        double sum = 0;
+        for (int[] set : sets) {
+            if (touches(set, marked)) {
+                sum += chance(set, chances) * known.meanOverMeans(set);
+            }
+        }
+        return sum;
+    }
+
+    List<int[]> sets() {
+        return sets;
+    }
+
     static boolean touches(int[] set, boolean[] marked) {
         for (int event : set) {
             if (marked[event]) {
@@ -154,7 +178,8 @@ final class CutSetSums implements Top {
         return sum;
     }
 
-    private static double chance(int[] set, double[] chances) {
+    /** That all of a set come true. */
+    static double chance(int[] set, double[] chances) {
         double chance = 1;
         for (int event : set) {
             chance *= chances[event];

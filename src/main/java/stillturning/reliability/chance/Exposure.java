@@ -29,6 +29,25 @@ public record Exposure(double flightSeconds, List<Occurrence> occurrences, List<
         }
     }
 
+    /** The same of some events alone, in this order. */
+    public Exposure of(List<Integer> events) {
+        return new Exposure(
+                flightSeconds,
+                events.stream().map(occurrences::get).toList(),
+                events.stream().map(sources::get).toList());
+    }
+
+    /**
+     * Mean of the product of two events' rates over the product of their means: above 1 where both
+     * are known from one source and so wrong together.
+     *
+     * @see "lognormal moments; NUREG-1855 calls it state-of-knowledge correlation (from memory,
+     *     unverified)"
+     */
+    public double together(int one, int other) {
+        return Knowledge.of(of(List.of(one, other))).meanOverMeans(new int[] {0, 1});
+    }
+
     /** Every event with a source of its own. */
     public static Exposure of(double flightSeconds, List<Occurrence> occurrences) {
         return new Exposure(

@@ -47,6 +47,12 @@ final class FlightProbabilities {
     /** Pieces halve towards age 0 until the first expects less than one event, or so often. */
     private static final int MOST_HALVINGS = 20;
 
+    /** How a chance follows what is expected. */
+    private enum Growth {
+        TO_CERTAINTY,
+        IN_PROPORTION
+    }
+
     private final double flightSeconds;
     private final List<Occurrence> occurrences;
     private final List<Double> intervals;
@@ -89,42 +95,71 @@ final class FlightProbabilities {
         return occurrences.stream().mapToDouble(o -> o.spread().mean()).toArray();
     }
 
+    /** The median of every event's rate or probability. */
+    double[] medians() {
+        return occurrences.stream().mapToDouble(o -> o.spread().median()).toArray();
+    }
+
     /** Flights that stand for all between inspections, and the last before all of them. */
     Flights flights(double[] rates) {
+        return flights(rates, Growth.TO_CERTAINTY);
+    }
+
+    /** The same as if every chance were in proportion to its rate, beyond 1 as well. */
+    Flights proportional(double[] rates) {
+        return flights(rates, Growth.IN_PROPORTION);
+    }
+
+    private Flights flights(double[] rates, Growth growth) {
         Flights flights = new Flights();
         double[] shares = new double[intervals.size()];
-        add(flights, rates, 1, 0, shares);
+        add(flights, rates, growth, 1, 0, shares);
         Arrays.fill(shares, 1);
-        flights.add(0, chances(rates, shares));
+        flights.addLast(chances(rates, growth, shares));
         return flights;
     }
 
-    private void add(Flights flights, double[] rates, double weight, int next, double[] shares) {
+    private void add(
+            Flights flights,
+            double[] rates,
+            Growth growth,
+            double weight,
+            int next,
+            double[] shares) {
         if (next == shares.length) {
-            flights.add(weight, chances(rates, shares));
+            flights.add(weight, chances(rates, growth, shares));
             return;
         }
         for (Age age : ages(expected(rates, intervals.get(next)))) {
             shares[next] = age.share;
-            add(flights, rates, weight * age.weight, next + 1, shares);
+            add(flights, rates, growth, weight * age.weight, next + 1, shares);
         }
     }
 
-    private double[] chances(double[] rates, double[] shares) {
+    private double[] chances(double[] rates, Growth growth, double[] shares) {
         double[] chances = new double[rates.length];
         for (int event = 0; event < chances.length; event++) {
             Occurrence occurrence = occurrences.get(event);
-            if (occurrence instanceof PerFlight) {
-                chances[event] = Math.min(1, rates[event]);
-            } else if (occurrence instanceof Active) {
-                chances[event] = -StrictMath.expm1(-rates[event] * flightSeconds);
-            } else if (occurrence instanceof Latent latent) {
-                double seconds = latent.intervalSeconds();
-                double share = shares[intervals.indexOf(seconds)];
-                chances[event] = -StrictMath.expm1(-rates[event] * seconds * share);
-            }
+            double expected = rates[event] * exposed(occurrence, shares);
+            chances[event] =
+                    growth == Growth.IN_PROPORTION ? expected : occurrence.chance(expected);
         }
         return chances;
+    }
+
+    /** What multiplies the rate: a time (s), or 1. */
+    private double exposed(Occurrence occurrence, double[] shares) {
+        if (occurrence instanceof Latent latent) {
+            double seconds = latent.intervalSeconds();
+            return seconds * shares[intervals.indexOf(seconds)];
+        }
+        if (occurrence instanceof Active) {
+            return flightSeconds;
+        }
+        if (occurrence instanceof PerFlight) {
+            return 1;
+        }
+        throw new IllegalStateException("unknown " + occurrence);
     }
 
     private double expected(double[] rates, double interval) {

@@ -14,6 +14,9 @@ public sealed interface Occurrence {
     /** The same with the rate or probability multiplied. */
     Occurrence times(double factor);
 
+    /** Probability that it happens at all where it is expected to happen so often. */
+    double chance(double expected);
+
     /**
      * Noticed at once and mended before the next flight; happens within a flight of T seconds with
      * 1 - exp(-rate T).
@@ -29,6 +32,11 @@ public sealed interface Occurrence {
         @Override
         public Active times(double factor) {
             return new Active(rate.times(factor));
+        }
+
+        @Override
+        public double chance(double expected) {
+            return -StrictMath.expm1(-expected);
         }
     }
 
@@ -58,6 +66,11 @@ public sealed interface Occurrence {
         @Override
         public Latent times(double factor) {
             return new Latent(rate.times(factor), intervalSeconds);
+        }
+
+        @Override
+        public double chance(double expected) {
+            return -StrictMath.expm1(-expected);
         }
     }
 
@@ -90,6 +103,11 @@ public sealed interface Occurrence {
         @Override
         public PerFlight times(double factor) {
             return new PerFlight(probability.times(factor));
+        }
+
+        @Override
+        public double chance(double expected) {
+            return Math.min(1, expected);
         }
     }
 }

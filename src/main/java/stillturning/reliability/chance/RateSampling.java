@@ -3,10 +3,7 @@ package stillturning.reliability.chance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.SplittableRandom;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.special.Erf;
 import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
@@ -14,13 +11,7 @@ import org.apache.commons.math3.stat.ranking.NaturalRanking;
 import stillturning.reliability.chance.ChanceRanges.Contributor;
 import stillturning.reliability.chance.Flights.Both;
 
-/**
- * Draws the rates by Latin hypercube: the spread of each source is cut into as many equally likely
- * pieces as there are samples, and each piece is used once.
- *
- * @see "M. D. McKay, R. J. Beckman, W. J. Conover, Technometrics 21 (1979) 239-245 (from memory,
- *     unverified)"
- */
+/** Draws the rates anywhere in their spread, those of one source together. */
 final class RateSampling {
     /** Chance alone would bring a correlation this strong once in 100,000 times. */
     private static final double STANDS_OUT = 20;
@@ -35,8 +26,7 @@ final class RateSampling {
     private final int samples;
     private final long seed;
 
-    /** Standard normal deviations, by source with a spread and then by sample. */
-    private final TreeMap<Integer, double[]> deviations = new TreeMap<>();
+    private final Deviations deviations;
 
     RateSampling(CutUnion union, Exposure exposure, int samples, long seed) {
         this.union = union;
@@ -44,22 +34,7 @@ final class RateSampling {
         this.samples = samples;
         this.seed = seed;
         course = new FlightProbabilities(exposure, union.highestOrder());
-        for (int event = 0; event < union.events(); event++) {
-            if (exposure.occurrences().get(event).spread().errorFactor() > 1) {
-                deviations.put(exposure.sources().get(event), new double[samples]);
-            }
-        }
-        SplittableRandom random = new SplittableRandom(seed);
-        deviations.values().forEach(column -> fill(column, random));
-    }
-
-    private static void fill(double[] column, SplittableRandom random) {
-        for (int i = 0; i < column.length; i++) {
-            int earlier = random.nextInt(i + 1);
-            column[i] = column[earlier];
-            double place = (i + random.nextDouble(1e-12, 1)) / column.length;
-            column[earlier] = Math.sqrt(2) * Erf.erfInv(2 * place - 1);
-        }
+        deviations = new Deviations(exposure, samples, seed);
     }
 
     ChanceRanges ranges() {
@@ -97,9 +72,8 @@ final class RateSampling {
     private double[] rates(int sample) {
         double[] rates = new double[union.events()];
         for (int event = 0; event < rates.length; event++) {
-            Lognormal spread = exposure.occurrences().get(event).spread();
-            double[] column = deviations.get(exposure.sources().get(event));
-            rates[event] = column == null ? spread.median() : spread.at(column[sample]);
+            double deviation = deviations.at(exposure.sources().get(event), sample);
+            rates[event] = exposure.occurrences().get(event).spread().at(deviation);
         }
         return rates;
     }
@@ -125,15 +99,19 @@ final class RateSampling {
         PearsonsCorrelation correlation = new PearsonsCorrelation();
         double[] ranks = ranking.rank(chances);
         List<Contributor> contributors = new ArrayList<>();
-        deviations.forEach(
-                (source, column) -> {
-                    double r = correlation.correlation(ranking.rank(column), ranks);
-                    double share = r * r;
-                    // without any spread of the outcome r is not a number, and nobody stands out
-                    if (share >= LEAST_SHARE && share * (samples - 2) > STANDS_OUT * (1 - share)) {
-                        contributors.add(new Contributor(source, share));
-                    }
-                });
+        deviations
+                .bySource()
+                .forEach(
+                        (source, column) -> {
+                            double r = correlation.correlation(ranking.rank(column), ranks);
+                            double share = r * r;
+                            // without any spread of the outcome r is not a number, and nobody
+                            // stands out
+                            if (share >= LEAST_SHARE
+                                    && share * (samples - 2) > STANDS_OUT * (1 - share)) {
+                                contributors.add(new Contributor(source, share));
+                            }
+                        });
         contributors.sort(Comparator.comparingDouble(Contributor::share).reversed());
         return contributors;
     }

@@ -5,7 +5,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * How likely it is that at least one cut set comes true in a flight, every rate at its mean.
+ * How likely it is that at least one cut set comes true in a flight, in the mean of everything that
+ * the rates may be.
  *
  * @param flightSeconds length of the flight (s)
  * @param average of all flights between two inspections

@@ -19,6 +19,13 @@
  *       {@code LatentTest}.
  *   <li><b>Rates of one source are drawn together</b>; otherwise a pair of equals would look better
  *       known than one of them. Held by {@code ChanceRangesTest}.
+ *   <li><b>The figure is the mean of its range</b>, and so E[λ²] where two rates are one number,
+ *       not E[λ]²: 7 times as much within a factor of 10. {@code MeanFlights} takes the sum over
+ *       the sets in closed form, and only what the union and certainty take off it from draws, most
+ *       of them where the rates are likely to be. Turned down: the mean of plain samples, which
+ *       misses the far end of the spread where most of the mean is; and rates at their means.
+ *       Importances and inspection intervals are lifted by the same factor. Held by {@code
+ *       MeanOfRatesTest}.
  * </ul>
  */
 @NullMarked

@@ -13,7 +13,7 @@ import stillturning.reliability.runup.Latent;
 /**
  * How often to look for what no check reveals, so that it and one more failure add no more than a
  * yardstick to the mean chance per flight hour: rate of the one times rate of the others times half
- * the interval.
+ * the interval, in the mean of what the rates may be.
  *
  * @see "form of AC 25.1309 and ARP4761 (from memory, unverified)"
  */
@@ -46,7 +46,11 @@ final class Inspecting {
     }
 
     private Inspection of(Latent latent) {
-        double others = latent.with().stream().mapToDouble(this::afterIt).sum();
+        double others =
+                latent.with().stream()
+                        .mapToDouble(
+                                other -> afterIt(other) * exposure.together(latent.event(), other))
+                        .sum();
         double interval = 2 * YARDSTICK / (perSecond(latent.event()) * others);
         return Double.isInfinite(interval)
                 ? new Inspection(

@@ -140,10 +140,17 @@ final class Occurrences {
 
     private String kindOfPart(Event event) {
         String part = event.failure().hits().get(0).part();
-        return joint.candidate().part(part).orElseThrow().getClass().getSimpleName();
+        return joint.candidate().part(part).orElseThrow().kind().word();
     }
 
+    /**
+     * A left switch and a needless drill are one guess: how often somebody moves the wrong thing.
+     */
     private static String kindOf(Event event) {
-        return event.cause().map(cause -> cause.kind().name()).orElse(event.kind().name());
+        return switch (event.kind()) {
+            case FAILURE, CAUSE -> event.cause().map(cause -> cause.kind().name()).orElseThrow();
+            case LEFT_SWITCH, NEEDLESS_DRILL -> Kind.LEFT_SWITCH.name();
+            case IDLE_PILOT -> Kind.IDLE_PILOT.name();
+        };
     }
 }

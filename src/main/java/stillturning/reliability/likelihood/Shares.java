@@ -87,11 +87,8 @@ final class Shares {
     }
 
     private double perFlight(List<Integer> set) {
-        Exposure its =
-                Exposure.of(
-                        exposure.flightSeconds(),
-                        set.stream().map(exposure.occurrences()::get).toList());
         List<Integer> all = IntStream.range(0, set.size()).boxed().toList();
-        return Chance.of(CutUnion.of(set.size(), List.of(all)), its).average().value();
+        CutUnion alone = CutUnion.of(set.size(), List.of(all));
+        return Chance.of(alone, exposure.of(set)).average().value();
     }
 }

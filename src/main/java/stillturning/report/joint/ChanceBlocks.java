@@ -19,6 +19,11 @@ import stillturning.report.page.Block.Note;
 /** How likely it is that a candidate's engine ends, and what that hangs on. */
 final class ChanceBlocks {
 
+    private static final String MEAN =
+            "The mean is that of the range beneath it. Rates that are known from one source are wrong"
+                    + " together in both, so that two of a kind fail together more often than their"
+                    + " means alone would say: 7 times within a factor of 10.";
+
     private static final int IMPORTANT = 8;
     private static final String NONE = "-";
 
@@ -32,25 +37,26 @@ final class ChanceBlocks {
                         Row.of(
                                 "a flight of "
                                         + Formats.duration(flight)
-                                        + ", rates at their means",
+                                        + ", mean over the rates' spread",
                                 likely,
                                 e -> ChanceWords.mean(e.point().average())),
                         Row.of(
-                                "  the same, 5 to 95 % of the rates' spread",
+                                "  5 to 95 % of that spread",
                                 likely, e -> ChanceWords.range(e.ranges().average())),
                         Row.of(
                                 "  its sets simply added (upper bound)",
                                 likely,
                                 e -> ChanceWords.of(e.point().average().rareEventSum())),
                         Row.of(
-                                "an hour flown, rates at their means",
+                                "an hour flown, mean over the rates' spread",
                                 likely,
                                 e -> ChanceWords.mean(e.point().averagePerHour())),
                         Row.of(
-                                "  the same, 5 to 95 % of the rates' spread",
+                                "  5 to 95 % of that spread",
                                 likely, e -> ChanceWords.range(e.ranges().averagePerHour())));
         return List.of(
                 new Heading("How likely it is that the engine ends"),
+                new Note(MEAN),
                 Grid.of(
                         rows,
                         List.of(

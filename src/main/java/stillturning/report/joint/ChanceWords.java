@@ -23,7 +23,7 @@ final class ChanceWords {
         return of(range.low5()) + " to " + of(range.high95());
     }
 
-    /** With every rate at its mean, and what is known of it. */
+    /** In the mean of what the rates may be, and what is known of it. */
     static String mean(Estimate estimate) {
         return estimate.basis() == Basis.EXACT
                 ? of(estimate.value()) + ", counted exactly"

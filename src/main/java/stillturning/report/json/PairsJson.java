@@ -64,8 +64,8 @@ final class PairsJson {
                     .field("set", SET, SetShare::events)
                     .chance("perFlight", SetShare::perFlight)
                     .says(
-                            "In the average flight, every rate at its mean, the run-up before every"
-                                    + " flight.")
+                            "In the average flight, in the mean of what the rates may be, the run-up"
+                                    + " before every flight.")
                     .chance("share", SetShare::share)
                     .says("Of the sum over all sets that count.");
 
@@ -90,7 +90,7 @@ final class PairsJson {
     private static final JsonShape<ChanceEstimate> ESTIMATED =
             JsonShape.<ChanceEstimate>named("estimated")
                     .field("perFlight", POINT, e -> e.point().average())
-                    .says("The average flight, every rate at its mean.")
+                    .says("The average flight, in the mean of what the rates may be.")
                     .field("perFlightRange", RANGE, e -> e.ranges().average())
                     .field("perHour", POINT, e -> e.point().averagePerHour())
                     .says("The same an hour flown.")

@@ -49,7 +49,7 @@ class JointCommandsTest {
         assertEquals(ExitCode.FINE, ran.code(), ran.err());
         List<String> lines = ran.lines();
         for (int i = 0; i < lines.size(); i++) {
-            if (lines.get(i).contains("rates at their means")) {
+            if (lines.get(i).contains("mean over the rates' spread")) {
                 assertTrue(lines.get(i).contains("counted exactly"), lines.get(i));
                 assertTrue(lines.get(i + 1).contains(" to "), lines.get(i + 1));
             }

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.reliability.chance.Chance.InclusionExclusion;
 
 /** Families drawn by lot, against every combination of events counted one by one. */
 class CountedTest {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import stillturning.reliability.chance.Chance.InclusionExclusion;
 
 /**
  * Trees of NUREG-0492 (Fault Tree Handbook, 1981) and its followers. Structures: read in a second

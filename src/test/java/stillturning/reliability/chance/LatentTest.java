@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.reliability.chance.Chance.BetaSplit;
 
 /**
  * Latent events and common causes. Formulas from memory, unverified (NUREG-0492 chapter XI, AC/AMC

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import stillturning.reliability.chance.Chance.InclusionExclusion;
 
 /** Benchmark networks and k-out-of-n systems; vertices 0 and 1 are the terminals. */
 class NetworksTest {

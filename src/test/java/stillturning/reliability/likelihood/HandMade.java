@@ -99,6 +99,10 @@ final class HandMade {
         return event(Event.Kind.LEFT_SWITCH, Failure.levers(name, Map.of()), Optional.empty());
     }
 
+    HandMade needlessDrill(String name) {
+        return event(Event.Kind.NEEDLESS_DRILL, Failure.levers(name, Map.of()), Optional.empty());
+    }
+
     HandMade idlePilot() {
         Failure nothing = Failure.levers("pilot does nothing", Map.of());
         return event(Event.Kind.IDLE_PILOT, nothing, Optional.empty());

@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
+import stillturning.model.Chances.Per;
+import stillturning.model.Chances.Rate;
 import stillturning.model.failure.Cause.Kind;
 import stillturning.reliability.chance.ChanceRange;
 import stillturning.reliability.chance.ChanceRanges.Contributor;
@@ -154,6 +156,40 @@ class LikelihoodTest {
         ChanceRange apart = two("table", "own").likely(singles).checked().ranges().average();
         assertTrue(apart.high95() < .9 * together.high95(), apart.toString());
         assertTrue(apart.low5() > 1.2 * together.low5(), apart.toString());
+    }
+
+    /** E[x²] = E[x]² exp(sigma²), lognormal, computed here: 7.0968 for a factor of 10. */
+    @Test
+    void leftSwitchesAndNeedlessDrillsAreOneGuess() {
+        LikelihoodResult likely =
+                new HandMade()
+                        .leftSwitch("a left off", new Rate(1e-6, 10, Per.FLIGHT, "guess"))
+                        .needlessDrill("master-off drill without need")
+                        .likely(PAIR);
+        double mean = 1e-6 * Math.exp(Math.log(7.0968) / 2);
+        assertEquals(7.0968 * mean * mean, average(likely.checked()), 1e-3 * mean * mean);
+        assertEquals(likely.worst().get(0).perFlight(), average(likely.checked()), 1e-20);
+        assertEquals(1, likely.checked().ranges().contributors().size());
+    }
+
+    /** A pair of one source counts 7 times as often, so it is looked at 7 times as often. */
+    @Test
+    void anInspectionAllowsForWhatIsWrongTogether() {
+        Inspection together = hiddenPair("table").inspections().get(0);
+        Inspection apart = hiddenPair("own").inspections().get(0);
+        assertEquals(
+                7.0968,
+                apart.everySeconds().orElseThrow() / together.everySeconds().orElseThrow(),
+                1e-3);
+    }
+
+    private static LikelihoodResult hiddenPair(String otherSource) {
+        return new HandMade()
+                .wire("one", perHour(1e-5, 10, "table"))
+                .wire("other", perHour(1e-5, 10, otherSource))
+                .flown(1, 1_000_000)
+                .hidden(1, 0)
+                .likely(PAIR);
     }
 
     @Test
