@@ -54,24 +54,25 @@ class SandpiperSizesByHandTest {
                 .orElseThrow();
     }
 
-    // No. 20 (1216 cmil), hottest zone the panel's 30 °C, so 120 K; 8 wires at 60 %: 0.6.
-    // 47 x (1216 / 3831)^0.65 x sqrt(120 / 150) = 47 x 0.4742 x 0.8944 = 19.93 A
-    // 19.93 x 0.9557 x 0.6 = 11.43 A
-    // 42 W at the 12.1 V that taxiing leaves are 3.46 A: 30 + 120 x sqrt(3.46 / 11.43) = 96.0 °C
-    // 9.88 ohm / 1000 ft = 32.41 mohm/m (table 11-9, read); panel to tail 1.4 + 3.2 m, return 0.5 m
-    // out:  3.46 x 4.6 x 0.03241 x (234.5 + 96.0) / 254.5 = 0.670 V
-    // back: at 10 °C 140 K, 12.35 A; 10 + 140 x sqrt(3.46 / 12.35) = 84.1 °C: 0.070 V
+    // Nobody wrote it. No. 20 would drop 0.74 V warm. No. 18 would do, at 0.44 V, with the 3.38 A
+    // that are solved; it is chosen for what cannot be exceeded, 42 W at 11 V, and so is No. 16.
+    // No. 16 (2426 cmil), hottest zone the panel's 30 °C, so 120 K; 8 wires at 60 %: 0.6.
+    // 47 x (2426 / 3831)^0.65 x sqrt(120 / 150) = 47 x 0.7431 x 0.8944 = 31.24 A
+    // 31.24 x 0.9557 x 0.6 = 17.91 A
+    // 42 W at the 12.4 V that taxiing leaves are 3.38 A: 30 + 120 x sqrt(3.38 / 17.91) = 82.1 °C
+    // 4.81 ohm / 1000 ft = 15.78 mohm/m (table 11-9, read); panel to tail 1.4 + 3.2 m, return 0.5 m
+    // out:  3.38 x 4.6 x 0.01578 x (234.5 + 82.1) / 254.5 = 0.305 V
+    // back: No. 18 at 10 °C 140 K, 16.5 A; 10 + 140 x sqrt(3.38 / 16.5) = 73.4 °C: 0.042 V
     @Test
-    void theLightsWireIsTooThinForItsDrop() {
+    void theLightsWireIsThickEnoughForItsDropWarm() {
         WireSize lights = wire("lights-wire");
-        assertEquals("20", lights.wire().cable().awg());
-        assertEquals(11.43, lights.can().amps(), 0.02);
+        assertEquals("16", lights.wire().cable().awg());
+        assertEquals(17.91, lights.can().amps(), 0.02);
         Circuit circuit = circuit("lights");
-        assertEquals(3.46, circuit.amps(), 0.03);
+        assertEquals(3.38, circuit.amps(), 0.03);
         assertEquals(5.1, circuit.metres(), 1e-9);
-        assertEquals(0.670 + 0.070, circuit.drop().volts(), 0.01);
+        assertEquals(0.305 + 0.042, circuit.drop().volts(), 0.005);
         assertEquals(0.5, circuit.drop().limitVolts(), 1e-12);
-        // No. 18: 6.23 / 9.88 of it and cooler, 0.44 V: within; so it is the one that is needed
         assertEquals("18", lights.smallest().orElseThrow().awg());
     }
 

@@ -35,7 +35,6 @@ class SealedFamiliesTest {
                     "FieldLine.java",
                     "IdealisedCandidate.java",
                     "JsonNumbers.java",
-                    "Mains.java",
                     "MarkNodes.java",
                     "MetalPaths.java",
                     "PictureNodes.java",

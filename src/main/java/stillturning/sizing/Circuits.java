@@ -6,13 +6,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
+import stillturning.model.wiring.Limits;
+import stillturning.model.wiring.MetalLines.Line;
 import stillturning.parts.Cable;
 import stillturning.parts.Load;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Consumer;
-import stillturning.sizing.Ampacity.Place;
-import stillturning.sizing.MetalLines.Line;
-import stillturning.sizing.result.Limits;
 import stillturning.sizing.result.WireSchedule.Circuit;
 import stillturning.sizing.result.WireSchedule.Drop;
 import stillturning.sizing.result.WireSchedule.Supply;
@@ -22,11 +21,9 @@ import stillturning.story.timeline.SteadyState;
 final class Circuits {
 
     private final Subject subject;
-    private final WireEnds ends;
 
-    Circuits(Subject subject, WireEnds ends) {
+    Circuits(Subject subject) {
         this.subject = subject;
-        this.ends = ends;
     }
 
     /** Every input of every load that has wires of its own. */
@@ -40,15 +37,15 @@ final class Circuits {
 
     private void add(Load load, String input, List<Circuit> circuits) {
         Optional<LoadNeed> need = subject.study().aircraft().load(load.id());
-        Optional<Line> out = subject.supplyOf(load, input);
+        Optional<Line> out = subject.lines().supplyOf(load, input);
         if (need.isEmpty() || out.isEmpty()) {
             return;
         }
         List<Wire> wires =
                 Stream.concat(
-                                subject.wiresIn(out.get()).stream(),
-                                subject.returnOf(load).stream()
-                                        .flatMap(l -> subject.wiresIn(l).stream()))
+                                subject.lines().wiresIn(out.get()).stream(),
+                                subject.lines().returnOf(load).stream()
+                                        .flatMap(l -> subject.lines().wiresIn(l).stream()))
                         .distinct()
                         .toList();
         double amps = amps(load, need.get());
@@ -85,25 +82,16 @@ final class Circuits {
     }
 
     private double dropIn(Wire wire, double amps) {
-        Place place = subject.place(wire, wire.cable(), ends.zones(wire));
-        return amps * wire.ohms() * hotter(wire.cable(), amps, place);
-    }
-
-    private static double hotter(Cable cable, double amps, Place place) {
-        double most = Ampacity.of(cable, place);
-        return most > 0
-                ? Ampacity.hotter(Ampacity.conductorCelsius(amps, most, place))
-                : Double.POSITIVE_INFINITY;
+        return amps * wire.ohms() * subject.places().warmth(wire, wire.cable(), amps);
     }
 
     /** Whether a circuit of this size of wire throughout would drop little enough. */
     boolean suits(Circuit circuit, Cable cable, Wire wire) {
-        Place place = subject.place(wire, cable, ends.zones(wire));
         double volts =
                 circuit.amps()
                         * cable.ohmsPerMetre()
                         * circuit.metres()
-                        * hotter(cable, circuit.amps(), place);
+                        * subject.places().warmth(wire, cable, circuit.amps());
         return volts <= circuit.drop().limitVolts() * Limits.ROUNDING;
     }
 

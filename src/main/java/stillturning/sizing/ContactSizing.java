@@ -6,12 +6,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Installation.Nature;
+import stillturning.model.wiring.Limits;
+import stillturning.model.wiring.MetalLines.Line;
 import stillturning.parts.element.Contact;
 import stillturning.parts.element.Control;
-import stillturning.sizing.MetalLines.Line;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.ContactSize;
-import stillturning.sizing.result.Limits;
 
 /** Holds every contact against its rating. */
 final class ContactSizing {

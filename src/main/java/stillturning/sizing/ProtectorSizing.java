@@ -10,6 +10,7 @@ import stillturning.model.Candidate.Hit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Installation.Habit;
 import stillturning.model.failure.Failure;
+import stillturning.model.wiring.MetalLines.Line;
 import stillturning.parts.Alteration.Added;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Load;
@@ -17,7 +18,6 @@ import stillturning.parts.Wire;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Role;
-import stillturning.sizing.MetalLines.Line;
 import stillturning.sizing.Subject.Rated;
 import stillturning.sizing.result.ProtectorSize;
 import stillturning.sizing.result.ProtectorSize.Fault;
@@ -78,7 +78,9 @@ final class ProtectorSizing {
                 subject.survey().worst(placed.part(), placed.element().name()),
                 line.flatMap(this::loadBehind).map(l -> inrush(l, rated)).orElse(NO_INRUSH),
                 new Fault(faultAmps(placed), interrupts(placed)),
-                line.map(subject::wiresIn).orElse(List.of()).stream().map(Wire::id).toList());
+                line.map(subject.lines()::wiresIn).orElse(List.of()).stream()
+                        .map(Wire::id)
+                        .toList());
     }
 
     private static final Inrush NO_INRUSH = new Inrush(0, 0, Double.POSITIVE_INFINITY);

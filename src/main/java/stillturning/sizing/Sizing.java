@@ -6,6 +6,8 @@ import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Installation;
 import stillturning.model.Study;
+import stillturning.model.wiring.MetalLines;
+import stillturning.model.wiring.WirePlaces;
 import stillturning.sizing.result.CrankingSupply;
 import stillturning.sizing.result.LoadAnalysis;
 import stillturning.sizing.result.SizingReport;
@@ -66,6 +68,11 @@ public final class Sizing {
                         installation,
                         circuit,
                         new MetalLines(candidate, circuit),
+                        new WirePlaces(
+                                study.aircraft(),
+                                installation.laying(),
+                                installation.fit(candidate.id()).wires(),
+                                candidate),
                         survey);
         WireSchedule wires = new WireSizing(subject).schedule();
         Devices devices =

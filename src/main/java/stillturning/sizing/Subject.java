@@ -1,26 +1,22 @@
 package stillturning.sizing;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.Installation;
 import stillturning.model.Installation.Fit;
-import stillturning.model.Installation.Lay;
 import stillturning.model.Phase;
 import stillturning.model.Study;
+import stillturning.model.wiring.MetalLines;
+import stillturning.model.wiring.MetalLines.Line;
+import stillturning.model.wiring.WirePlaces;
 import stillturning.parts.Cable;
-import stillturning.parts.Load;
 import stillturning.parts.Protection.Chart;
-import stillturning.parts.Wire;
 import stillturning.parts.element.Channel.Trip;
 import stillturning.parts.element.Element.Role;
 import stillturning.parts.element.curve.TimeCurrentCurve;
 import stillturning.parts.element.curve.Tripping;
-import stillturning.sizing.Ampacity.Place;
-import stillturning.sizing.MetalLines.Line;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.ProtectorSize.Kind;
 
@@ -31,10 +27,8 @@ record Subject(
         Installation installation,
         Circuit circuit,
         MetalLines lines,
+        WirePlaces places,
         Survey survey) {
-
-    /** Thicker wires lie alone: published bundle currents change their basis here as well. */
-    private static final String THICK = "8";
 
     private static final double MOST_MULTIPLE = 1000;
     private static final double MULTIPLE_STEP = 1e-6;
@@ -84,31 +78,6 @@ record Subject(
         return most;
     }
 
-    List<String> zones(Wire wire, String from, String to) {
-        return Stream.of(from, to)
-                .map(part -> candidate.part(part).map(p -> p.tag().zone()))
-                .map(zone -> zone.orElse(wire.tag().zone()))
-                .distinct()
-                .toList();
-    }
-
-    Lay lay(Wire wire) {
-        return fit().wires().getOrDefault(wire.id(), Lay.UNSAID);
-    }
-
-    /** Where a wire of some size would lie in a wire's place. */
-    Place place(Wire wire, Cable cable, List<String> zones) {
-        Lay lay = lay(wire);
-        double ambient = zones.stream().mapToDouble(study.aircraft()::celsius).max().orElseThrow();
-        boolean thick = cable.circularMils() >= Cable.awg(THICK).orElseThrow().circularMils();
-        return new Place(
-                ambient,
-                lay.insulationCelsius().orElse(installation.laying().insulationCelsius()),
-                installation.laying().altitudeMetres(),
-                lay.bundleWires().orElse(thick ? 1 : installation.laying().bundleWires()),
-                installation.laying().bundleLoading());
-    }
-
     Rated rated(Placed placed) {
         Trip trip = placed.element().overload().orElseThrow();
         boolean channel = placed.element().role() == Role.ELECTRONICS;
@@ -132,25 +101,5 @@ record Subject(
     /** The smallest protector in a line, if it has one. */
     Optional<Rated> smallestIn(Line line) {
         return line.protectors().map(this::rated).min((a, b) -> Double.compare(a.amps(), b.amps()));
-    }
-
-    /** The line that supplies an input of a load, if it is one. */
-    Optional<Line> supplyOf(Load load, String input) {
-        return lines.arrivingAt(load.id(), circuit.net(load.id(), input));
-    }
-
-    /** The line by which a load returns, if it is one. */
-    Optional<Line> returnOf(Load load) {
-        int net = circuit.net(load.id(), "minus");
-        return net == 0 ? Optional.empty() : lines.arrivingAt(load.id(), net);
-    }
-
-    /** Wires of a line, in order. */
-    List<Wire> wiresIn(Line line) {
-        return line.links().stream()
-                .map(link -> candidate.wire(link.part()))
-                .flatMap(Optional::stream)
-                .distinct()
-                .toList();
     }
 }

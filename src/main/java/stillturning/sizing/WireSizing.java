@@ -4,20 +4,23 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stillturning.model.wiring.Ampacity;
+import stillturning.model.wiring.Ampacity.Place;
+import stillturning.model.wiring.Limits;
+import stillturning.model.wiring.MetalLines.Line;
+import stillturning.model.wiring.WirePlaces;
 import stillturning.parts.Cable;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Protector;
-import stillturning.sizing.Ampacity.Place;
-import stillturning.sizing.MetalLines.Line;
 import stillturning.sizing.Subject.Rated;
 import stillturning.sizing.result.Carried;
-import stillturning.sizing.result.Limits;
 import stillturning.sizing.result.ProtectorSize;
 import stillturning.sizing.result.WireSchedule;
 import stillturning.sizing.result.WireSchedule.Circuit;
 import stillturning.sizing.result.WireSchedule.Main;
 import stillturning.sizing.result.WireSize;
 import stillturning.sizing.result.WireSize.Capability;
+import stillturning.sizing.result.WireSize.Ends;
 import stillturning.sizing.result.WireSize.Guard;
 import stillturning.story.StoryEvent;
 
@@ -27,7 +30,6 @@ final class WireSizing {
     private static final String WIRE = "wire";
 
     private final Subject subject;
-    private final WireEnds ends;
     private final Circuits circuits;
     private final List<Circuit> allCircuits;
     private final Mains mains;
@@ -35,8 +37,7 @@ final class WireSizing {
 
     WireSizing(Subject subject) {
         this.subject = subject;
-        this.ends = new WireEnds(subject);
-        this.circuits = new Circuits(subject, ends);
+        this.circuits = new Circuits(subject);
         this.allCircuits = circuits.all();
         this.mains = new Mains(subject);
         this.allMains = mains.all();
@@ -49,12 +50,12 @@ final class WireSizing {
 
     private WireSize size(Wire wire) {
         Carried worst = subject.survey().worst(wire.id(), WIRE);
-        Place place = subject.place(wire, wire.cable(), ends.zones(wire));
+        Place place = subject.places().place(wire, wire.cable());
         double most = Ampacity.of(wire.cable(), place);
         Optional<Rated> guard = guardOf(wire);
         return new WireSize(
                 wire,
-                ends.of(wire),
+                ends(wire),
                 subject.survey().normal(wire.id(), WIRE),
                 worst,
                 new Capability(
@@ -66,6 +67,11 @@ final class WireSizing {
                         place.wires()),
                 guard.map(g -> guard(g, wire)),
                 smallest(wire, worst, guard));
+    }
+
+    private Ends ends(Wire wire) {
+        WirePlaces places = subject.places();
+        return new Ends(places.from(wire), places.to(wire), places.zones(wire), places.lay(wire));
     }
 
     private Guard guard(Rated rated, Wire wire) {
@@ -91,8 +97,8 @@ final class WireSizing {
     private Optional<Rated> feeding(Line line) {
         return subject.candidate()
                 .loads()
-                .filter(load -> subject.returnOf(load).filter(line::equals).isPresent())
-                .flatMap(load -> load.inputs().stream().map(i -> subject.supplyOf(load, i)))
+                .filter(load -> subject.lines().returnOf(load).filter(line::equals).isPresent())
+                .flatMap(load -> load.inputs().stream().map(i -> subject.lines().supplyOf(load, i)))
                 .flatMap(Optional::stream)
                 .map(subject::smallestIn)
                 .flatMap(Optional::stream)
@@ -120,10 +126,7 @@ final class WireSizing {
         double thinnest = Cable.awg(Limits.THINNEST).orElseThrow().circularMils();
         return Cable.SIZES.stream()
                 .filter(c -> c.circularMils() >= thinnest)
-                .filter(
-                        c ->
-                                Ampacity.of(c, subject.place(wire, c, ends.zones(wire)))
-                                        >= worst.amps())
+                .filter(c -> subject.places().mostAmps(wire, c) >= worst.amps())
                 .filter(c -> guard.map(g -> suits(g, c)).orElseGet(() -> notThinner(c, wire)))
                 .filter(c -> drops(wire).allMatch(drop -> drop.suits(c)))
                 .findFirst();

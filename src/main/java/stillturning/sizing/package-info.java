@@ -7,12 +7,6 @@
  * <p>Decisions:
  *
  * <ul>
- *   <li><b>Ampacity is a law through the points that could be read.</b> The curves of AC 43.13-1B
- *       themselves could not be opened. One law with one exponent for the area, straight pieces for
- *       altitude and one formula for bundles go through the points that were read. The law then
- *       meets the 51 currents of table 11-9, from which it was not made, within 14 % and on the
- *       cautious side. Turned down: interpolating a curve from memory. Held by {@code
- *       AmpacityTest}.
  *   <li><b>A wire is sized for what can flow for long, a protector for what a short drives.</b>
  *       {@code Survey} plays every single failure in every phase and takes the steady currents.
  *       Those that a short drives count apart, and a short that nothing ends is a finding of its

@@ -63,8 +63,8 @@ class ExpansionTest {
                         "  main-bus:",
                         """
                           radio-breaker: {is: breaker, rating: 5 A}
-                          radio-wire: {is: wire, zone: panel, gauge: AWG 22, length: 0.4 m}
-                          radio-return: {is: wire, zone: panel, gauge: AWG 22, length: 1 m}
+                          radio-wire: {is: wire, zone: panel, gauge: AWG 20, length: 0.4 m}
+                          radio-return: {is: wire, zone: panel, gauge: AWG 20, length: 1 m}
                           main-bus:\
                         """,
                         "  radio: from main-bus, breaker 5 A, return engine-ground\n",
@@ -83,7 +83,7 @@ class ExpansionTest {
         Candidate detailed =
                 read(
                         "radio: from main-bus, breaker 5 A",
-                        "radio: from main-bus, breaker 5 A class ordinary, wire AWG 22 0.4 m");
+                        "radio: from main-bus, breaker 5 A class ordinary, wire AWG 20 0.4 m");
         assertSame(read(), detailed);
     }
 

@@ -6,11 +6,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stillturning.model.Installation.Nature;
+import stillturning.model.wiring.Limits;
+import stillturning.model.wiring.MainLines;
 import stillturning.parts.Cable;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.protection.ProtectorCurves;
 import stillturning.sizing.Subject.Rated;
-import stillturning.sizing.result.Limits;
 import stillturning.sizing.result.ProtectorSize.Kind;
 
 class LimitsTest {
@@ -72,7 +73,7 @@ class LimitsTest {
     @Test
     void theFiveMinuteRateEmptiesTheBatteryInFiveMinutes() {
         Capacity capacity = new Capacity(360_000, 20, 1.2);
-        double amps = Mains.fiveMinuteAmps(capacity);
+        double amps = MainLines.fiveMinuteAmps(capacity);
         assertEquals(5 * Math.pow(240, 1 / 1.2), amps, 1e-9);
         assertEquals(300, capacity.secondsToEmpty(amps), 1e-6);
     }

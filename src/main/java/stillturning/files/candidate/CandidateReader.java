@@ -21,6 +21,7 @@ import stillturning.model.Installation.Fit;
 import stillturning.model.Join;
 import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
+import stillturning.model.wiring.OpenGauges;
 import stillturning.parts.Load;
 import stillturning.parts.Tag;
 import stillturning.yaml.DocumentPlaces;
@@ -140,6 +141,7 @@ public final class CandidateReader {
         returns();
         Runs runs = build();
         fit = InstallationReader.fit(candidate, assembly, report, ledger);
+        chooseGauges(runs);
         odds = new OddsReader(candidate, expanded, assembly, report).read(chances, frame);
         WiringChecks wiring = new WiringChecks(assembly, report);
         boolean wired = report.isClean() && assembly.isComplete();
@@ -170,8 +172,27 @@ public final class CandidateReader {
                 new Runs(
                         candidate,
                         new RunBuilder.Site(assembly, terminals, placement, frame, report, ledger));
-        expanded = runs.build();
+        runs.build();
+        expanded = runs.expanded();
         return runs;
+    }
+
+    private void chooseGauges(Runs runs) {
+        if (report.isClean() && assembly.isComplete()) {
+            Cockpit levers =
+                    new Cockpit(candidate.positions().flight(), Map.of(), List.of(), List.of());
+            Candidate bare = new Candidate(id, "", "", assembly.parts(), joins(), levers);
+            runs.resize(
+                    new OpenGauges(
+                                    frame.aircraft(),
+                                    frame.laying(),
+                                    fit.wires(),
+                                    bare,
+                                    runs.openGauges())
+                            .chosen());
+            expanded = runs.expanded();
+        }
+        runs.noteOpenGauges();
     }
 
     private List<Join> joins() {

@@ -14,6 +14,7 @@ import java.util.Set;
 import stillturning.files.entry.LoadEntry;
 import stillturning.files.entry.StudyEntry;
 import stillturning.model.Candidate;
+import stillturning.model.Installation.Laying;
 import stillturning.model.LoadNeed;
 import stillturning.model.Reach;
 import stillturning.model.Study;
@@ -21,6 +22,7 @@ import stillturning.model.Study;
 /**
  * What a study's file says, checked: everything that its candidates share.
  *
+ * @param laying how wires lie that say nothing else
  * @param written every load of the file, whether or not it could be made
  * @param classes class of the parts of a kind that name none, by kind, where the file says it
  */
@@ -29,6 +31,7 @@ public record CheckedStudy(
         Study.Aircraft aircraft,
         Study.Goals goals,
         Zones zones,
+        Laying laying,
         Map<String, LoadEntry> written,
         Map<String, String> classes) {
 
@@ -40,7 +43,13 @@ public record CheckedStudy(
         return there
                 ? this
                 : new CheckedStudy(
-                        heading, aircraft, goals.withoutBaseline(), zones, written, classes);
+                        heading,
+                        aircraft,
+                        goals.withoutBaseline(),
+                        zones,
+                        laying,
+                        written,
+                        classes);
     }
 
     Optional<LoadNeed> load(String id) {

@@ -81,7 +81,13 @@ public final class CheckedStudyReader {
                 f -> {
                     Study.Goals goals = goals(f, runUpPhase(phases));
                     return new CheckedStudy(
-                            heading(), aircraft, goals, new Zones(study), study.loads(), classes());
+                            heading(),
+                            aircraft,
+                            goals,
+                            new Zones(study),
+                            InstallationReader.laying(study.wiring()),
+                            study.loads(),
+                            classes());
                 });
     }
 

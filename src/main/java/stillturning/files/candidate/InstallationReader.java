@@ -36,7 +36,8 @@ public final class InstallationReader {
         return new Installation(laying(study.wiring()), arms, habits, fits);
     }
 
-    private static Laying laying(WiringEntry wiring) {
+    /** How wires lie that say nothing else. */
+    static Laying laying(WiringEntry wiring) {
         return new Laying(
                 si(wiring.altitude()),
                 si(wiring.insulation()),

@@ -18,6 +18,7 @@ import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.files.value.ValueLog;
 import stillturning.model.Terminal;
+import stillturning.parts.Cable;
 import stillturning.parts.PartKind;
 import stillturning.parts.PartKinds;
 import stillturning.quantity.Dimension;
@@ -81,7 +82,7 @@ final class RunBuilder {
     private final Use use;
     private final Map<String, Integer> counts = new HashMap<>();
     private final Map<String, PartEntry> entries = new HashMap<>();
-    private final List<Expanded.Made> made = new ArrayList<>();
+    private final List<Laid> laid = new ArrayList<>();
 
     RunBuilder(Site site, Line line, Use use) {
         this.site = site;
@@ -94,7 +95,34 @@ final class RunBuilder {
      *
      * @param gauges gauge of each of its wires
      */
-    record Result(List<Expanded.Made> made, List<WireGauge> gauges) {}
+    record Result(List<Laid> laid, List<WireGauge> gauges) {}
+
+    /**
+     * A part that a run made.
+     *
+     * @param openGauge whether it is a wire whose gauge is not written
+     */
+    record Laid(String id, PartEntry entry, String zone, boolean openGauge) {
+
+        /** The same of another size. */
+        Laid of(Cable size) {
+            return new Laid(id, ofGauge(entry, CableSizes.gauge(size)), zone, openGauge);
+        }
+
+        /** As it is shown. */
+        Expanded.Made shown() {
+            List<String> values = new ArrayList<>();
+            gaugeOf(entry)
+                    .ifPresent(
+                            gauge ->
+                                    values.add(
+                                            "gauge "
+                                                    + gauge.name()
+                                                    + (openGauge ? " (automatic)" : "")));
+            values.addAll(Assembly.valuesOf(entry));
+            return new Expanded.Made(id, entry.kind().word(), values);
+        }
+    }
 
     /** Builds the run; absent after at least one problem was told. */
     Optional<Result> build() {
@@ -151,7 +179,7 @@ final class RunBuilder {
         }
         gauges.remarkThinWires();
         make(stops);
-        return Optional.of(new Result(made, gauges.all()));
+        return Optional.of(new Result(laid, gauges.all()));
     }
 
     private Optional<List<Stop>> stops() {
@@ -260,17 +288,6 @@ final class RunBuilder {
         return true;
     }
 
-    private static Expanded.Made shown(Stop stop, PartEntry entry) {
-        List<String> values = new ArrayList<>();
-        if (stop.item().orElseThrow() instanceof NewWire wire) {
-            String gauge = gaugeOf(entry).orElseThrow().name();
-            String source = wire.gauge().isPresent() ? "" : " (automatic)";
-            values.add("gauge " + gauge + source);
-        }
-        values.addAll(Assembly.valuesOf(entry));
-        return new Expanded.Made(stop.id(), entry.kind().word(), values);
-    }
-
     private static PartEntry wire(Optional<WireGauge> gauge, Given length) {
         PartEntry wire = PartEntry.made(kind("wire"), Optional.empty(), Map.of("length", length));
         return gauge.map(g -> ofGauge(wire, g)).orElse(wire);
@@ -320,6 +337,13 @@ final class RunBuilder {
         return metres.map(m -> new Given(Quantity.of(m, Dimension.LENGTH), Origin.AUTOMATIC, way));
     }
 
+    private static boolean isOpen(Stop stop) {
+        return stop.item()
+                .filter(NewWire.class::isInstance)
+                .filter(i -> ((NewWire) i).gauge().isEmpty())
+                .isPresent();
+    }
+
     private void make(List<Stop> stops) {
         Spot at = new Spot(line.path, 0);
         Terminal before = line.from;
@@ -327,7 +351,7 @@ final class RunBuilder {
             PartEntry entry = entries.get(stop.id());
             if (stop.item().isPresent() && entry != null) {
                 site.assembly.make(stop.id(), entry, stop.zone(), List.of());
-                made.add(shown(stop, entry));
+                laid.add(new Laid(stop.id(), entry, stop.zone(), isOpen(stop)));
             }
             if (!before.equals(stop.in())) {
                 site.assembly.join(before, stop.in(), at);

@@ -52,7 +52,6 @@ final class RunGauges {
             if (gauge.isPresent()) {
                 entries.computeIfPresent(
                         stop.id(), (id, entry) -> RunBuilder.ofGauge(entry, gauge.get()));
-                site.ledger().automatic(Assembly.pathOf(stop.id()) + ".gauge", gauge.get().name());
             }
         }
         return gauge.isPresent();

@@ -6,6 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stillturning.files.candidate.RunBuilder.Laid;
 import stillturning.files.candidate.RunBuilder.Line;
 import stillturning.files.candidate.RunBuilder.Result;
 import stillturning.files.candidate.RunBuilder.Site;
@@ -17,6 +20,7 @@ import stillturning.files.entry.RunText.NewWire;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
+import stillturning.parts.Cable;
 import stillturning.parts.Part;
 import stillturning.quantity.WireGauge;
 import stillturning.yaml.DocumentPlaces;
@@ -39,7 +43,7 @@ final class Runs {
 
     private final CandidateEntry candidate;
     private final Site site;
-    private final Map<String, List<Expanded.Made>> expanded = new LinkedHashMap<>();
+    private final Map<String, List<Laid>> laid = new LinkedHashMap<>();
     private final Map<Terminal, Spot> fed = new LinkedHashMap<>();
 
     Runs(CandidateEntry candidate, Site site) {
@@ -52,19 +56,67 @@ final class Runs {
         return fed;
     }
 
-    /** Builds them all, and shows what became of each line. */
-    List<Expanded> build() {
+    /** Builds them all. */
+    void build() {
         candidate.links().forEach(this::link);
         Map<LoadNeed, List<Feed>> feeds = new LinkedHashMap<>();
         candidate.feeds().forEach((key, run) -> sortIn(feeds, key, run));
         feeds.forEach(this::feeds);
-        return expanded.entrySet().stream()
-                .map(e -> new Expanded(e.getKey(), e.getValue()))
+    }
+
+    /** Wires whose gauge is not written. */
+    Set<String> openGauges() {
+        return laid.values().stream()
+                .flatMap(List::stream)
+                .filter(Laid::openGauge)
+                .map(Laid::id)
+                .collect(Collectors.toSet());
+    }
+
+    /** Gives wires other sizes. */
+    void resize(Map<String, Cable> sizes) {
+        laid.values()
+                .forEach(
+                        line ->
+                                line.replaceAll(
+                                        l ->
+                                                Optional.ofNullable(sizes.get(l.id()))
+                                                        .map(size -> resized(l, size))
+                                                        .orElse(l)));
+    }
+
+    private Laid resized(Laid wire, Cable size) {
+        Laid other = wire.of(size);
+        site.assembly().make(other.id(), other.entry(), other.zone(), List.of());
+        return other;
+    }
+
+    /** What became of each line. */
+    List<Expanded> expanded() {
+        return laid.entrySet().stream()
+                .map(e -> new Expanded(e.getKey(), e.getValue().stream().map(Laid::shown).toList()))
                 .toList();
     }
 
+    /** Writes down the gauges that nobody wrote. */
+    void noteOpenGauges() {
+        laid.values().stream()
+                .flatMap(List::stream)
+                .filter(Laid::openGauge)
+                .forEach(
+                        wire ->
+                                RunBuilder.gaugeOf(wire.entry())
+                                        .ifPresent(
+                                                gauge ->
+                                                        site.ledger()
+                                                                .automatic(
+                                                                        Assembly.pathOf(wire.id())
+                                                                                + ".gauge",
+                                                                        gauge.name())));
+    }
+
     private void show(String path, Result result) {
-        expanded.computeIfAbsent(path, p -> new ArrayList<>()).addAll(result.made());
+        laid.computeIfAbsent(path, p -> new ArrayList<>()).addAll(result.laid());
     }
 
     private void sortIn(Map<LoadNeed, List<Feed>> feeds, String key, RunText run) {

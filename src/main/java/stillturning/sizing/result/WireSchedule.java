@@ -1,6 +1,7 @@
 package stillturning.sizing.result;
 
 import java.util.List;
+import stillturning.model.wiring.Limits;
 
 /**
  * All wires, and what they drop.

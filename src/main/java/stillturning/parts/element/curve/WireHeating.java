@@ -42,6 +42,20 @@ public record WireHeating(double circularMils, double bundleAmps) {
                 * Math.log10((INSULATION_CELSIUS + NO_RESISTANCE_CELSIUS) / cold);
     }
 
+    /**
+     * Time in which a steady current brings the insulation of a cold wire to its limit.
+     *
+     * @param celsius temperature around it (°C)
+     * @return time (s); infinite for a current that air cools well enough
+     */
+    public double secondsToSpoil(double amps, double celsius) {
+        double steady = insulationAmps(celsius);
+        double square = amps / steady * (amps / steady);
+        return square <= 1
+                ? Double.POSITIVE_INFINITY
+                : insulationEnergy(celsius) / (steady * steady) * -Math.log1p(-1 / square);
+    }
+
     /** Steady current that just melts it in air, by Preece (A). */
     public double meltingAmps() {
         double inches = Math.sqrt(circularMils) / 1000;

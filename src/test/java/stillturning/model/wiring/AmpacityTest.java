@@ -1,4 +1,4 @@
-package stillturning.sizing;
+package stillturning.model.wiring;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -9,9 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import stillturning.model.wiring.Ampacity.Place;
 import stillturning.parts.Cable;
-import stillturning.sizing.Ampacity.Place;
-import stillturning.sizing.result.Limits;
 import stillturning.sizing.result.WireSchedule;
 
 class AmpacityTest {

@@ -1,4 +1,4 @@
-package stillturning.sizing;
+package stillturning.model.wiring;
 
 import stillturning.parts.Cable;
 
@@ -15,7 +15,7 @@ import stillturning.parts.Cable;
  *
  * @see "FAA AC 43.13-1B change 1, p. 11-23 and 11-27, read; points from memory as said"
  */
-final class Ampacity {
+public final class Ampacity {
 
     private static final double FREE_AIR_AMPS = 47;
     private static final double FREE_AIR_CIRCULAR_MILS = 3831;
@@ -54,7 +54,7 @@ final class Ampacity {
      * @param wires in its bundle, itself counted
      * @param loading share of the bundle's capacity that is used, 0 to 1
      */
-    record Place(
+    public record Place(
             double ambientCelsius,
             double insulationCelsius,
             double altitudeMetres,
@@ -66,7 +66,7 @@ final class Ampacity {
     }
 
     /** Continuous current (A); 0 where it is hotter than the insulation stands. */
-    static double of(Cable cable, Place place) {
+    public static double of(Cable cable, Place place) {
         return freeAirAmps(cable, place.kelvins())
                 * altitudeFactor(place.altitudeMetres)
                 * bundleFactor(place.wires, place.loading);
@@ -103,7 +103,7 @@ final class Ampacity {
      *
      * @see "AC 43.13-1B, p. 11-23: symbols read, form of the equation from memory"
      */
-    static double conductorCelsius(double amps, double mostAmps, Place place) {
+    public static double conductorCelsius(double amps, double mostAmps, Place place) {
         if (mostAmps <= 0) {
             return Double.POSITIVE_INFINITY;
         }
@@ -111,7 +111,7 @@ final class Ampacity {
     }
 
     /** Resistance at a temperature (°C), as a multiple of that at 20 °C. */
-    static double hotter(double celsius) {
+    public static double hotter(double celsius) {
         return (ZERO_OHM_CELSIUS + celsius) / (ZERO_OHM_CELSIUS + TABLE_CELSIUS);
     }
 }

@@ -1,4 +1,4 @@
-package stillturning.sizing;
+package stillturning.model.wiring;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -10,14 +10,16 @@ import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
+import stillturning.parts.Load;
 import stillturning.parts.Part;
+import stillturning.parts.Wire;
 import stillturning.parts.element.Element.Passage;
 
 /**
  * A candidate's metal as lines: elements one behind the other, with nothing branching off between
  * them, so that the same current flows in all of a line.
  */
-final class MetalLines {
+public final class MetalLines {
 
     private static final int STRUCTURE = 0;
 
@@ -29,27 +31,30 @@ final class MetalLines {
      *
      * @param links its elements in order, those at its ends included
      */
-    record Line(List<Placed> links) {
-        Line {
+    public record Line(List<Placed> links) {
+        public Line {
             links = List.copyOf(links);
         }
 
         /** Fuses, breakers and electronic trips in it. */
-        Stream<Placed> protectors() {
+        public Stream<Placed> protectors() {
             return links.stream().filter(l -> l.element().overload().isPresent());
         }
 
-        boolean passes(String part) {
+        /** Whether an element of a part lies in it. */
+        public boolean passes(String part) {
             return links.stream().anyMatch(l -> l.part().equals(part));
         }
     }
 
     private final Candidate candidate;
+    private final Circuit circuit;
     private final Map<Integer, List<Placed>> at = new HashMap<>();
     private final Map<String, Line> byWire = new LinkedHashMap<>();
 
-    MetalLines(Candidate candidate, Circuit circuit) {
+    public MetalLines(Candidate candidate, Circuit circuit) {
         this.candidate = candidate;
+        this.circuit = circuit;
         for (Placed placed : circuit.placed()) {
             if (placed.from() != placed.to()) {
                 at.computeIfAbsent(placed.from(), net -> new ArrayList<>()).add(placed);
@@ -71,12 +76,51 @@ final class MetalLines {
     }
 
     /** The line in which a wire lies. */
-    Line of(String wire) {
+    public Line of(String wire) {
         Line line = byWire.get(wire);
         if (line == null) {
             throw new IllegalArgumentException(wire + " is no wire of " + candidate.id());
         }
         return line;
+    }
+
+    /** The line that supplies an input of a load, if it is one. */
+    public Optional<Line> supplyOf(Load load, String input) {
+        return arrivingAt(load.id(), circuit.net(load.id(), input));
+    }
+
+    /** The lines that supply the inputs of a load, as far as each is one. */
+    Stream<Line> suppliesOf(Load load) {
+        return load.inputs().stream().flatMap(i -> supplyOf(load, i).stream());
+    }
+
+    /** A line, and where it supplies a load or is its return, the other one through that load. */
+    Stream<Line> circuitOf(Line line) {
+        return Stream.concat(
+                Stream.of(line),
+                candidate
+                        .loads()
+                        .filter(load -> line.passes(load.id()))
+                        .flatMap(
+                                load ->
+                                        returnOf(load).filter(line::equals).isPresent()
+                                                ? suppliesOf(load)
+                                                : returnOf(load).stream()));
+    }
+
+    /** The line by which a load returns, if it is one. */
+    public Optional<Line> returnOf(Load load) {
+        int net = circuit.net(load.id(), "minus");
+        return net == STRUCTURE ? Optional.empty() : arrivingAt(load.id(), net);
+    }
+
+    /** Wires of a line, in order. */
+    public List<Wire> wiresIn(Line line) {
+        return line.links().stream()
+                .map(link -> candidate.wire(link.part()))
+                .flatMap(Optional::stream)
+                .distinct()
+                .toList();
     }
 
     /** The line that arrives at a net of a part from outside, if just one does and has a wire. */

@@ -1,4 +1,4 @@
-package stillturning.sizing.result;
+package stillturning.model.wiring;
 
 import stillturning.model.Installation.Nature;
 

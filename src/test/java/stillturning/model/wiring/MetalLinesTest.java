@@ -1,4 +1,4 @@
-package stillturning.sizing;
+package stillturning.model.wiring;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
+import stillturning.model.wiring.MetalLines.Line;
 import stillturning.parts.element.Demand.Kind;
-import stillturning.sizing.MetalLines.Line;
 
 class MetalLinesTest {
 
