@@ -17,8 +17,11 @@ final class Newton {
     private static final double MOST_STRETCH = 1024.0;
     private static final int MOST_STEPS = 40;
 
-    /** A step that leaves more than this part of the residual asks for new slopes. */
-    private static final double SERVES = 0.02;
+    /**
+     * A step that leaves more than this part of the residual asks for new slopes. New slopes cost
+     * as much as half a step, and with them the residual falls by its square.
+     */
+    private static final double SERVES = 1e-4;
 
     private final NodalEquations equations;
     private final StarMesh mesh;

@@ -139,6 +139,6 @@ public final class SteadyStates {
 
     private FlightConditions scene(Setting setting) {
         return new FlightConditions(
-                study.aircraft(), phase, Moment.heldIn(phase.name()), setting, StepLimits.EXACT);
+                study.aircraft(), phase, Moment.heldIn(phase.name()), setting, StepLimits.QUICK);
     }
 }
