@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import stillturning.parts.element.Coil;
 import stillturning.parts.element.Element;
 
 /**
@@ -40,6 +41,11 @@ public record FailureMode(
     /** A mode whose name is its key with blanks. */
     public static FailureMode of(String key, Alteration... alterations) {
         return of(key, key.replace('-', ' '), List.of(alterations));
+    }
+
+    /** A mode of a winding whose turns touch; its name is its key with blanks. */
+    public static FailureMode shorted(String key, Coil coil) {
+        return of(key, key.replace('-', ' '), Faults.shortedCoil(coil));
     }
 
     /** A mode of one of several alike things of a part. */

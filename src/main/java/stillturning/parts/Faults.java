@@ -1,8 +1,10 @@
 package stillturning.parts;
 
+import java.util.List;
 import stillturning.parts.Alteration.Added;
 import stillturning.parts.Alteration.Put;
 import stillturning.parts.Alteration.Removed;
+import stillturning.parts.element.Coil;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
 
@@ -23,6 +25,14 @@ public final class Faults {
 
     public static Alteration shortBetween(String from, String to) {
         return new Added(new Conductor("short from " + from + " to " + to, from, to, SHORT_OHMS));
+    }
+
+    /**
+     * A winding whose turns touch: it makes no field any more, and its feed meets bare metal, so
+     * that a protector opens, or else its thinnest wire gives way.
+     */
+    public static List<Alteration> shortedCoil(Coil coil) {
+        return List.of(open(coil.name()), shortBetween(coil.from(), coil.to()));
     }
 
     public static Alteration shortToStructure(String terminal) {

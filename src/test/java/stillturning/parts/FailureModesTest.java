@@ -45,6 +45,7 @@ class FailureModesTest {
                                         "part output",
                                         "over-voltage",
                                         "field open",
+                                        "field shorted",
                                         "output short")),
                         Map.entry("bus", Set.of("short to ground", "feed open", "tie open")),
                         Map.entry("wire", Set.of("open", "chafed to ground")),
@@ -59,7 +60,7 @@ class FailureModesTest {
                                 Set.of("opens for no reason", "does not open when it should")),
                         Map.entry(
                                 "switch", Set.of("stuck open", "stuck closed", "short to ground")),
-                        Map.entry("contactor", Set.of("drops out", "welded")),
+                        Map.entry("contactor", Set.of("drops out", "coil shorted", "welded")),
                         Map.entry("diode", Set.of("open", "shorted")),
                         Map.entry(
                                 "controller",
@@ -94,7 +95,15 @@ class FailureModesTest {
                         Map.entry("charge-resistor", Set.of("open")),
                         Map.entry(
                                 "low-voltage-disconnect",
-                                Set.of("opens for no reason", "does not open when it should")),
+                                Set.of(
+                                        "opens for no reason",
+                                        "sensor shorted",
+                                        "does not open when it should")),
+                        Map.entry(
+                                "charge-relay", Set.of("does not close", "coil shorted", "welded")),
+                        Map.entry(
+                                "changeover-relay",
+                                Set.of("common open", "coil open", "coil shorted")),
                         Map.entry(
                                 "current-limiter",
                                 Set.of("opens for no reason", "does not open when it should")),

@@ -109,6 +109,7 @@ public record LowVoltageDisconnect(Tag tag, Thresholds thresholds, double contac
         return List.of(
                 FailureMode.of("opens-for-no-reason", Faults.open("contact"))
                         .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED),
+                FailureMode.shorted("sensor-shorted", sensor()),
                 FailureMode.of(
                         "does-not-open-when-it-should", Faults.metalFor(contact(), contactOhms)));
     }

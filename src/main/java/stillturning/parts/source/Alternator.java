@@ -163,10 +163,11 @@ public record Alternator(
 
     @Override
     public List<Element> elements() {
-        return List.of(
-                generator(output),
-                new Coil(
-                        "field", "field", "case", fieldOhms, EXCITES_VOLTS, COLLAPSES_VOLTS, 0, 0));
+        return List.of(generator(output), field());
+    }
+
+    private Coil field() {
+        return new Coil("field", "field", "case", fieldOhms, EXCITES_VOLTS, COLLAPSES_VOLTS, 0, 0);
     }
 
     @Override
@@ -183,6 +184,7 @@ public record Alternator(
                                         generator(output)
                                                 .regulatingAt(regulation.setVolts() * RUNAWAY)))),
                 FailureMode.of("field-open", Faults.open("field")),
+                FailureMode.shorted("field-shorted", field()),
                 FailureMode.of(
                         "output-short",
                         Faults.open("generator"),

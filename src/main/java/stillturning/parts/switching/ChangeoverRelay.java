@@ -103,7 +103,7 @@ public record ChangeoverRelay(Tag tag, Winding winding, double contactOhms) impl
                 FailureMode.of("common-open", Faults.open(closed.name()), Faults.open(open.name()))
                         .by(Damage.TORN, Damage.SCORCHED),
                 FailureMode.of("coil-open", Faults.open("coil")).by(Damage.TORN, Damage.SOAKED),
-                FailureMode.of("coil-shorted", Faults.shortBetween("coil-plus", "coil-minus")),
+                FailureMode.shorted("coil-shorted", winding.coil()).inspectedBy(Contactor.COIL),
                 welded(closed, open),
                 welded(open, closed));
     }

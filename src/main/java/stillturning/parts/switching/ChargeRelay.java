@@ -107,6 +107,7 @@ public record ChargeRelay(Tag tag, Coil sensing, double contactOhms) implements 
         return List.of(
                 FailureMode.of("does-not-close", Faults.open("sensing"))
                         .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED),
+                FailureMode.shorted("coil-shorted", sensing),
                 FailureMode.of("welded", Faults.metalFor(contact(), contactOhms)));
     }
 

@@ -41,6 +41,9 @@ public record Contactor(Tag tag, Winding winding, double contactOhms) implements
                     Values.class,
                     "measure across its contacts, coil off and on");
 
+    /** How a winding is looked for whose turns touch. */
+    static final String COIL = "measure the resistance of its coil";
+
     /** Puts the kind on the list. */
     @AutoService(PartKind.Listed.class)
     public static final class Listed implements PartKind.Listed {
@@ -106,6 +109,7 @@ public record Contactor(Tag tag, Winding winding, double contactOhms) implements
         return List.of(
                 FailureMode.of("drops-out", Faults.open("coil"))
                         .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED),
+                FailureMode.shorted("coil-shorted", winding.coil()).inspectedBy(COIL),
                 FailureMode.of("welded", Faults.metalFor(contact(), contactOhms)));
     }
 

@@ -126,6 +126,60 @@ class RelayStoryTest {
         }
     }
 
+    /** A contactor that feeds the computer; its coil hangs on a wire, with or without a breaker. */
+    private static Bench contactorFed(boolean protectedCoil) {
+        Bench bench =
+                new Bench()
+                        .battery("battery", 20, 0.02, 1)
+                        .contactor("contactor")
+                        .wire("coil-feed", 1, 0.02)
+                        .join("battery", "plus", "contactor", "in")
+                        .join("coil-feed", "b", "contactor", "coil-plus")
+                        .join("contactor", "coil-minus", "ground", "stud")
+                        .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                        .join("computer", "plus", "contactor", "out")
+                        .engine(new EngineLogic.One("computer"), true);
+        return protectedCoil
+                ? bench.breaker("coil-breaker", 5)
+                        .join("battery", "plus", "coil-breaker", "in")
+                        .join("coil-breaker", "out", "coil-feed", "a")
+                : bench.join("battery", "plus", "coil-feed", "a");
+    }
+
+    /** 12.7 V over 0.02 + 0.02 + 0.02 + 0.005 ohm: 195 A. */
+    @Test
+    void aShortedCoilOpensItsBreakerAndItsContactsFallOpen() throws UntoldStory {
+        Story story = Telling.unaided(contactorFed(true), "contactor: coil shorted");
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.PROTECTOR_OPENS));
+        assertEquals(0.02 + 0.3, lasts(story), 1e-9);
+    }
+
+    @Test
+    void aShortedCoilWithoutProtectorMeltsTheWireToIt() throws UntoldStory {
+        Story story = Telling.unaided(contactorFed(false), "contactor: coil shorted");
+        assertEquals("coil-feed", story.of(StoryEvent.Kind.WIRE_MELTS).get(0).part());
+        assertEquals(0.02 + 0.3, lasts(story), 1e-9);
+    }
+
+    /** The field's short is on the bus: what feeds it opens, and the alternator is gone. */
+    @Test
+    void aShortedFieldTakesTheAlternatorAndItsBreaker() throws UntoldStory {
+        Bench bench =
+                new Bench()
+                        .battery("battery", 20, 0.02, 1)
+                        .alternator("alternator", 40)
+                        .breaker("field-breaker", 5)
+                        .join("battery", "plus", "alternator", "output")
+                        .join("alternator", "output", "field-breaker", "in")
+                        .join("field-breaker", "out", "alternator", "field")
+                        .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                        .join("computer", "plus", "battery", "plus")
+                        .engine(new EngineLogic.One("computer"), true);
+        Story story = Telling.unaided(bench, "alternator: field shorted");
+        assertEquals("field-breaker", story.of(StoryEvent.Kind.PROTECTOR_OPENS).get(0).part());
+        assertEquals(20.0 / 5 * 3600, lasts(story), 60);
+    }
+
     @Test
     void aBladeWeldedToTheMainBatteryDiesWithIt() throws UntoldStory {
         Bench bench = changedOver();
