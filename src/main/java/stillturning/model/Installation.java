@@ -10,13 +10,13 @@ import java.util.OptionalInt;
  * depends on it.
  *
  * @param armMetres distance of each zone behind the datum (m); zones without one are left out
- * @param loads what each load asks of its switch and its protector
+ * @param loads what each load is to the contacts that switch it
  * @param fits what is known of each candidate's parts, by candidate
  */
 public record Installation(
         Laying laying,
         Map<String, Double> armMetres,
-        Map<String, Habit> loads,
+        Map<String, Nature> loads,
         Map<String, Fit> fits) {
 
     /** Where nobody says anything: every value here is a stated default. */
@@ -55,14 +55,6 @@ public record Installation(
         RESISTIVE,
         MOTOR
     }
-
-    /**
-     * What a load asks of its switch and its protector.
-     *
-     * @param inrushAmps current when it is switched on (A), 0 if no more than it draws for long
-     * @param inrushSeconds how long that lasts (s)
-     */
-    public record Habit(Nature nature, double inrushAmps, double inrushSeconds) {}
 
     /**
      * What is known of a candidate's parts.
@@ -119,8 +111,8 @@ public record Installation(
         return fits.getOrDefault(candidate, Fit.UNKNOWN);
     }
 
-    /** What a load asks of its switch and its protector; inductive where nobody says. */
-    public Habit habit(String load) {
-        return loads.getOrDefault(load, new Habit(Nature.INDUCTIVE, 0, 0));
+    /** What a load is to the contacts that switch it; inductive where nobody says. */
+    public Nature nature(String load) {
+        return loads.getOrDefault(load, Nature.INDUCTIVE);
     }
 }

@@ -29,11 +29,12 @@ public record LoadNeed(
      *
      * @param duty 0 to 1; an intermittent load counts with its average
      * @param noticed whether a pilot notices without any lamp that it has stopped
+     * @param inrush what it draws when it is switched on
      */
-    public record Use(Set<String> phases, double duty, boolean noticed) {
-        /** Of a load that stops without anybody noticing. */
+    public record Use(Set<String> phases, double duty, boolean noticed, Inrush inrush) {
+        /** Of a load that stops without anybody noticing, and draws no more when switched on. */
         public Use(Set<String> phases, double duty) {
-            this(phases, duty, false);
+            this(phases, duty, false, Inrush.NONE);
         }
 
         public Use {
@@ -43,6 +44,30 @@ public record LoadNeed(
                         "load: duty " + duty + " is not above 0 and at most 1");
             }
         }
+
+        /** Whether it is switched on now and then, in flight too. */
+        public boolean nowAndThen() {
+            return duty < 1;
+        }
+
+        /** The same load running all the time. */
+        public Use always() {
+            return new Use(phases, 1, noticed, inrush);
+        }
+    }
+
+    /**
+     * What a load draws when it is switched on.
+     *
+     * @param amps at its nominal voltage (A); 0 if no more than it draws for long
+     * @param seconds how long that lasts (s)
+     */
+    public record Inrush(double amps, double seconds) {
+        /** How long a load is switched on of which nobody says more (s). A guess. */
+        public static final double USUAL_SECONDS = 0.1;
+
+        /** No more than it draws for long. */
+        public static final Inrush NONE = new Inrush(0, USUAL_SECONDS);
     }
 
     public LoadNeed {

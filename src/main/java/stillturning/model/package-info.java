@@ -6,10 +6,10 @@
  * <p>Decisions:
  *
  * <ul>
- *   <li><b>What is asked only for sizes is not part of the study.</b> Altitude, bundles, arms,
- *       inrush and ratings are in {@code Installation}, beside {@code Study}, so that no story, no
- *       guess and no ranking depends on them. Held by the signatures: {@code Timeline} and {@code
- *       Assess} take a study alone.
+ *   <li><b>What is asked only for sizes is not part of the study.</b> Altitude, bundles, arms and
+ *       ratings are in {@code Installation}, beside {@code Study}, so that no story, no guess and
+ *       no ranking depends on them. Held by the signatures: {@code Timeline} and {@code Assess}
+ *       take a study alone. Inrush is of the study: a motor's start may stop the engine.
  *   <li><b>How often things fail is not part of the study either.</b> {@code Chances} is beside it,
  *       for the rooms that count failures together. No story, and no guess that {@code explain}
  *       tries, rests on it. A rate is a median and a factor, since nobody knows one better. A

@@ -112,6 +112,7 @@ public final class EventLines {
                     GUARD_SHORTS,
                     CONTACTS_CLOSE,
                     CONTACTS_OPEN,
+                    LOAD_STARTS,
                     LOAD_STOPS,
                     LOAD_RESTARTS,
                     LOAD_DESTROYED,

@@ -43,6 +43,18 @@ public final class StoryFacts {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("outcome", verdict.outcome(pilot).words()));
         verdict.remarks(pilot).forEach(remark -> facts.add(new Fact("but", remark.words())));
+        story.setting()
+                .start()
+                .one()
+                .ifPresent(
+                        start ->
+                                facts.add(
+                                        new Fact(
+                                                "because of a motor's start",
+                                                start.load()
+                                                        + " starts at its worst moment ("
+                                                        + EventLines.time(start.atSeconds())
+                                                        + ")")));
         facts.add(new Fact("first sign", FirstSignWords.of(story)));
         facts.addAll(pilot(story));
         verdict.actBySeconds()

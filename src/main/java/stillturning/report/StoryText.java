@@ -27,6 +27,7 @@ public final class StoryText {
     private static final Set<Kind> ALWAYS =
             EnumSet.of(
                     Kind.PILOT,
+                    Kind.LOAD_STARTS,
                     Kind.PROTECTOR_OPENS,
                     Kind.BATTERY_EMPTY,
                     Kind.BATTERY_DISCONNECTS,

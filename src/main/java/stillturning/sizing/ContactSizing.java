@@ -75,7 +75,7 @@ final class ContactSizing {
 
     private Nature natureOf(Placed placed) {
         return switch (placed.element().role()) {
-            case LOAD -> subject.installation().habit(placed.part()).nature();
+            case LOAD -> subject.installation().nature(placed.part());
             case BATTERY, GENERATOR, CAPACITOR, COIL, CONVERTER, PATH, ELECTRONICS ->
                     Nature.INDUCTIVE;
         };

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
-import stillturning.model.LoadNeed.Use;
 import stillturning.model.Study;
 import stillturning.model.Study.Aircraft;
 import stillturning.parts.AlteredPart;
@@ -42,7 +41,7 @@ final class Draws {
                 load.demand(),
                 load.tolerance(),
                 load.inputs(),
-                new Use(load.use().phases(), 1, load.use().noticed()),
+                load.use().always(),
                 load.shedOrder());
     }
 

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Circuit.Placed;
-import stillturning.model.Installation.Habit;
+import stillturning.model.LoadNeed;
 import stillturning.model.failure.Failure;
 import stillturning.model.wiring.MetalLines.Line;
 import stillturning.parts.Alteration.Added;
@@ -98,11 +98,13 @@ final class ProtectorSizing {
     }
 
     private Inrush inrush(Load load, Rated rated) {
-        Habit habit = subject.installation().habit(load.id());
-        return new Inrush(
-                habit.inrushAmps(),
-                habit.inrushSeconds(),
-                rated.letsThroughAmps(habit.inrushSeconds()));
+        LoadNeed.Inrush asked =
+                subject.study()
+                        .aircraft()
+                        .load(load.id())
+                        .map(need -> need.use().inrush())
+                        .orElse(LoadNeed.Inrush.NONE);
+        return new Inrush(asked.amps(), asked.seconds(), rated.letsThroughAmps(asked.seconds()));
     }
 
     private OptionalDouble interrupts(Placed placed) {

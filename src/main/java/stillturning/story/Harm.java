@@ -32,6 +32,7 @@ public record Harm(int step, int moves, String lever, StoryEvent event) {
             case FAILURE,
                     CONTACTS_CLOSE,
                     CONTACTS_OPEN,
+                    LOAD_STARTS,
                     LOAD_STOPS,
                     LOAD_RESTARTS,
                     BATTERY_EMPTY,

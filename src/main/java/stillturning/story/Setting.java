@@ -11,9 +11,15 @@ import stillturning.parts.element.curve.Tripping;
  * @param propeller what turns a stopped engine
  * @param blocks where loads that run now and then put their running time
  * @param race where in their tolerance the protectors are
+ * @param start which load that runs now and then is switched on, and when
  */
 public record Setting(
-        Pilot pilot, Shedding shedding, Propeller propeller, Blocks blocks, Race race) {
+        Pilot pilot,
+        Shedding shedding,
+        Propeller propeller,
+        Blocks blocks,
+        Race race,
+        MotorStart start) {
 
     /** Lever position of a breaker that a hand has pulled. */
     public static final String PULLED = "pulled";
@@ -79,27 +85,47 @@ public record Setting(
 
     /** The same with other shedding. */
     public Setting with(Shedding other) {
-        return new Setting(pilot, other, propeller, blocks, race);
+        return new Setting(pilot, other, propeller, blocks, race, start);
     }
 
     /** The same with another propeller. */
     public Setting with(Propeller other) {
-        return new Setting(pilot, shedding, other, blocks, race);
+        return new Setting(pilot, shedding, other, blocks, race, start);
     }
 
     /** The same with other blocks. */
     public Setting with(Blocks other) {
-        return new Setting(pilot, shedding, propeller, other, race);
+        return new Setting(pilot, shedding, propeller, other, race, start);
     }
 
     /** The same with another race. */
     public Setting with(Race other) {
-        return new Setting(pilot, shedding, propeller, blocks, other);
+        return new Setting(pilot, shedding, propeller, blocks, other, start);
+    }
+
+    /** The same with another load switched on, or at another moment. */
+    public Setting with(MotorStart other) {
+        return new Setting(pilot, shedding, propeller, blocks, race, other);
+    }
+
+    /** The same flown by another pilot. */
+    public Setting flownBy(Pilot other) {
+        return new Setting(other, shedding, propeller, blocks, race, start);
+    }
+
+    /** Whether the worst moment for a start is to be looked for. */
+    public boolean looksForStarts() {
+        return start instanceof MotorStart.AtWorst && blocks.even();
     }
 
     /** A pilot of this kind, everything else as written and typical. */
     public static Setting with(Pilot pilot) {
         return new Setting(
-                pilot, Shedding.AS_WRITTEN, Propeller.AS_STATED, Blocks.EVEN, Race.TYPICAL);
+                pilot,
+                Shedding.AS_WRITTEN,
+                Propeller.AS_STATED,
+                Blocks.EVEN,
+                Race.TYPICAL,
+                new MotorStart.AtWorst());
     }
 }

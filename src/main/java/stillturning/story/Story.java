@@ -99,6 +99,21 @@ public record Story(
             return sign.map(FirstSign::seconds).orElse(Double.POSITIVE_INFINITY);
         }
 
+        /** Endurance by which two stories may differ through the charge of one run of a motor. */
+        private static final double ONE_RUN = 0.9;
+
+        /** Whether the engine fares worse than in another story of the same failure. */
+        public boolean isWorseThan(EngineFate other) {
+            double lasts = endurance.seconds();
+            double otherLasts = other.endurance.seconds();
+            if (lasts < ONE_RUN * otherLasts || otherLasts < ONE_RUN * lasts) {
+                return lasts < otherLasts;
+            }
+            return stops == other.stops
+                    ? longestInterruptionSeconds > other.longestInterruptionSeconds
+                    : stops > other.stops;
+        }
+
         /** Whether it stopped and ran again. */
         public boolean stoppedAndCameBack() {
             return stops > (runningAtEnd ? 0 : 1);

@@ -20,6 +20,8 @@ public record StoryEvent(double seconds, Kind kind, String part, String words, i
         GUARD_SHORTS,
         CONTACTS_CLOSE,
         CONTACTS_OPEN,
+        /** A load that runs now and then is switched on. */
+        LOAD_STARTS,
         LOAD_STOPS,
         LOAD_RESTARTS,
         LOAD_DESTROYED,

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,8 +16,7 @@ import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.Installation;
 import stillturning.model.Installation.Fit;
-import stillturning.model.Installation.Habit;
-import stillturning.model.Installation.Nature;
+import stillturning.model.LoadNeed;
 import stillturning.parts.Cable;
 import stillturning.parts.Load;
 import stillturning.parts.Part;
@@ -232,10 +232,10 @@ class SizingTest {
     // 5 A breaker; 7.5 A is the next rating, and lets through 30 A.
     @Test
     void aBreakerThatOpensOnSwitchingOnIsToldWithTheRatingThatDoesNot() throws UntoldStory {
-        Habit habit = new Habit(Nature.MOTOR, 25, 0.0999);
-        Installation installation =
-                new Installation(laying(), Map.of(), Map.of("engine-needs", habit), Map.of());
-        SizeFinding finding = of(size(lamp(2, 5, "18", 1), installation), Rule.INRUSH).get(0);
+        LoadNeed.Inrush inrush = new LoadNeed.Inrush(25, 0.0999);
+        LoadNeed.Use use = new LoadNeed.Use(Set.of("cruise"), 1, false, inrush);
+        Bench bench = lamp(2, 5, "18", 1).use("engine-needs", use, 1);
+        SizeFinding finding = of(size(bench), Rule.INRUSH).get(0);
         assertEquals(25, finding.found());
         assertEquals(20, finding.allowed(), 0.05);
         assertEquals(Optional.of(new SizeFinding.Mend.Rating("lamp-breaker", 7.5)), finding.mend());

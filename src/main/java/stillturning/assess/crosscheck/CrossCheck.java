@@ -10,6 +10,7 @@ import stillturning.model.Candidate;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
+import stillturning.story.MotorStart;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.StateBar;
@@ -36,7 +37,8 @@ public final class CrossCheck {
     /** What is given to everything quick, beside the planned times of the procedures (s). */
     private static final double QUICK_SECONDS = 60;
 
-    private static final Setting PLANNED = Setting.with(Pilot.PLANNED);
+    /** A shape knows nothing of the start of a motor. */
+    private static final Setting PLANNED = Setting.with(Pilot.PLANNED).with(new MotorStart.Never());
 
     private final Study study;
     private final Candidate candidate;

@@ -98,8 +98,8 @@ public final class Judge {
                         : Optional.empty();
         return new Stories(
                 planned,
-                acts ? told(failure, flownBy(Pilot.LATE, setting)) : planned,
-                acts ? told(failure, flownBy(Pilot.NEVER, setting)) : planned,
+                acts ? told(failure, setting.flownBy(Pilot.LATE)) : planned,
+                acts ? told(failure, setting.flownBy(Pilot.NEVER)) : planned,
                 standing);
     }
 
@@ -116,11 +116,6 @@ public final class Judge {
     private boolean near(double seconds) {
         return Arrays.stream(limitsSeconds)
                 .anyMatch(limit -> Math.abs(seconds - limit) < NEAR * limit);
-    }
-
-    private static Setting flownBy(Pilot pilot, Setting setting) {
-        return new Setting(
-                pilot, setting.shedding(), setting.propeller(), setting.blocks(), setting.race());
     }
 
     /** Only what runs on at the end of the story has recovered, whatever it did before. */

@@ -38,6 +38,7 @@ final class StoriesText {
                     Kind.WIRE_OVERHEATS,
                     Kind.WIRE_MELTS,
                     Kind.GUARD_SHORTS,
+                    Kind.LOAD_STARTS,
                     Kind.BATTERY_EMPTY,
                     Kind.BATTERY_DISCONNECTS,
                     Kind.BATTERY_RECONNECTS,

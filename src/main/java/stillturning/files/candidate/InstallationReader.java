@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.CandidateEntry.WireNote;
-import stillturning.files.entry.LoadEntry;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.StudyEntry.WiringEntry;
 import stillturning.files.entry.Values;
@@ -15,9 +14,9 @@ import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.files.value.ValueLog;
 import stillturning.model.Installation;
 import stillturning.model.Installation.Fit;
-import stillturning.model.Installation.Habit;
 import stillturning.model.Installation.Lay;
 import stillturning.model.Installation.Laying;
+import stillturning.model.Installation.Nature;
 import stillturning.parts.Part;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.notation.Given;
@@ -31,9 +30,9 @@ public final class InstallationReader {
     public static Installation of(StudyEntry study, Map<String, Fit> fits) {
         Map<String, Double> arms = new LinkedHashMap<>();
         study.zones().forEach((zone, z) -> z.arm().ifPresent(arm -> arms.put(zone, si(arm))));
-        Map<String, Habit> habits = new LinkedHashMap<>();
-        study.loads().forEach((load, entry) -> habits.put(load, habit(entry)));
-        return new Installation(laying(study.wiring()), arms, habits, fits);
+        Map<String, Nature> natures = new LinkedHashMap<>();
+        study.loads().forEach((load, entry) -> natures.put(load, entry.switchedAs()));
+        return new Installation(laying(study.wiring()), arms, natures, fits);
     }
 
     /** How wires lie that say nothing else. */
@@ -43,13 +42,6 @@ public final class InstallationReader {
                 si(wiring.insulation()),
                 wiring.bundle(),
                 si(wiring.loaded()));
-    }
-
-    private static Habit habit(LoadEntry load) {
-        return new Habit(
-                load.switchedAs(),
-                load.inrush().map(InstallationReader::si).orElse(0.0),
-                si(load.inrushFor()));
     }
 
     /** What a candidate says; tells wires and parts that it does not have. */

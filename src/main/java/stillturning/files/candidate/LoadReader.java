@@ -141,8 +141,13 @@ final class LoadReader {
                 new Demand(entry.as(), draws, study.nominal().si()),
                 tolerance(entry),
                 own ? List.of() : entry.inputs(),
-                new LoadNeed.Use(phases, si(entry.duty()), entry.noticed()),
+                new LoadNeed.Use(phases, si(entry.duty()), entry.noticed(), inrush(entry)),
                 entry.shed().map(OptionalInt::of).orElseGet(OptionalInt::empty));
+    }
+
+    private static LoadNeed.Inrush inrush(LoadEntry entry) {
+        return new LoadNeed.Inrush(
+                entry.inrush().map(LoadReader::si).orElse(0.0), si(entry.inrushFor()));
     }
 
     private static Tolerance tolerance(LoadEntry entry) {

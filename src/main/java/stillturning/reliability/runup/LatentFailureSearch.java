@@ -15,6 +15,7 @@ import stillturning.story.Endurance;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
+import stillturning.story.MotorStart;
 import stillturning.story.Pilot;
 import stillturning.story.PilotView;
 import stillturning.story.PilotView.Engine;
@@ -79,7 +80,9 @@ final class LatentFailureSearch {
 
     /** What there is to see until the landing; nothing to compare where it is not reached. */
     private Optional<PilotView> sight(Failure failure) throws UntoldStory {
-        Story story = flight.tell(failure, Setting.with(Pilot.NEVER));
+        // what shows only if a motor starts at its worst moment does not show
+        Setting nobody = Setting.with(Pilot.NEVER).with(new MotorStart.Never());
+        Story story = flight.tell(failure, nobody);
         if (!(story.engine().endurance() instanceof Endurance.Landed)) {
             return Optional.empty();
         }

@@ -54,6 +54,11 @@ public interface Device {
         return "";
     }
 
+    /** Whether the present currents and voltages, if they last so long (s), open or close a way. */
+    default boolean yieldsWithin(double seconds) {
+        return false;
+    }
+
     /** Whether its events only follow a slow change, so that many of them are no chatter. */
     default boolean onlyFollows() {
         return false;

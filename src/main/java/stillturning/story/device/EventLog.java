@@ -63,6 +63,11 @@ public final class EventLog {
         cause = latestMove;
     }
 
+    /** How many events have been written. */
+    public int size() {
+        return happenings.size();
+    }
+
     /** Index of the event that the present voltages and currents go back to; -1 for none. */
     public int cause() {
         return cause;

@@ -32,6 +32,9 @@ public final class Situation {
     public boolean engineRuns = true;
     public boolean cranking;
 
+    /** A motor comes up to speed, quicker than the field of an alternator can follow. */
+    public boolean fieldsStand;
+
     /** Where levers are moved while the engine is started. */
     public final Map<String, String> starting = new HashMap<>();
 

@@ -43,6 +43,19 @@
  *       integrating the heat itself, which costs three times the network solutions; and one I²t for
  *       all currents, which contradicts the curves below 200 %. Held by {@code HeatTest}, {@code
  *       WireStoryTest}, {@code WireHeatingTest} and {@code DeratingTest}.
+ *   <li><b>A motor starts at its worst moment.</b> A story draws the average of what runs now and
+ *       then (gear, bilge, flaps); its start is asked about beside it, by {@code WorstStart}, where
+ *       it can matter: at every instant after an event from which things last, and again after each
+ *       tenth of the time to land, until that has passed since the first sign. Between those
+ *       instants only a charge moves, and a start that falls into the milliseconds of a protector's
+ *       race is two rare moments at once. A rotor that stands is the resistance of its winding; the
+ *       field of an alternator, which moves in tenths of a second (from the length of a load dump),
+ *       allows no more current than before, so an alternator alone cannot take up a start; magnets
+ *       give what they can. Asking costs two solutions of the network. Only a start after which the
+ *       engine lacks something for longer than it rides through, or something opens, is played; the
+ *       worst such story is the one that is told, and names the motor. Turned down: a start in
+ *       every story, which costs three times as much and tells what nobody has to know. Held by
+ *       {@code MotorStartTest}.
  *   <li><b>Selectivity is played.</b> When a protector opens, {@code Race} asks every other one
  *       that was heating how soon a fast sample of it would have opened. Only where that beats a
  *       slow sample of the winner does {@code assess} tell the failure again, with the winner at

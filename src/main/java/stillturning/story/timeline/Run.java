@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
@@ -22,7 +23,10 @@ import stillturning.network.law.Open;
 import stillturning.parts.Part;
 import stillturning.story.Balance;
 import stillturning.story.Endurance;
+import stillturning.story.FirstSign;
 import stillturning.story.Moment.Batteries;
+import stillturning.story.Moment.Span;
+import stillturning.story.MotorStart;
 import stillturning.story.NormalFlight;
 import stillturning.story.PilotView;
 import stillturning.story.Rehearsal;
@@ -45,6 +49,7 @@ import stillturning.story.device.Situation;
 import stillturning.story.device.battery.CellDevice;
 import stillturning.story.device.plant.GeneratorDevice;
 import stillturning.story.device.plant.Plant;
+import stillturning.story.device.plant.WorstStart;
 import stillturning.story.timeline.watch.CrankingWatch;
 import stillturning.story.timeline.watch.SignWatch;
 
@@ -63,6 +68,7 @@ final class Run {
     private final SignWatch signs;
     private final EventLog journal = new EventLog();
     private Runnable watching = () -> {};
+    private Optional<WorstStart> starts = Optional.empty();
 
     /** What works once the quick events are over, from then on. */
     private Optional<Aftermath> aftermath = Optional.empty();
@@ -163,6 +169,29 @@ final class Run {
         return new SnapshotRecorder(plant, layout, crew.engine(), now);
     }
 
+    /**
+     * Has it found out, while it tells, at which moment the start of a motor would harm the engine
+     * most.
+     *
+     * @param enoughSeconds time to get down from the first sign: what starts later starts on the
+     *     ground (s)
+     */
+    void lookForStarts(double enoughSeconds) {
+        boolean held = scene.moment().span() == Span.HELD;
+        Supplier<Optional<FirstSign>> sign = signs::first;
+        starts = Optional.of(new WorstStart(plant, now, held, enoughSeconds, sign));
+    }
+
+    /** The worst moment of each motor whose start would harm the engine. */
+    List<MotorStart.Of> harmfulStarts() {
+        return starts.map(WorstStart::harmful).orElse(List.of());
+    }
+
+    /** How far to go at once (s), so that it does not hang on steps when starts are asked about. */
+    private double limit(double horizonSeconds) {
+        return Math.min(horizonSeconds, starts.map(WorstStart::nextSeconds).orElse(horizonSeconds));
+    }
+
     /** Plays a failure to its end. */
     Story tell(Failure failure, double horizonSeconds) throws UntoldStory {
         play(failure, horizonSeconds);
@@ -214,12 +243,15 @@ final class Run {
         while (!over) {
             simulation.settle();
             look();
-            if (aftermath.isEmpty() && simulation.quiet()) {
-                aftermath = Optional.of(aftermath());
+            if (simulation.quiet()) {
+                aftermath = aftermath.or(() -> Optional.of(aftermath()));
+                if (starts.isPresent()) {
+                    starts.get().look();
+                }
             }
             over = crew.landed() || simulation.over(horizonSeconds, crew.engine().stopped());
             if (!over) {
-                simulation.advance(horizonSeconds);
+                simulation.advance(limit(horizonSeconds));
                 look();
             }
         }

@@ -15,6 +15,7 @@ import stillturning.model.failure.Failure;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
+import stillturning.story.MotorStart;
 import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Rehearsal;
@@ -222,7 +223,8 @@ public final class Timeline {
     }
 
     /**
-     * What follows from a failure in this setting.
+     * What follows from a failure in this setting. Where it is to look for starts: what follows if
+     * the motor whose start does the engine most harm starts at its worst moment.
      *
      * @throws UntoldStory if a state on the way cannot be computed
      */
@@ -236,7 +238,13 @@ public final class Timeline {
      * @throws UntoldStory if a state on the way cannot be computed
      */
     public Story tell(Failure failure, Setting setting, double horizonSeconds) throws UntoldStory {
-        return after(failure, setting).tell(failure, horizonSeconds);
+        Run run = looking(failure, setting);
+        Story worst = run.tell(failure, horizonSeconds);
+        for (MotorStart.Of start : run.harmfulStarts()) {
+            Story with = after(failure, setting.with(start)).tell(failure, horizonSeconds);
+            worst = with.engine().isWorseThan(worst.engine()) ? with : worst;
+        }
+        return worst;
     }
 
     /**
@@ -245,7 +253,13 @@ public final class Timeline {
      * stillturning.story.Endurance.Untold}.
      */
     public Story tellAsFar(Failure failure, Setting setting) {
-        return after(failure, setting).tellAsFar(failure, HORIZON_SECONDS);
+        Run run = looking(failure, setting);
+        Story worst = run.tellAsFar(failure, HORIZON_SECONDS);
+        for (MotorStart.Of start : run.harmfulStarts()) {
+            Story with = after(failure, setting.with(start)).tellAsFar(failure, HORIZON_SECONDS);
+            worst = with.engine().isWorseThan(worst.engine()) ? with : worst;
+        }
+        return worst;
     }
 
     /**
@@ -253,12 +267,21 @@ public final class Timeline {
      * from.
      */
     public WatchedStory watch(Failure failure, Setting setting) {
-        return after(failure, setting).watch(failure, HORIZON_SECONDS);
+        Setting told = tellAsFar(failure, setting).setting();
+        return looking(failure, told).watch(failure, HORIZON_SECONDS);
     }
 
     /** The candidate with nothing wrong, as it comes to every failure. */
     public Snapshot before() {
         return healthy.frame();
+    }
+
+    private Run looking(Failure failure, Setting setting) {
+        Run run = after(failure, setting);
+        if (setting.looksForStarts()) {
+            run.lookForStarts(study.goals().enoughSeconds());
+        }
+        return run;
     }
 
     private Run after(Failure failure, Setting setting) {

@@ -53,7 +53,7 @@
  *   <li><b>A step is as long as its error allows, and the order of parts hardly matters.</b> Event
  *       times mostly differ by less than 1e-7 of their value from those at a tolerance of 1e-11, by
  *       3e-5 in the worst story of Sandpiper (a battery that is overcharged for 40 minutes). In
- *       random aircraft the order of parts moves times by less than 1e-7, and other steps by less
+ *       random aircraft the order of parts moves times by less than 1e-6, and other steps by less
  *       than 3e-6, most where a step crosses the corner between charging and discharging and the
  *       voltage then hardly falls. A step length that is remembered must also grow along straight
  *       ways; otherwise a story goes on in tiny steps after one hard kink. Turned down: a looser

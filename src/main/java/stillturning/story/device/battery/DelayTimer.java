@@ -36,6 +36,11 @@ final class DelayTimer {
         }
     }
 
+    /** Whether what it counts goes on now and has to for less than this (s). */
+    boolean runsOutWithin(double within) {
+        return spare.getAsDouble() < 0 && seconds < within;
+    }
+
     double deadline() {
         return deadline;
     }

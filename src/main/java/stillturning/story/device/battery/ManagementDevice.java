@@ -196,6 +196,19 @@ public final class ManagementDevice implements Device {
     }
 
     @Override
+    public boolean yieldsWithin(double seconds) {
+        if (cell.disconnected()) {
+            return false;
+        }
+        for (Guarding guarding : connected) {
+            if (guarding.overrun.runsOutWithin(seconds)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    @Override
     public int blameRank() {
         return 2;
     }

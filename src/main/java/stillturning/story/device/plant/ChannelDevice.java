@@ -58,6 +58,11 @@ final class ChannelDevice implements BranchDevice {
     }
 
     @Override
+    public boolean yieldsWithin(double seconds) {
+        return tripper.opensWithin(seconds);
+    }
+
+    @Override
     public boolean gaveWay() {
         return tripped;
     }

@@ -56,7 +56,7 @@ final class CoilDevice implements BranchDevice {
 
     @Override
     public double margin() {
-        if (resting) {
+        if (resting || (now.fieldsStand && !movesContacts)) {
             return NOTHING_TO_WATCH;
         }
         double volts = volts();
@@ -108,6 +108,18 @@ final class CoilDevice implements BranchDevice {
             state = coilThen.state;
             resting = coilThen.resting;
         }
+    }
+
+    @Override
+    public boolean yieldsWithin(double seconds) {
+        if (resting || !movesContacts) {
+            return false;
+        }
+        return switch (state) {
+            case PULLED -> volts() < coil.dropOutVolts() && coil.dropOutSeconds() < seconds;
+            case RELEASED -> volts() >= coil.pullInVolts() && coil.pullInSeconds() < seconds;
+            case LETTING_GO, PULLING_IN -> true;
+        };
     }
 
     @Override

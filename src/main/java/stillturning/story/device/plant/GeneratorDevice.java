@@ -47,6 +47,7 @@ public final class GeneratorDevice implements BranchDevice {
     private final BooleanSupplier circuitSteadies;
     private BranchLaw delivering = new Open();
     private double limitAmps;
+    private double standing = Double.POSITIVE_INFINITY;
     private boolean delivers = true;
     private boolean steadied = true;
     private int level = LEVELS;
@@ -97,7 +98,10 @@ public final class GeneratorDevice implements BranchDevice {
     public BranchLaw law() {
         carriedAmps = adopted ? carriedAmps : amps();
         adopted = false;
-        double amps = generator.output().ampsAt(now.revsPerSecond()) * level / LEVELS;
+        double amps =
+                Math.min(
+                        generator.output().ampsAt(now.revsPerSecond()) * level / LEVELS,
+                        standingAmps());
         if (!delivers || amps <= 0) {
             return new Open();
         }
@@ -109,6 +113,30 @@ public final class GeneratorDevice implements BranchDevice {
             delivering = source(generator.regulation().setVolts(), amps);
         }
         return delivering;
+    }
+
+    /**
+     * Most that its field allows in the milliseconds of a motor's start: what it gave before. The
+     * current of a field moves in tenths of a second (the 40 to 400 ms of a load dump in ISO
+     * 16750-2 are its decay; from memory, unverified). Magnets give at once what they can.
+     */
+    private double standingAmps() {
+        if (!now.fieldsStand || generator.fullFieldVolts() == 0) {
+            standing = Double.POSITIVE_INFINITY;
+        } else if (Double.isInfinite(standing)) {
+            standing = Math.max(0, amps());
+        }
+        return standing;
+    }
+
+    /** Its law while its field stands as it is. */
+    BranchLaw standing() {
+        boolean gives = now.solver.law(branch).conducts();
+        if (!gives || generator.fullFieldVolts() == 0) {
+            return now.solver.law(branch);
+        }
+        double amps = Math.max(0, amps());
+        return amps == 0 ? new Open() : source(generator.regulation().setVolts(), amps);
     }
 
     private BranchLaw source(double setVolts, double amps) {
@@ -123,7 +151,13 @@ public final class GeneratorDevice implements BranchDevice {
         if (dumpTold >= 0) {
             return NOW;
         }
-        if (steadied != circuitSteadies.getAsBoolean() || delivers != able()) {
+        if (steadied != circuitSteadies.getAsBoolean()) {
+            return NOW;
+        }
+        if (now.fieldsStand) {
+            return NOT_NOW;
+        }
+        if (delivers != able()) {
             return NOW;
         }
         return delivers ? SLACK - Math.abs(LEVELS * fieldShare() - level) : NOT_NOW;

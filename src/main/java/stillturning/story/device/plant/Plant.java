@@ -184,10 +184,18 @@ public final class Plant {
         @Override
         public List<Device> visit(Consumer consumer) {
             SupplyDevice supply = requireNonNull(supplies.get(placed.name()), placed.name());
-            Device withstand = new WithstandDevice(supply, consumer.tolerance(), now);
-            return supply.duty() < 1 && !now.setting.blocks().even()
-                    ? List.of(supply, withstand, new BlockDevice(supply, now.setting.blocks()))
-                    : List.of(supply, withstand);
+            List<Device> made = new ArrayList<>();
+            made.add(supply);
+            made.add(new WithstandDevice(supply, consumer.tolerance(), now));
+            if (supply.duty() < 1 && !now.setting.blocks().even()) {
+                made.add(new BlockDevice(supply, now.setting.blocks()));
+            }
+            now.setting
+                    .start()
+                    .one()
+                    .filter(start -> start.load().equals(supply.part()) && !supply.insidePart())
+                    .ifPresent(start -> made.add(new StartDevice(supply, start, now)));
+            return made;
         }
 
         @Override

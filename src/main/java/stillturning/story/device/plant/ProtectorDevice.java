@@ -53,6 +53,11 @@ final class ProtectorDevice implements BranchDevice {
     }
 
     @Override
+    public boolean yieldsWithin(double seconds) {
+        return tripper.opensWithin(seconds);
+    }
+
+    @Override
     public boolean gaveWay() {
         return blown || TRIPPED.equals(now.levers.get(placed.part()));
     }

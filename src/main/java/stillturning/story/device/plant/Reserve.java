@@ -34,6 +34,11 @@ final class Reserve {
         return rideThroughSeconds + stored;
     }
 
+    /** How long the load would work on if its supply were lost now (s). */
+    double seconds(double seconds) {
+        return rideThroughSeconds + Math.min(fullSeconds, stored + filling * (seconds - since));
+    }
+
     /** The load works by its supply again, or has stopped: what was used is gone. */
     void endsAt(double seconds) {
         stored = Math.max(0, stored - Math.max(0, seconds - since - rideThroughSeconds));

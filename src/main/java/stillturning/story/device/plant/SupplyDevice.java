@@ -3,6 +3,7 @@ package stillturning.story.device.plant;
 import java.util.Optional;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.LoadNeed;
+import stillturning.model.LoadNeed.Inrush;
 import stillturning.model.Phase;
 import stillturning.network.law.BranchLaw;
 import stillturning.network.law.ConstantCurrent;
@@ -30,11 +31,15 @@ public final class SupplyDevice implements BranchDevice {
     }
 
     private final Placed placed;
+    private final double nominalVolts;
     private final Tolerance tolerance;
     private final Optional<LoadNeed> need;
     private final int branch;
     private final Situation now;
-    private final BranchLaw drawing;
+    private final BranchLaw average;
+    private final BranchLaw running;
+    private BranchLaw drawing;
+    private boolean started;
     private final boolean cranks;
     private final Reserve reserve;
     private int phaseSeen = -1;
@@ -51,6 +56,7 @@ public final class SupplyDevice implements BranchDevice {
     public SupplyDevice(
             Placed placed, Consumer consumer, Optional<LoadNeed> need, int branch, Situation now) {
         this.placed = placed;
+        this.nominalVolts = consumer.demand().nominalVolts();
         this.tolerance = consumer.tolerance();
         this.reserve = new Reserve(tolerance);
         this.need = need;
@@ -59,7 +65,12 @@ public final class SupplyDevice implements BranchDevice {
         this.cranks =
                 need.isPresent()
                         && now.aircraft.engine().starting().starter().equals(Optional.of(part()));
-        this.drawing = law(consumer.demand(), now.setting.blocks().even() ? duty() : 1);
+        this.running = law(consumer.demand(), 1);
+        this.average =
+                now.setting.blocks().even() && duty() < 1
+                        ? law(consumer.demand(), duty())
+                        : running;
+        this.drawing = average;
     }
 
     private BranchLaw law(Demand demand, double duty) {
@@ -101,7 +112,7 @@ public final class SupplyDevice implements BranchDevice {
     }
 
     public boolean wanted() {
-        return !paused && (cranks ? now.cranking : inPhase()) && !shed();
+        return !paused && (cranks ? now.cranking : started || inPhase()) && !shed();
     }
 
     /** Share of the time that it runs, 0 to 1. */
@@ -117,6 +128,75 @@ public final class SupplyDevice implements BranchDevice {
     /** Switches it off or on between the blocks in which it runs. */
     void pause(boolean off) {
         paused = off;
+    }
+
+    /** Switches a load on that runs now and then. */
+    void start() {
+        started = true;
+        drawing = startLaw();
+    }
+
+    /** It has come up to speed. */
+    void run() {
+        drawing = running;
+    }
+
+    /** It draws its average again. */
+    void rest() {
+        started = false;
+        drawing = average;
+    }
+
+    /** While it comes up to speed: a rotor that stands still is the resistance of its winding. */
+    BranchLaw startLaw() {
+        double amps = inrush().amps();
+        return amps > 0 ? new Resistive(nominalVolts / amps) : running;
+    }
+
+    /** Current while it runs, at its nominal voltage (A). */
+    double fullAmps() {
+        return need.map(n -> n.demand().amps()).orElse(0.0);
+    }
+
+    /** Once it runs. */
+    BranchLaw runLaw() {
+        return running;
+    }
+
+    /** What it draws when it is switched on. */
+    Inrush inrush() {
+        return need.map(n -> n.use().inrush()).orElse(Inrush.NONE);
+    }
+
+    /** How long it runs when it is switched on (s): its share of a phase in one go. A guess. */
+    double runSeconds() {
+        double phase =
+                now.aircraft.phases().stream()
+                        .filter(this::runsIn)
+                        .mapToDouble(Phase::seconds)
+                        .reduce((first, last) -> last)
+                        .orElse(0);
+        return duty() * (runsIn(now.phase) ? now.phase.seconds() : phase);
+    }
+
+    /** Whether the study has it switched on now and then, and nobody has shed it. */
+    boolean mayStart() {
+        return need.isPresent()
+                && need.get().use().nowAndThen()
+                && !cranks
+                && !shed()
+                && !destroyed;
+    }
+
+    /** Whether it works on if its present voltage lasts so long (s). */
+    boolean bears(double seconds) {
+        return works()
+                && (volts() >= tolerance.minimumVolts() || seconds <= reserve.seconds(now.seconds));
+    }
+
+    /** Its voltage in shares of the least with which it works. */
+    double plenty() {
+        return volts() / tolerance.minimumVolts();
     }
 
     private boolean inPhase() {

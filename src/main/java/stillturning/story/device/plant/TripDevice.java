@@ -55,6 +55,11 @@ final class TripDevice implements Racer {
         return true;
     }
 
+    /** Whether the present current opens it in so short a time (s). */
+    boolean opensWithin(double seconds) {
+        return time(edge) < seconds;
+    }
+
     /** What is to be added where a slower one of the kind would not open. */
     String doubt() {
         return Double.isInfinite(time(Tripping.SLOW))
