@@ -1,6 +1,7 @@
 package stillturning.report;
 
 import java.util.List;
+import java.util.stream.Stream;
 import stillturning.assess.Assessment;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Robustness;
@@ -21,6 +22,13 @@ public final class LeaderFirmness {
 
     /** The changes of one weight that unseat the leader, smallest first, or that there is none. */
     public static List<String> unseating(Assessment assessment, RankingResult ranking) {
+        FirstPlace first = new FirstPlace(assessment, ranking);
+        if (first.shared()) {
+            return Stream.concat(
+                            Stream.of("First place is shared by " + first.titles() + "."),
+                            first.sharing().stream())
+                    .toList();
+        }
         if (ranking.unseatedBy().isEmpty()) {
             return List.of("No change of a single weight takes the first place from the leader.");
         }

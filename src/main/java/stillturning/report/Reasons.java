@@ -38,9 +38,14 @@ public final class Reasons {
     private String whyFirst(Standing standing) {
         List<String> clauses = new ArrayList<>();
         clauses.add(requirements(standing));
-        ranking.whyFirst()
-                .filter(comparison -> comparison.candidate().equals(standing.name()))
-                .ifPresent(comparison -> clauses.addAll(beside(comparison)));
+        if (standing.equals(ranking.leader())) {
+            ranking.whyFirst().ifPresent(comparison -> clauses.addAll(beside(comparison)));
+        } else {
+            clauses.addAll(beside(ranking.compare(standing.name(), ranking.leader().name())));
+        }
+        if (!standing.dominatedBy().isEmpty()) {
+            clauses.add("no better in anything than " + titles(standing.dominatedBy()));
+        }
         return String.join("; ", clauses);
     }
 

@@ -12,7 +12,8 @@ import java.util.stream.Collectors;
  * The whole order with its reasons.
  *
  * @param scales what each criterion was valued on, in the criteria's order
- * @param standings best first; those that share a rank by name
+ * @param standings best first; of those that share a rank none before one that dominates it, then
+ *     by name
  * @param robustness what becomes of the order under other weights
  * @param unseatedBy for each criterion whose weight alone can unseat the leader the smallest such
  *     change, smallest first
@@ -23,7 +24,12 @@ public record RankingResult(
         Robustness robustness,
         List<WeightChange> unseatedBy) {
 
-    /** The candidate in first place; the first by name where several share it. */
+    /** Who is in first place: more than one where nothing decides their order. */
+    public List<Standing> first() {
+        return standings.stream().filter(standing -> standing.rank() == 1).toList();
+    }
+
+    /** The candidate in first place; one that none of those who share it dominates. */
     public Standing leader() {
         return standings.get(0);
     }

@@ -113,9 +113,19 @@ final class ScoreTable {
             while (to < order.size() && level(order.get(from), order.get(to))) {
                 to++;
             }
-            levels.add(order.subList(from, to).stream().sorted().toList());
+            levels.add(undominatedFirst(order.subList(from, to)));
         }
         return List.copyOf(levels);
+    }
+
+    /** Of candidates that share a rank, none stands before one that dominates it. */
+    private List<Integer> undominatedFirst(List<Integer> level) {
+        return level.stream()
+                .sorted(
+                        Comparator.<Integer>comparingLong(
+                                        i -> level.stream().filter(o -> dominates(o, i)).count())
+                                .thenComparingInt(i -> i))
+                .toList();
     }
 
     private boolean level(int better, int candidate) {

@@ -11,6 +11,7 @@ import stillturning.cli.terminal.Answer;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.ExitCode;
 import stillturning.cli.terminal.Output;
+import stillturning.report.FirstPlace;
 import stillturning.report.Reasons;
 import stillturning.report.json.JsonReport;
 import stillturning.report.terminal.GuessTexts;
@@ -47,7 +48,7 @@ record Comparison(Assessment assessment, Optional<Guesses> guesses) implements A
     @Override
     public void print(Output out) {
         StudyAssessment.heading(assessment, out);
-        assessment.ranking().ifPresent(ranking -> leader(ranking.leader(), out));
+        assessment.ranking().ifPresent(ranking -> leader(ranking, out));
         if (!assessment.study().goals().requirements().isEmpty()) {
             out.section("Hard requirements")
                     .lines(TerminalTables.requirements(assessment, out.paint()));
@@ -56,12 +57,19 @@ record Comparison(Assessment assessment, Optional<Guesses> guesses) implements A
         guesses.ifPresent(tried -> guesses(tried, out));
     }
 
-    private void leader(Standing leader, Output out) {
+    private void leader(RankingResult ranking, Output out) {
+        FirstPlace first = new FirstPlace(assessment, ranking);
+        String all = first.shared() ? "; they meet" : "; it meets";
         String met =
-                leader.missedGates().isEmpty()
-                        ? "; it meets every hard requirement."
+                ranking.leader().missedGates().isEmpty()
+                        ? all + " every hard requirement."
                         : "; no candidate meets every hard requirement.";
-        out.line("").paragraph("First in the ranking: " + title(leader) + met);
+        String who =
+                first.shared()
+                        ? "First place is shared: " + first.titles()
+                        : "First in the ranking: " + title(ranking.leader());
+        out.line("").paragraph(who + met);
+        first.sharing().forEach(out::paragraph);
     }
 
     private void ranked(RankingResult ranking, Output out) {

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
@@ -16,6 +18,7 @@ import stillturning.model.Study;
 import stillturning.quantity.Formats;
 import stillturning.report.Cautions;
 import stillturning.report.EventLines;
+import stillturning.report.FirstPlace;
 import stillturning.report.NormalFlightTexts;
 import stillturning.report.RankingOrder;
 import stillturning.report.Reasons;
@@ -151,15 +154,25 @@ public final class HtmlPage {
                         .flatMap(a -> a.met().stream())
                         .filter(m -> !m.met())
                         .count();
+        FirstPlace first = new FirstPlace(assessment, assessment.ranking().get());
         String lead =
                 missed == 0
-                        ? "\"" + title + "\" comes first and meets every requirement."
+                        ? first.shared()
+                                ? first.titles()
+                                        + " share the first place and meet every requirement."
+                                : "\"" + title + "\" comes first and meets every requirement."
                         : "No candidate meets every requirement; \""
                                 + title
                                 + "\" comes nearest and misses "
                                 + missed
                                 + ".";
-        String why = new Reasons(assessment, assessment.ranking().get()).of(leader);
+        String why =
+                Stream.concat(
+                                Stream.of(
+                                        new Reasons(assessment, assessment.ranking().get())
+                                                .of(leader)),
+                                first.sharing().stream())
+                        .collect(Collectors.joining(" "));
         return new Answer(lead, why, links, requirements(), unwell(), untold());
     }
 

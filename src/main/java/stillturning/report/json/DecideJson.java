@@ -12,6 +12,7 @@ import stillturning.assess.Guesses;
 import stillturning.assess.ranking.AppliedScale;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Sense;
+import stillturning.assess.ranking.Standing;
 import stillturning.assess.ranking.WeightChange;
 import stillturning.report.RankingOrder;
 import stillturning.report.Reasons;
@@ -90,7 +91,15 @@ final class DecideJson {
                                     "leader",
                                     JsonTypes.TEXT,
                                     d -> d.assessment.ranking().map(r -> r.leader().name()))
-                            .says("Candidate in first place.")
+                            .says("Candidate in first place; no other in first place dominates it.")
+                            .texts(
+                                    "firstPlaceSharedWith",
+                                    d ->
+                                            d.assessment.ranking().stream()
+                                                    .flatMap(r -> r.first().stream().skip(1))
+                                                    .map(Standing::name)
+                                                    .toList())
+                            .says("Others in first place with it, whose order nothing decides.")
                             .flag(
                                     "someCandidateMeetsAll",
                                     d -> d.assessment.someCandidateMeetsAll())
