@@ -40,4 +40,25 @@ class SimulatorReferenceTest {
         assertTrue(all.stream().filter(n -> !n.name().startsWith("random")).count() >= 30);
         assertTrue(all.stream().filter(n -> n.name().startsWith("random")).count() >= 200);
     }
+
+    static Stream<ReferenceNetwork> unsolved() {
+        return ReferenceNetwork.read("reference/unsolved.txt").stream();
+    }
+
+    /** The simulator has no answer for these: held to the laws, and compared with nothing. */
+    @ParameterizedTest
+    @MethodSource("unsolved")
+    void whatTheSimulatorCouldNotSolveObeysItsLaws(ReferenceNetwork left) throws NoOperatingPoint {
+        assertLawsHold(OperatingPoints.of(left.network()), left.network());
+    }
+
+    @Test
+    void everyRandomNetworkThatWasDrawnIsAccountedFor() {
+        long solved = networks().filter(n -> n.name().startsWith("random")).count();
+        assertEquals(319, solved);
+        assertEquals(41, unsolved().count());
+        List<String> names =
+                Stream.concat(networks(), unsolved()).map(ReferenceNetwork::name).toList();
+        assertEquals(names.size(), names.stream().distinct().count(), "one stands in both files");
+    }
 }

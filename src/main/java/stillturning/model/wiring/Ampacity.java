@@ -10,8 +10,11 @@ import stillturning.parts.Cable;
  * points that could: free air through 47 A of No. 14 at 150 K (read) with the heat loss of a thin
  * wire, which also meets 21.5 A of No. 20 at 140 K (from memory); altitude straight between points;
  * bundle through 0.60 for 8 wires at 60 % (read) and 0.52 for 35 wires at 20 % (from memory).
- * Together they give the 51 currents of table 11-9 (read) within 14 %, and not more than 5 % above,
- * but for the two that the table rounds to 3 and 4 A.
+ *
+ * <p>Against the 51 currents of table 11-9 (read) the law lies up to 14 % below; six points lie
+ * above the table: four by up to 5 %, and by 9 and 11 % the two that the table rounds to 3 and 4 A.
+ * The table is no independent check of the altitude: all of it is at 60 000 ft, and the factor
+ * there was inferred from one of its points.
  *
  * @see "FAA AC 43.13-1B change 1, p. 11-23 and 11-27, read; points from memory as said"
  */
@@ -28,7 +31,8 @@ public final class Ampacity {
 
     /**
      * Feet and factor: 1.00 at sea level and 0.86 at 35 000 ft from memory, 0.91 at 20 000 ft read,
-     * 0.78 at 60 000 ft computed on memory.
+     * 0.78 at 60 000 ft inferred from table 11-9: its 7 A of No. 20 at 150 °C against about 17 A in
+     * free air, from memory.
      */
     private static final double[][] ALTITUDE = {
         {0, 1.00}, {20_000, 0.91}, {35_000, 0.86}, {60_000, 0.78}

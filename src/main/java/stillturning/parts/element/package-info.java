@@ -25,7 +25,7 @@
  *       acceptance current (a runaway then meets no resistance), and one slope from the rest
  *       voltage on (a full battery then takes 13 A without end). Held by {@code StorageTest},
  *       {@code BatteryLawsTest}, {@code AlternatorStoryTest} and {@code TransientReferenceTest} (38
- *       stories, computed by a general circuit simulator).
+ *       of 39 stories, computed by a general circuit simulator, which could not solve the other).
  *   <li><b>Temperature and age are factors on the stated battery.</b> The temperature of the zone
  *       counts. Self-heating ({@code Warmth}) is followed only where a management watches the
  *       temperature and the weight of the battery is known, since it costs network solutions. With

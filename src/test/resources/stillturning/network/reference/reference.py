@@ -263,7 +263,7 @@ def store(networks, dropped, version, thermal):
         "# origin: networks by handmade.txt and reference.py (invented, random from a fixed seed);",
         f"# voltages by {version}, an independent general circuit simulator, {OPTIONS[9:]}",
         f"# thermal voltage of its diodes {thermal:.10g} V (27 degC); it printed {DIGITS} digits",
-        f"# random networks it did not solve, left out: {dropped}",
+        f"# random networks it did not solve: {dropped} of {RANDOM_NETWORKS + RANDOM_BATTERIES}; they stand in unsolved.txt",
         "# tolerance of the comparison: 1e-6 relative and 2e-6 V absolute",
         "# volts <net> <V>; branches as in handmade.txt",
     ]
@@ -272,6 +272,17 @@ def store(networks, dropped, version, thermal):
         out += [" ".join(["branch", s, e, law, *numbers]) for s, e, law, numbers in network["branches"]]
         out += [f"volts {net} {network['volts'][net]!r}" for net in nets(network)]
     (HERE / "networks.txt").write_text("\n".join(out) + "\n")
+
+
+def store_unsolved(networks):
+    out = [
+        "# origin: the random networks of reference.py that the simulator of networks.txt did not solve; no voltages",
+        "# are known; branches as in handmade.txt",
+    ]
+    for network in networks:
+        out += ["", f"network {network['name']}"]
+        out += [" ".join(["branch", s, e, law, *numbers]) for s, e, law, numbers in network["branches"]]
+    (HERE / "unsolved.txt").write_text("\n".join(out) + "\n")
 
 
 def main():
@@ -292,15 +303,17 @@ def main():
     networks += [random_network(rng, k) for k in range(RANDOM_NETWORKS)]
     networks += [with_batteries(rng, random_network(rng, RANDOM_NETWORKS + k))
                  for k in range(RANDOM_BATTERIES)]
-    kept, hand_made_lost = [], 0
+    kept, lost, hand_made_lost = [], [], 0
     for k, (network, answer) in enumerate(zip(networks, simulate(networks, thermal))):
         if answer is None or any(net not in answer for net in nets(network)):
             print("not solved:", network["name"])
             hand_made_lost += k < made
+            lost.append(network)
             continue
         network["volts"] = {net: answer[net] for net in nets(network)}
         kept.append(network)
-    store(kept, len(networks) - len(kept), version, thermal)
+    store(kept, len(lost), version, thermal)
+    store_unsolved(lost)
     print(f"{made} hand-made, {len(kept) - made} random, thermal voltage {thermal!r}")
 
 

@@ -139,7 +139,7 @@ def store(cases, dropped, version):
     out = [
         "# origin: cases by handmade.txt and reference.py (invented, random from a fixed seed);",
         f"# what happens by {version}, an independent general circuit simulator, {OPTIONS[9:]},",
-        f"# at least {STEPS} steps a case; random cases it did not solve, left out: {dropped}",
+        f"# at least {STEPS} steps a case; random cases it did not solve, left out: {dropped} of {RANDOM_CASES}",
         "# volts <s> <net> <V>; charge <s> <battery> <0 to 1>; happens <kind> <part> <s>;",
         "# everything else as in handmade.txt",
     ]
