@@ -198,6 +198,20 @@ class FailureModesTest {
         return elements.stream().map(Element::name).collect(Collectors.toCollection(HashSet::new));
     }
 
+    /** A rate for each is held by {@code ChancesTest}. */
+    @ParameterizedTest
+    @MethodSource("everyKind")
+    void everyModeHasWordsAndAWayToLookForIt(Part part) {
+        for (FailureMode mode : part.failureModes()) {
+            String where = part.id() + ": " + mode.key();
+            assertTrue(mode.key().matches("[a-z]+(-[a-z]+)*"), where);
+            assertTrue(mode.name().matches("[a-z0-9][a-z0-9 -]*"), where + " " + mode.name());
+            assertTrue(
+                    mode.traits().inspection().orElse(part.kind().inspection()).length() > 10,
+                    where);
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("everyKind")
     void justTheModesThatSaySoJoinAPartToTheAircraftsMetal(Part part) {

@@ -11,10 +11,12 @@ import java.util.stream.Collectors;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Chances;
+import stillturning.model.Chances.Beta;
 import stillturning.model.Chances.Mode;
 import stillturning.model.Chances.Odds;
 import stillturning.model.Chances.Rate;
 import stillturning.model.Chances.Shared;
+import stillturning.model.Chances.Sharing;
 import stillturning.model.EngineLogic;
 import stillturning.model.Join;
 import stillturning.model.Study.Aircraft;
@@ -25,9 +27,16 @@ import stillturning.model.failure.JointEvent.End;
 import stillturning.parts.Damage;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
+import stillturning.parts.element.Cell;
 
 /** All events that fail several of a candidate's parts together. */
 public final class CommonCauses {
+
+    /** Key of the failure by which a battery is worn. */
+    private static final String WORN = "capacity-lost";
+
+    /** Share of worn batteries that have a worn neighbour of the same age. A guess. */
+    private static final double SAME_AGE = 0.1;
 
     private final Aircraft aircraft;
     private final Candidate candidate;
@@ -53,7 +62,36 @@ public final class CommonCauses {
         List<Cause> all = new ArrayList<>();
         aircraft.zones().forEach(zone -> all.addAll(causes.inZone(zone)));
         causes.odds.shared().forEach(shared -> all.addAll(causes.ofShared(shared)));
+        all.addAll(causes.wornTogether());
         return List.copyOf(all);
+    }
+
+    /**
+     * Batteries are bought together, charged together and age together: proposed wherever the
+     * builder does not say himself what they share ({@code alike}).
+     */
+    private List<Cause> wornTogether() {
+        List<String> batteries =
+                candidate.parts().stream()
+                        .filter(p -> p.elements().stream().anyMatch(Cell.class::isInstance))
+                        .map(Part::id)
+                        .toList();
+        boolean said =
+                odds.shared().stream()
+                        .filter(shared -> shared.sharing() == Sharing.ALIKE)
+                        .anyMatch(shared -> shared.parts().containsAll(batteries));
+        if (batteries.size() < 2 || said) {
+            return List.of();
+        }
+        Beta beta = new Beta(SAME_AGE, "proposed where nobody says what they share: a guess");
+        Shared age =
+                new Shared(Sharing.ALIKE, "age of the batteries", batteries, Optional.of(beta));
+        return ofShared(age).stream()
+                .filter(
+                        cause ->
+                                cause.failure().hits().stream()
+                                        .allMatch(hit -> hit.mode().key().equals(WORN)))
+                .toList();
     }
 
     private List<Cause> inZone(Zone zone) {

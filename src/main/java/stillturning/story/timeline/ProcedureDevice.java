@@ -136,11 +136,15 @@ final class ProcedureDevice implements Device {
 
     private void move(List<String> words) {
         Map.Entry<String, String> move = toMove.removeFirst();
+        String idle =
+                move.getValue().equals(now.levers.get(move.getKey()))
+                        ? ", where it stands: the move changes nothing now"
+                        : "";
         if (automatic()) {
             now.levers.put(move.getKey(), move.getValue());
-            words.add(EventWords.move(move.getKey(), move.getValue()));
+            words.add(EventWords.move(move.getKey(), move.getValue()) + idle);
         } else {
-            words.add(hands.move(move.getKey(), move.getValue()));
+            words.add(hands.move(move.getKey(), move.getValue()) + idle);
         }
     }
 

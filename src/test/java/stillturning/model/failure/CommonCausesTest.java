@@ -264,4 +264,42 @@ class CommonCausesTest {
                 assertThrows(IllegalArgumentException.class, () -> causes(twoFeeds(), chances));
         assertEquals("shelf is shared by x, which is not in bench", refused.getMessage());
     }
+
+    @Test
+    void batteriesOfOneAgeAreProposedWhereNobodySaysWhatTheyShare() {
+        Bench bench = new Bench().battery("one", 20, 0.02, 1).battery("other", 5, 0.02, 1);
+        Rate worn = new Rate(6e-10, 10, Per.SECOND, "invented");
+        Map<Mode, Rate> rates = Map.of(new Mode("one", "capacity lost"), worn);
+        List<Cause> proposed =
+                CommonCauses.of(
+                        bench.study().aircraft(),
+                        bench.candidate(),
+                        chances(new Odds(rates, List.of(), Map.of())));
+        assertEquals(1, proposed.size());
+        assertEquals(2, proposed.get(0).failure().hits().size());
+        assertEquals(6e-11, proposed.get(0).rate().orElseThrow().median(), 1e-20);
+        Shared said =
+                new Shared(
+                        Sharing.ALIKE,
+                        "batteries",
+                        List.of("one", "other"),
+                        Optional.of(new Chances.Beta(0, "of different makes")));
+        List<Cause> own =
+                CommonCauses.of(
+                        bench.study().aircraft(),
+                        bench.candidate(),
+                        chances(new Odds(rates, List.of(said), Map.of())));
+        assertTrue(own.stream().noneMatch(cause -> cause.name().contains("age of the batteries")));
+    }
+
+    private static Chances chances(Odds odds) {
+        Chances none = Chances.NONE;
+        return new Chances(
+                none.exposure(),
+                Map.of(),
+                Map.of(),
+                none.leftSwitch(),
+                none.idlePilot(),
+                Map.of("bench", odds));
+    }
 }

@@ -207,4 +207,21 @@ class PilotTest {
         assertEquals(5, Telling.when(story, StoryEvent.Kind.PILOT, "reset"), 1e-9);
         assertEquals(1, Telling.count(story, StoryEvent.Kind.PILOT));
     }
+
+    @Test
+    void aMoveToWhereTheLeverStandsIsToldAsOneWithoutEffect() throws UntoldStory {
+        Bench bench =
+                new Bench()
+                        .battery("battery", 20, 0.02, 1)
+                        .closedSwitch("engine", "on")
+                        .join("battery", "plus", "engine", "in")
+                        .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                        .join("computer", "plus", "engine", "out")
+                        .engine(new EngineLogic.One("computer"), true)
+                        .cue("low", new Cue.LowVolts(new Terminal("battery", "plus"), 12, 0))
+                        .procedure("engine-on", "low", 5, Map.of("engine", "on"));
+        Story story = bench.timeline().tell(Failure.levers("nothing", Map.of()), Pilot.PLANNED);
+        String words = story.of(StoryEvent.Kind.PILOT).get(0).words();
+        assertTrue(words.endsWith("where it stands: the move changes nothing now"), words);
+    }
 }
