@@ -1,5 +1,6 @@
 package stillturning.sizing;
 
+import java.util.List;
 import java.util.stream.Stream;
 import stillturning.model.Candidate;
 import stillturning.model.Phase;
@@ -7,7 +8,17 @@ import stillturning.model.Study;
 import stillturning.parts.element.Generator;
 
 /** The phases of the flight, as a candidate's alternators see them. */
-record SizingPhases(Study study, Candidate candidate) {
+final class SizingPhases {
+
+    private final Study study;
+    private final Candidate candidate;
+    private final List<Phase> running;
+
+    SizingPhases(Study study, Candidate candidate) {
+        this.study = study;
+        this.candidate = candidate;
+        this.running = study.aircraft().phases().stream().filter(p -> !starting(p)).toList();
+    }
 
     /** Whether the alternators stand or turn too slowly to give anything, as on the starter. */
     boolean starting(Phase phase) {
@@ -27,7 +38,7 @@ record SizingPhases(Study study, Candidate candidate) {
 
     /** Phases in which the engine runs. */
     Stream<Phase> running() {
-        return study.aircraft().phases().stream().filter(p -> !starting(p));
+        return running.stream();
     }
 
     /** Whether a load cranks the engine, or runs only while that is done. */

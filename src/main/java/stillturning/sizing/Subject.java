@@ -65,7 +65,7 @@ record Subject(
     }
 
     SizingPhases phases() {
-        return new SizingPhases(study, candidate);
+        return survey.phases();
     }
 
     /** Largest current of an element (A) while the engine runs, with nothing wrong. */

@@ -53,9 +53,11 @@ final class Survey {
     private final Map<String, SteadyState> rests = new LinkedHashMap<>();
     private final Map<String, SteadyState> averages = new LinkedHashMap<>();
     private final Candidate candidate;
+    private final SizingPhases phases;
 
-    private Survey(Candidate candidate) {
+    private Survey(Candidate candidate, SizingPhases phases) {
         this.candidate = candidate;
+        this.phases = phases;
     }
 
     /**
@@ -66,9 +68,9 @@ final class Survey {
      */
     static Survey of(Study study, Candidate candidate, SurveyDepth reach, Consumer<String> progress)
             throws UntoldStory {
-        Survey survey = new Survey(candidate);
-        Study full = Draws.full(study);
         SizingPhases phases = new SizingPhases(study, candidate);
+        Survey survey = new Survey(candidate, phases);
+        Study full = Draws.full(study);
         for (Phase phase : study.aircraft().phases()) {
             progress.accept(phase.name());
             SteadyStates flows = new SteadyStates(full, candidate, phase);
@@ -224,6 +226,11 @@ final class Survey {
                 && (element.to().equals(Element.STRUCTURE)
                         || (terminals.contains(element.from())
                                 && terminals.contains(element.to())));
+    }
+
+    /** The phases that were looked at. */
+    SizingPhases phases() {
+        return phases;
     }
 
     /** What flows in a phase with nothing wrong, loads that run now and then at their average. */

@@ -95,9 +95,7 @@ final class WireSizing {
 
     /** The largest protector of the feeds of a load whose return this is. */
     private Optional<Rated> feeding(Line line) {
-        return subject.candidate()
-                .loads()
-                .filter(load -> subject.lines().returnOf(load).filter(line::equals).isPresent())
+        return subject.lines().returningBy(line).stream()
                 .flatMap(load -> load.inputs().stream().map(i -> subject.lines().supplyOf(load, i)))
                 .flatMap(Optional::stream)
                 .map(subject::smallestIn)

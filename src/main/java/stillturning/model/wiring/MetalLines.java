@@ -2,6 +2,7 @@ package stillturning.model.wiring;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,6 +53,15 @@ public final class MetalLines {
     private final Map<Integer, List<Placed>> at = new HashMap<>();
     private final Map<String, Line> byWire = new LinkedHashMap<>();
 
+    /** The first line that an element lies in, by the element's name. */
+    private final Map<String, Line> byElement = new HashMap<>();
+
+    /** The lines that pass a part. */
+    private final Map<String, List<Line>> through = new HashMap<>();
+
+    private final IdentityHashMap<Line, List<Load>> passed = new IdentityHashMap<>();
+    private final IdentityHashMap<Line, List<Load>> returning = new IdentityHashMap<>();
+
     public MetalLines(Candidate candidate, Circuit circuit) {
         this.candidate = candidate;
         this.circuit = circuit;
@@ -67,8 +77,23 @@ public final class MetalLines {
                 line.links().stream()
                         .filter(this::isWire)
                         .forEach(wire -> byWire.put(wire.part(), line));
+                line.links().forEach(link -> byElement.putIfAbsent(link.name(), line));
+                line.links().stream()
+                        .map(Placed::part)
+                        .distinct()
+                        .forEach(part -> note(through, part, line));
             }
         }
+        candidate.loads().forEach(this::find);
+    }
+
+    private void find(Load load) {
+        through.getOrDefault(load.id(), List.of()).forEach(line -> note(passed, line, load));
+        returnOf(load).ifPresent(line -> note(returning, line, load));
+    }
+
+    private static <K, V> void note(Map<K, List<V>> into, K key, V value) {
+        into.computeIfAbsent(key, k -> new ArrayList<>()).add(value);
     }
 
     private boolean isWire(Placed placed) {
@@ -98,9 +123,7 @@ public final class MetalLines {
     Stream<Line> circuitOf(Line line) {
         return Stream.concat(
                 Stream.of(line),
-                candidate
-                        .loads()
-                        .filter(load -> line.passes(load.id()))
+                passed.getOrDefault(line, List.of()).stream()
                         .flatMap(
                                 load ->
                                         returnOf(load).filter(line::equals).isPresent()
@@ -112,6 +135,11 @@ public final class MetalLines {
     public Optional<Line> returnOf(Load load) {
         int net = circuit.net(load.id(), "minus");
         return net == STRUCTURE ? Optional.empty() : arrivingAt(load.id(), net);
+    }
+
+    /** The loads that return by a line. */
+    public List<Load> returningBy(Line line) {
+        return returning.getOrDefault(line, List.of());
     }
 
     /** Wires of a line, in order. */
@@ -130,9 +158,7 @@ public final class MetalLines {
                         .filter(p -> !p.part().equals(part))
                         .toList();
         return others.size() == 1
-                ? byWire.values().stream()
-                        .filter(l -> l.links().contains(others.get(0)))
-                        .findFirst()
+                ? Optional.ofNullable(byElement.get(others.get(0).name()))
                 : Optional.empty();
     }
 

@@ -3,6 +3,7 @@ package stillturning.story.device.plant;
 import static java.util.Objects.requireNonNull;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
+import stillturning.model.LoadNeed;
 import stillturning.network.law.DiodeDrop;
 import stillturning.network.law.Resistive;
 import stillturning.parts.Load;
@@ -44,6 +46,7 @@ import stillturning.story.device.battery.OverchargeDevice;
 /** Every device of a circuit, made from its elements. */
 public final class Plant {
 
+    private final Map<String, LoadNeed> needs = new HashMap<>();
     private final Circuit circuit;
     private final BranchLayout layout;
     private final Situation now;
@@ -58,6 +61,7 @@ public final class Plant {
         this.circuit = circuit;
         this.now = now;
         layout.seats.forEach(this::addCoil);
+        now.aircraft.loads().forEach(need -> needs.put(need.id(), need));
         layout.seats.forEach(this::addSupply);
         this.layout = layout;
         this.reach = new SourceReach(circuit, layout, now);
@@ -286,7 +290,7 @@ public final class Plant {
                 seat.placed(),
                 consumer,
                 consumer.name().equals(Load.WORK)
-                        ? now.aircraft.load(seat.placed().part())
+                        ? Optional.ofNullable(needs.get(seat.placed().part()))
                         : Optional.empty(),
                 seat.branch(),
                 now);
