@@ -79,18 +79,19 @@ final class OtherConditions {
         return starts;
     }
 
-    List<LeftSwitch> leftSwitches() throws UntoldStory {
+    List<LeftSwitch> leftSwitches() {
         List<Moment> moments = moments(study);
         if (moments.isEmpty()) {
             return List.of();
         }
         Moment first = new Moment(moments.get(0).phase(), Span.FLOWN, Batteries.AS_STATED);
-        NormalFlight right = Timeline.quick(study, candidate, first).normal();
-        List<LeftSwitch> left = new ArrayList<>();
-        for (Misplaced misplaced : FailureCatalogue.leftSwitchesOf(candidate)) {
-            left.add(left(misplaced, first, right));
+        List<Misplaced> all = FailureCatalogue.leftSwitchesOf(candidate);
+        try {
+            NormalFlight right = Timeline.quick(study, candidate, first).normal();
+            return all.stream().map(misplaced -> left(misplaced, first, right)).toList();
+        } catch (UntoldStory e) {
+            return all.stream().map(misplaced -> untold(misplaced, e)).toList();
         }
-        return left;
     }
 
     private LeftSwitch left(Misplaced misplaced, Moment first, NormalFlight right) {
@@ -109,9 +110,13 @@ final class OtherConditions {
                             : Optional.empty();
             return left(misplaced, normal.engineRuns(), cues, verdict, Optional.empty());
         } catch (UntoldStory e) {
-            Optional<String> why = Optional.of(String.valueOf(e.getMessage()));
-            return left(misplaced, false, List.of(), Optional.empty(), why);
+            return untold(misplaced, e);
         }
+    }
+
+    private static LeftSwitch untold(Misplaced misplaced, UntoldStory why) {
+        Optional<String> reason = Optional.of(String.valueOf(why.getMessage()));
+        return left(misplaced, false, List.of(), Optional.empty(), reason);
     }
 
     private static LeftSwitch left(

@@ -5,7 +5,6 @@ import java.util.List;
 import stillturning.sizing.result.CrankingSupply;
 import stillturning.sizing.result.CrankingSupply.Fed;
 import stillturning.story.StartAttempt;
-import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 
 /** What is left for the engine's loads while the starter turns it. */
@@ -17,12 +16,8 @@ final class Starting {
         this.subject = subject;
     }
 
-    /**
-     * A start as stated and a hard one; none where the study has no starter.
-     *
-     * @throws UntoldStory if one of them cannot be computed
-     */
-    List<CrankingSupply> all() throws UntoldStory {
+    /** A start as stated and a hard one; none where the study has no starter. */
+    List<CrankingSupply> all() {
         List<CrankingSupply> all = new ArrayList<>();
         for (boolean hard : List.of(false, true)) {
             Timeline.start(subject.study(), subject.candidate(), hard)

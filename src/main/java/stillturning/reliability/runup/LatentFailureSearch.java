@@ -51,38 +51,28 @@ final class LatentFailureSearch {
         this.starts = starts(nothing);
     }
 
-    /** Numbers of the single failures that nobody sees, in rising order. */
-    List<Integer> among(List<Event> events) throws UntoldStory {
-        List<Looked> looked =
-                IntStream.range(0, events.size())
-                        .filter(i -> events.get(i).kind() == Event.Kind.FAILURE)
-                        .parallel()
-                        .mapToObj(i -> look(i, events.get(i).failure()))
-                        .toList();
-        for (Looked one : looked) {
-            if (one.untold.isPresent()) {
-                throw one.untold.get();
-            }
-        }
-        return looked.stream().filter(Looked::unseen).map(Looked::event).toList();
+    /**
+     * Numbers of the single failures that nobody sees, in rising order. What cannot be told counts
+     * as the end of the engine, which is seen.
+     */
+    List<Integer> among(List<Event> events) {
+        return IntStream.range(0, events.size())
+                .filter(i -> events.get(i).kind() == Event.Kind.FAILURE)
+                .parallel()
+                .filter(i -> unseen(events.get(i).failure()))
+                .boxed()
+                .toList();
     }
 
-    private record Looked(int event, boolean unseen, Optional<UntoldStory> untold) {}
-
-    private Looked look(int event, Failure failure) {
-        try {
-            boolean same = sight(failure).filter(usual::equals).isPresent();
-            return new Looked(event, same && starts(failure) == starts, Optional.empty());
-        } catch (UntoldStory e) {
-            return new Looked(event, false, Optional.of(e.of(failure.name())));
-        }
+    private boolean unseen(Failure failure) {
+        return sight(failure).filter(usual::equals).isPresent() && starts(failure) == starts;
     }
 
     /** What there is to see until the landing; nothing to compare where it is not reached. */
-    private Optional<PilotView> sight(Failure failure) throws UntoldStory {
+    private Optional<PilotView> sight(Failure failure) {
         // what shows only if a motor starts at its worst moment does not show
         Setting nobody = Setting.with(Pilot.NEVER).with(new MotorStart.Never());
-        Story story = flight.tell(failure, nobody);
+        Story story = flight.tellAsFar(failure, nobody);
         if (!(story.engine().endurance() instanceof Endurance.Landed)) {
             return Optional.empty();
         }
@@ -110,7 +100,7 @@ final class LatentFailureSearch {
                         stops ? Engine.STOPS : falters ? Engine.FALTERS : Engine.RUNS));
     }
 
-    private boolean starts(Failure failure) throws UntoldStory {
+    private boolean starts(Failure failure) {
         return Timeline.start(study, candidate, false, failure.hits())
                 .map(StartAttempt::runs)
                 .orElse(true);

@@ -38,25 +38,37 @@ final class MoveTrials {
         this.heldSeconds = heldSeconds;
     }
 
-    /** What can be done of these, and what not; those that change nothing are neither. */
-    Tried of(Set<Map<String, String>> all) throws UntoldStory {
+    /**
+     * What can be done of these, and what not. Those that change nothing are neither, and of what
+     * cannot be computed nobody knows that it does no harm.
+     */
+    Tried of(Set<Map<String, String>> all) {
         List<Move> moves = new ArrayList<>();
         List<Refusal> refused = new ArrayList<>();
         for (Map<String, String> set : all) {
             if (!set.isEmpty() && !set.equals(back(set))) {
-                List<String> far = set.keySet().stream().filter(l -> !inReach(l)).toList();
-                if (!far.isEmpty()) {
-                    refuse(set, new OutOfReach(far)).ifPresent(refused::add);
-                } else {
-                    Optional<Move> move = ordered(set);
-                    move.ifPresent(moves::add);
-                    if (move.isEmpty()) {
-                        refuseForHarm(set).ifPresent(refused::add);
-                    }
+                try {
+                    sort(set, moves, refused);
+                } catch (UntoldStory e) {
+                    // not offered, as what does harm in every order is not
                 }
             }
         }
         return new Tried(List.copyOf(moves), List.copyOf(refused));
+    }
+
+    private void sort(Map<String, String> set, List<Move> moves, List<Refusal> refused)
+            throws UntoldStory {
+        List<String> far = set.keySet().stream().filter(l -> !inReach(l)).toList();
+        if (!far.isEmpty()) {
+            refuse(set, new OutOfReach(far)).ifPresent(refused::add);
+            return;
+        }
+        Optional<Move> move = ordered(set);
+        move.ifPresent(moves::add);
+        if (move.isEmpty()) {
+            refuseForHarm(set).ifPresent(refused::add);
+        }
     }
 
     private boolean inReach(String lever) {

@@ -31,7 +31,7 @@ public final class RunUp {
                     GroundTrials::ofBreakersWithMore);
 
     private interface Stage {
-        Tried moves(GroundTrials rehearsals) throws UntoldStory;
+        Tried moves(GroundTrials rehearsals);
     }
 
     private final CombinedResult joint;
@@ -47,7 +47,7 @@ public final class RunUp {
      * more. Switches are tried first; breakers are pulled only for what no switch reveals.
      *
      * @param joint what events do together in it, two at least
-     * @throws UntoldStory if a state on the way cannot be computed
+     * @throws UntoldStory if the candidate has no steady state with nothing wrong
      */
     public static Card of(Study study, CombinedResult joint) throws UntoldStory {
         Candidate candidate = joint.candidate();
@@ -72,7 +72,7 @@ public final class RunUp {
         return new Latent(event, List.copyOf(with));
     }
 
-    private Card card(List<Latent> latents, String phase) throws UntoldStory {
+    private Card card(List<Latent> latents, String phase) {
         List<Integer> open =
                 new ArrayList<>(
                         latents.stream().filter(Latent::matters).map(Latent::event).toList());
@@ -102,7 +102,7 @@ public final class RunUp {
     }
 
     /** Of those not offered, what each would have revealed of what stays hidden. */
-    private List<Refusal> refusals(List<Refusal> refused, List<Integer> open) throws UntoldStory {
+    private List<Refusal> refusals(List<Refusal> refused, List<Integer> open) {
         List<Integer> left = new ArrayList<>(open);
         List<Refusal> telling = new ArrayList<>();
         for (Refusal refusal : refused) {
@@ -128,7 +128,7 @@ public final class RunUp {
                 .toList();
     }
 
-    private List<Check> checks(List<Move> moves, List<Integer> latents) throws UntoldStory {
+    private List<Check> checks(List<Move> moves, List<Integer> latents) {
         List<Check> checks = new ArrayList<>();
         for (Move move : moves) {
             List<Check.Revealed> reveals = new ArrayList<>();
@@ -140,7 +140,7 @@ public final class RunUp {
         return checks;
     }
 
-    private Optional<Check.Revealed> reveals(int event, Move move) throws UntoldStory {
+    private Optional<Check.Revealed> reveals(int event, Move move) {
         return rehearsals.reveals(event, joint.events().get(event).failure(), move);
     }
 
@@ -157,7 +157,7 @@ public final class RunUp {
     }
 
     /** The whole card is gone through once with each failure that it is to reveal. */
-    private List<Integer> unconfirmed(List<Check> checks) throws UntoldStory {
+    private List<Integer> unconfirmed(List<Check> checks) {
         List<Map<String, String>> steps =
                 checks.stream().flatMap(c -> List.of(c.moves(), c.back()).stream()).toList();
         Set<Integer> unconfirmed = new TreeSet<>();
