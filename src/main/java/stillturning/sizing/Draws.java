@@ -7,8 +7,6 @@ import stillturning.model.LoadNeed;
 import stillturning.model.Study;
 import stillturning.model.Study.Aircraft;
 import stillturning.parts.AlteredPart;
-import stillturning.parts.element.Cell;
-import stillturning.parts.element.Element;
 
 /** Studies and candidates as they are supposed for one question. */
 final class Draws {
@@ -47,7 +45,7 @@ final class Draws {
 
     /** The candidate with all of its batteries full. */
     static Candidate full(Candidate candidate) {
-        return candidate.with(part -> new AlteredPart(part, element -> charged(element, 1)));
+        return candidate.with(part -> new AlteredPart(part, element -> element.charged(1)));
     }
 
     /** The candidate with its batteries at these charges, from 0 to 1, by part. */
@@ -55,11 +53,7 @@ final class Draws {
         return candidate.with(
                 part ->
                         charges.containsKey(part.id())
-                                ? new AlteredPart(part, e -> charged(e, charges.get(part.id())))
+                                ? new AlteredPart(part, e -> e.charged(charges.get(part.id())))
                                 : part);
-    }
-
-    private static Element charged(Element element, double charge) {
-        return element instanceof Cell cell ? cell.charged(charge) : element;
     }
 }

@@ -159,7 +159,10 @@ final class CockpitReader {
             load(DocumentPlaces.under(path, "load"), stops.load());
             return Optional.of(new Cue.LoadStops(stops.load()));
         }
-        return Optional.of(new Cue.EngineStops());
+        if (entry instanceof CueEntry.EngineStops) {
+            return Optional.of(new Cue.EngineStops());
+        }
+        throw new IllegalStateException("unknown cue " + entry);
     }
 
     private Optional<Terminal> at(String written, String path) {

@@ -67,7 +67,21 @@ enum DefaultSpread {
         return switch (given.quantity().dimension()) {
             case TEMPERATURE -> kelvins;
             case VOLTAGE -> ofVoltage * si;
-            default -> share * si;
+            case CURRENT,
+                    RESISTANCE,
+                    CAPACITANCE,
+                    CHARGE,
+                    ENERGY,
+                    POWER,
+                    LENGTH,
+                    AREA,
+                    MASS,
+                    TIME,
+                    RATIO,
+                    RATE,
+                    ROTATION,
+                    LET_THROUGH ->
+                    share * si;
         };
     }
 

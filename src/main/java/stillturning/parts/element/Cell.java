@@ -57,6 +57,7 @@ public record Cell(
     }
 
     /** The same at another state of charge, from 0 to 1. */
+    @Override
     public Cell charged(double charge) {
         return new Cell(name, from, to, openCircuit, capacity, ohms, charge, kilograms, management);
     }

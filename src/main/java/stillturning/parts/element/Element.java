@@ -35,6 +35,11 @@ public sealed interface Element
     /** Local name of the terminal that current leaves when it is positive. */
     String to();
 
+    /** The same with so much in store, from 0 to 1; itself where its charge is not stated. */
+    default Element charged(double charge) {
+        return this;
+    }
+
     /** How current gets through it. */
     enum Passage {
         /** It works there, or is made there. */

@@ -37,8 +37,12 @@ final class JsonNumbers {
 
     /** Whether the electrical system ends it. */
     static boolean limited(Endurance endurance) {
-        return !(endurance instanceof Endurance.NotLimited)
-                && !(endurance instanceof Endurance.Landed);
+        return endurance.fold(
+                lasts -> true,
+                notLimited -> false,
+                landed -> false,
+                atLeast -> true,
+                untold -> true);
     }
 
     /** A constant's name in lower case with hyphens. */

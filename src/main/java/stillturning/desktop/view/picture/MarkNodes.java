@@ -36,8 +36,8 @@ final class MarkNodes {
                 nodes.add(put(path, new SVGPath()));
             } else if (mark instanceof Mark.Text text) {
                 nodes.add(put(text, new Text()));
-            } else {
-                throw new IllegalArgumentException("a part holds another part: " + mark);
+            } else if (mark instanceof Mark.Part part) {
+                throw new IllegalArgumentException("a part holds another part: " + part);
             }
         }
         return nodes;
@@ -49,16 +49,26 @@ final class MarkNodes {
             return false;
         }
         for (int i = 0; i < marks.size(); i++) {
-            if (marks.get(i) instanceof Mark.Path path && nodes.get(i) instanceof SVGPath shape) {
-                put(path, shape);
-            } else if (marks.get(i) instanceof Mark.Text text
-                    && nodes.get(i) instanceof Text words) {
-                put(text, words);
-            } else {
+            if (!renewed(nodes.get(i), marks.get(i))) {
                 return false;
             }
         }
         return true;
+    }
+
+    private boolean renewed(Node node, Mark mark) {
+        if (mark instanceof Mark.Path path && node instanceof SVGPath shape) {
+            put(path, shape);
+            return true;
+        }
+        if (mark instanceof Mark.Text text && node instanceof Text words) {
+            put(text, words);
+            return true;
+        }
+        if (mark instanceof Mark.Part part) {
+            throw new IllegalArgumentException("a part holds another part: " + part);
+        }
+        return false;
     }
 
     private Node put(Mark.Path mark, SVGPath shape) {

@@ -68,7 +68,7 @@ final class PictureNodes {
                                 ? part
                                 : new Mark.Part(
                                         part.key() + '\n' + times, part.title(), part.marks()));
-            } else {
+            } else if (mark instanceof Mark.Path || mark instanceof Mark.Text) {
                 loose.add(mark);
             }
         }
