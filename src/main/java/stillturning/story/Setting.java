@@ -1,6 +1,7 @@
 package stillturning.story;
 
 import java.util.Optional;
+import stillturning.parts.element.curve.Overcharge;
 import stillturning.parts.element.curve.Tripping;
 
 /**
@@ -12,6 +13,7 @@ import stillturning.parts.element.curve.Tripping;
  * @param blocks where loads that run now and then put their running time
  * @param race where in their tolerance the protectors are
  * @param start which load that runs now and then is switched on, and when
+ * @param overcharge by which of the known laws full batteries gas
  */
 public record Setting(
         Pilot pilot,
@@ -19,7 +21,8 @@ public record Setting(
         Propeller propeller,
         Blocks blocks,
         Race race,
-        MotorStart start) {
+        MotorStart start,
+        Overcharge overcharge) {
 
     /** Lever position of a breaker that a hand has pulled. */
     public static final String PULLED = "pulled";
@@ -85,32 +88,37 @@ public record Setting(
 
     /** The same with other shedding. */
     public Setting with(Shedding other) {
-        return new Setting(pilot, other, propeller, blocks, race, start);
+        return new Setting(pilot, other, propeller, blocks, race, start, overcharge);
     }
 
     /** The same with another propeller. */
     public Setting with(Propeller other) {
-        return new Setting(pilot, shedding, other, blocks, race, start);
+        return new Setting(pilot, shedding, other, blocks, race, start, overcharge);
     }
 
     /** The same with other blocks. */
     public Setting with(Blocks other) {
-        return new Setting(pilot, shedding, propeller, other, race, start);
+        return new Setting(pilot, shedding, propeller, other, race, start, overcharge);
     }
 
     /** The same with another race. */
     public Setting with(Race other) {
-        return new Setting(pilot, shedding, propeller, blocks, other, start);
+        return new Setting(pilot, shedding, propeller, blocks, other, start, overcharge);
     }
 
     /** The same with another load switched on, or at another moment. */
     public Setting with(MotorStart other) {
-        return new Setting(pilot, shedding, propeller, blocks, race, other);
+        return new Setting(pilot, shedding, propeller, blocks, race, other, overcharge);
     }
 
     /** The same flown by another pilot. */
     public Setting flownBy(Pilot other) {
-        return new Setting(other, shedding, propeller, blocks, race, start);
+        return new Setting(other, shedding, propeller, blocks, race, start, overcharge);
+    }
+
+    /** The same with batteries that gas by another law. */
+    public Setting with(Overcharge other) {
+        return new Setting(pilot, shedding, propeller, blocks, race, start, other);
     }
 
     /** Whether the worst moment for a start is to be looked for. */
@@ -126,6 +134,7 @@ public record Setting(
                 Propeller.AS_STATED,
                 Blocks.EVEN,
                 Race.TYPICAL,
-                new MotorStart.AtWorst());
+                new MotorStart.AtWorst(),
+                Overcharge.TYPICAL);
     }
 }

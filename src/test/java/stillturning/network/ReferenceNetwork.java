@@ -12,6 +12,7 @@ import stillturning.network.law.ConstantCurrent;
 import stillturning.network.law.ConstantPower;
 import stillturning.network.law.ConverterInput;
 import stillturning.network.law.DiodeDrop;
+import stillturning.network.law.GasPath;
 import stillturning.network.law.LimitedConductor;
 import stillturning.network.law.LimitedSource;
 import stillturning.network.law.Open;
@@ -90,7 +91,11 @@ record ReferenceNetwork(String name, Network network, List<String> nets, double[
             case "diode" -> new DiodeDrop(x[4], x[5], x[6]);
             case "channel" -> new LimitedConductor(x[4], x[5]);
             case "storage" ->
-                    new Storage(x[4], x[5], new Storage.Intake(x[6], x[7], x[8], x[9]), x[10]);
+                    new Storage(
+                            x[4],
+                            x[5],
+                            new Storage.Intake(x[6], x[7], GasPath.straight(x[8], x[9])),
+                            x[10]);
             case "converter" -> new ConverterInput((int) x[4], x[5], x[6], x[7]);
             default -> throw new IllegalArgumentException("law " + words[3]);
         };

@@ -16,18 +16,15 @@ public record Storage(double volts, double ohms, Intake intake, double giveAmps)
 
     /**
      * What charging meets: up to a current the internal resistance alone, beyond it a higher one;
-     * and beside both, from a voltage on, the path of the gas.
+     * and beside both the path of the gas.
      *
      * @param acceptAmps current up to which only the internal resistance counts (A), at least 0
      * @param beyondOhms resistance to what comes on top of that current (ohm), at least 1e-9
-     * @param gassingVolts voltage above which it gasses (V); infinite for never
-     * @param gassingOhms resistance of that path (ohm), at least 1e-9
+     * @param gas what becomes gas; counted from the open-circuit voltage on
      */
-    public record Intake(
-            double acceptAmps, double beyondOhms, double gassingVolts, double gassingOhms) {
+    public record Intake(double acceptAmps, double beyondOhms, GasPath gas) {
         /** Takes in nothing but the leak. */
-        public static final Intake NONE =
-                new Intake(0, 1 / LEAK_SIEMENS, Double.POSITIVE_INFINITY, 1);
+        public static final Intake NONE = new Intake(0, 1 / LEAK_SIEMENS, GasPath.NEVER);
 
         /**
          * @throws IllegalArgumentException if a value is not a number or too small
@@ -35,11 +32,6 @@ public record Storage(double volts, double ohms, Intake intake, double giveAmps)
         public Intake {
             BranchChecks.notNegative("acceptAmps", acceptAmps);
             BranchChecks.ohms(beyondOhms);
-            BranchChecks.ohms(gassingOhms);
-            if (!(gassingVolts >= 0)) {
-                throw new IllegalArgumentException(
-                        "gassingVolts " + gassingVolts + " is below 0 or no number");
-            }
         }
     }
 
@@ -74,22 +66,19 @@ public record Storage(double volts, double ohms, Intake intake, double giveAmps)
             return -ideal <= giveAmps ? 1 / ohms : LEAK_SIEMENS;
         }
         double accepting = across <= flatAboveVolts() ? 1 / ohms : 1 / intake.beyondOhms();
-        return across <= gassesFrom() ? accepting : accepting + 1 / intake.gassingOhms();
+        return accepting + intake.gas().siemensAt(across);
     }
 
     /** The part of the current at a voltage across it that becomes gas, not charge (A). */
     public double gassingAmps(double across) {
-        return Math.max(0, across - gassesFrom()) / intake.gassingOhms();
+        double gassing = intake.gas().ampsAt(across);
+        return gassing == 0 ? 0 : Math.max(0, gassing - intake.gas().ampsAt(volts));
     }
 
     /** Whether it can be charged at all. */
     @Override
     public boolean takesUp() {
         return !intake.equals(Intake.NONE);
-    }
-
-    private double gassesFrom() {
-        return Math.max(volts, intake.gassingVolts());
     }
 
     @Override

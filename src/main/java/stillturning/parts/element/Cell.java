@@ -3,6 +3,8 @@ package stillturning.parts.element;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.parts.element.curve.Acceptance;
+import stillturning.parts.element.curve.GasCurve;
+import stillturning.parts.element.curve.Overcharge;
 import stillturning.parts.element.curve.Require;
 import stillturning.parts.element.curve.RestVoltage;
 
@@ -42,11 +44,6 @@ public record Cell(
         public double voltsOn(int piece, double charge, double celsius) {
             double warm = curve.byTemperature().voltsAt(celsius);
             return factor * (curve.voltsOn(piece, charge) + warm);
-        }
-
-        /** Voltage (V) from which the battery gasses. */
-        public double gassingVolts() {
-            return factor * curve.acceptance().gassingVolts();
         }
     }
 
@@ -92,6 +89,15 @@ public record Cell(
     @Override
     public OptionalDouble surplusOhms() {
         return OptionalDouble.of(ohms);
+    }
+
+    /** What it turns to gas at a temperature (°C). */
+    public GasCurve gas(Overcharge law, double celsius) {
+        return openCircuit
+                .curve()
+                .acceptance()
+                .gas(law, celsius)
+                .times(openCircuit.factor(), capacity.oneHourAmps());
     }
 
     /** Over-potential (V) that drives as much current again. */

@@ -47,7 +47,7 @@ class StorageTest {
 
     @Test
     void aboveItsGassingVoltageTheGasTakesACurrentOfItsOwn() throws NoOperatingPoint {
-        Storage.Intake gassing = new Storage.Intake(2, 0.7, 13, 0.1);
+        Storage.Intake gassing = new Storage.Intake(2, 0.7, GasPath.straight(13, 0.1));
         Storage battery = new Storage(12, 0.1, gassing, NO_LIMIT);
         OperatingPoint point = charging(battery);
         double volts = point.volts(1);
@@ -72,7 +72,8 @@ class StorageTest {
 
     @Test
     void slopesAreTheDerivativeOfTheCurrent() {
-        Storage battery = new Storage(12, 0.1, new Storage.Intake(2, 0.7, 13, 0.4), 30);
+        Storage battery =
+                new Storage(12, 0.1, new Storage.Intake(2, 0.7, GasPath.straight(13, 0.4)), 30);
         double last = Double.NEGATIVE_INFINITY;
         for (double volts : new double[] {5, 8.5, 9.5, 11.9, 12.1, 12.19, 12.3, 12.9, 13.1, 20}) {
             double amps = battery.ampsAt(volts);
@@ -90,8 +91,8 @@ class StorageTest {
         Storage.Intake intake = accepting(1);
         assertThrows(IllegalArgumentException.class, () -> new Storage(12, 0, intake, 1));
         assertThrows(IllegalArgumentException.class, () -> accepting(-1));
-        assertThrows(IllegalArgumentException.class, () -> new Storage.Intake(1, 0, 14, 1));
-        assertThrows(IllegalArgumentException.class, () -> new Storage.Intake(1, 1, Double.NaN, 1));
+        assertThrows(IllegalArgumentException.class, () -> new Storage.Intake(1, 0, GasPath.NEVER));
+        assertThrows(IllegalArgumentException.class, () -> GasPath.straight(Double.NaN, 1));
         assertThrows(
                 IllegalArgumentException.class, () -> new Storage(12, 0.1, intake, Double.NaN));
         assertFalse(new Storage(12, 0.1, intake, 1).linear());
@@ -99,7 +100,7 @@ class StorageTest {
 
     /** Beyond this current 0.7 ohm count, and it never gasses. */
     private static Storage.Intake accepting(double amps) {
-        return new Storage.Intake(amps, 0.7, Double.POSITIVE_INFINITY, 1);
+        return new Storage.Intake(amps, 0.7, GasPath.NEVER);
     }
 
     private static OperatingPoint charging(Storage battery) throws NoOperatingPoint {

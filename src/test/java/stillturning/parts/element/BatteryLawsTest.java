@@ -162,9 +162,9 @@ class BatteryLawsTest {
     /** Common practice, no published source; shares are guesses. */
     @ParameterizedTest
     @CsvSource({
-        "LEAD_ACID, 0, 20.02",
-        "LEAD_ACID, 0.5, 10.02",
-        "LEAD_ACID, 1, 0.02",
+        "LEAD_ACID, 0, 20.002",
+        "LEAD_ACID, 0.5, 10.002",
+        "LEAD_ACID, 1, 0.002",
         "LITHIUM_IRON_PHOSPHATE, 0, 60.02",
         "LITHIUM_IRON_PHOSPHATE, 0.9, 60.02",
         "LITHIUM_IRON_PHOSPHATE, 0.95, 30.02",

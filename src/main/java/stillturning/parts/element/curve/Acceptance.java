@@ -2,48 +2,58 @@ package stillturning.parts.element.curve;
 
 /**
  * What a battery takes in: up to a current that falls with the charge still missing its resistance
- * alone counts; as much again needs {@link #OVER_VOLTS} more; and above a voltage the surplus turns
- * to gas or heat.
+ * alone counts; as much again needs {@link #OVER_VOLTS} more; and beside that, the higher the
+ * voltage, the more turns to gas or heat.
  *
- * @see "common practice, no published source; voltages from memory, unverified; shares are guesses"
+ * @see "common practice, no published source; shares are guesses"
  */
 public enum Acceptance {
-    /** A one-hour current while flat, less as it fills; 2.4 V a cell is where it gasses. */
-    LEAD_ACID(1, 1, 14.4),
+    /** A one-hour current while flat, less as it fills; full it takes next to nothing but gas. */
+    LEAD_ACID(1, 1, 0.0001) {
+        @Override
+        public GasCurve gas(Overcharge law, double celsius) {
+            return new GasCurve(law.voltsAt(celsius), Overcharge.shares());
+        }
+    },
     /**
      * Three times the one-hour current until a tenth is missing, then steeply less; its electrolyte
-     * gives way above 4.2 V a cell.
+     * gives way above 4.2 V a cell (from memory, unverified).
      */
-    LITHIUM_IRON_PHOSPHATE(3, 0.1, 16.8);
-
-    /** Float current of a full battery against its one-hour current. */
-    private static final double FLOAT = 0.001;
+    LITHIUM_IRON_PHOSPHATE(3, 0.1, 0.001) {
+        @Override
+        public GasCurve gas(Overcharge law, double celsius) {
+            return new GasCurve(
+                    new double[] {GIVES_WAY_VOLTS, GIVES_WAY_VOLTS + OVER_VOLTS},
+                    new double[] {0, 1});
+        }
+    };
 
     /** Over-potential that drives as much current again through a nominal 12 V battery (V). */
     public static final double OVER_VOLTS = 2;
 
+    private static final double GIVES_WAY_VOLTS = 16.8;
+
     private final double most;
     private final double tapers;
-    private final double gassingVolts;
+    private final double floats;
 
     /**
      * @param most current while flat, in one-hour currents
      * @param tapers share of the charge that is missing when the current begins to fall
+     * @param floats current that is still accepted when full, in one-hour currents
      */
-    Acceptance(double most, double tapers, double gassingVolts) {
+    Acceptance(double most, double tapers, double floats) {
         this.most = most;
         this.tapers = tapers;
-        this.gassingVolts = gassingVolts;
+        this.floats = floats;
     }
 
     /** Current (A) that a battery of this one-hour current (A) accepts at a charge. */
     public double ampsAt(double charge, double oneHourAmps) {
         double missing = Math.min(1, Math.max(0, 1 - charge) / tapers);
-        return oneHourAmps * (FLOAT + most * missing);
+        return oneHourAmps * (floats + most * missing);
     }
 
-    /** Voltage (V) from which a nominal 12 V battery gasses. */
-    public double gassingVolts() {
-        return gassingVolts;
-    }
+    /** What a nominal 12 V battery turns to gas at a temperature (°C), in one-hour currents. */
+    public abstract GasCurve gas(Overcharge law, double celsius);
 }

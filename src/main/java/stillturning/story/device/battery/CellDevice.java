@@ -5,12 +5,14 @@ import java.util.Locale;
 import java.util.Optional;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.law.BranchLaw;
+import stillturning.network.law.GasPath;
 import stillturning.network.law.Open;
 import stillturning.network.law.Storage;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Management;
 import stillturning.parts.element.curve.ByTemperature;
+import stillturning.parts.element.curve.GasCurve;
 import stillturning.parts.element.curve.RestVoltage;
 import stillturning.story.Balance.Account;
 import stillturning.story.StoryEvent;
@@ -43,6 +45,7 @@ public final class CellDevice implements Store {
     private boolean resting;
     private boolean disconnected;
     private boolean takesNoCharge;
+    private final GasPath gas;
     private Storage storage;
     private double capacityCelsius;
     private Capacity capacity;
@@ -58,6 +61,8 @@ public final class CellDevice implements Store {
                         .flatMap(Management::temperatures)
                         .filter(watched -> cell.kilograms() > 0)
                         .map(watched -> new Warmth(zoneCelsius, cell.kilograms(), this::lostWatts));
+        GasCurve curve = cell.gas(now.setting.overcharge(), zoneCelsius);
+        this.gas = new GasPath(curve.volts(), curve.amps());
         this.charge = cell.chargeAtStart();
         this.piece = cell.openCircuit().curve().pieceAt(charge);
         this.capacityCelsius = zoneCelsius;
@@ -146,11 +151,7 @@ public final class CellDevice implements Store {
             return Storage.Intake.NONE;
         }
         double accept = cell.acceptAmps(charge);
-        return new Storage.Intake(
-                accept,
-                ohms + cell.overVolts() / accept,
-                cell.openCircuit().gassingVolts(),
-                cell.overVolts() / cell.capacity().oneHourAmps());
+        return new Storage.Intake(accept, ohms + cell.overVolts() / accept, gas);
     }
 
     /** Charging current that becomes gas (A). */

@@ -20,16 +20,18 @@ DRY = 1e-7  # charge over which a full battery takes no more, and a dry one that
 RISE = 1e-4  # s in which the set points of alternators rise; at once, no start is found
 DIODE_LEAK = 1e-6  # S
 SHORT = 0.005  # ohm
-CELLS = {  # charge, V, resistance; temperature; capacity, resistance, V/K; acceptance; gassing V
+CELLS = {  # charge, V, resistance; temperature; capacity, resistance, V/K; acceptance; gas
     "lead": ([0, .10, .25, .50, .75, 1], [10.50, 11.95, 12.06, 12.24, 12.45, 12.65],
              [2, 1.7, 1.4, 1.15, 1.05, 1],
              [-40, -20, 0, 25, 40], [.25, .55, .80, 1, 1.05], [3.5, 2.2, 1.4, 1, .9], 1.2e-3,
-             1, 1, 14.4),
+             1, 1, 1e-4,
+             (-.0444, [13.1 - 1.5 / math.log(10), 13.1, 14.1, 15, 15.6, 16.05, 16.5, 17.1, 17.55, 18, 108],
+              [0, .001, .005, .02, .05, .1, .2, .5, 1, 2, 2 + 90 / .45])),
     "lithium": ([0, .10, .20, .30, .40, .70, .90, 1],
                 [10, 12, 12.8, 13, 13.2, 13.3, 13.4, 13.6],
                 [1.6, 1.3, 1.15, 1.05, 1, 1, 1, 1],
                 [-40, -20, 0, 25, 45], [.20, .60, .85, 1, 1.02], [12, 5, 2, 1, .7], 0,
-                3, .1, 16.8)}
+                3, .1, 1e-3, (0, [16.8, 116.8], [0, 50]))}
 BLADE = [(1.10, 360e3), (1.35, math.sqrt(.75 * 600)), (1.60, math.sqrt(.25 * 50)),
          (2, math.sqrt(.15 * 5)), (3.5, math.sqrt(.08 * .5)), (6, math.sqrt(.03 * .1))]
 WIRES = {"22": (755, 5), "16": (2426, 11), "12": (5874, 19), "10": (9354, 26), "8": (16983, 57),
@@ -99,7 +101,7 @@ class Circuit:
 
     def battery(self, name, net, chemistry, hours, rated, peukert, ohms, charge):
         (at, volts, by_charge, celsius, capacity, by_celsius, per_kelvin, most, tapers,
-         gas) = CELLS[chemistry]
+         floats, (shift, gas_volts, gas)) = CELLS[chemistry]
         one_hour = float(hours)
         full = one_hour * 3600 * line(celsius, capacity, self.celsius)
         warm = per_kelvin * (self.celsius - 25)
@@ -108,16 +110,20 @@ class Circuit:
         v = f"(v({net})-v(ground))"
         steady = full / 3600 / float(rated)
         loss = float(peukert) - 1
+        # pwl goes straight on beyond its ends
+        gas_volts = [-100] + [x + shift * (self.celsius - 25) for x in gas_volts]
+        gas = [0] + gas
         dries = f"*min(max({q}/{DRY},0),1)" if len(self.rows["battery"]) > 1 else ""
         self.out += [
             f"Be_{name} e_{name} 0 v={pwl(q, at, [x + warm for x in volts])}",
             f"Br_{name} r_{name} 0 v={pwl(q, at, [x * cold for x in by_charge])}",
-            f"Ba_{name} a_{name} 0 v={one_hour}*(0.001+{most}*min(1,max(0,1-{q})/{tapers}))",
+            f"Ba_{name} a_{name} 0 v={one_hour}*({floats}+{most}*min(1,max(0,1-{q})/{tapers}))",
             # given, accepted, turned to gas (A)
             f"Bg_{name} g_{name} 0 v=max({e}-{v},0)/{r}{dries}",
             f"Bi_{name} i_{name} 0 v=min(max({v}-{e},0),{r}*{a})/{r}"
             f"+max({v}-{e}-{r}*{a},0)/({r}+2/{a})",
-            f"Bb_{name} b_{name} 0 v=max({v}-max({e},{gas}),0)*{one_hour}/2",
+            f"Bh_{name} h_{name} 0 v={v}",
+            f"Bb_{name} b_{name} 0 v=max({pwl(f'v(h_{name})', gas_volts, gas)}-{pwl(e, gas_volts, gas)},0)*{one_hour}",
             f"B{name} {net} ground i=v(i_{name})+v(b_{name})-v(g_{name})"]
         lost = f"*pow(max(v(g_{name})/{steady!r},1),{loss!r})" if loss > 0 else ""
         self.carries(f"q_{name}", float(charge), f"(v(i_{name})*min(max((1-{q})/{DRY},0),1)-v(g_{name}){lost})/{full!r}")
