@@ -254,4 +254,24 @@ class AlternatorStoryTest {
                 .join("computer", "plus", "bus", "bar")
                 .engine(new EngineLogic.One("computer"), true);
     }
+
+    /** Its field hangs on the battery alone: once that is gone, nothing brings it back. */
+    @Test
+    void anAlternatorWhoseFieldHangsOnWhatIsDeadCannotBeExcitedAgain() throws UntoldStory {
+        Bench bench =
+                new Bench()
+                        .battery("battery", 20, 0.02, 1)
+                        .part(Shelf.alternator("alternator", 14.2, 40, false))
+                        .join("alternator", "case", "ground", "stud")
+                        .diode("diode")
+                        .join("battery", "plus", "alternator", "field")
+                        .join("battery", "plus", "diode", "anode")
+                        .join("diode", "cathode", "alternator", "output")
+                        .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                        .join("computer", "plus", "alternator", "output")
+                        .engine(new EngineLogic.One("computer"), true);
+        Story story = Telling.unaided(bench, "battery: disconnects itself");
+        String words = story.of(StoryEvent.Kind.SOURCE_STOPS).get(0).words();
+        assertTrue(words.contains("cannot be excited again"), words);
+    }
 }

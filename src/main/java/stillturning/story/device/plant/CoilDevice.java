@@ -44,6 +44,11 @@ final class CoilDevice implements BranchDevice {
         return state == State.PULLED || state == State.LETTING_GO;
     }
 
+    /** The net at which it is fed. */
+    int from() {
+        return placed.from();
+    }
+
     @Override
     public int branch() {
         return branch;

@@ -45,6 +45,7 @@ public final class GeneratorDevice implements BranchDevice {
     private final Situation now;
     private final Optional<CoilDevice> field;
     private final BooleanSupplier circuitSteadies;
+    private final BooleanSupplier excitable;
     private BranchLaw delivering = new Open();
     private double limitAmps;
     private double standing = Double.POSITIVE_INFINITY;
@@ -62,18 +63,23 @@ public final class GeneratorDevice implements BranchDevice {
     private double carriedAmps;
     private boolean adopted;
 
+    /**
+     * @param excitable whether another source that can give reaches its field
+     */
     public GeneratorDevice(
             Placed placed,
             Generator generator,
             int branch,
             Optional<CoilDevice> field,
             BooleanSupplier circuitSteadies,
+            BooleanSupplier excitable,
             Situation now) {
         this.placed = placed;
         this.generator = generator;
         this.branch = branch;
         this.field = field;
         this.circuitSteadies = circuitSteadies;
+        this.excitable = excitable;
         this.now = now;
     }
 
@@ -296,6 +302,11 @@ public final class GeneratorDevice implements BranchDevice {
         if (!turns()) {
             return "it turns too slowly";
         }
-        return excited() ? "no battery steadies it" : "its field is not fed";
+        if (excited()) {
+            return "no battery steadies it";
+        }
+        return excitable.getAsBoolean()
+                ? "its field is not fed"
+                : "its field is not fed, and cannot be excited again while nothing alive reaches it";
     }
 }

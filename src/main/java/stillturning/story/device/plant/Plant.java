@@ -272,6 +272,9 @@ public final class Plant {
                 seat.branch(),
                 field,
                 () -> steadying.at(seat.branch()),
+                () ->
+                        field.map(f -> reach.otherSourceJoinedTo(f.from(), seat.branch()))
+                                .orElse(false),
                 now);
     }
 

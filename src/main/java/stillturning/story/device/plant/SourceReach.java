@@ -79,6 +79,15 @@ final class SourceReach {
                 .anyMatch(seat -> reaches(seat.placed().from(), net));
     }
 
+    /** The same of any source but the one that is this branch. */
+    boolean otherSourceJoinedTo(int net, int branch) {
+        return layout.seats.stream()
+                .filter(seat -> seat.placed().element().role().isSource())
+                .filter(seat -> seat.branch() != branch)
+                .filter(seat -> now.solver.law(seat.branch()).emfVolts() > 0)
+                .anyMatch(seat -> reaches(seat.placed().from(), net));
+    }
+
     /** Whether current can get from one net to another, forwards through diodes. */
     boolean reaches(int from, int to) {
         return from(from, Through.ONE_WAY)[to];
