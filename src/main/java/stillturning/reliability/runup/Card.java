@@ -9,6 +9,7 @@ import stillturning.story.Rehearsal.Pace;
  * @param latents every failure that nobody sees in flight, in the candidate's order
  * @param phase in which the checks are made
  * @param pace from one move to the next, and how long each position is held
+ * @param off loads that are off meanwhile, in the study's order
  * @param checks the fewest that reveal all that any check can, in the order in which they are made;
  *     levers stand as in flight before each and after the last
  * @param proven whether it is proven that fewer do not
@@ -18,6 +19,7 @@ public record Card(
         List<Latent> latents,
         String phase,
         Pace pace,
+        List<String> off,
         List<Check> checks,
         boolean proven,
         Missing missing) {
@@ -45,12 +47,14 @@ public record Card(
                 phase,
                 new Pace(0, 0),
                 List.of(),
+                List.of(),
                 true,
                 new Missing(List.of(), List.of(), List.of()));
     }
 
     public Card {
         latents = List.copyOf(latents);
+        off = List.copyOf(off);
         checks = List.copyOf(checks);
     }
 

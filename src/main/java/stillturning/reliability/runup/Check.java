@@ -1,7 +1,5 @@
 package stillturning.reliability.runup;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import stillturning.story.PilotView;
@@ -9,18 +7,13 @@ import stillturning.story.PilotView;
 /**
  * Levers moved on the ground with the engine running, something looked at, levers moved back.
  *
- * @param moves position by lever
- * @param back position by lever in flight
+ * @param levers what is moved, and how it is set back
  * @param before what there is to see before, nothing wrong
  * @param expected what there is to see while they stand so, nothing wrong
  * @param reveals what is seen otherwise, by failure
  */
 public record Check(
-        Map<String, String> moves,
-        Map<String, String> back,
-        PilotView before,
-        PilotView expected,
-        List<Revealed> reveals) {
+        Levers levers, PilotView before, PilotView expected, List<Revealed> reveals) {
 
     /**
      * A failure that shows.
@@ -36,8 +29,16 @@ public record Check(
     }
 
     public Check {
-        moves = Collections.unmodifiableMap(new LinkedHashMap<>(moves));
-        back = Collections.unmodifiableMap(new LinkedHashMap<>(back));
         reveals = List.copyOf(reveals);
+    }
+
+    /** Position by lever, in the order in which they are moved. */
+    public Map<String, String> moves() {
+        return levers.moves();
+    }
+
+    /** Position by lever in flight, in the order in which they are set back. */
+    public Map<String, String> back() {
+        return levers.back();
     }
 }

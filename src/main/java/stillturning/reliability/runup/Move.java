@@ -4,12 +4,13 @@ import java.util.List;
 import java.util.Map;
 import stillturning.story.PilotView;
 
-/**
- * Levers moved and moved back, in an order that does no harm, with what there is to see of it,
- * nothing wrong.
- */
-record Move(Map<String, String> moves, Map<String, String> back, PilotView before, PilotView then) {
+/** Levers moved there and back, with what there is to see of it, nothing wrong. */
+record Move(Levers levers, PilotView before, PilotView then) {
+    Map<String, String> moves() {
+        return levers.moves();
+    }
+
     List<Map<String, String>> steps() {
-        return List.of(moves, back);
+        return levers.steps();
     }
 }

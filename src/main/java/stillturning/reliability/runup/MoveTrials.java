@@ -6,10 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import stillturning.model.Candidate;
 import stillturning.model.Reach;
 import stillturning.parts.Lever;
+import stillturning.reliability.runup.Refusal.Lingers;
 import stillturning.reliability.runup.Refusal.NoOrder;
 import stillturning.reliability.runup.Refusal.OutOfReach;
 import stillturning.story.Harm;
@@ -27,6 +30,12 @@ final class MoveTrials {
 
     /** The moves are the first step; setting them back is the second. */
     private static final int BACK = 2;
+
+    /**
+     * How many holds one waits at most after setting back for lamps to go out: an alternator that
+     * has been off fills its battery before the voltage is what it was. A guess.
+     */
+    private static final int LONGEST_WAIT = 20;
 
     private final Candidate candidate;
     private final Ground ground;
@@ -60,14 +69,10 @@ final class MoveTrials {
     private void sort(Map<String, String> set, List<Move> moves, List<Refusal> refused)
             throws UntoldStory {
         List<String> far = set.keySet().stream().filter(l -> !inReach(l)).toList();
-        if (!far.isEmpty()) {
-            refuse(set, new OutOfReach(far)).ifPresent(refused::add);
-            return;
-        }
-        Optional<Move> move = ordered(set);
-        move.ifPresent(moves::add);
-        if (move.isEmpty()) {
-            refuseForHarm(set).ifPresent(refused::add);
+        if (far.isEmpty()) {
+            play(set, moves, refused);
+        } else if (couldStandSo(set)) {
+            refused.add(new Refusal(set, new OutOfReach(far), List.of()));
         }
     }
 
@@ -75,41 +80,80 @@ final class MoveTrials {
         return candidate.cockpit().reachOf(lever).filter(Reach::onGround).isPresent();
     }
 
-    private Optional<Refusal> refuseForHarm(Map<String, String> set) throws UntoldStory {
-        Optional<Harm> harm = harm(List.of(set, back(set)));
-        return harm.isPresent() ? refuse(set, new NoOrder(harm.get())) : Optional.empty();
-    }
-
-    /** Told only where the levers could stand so, if a hand could put them there. */
-    private Optional<Refusal> refuse(Map<String, String> set, Refusal.Reason why)
+    private void play(Map<String, String> set, List<Move> moves, List<Refusal> refused)
             throws UntoldStory {
-        List<PilotView> views = ground.inOneStroke(List.of(set, back(set)), heldSeconds).views();
-        return asBefore(views) ? Optional.of(new Refusal(set, why, List.of())) : Optional.empty();
+        Optional<Levers> levers = ordered(set);
+        if (levers.isPresent()) {
+            settle(levers.get(), moves, refused);
+        } else {
+            Optional<Harm> harm = harm(List.of(set, back(set)));
+            if (harm.isPresent() && couldStandSo(set)) {
+                refused.add(new Refusal(set, new NoOrder(harm.get()), List.of()));
+            }
+        }
     }
 
-    private static boolean asBefore(List<PilotView> views) {
-        return views.stream().allMatch(view -> view.engine() != Engine.STOPS)
-                && views.get(BACK).equals(views.get(0));
+    /** Whether all would be well if a hand could put the levers there, and back, in one stroke. */
+    private boolean couldStandSo(Map<String, String> set) throws UntoldStory {
+        return asBefore(
+                        ground.inOneStroke(thereAndBack(set, back(set)), heldSeconds).views())
+                .isPresent();
     }
 
-    private Optional<Move> ordered(Map<String, String> set) throws UntoldStory {
+    private Optional<Levers> ordered(Map<String, String> set) throws UntoldStory {
         Optional<Map<String, String>> there =
                 MoveOrders.first(set, order -> harmAfter(List.of(order)));
         if (there.isEmpty()) {
             return Optional.empty();
         }
         Map<String, String> moves = there.get();
-        Optional<Map<String, String>> back =
-                MoveOrders.first(back(reversed(moves)), order -> harmAfter(List.of(moves, order)));
-        return back.isPresent() ? move(moves, back.get()) : Optional.empty();
+        return MoveOrders.first(
+                        back(reversed(moves)), order -> harmAfter(List.of(moves, order)))
+                .map(back -> new Levers(moves, back, heldSeconds));
     }
 
-    private Optional<Move> move(Map<String, String> moves, Map<String, String> back)
+    /** Waits until all is as before. */
+    private void settle(Levers levers, List<Move> moves, List<Refusal> refused)
             throws UntoldStory {
-        List<PilotView> views = ground.usual(List.of(moves, back), heldSeconds).views();
-        return asBefore(views)
-                ? Optional.of(new Move(moves, back, views.get(0), views.get(1)))
-                : Optional.empty();
+        List<PilotView> views = ground.usual(levers.steps(), heldSeconds).views();
+        OptionalInt holds = asBefore(views);
+        if (holds.isEmpty()) {
+            views =
+                    ground.usual(thereAndBack(levers.moves(), levers.back()), heldSeconds)
+                            .views();
+            holds = asBefore(views);
+        }
+        if (holds.isPresent()) {
+            double seconds = holds.getAsInt() * heldSeconds;
+            moves.add(
+                    new Move(
+                            new Levers(levers.moves(), levers.back(), seconds),
+                            views.get(0),
+                            views.get(1)));
+        } else {
+            PilotView last = views.get(views.size() - 1);
+            double waited = LONGEST_WAIT * heldSeconds;
+            refused.add(
+                    new Refusal(levers.moves(), new Lingers(last.cues(), waited), List.of()));
+        }
+    }
+
+    private static List<Map<String, String>> thereAndBack(
+            Map<String, String> moves, Map<String, String> back) {
+        List<Map<String, String>> steps = new ArrayList<>(List.of(moves, back));
+        steps.addAll(Collections.nCopies(LONGEST_WAIT - 1, Map.of()));
+        return steps;
+    }
+
+    /** How many holds after setting back all is as before, if it ever is and the engine ran on. */
+    private static OptionalInt asBefore(List<PilotView> views) {
+        boolean stops = views.stream().anyMatch(view -> view.engine() == Engine.STOPS);
+        return stops
+                ? OptionalInt.empty()
+                : IntStream.range(BACK, views.size())
+                        .filter(i -> views.get(i).equals(views.get(0)))
+                        .map(i -> i - BACK + 1)
+                        .findFirst();
     }
 
     /** How many moves of the last step had been made when harm came. */

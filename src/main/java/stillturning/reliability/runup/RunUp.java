@@ -23,6 +23,9 @@ public final class RunUp {
     /** One check more is worse than any number of levers. */
     private static final int A_CHECK = 1000;
 
+    /** A minute that one waits until lamps are out is worse than a lever or two. */
+    private static final int A_MINUTE = 5;
+
     /** Kinds of checks, each tried for what those before it do not reveal. */
     private static final List<Stage> STAGES =
             List.of(
@@ -36,10 +39,12 @@ public final class RunUp {
 
     private final CombinedResult joint;
     private final GroundTrials rehearsals;
+    private final List<String> off;
 
-    private RunUp(CombinedResult joint, GroundTrials rehearsals) {
+    private RunUp(CombinedResult joint, GroundTrials rehearsals, List<String> off) {
         this.joint = joint;
         this.rehearsals = rehearsals;
+        this.off = off;
     }
 
     /**
@@ -51,7 +56,8 @@ public final class RunUp {
      */
     public static Card of(Study study, CombinedResult joint) throws UntoldStory {
         Candidate candidate = joint.candidate();
-        RunUp runUp = new RunUp(joint, new GroundTrials(study, candidate));
+        RunUp runUp = new RunUp(
+                        joint, new GroundTrials(study, candidate), SpareLoads.of(study));
         List<Latent> latents =
                 new LatentFailureSearch(study, candidate)
                         .among(joint.events()).stream().map(runUp::latent).toList();
@@ -96,6 +102,7 @@ public final class RunUp {
                 latents,
                 phase,
                 rehearsals.pace(),
+                off,
                 checks,
                 proven,
                 new Card.Missing(open, unconfirmed(checks), refusals(refused, open)));
@@ -105,7 +112,9 @@ public final class RunUp {
     private List<Refusal> refusals(List<Refusal> refused, List<Integer> open) {
         List<Integer> left = new ArrayList<>(open);
         List<Refusal> telling = new ArrayList<>();
-        for (Refusal refusal : refused) {
+        List<Refusal> easiest =
+                refused.stream().sorted(Comparator.comparingInt(RunUp::harm)).toList();
+        for (Refusal refusal : easiest) {
             List<Integer> revealed = new ArrayList<>();
             for (int event : left) {
                 if (rehearsals.wouldReveal(joint.events().get(event).failure(), refusal.moves())) {
@@ -135,7 +144,7 @@ public final class RunUp {
             for (int event : latents) {
                 reveals(event, move).ifPresent(reveals::add);
             }
-            checks.add(new Check(move.moves(), move.back(), move.before(), move.then(), reveals));
+            checks.add(new Check(move.levers(), move.before(), move.then(), reveals));
         }
         return checks;
     }
@@ -149,11 +158,20 @@ public final class RunUp {
                 .map(
                         check ->
                                 new Offer(
-                                        A_CHECK + check.moves().size(),
+                                        A_CHECK + check.moves().size() + waiting(check),
                                         check.reveals().stream()
                                                 .map(r -> latents.indexOf(r.event()))
                                                 .toList()))
                 .toList();
+    }
+
+    /** What speaks least against it first. */
+    private static int harm(Refusal refusal) {
+        return refusal.why().fold(far -> 1, order -> 2, lingers -> 0);
+    }
+
+    private static int waiting(Check check) {
+        return (int) (A_MINUTE * check.levers().settleSeconds() / 60);
     }
 
     /** The whole card is gone through once with each failure that it is to reveal. */

@@ -70,17 +70,4 @@ public record SeenDifference(int step, What what, String name)
         way = way != 0 ? way : what.compareTo(other.what);
         return way != 0 ? way : name.compareTo(other.name);
     }
-
-    /** In words. */
-    public String words() {
-        return switch (what) {
-            case ENGINE_STOPS -> "the engine stops";
-            case ENGINE_FALTERS -> "the engine falters";
-            case ENGINE_RUNS -> "the engine runs on";
-            case LOAD_STOPS -> name + " stops";
-            case LOAD_WORKS -> name + " goes on working";
-            case CUE_SHOWS -> name + " shows";
-            case CUE_DARK -> name + " does not show";
-        };
-    }
 }

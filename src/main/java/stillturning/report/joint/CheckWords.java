@@ -6,41 +6,34 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import stillturning.quantity.Formats;
+import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Check;
+import stillturning.reliability.runup.Refusal;
 import stillturning.reliability.runup.SeenDifference;
 import stillturning.reliability.runup.SeenDifference.What;
+import stillturning.story.Harm;
 import stillturning.story.PilotView;
-import stillturning.story.Setting;
+import stillturning.story.PilotView.Engine;
 
 /** What a pilot does and sees in a check, in plain words. */
-final class CheckWords {
+record CheckWords(Spoken spoken) {
 
     private static final int WHILE_HELD = 1;
 
-    private CheckWords() {}
-
-    /** Levers moved, {@code "master off, pull pump-1-breaker"}. */
-    static String moves(Map<String, String> moves) {
+    /** Levers moved, in their order: {@code "master off, pull pump 1 breaker"}. */
+    String moves(Map<String, String> moves) {
         List<String> words = new ArrayList<>();
-        moves.forEach(
-                (lever, position) ->
-                        words.add(
-                                position.equals(Setting.PULLED)
-                                        ? "pull " + lever
-                                        : lever + " " + position));
+        moves.forEach((lever, position) -> words.add(spoken.move(lever, position)));
         return String.join(", ", words);
     }
 
     /** Nothing wrong. */
-    static String expected(Check check) {
+    String expected(Check check) {
         List<String> words = new ArrayList<>();
-        words.add("the engine " + check.expected().engine().words());
+        words.add("engine " + check.expected().engine().words());
         add(" shows", " show", more(check.expected().cues(), check.before().cues()), words);
-        add(
-                " no longer shows",
-                " no longer show",
-                more(check.before().cues(), check.expected().cues()),
-                words);
+        add(" goes out", " go out", more(check.before().cues(), check.expected().cues()), words);
         add(" stops", " stop", more(check.expected().stopped(), check.before().stopped()), words);
         add(
                 " works again",
@@ -49,7 +42,7 @@ final class CheckWords {
                 words);
         boolean same = words.size() == 1;
         boolean runs = check.expected().engine() == PilotView.Engine.RUNS;
-        return same && runs ? words.get(0) + " and nothing else changes" : String.join("; ", words);
+        return same && runs ? words.get(0) + ", nothing else changes" : String.join("; ", words);
     }
 
     private static Set<String> more(Set<String> those, Set<String> than) {
@@ -58,26 +51,75 @@ final class CheckWords {
         return more;
     }
 
-    private static void add(
-            String one, String several, Collection<String> who, List<String> words) {
+    private void add(String one, String several, Collection<String> who, List<String> words) {
         if (!who.isEmpty()) {
-            words.add(String.join(", ", who) + (who.size() == 1 ? one : several));
+            words.add(spoken.all(who) + (who.size() == 1 ? one : several));
         }
+    }
+
+    /** Setting back, and what to wait for then. */
+    String back(Check check, Card card) {
+        double settles = check.levers().settleSeconds();
+        String wait =
+                settles > card.pace().heldSeconds()
+                        ? "; wait until all is as before, about " + Formats.duration(settles)
+                        : "";
+        return moves(check.back()) + wait;
     }
 
     /**
      * What is seen of a failure: all that differs while the levers stand so, and what differs once
      * they are back only where nothing does before. Of an engine that stops the rest follows.
      */
-    static String instead(List<SeenDifference> seen) {
+    String instead(List<SeenDifference> seen) {
         boolean atOnce = seen.stream().anyMatch(d -> d.step() == WHILE_HELD);
         int step = atOnce ? WHILE_HELD : WHILE_HELD + 1;
         List<SeenDifference> then = seen.stream().filter(d -> d.step() == step).toList();
         String lead = atOnce ? "" : "once all is set back, ";
         boolean stops = then.stream().anyMatch(d -> d.what() == What.ENGINE_STOPS);
         if (stops) {
-            return lead + "the engine stops";
+            return lead + "engine " + Engine.STOPS.words();
         }
-        return lead + String.join(", ", then.stream().map(SeenDifference::words).toList());
+        return lead + String.join(", ", then.stream().map(this::words).toList());
+    }
+
+    private String words(SeenDifference seen) {
+        return switch (seen.what()) {
+            case ENGINE_STOPS -> "engine " + Engine.STOPS.words();
+            case ENGINE_FALTERS -> "engine " + Engine.FALTERS.words();
+            case ENGINE_RUNS -> "engine " + Engine.RUNS.words();
+            case LOAD_STOPS -> spoken.of(seen.name()) + " stops";
+            case LOAD_WORKS -> spoken.of(seen.name()) + " goes on working";
+            case CUE_SHOWS -> spoken.of(seen.name()) + " shows";
+            case CUE_DARK -> spoken.of(seen.name()) + " does not show";
+        };
+    }
+
+    /** Why moves are no check: {@code "master off: alternator loses its battery …"}. */
+    String refusal(Refusal refusal) {
+        return moves(refusal.moves()) + ": " + why(refusal.why());
+    }
+
+    private String why(Refusal.Reason why) {
+        return why.fold(
+                far ->
+                        "not in reach, or nobody says that it is: "
+                                + String.join(
+                                        ", ", far.levers().stream().map(spoken::lever).toList()),
+                order -> "in whatever order, harm is done on the way: " + harm(order.harm()),
+                lingers ->
+                        (lingers.cues().isEmpty() ? "something" : spoken.all(lingers.cues()))
+                                + " is not as before "
+                                + Formats.duration(lingers.seconds())
+                                + " after setting back");
+    }
+
+    private String harm(Harm harm) {
+        return "after "
+                + spoken.lever(harm.lever())
+                + ", "
+                + spoken.of(harm.event().part())
+                + " "
+                + harm.event().words();
     }
 }

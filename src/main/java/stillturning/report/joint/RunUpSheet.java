@@ -3,11 +3,13 @@ package stillturning.report.joint;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Check;
+import stillturning.reliability.runup.Refusal;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
@@ -20,12 +22,16 @@ public final class RunUpSheet {
     private final CombinedFindings found;
     private final EventNames names;
     private final LatentRemedies hidden;
+    private final Spoken spoken;
+    private final CheckWords words;
     private final List<Block> blocks = new ArrayList<>();
 
     private RunUpSheet(CombinedFindings found) {
         this.found = found;
         this.names = new EventNames(found.joint().events());
         this.hidden = new LatentRemedies(found);
+        this.spoken = new Spoken(found.candidate());
+        this.words = new CheckWords(spoken);
     }
 
     /** The blocks, without a title and without the cautions that belong above them. */
@@ -37,8 +43,14 @@ public final class RunUpSheet {
             sheet.check(i + 1, checks.get(i));
         }
         sheet.after();
+        sheet.refused();
         sheet.notRevealed();
         return List.copyOf(sheet.blocks);
+    }
+
+    /** Why moves are not offered as a check, in words. */
+    public static String refusal(Candidate candidate, Refusal refusal) {
+        return new CheckWords(new Spoken(candidate)).refusal(refusal);
     }
 
     private void before() {
@@ -48,12 +60,22 @@ public final class RunUpSheet {
                 new Words(
                         "Engine running, "
                                 + card.phase()
-                                + "; hold each position "
+                                + (card.off().isEmpty() ? "" : "; off: " + spoken.all(card.off()))
+                                + ". Move one thing after the other in the order written; hold "
                                 + Formats.duration(card.pace().heldSeconds())
-                                + ". Levers stand as in flight before each check. "
+                                + ", look, set back in the order written. "
                                 + fewest
                                 + " every hidden failure that a check can reveal and that ends the"
                                 + " engine with one more."));
+        if (!card.checks().isEmpty()) {
+            blocks.add(
+                    new Note(
+                            "Played at "
+                                    + Formats.duration(card.pace().moveSeconds())
+                                    + " a move (a guess) and three times as slowly: on the way the"
+                                    + " engine does not falter, no alternator loses its battery and"
+                                    + " nothing is destroyed, if nothing is wrong."));
+        }
         if (card.checks().isEmpty()) {
             blocks.add(
                     new Words(
@@ -64,47 +86,60 @@ public final class RunUpSheet {
     }
 
     private void check(int number, Check check) {
-        blocks.add(new Heading(number + "  Set: " + CheckWords.moves(check.moves())));
+        blocks.add(new Heading(number + "  " + capital(words.moves(check.moves()))));
         List<String> points = new ArrayList<>();
-        points.add("look for: " + CheckWords.expected(check));
+        points.add("see: " + words.expected(check));
         Map<String, List<Integer>> instead = new LinkedHashMap<>();
         check.reveals().stream()
                 .filter(r -> !found.card().unconfirmed().contains(r.event()))
                 .forEach(
                         r ->
                                 instead.computeIfAbsent(
-                                                CheckWords.instead(r.seen()),
-                                                s -> new ArrayList<>())
+                                                words.instead(r.seen()), s -> new ArrayList<>())
                                         .add(r.event()));
         instead.forEach(
                 (seen, events) ->
-                        points.add("if instead " + seen + ": look at " + suspects(events)));
-        points.add("set back: " + back(check));
+                        points.add("if " + seen + ": do not fly, look at " + suspects(events)));
+        points.add("back: " + words.back(check, found.card()));
         blocks.add(new Points(points));
     }
 
-    private String suspects(List<Integer> events) {
-        return events.size() == 1
-                ? names.of(events.get(0))
-                : PartNames.listed(events.stream().map(names::part).toList());
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
-    private static String back(Check check) {
-        List<String> words = new ArrayList<>();
-        check.back().forEach((lever, position) -> words.add(lever + " " + position));
-        return String.join(", ", words);
+    private String suspects(List<Integer> events) {
+        if (events.size() > 1) {
+            return spoken.parts(events.stream().map(names::part).toList());
+        }
+        int event = events.get(0);
+        String mode = names.event(event).failure().hits().get(0).mode().name();
+        return spoken.of(names.part(event)) + ": " + mode;
     }
 
     private void after() {
         Candidate candidate = found.candidate();
         List<String> levers = new ArrayList<>();
-        candidate.cockpit().flight().forEach((lever, at) -> levers.add(lever + " " + at));
+        candidate.cockpit().flight().forEach((lever, at) -> levers.add(spoken.move(lever, at)));
         blocks.add(new Heading("Last, before take-off"));
         blocks.add(
                 new Words(
                         levers.isEmpty()
                                 ? "No lever to set."
                                 : "All levers as in flight: " + String.join(", ", levers) + "."));
+    }
+
+    private void refused() {
+        List<Refusal> refused = found.card().missing().refused();
+        if (refused.isEmpty()) {
+            return;
+        }
+        blocks.add(new Heading("Cannot be checked by moves on the ground"));
+        blocks.add(
+                new Points(
+                        refused.stream()
+                                .map(r -> suspects(r.events()) + ", by " + words.refusal(r))
+                                .toList()));
     }
 
     private void notRevealed() {

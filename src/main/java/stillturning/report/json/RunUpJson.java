@@ -11,9 +11,11 @@ import stillturning.reliability.likelihood.Inspection;
 import stillturning.reliability.runup.Check;
 import stillturning.reliability.runup.Check.Revealed;
 import stillturning.reliability.runup.Latent;
+import stillturning.reliability.runup.Refusal;
 import stillturning.reliability.runup.SeenDifference;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.LatentRemedies;
+import stillturning.report.joint.RunUpSheet;
 import stillturning.story.PilotView;
 
 /** Failures of which nobody sees anything in flight, and the cards for the run-up. */
@@ -94,12 +96,21 @@ final class RunUpJson {
     private static final JsonShape<Of<Check>> CHECK =
             JsonShape.<Of<Check>>named("check")
                     .map("set", JsonTypes.TEXT, c -> c.one.moves())
-                    .says("Position by lever.")
+                    .says("Position by lever, in the order in which they are moved.")
                     .field("before", SEEN, c -> c.one.before())
                     .field("expected", SEEN, c -> c.one.expected())
                     .list("reveals", REVEALED, c -> c.one.reveals().stream().map(c::with).toList())
                     .map("setBack", JsonTypes.TEXT, c -> c.one.back())
-                    .says("Position by lever.");
+                    .says("Position by lever, in the order in which they are moved.")
+                    .number("settleSeconds", c -> c.one.levers().settleSeconds())
+                    .says("From setting back until all is as before.");
+
+    private static final JsonShape<Of<Refusal>> REFUSED =
+            JsonShape.<Of<Refusal>>named("refused")
+                    .map("set", JsonTypes.TEXT, r -> r.one.moves())
+                    .says("Position by lever.")
+                    .text("reason", r -> RunUpSheet.refusal(r.found.candidate(), r.one))
+                    .texts("wouldReveal", r -> r.one.events().stream().map(r::name).toList());
 
     private static final JsonShape<Of<Inspection>> NOT_REVEALED =
             JsonShape.<Of<Inspection>>named("notRevealed")
@@ -113,11 +124,17 @@ final class RunUpJson {
                     .text("phase", f -> f.card().phase())
                     .number("heldSeconds", f -> f.card().pace().heldSeconds())
                     .says("How long each position is held.")
+                    .number("moveSeconds", f -> f.card().pace().moveSeconds())
+                    .says("From one move to the next; a guess unless the study says it.")
+                    .texts("switchedOff", f -> f.card().off())
+                    .says("Loads that are off meanwhile.")
                     .flag("proven", f -> f.card().proven())
                     .says("Whether it is proven that fewer do not.")
                     .list("checks", CHECK, each(f -> f.card().checks()))
                     .map("inFlight", JsonTypes.TEXT, f -> f.candidate().cockpit().flight())
                     .says("Position by lever, before each check and after the last.")
+                    .list("refused", REFUSED, each(f -> f.card().missing().refused()))
+                    .says("Moves that would reveal what no check does, and why they are none.")
                     .list("notRevealed", NOT_REVEALED, each(f -> f.likely().inspections()))
                     .says("What matters and no check reveals.");
 

@@ -66,10 +66,10 @@ class JointCommandsTest {
                 List.of(
                         "Run-up card:",
                         "not approved data",
-                        "1  Set: pull",
-                        "look for: the engine runs on",
-                        "if instead the engine stops: look at",
-                        "set back:",
+                        "1  Pull",
+                        "see: engine runs on",
+                        "if engine stops: do not fly, look at",
+                        "back:",
                         "Last, before take-off",
                         "Not revealed by any check")) {
             assertTrue(ran.out().contains(wanted), wanted);

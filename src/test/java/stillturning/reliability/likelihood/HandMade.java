@@ -27,6 +27,7 @@ import stillturning.reliability.cutset.CutSets;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Check;
 import stillturning.reliability.runup.Latent;
+import stillturning.reliability.runup.Levers;
 import stillturning.story.PilotView;
 import stillturning.story.Rehearsal;
 
@@ -161,12 +162,17 @@ final class HandMade {
 
     private Card card() {
         PilotView sight = new PilotView(Set.of(), Set.of(), PilotView.Engine.RUNS);
-        Check check = new Check(Map.of("a", "off"), Map.of("a", "on"), sight, sight, revealed);
+        Check check = new Check(
+                        new Levers(Map.of("a", "off"), Map.of("a", "on"), 30),
+                        sight,
+                        sight,
+                        revealed);
         List<Check> checks = Stream.of(check).filter(c -> !c.reveals().isEmpty()).toList();
         return new Card(
                 latents,
                 "cruise",
                 new Rehearsal.Pace(2, 30),
+                List.of(),
                 checks,
                 true,
                 new Card.Missing(hidden, unconfirmed, List.of()));
