@@ -142,7 +142,7 @@ final class OtherConditions {
         return new SheddingEndurances(
                 endurance(timeline, failure, written.with(Shedding.NONE)),
                 asWritten,
-                endurance(timeline, failure, written.with(Shedding.BEST)),
+                new BestShedding(study, timeline).of(failure, written, asWritten),
                 worstPlaced(timeline, failure, asWritten));
     }
 

@@ -152,6 +152,11 @@ public final class StoryFacts {
         return facts;
     }
 
+    private static String runs(SheddingEndurances.Best best) {
+        return runs(best.endurance())
+                + (best.spared().isEmpty() ? "" : ", with " + listed(best.spared()) + " off too");
+    }
+
     private static String runs(Endurance endurance) {
         return ResultText.endurance(endurance);
     }

@@ -1,6 +1,7 @@
 package stillturning.story;
 
 import java.util.Optional;
+import java.util.Set;
 import stillturning.parts.element.curve.Overcharge;
 import stillturning.parts.element.curve.Tripping;
 
@@ -27,14 +28,27 @@ public record Setting(
     /** Lever position of a breaker that a hand has pulled. */
     public static final String PULLED = "pulled";
 
-    /** Which loads are switched off on the way. */
-    public enum Shedding {
+    /**
+     * Which loads are switched off on the way.
+     *
+     * @param asWritten whether those that the procedures and the automatics name
+     * @param atOnce loads that are off from the first instant on
+     */
+    public record Shedding(boolean asWritten, Set<String> atOnce) {
         /** Those that the procedures and the automatics name. */
-        AS_WRITTEN,
+        public static final Shedding AS_WRITTEN = new Shedding(true, Set.of());
+
         /** None, whatever the procedures say. */
-        NONE,
-        /** All but those that the engine's logic names, at once: the best that can be had. */
-        BEST
+        public static final Shedding NONE = new Shedding(false, Set.of());
+
+        public Shedding {
+            atOnce = Set.copyOf(atOnce);
+        }
+
+        /** These at once, and no others, whatever the procedures say. */
+        public static Shedding of(Set<String> atOnce) {
+            return new Shedding(false, atOnce);
+        }
     }
 
     /** What turns a stopped engine. */
@@ -81,9 +95,9 @@ public record Setting(
         }
     }
 
-    /** Whether moving something to this position is shedding, and nothing is shed. */
+    /** Whether moving something to this position is shedding that is not done. */
     public boolean keepsOn(String position) {
-        return shedding == Shedding.NONE && position.equals(PULLED);
+        return !shedding.asWritten() && position.equals(PULLED);
     }
 
     /** The same with other shedding. */

@@ -12,8 +12,7 @@ import stillturning.story.PilotView;
  * @param expected what there is to see while they stand so, nothing wrong
  * @param reveals what is seen otherwise, by failure
  */
-public record Check(
-        Levers levers, PilotView before, PilotView expected, List<Revealed> reveals) {
+public record Check(Levers levers, PilotView before, PilotView expected, List<Revealed> reveals) {
 
     /**
      * A failure that shows.

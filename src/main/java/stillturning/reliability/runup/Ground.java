@@ -26,7 +26,11 @@ final class Ground {
     private record Asked(List<Map<String, String>> steps, List<List<String>> orders, Pace pace) {}
 
     Ground(Study study, Candidate candidate) throws UntoldStory {
-        this.timeline = new Timeline(SpareLoads.off(study), candidate, Moment.heldIn(study.goals().runUp().name()));
+        this.timeline =
+                new Timeline(
+                        SpareLoads.off(study),
+                        candidate,
+                        Moment.heldIn(study.goals().runUp().name()));
         this.moveSeconds = study.aircraft().moveSeconds();
     }
 

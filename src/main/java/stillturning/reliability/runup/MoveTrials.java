@@ -95,8 +95,7 @@ final class MoveTrials {
 
     /** Whether all would be well if a hand could put the levers there, and back, in one stroke. */
     private boolean couldStandSo(Map<String, String> set) throws UntoldStory {
-        return asBefore(
-                        ground.inOneStroke(thereAndBack(set, back(set)), heldSeconds).views())
+        return asBefore(ground.inOneStroke(thereAndBack(set, back(set)), heldSeconds).views())
                 .isPresent();
     }
 
@@ -107,20 +106,16 @@ final class MoveTrials {
             return Optional.empty();
         }
         Map<String, String> moves = there.get();
-        return MoveOrders.first(
-                        back(reversed(moves)), order -> harmAfter(List.of(moves, order)))
+        return MoveOrders.first(back(reversed(moves)), order -> harmAfter(List.of(moves, order)))
                 .map(back -> new Levers(moves, back, heldSeconds));
     }
 
     /** Waits until all is as before. */
-    private void settle(Levers levers, List<Move> moves, List<Refusal> refused)
-            throws UntoldStory {
+    private void settle(Levers levers, List<Move> moves, List<Refusal> refused) throws UntoldStory {
         List<PilotView> views = ground.usual(levers.steps(), heldSeconds).views();
         OptionalInt holds = asBefore(views);
         if (holds.isEmpty()) {
-            views =
-                    ground.usual(thereAndBack(levers.moves(), levers.back()), heldSeconds)
-                            .views();
+            views = ground.usual(thereAndBack(levers.moves(), levers.back()), heldSeconds).views();
             holds = asBefore(views);
         }
         if (holds.isPresent()) {
@@ -133,8 +128,7 @@ final class MoveTrials {
         } else {
             PilotView last = views.get(views.size() - 1);
             double waited = LONGEST_WAIT * heldSeconds;
-            refused.add(
-                    new Refusal(levers.moves(), new Lingers(last.cues(), waited), List.of()));
+            refused.add(new Refusal(levers.moves(), new Lingers(last.cues(), waited), List.of()));
         }
     }
 

@@ -56,8 +56,7 @@ public final class RunUp {
      */
     public static Card of(Study study, CombinedResult joint) throws UntoldStory {
         Candidate candidate = joint.candidate();
-        RunUp runUp = new RunUp(
-                        joint, new GroundTrials(study, candidate), SpareLoads.of(study));
+        RunUp runUp = new RunUp(joint, new GroundTrials(study, candidate), SpareLoads.of(study));
         List<Latent> latents =
                 new LatentFailureSearch(study, candidate)
                         .among(joint.events()).stream().map(runUp::latent).toList();

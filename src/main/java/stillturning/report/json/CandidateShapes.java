@@ -97,7 +97,10 @@ final class CandidateShapes {
             JsonShape.<SheddingEndurances>named("shedding")
                     .field("nothingSwitchedOff", LASTING, SheddingEndurances::sheddingNothing)
                     .field("asWritten", LASTING, SheddingEndurances::asWritten)
-                    .field("allButTheEngineOff", LASTING, SheddingEndurances::best)
+                    .field("allButTheEngineOff", LASTING, s -> s.best().endurance())
+                    .says("The best that switching off what the engine can spare makes of it.")
+                    .texts("engineLoadsOff", s -> s.best().spared())
+                    .says("Loads of the engine that are then off too.")
                     .maybe(
                             "shortTimeLoadsAtTheWorstTime",
                             LASTING,

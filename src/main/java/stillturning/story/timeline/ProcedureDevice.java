@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import stillturning.model.Procedure;
 import stillturning.story.Pilot;
-import stillturning.story.Setting.Shedding;
 import stillturning.story.StoryEvent;
 import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
@@ -154,7 +153,7 @@ final class ProcedureDevice implements Device {
     }
 
     private boolean sheds() {
-        return now.setting.shedding() != Shedding.NONE;
+        return now.setting.shedding().asWritten();
     }
 
     /** Sheds what is due: everything, or the next by rank while there is still a reason. */

@@ -13,7 +13,6 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
-import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
 import stillturning.network.NodalSolver;
@@ -24,6 +23,7 @@ import stillturning.parts.Part;
 import stillturning.story.Balance;
 import stillturning.story.Endurance;
 import stillturning.story.FirstSign;
+import stillturning.story.Harm;
 import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
 import stillturning.story.MotorStart;
@@ -32,7 +32,6 @@ import stillturning.story.PilotView;
 import stillturning.story.Rehearsal;
 import stillturning.story.Rehearsal.Moved;
 import stillturning.story.Rehearsal.Pace;
-import stillturning.story.Setting.Shedding;
 import stillturning.story.Snapshot;
 import stillturning.story.StartAttempt;
 import stillturning.story.Story;
@@ -234,9 +233,7 @@ final class Run {
         now.levers.putAll(failure.atOnce());
         now.log(StoryEvent.Kind.FAILURE, subject(failure), failure.name());
         signs.begin(failure);
-        if (scene.setting().shedding() == Shedding.BEST) {
-            shedAllButTheEngine();
-        }
+        shedAtOnce();
         journal.solved();
         journal.whenTold(recorder::glimpse);
         boolean over = false;
@@ -398,15 +395,15 @@ final class Run {
         } while (now.cranking);
     }
 
-    private void shedAllButTheEngine() {
-        Set<String> needed = Set.copyOf(now.aircraft.engine().logic().loads());
-        List<String> others =
-                now.aircraft.loads().stream()
-                        .map(LoadNeed::id)
-                        .filter(load -> !needed.contains(load))
-                        .toList();
-        now.shed.addAll(others);
-        now.log(StoryEvent.Kind.PILOT, "cockpit", "everything but the engine is switched off");
+    private void shedAtOnce() {
+        Set<String> off = scene.setting().shedding().atOnce();
+        if (!off.isEmpty()) {
+            now.shed.addAll(off);
+            now.log(
+                    StoryEvent.Kind.PILOT,
+                    Harm.COCKPIT,
+                    "switches off all that the engine can spare");
+        }
     }
 
     private Aftermath aftermath() {

@@ -162,7 +162,8 @@ final class HandMade {
 
     private Card card() {
         PilotView sight = new PilotView(Set.of(), Set.of(), PilotView.Engine.RUNS);
-        Check check = new Check(
+        Check check =
+                new Check(
                         new Levers(Map.of("a", "off"), Map.of("a", "on"), 30),
                         sight,
                         sight,

@@ -28,7 +28,9 @@ import stillturning.story.Pilot;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
-/** Sets of moves on the ground: the one order that does no harm, or the reason why there is none. */
+/**
+ * Sets of moves on the ground: the one order that does no harm, or the reason why there is none.
+ */
 class MoveTrialsTest {
 
     private static final double HELD = 30;
@@ -46,7 +48,7 @@ class MoveTrialsTest {
                                 14.2,
                                 40,
                                 0,
-                                new Alone(WithoutBattery.STEADY, 35, 0.3)))
+                                new Alone(WithoutBattery.STEADY, 0.5, 35, 0.3)))
                 .closedSwitch("master", "on")
                 .closedSwitch("field", "on")
                 .closedSwitch("standby", "off")
@@ -82,8 +84,7 @@ class MoveTrialsTest {
     private static Tried tried(Bench bench, Map<String, String> moves) throws UntoldStory {
         Candidate candidate = bench.candidate();
         Ground ground = new Ground(bench.study(), candidate);
-        return new MoveTrials(candidate, ground, HELD)
-                .of(new LinkedHashSet<>(List.of(moves)));
+        return new MoveTrials(candidate, ground, HELD).of(new LinkedHashSet<>(List.of(moves)));
     }
 
     /**
@@ -96,8 +97,7 @@ class MoveTrialsTest {
         Tried tried = tried(bench(), moves("master", "off", "field", "off", "standby", "on"));
         Levers levers = tried.moves().get(0).levers();
         assertEquals(List.of("field", "standby", "master"), List.copyOf(levers.moves().keySet()));
-        assertEquals(
-                Map.of("master", "on", "standby", "off", "field", "on"), levers.back());
+        assertEquals(Map.of("master", "on", "standby", "off", "field", "on"), levers.back());
         assertEquals("master", levers.back().keySet().iterator().next());
         assertEquals(List.of(), tried.refused());
     }
@@ -106,8 +106,7 @@ class MoveTrialsTest {
     void whereTheAlternatorLosesItsBatteryInEveryOrderTheReasonIsTold() throws UntoldStory {
         Tried tried = tried(bench(), moves("master", "off", "standby", "on"));
         assertEquals(List.of(), tried.moves());
-        Refusal.NoOrder why =
-                assertInstanceOf(Refusal.NoOrder.class, tried.refused().get(0).why());
+        Refusal.NoOrder why = assertInstanceOf(Refusal.NoOrder.class, tried.refused().get(0).why());
         assertEquals(StoryEvent.Kind.LOAD_DUMP, why.harm().event().kind());
         assertEquals("master", why.harm().lever());
     }
@@ -120,11 +119,9 @@ class MoveTrialsTest {
         assertEquals(1, ground.moves().size());
         Tried none = tried(bench().reach("standby", Reach.NONE), moves("standby", "on"));
         assertEquals(List.of(), none.moves());
-        assertEquals(
-                new Refusal.OutOfReach(List.of("standby")), none.refused().get(0).why());
+        assertEquals(new Refusal.OutOfReach(List.of("standby")), none.refused().get(0).why());
         Bench bench = bench();
-        Candidate unsaid =
-                bench.candidate().with(bench.candidate().cockpit().reaching(Map.of()));
+        Candidate unsaid = bench.candidate().with(bench.candidate().cockpit().reaching(Map.of()));
         Tried nobody =
                 new MoveTrials(unsaid, new Ground(bench.study(), unsaid), HELD)
                         .of(new LinkedHashSet<>(List.of(moves("standby", "on"))));
@@ -141,9 +138,9 @@ class MoveTrialsTest {
     }
 
     /**
-     * Every set of switches, drills and single breakers of which a card of the demo may be made, one
-     * after the other as one long card: at the pace of the card and three times as slowly. What a
-     * card asks for is played in the order in which it is printed.
+     * Every set of switches, drills and single breakers of which a card of the demo may be made,
+     * one after the other as one long card: at the pace of the card and three times as slowly. What
+     * a card asks for is played in the order in which it is printed.
      */
     @ParameterizedTest
     @ValueSource(
@@ -156,8 +153,7 @@ class MoveTrialsTest {
                 "two-alternators"
             })
     void whatTheDemosCardsAreMadeOfDoesNoHarmOnTheWay(String id) throws UntoldStory {
-        Study study =
-                StudyReader.read(Path.of("architectures/sandpiper")).study().orElseThrow();
+        Study study = StudyReader.read(Path.of("architectures/sandpiper")).study().orElseThrow();
         Candidate candidate = study.candidate(id).orElseThrow();
         GroundTrials trials = new GroundTrials(study, candidate);
         Ground ground = new Ground(study, candidate);
@@ -171,8 +167,7 @@ class MoveTrialsTest {
 
     @Test
     void theDemosStandbyFeedIsTriedWithTheAlternatorOffBeforeTheMaster() throws UntoldStory {
-        Study study =
-                StudyReader.read(Path.of("architectures/sandpiper")).study().orElseThrow();
+        Study study = StudyReader.read(Path.of("architectures/sandpiper")).study().orElseThrow();
         Candidate candidate = study.candidate("one-battery-engine-bus").orElseThrow();
         Tried tried = new GroundTrials(study, candidate).ofLevers();
         Levers standby =
@@ -189,7 +184,15 @@ class MoveTrialsTest {
                 List.copyOf(standby.back().keySet()));
         assertTrue(
                 tried.refused().stream()
-                        .anyMatch(r -> r.moves().equals(moves("master", "off", "standby-feed", "on"))),
+                        .anyMatch(
+                                r ->
+                                        r.moves()
+                                                .equals(
+                                                        moves(
+                                                                "master",
+                                                                "off",
+                                                                "standby-feed",
+                                                                "on"))),
                 "without the alternator switch it is not offered");
     }
 }
