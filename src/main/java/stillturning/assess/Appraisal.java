@@ -41,16 +41,19 @@ public record Appraisal(
      * @param lasting how long the engine then runs, by what is switched off
      * @param leftSwitches each switch of normal flight left in another position
      * @param starts the engine started on the ground; none where the study has no starter
+     * @param harmfulMoves drills and procedures whose moves do less harm in another order
      */
     public record Cases(
             Optional<Verdict> masterOff,
             Verdict chargingLost,
             SheddingEndurances lasting,
             List<LeftSwitch> leftSwitches,
-            List<StartAttempt> starts) {
+            List<StartAttempt> starts,
+            List<HarmfulMoves> harmfulMoves) {
         public Cases {
             leftSwitches = List.copyOf(leftSwitches);
             starts = List.copyOf(starts);
+            harmfulMoves = List.copyOf(harmfulMoves);
         }
     }
 

@@ -257,6 +257,11 @@ public final class Assess {
         return new OtherConditions(study, candidate).lasting(failure);
     }
 
+    /** The drill that takes all power off, if its moves do less harm in another order. */
+    public static Optional<HarmfulMoves> harmfulDrill(Study study, Candidate candidate) {
+        return new MoveAudit(study, candidate).drill();
+    }
+
     private record Result(Optional<Appraisal> appraisal, Optional<Unassessed> unassessed) {}
 
     private static Result appraise(Study study, Candidate candidate, Consumer<String> progress) {
@@ -289,7 +294,8 @@ public final class Assess {
                         chargingLost,
                         trials.lasting(chargingLost.failure()),
                         trials.leftSwitches(),
-                        trials.starts());
+                        trials.starts(),
+                        new MoveAudit(study, candidate).all(singles));
         StructureFindings structure = Structure.of(study.aircraft(), candidate);
         Burdens burdens = Burdens.of(candidate);
         Complexity complexity = Complexity.of(candidate, structure.independentLoops());

@@ -13,6 +13,9 @@ public final class MoveOrders {
     /** More moves than this are not tried in every order. */
     public static final int MOST = 6;
 
+    /** More moves than this have more orders than anybody wants to see played whole. */
+    private static final int MOST_AT_ONCE = 4;
+
     /** Plays moves in an order. */
     public interface Trial {
         /** How many of the moves had been made when harm came; empty if none did. */
@@ -50,6 +53,26 @@ public final class MoveOrders {
             }
         }
         return Optional.empty();
+    }
+
+    /**
+     * Every order, as written before all others; the written one alone where there are more than
+     * {@link #MOST_AT_ONCE} moves.
+     */
+    public static List<Map<String, String>> all(Map<String, String> moves) {
+        if (moves.size() > MOST_AT_ONCE) {
+            return List.of(moves);
+        }
+        List<String> written = List.copyOf(moves.keySet());
+        List<Map<String, String>> all = new ArrayList<>();
+        for (Optional<List<Integer>> order = Optional.of(counted(written.size()));
+                order.isPresent();
+                order = next(order.get())) {
+            Map<String, String> played = new LinkedHashMap<>();
+            order.get().forEach(i -> played.put(written.get(i), moves.get(written.get(i))));
+            all.add(played);
+        }
+        return all;
     }
 
     private static List<Integer> counted(int size) {

@@ -16,6 +16,7 @@ import stillturning.files.candidate.Expanded;
 import stillturning.files.value.Assumption;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
+import stillturning.report.MoveTexts;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
 import stillturning.report.table.TerminalColour.Ink;
@@ -112,6 +113,16 @@ final class CheckText {
                         .map(f -> new Finding(f.candidate().title(), f.findings()))
                         .toList(),
                 out);
+        out.findings(
+                MoveTexts.HEADING,
+                MoveTexts.MEANING,
+                check.flying().stream()
+                        .map(
+                                f ->
+                                        new Finding(
+                                                f.candidate().title(),
+                                                MoveTexts.findings(f.drill().stream().toList())))
+                        .toList());
     }
 
     private void sizes() {

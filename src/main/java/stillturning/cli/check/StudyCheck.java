@@ -3,6 +3,7 @@ package stillturning.cli.check;
 import java.util.List;
 import java.util.Optional;
 import stillturning.assess.Assess;
+import stillturning.assess.HarmfulMoves;
 import stillturning.assess.NothingBroken;
 import stillturning.cli.terminal.ExitCode;
 import stillturning.dossier.SizedCandidates;
@@ -26,16 +27,29 @@ record StudyCheck(ReadStudy read, List<Flying> flying, List<SizingReport> sizes)
      * A candidate with nothing wrong.
      *
      * @param flight absent if it cannot be computed
+     * @param drill the drill that takes all power off, if another order does less harm
      * @param reason why it cannot
      */
-    record Flying(Candidate candidate, Optional<NothingBroken> flight, String reason) {
+    record Flying(
+            Candidate candidate,
+            Optional<NothingBroken> flight,
+            Optional<HarmfulMoves> drill,
+            String reason) {
 
         private static Flying of(Study study, Candidate candidate) {
             try {
                 NothingBroken flight = Assess.undisturbed(study, candidate);
-                return new Flying(candidate, Optional.of(flight), "");
+                return new Flying(
+                        candidate,
+                        Optional.of(flight),
+                        Assess.harmfulDrill(study, candidate),
+                        "");
             } catch (UntoldStory e) {
-                return new Flying(candidate, Optional.empty(), String.valueOf(e.getMessage()));
+                return new Flying(
+                        candidate,
+                        Optional.empty(),
+                        Optional.empty(),
+                        String.valueOf(e.getMessage()));
             }
         }
 

@@ -9,6 +9,7 @@ import stillturning.cli.terminal.Output.Finding;
 import stillturning.cli.terminal.Progress;
 import stillturning.model.Study;
 import stillturning.report.Cautions;
+import stillturning.report.MoveTexts;
 import stillturning.report.NormalFlightTexts;
 import stillturning.report.UntoldTexts;
 
@@ -49,6 +50,16 @@ public final class StudyAssessment {
                 UntoldTexts.MEANING,
                 assessment.appraisals().stream()
                         .map(a -> new Finding(a.candidate().title(), UntoldTexts.findings(a)))
+                        .toList());
+        out.findings(
+                MoveTexts.HEADING,
+                MoveTexts.MEANING,
+                assessment.appraisals().stream()
+                        .map(
+                                a ->
+                                        new Finding(
+                                                a.candidate().title(),
+                                                MoveTexts.findings(a.cases().harmfulMoves())))
                         .toList());
         assessment.unassessed().forEach(u -> leftOut(u.candidate(), u.reason(), out));
     }

@@ -12,6 +12,7 @@ import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
+import stillturning.report.MoveTexts;
 import stillturning.report.NormalFlightTexts;
 import stillturning.report.StoryFacts;
 import stillturning.report.ToleranceWords;
@@ -129,12 +130,19 @@ final class CandidateSheets {
         return facts;
     }
 
+    private static List<StoryFacts.Fact> moves(Appraisal appraisal) {
+        return MoveTexts.findings(appraisal.cases().harmfulMoves()).stream()
+                .map(words -> new StoryFacts.Fact("finding", words))
+                .toList();
+    }
+
     private static List<FactGroup> beside(Appraisal appraisal) {
         List<FactGroup> groups =
                 List.of(
                         group(
                                 "Charging lost: how long the engine runs",
                                 StoryFacts.of(appraisal.cases().lasting())),
+                        group(MoveTexts.HEADING, moves(appraisal)),
                         group("Starting on the ground", OtherFindings.starts(appraisal)),
                         group(
                                 "One switch left wrong before flight",

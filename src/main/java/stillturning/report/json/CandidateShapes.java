@@ -19,6 +19,7 @@ import stillturning.assess.verdict.LeftSwitch;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Selectivity;
 import stillturning.model.CriterionName;
+import stillturning.report.MoveTexts;
 import stillturning.report.NormalFlightTexts;
 import stillturning.report.UntoldTexts;
 import stillturning.story.StartAttempt;
@@ -181,6 +182,10 @@ final class CandidateShapes {
                     .says(
                             "Failures that cannot be computed and so count as engine lost, each"
                                     + " with its reason.")
+                    .texts(
+                            "harmfulMoves",
+                            r -> MoveTexts.findings(r.appraisal.cases().harmfulMoves()))
+                    .says("Drills and procedures whose moves do less harm in another order.")
                     .list("unselectivePairs", PAIR, r -> r.appraisal.selectivity().pairs())
                     .says(
                             "Pairs of which the wrong one may give way first within the tolerance"

@@ -1,0 +1,173 @@
+package stillturning.assess;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stillturning.assess.verdict.Verdict;
+import stillturning.model.Candidate;
+import stillturning.model.Procedure;
+import stillturning.model.Study;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.story.Harm;
+import stillturning.story.MoveOrders;
+import stillturning.story.Pilot;
+import stillturning.story.Story;
+import stillturning.story.StoryEvent;
+import stillturning.story.UntoldStory;
+import stillturning.story.timeline.Timeline;
+
+/**
+ * Plays the moves of a candidate's drill and of its procedures in every order, and tells where the
+ * written one does harm that another does not. What every order does is not the order's fault.
+ */
+final class MoveAudit {
+
+    /** So many failures of one procedure are looked at; the others are most often alike. */
+    private static final int MOST_FAILURES = 8;
+
+    private final Study study;
+    private final Candidate candidate;
+
+    MoveAudit(Study study, Candidate candidate) {
+        this.study = study;
+        this.candidate = candidate;
+    }
+
+    /** One event by its kind and part, whenever it happens and whatever its numbers. */
+    private record Sort(StoryEvent.Kind kind, String part) {
+        static Sort of(StoryEvent event) {
+            return new Sort(event.kind(), event.part());
+        }
+    }
+
+    private interface Play {
+        Story in(Map<String, String> order) throws UntoldStory;
+    }
+
+    /** The drill, then the pilot's procedures after the failures that call for them. */
+    List<HarmfulMoves> all(List<Verdict> verdicts) {
+        List<HarmfulMoves> found = new ArrayList<>(drill().stream().toList());
+        for (Procedure procedure : candidate.cockpit().procedures()) {
+            if (procedure.moves().size() > 1 && procedure.doing().automatic().isEmpty()) {
+                procedure(procedure, verdicts).ifPresent(found::add);
+            }
+        }
+        return List.copyOf(found);
+    }
+
+    /** The drill that takes all power off, with nothing else wrong. */
+    Optional<HarmfulMoves> drill() {
+        Map<String, String> moves = candidate.cockpit().masterOff();
+        return audit(
+                FailureCatalogue.MASTER_OFF,
+                moves,
+                Optional.empty(),
+                Harm.COCKPIT,
+                order ->
+                        Timeline.quick(study, candidate)
+                                .tell(
+                                        Failure.drill(FailureCatalogue.MASTER_OFF, order),
+                                        Pilot.PLANNED));
+    }
+
+    private Optional<HarmfulMoves> procedure(Procedure procedure, List<Verdict> verdicts) {
+        List<HarmfulMoves> each = new ArrayList<>();
+        List<Verdict> doubtful =
+                verdicts.stream()
+                        .filter(v -> !Harm.of(v.planned(), procedure.name()).isEmpty())
+                        .limit(MOST_FAILURES)
+                        .toList();
+        for (Verdict verdict : doubtful) {
+            audit(
+                            procedure.name(),
+                            procedure.moves(),
+                            Optional.of(verdict.failure().name()),
+                            procedure.name(),
+                            order ->
+                                    Timeline.quick(study, ordered(procedure, order))
+                                            .tell(verdict.failure(), Pilot.PLANNED))
+                    .ifPresent(each::add);
+        }
+        return each.stream()
+                .findFirst()
+                .map(
+                        first ->
+                                new HarmfulMoves(
+                                        first.what(),
+                                        first.written(),
+                                        first.after(),
+                                        each.size() - 1,
+                                        first.harm(),
+                                        first.better()));
+    }
+
+    private Candidate ordered(Procedure procedure, Map<String, String> order) {
+        Procedure other =
+                new Procedure(
+                        procedure.name(),
+                        procedure.when(),
+                        procedure.responseSeconds(),
+                        order,
+                        procedure.sheds(),
+                        procedure.doing());
+        return candidate.with(
+                candidate
+                        .cockpit()
+                        .with(
+                                candidate.cockpit().procedures().stream()
+                                        .map(p -> p.equals(procedure) ? other : p)
+                                        .toList()));
+    }
+
+    /** Nothing is said of what cannot be computed. */
+    private static Optional<HarmfulMoves> audit(
+            String what,
+            Map<String, String> written,
+            Optional<String> after,
+            String who,
+            Play play) {
+        try {
+            return written.size() < 2
+                    ? Optional.empty()
+                    : played(what, written, after, who, play);
+        } catch (UntoldStory e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<HarmfulMoves> played(
+            String what, Map<String, String> written, Optional<String> after, String who, Play play)
+            throws UntoldStory {
+        List<StoryEvent> harm = Harm.of(play.in(written), who);
+        if (harm.isEmpty()) {
+            return Optional.empty();
+        }
+        Set<Sort> worst = sorts(harm);
+        Map<String, String> best = written;
+        Set<Sort> least = worst;
+        for (Map<String, String> order : MoveOrders.all(written)) {
+            Set<Sort> now = sorts(Harm.of(play.in(order), who));
+            if (now.size() < least.size() && worst.containsAll(now)) {
+                least = now;
+                best = order;
+            }
+        }
+        if (best.equals(written) && least.size() == worst.size()) {
+            return Optional.empty();
+        }
+        Set<Sort> left = least;
+        StoryEvent first =
+                harm.stream().filter(e -> !left.contains(Sort.of(e))).findFirst().orElseThrow();
+        return Optional.of(new HarmfulMoves(what, written, after, 0, first, best));
+    }
+
+    private static Set<Sort> sorts(List<StoryEvent> events) {
+        Set<Sort> sorts = new HashSet<>();
+        events.forEach(event -> sorts.add(Sort.of(event)));
+        return sorts;
+    }
+}
