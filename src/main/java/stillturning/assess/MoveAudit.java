@@ -131,9 +131,7 @@ final class MoveAudit {
             String who,
             Play play) {
         try {
-            return written.size() < 2
-                    ? Optional.empty()
-                    : played(what, written, after, who, play);
+            return written.size() < 2 ? Optional.empty() : played(what, written, after, who, play);
         } catch (UntoldStory e) {
             return Optional.empty();
         }

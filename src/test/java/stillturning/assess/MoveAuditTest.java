@@ -32,15 +32,13 @@ class MoveAuditTest {
 
     private static Optional<HarmfulMoves> drill(String id, Map<String, String> moves) {
         Candidate candidate = STUDY.candidate(id).orElseThrow();
-        return Assess.harmfulDrill(
-                STUDY, candidate.with(candidate.cockpit().withMasterOff(moves)));
+        return Assess.harmfulDrill(STUDY, candidate.with(candidate.cockpit().withMasterOff(moves)));
     }
 
     @Test
     void theDemosOwnDrillsDoNoHarmThatAnotherOrderSpares() {
         for (Candidate candidate : STUDY.candidates()) {
-            assertEquals(
-                    Optional.empty(), Assess.harmfulDrill(STUDY, candidate), candidate.id());
+            assertEquals(Optional.empty(), Assess.harmfulDrill(STUDY, candidate), candidate.id());
         }
     }
 
@@ -61,19 +59,20 @@ class MoveAuditTest {
         assertEquals(FailureCatalogue.MASTER_OFF, found.what());
         assertEquals("master", found.written().keySet().iterator().next());
         List<String> better = List.copyOf(found.better().keySet());
-        assertEquals("master", better.get(2));
+        assertTrue(better.indexOf("standby-feed") < better.indexOf("master"), better.toString());
         String words = MoveTexts.findings(List.of(found)).get(0);
         assertTrue(words.contains("Better: "), words);
     }
 
-    /** Where the engine hangs on the master, it stops in whatever order; the alternator need not. */
+    /**
+     * Where the engine hangs on the master, it stops in whatever order; the alternator need not.
+     */
     @Test
     void whatEveryOrderDoesIsNotTheOrdersFault() {
         HarmfulMoves found =
                 drill("one-battery-main-bus", moves("master", "off", "alternator-switch", "off"))
                         .orElseThrow();
         assertEquals(StoryEvent.Kind.LOAD_DUMP, found.harm().kind());
-        assertEquals(
-                List.of("alternator-switch", "master"), List.copyOf(found.better().keySet()));
+        assertEquals(List.of("alternator-switch", "master"), List.copyOf(found.better().keySet()));
     }
 }

@@ -82,7 +82,8 @@ class UntoldMomentsTest {
                         of.cases().chargingLost(),
                         of.cases().lasting(),
                         List.of(LEFT),
-                        List.of(START));
+                        List.of(START),
+                        List.of());
         Appraisal with =
                 new Appraisal(
                         of.candidate(),

@@ -40,10 +40,7 @@ record StudyCheck(ReadStudy read, List<Flying> flying, List<SizingReport> sizes)
             try {
                 NothingBroken flight = Assess.undisturbed(study, candidate);
                 return new Flying(
-                        candidate,
-                        Optional.of(flight),
-                        Assess.harmfulDrill(study, candidate),
-                        "");
+                        candidate, Optional.of(flight), Assess.harmfulDrill(study, candidate), "");
             } catch (UntoldStory e) {
                 return new Flying(
                         candidate,

@@ -60,7 +60,7 @@ final class SpareLoads {
                 load.demand(),
                 load.tolerance(),
                 load.inputs(),
-                new LoadNeed.Use(phases, load.use().duty(), load.noticed()),
+                new LoadNeed.Use(phases, load.use().duty(), load.noticed(), load.use().inrush()),
                 load.shedOrder());
     }
 }

@@ -230,7 +230,7 @@ class MotorStartTest {
         String lost = "battery: disconnects itself";
         assertEquals(0, Telling.count(Telling.unaided(always, lost), StoryEvent.Kind.LOAD_STARTS));
         Bench bench = bench(FULL_FIELD_VOLTS, 60, COMPUTER);
-        Setting best = Setting.with(Pilot.NEVER).with(Setting.Shedding.BEST);
+        Setting best = Setting.with(Pilot.NEVER).with(Setting.Shedding.of(Set.of("gear-motor")));
         Story shed = bench.timeline().tell(bench.failure(lost), best);
         assertEquals(0, shed.of(StoryEvent.Kind.LOAD_STARTS).size());
     }
