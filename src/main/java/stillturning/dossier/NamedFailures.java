@@ -9,12 +9,15 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import stillturning.model.Candidate;
+import stillturning.model.Circuit;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.failure.FailureWords;
+import stillturning.model.wiring.MetalLines;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
+import stillturning.parts.element.Cell;
 import stillturning.yaml.LooseNames;
 import stillturning.yaml.LooseNames.Name;
 import stillturning.yaml.LooseNames.Named;
@@ -23,6 +26,7 @@ import stillturning.yaml.LooseNames.Named;
 public final class NamedFailures {
 
     private static final int NEAREST = 5;
+    private static final String OPEN = "open";
 
     private final List<Candidate> candidates;
 
@@ -107,6 +111,7 @@ public final class NamedFailures {
         Map<Meant, Set<Name>> names = new LinkedHashMap<>();
         for (Candidate candidate : candidates) {
             candidate.parts().forEach(part -> add(names, part));
+            addWaysToLoseBatteries(names, candidate);
         }
         List<Named<Meant>> all = new ArrayList<>();
         all.add(named(FailureCatalogue.CHARGING_LOST, "charging lost", "no charging"));
@@ -115,6 +120,40 @@ public final class NamedFailures {
         }
         names.forEach((meant, called) -> all.add(new Named<>(meant, List.copyOf(called))));
         return all;
+    }
+
+    /** A battery is open where anything in the line to it is: "battery open" means each of them. */
+    private static void addWaysToLoseBatteries(Map<Meant, Set<Name>> names, Candidate candidate) {
+        MetalLines lines = new MetalLines(candidate, candidate.circuit());
+        List<Part> batteries =
+                candidate.parts().stream()
+                        .filter(p -> p.elements().stream().anyMatch(Cell.class::isInstance))
+                        .toList();
+        for (Part battery : batteries) {
+            candidate
+                    .wires()
+                    .map(wire -> lines.of(wire.id()))
+                    .filter(line -> line.passes(battery.id()))
+                    .flatMap(line -> line.links().stream())
+                    .map(Circuit.Placed::part)
+                    .distinct()
+                    .flatMap(id -> candidate.part(id).stream())
+                    .forEach(part -> addOpen(names, battery, part));
+        }
+    }
+
+    private static void addOpen(Map<Meant, Set<Name>> names, Part battery, Part part) {
+        part.failureModes().stream()
+                .filter(mode -> FailureWords.of(mode).contains(OPEN))
+                .map(mode -> Failure.of(new Candidate.Hit(part.id(), mode)).name())
+                .map(failure -> new Meant(part.id(), failure))
+                .forEach(
+                        meant ->
+                                names.computeIfAbsent(meant, m -> new LinkedHashSet<>())
+                                        .addAll(
+                                                List.of(
+                                                        new Name(battery.id(), OPEN),
+                                                        new Name(battery.tag().label(), OPEN))));
     }
 
     private static Named<Meant> named(String operatingCase, String... names) {

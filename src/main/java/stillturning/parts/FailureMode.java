@@ -29,8 +29,12 @@ public record FailureMode(
      * @param inspection how to look for it, where that is not as for everything else of the part
      */
     public record Traits(
-            boolean whateverItsSupply, Optional<String> alsoCalled, Optional<String> inspection) {
-        static final Traits NONE = new Traits(false, Optional.empty(), Optional.empty());
+            boolean whateverItsSupply, List<String> alsoCalled, Optional<String> inspection) {
+        static final Traits NONE = new Traits(false, List.of(), Optional.empty());
+
+        public Traits {
+            alsoCalled = List.copyOf(alsoCalled);
+        }
     }
 
     public FailureMode {
@@ -64,8 +68,8 @@ public record FailureMode(
     }
 
     /** The same mode, which people also call otherwise. */
-    public FailureMode alsoCalled(String words) {
-        return with(new Traits(traits.whateverItsSupply, Optional.of(words), traits.inspection));
+    public FailureMode alsoCalled(String... words) {
+        return with(new Traits(traits.whateverItsSupply, List.of(words), traits.inspection));
     }
 
     /** The same mode, which is looked for in a way of its own. */

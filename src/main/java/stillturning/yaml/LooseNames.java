@@ -36,11 +36,18 @@ public final class LooseNames {
         }
     }
 
-    /** Words that say nothing about which. */
+    /** Words that say nothing about which: those of a question, and those for any failure. */
     private static final Set<String> FILLERS =
             Set.of(
                     "the", "of", "in", "at", "to", "is", "and", "s", "fails", "fail", "failed",
-                    "failure");
+                    "failure", "what", "happens", "happen", "if", "when", "does", "do", "would",
+                    "my", "our", "goes", "wrong", "breaks", "dies", "quits");
+
+    /** Nobody names a failure by more; what comes after them is not looked at. */
+    private static final int MOST_WORDS = 24;
+
+    /** No word of a name is as long. */
+    private static final int LONGEST_WORD = 60;
 
     private static final Pattern BETWEEN_WORDS =
             Pattern.compile("[^\\p{L}\\p{N}]+|(?<=\\p{L})(?=\\p{N})|(?<=\\p{N})(?=\\p{L})");
@@ -115,6 +122,26 @@ public final class LooseNames {
                 .toList();
     }
 
+    /** Things of which the whole head was said, whatever else was; those of the longest heads. */
+    public static <T> List<T> naming(String said, List<Named<T>> among) {
+        List<String> words = words(said);
+        int most = among.stream().mapToInt(named -> headSaid(words, named)).max().orElse(0);
+        return most == 0
+                ? List.of()
+                : among.stream()
+                        .filter(named -> headSaid(words, named) == most)
+                        .map(Named::thing)
+                        .toList();
+    }
+
+    private static int headSaid(List<String> said, Named<?> named) {
+        return named.names.stream()
+                .filter(name -> new Matching(said, name).head.isEmpty())
+                .mapToInt(name -> words(name.head).size())
+                .max()
+                .orElse(0);
+    }
+
     private static <T> Optional<Fitting<T>> fitting(List<String> said, Named<T> named) {
         return named.names.stream()
                 .flatMap(name -> fit(said, name).stream())
@@ -136,9 +163,11 @@ public final class LooseNames {
 
     /** Lower-case words of a text, fillers left out; all of them if there are only fillers. */
     private static List<String> words(String text) {
+        String start = text.substring(0, Math.min(text.length(), MOST_WORDS * LONGEST_WORD));
         List<String> all =
-                Stream.of(BETWEEN_WORDS.split(text.toLowerCase(Locale.ROOT)))
+                Stream.of(BETWEEN_WORDS.split(start.toLowerCase(Locale.ROOT)))
                         .filter(word -> !word.isEmpty())
+                        .limit(MOST_WORDS)
                         .toList();
         List<String> telling = all.stream().filter(word -> !FILLERS.contains(word)).toList();
         return telling.isEmpty() ? all : telling;

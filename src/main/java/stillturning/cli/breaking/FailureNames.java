@@ -24,6 +24,7 @@ import stillturning.yaml.LooseNames.Named;
 final class FailureNames {
 
     private static final int NAMED = 12;
+    private static final int LONGEST_SHOWN = 200;
 
     private final List<Candidate> candidates;
     private final NamedFailures named;
@@ -53,6 +54,14 @@ final class FailureNames {
         if (!shared.isEmpty()) {
             return causes(said, shared);
         }
+        List<String> ways = parts.isEmpty() ? waysToFail(said, names) : List.of();
+        if (!ways.isEmpty()) {
+            throw new Refusal(
+                    "nothing here fails by the name "
+                            + quoted(said)
+                            + "; what is named there fails in these ways:"
+                            + listed(ways.stream()));
+        }
         if (parts.isEmpty()) {
             throw new Refusal(
                     unknown(
@@ -74,6 +83,19 @@ final class FailureNames {
                                         f ->
                                                 wanted.contains(Meant.ANY)
                                                         || wanted.contains(f.name())));
+    }
+
+    /** The ways in which a part fails that was named together with what it does not do. */
+    private static List<String> waysToFail(String said, List<Named<Meant>> names) {
+        List<Named<Meant>> parts =
+                names.stream().filter(n -> n.thing().failure().equals(Meant.ANY)).toList();
+        List<String> named =
+                LooseNames.naming(said, parts).stream().map(Meant::part).distinct().toList();
+        return names.stream()
+                .map(Named::thing)
+                .filter(m -> named.contains(m.part()) && !m.failure().equals(Meant.ANY))
+                .map(Meant::failure)
+                .toList();
     }
 
     private List<Named<String>> causeNames() {
@@ -114,14 +136,19 @@ final class FailureNames {
     }
 
     private static String unknown(String said, List<String> nearest) {
-        String start = "nothing here fails by the name \"" + said + "\"";
+        String start = "nothing here fails by the name " + quoted(said);
         return nearest.isEmpty()
                 ? start + "; name a part, or leave --failure out to see them all"
                 : start + "; nearest:" + listed(nearest.stream());
     }
 
     private static String ambiguous(String said, Stream<String> best) {
-        return "\"" + said + "\" may mean any of these; say more:" + listed(best);
+        return quoted(said) + " may mean any of these; say more:" + listed(best);
+    }
+
+    private static String quoted(String said) {
+        boolean shown = said.length() <= LONGEST_SHOWN;
+        return "\"" + (shown ? said : said.substring(0, LONGEST_SHOWN) + " ...") + "\"";
     }
 
     private static String listed(Stream<String> names) {

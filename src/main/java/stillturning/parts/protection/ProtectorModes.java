@@ -20,7 +20,8 @@ final class ProtectorModes {
         return List.of(
                 // heat is what a protector opens from, and a wet contact corrodes open
                 FailureMode.of("opens-for-no-reason", Faults.open(protector.name()))
-                        .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED),
+                        .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED)
+                        .alsoCalled("open"),
                 FailureMode.of(
                                 "does-not-open-when-it-should",
                                 Faults.metalFor(protector, protector.ohms()))

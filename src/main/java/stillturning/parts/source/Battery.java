@@ -158,7 +158,7 @@ public record Battery(
                 // torn off its terminals; between them water passes too little to matter
                 FailureMode.of("disconnects-itself", Faults.open("cell"))
                         .by(Damage.TORN, Damage.SCORCHED, Damage.HUNG)
-                        .alsoCalled("management disconnects"),
+                        .alsoCalled("management disconnects", "open"),
                 FailureMode.of("one-cell-shorted", new Put(cell(shorted))),
                 FailureMode.of("capacity-lost", new Put(aged(WORN_OUT).cell(openCircuit)))
                         .inspectedBy("capacity test at a known current, against time"));

@@ -108,7 +108,8 @@ public record Contactor(Tag tag, Winding winding, double contactOhms) implements
     public List<FailureMode> failureModes() {
         return List.of(
                 FailureMode.of("drops-out", Faults.open("coil"))
-                        .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED),
+                        .by(Damage.TORN, Damage.SCORCHED, Damage.SOAKED)
+                        .alsoCalled("stuck open", "will not close"),
                 FailureMode.shorted("coil-shorted", winding.coil()).inspectedBy(COIL),
                 FailureMode.of("welded", Faults.metalFor(contact(), contactOhms)));
     }

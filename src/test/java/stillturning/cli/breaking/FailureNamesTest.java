@@ -61,10 +61,12 @@ class FailureNamesTest {
         "feed wire chafed, main-bus-feed-wire: chafed to ground",
         "chafed, main-bus-feed-wire: chafed to ground",
         "batt capacity, battery: capacity lost",
-        "alternator 2 field, alternator-2: field open",
+        "alternator 2 field op, alternator-2: field open",
         "charging lost, charging lost",
         "Charging-Lost, charging lost",
-        "no charging, charging lost"
+        "no charging, charging lost",
+        "what if the alternator-2 field goes open?, alternator-2: field open",
+        "What happens if the main bus is short to ground?, main-bus: short to ground"
     })
     void wordsOfAPartAndItsModeMeanThatFailure(String said, String failure) {
         assertEquals(List.of(failure), found(said));
@@ -77,6 +79,72 @@ class FailureNamesTest {
                         .map(mode -> "main-bus: " + mode.name())
                         .toList(),
                 found("main bus"));
+    }
+
+    @Test
+    void aQuestionIsUnderstood() {
+        assertEquals(found("main bus"), found("what happens if the main bus fails?"));
+        assertEquals(found("main bus"), found("What would happen when our main-bus dies"));
+    }
+
+    @Test
+    void aContactorThatDropsOutIsStuckOpen() {
+        Candidate candidate =
+                new Bench()
+                        .battery("battery", 20, 0.01, 1.2)
+                        .contactor("main-contactor")
+                        .candidate();
+        Map<String, List<Failure>> found = of(candidate).find("stuck open");
+        assertEquals(
+                List.of("main-contactor: drops out"),
+                names(found.getOrDefault(candidate.id(), List.of())));
+    }
+
+    /** The battery itself, the wires and the fuse to the bus, the wire back: not what is beyond. */
+    @Test
+    void aBatteryIsOpenInEveryWayInWhichItIsLost() {
+        Candidate candidate =
+                new Bench()
+                        .battery("spare-battery", 20, 0.01, 1.2)
+                        .wire("lead", 1, 0.01)
+                        .breaker("lead-breaker", 10)
+                        .bus("bus", "feed")
+                        .wire("beyond", 1, 0.01)
+                        .join("spare-battery", "plus", "lead", "a")
+                        .join("lead", "b", "lead-breaker", "in")
+                        .join("lead-breaker", "out", "bus", "feed")
+                        .wire("beyond-2", 1, 0.01)
+                        .join("bus", "bar", "beyond", "a")
+                        .join("bus", "bar", "beyond-2", "a")
+                        .candidate();
+        Refusal refusal =
+                assertThrows(Refusal.class, () -> of(candidate).find("spare battery open"));
+        assertEquals(
+                List.of(
+                        "spare-battery: disconnects itself",
+                        "lead: open",
+                        "lead-breaker: opens for no reason"),
+                refusal.getMessage().lines().skip(1).map(String::strip).toList());
+    }
+
+    @Test
+    void whatAPartDoesNotDoIsAnsweredWithWhatItDoes() {
+        Refusal refusal = assertThrows(Refusal.class, () -> found("main bus explodes"));
+        assertEquals(
+                "nothing here fails by the name \"main bus explodes\"; what is named there fails in"
+                        + " these ways:"
+                        + String.join("", found("main bus").stream().map(f -> "\n  " + f).toList()),
+                refusal.getMessage());
+    }
+
+    /** Words beyond those of any name are not looked at, so that the work has an end. */
+    @Test
+    void aVeryLongQuestionIsRefusedWithItsStart() {
+        String said = "main bus " + "and so on and on ".repeat(100_000);
+        Refusal refusal = assertThrows(Refusal.class, () -> found(said));
+        assertTrue(refusal.getMessage().length() < 1000);
+        assertTrue(
+                refusal.getMessage().startsWith("nothing here fails by the name \"main bus and"));
     }
 
     @Test
