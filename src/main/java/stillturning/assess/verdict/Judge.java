@@ -14,6 +14,7 @@ import stillturning.assess.verdict.Verdict.Stories;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
+import stillturning.parts.element.curve.Overcharge;
 import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
@@ -21,6 +22,7 @@ import stillturning.story.Setting.Propeller;
 import stillturning.story.Story;
 import stillturning.story.Story.EngineFate;
 import stillturning.story.Story.Feed;
+import stillturning.story.StoryEvent;
 import stillturning.story.timeline.Timeline;
 
 /** Tells a failure's story with every kind of pilot, and says what came of it. */
@@ -57,11 +59,30 @@ public final class Judge {
     }
 
     public Verdict judge(Failure failure) {
-        Verdict typical = typically(failure);
+        Verdict typical = withOvercharge(failure, typically(failure));
         return typical.within(
                 Tolerances.of(
                         typical.planned(),
                         race -> judge(failure, Setting.with(Pilot.PLANNED).with(race))));
+    }
+
+    /**
+     * Whether a runaway reaches what stops it hangs on the law by which full batteries gas, which
+     * nobody knows of a battery that he has not measured: where another law makes another outcome,
+     * it stands beside it.
+     */
+    private Verdict withOvercharge(Failure failure, Verdict typical) {
+        if (typical.unaided().of(StoryEvent.Kind.BATTERY_GASSES).isEmpty()) {
+            return typical;
+        }
+        Verdict noted = typical;
+        for (Overcharge law : List.of(Overcharge.EARLY, Overcharge.LATE)) {
+            Outcome other = judge(failure, Setting.with(Pilot.PLANNED).with(law)).outcome();
+            if (other != typical.outcome()) {
+                noted = noted.noting(Remarks.byAnotherLaw(law, other));
+            }
+        }
+        return noted;
     }
 
     /** The same with every protector as its kind is on the whole. */
@@ -79,7 +100,7 @@ public final class Judge {
             Story story = stories.with(kind);
             boolean same = story.pilot() == Pilot.PLANNED;
             Outcome outcome = same ? planned : outcome(story, stories.unaided(), losses(story));
-            rulings.put(kind, new Ruling(outcome, Remarks.of(outcome, story)));
+            rulings.put(kind, new Ruling(outcome, Remarks.of(outcome, story, stories.unaided())));
         }
         Optional<Double> actBy =
                 planned.needsPilot()

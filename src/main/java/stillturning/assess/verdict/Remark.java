@@ -13,6 +13,10 @@ public record Remark(Topic topic, String words) {
         UNTOLD,
         /** Most of the time that is left has gone before anybody can notice anything. */
         UNSEEN,
+        /** What still works once the quick events are over is destroyed later. */
+        LOSS_LATER,
+        /** By another of the laws by which full batteries may gas, something else comes of it. */
+        OVERCHARGE,
         /** It stops for good, though late enough to have landed. */
         STOPS_LATER,
         /** It faltered, or stopped and came back, before what the outcome tells. */

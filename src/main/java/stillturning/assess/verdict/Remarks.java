@@ -2,8 +2,11 @@ package stillturning.assess.verdict;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import stillturning.assess.verdict.Remark.Topic;
 import stillturning.model.CountsFrom;
+import stillturning.parts.element.curve.Overcharge;
 import stillturning.quantity.Formats;
 import stillturning.story.FirstSign;
 import stillturning.story.Story;
@@ -21,7 +24,7 @@ final class Remarks {
 
     private Remarks() {}
 
-    static List<Remark> of(Outcome outcome, Story story) {
+    static List<Remark> of(Outcome outcome, Story story, Story unaided) {
         List<Remark> remarks = new ArrayList<>();
         EngineFate engine = story.engine();
         story.untold()
@@ -30,6 +33,9 @@ final class Remarks {
             engine.sign()
                     .filter(sign -> late(sign, engine))
                     .ifPresent(sign -> remarks.add(unseen(sign, engine)));
+        }
+        if (outcome != Outcome.ENGINE_LOST) {
+            laterLoss(unaided).ifPresent(remarks::add);
         }
         if (outcome != Outcome.ENGINE_LOST && engine.endurance().ends()) {
             remarks.add(
@@ -42,6 +48,50 @@ final class Remarks {
             remarks.add(new Remark(Topic.FALTERED_BEFORE, interruption(story)));
         }
         return List.copyOf(remarks);
+    }
+
+    /** What comes of it where full batteries gas by this law. */
+    static Remark byAnotherLaw(Overcharge law, Outcome outcome) {
+        String gasses =
+                switch (law) {
+                    case EARLY -> "at less voltage than is typical";
+                    case TYPICAL -> "as is typical";
+                    case LATE -> "at more voltage than is typical";
+                };
+        return new Remark(
+                Topic.OVERCHARGE,
+                "where a full battery gasses "
+                        + gasses
+                        + ", which only a measurement tells: "
+                        + outcome.words());
+    }
+
+    /** What nobody who does nothing escapes, though the outcome counts only what comes at once. */
+    private static Optional<Remark> laterLoss(Story unaided) {
+        List<StoryEvent> losses =
+                unaided.happenings().stream().filter(event -> isLaterLoss(unaided, event)).toList();
+        if (losses.isEmpty()) {
+            return Optional.empty();
+        }
+        String lost =
+                losses.stream().map(StoryEvent::part).distinct().collect(Collectors.joining(", "));
+        return Optional.of(
+                new Remark(
+                        Topic.LOSS_LATER,
+                        "ends in loss after "
+                                + Formats.lasting(losses.get(0).seconds())
+                                + " if nobody acts: of "
+                                + lost));
+    }
+
+    private static boolean isLaterLoss(Story unaided, StoryEvent event) {
+        if (event.kind() == StoryEvent.Kind.LOAD_DESTROYED) {
+            return unaided.aftermath().working().contains(event.part());
+        }
+        return event.kind() == StoryEvent.Kind.BATTERY_DISCONNECTS
+                && unaided.of(StoryEvent.Kind.BATTERY_GASSES).stream()
+                        .filter(gas -> gas.part().equals(event.part()))
+                        .anyMatch(gas -> event.seconds() - gas.seconds() > AT_ONCE_SECONDS);
     }
 
     private static boolean late(FirstSign sign, EngineFate engine) {

@@ -2,6 +2,7 @@ package stillturning.assess.verdict;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -131,6 +132,13 @@ public record Verdict(
     /** The same, with what the tolerance of the protectors leaves open. */
     Verdict within(Optional<ToleranceOutcome> band) {
         return new Verdict(failure, rulings, stories, losses, engineOwn, actBySeconds, band);
+    }
+
+    /** The same, with one thing more that a pilot who keeps to the procedures has to know. */
+    Verdict noting(Remark remark) {
+        Map<Pilot, Ruling> noted = new EnumMap<>(rulings);
+        noted.computeIfPresent(Pilot.PLANNED, (pilot, ruling) -> ruling.noting(remark));
+        return new Verdict(failure, noted, stories, losses, engineOwn, actBySeconds, inBand);
     }
 
     /** Whether something worse may come of it, within the tolerance of the protectors. */
