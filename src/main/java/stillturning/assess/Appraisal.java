@@ -40,7 +40,8 @@ public record Appraisal(
      * @param chargingLost all charging sources failing
      * @param lasting how long the engine then runs, by what is switched off
      * @param leftSwitches each switch of normal flight left in another position
-     * @param starts the engine started on the ground; none where the study has no starter
+     * @param starts the engine started on the ground, as stated and then with tired batteries in
+     *     the cold; none where the study has no starter
      * @param harmfulMoves drills and procedures whose moves do less harm in another order
      */
     public record Cases(
@@ -54,6 +55,13 @@ public record Appraisal(
             leftSwitches = List.copyOf(leftSwitches);
             starts = List.copyOf(starts);
             harmfulMoves = List.copyOf(harmfulMoves);
+        }
+
+        /** The start in the cold with tired batteries. */
+        Optional<StartAttempt> coldStart() {
+            return starts.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(starts.get(starts.size() - 1));
         }
     }
 

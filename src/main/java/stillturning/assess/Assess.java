@@ -28,6 +28,7 @@ import stillturning.assess.verdict.Verdict;
 import stillturning.model.Burdens;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
+import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.Study.Weight;
 import stillturning.model.failure.Failure;
@@ -300,7 +301,13 @@ public final class Assess {
         Burdens burdens = Burdens.of(candidate);
         Complexity complexity = Complexity.of(candidate, structure.independentLoops());
         Requirements requirements =
-                new Requirements(study.goals(), singles, masterOff, chargingLost, burdens);
+                new Requirements(
+                        study.goals(),
+                        singles,
+                        masterOff,
+                        chargingLost,
+                        burdens,
+                        starts(study, trials, cases, singles));
         List<RequirementMet> met =
                 study.goals().requirements().stream().map(requirements::check).toList();
         Measures measures =
@@ -310,6 +317,16 @@ public final class Assess {
                         values(singles, lasts(study, chargingLost), burdens, complexity));
         return new Appraisal(
                 candidate, NothingBroken.of(timeline), singles, cases, structure, measures, met);
+    }
+
+    private static Requirements.Starts starts(
+            Study study, OtherConditions trials, Cases cases, List<Verdict> singles)
+            throws UntoldStory {
+        boolean asked =
+                study.goals().requirements().contains(new Requirement.RestartsInFlight());
+        List<Failure> failures =
+                held(singles).map(Verdict::failure).filter(f -> asked).toList();
+        return new Requirements.Starts(cases.coldStart(), trials.notRestartedAfter(failures));
     }
 
     /** Failures are told in parallel and put back in order. */

@@ -79,6 +79,50 @@ final class OtherConditions {
         return starts;
     }
 
+    /**
+     * Single failures after which a stopped engine cannot be started again in flight, the batteries
+     * charged as stated but cold. The starter's own failures are the same in every candidate.
+     */
+    List<String> notRestartedAfter(List<Failure> failures) throws UntoldStory {
+        if (failures.isEmpty()) {
+            return List.of();
+        }
+        Study.Aircraft aircraft = study.aircraft();
+        Study cold =
+                new Study(
+                        study.id(),
+                        study.heading(),
+                        aircraft.at(aircraft.engine().starting().coldCelsius()),
+                        study.goals(),
+                        study.candidates());
+        Timeline timeline = new Timeline(cold, candidate);
+        List<String> names = new ArrayList<>();
+        for (Failure failure : failures) {
+            if (!ofTheStarterItself(failure) && !restarts(timeline, failure)) {
+                names.add(failure.name());
+            }
+        }
+        return names;
+    }
+
+    /** What cannot be computed counts as the worse. */
+    private static boolean restarts(Timeline timeline, Failure failure) {
+        try {
+            return timeline.restart(failure).runs();
+        } catch (UntoldStory e) {
+            return false;
+        }
+    }
+
+    private boolean ofTheStarterItself(Failure failure) {
+        Optional<String> starter = study.aircraft().engine().starting().starter();
+        return failure.hits().stream()
+                .allMatch(
+                        hit ->
+                                starter.equals(Optional.of(hit.part()))
+                                        && hit.mode().traits().whateverItsSupply());
+    }
+
     List<LeftSwitch> leftSwitches() {
         List<Moment> moments = moments(study);
         if (moments.isEmpty()) {

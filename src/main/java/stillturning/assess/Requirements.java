@@ -12,6 +12,8 @@ import stillturning.model.Burdens;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
+import stillturning.story.StartAttempt;
+import stillturning.story.StoryEvent;
 
 /** Holds a candidate's verdicts against the hard requirements. */
 final class Requirements implements Requirement.Visitor<RequirementMet> {
@@ -21,18 +23,29 @@ final class Requirements implements Requirement.Visitor<RequirementMet> {
     private final Optional<Verdict> masterOff;
     private final Verdict chargingLost;
     private final Burdens burdens;
+    private final Starts beside;
+
+    /**
+     * How the engine starts.
+     *
+     * @param notRestartedAfter failures after which it cannot be started again in flight, if that
+     *     is asked
+     */
+    record Starts(Optional<StartAttempt> coldStart, List<String> notRestartedAfter) {}
 
     Requirements(
             Study.Goals goals,
             List<Verdict> singles,
             Optional<Verdict> masterOff,
             Verdict chargingLost,
-            Burdens burdens) {
+            Burdens burdens,
+            Starts beside) {
         this.goals = goals;
         this.singles = singles.stream().filter(v -> !v.engineOwn()).toList();
         this.masterOff = masterOff;
         this.chargingLost = chargingLost;
         this.burdens = burdens;
+        this.beside = beside;
     }
 
     RequirementMet check(Requirement requirement) {
@@ -58,6 +71,36 @@ final class Requirements implements Requirement.Visitor<RequirementMet> {
     public RequirementMet visit(Requirement.InterruptionBelow requirement) {
         double seconds = requirement.seconds();
         return noneOf(requirement, v -> interrupts(v, seconds), "do, or stop it");
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.RestartsInFlight requirement) {
+        List<String> names = beside.notRestartedAfter();
+        String reason =
+                names.isEmpty()
+                        ? "it can after each of " + singles.size()
+                        : "it cannot after " + names.size() + " of " + singles.size();
+        return new RequirementMet(requirement.inWords(), names.isEmpty(), reason, names);
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.StartsCold requirement) {
+        Optional<StartAttempt> cold = beside.coldStart();
+        return met(
+                requirement,
+                cold.filter(StartAttempt::runs).isPresent(),
+                cold.map(start -> start.conditions() + ": " + started(start))
+                        .orElse("the study has no starter"));
+    }
+
+    private static String started(StartAttempt start) {
+        return start.runs()
+                ? "it runs after " + Formats.duration(start.seconds())
+                : start.happenings().stream()
+                        .filter(h -> h.kind() == StoryEvent.Kind.CRANKING_FAILS)
+                        .findFirst()
+                        .map(h -> "it " + h.words())
+                        .orElse("nothing turns it");
     }
 
     @Override

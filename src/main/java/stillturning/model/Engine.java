@@ -26,10 +26,21 @@ public record Engine(
      * @param starter the load that cranks it, if the study has one
      * @param tiredCharge share of its stated charge that a tired battery brings, 0 to 1
      * @param coldCelsius temperature of a cold start (°C)
+     * @param habitSeconds time after which the pilot presses the starter by habit once the engine
+     *     has stopped in flight (s); empty if only procedures have him press it
      */
-    public record Starting(Optional<String> starter, double tiredCharge, double coldCelsius) {
+    public record Starting(
+            Optional<String> starter,
+            double tiredCharge,
+            double coldCelsius,
+            Optional<Double> habitSeconds) {
         /** Nothing cranks it. */
         public static final Starting BY_HAND = new Starting(Optional.empty(), 1, 25);
+
+        /** A starter that nobody presses by habit. */
+        public Starting(Optional<String> starter, double tiredCharge, double coldCelsius) {
+            this(starter, tiredCharge, coldCelsius, Optional.empty());
+        }
 
         public Starting {
             if (!(tiredCharge > 0 && tiredCharge <= 1)) {

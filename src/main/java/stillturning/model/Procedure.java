@@ -27,9 +27,15 @@ public record Procedure(
      * @param automatic part or load that does it by itself while it works; empty for the pilot
      * @param eachSeconds time from one load to the next, in the order of their ranks and only while
      *     a cue lasts (s); 0 for all at once
+     * @param pressesStarter whether the starter is pressed after the moves
      */
-    public record Doing(Optional<String> automatic, double eachSeconds) {
+    public record Doing(Optional<String> automatic, double eachSeconds, boolean pressesStarter) {
         public static final Doing BY_PILOT_AT_ONCE = new Doing(Optional.empty(), 0);
+
+        /** One that leaves the starter alone. */
+        public Doing(Optional<String> automatic, double eachSeconds) {
+            this(automatic, eachSeconds, false);
+        }
 
         public Doing {
             if (!(eachSeconds >= 0)) {

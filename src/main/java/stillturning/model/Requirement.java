@@ -23,6 +23,10 @@ public sealed interface Requirement {
 
         T visit(InterruptionBelow requirement);
 
+        T visit(RestartsInFlight requirement);
+
+        T visit(StartsCold requirement);
+
         T visit(WeightAtMost requirement);
     }
 
@@ -92,6 +96,32 @@ public sealed interface Requirement {
             return "no single failure interrupts the engine for "
                     + Math.round(seconds * 1000)
                     + " ms or more";
+        }
+    }
+
+    /** What is left after any single failure starts a stopped engine again, charged but cold. */
+    record RestartsInFlight() implements Requirement {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
+        public String inWords() {
+            return "after any single failure the engine can be started again in flight";
+        }
+    }
+
+    /** The engine starts in the cold with tired batteries. */
+    record StartsCold() implements Requirement {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
+        public String inWords() {
+            return "the engine starts in the cold with tired batteries";
         }
     }
 

@@ -175,14 +175,19 @@ public final class StoryFacts {
     private static List<Fact> pilot(Story story) {
         return List.of(
                 new Fact("pilot sees", first(story.of(StoryEvent.Kind.CUE))),
-                new Fact("pilot does", first(story.of(StoryEvent.Kind.PILOT))));
+                new Fact("pilot does", first(acts(story))));
+    }
+
+    /** What the pilot does, the starter included. */
+    private static List<StoryEvent> acts(Story story) {
+        return story.happenings().stream().filter(h -> h.kind().isAct()).toList();
     }
 
     /** Each thing once, when it first happens. */
     private static String first(List<StoryEvent> happenings) {
         Map<String, String> byPart = new LinkedHashMap<>();
         for (StoryEvent h : happenings) {
-            String words = h.kind() == StoryEvent.Kind.PILOT ? ": " + h.words() : "";
+            String words = h.kind().isAct() ? ": " + h.words() : "";
             byPart.putIfAbsent(
                     h.part() + words, h.part() + words + " (" + EventLines.time(h.seconds()) + ")");
         }

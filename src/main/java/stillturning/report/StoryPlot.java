@@ -171,7 +171,7 @@ public final class StoryPlot {
     }
 
     private boolean onPurpose(StoryEvent happening) {
-        return happening.kind() == Kind.PILOT
+        return happening.kind().isAct()
                 || (happening.kind() == Kind.FAILURE && story.failure().hits().isEmpty());
     }
 }

@@ -35,6 +35,7 @@ public final class StoryText {
                     Kind.ENGINE_STOPS,
                     Kind.ENGINE_RESTARTS,
                     Kind.PHASE,
+                    Kind.CRANKING,
                     Kind.CHATTER,
                     Kind.UNTOLD);
 
@@ -74,7 +75,7 @@ public final class StoryText {
                 left = 0;
                 String head = "  " + right(line.time(), times) + "  " + chain(line, numbers);
                 lines.addAll(
-                        hung(head + (line.kind() == Kind.PILOT ? " > " : "   "), line.event()));
+                        hung(head + (line.kind().isAct() ? " > " : "   "), line.event()));
             }
         }
         addFold(left, lines);

@@ -69,8 +69,9 @@ public record Story(
     /**
      * What became of the engine.
      *
-     * @param endurance how long it can run
+     * @param endurance how long it can run, times left out in which the flight has it off
      * @param sign the first that the pilot can notice; empty if there is nothing to notice
+     * @param ranUnnoticedSeconds how long it has run until then, or until the telling stops (s)
      * @param longestInterruptionSeconds longest time that its needs were not met without stopping
      *     it (s), 0 for none
      * @param stops how often it stopped
@@ -79,6 +80,7 @@ public record Story(
     public record EngineFate(
             Endurance endurance,
             Optional<FirstSign> sign,
+            double ranUnnoticedSeconds,
             double longestInterruptionSeconds,
             int stops,
             boolean runningAtEnd) {
@@ -90,7 +92,7 @@ public record Story(
         public double lastsFrom(CountsFrom from) {
             double seconds = endurance.seconds();
             return endurance.ends() && from == CountsFrom.FIRST_SIGN
-                    ? seconds - Math.min(seconds, signSeconds())
+                    ? seconds - Math.min(seconds, ranUnnoticedSeconds)
                     : seconds;
         }
 

@@ -53,6 +53,11 @@ public record StoryEvent(double seconds, Kind kind, String part, String words, i
         /** Stands for rounds that are the same as those told. */
         REPEATS,
         /** What follows cannot be computed. */
-        UNTOLD
+        UNTOLD;
+
+        /** Whether the pilot's hand does it. */
+        public boolean isAct() {
+            return this == PILOT || this == CRANKING;
+        }
     }
 }

@@ -143,7 +143,7 @@ class StoryTextTest {
                 Moment.heldIn("cruise"),
                 Setting.with(Pilot.NEVER),
                 List.of(happenings),
-                new Story.EngineFate(new Endurance.Lasts(90), Optional.empty(), 0, 1, false),
+                new Story.EngineFate(new Endurance.Lasts(90), Optional.empty(), 90, 0, 1, false),
                 new Story.Aftermath(Set.of(), Set.of(), false),
                 new Story.Measured(
                         List.of(), List.of(), List.of(), new Balance(Map.of(), List.of(), 0)),

@@ -11,6 +11,8 @@ public record Remark(Topic topic, String words) {
     public enum Topic {
         /** It cannot be told to its end, and so counts as engine lost. */
         UNTOLD,
+        /** The starter is tried and does not start it. */
+        CANNOT_BE_STARTED,
         /** Most of the time that is left has gone before anybody can notice anything. */
         UNSEEN,
         /** What still works once the quick events are over is destroyed later. */

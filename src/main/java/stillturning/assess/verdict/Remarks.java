@@ -29,6 +29,14 @@ final class Remarks {
         EngineFate engine = story.engine();
         story.untold()
                 .ifPresent(reason -> remarks.add(new Remark(Topic.UNTOLD, UNTOLD + ": " + reason)));
+        List<StoryEvent> failed = story.of(StoryEvent.Kind.CRANKING_FAILS);
+        if (!engine.runningAtEnd() && !failed.isEmpty()) {
+            String why = failed.get(failed.size() - 1).words();
+            remarks.add(
+                    new Remark(
+                            Topic.CANNOT_BE_STARTED,
+                            "the engine cannot be started again; the last time it " + why));
+        }
         if (engine.endurance().ends()) {
             engine.sign()
                     .filter(sign -> late(sign, engine))

@@ -2,11 +2,11 @@ package stillturning.cli.breaking;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import stillturning.assess.Assess;
 import stillturning.cli.terminal.Refusal;
 import stillturning.model.Study;
 import stillturning.story.Moment;
 import stillturning.story.Moment.Batteries;
+import stillturning.story.Moment.Span;
 import stillturning.yaml.LooseNames;
 import stillturning.yaml.LooseNames.Name;
 import stillturning.yaml.LooseNames.Named;
@@ -23,8 +23,8 @@ final class PhaseNames {
      */
     static Moment find(Study study, String said) {
         List<Named<Moment>> names =
-                Assess.moments(study).stream()
-                        .filter(moment -> moment.batteries() == Batteries.AS_STATED)
+                study.aircraft().phases().stream()
+                        .map(phase -> new Moment(phase.name(), Span.FLOWN, Batteries.AS_STATED))
                         .map(moment -> new Named<>(moment, List.of(Name.of(moment.phase()))))
                         .toList();
         List<Moment> best = LooseNames.best(said, names);
@@ -32,7 +32,7 @@ final class PhaseNames {
             return best.get(0);
         }
         throw new Refusal(
-                "no phase in which the engine runs is called \""
+                "no phase is called \""
                         + said
                         + "\"; write one of "
                         + names.stream()

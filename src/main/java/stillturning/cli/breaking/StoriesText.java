@@ -48,6 +48,7 @@ final class StoriesText {
                     Kind.SOURCE_UNSTEADY,
                     Kind.LOAD_DUMP,
                     Kind.PILOT,
+                    Kind.CRANKING,
                     Kind.ENGINE_INTERRUPTED,
                     Kind.ENGINE_RECOVERS,
                     Kind.ENGINE_STOPS,

@@ -204,7 +204,10 @@ public final class CheckedStudyReader {
             }
         }
         return new Engine.Starting(
-                starter, engine.tiredBattery().quantity().si(), engine.coldStart().quantity().si());
+                starter,
+                engine.tiredBattery().quantity().si(),
+                engine.coldStart().quantity().si(),
+                engine.pressesStarterAfter().map(after -> after.quantity().si()));
     }
 
     private void baseline(Set<String> candidates) {
@@ -229,7 +232,14 @@ public final class CheckedStudyReader {
                     new Phase(
                             phase.name(),
                             phase.lasts().si(),
-                            phase.alternator().quantity().si() / SECONDS_PER_MINUTE));
+                            phase.alternator().quantity().si() / SECONDS_PER_MINUTE,
+                            phase.engineOff()));
+            if (phase.engineOff() && !study.engine().windmills() && study.engine().starter().isEmpty()) {
+                report.problem(
+                        DocumentPlaces.under(DocumentPlaces.item("phases", i), "engine-off"),
+                        "nothing can start the engine again after \"" + phase.name() + "\"",
+                        "name the engine's starter");
+            }
         }
         if (phases.isEmpty()) {
             report.problem("phases", "no phase is written", "write at least one");
@@ -256,7 +266,7 @@ public final class CheckedStudyReader {
     private Phase runUpPhase(List<Phase> phases) {
         return study.runUpIn()
                 .flatMap(name -> phase("run-up-in", name, phases))
-                .or(() -> phases.stream().filter(p -> !cranked(p)).findFirst())
+                .or(() -> phases.stream().filter(p -> !cranked(p) && !p.engineOff()).findFirst())
                 .orElseGet(() -> phases.get(0));
     }
 
@@ -309,6 +319,12 @@ public final class CheckedStudyReader {
         written.interruptionBelow()
                 .map(q -> new Requirement.InterruptionBelow(q.si()))
                 .ifPresent(requirements::add);
+        if (written.restartsInFlight()) {
+            requirements.add(new Requirement.RestartsInFlight());
+        }
+        if (written.startsCold()) {
+            requirements.add(new Requirement.StartsCold());
+        }
         written.weightAtMost()
                 .map(q -> new Requirement.WeightAtMost(q.si()))
                 .ifPresent(requirements::add);

@@ -245,7 +245,10 @@ final class CockpitReader {
                 entry.after().quantity().si(),
                 entry.moves(),
                 entry.sheds(),
-                new Procedure.Doing(entry.by(), entry.oneEach().map(Quantity::si).orElse(0.0)));
+                new Procedure.Doing(
+                        entry.by(),
+                        entry.oneEach().map(Quantity::si).orElse(0.0),
+                        entry.pressesStarter()));
     }
 
     /** Only what has electronics inside can do something by itself. */

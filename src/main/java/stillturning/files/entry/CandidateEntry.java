@@ -129,6 +129,8 @@ public record CandidateEntry(
             @Describes("Position by lever.") @Default("{}") Map<String, String> moves,
             @Describes("Loads switched off at their own switches.") @Default("[]")
                     List<String> sheds,
+            @Describes("Whether the starter is pressed after the moves.") @Default("no")
+                    boolean pressesStarter,
             @Describes(
                             "Part or load that does it by itself while it works; the pilot if not written.")
                     Optional<String> by,

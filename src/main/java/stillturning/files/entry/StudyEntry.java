@@ -129,7 +129,10 @@ public record StudyEntry(
                     Quantity lasts,
             @Describes("Speed of the alternator while the engine runs.")
                     @OfDimension(value = Dimension.ROTATION, least = "0 rpm")
-                    Given alternator) {}
+                    Given alternator,
+            @Describes("Whether the engine is off on purpose, as in a glider that soars.")
+                    @Default("no")
+                    boolean engineOff) {}
 
     /** What the engine needs. */
     @Describes("What the engine needs, and what becomes of it without.")
@@ -151,6 +154,10 @@ public record StudyEntry(
             @Describes(
                             "The load that cranks it; it runs in the phase in which the engine is started.")
                     Optional<String> starter,
+            @Describes(
+                            "Time after which the pilot presses the starter by habit once the engine has stopped in flight; never if not written.")
+                    @OfDimension(value = Dimension.TIME, least = "0 s")
+                    Optional<Given> pressesStarterAfter,
             @Describes("Share of their charge that tired batteries bring to a hard start.")
                     @Default("50 % (guess)")
                     @OfDimension(value = Dimension.RATIO, above = "0 %", most = "100 %")
@@ -173,6 +180,12 @@ public record StudyEntry(
             @Describes("Every interruption of the engine's supply is shorter than this.")
                     @OfDimension(value = Dimension.TIME, above = "0 s")
                     Optional<Quantity> interruptionBelow,
+            @Describes(
+                            "A stopped engine can be started again in flight after any single failure, the batteries at their stated charge and cold.")
+                    @Default("no")
+                    boolean restartsInFlight,
+            @Describes("The engine starts in the cold with tired batteries.") @Default("no")
+                    boolean startsCold,
             @Describes("Heaviest allowed electrical system.")
                     @OfDimension(value = Dimension.MASS, above = "0 kg")
                     Optional<Quantity> weightAtMost) {}

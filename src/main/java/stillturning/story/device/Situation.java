@@ -46,6 +46,9 @@ public final class Situation {
     /** Counts what the pilot has done. */
     public int moves;
 
+    /** Counts how often the starter has been pressed. */
+    public int presses;
+
     /** Everything that can give way by too much current. */
     public final List<Racer> racers = new ArrayList<>();
 
@@ -113,7 +116,9 @@ public final class Situation {
 
     /** Whether the air turns a stopped engine. */
     public boolean windmills() {
-        return aircraft.engine().windmills() && setting.propeller() == Propeller.AS_STATED;
+        return aircraft.engine().windmills()
+                && setting.propeller() == Propeller.AS_STATED
+                && !phase.engineOff();
     }
 
     /** Temperature around a part (°C). */

@@ -33,6 +33,7 @@ final class EngineAndPilot {
     private final Circuit circuit;
     private final Map<String, Device> devices = new LinkedHashMap<>();
     private final EngineDevice engine;
+    private final StarterKey key;
     private final Optional<FlightDevice> flight;
 
     EngineAndPilot(Plant plant, Cockpit cockpit, FlightConditions scene, Situation now) {
@@ -40,8 +41,10 @@ final class EngineAndPilot {
         this.now = now;
         this.circuit = plant.circuit();
         this.engine = new EngineDevice(plant.loads(), now);
-        this.flight = scene.ahead().map(phases -> new FlightDevice(phases, now));
+        this.key = new StarterKey(engine, now);
+        this.flight = scene.ahead().map(ahead -> new FlightDevice(ahead, now));
         devices.put("engine", engine);
+        devices.put("starter key", key);
         flight.ifPresent(f -> devices.put("flight", f));
         Map<String, CueDevice> cues = new LinkedHashMap<>();
         for (Cue cue : cockpit.cues()) {
@@ -67,6 +70,11 @@ final class EngineAndPilot {
         return engine;
     }
 
+    /** The flight goes on from here. */
+    void fly() {
+        flight.ifPresent(FlightDevice::begin);
+    }
+
     boolean landed() {
         return flight.map(FlightDevice::landed).orElse(false);
     }
@@ -76,8 +84,9 @@ final class EngineAndPilot {
     }
 
     boolean acted() {
-        return devices.values().stream()
-                .anyMatch(d -> d instanceof ProcedureDevice procedure && procedure.done());
+        return key.pressed()
+                || devices.values().stream()
+                        .anyMatch(d -> d instanceof ProcedureDevice procedure && procedure.done());
     }
 
     List<String> showing() {

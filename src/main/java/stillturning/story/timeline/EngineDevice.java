@@ -1,17 +1,21 @@
 package stillturning.story.timeline;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.model.Phase;
-import stillturning.story.Pilot;
 import stillturning.story.StoryEvent;
 import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
 import stillturning.story.device.plant.SupplyDevice;
 
-/** The engine: runs while its needs are met, falters, stops, and starts again if turned. */
+/**
+ * The engine: runs while its needs are met, falters, stops, and starts again if turned; rests where
+ * the flight has it off.
+ */
 final class EngineDevice implements Device {
 
     private enum State {
@@ -19,7 +23,15 @@ final class EngineDevice implements Device {
         FALTERS,
         STOPPED,
         CRANKED,
-        STARTS
+        STARTS,
+        RESTS
+    }
+
+    /** A time in which the flight has it off (s). */
+    private record Rest(double from, double to) {
+        double until(double seconds) {
+            return Math.max(0, Math.min(seconds, to) - from);
+        }
     }
 
     /** Longest cranking where no phase says it (s). A guess. */
@@ -38,8 +50,11 @@ final class EngineDevice implements Device {
     private double stoppedAt = NO_DEADLINE;
     private int stops;
     private double crankedUntil = NO_DEADLINE;
-    private int crankedAfterMoves = -1;
-    private boolean mayCrank = true;
+    private int answeredPresses;
+    private boolean mayStart = true;
+    private boolean startIsPlanned;
+    private double restsSince;
+    private final List<Rest> rests = new ArrayList<>();
 
     EngineDevice(Map<String, SupplyDevice> loads, Situation now) {
         this.loads = loads;
@@ -51,16 +66,40 @@ final class EngineDevice implements Device {
         return state == State.STOPPED || state == State.CRANKED || state == State.STARTS;
     }
 
-    /** It stands, as before the first start, until somebody turns the key. */
+    /** It stands, as before the first start, until the flight has it started. */
     void stand() {
-        state = State.STOPPED;
+        state = State.RESTS;
         now.engineRuns = false;
-        mayCrank = false;
+        mayStart = false;
     }
 
-    /** Somebody turns the key. */
-    void turnKey() {
-        mayCrank = true;
+    /** The flight has it started. */
+    void mayStart() {
+        mayStart = true;
+    }
+
+    /** Whether it has stopped, or was not started, and nobody tries to start it. */
+    boolean stands() {
+        return state == State.STOPPED;
+    }
+
+    boolean rests() {
+        return state == State.RESTS;
+    }
+
+    /** Whether the flight has it started, and nobody has tried yet. */
+    boolean startIsPlanned() {
+        return startIsPlanned;
+    }
+
+    boolean hasStarter() {
+        return starter().isPresent();
+    }
+
+    /** Time until then in which it was not off on purpose (s). */
+    double runningSeconds(double until) {
+        double resting = state == State.RESTS ? new Rest(restsSince, until).until(until) : 0;
+        return until - resting - rests.stream().mapToDouble(rest -> rest.until(until)).sum();
     }
 
     boolean faltering() {
@@ -83,9 +122,13 @@ final class EngineDevice implements Device {
     public double margin() {
         boolean met = met();
         return switch (state) {
-            case RUNS -> met ? NOT_NOW : NOW;
-            case FALTERS -> met ? NOW : NOT_NOW;
-            case STOPPED -> met && (now.windmills() || canCrank()) ? NOW : NOT_NOW;
+            case RUNS -> met && !now.phase.engineOff() ? NOT_NOW : NOW;
+            case FALTERS -> met || now.phase.engineOff() ? NOW : NOT_NOW;
+            case STOPPED ->
+                    now.phase.engineOff() || isPressed() || (met && now.windmills())
+                            ? NOW
+                            : NOT_NOW;
+            case RESTS -> mayStart && !now.phase.engineOff() ? NOW : NOT_NOW;
             case CRANKED -> met && turned() ? NOW : NOT_NOW;
             case STARTS -> met && turned() ? NOT_NOW : NOW;
         };
@@ -93,6 +136,10 @@ final class EngineDevice implements Device {
 
     @Override
     public void cross() {
+        if (now.phase.engineOff()) {
+            rest();
+            return;
+        }
         switch (state) {
             case RUNS -> {
                 falteredAt = now.seconds;
@@ -120,6 +167,13 @@ final class EngineDevice implements Device {
                     crank();
                 }
             }
+            case RESTS -> {
+                rests.add(new Rest(restsSince, now.seconds));
+                stoppedAt = now.seconds;
+                startIsPlanned = true;
+                answeredPresses = now.presses;
+                enter(State.STOPPED, NO_DEADLINE);
+            }
             case CRANKED ->
                     enter(State.STARTS, now.seconds + now.aircraft.engine().restartSeconds());
             case STARTS -> enter(now.cranking ? State.CRANKED : State.STOPPED, NO_DEADLINE);
@@ -136,13 +190,12 @@ final class EngineDevice implements Device {
         if (state == State.FALTERS) {
             stops++;
             stoppedAt = now.seconds;
-            now.engineRuns = false;
-            enter(State.STOPPED, NO_DEADLINE);
-            now.log(StoryEvent.Kind.ENGINE_STOPS, NAME, "stops", ledBy(ITSELF));
+            stop("stops");
         } else if (deadline <= now.seconds) {
             String turnedBy = now.cranking ? "the starter" : "the propeller";
             now.engineRuns = true;
             stoppedAt = NO_DEADLINE;
+            startIsPlanned = false;
             release();
             enter(State.RUNS, NO_DEADLINE);
             now.log(
@@ -161,12 +214,43 @@ final class EngineDevice implements Device {
         }
     }
 
+    /** Something else than electricity stops it. */
+    void halt() {
+        if (!stopped()) {
+            stops++;
+            stoppedAt = now.seconds;
+            stop("is stopped by something else");
+        }
+    }
+
+    private void stop(String words) {
+        now.engineRuns = false;
+        answeredPresses = now.presses;
+        enter(State.STOPPED, NO_DEADLINE);
+        now.log(StoryEvent.Kind.ENGINE_STOPS, NAME, words, ledBy(ITSELF));
+    }
+
+    private void rest() {
+        // one that has stopped has not run since then
+        restsSince = stopped() ? stoppedAt : now.seconds;
+        stoppedAt = NO_DEADLINE;
+        now.engineRuns = false;
+        release();
+        enter(State.RESTS, NO_DEADLINE);
+        now.log(StoryEvent.Kind.PHASE, NAME, "is off, as the flight has it", ledBy(ITSELF));
+    }
+
+    private boolean isPressed() {
+        return answeredPresses < now.presses && !now.windmills() && hasStarter();
+    }
+
     private void crank() {
-        crankedAfterMoves = now.moves;
+        answeredPresses = now.presses;
+        startIsPlanned = false;
         crankedUntil = now.seconds + crankingSeconds();
         now.crank(true);
         enter(State.CRANKED, NO_DEADLINE);
-        now.log(StoryEvent.Kind.CRANKING, NAME, "is cranked", ledBy(ITSELF));
+        now.log(StoryEvent.Kind.CRANKING, NAME, "is cranked: the starter is pressed", ledBy(ITSELF));
     }
 
     private void release() {
@@ -187,13 +271,6 @@ final class EngineDevice implements Device {
         return now.aircraft.engine().starting().starter().map(loads::get);
     }
 
-    private boolean canCrank() {
-        return mayCrank
-                && now.setting.pilot() != Pilot.NEVER
-                && crankedAfterMoves < now.moves
-                && starter().isPresent();
-    }
-
     /** Whether air or starter turn it. */
     private boolean turned() {
         return now.windmills()
@@ -212,8 +289,9 @@ final class EngineDevice implements Device {
     public void adopt(Device healthy) {
         if (healthy instanceof EngineDevice then) {
             state = then.state;
-            mayCrank = then.mayCrank;
+            restsSince = now.seconds;
             stoppedAt = stopped() ? now.seconds : NO_DEADLINE;
+            now.engineRuns = !stopped() && !rests();
         }
     }
 
@@ -221,7 +299,7 @@ final class EngineDevice implements Device {
         return now.journal.latestOf(parts);
     }
 
-    private boolean met() {
+    boolean met() {
         return now.aircraft
                 .engine()
                 .logic()

@@ -31,12 +31,39 @@ record FlightConditions(
         this(aircraft, phase, moment, setting, Map.of(), stride);
     }
 
-    /** Phases that are flown after that of the moment; empty if it goes on without end. */
-    Optional<List<Phase>> ahead() {
-        if (moment.span() == Span.HELD) {
+    /**
+     * What is flown after the phase of the moment.
+     *
+     * @param lands whether the flight ends with the last of them; it is held without end otherwise
+     */
+    record Ahead(List<Phase> phases, boolean lands) {
+        Ahead {
+            phases = List.copyOf(phases);
+        }
+    }
+
+    /**
+     * Phases that are flown after that of the moment; empty if it goes on without end. How long an
+     * engine that is off could run is asked of the first phase in which it runs.
+     */
+    Optional<Ahead> ahead() {
+        List<Phase> phases = aircraft.phases();
+        int first = phases.indexOf(phase) + 1;
+        if (moment.span() == Span.FLOWN) {
+            return Optional.of(new Ahead(phases.subList(first, phases.size()), true));
+        }
+        if (runs(phase)) {
             return Optional.empty();
         }
-        List<Phase> phases = aircraft.phases();
-        return Optional.of(phases.subList(phases.indexOf(phase) + 1, phases.size()));
+        int held = first;
+        while (held < phases.size() && !runs(phases.get(held))) {
+            held++;
+        }
+        boolean lands = held == phases.size();
+        return Optional.of(new Ahead(phases.subList(first, lands ? held : held + 1), lands));
+    }
+
+    private boolean runs(Phase of) {
+        return !of.engineOff() && !aircraft.isStarted(of);
     }
 }

@@ -6,12 +6,13 @@ import stillturning.story.StoryEvent;
 import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
 
-/** The flight after the failure: one phase after the other, until it has landed. */
+/** The flight after the failure: one phase after the other, until the last or until it has landed. */
 final class FlightDevice implements Device {
 
     private final List<Phase> ahead;
+    private final boolean lands;
     private final Situation now;
-    private double deadline;
+    private double deadline = NO_DEADLINE;
     private int next;
     private boolean landed;
 
@@ -19,10 +20,15 @@ final class FlightDevice implements Device {
      * @param ahead phases after the present one; what is flown when the failure comes is the whole
      *     of the present one
      */
-    FlightDevice(List<Phase> ahead, Situation now) {
-        this.ahead = List.copyOf(ahead);
+    FlightDevice(FlightConditions.Ahead ahead, Situation now) {
+        this.ahead = ahead.phases();
+        this.lands = ahead.lands();
         this.now = now;
-        this.deadline = now.phase.seconds();
+    }
+
+    /** What is flown begins now. */
+    void begin() {
+        deadline = now.seconds + now.phase.seconds();
     }
 
     boolean landed() {
@@ -52,7 +58,8 @@ final class FlightDevice implements Device {
         }
         now.phase = ahead.get(next++);
         now.phasesFlown++;
-        deadline = now.seconds + now.phase.seconds();
+        deadline =
+                next < ahead.size() || lands ? now.seconds + now.phase.seconds() : NO_DEADLINE;
         now.log(StoryEvent.Kind.PHASE, "flight", now.phase.name() + " begins");
     }
 

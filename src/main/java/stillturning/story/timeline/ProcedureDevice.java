@@ -31,6 +31,7 @@ final class ProcedureDevice implements Device {
     private boolean begun;
     private boolean started;
     private boolean done;
+    private boolean pressed;
     private final BooleanSupplier works;
     private final Hands hands;
     private final Deque<Map.Entry<String, String>> toMove;
@@ -123,6 +124,10 @@ final class ProcedureDevice implements Device {
         done |= toMove.isEmpty();
         if (!automatic() && toMove.isEmpty()) {
             now.moves++;
+        }
+        if (toMove.isEmpty() && procedure.doing().pressesStarter() && !pressed) {
+            pressed = true;
+            now.presses++;
         }
         if (!words.isEmpty()) {
             now.log(

@@ -68,6 +68,9 @@ final class Recorder {
     }
 
     static Doing doing(EngineDevice engine) {
+        if (engine.rests()) {
+            return Doing.SWITCHED_OFF;
+        }
         if (engine.stopped()) {
             return Doing.STOPPED;
         }

@@ -111,8 +111,21 @@ final class Run {
         return layout.topology;
     }
 
+    /** The engine has not been started yet. */
+    void stand() {
+        crew.engine().stand();
+    }
+
+    /** The flight goes on from here. */
+    void fly() {
+        crew.fly();
+    }
+
     /** Plays until normal flight is reached. */
     NormalFlight comeToRest() throws UntoldStory {
+        if (now.phase.engineOff()) {
+            stand();
+        }
         simulation.comeToRest();
         Map<String, Double> busVolts = new LinkedHashMap<>();
         candidate
@@ -218,14 +231,7 @@ final class Run {
         // there is nothing to read where no state was found
         journal.whenTold(() -> {});
         now.log(StoryEvent.Kind.UNTOLD, subject(failure), "cannot be told on: " + reason);
-        EngineDevice engine = crew.engine();
-        EngineFate fate =
-                new EngineFate(
-                        new Endurance.Untold(toldSeconds, reason),
-                        signs.first(),
-                        engine.longestInterruption(),
-                        engine.stops(),
-                        false);
+        EngineFate fate = fate(new Endurance.Untold(toldSeconds, reason), false);
         return story(failure, fate, meter.asFarAsTold());
     }
 
@@ -384,7 +390,7 @@ final class Run {
         simulation.comeToRest();
         now.seconds = 0;
         journal.startAnew();
-        crew.engine().turnKey();
+        crew.engine().mayStart();
         do {
             simulation.settle();
             cranking.look();
@@ -393,6 +399,31 @@ final class Run {
                 cranking.look();
             }
         } while (now.cranking);
+    }
+
+    /**
+     * Plays a failure, has the engine stopped by something else some time after it, and tries to
+     * start it again: by the air where that turns it, else by the starter.
+     *
+     * @param afterSeconds when it is stopped (s)
+     * @param patienceSeconds how long one waits for it to run again (s)
+     */
+    StartAttempt restart(Failure failure, double afterSeconds, double patienceSeconds)
+            throws UntoldStory {
+        inject(failure);
+        carryOn(afterSeconds);
+        crew.engine().halt();
+        now.presses++;
+        CrankingWatch cranking = new CrankingWatch(plant.loads(), now);
+        double end = now.seconds + patienceSeconds;
+        while (crew.engine().stopped() && now.seconds < end) {
+            simulation.settle();
+            cranking.look();
+            simulation.advance(end);
+            simulation.settle();
+            cranking.look();
+        }
+        return cranking.start(failure.name(), !crew.engine().stopped(), journal.happenings());
     }
 
     private void shedAtOnce() {
@@ -416,20 +447,27 @@ final class Run {
         EngineDevice engine = crew.engine();
         Endurance endurance;
         if (engine.stopped()) {
-            endurance = new Endurance.Lasts(engine.stoppedAt());
+            endurance = new Endurance.Lasts(engine.runningSeconds(engine.stoppedAt()));
         } else if (crew.landed()) {
             endurance = new Endurance.Landed(now.seconds);
         } else if (now.seconds >= horizonSeconds) {
-            endurance = new Endurance.AtLeast(horizonSeconds);
+            endurance = new Endurance.AtLeast(engine.runningSeconds(horizonSeconds));
         } else {
             endurance = new Endurance.NotLimited();
         }
+        return fate(endurance, !engine.stopped());
+    }
+
+    private EngineFate fate(Endurance endurance, boolean runningAtEnd) {
+        EngineDevice engine = crew.engine();
+        Optional<FirstSign> sign = signs.first();
         return new EngineFate(
                 endurance,
-                signs.first(),
+                sign,
+                sign.map(s -> engine.runningSeconds(s.seconds())).orElse(now.seconds),
                 engine.longestInterruption(),
                 engine.stops(),
-                !engine.stopped());
+                runningAtEnd);
     }
 
     private Set<String> working() {

@@ -38,6 +38,12 @@ public final class Timeline {
     /** A story that goes on longer is cut here (s). */
     public static final double HORIZON_SECONDS = 12 * 3600;
 
+    /** When the engine is stopped after a failure: once the procedures are done (s). A guess. */
+    private static final double RESTART_AFTER_SECONDS = 300;
+
+    /** How long one tries to get it running again (s). A guess. */
+    private static final double PATIENCE_SECONDS = 60;
+
     private final Study study;
     private final Moment moment;
     private final Phase phase;
@@ -118,6 +124,9 @@ public final class Timeline {
                                 new Moment(phase.name(), Span.HELD, moment.batteries()),
                                 Setting.with(Pilot.NEVER),
                                 stride));
+        if (study.aircraft().isStarted(phase)) {
+            healthy.stand();
+        }
         this.normal = healthy.comeToRest();
     }
 
@@ -284,6 +293,17 @@ public final class Timeline {
         return run;
     }
 
+    /**
+     * Tries to start the engine again in flight on what a failure leaves, after something else than
+     * electricity has stopped it: by the air where that turns it, else by the starter.
+     *
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public StartAttempt restart(Failure failure) throws UntoldStory {
+        return after(failure, Setting.with(Pilot.PLANNED))
+                .restart(failure, RESTART_AFTER_SECONDS, PATIENCE_SECONDS);
+    }
+
     private Run after(Failure failure, Setting setting) {
         Run run =
                 new Run(
@@ -292,6 +312,7 @@ public final class Timeline {
                         Optional.of(healthy.topology()),
                         scene(failure, setting));
         run.resume(healthy);
+        run.fly();
         return run;
     }
 

@@ -12,6 +12,15 @@
  *   <li><b>A charge that moves very slowly still crosses an event.</b> A step reaches at least as
  *       far as the last digit of what moves. At 1e-9 a second, two nanoseconds do not change that
  *       digit, and a story stopped there without end. Held by {@code AdvanceTest}.
+ *   <li><b>Pressing the starter is an act of the pilot</b>: after a procedure's moves, by the
+ *       study's stated habit some time after a stop, or as the flight has it after a phase with the
+ *       engine off. Nobody presses it for nothing, and one who does nothing never does; a habit
+ *       presses once a stop, once more after each act, and once when the needs have come back, so
+ *       that no story cranks without end. Held by {@code StarterTest}.
+ *   <li><b>An engine that is off on purpose has not stopped.</b> Its minutes at rest count for no
+ *       endurance, and a restart that the flight has and that fails is a stop then. A phase that is
+ *       held with the engine off is flown to its end and the next with the engine on is held. Held
+ *       by {@code StarterTest}.
  *   <li><b>Every story ends, and the device that flips is named.</b> Held by {@code ChatterTest},
  *       and by {@code HostileCircuitsTest} with relays, packs, converters and alternators joined at
  *       random. More load or less battery may last longer only where it makes somebody shed

@@ -12,7 +12,6 @@ import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.report.EventLines.Line;
-import stillturning.story.StoryEvent.Kind;
 
 /** The story in words; a line is where one can go, and the present one is marked. */
 final class StoryPane extends VBox {
@@ -115,7 +114,7 @@ final class StoryPane extends VBox {
             double now = breaking.scrubber().seconds().get();
             pseudoClassStateChanged(AHEAD, line.seconds() > now);
             time.setText(line.time());
-            words.setText((line.kind() == Kind.PILOT ? "\u25B8 " : "") + line.event());
+            words.setText((line.kind().isAct() ? "\u25B8 " : "") + line.event());
             chain.setText(
                     line.because() > 0
                             ? line.number() + ", because of " + line.because()

@@ -17,7 +17,6 @@ import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.Scrubber;
 import stillturning.desktop.viewmodel.breaking.TimeAxis;
 import stillturning.report.EventLines;
-import stillturning.story.StoryEvent.Kind;
 
 /** A story's time as a line with a mark for each event and a handle at the present. */
 final class TimeTrack extends Region {
@@ -92,7 +91,7 @@ final class TimeTrack extends Region {
     private static Mark mark(double position, List<EventLines.Line> together) {
         Region tick = region("time-tick");
         boolean engine = together.stream().anyMatch(l -> l.kind().name().startsWith("ENGINE"));
-        boolean pilot = together.stream().anyMatch(l -> l.kind() == Kind.PILOT);
+        boolean pilot = together.stream().anyMatch(l -> l.kind().isAct());
         if (engine) {
             tick.getStyleClass().add("time-tick-engine");
         }
