@@ -58,10 +58,8 @@ public record Appraisal(
         }
 
         /** The start in the cold with tired batteries. */
-        Optional<StartAttempt> coldStart() {
-            return starts.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(starts.get(starts.size() - 1));
+        public Optional<StartAttempt> coldStart() {
+            return starts.isEmpty() ? Optional.empty() : Optional.of(starts.get(starts.size() - 1));
         }
     }
 

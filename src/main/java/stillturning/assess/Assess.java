@@ -322,10 +322,8 @@ public final class Assess {
     private static Requirements.Starts starts(
             Study study, OtherConditions trials, Cases cases, List<Verdict> singles)
             throws UntoldStory {
-        boolean asked =
-                study.goals().requirements().contains(new Requirement.RestartsInFlight());
-        List<Failure> failures =
-                held(singles).map(Verdict::failure).filter(f -> asked).toList();
+        boolean asked = study.goals().requirements().contains(new Requirement.RestartsInFlight());
+        List<Failure> failures = held(singles).map(Verdict::failure).filter(f -> asked).toList();
         return new Requirements.Starts(cases.coldStart(), trials.notRestartedAfter(failures));
     }
 

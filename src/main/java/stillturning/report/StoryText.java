@@ -74,8 +74,7 @@ public final class StoryText {
                 addFold(left, lines);
                 left = 0;
                 String head = "  " + right(line.time(), times) + "  " + chain(line, numbers);
-                lines.addAll(
-                        hung(head + (line.kind().isAct() ? " > " : "   "), line.event()));
+                lines.addAll(hung(head + (line.kind().isAct() ? " > " : "   "), line.event()));
             }
         }
         addFold(left, lines);

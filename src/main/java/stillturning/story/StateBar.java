@@ -29,7 +29,9 @@ public record StateBar(String name, List<Span> spans) {
         STARVED("starved"),
         /** Engine or load has stopped, or is on its way back. */
         STOPPED("stopped"),
-        /** The load is shed, or not in use in this phase; the engine is off as the flight has it. */
+        /**
+         * The load is shed, or not in use in this phase; the engine is off as the flight has it.
+         */
         SWITCHED_OFF("switched off");
 
         private final String words;

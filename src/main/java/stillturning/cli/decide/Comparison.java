@@ -1,5 +1,6 @@
 package stillturning.cli.decide;
 
+import java.util.List;
 import java.util.Optional;
 import stillturning.assess.Assessment;
 import stillturning.assess.Guesses;
@@ -15,6 +16,7 @@ import stillturning.report.FirstPlace;
 import stillturning.report.Reasons;
 import stillturning.report.json.JsonReport;
 import stillturning.report.terminal.GuessTexts;
+import stillturning.report.terminal.OtherFindings;
 import stillturning.report.terminal.TerminalTables;
 
 /**
@@ -54,6 +56,16 @@ record Comparison(Assessment assessment, Optional<Guesses> guesses) implements A
                     .lines(TerminalTables.requirements(assessment, out.paint()));
         }
         assessment.ranking().ifPresent(ranking -> ranked(ranking, out));
+        List<String> warnings = OtherFindings.missingWarnings(assessment.appraisals());
+        if (!warnings.isEmpty()) {
+            out.section("Warnings to add");
+            warnings.forEach(out::paragraph);
+        }
+        List<String> cold = OtherFindings.coldStarts(assessment.appraisals());
+        if (!cold.isEmpty()) {
+            out.section("Started in the cold with tired batteries");
+            cold.forEach(out::paragraph);
+        }
         guesses.ifPresent(tried -> guesses(tried, out));
     }
 

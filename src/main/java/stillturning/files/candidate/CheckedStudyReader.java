@@ -234,7 +234,9 @@ public final class CheckedStudyReader {
                             phase.lasts().si(),
                             phase.alternator().quantity().si() / SECONDS_PER_MINUTE,
                             phase.engineOff()));
-            if (phase.engineOff() && !study.engine().windmills() && study.engine().starter().isEmpty()) {
+            if (phase.engineOff()
+                    && !study.engine().windmills()
+                    && study.engine().starter().isEmpty()) {
                 report.problem(
                         DocumentPlaces.under(DocumentPlaces.item("phases", i), "engine-off"),
                         "nothing can start the engine again after \"" + phase.name() + "\"",

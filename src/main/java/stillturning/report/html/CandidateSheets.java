@@ -144,6 +144,7 @@ final class CandidateSheets {
                                 StoryFacts.of(appraisal.cases().lasting())),
                         group(MoveTexts.HEADING, moves(appraisal)),
                         group("Starting on the ground", OtherFindings.starts(appraisal)),
+                        group("Warnings to add", OtherFindings.missingWarnings(appraisal)),
                         group(
                                 "One switch left wrong before flight",
                                 OtherFindings.leftSwitches(appraisal)));

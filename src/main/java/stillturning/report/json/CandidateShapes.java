@@ -19,6 +19,7 @@ import stillturning.assess.verdict.LeftSwitch;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Selectivity;
 import stillturning.model.CriterionName;
+import stillturning.report.MissingWarnings;
 import stillturning.report.MoveTexts;
 import stillturning.report.NormalFlightTexts;
 import stillturning.report.UntoldTexts;
@@ -153,6 +154,11 @@ final class CandidateShapes {
                     .list("starts", START, Cases::starts)
                     .says("Attempts to start the engine on the ground.");
 
+    private static final JsonShape<MissingWarnings.Missing> WARNING =
+            JsonShape.<MissingWarnings.Missing>named("missingWarning")
+                    .text("warning", MissingWarnings.Missing::warning)
+                    .texts("failures", MissingWarnings.Missing::failures);
+
     private static final JsonShape<Measures> BURDEN =
             JsonShape.<Measures>named("burden")
                     .number("kilograms", m -> m.burdens().kilograms())
@@ -190,6 +196,10 @@ final class CandidateShapes {
                     .says(
                             "Pairs of which the wrong one may give way first within the tolerance"
                                     + " of both, worst first.")
+                    .list("missingWarnings", WARNING, r -> MissingWarnings.of(r.appraisal))
+                    .says(
+                            "Warnings to add, since nobody sees these failures until it is late; the"
+                                    + " one that would show most first.")
                     .field("beside", BESIDE, r -> r.appraisal.cases())
                     .says("What is looked at beside the single failures.")
                     .field("burden", BURDEN, r -> r.appraisal.measures());

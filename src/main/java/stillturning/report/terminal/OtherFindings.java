@@ -16,6 +16,7 @@ import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
+import stillturning.report.MissingWarnings;
 import stillturning.report.OutcomeMark;
 import stillturning.report.StoryFacts;
 import stillturning.report.StoryFacts.Fact;
@@ -126,6 +127,40 @@ public final class OtherFindings {
     public static List<String> starts(List<Appraisal> appraisals, TerminalColour paint) {
         List<Of<StartAttempt>> told = each(appraisals, a -> a.cases().starts());
         return told.isEmpty() ? List.of() : TextTable.lines(new Table<>(STARTS, told), paint);
+    }
+
+    /** The warnings that candidates lack, each as a sentence. */
+    public static List<String> missingWarnings(List<Appraisal> appraisals) {
+        return appraisals.stream()
+                .flatMap(
+                        a ->
+                                MissingWarnings.of(a).stream()
+                                        .map(m -> a.candidate().title() + ": " + m.inWords() + "."))
+                .toList();
+    }
+
+    /** The warnings that one candidate lacks, as facts. */
+    public static List<Fact> missingWarnings(Appraisal appraisal) {
+        return MissingWarnings.of(appraisal).stream()
+                .map(m -> new Fact(m.warning(), String.join("; ", m.failures())))
+                .toList();
+    }
+
+    /** What becomes of each candidate that is started so, as a sentence. */
+    public static List<String> coldStarts(List<Appraisal> appraisals) {
+        return appraisals.stream()
+                .flatMap(
+                        a ->
+                                a.cases().coldStart().stream()
+                                        .map(
+                                                start ->
+                                                        a.candidate().title()
+                                                                + ": "
+                                                                + outcome(start)
+                                                                + "; lowest voltage "
+                                                                + lowest(start)
+                                                                + "."))
+                .toList();
     }
 
     private static String outcome(StartAttempt start) {

@@ -250,7 +250,11 @@ final class EngineDevice implements Device {
         crankedUntil = now.seconds + crankingSeconds();
         now.crank(true);
         enter(State.CRANKED, NO_DEADLINE);
-        now.log(StoryEvent.Kind.CRANKING, NAME, "is cranked: the starter is pressed", ledBy(ITSELF));
+        now.log(
+                StoryEvent.Kind.CRANKING,
+                NAME,
+                "is cranked: the starter is pressed",
+                ledBy(ITSELF));
     }
 
     private void release() {

@@ -6,7 +6,9 @@ import stillturning.story.StoryEvent;
 import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
 
-/** The flight after the failure: one phase after the other, until the last or until it has landed. */
+/**
+ * The flight after the failure: one phase after the other, until the last or until it has landed.
+ */
 final class FlightDevice implements Device {
 
     private final List<Phase> ahead;
@@ -58,8 +60,7 @@ final class FlightDevice implements Device {
         }
         now.phase = ahead.get(next++);
         now.phasesFlown++;
-        deadline =
-                next < ahead.size() || lands ? now.seconds + now.phase.seconds() : NO_DEADLINE;
+        deadline = next < ahead.size() || lands ? now.seconds + now.phase.seconds() : NO_DEADLINE;
         now.log(StoryEvent.Kind.PHASE, "flight", now.phase.name() + " begins");
     }
 

@@ -178,8 +178,7 @@ class StarterTest {
     void enduranceCountsTheMinutesThatTheEngineRuns() throws UntoldStory {
         // the radio takes 4 Ah and the ignition 2 Ah in the hour of soaring; the start next to
         // nothing. What is left of 10 Ah then runs ignition, radio and field without alternator.
-        Verdict verdict =
-                verdict(soaring(10), "alternator: no output", Moment.heldIn("soar"));
+        Verdict verdict = verdict(soaring(10), "alternator: no output", Moment.heldIn("soar"));
         Story story = verdict.planned();
         double started = cranked(story).get(0);
         assertEquals(3600, started, 1e-9);

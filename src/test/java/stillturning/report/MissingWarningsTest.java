@@ -1,0 +1,69 @@
+package stillturning.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import stillturning.assess.Assess;
+import stillturning.bench.Bench;
+import stillturning.bench.Shelf;
+import stillturning.model.CriterionName;
+import stillturning.model.Cue;
+import stillturning.model.EngineLogic;
+import stillturning.model.Study;
+import stillturning.parts.element.Demand.Kind;
+
+/** A failure that nobody sees asks for a warning; one that is seen does not. */
+class MissingWarningsTest {
+
+    private static Bench flying() {
+        return new Bench()
+                .part(Shelf.lead("battery", 20, 0.02, 1))
+                .join("battery", "minus", "ground", "stud")
+                .part(Shelf.alternator("alternator", 14.2, 45, false))
+                .join("alternator", "case", "ground", "stud")
+                .bus("bus")
+                .join("battery", "plus", "bus", "bar")
+                .join("alternator", "output", "bus", "bar")
+                .join("alternator", "field", "bus", "bar")
+                .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                .join("computer", "plus", "bus", "bar")
+                .engine(new EngineLogic.One("computer"), true);
+    }
+
+    private static List<MissingWarnings.Missing> missing(Bench bench) {
+        Study study = bench.study();
+        Study.Goals goals =
+                new Study.Goals(
+                        study.goals().failurePhase(),
+                        study.goals().enoughSeconds(),
+                        List.of(),
+                        List.of(new Study.Weight(CriterionName.WEIGHT, 1)),
+                        Optional.empty(),
+                        List.of());
+        Study asked =
+                new Study(study.id(), study.heading(), study.aircraft(), goals, study.candidates());
+        return MissingWarnings.of(Assess.of(asked).appraisals().get(0));
+    }
+
+    @Test
+    void aBatteryThatRunsDownUnseenAsksForAWarningOfLowVoltage() {
+        MissingWarnings.Missing first = missing(flying()).get(0);
+        // between 14.2 V charging and what a battery at work gives
+        assertTrue(first.warning().startsWith("low voltage at bus, below 13."), first.warning());
+        assertTrue(first.failures().contains("alternator: no output"), first.toString());
+    }
+
+    @Test
+    void whatALampShowsAsksForNothing() {
+        Bench seen = flying().cue("light", new Cue.AlternatorOut("alternator"));
+        assertEquals(
+                List.of(),
+                missing(seen).stream()
+                        .flatMap(m -> m.failures().stream())
+                        .filter(f -> f.equals("alternator: no output"))
+                        .toList());
+    }
+}
