@@ -323,7 +323,9 @@ class BreakCommandTest {
         climb.set(5, "swim");
         Ran none = Session.in(here).run(climb.toArray(new String[0]));
         assertEquals(ExitCode.BAD_INPUT, none.code());
-        assertTrue(none.err().contains("write one of taxi, run-up, take-off, climb"), none.err());
+        assertTrue(
+                none.err().contains("write one of start, taxi, run-up, take-off, climb"),
+                none.err());
     }
 
     @Test
