@@ -20,6 +20,7 @@ import stillturning.files.Starter.Answers;
 import stillturning.files.Starter.Counts;
 import stillturning.files.Starter.Nominal;
 import stillturning.files.Starter.Protection;
+import stillturning.files.Starter.Structure;
 import stillturning.report.json.JsonDocument;
 import stillturning.yaml.Problem;
 
@@ -43,6 +44,7 @@ final class NewCommand implements Callable<Integer> {
     private static final List<String> ONE_OR_TWO = List.of("1", "2");
     private static final List<String> PROTECTIONS = List.of(BREAKERS, SOLID_STATE);
     private static final List<String> VOLTAGES = List.of("14 V", "28 V");
+    private static final List<String> STRUCTURES = List.of("metal", "none");
 
     private final CommandContext context;
     @Mixin private StudyArgument asked = new StudyArgument();
@@ -70,6 +72,14 @@ final class NewCommand implements Callable<Integer> {
             paramLabel = "VOLTS",
             description = "14 V or 28 V: the voltage while charging.")
     private Optional<String> nominal = Optional.empty();
+
+    @Option(
+            names = "--structure",
+            paramLabel = "metal|none",
+            description =
+                    "Whether a metal structure leads current; none in wood or composite, where every"
+                            + " return is a wire.")
+    private Optional<String> structure = Optional.empty();
 
     NewCommand(CommandContext context) {
         this.context = context;
@@ -142,6 +152,12 @@ final class NewCommand implements Callable<Integer> {
                         "What protects and switches the loads?",
                         PROTECTIONS);
         String volts = choose("nominal", nominal, "Voltage while charging?", VOLTAGES);
+        String conducts =
+                choose(
+                        "structure",
+                        structure,
+                        "Which structure leads current: metal, or none (wood, composite)?",
+                        STRUCTURES);
         try {
             return new Answers(
                     title,
@@ -149,7 +165,8 @@ final class NewCommand implements Callable<Integer> {
                     protecting.equals(SOLID_STATE) ? Protection.SOLID_STATE : Protection.BREAKERS,
                     volts.equals(VOLTAGES.get(0))
                             ? Nominal.FOURTEEN_VOLTS
-                            : Nominal.TWENTY_EIGHT_VOLTS);
+                            : Nominal.TWENTY_EIGHT_VOLTS,
+                    conducts.equals(STRUCTURES.get(0)) ? Structure.METAL : Structure.NONE);
         } catch (IllegalArgumentException e) {
             throw new Refusal(String.valueOf(e.getMessage()));
         }
@@ -182,7 +199,14 @@ final class NewCommand implements Callable<Integer> {
     private boolean asks() {
         return context.terminal()
                 && !asked.json()
-                && Stream.of(batteries, alternators, computers, pumps, protection, nominal)
+                && Stream.of(
+                                batteries,
+                                alternators,
+                                computers,
+                                pumps,
+                                protection,
+                                nominal,
+                                structure)
                         .allMatch(Optional::isEmpty);
     }
 }

@@ -40,6 +40,19 @@ public final class Starter {
         }
     }
 
+    /** Whether the aircraft's structure leads current, so that it takes part in the returns. */
+    public enum Structure {
+        METAL("metal"),
+        /** Wood or composite: every return is a wire. */
+        NONE("no-metal");
+
+        private final String word;
+
+        Structure(String word) {
+            this.word = word;
+        }
+    }
+
     /** Nominal voltage of the aircraft. */
     public enum Nominal {
         FOURTEEN_VOLTS(1),
@@ -73,7 +86,12 @@ public final class Starter {
      *
      * @param name title of the study
      */
-    public record Answers(String name, Counts counts, Protection protection, Nominal nominal) {
+    public record Answers(
+            String name,
+            Counts counts,
+            Protection protection,
+            Nominal nominal,
+            Structure structure) {
         public Answers {
             if (name.isBlank() || name.length() > 80 || name.chars().anyMatch(c -> c < ' ')) {
                 throw new IllegalArgumentException(
@@ -96,7 +114,8 @@ public final class Starter {
 
     private static Answers point(int batteries, int alternators, Protection protection) {
         Counts counts = new Counts(batteries, alternators, 2, 2);
-        return new Answers("New study", counts, protection, Nominal.FOURTEEN_VOLTS);
+        return new Answers(
+                "New study", counts, protection, Nominal.FOURTEEN_VOLTS, Structure.METAL);
     }
 
     /** The files of a new study, by name; reading them gives no problem. */
@@ -161,7 +180,8 @@ public final class Starter {
                 counts.alternators == 1 ? "one-alternator" : "two-alternators",
                 counts.computers == 1 ? "one-computer" : "two-computers",
                 counts.pumps == 1 ? "one-pump" : "two-pumps",
-                answers.protection.word);
+                answers.protection.word,
+                answers.structure.word);
     }
 
     private static boolean holds(String line, Set<String> holding) {

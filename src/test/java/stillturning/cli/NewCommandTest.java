@@ -25,7 +25,8 @@ class NewCommandTest {
                 "",
                 "--batteries 1 --charging-sources 2",
                 "--computers 1 --pumps 1 --nominal 28V",
-                "--protection solid"
+                "--protection solid",
+                "--structure none"
             })
     void whateverIsAnsweredTheNewStudyHasNoProblem(String options) {
         Session session = Session.in(here);
@@ -40,13 +41,14 @@ class NewCommandTest {
     @Test
     void somebodyAtATerminalIsAskedAndMayAnswerByEnter() throws IOException {
         Session session = new Session(here, true, false);
-        Ran ran = session.answering("1\n\n\n\nsolid state\n\n", "new", "robin");
+        Ran ran = session.answering("1\n\n\n\nsolid state\n\nnone\n", "new", "robin");
         assertEquals(ExitCode.FINE, ran.code(), ran.err());
         assertTrue(ran.out().contains("How many batteries? (2 or 1) [2] "), ran.out());
         assertTrue(ran.out().contains("Voltage while charging? (14 V or 28 V) [14 V] "), ran.out());
         String candidate = Files.readString(here.resolve("robin/main-bus.yaml"));
         assertTrue(candidate.contains("is: controller"), candidate);
         assertFalse(candidate.contains("battery-2:"), candidate);
+        assertFalse(candidate.contains("on-structure: yes"), candidate);
     }
 
     @Test
@@ -94,7 +96,8 @@ class NewCommandTest {
     @CsvSource({
         "--batteries, 3, 'is none of: 2, 1'",
         "--protection, relays, 'is none of: breakers, solid-state'",
-        "--nominal, 12 V, 'is none of: 14 V, 28 V'"
+        "--nominal, 12 V, 'is none of: 14 V, 28 V'",
+        "--structure, wood, 'is none of: metal, none'"
     })
     void anAnswerThatIsNoChoiceIsRefused(String option, String value, String told) {
         Ran ran = Session.in(here).run("new", "robin", option, value);

@@ -38,6 +38,7 @@ public final class SampleStudy {
             time-to-land: 30 min
             weights: {endurance: 2}
             baseline: one
+            requirements: {endurance-without-charging: 1 min}
             """;
 
     public static final String ONE =

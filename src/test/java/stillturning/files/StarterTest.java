@@ -17,8 +17,10 @@ import stillturning.files.Starter.Answers;
 import stillturning.files.Starter.Counts;
 import stillturning.files.Starter.Nominal;
 import stillturning.files.Starter.Protection;
+import stillturning.files.Starter.Structure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.parts.element.Element;
 
 class StarterTest {
 
@@ -26,7 +28,7 @@ class StarterTest {
 
     static List<Answers> everyAnswer() {
         List<Answers> all = new ArrayList<>();
-        for (int bits = 0; bits < 64; bits++) {
+        for (int bits = 0; bits < 128; bits++) {
             Counts counts =
                     new Counts(
                             1 + (bits & 1),
@@ -40,13 +42,20 @@ class StarterTest {
                             (bits & 16) == 0 ? Protection.BREAKERS : Protection.SOLID_STATE,
                             (bits & 32) == 0
                                     ? Nominal.FOURTEEN_VOLTS
-                                    : Nominal.TWENTY_EIGHT_VOLTS));
+                                    : Nominal.TWENTY_EIGHT_VOLTS,
+                            (bits & 64) == 0 ? Structure.METAL : Structure.NONE));
         }
         return all;
     }
 
     private static long kind(Candidate candidate, String word) {
         return candidate.parts().stream().filter(p -> p.kind().word().equals(word)).count();
+    }
+
+    private static boolean grounded(Candidate candidate) {
+        return candidate.parts().stream()
+                .flatMap(p -> p.elements().stream())
+                .anyMatch(e -> e.to().equals(Element.STRUCTURE));
     }
 
     @ParameterizedTest
@@ -61,6 +70,8 @@ class StarterTest {
         var largest = study.candidate("two-engine-buses").orElseThrow();
         assertEquals(answers.counts().batteries(), kind(largest, "battery"));
         assertEquals(answers.counts().alternators(), kind(largest, "alternator"));
+        study.candidates()
+                .forEach(c -> assertEquals(answers.structure() == Structure.METAL, grounded(c)));
         double cruiseWatts =
                 study.aircraft().loads().stream()
                         .mapToDouble(l -> l.averageAmps("cruise") * study.aircraft().nominalVolts())
@@ -107,7 +118,13 @@ class StarterTest {
         for (String name : List.of("", "  ", "two\nlines", "x".repeat(81))) {
             assertThrows(
                     IllegalArgumentException.class,
-                    () -> new Answers(name, one, Protection.BREAKERS, Nominal.FOURTEEN_VOLTS));
+                    () ->
+                            new Answers(
+                                    name,
+                                    one,
+                                    Protection.BREAKERS,
+                                    Nominal.FOURTEEN_VOLTS,
+                                    Structure.METAL));
         }
     }
 }

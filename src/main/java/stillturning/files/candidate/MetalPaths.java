@@ -127,10 +127,14 @@ final class MetalPaths {
                 });
     }
 
+    /** In an aircraft without metal structure a ground is a place where wires meet, no more. */
     private void grounds() {
         BitSet structure = new BitSet();
         structure.set(STRUCTURE);
         BitSet reached = reach(structure, onward, false);
+        if (onward.get(STRUCTURE).isEmpty()) {
+            return;
+        }
         candidate
                 .all(Part.Role.GROUND)
                 .filter(g -> !reached.get(circuit.net(g.id(), "stud")))

@@ -39,17 +39,6 @@ final class WiringChecks {
                 dangling(part, joined.keySet());
             }
         }
-        if (assembly.parts().stream().noneMatch(WiringChecks::isOnStructure)) {
-            report.problem(
-                    Spot.atKey("parts"),
-                    "no ground point is on the structure",
-                    "write on-structure: yes at the ground that is bolted to the aircraft's metal");
-        }
-    }
-
-    private static boolean isOnStructure(Part part) {
-        return part.role() == Part.Role.GROUND
-                && part.elements().stream().anyMatch(e -> e.to().equals(Element.STRUCTURE));
     }
 
     private void unused(Part part) {
@@ -79,7 +68,7 @@ final class WiringChecks {
     private void dangling(Part part, Set<Terminal> joined) {
         for (String name : part.terminals()) {
             Terminal terminal = new Terminal(part.id(), name);
-            if (!joined.contains(terminal) && !part.mayDangle(name)) {
+            if (!joined.contains(terminal) && !part.mayDangle(name) && !endsTheReturns(part)) {
                 report.problem(
                         part.role() == Part.Role.LOAD
                                 ? Spot.atKey("links")
@@ -89,6 +78,17 @@ final class WiringChecks {
                         "add a link to it");
             }
         }
+    }
+
+    /** Without any metal structure a ground that leads no further is where all returns meet. */
+    private boolean endsTheReturns(Part part) {
+        return part.role() == Part.Role.GROUND
+                && assembly.parts().stream().noneMatch(WiringChecks::isOnStructure);
+    }
+
+    private static boolean isOnStructure(Part part) {
+        return part.role() == Part.Role.GROUND
+                && part.elements().stream().anyMatch(e -> e.to().equals(Element.STRUCTURE));
     }
 
     /** Every load input that a feed or a link leads to, with the place of that line. */

@@ -30,6 +30,7 @@ import stillturning.desktop.viewmodel.start.NewStudy;
 import stillturning.desktop.viewmodel.start.NewStudy.Begun;
 import stillturning.files.Starter.Nominal;
 import stillturning.files.Starter.Protection;
+import stillturning.files.Starter.Structure;
 import stillturning.report.Cautions;
 
 /** Where a study begins: a few questions, the demo, or what was open before. */
@@ -113,13 +114,20 @@ public final class StartArea implements Area {
                 List.of(
                         new Answer<>(Nominal.FOURTEEN_VOLTS, "14 V"),
                         new Answer<>(Nominal.TWENTY_EIGHT_VOLTS, "28 V")));
+        ask(
+                grid,
+                "Structure that leads current",
+                study.structure(),
+                List.of(
+                        new Answer<>(Structure.METAL, "metal"),
+                        new Answer<>(Structure.NONE, "none (wood, composite)")));
         Button make = Controls.button("Make the study", "make-study", () -> take(study.begin()));
         make.setDefaultButton(true);
         make.getStyleClass().add("accent");
 
         return card(
                 "A new study",
-                "Eight answers give two or three layouts to start from and compare. Their values"
+                "Nine answers give two or three layouts to start from and compare. Their values"
                         + " are guesses until you put yours in their place.",
                 grid,
                 refusal,

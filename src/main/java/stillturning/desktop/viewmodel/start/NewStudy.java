@@ -17,6 +17,7 @@ import stillturning.files.Starter.Answers;
 import stillturning.files.Starter.Counts;
 import stillturning.files.Starter.Nominal;
 import stillturning.files.Starter.Protection;
+import stillturning.files.Starter.Structure;
 import stillturning.yaml.Problem;
 
 /**
@@ -27,6 +28,7 @@ import stillturning.yaml.Problem;
  * @param batteries how many of them, as of alternators, engine computers and fuel pumps
  * @param protection what protects and switches the loads
  * @param nominal voltage while charging
+ * @param structure whether it leads current
  */
 public record NewStudy(
         StringProperty title,
@@ -36,7 +38,8 @@ public record NewStudy(
         ObjectProperty<Integer> computers,
         ObjectProperty<Integer> pumps,
         ObjectProperty<Protection> protection,
-        ObjectProperty<Nominal> nominal) {
+        ObjectProperty<Nominal> nominal,
+        ObjectProperty<Structure> structure) {
 
     /**
      * What came of it.
@@ -68,7 +71,8 @@ public record NewStudy(
                 new SimpleObjectProperty<>(2),
                 new SimpleObjectProperty<>(2),
                 new SimpleObjectProperty<>(Protection.BREAKERS),
-                new SimpleObjectProperty<>(Nominal.FOURTEEN_VOLTS));
+                new SimpleObjectProperty<>(Nominal.FOURTEEN_VOLTS),
+                new SimpleObjectProperty<>(Structure.METAL));
     }
 
     /** The folder that the study would get; empty while the title gives no name for one. */
@@ -102,7 +106,8 @@ public record NewStudy(
                                     computers.get(),
                                     pumps.get()),
                             protection.get(),
-                            nominal.get());
+                            nominal.get(),
+                            structure.get());
         } catch (IllegalArgumentException e) {
             return Begun.refused(String.valueOf(e.getMessage()));
         }

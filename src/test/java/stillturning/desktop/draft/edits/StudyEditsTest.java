@@ -41,7 +41,8 @@ class StudyEditsTest {
                                                                 a.name(),
                                                                 a.counts(),
                                                                 a.protection(),
-                                                                n)));
+                                                                n,
+                                                                a.structure())));
     }
 
     @ParameterizedTest
