@@ -40,9 +40,7 @@ class StarterTest {
                             "Bob's: #1 @14V@ \"new\"",
                             counts,
                             (bits & 16) == 0 ? Protection.BREAKERS : Protection.SOLID_STATE,
-                            (bits & 32) == 0
-                                    ? Nominal.FOURTEEN_VOLTS
-                                    : Nominal.TWENTY_EIGHT_VOLTS,
+                            (bits & 32) == 0 ? Nominal.FOURTEEN_VOLTS : Nominal.TWENTY_EIGHT_VOLTS,
                             (bits & 64) == 0 ? Structure.METAL : Structure.NONE));
         }
         return all;

@@ -51,7 +51,12 @@ record Comparison(Assessment assessment, Optional<Guesses> guesses) implements A
     public void print(Output out) {
         StudyAssessment.heading(assessment, out);
         assessment.ranking().ifPresent(ranking -> leader(ranking, out));
-        if (!assessment.study().goals().requirements().isEmpty()) {
+        if (withoutRequirements()) {
+            out.section("Hard requirements")
+                    .paragraph(
+                            "The study has none, so none can be missed: the ranking alone says who"
+                                    + " is first.");
+        } else {
             out.section("Hard requirements")
                     .lines(TerminalTables.requirements(assessment, out.paint()));
         }
@@ -67,6 +72,10 @@ record Comparison(Assessment assessment, Optional<Guesses> guesses) implements A
             cold.forEach(out::paragraph);
         }
         guesses.ifPresent(tried -> guesses(tried, out));
+    }
+
+    private boolean withoutRequirements() {
+        return assessment.study().goals().requirements().isEmpty();
     }
 
     private void leader(RankingResult ranking, Output out) {

@@ -330,6 +330,12 @@ public final class CheckedStudyReader {
         written.weightAtMost()
                 .map(q -> new Requirement.WeightAtMost(q.si()))
                 .ifPresent(requirements::add);
+        if (requirements.isEmpty()) {
+            report.remark(
+                    Spot.atKey("requirements"),
+                    "the study has no hard requirement, so none can be missed; if some were"
+                            + " written, the end of the file is missing");
+        }
         return requirements;
     }
 

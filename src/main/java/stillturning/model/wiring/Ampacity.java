@@ -77,7 +77,7 @@ public final class Ampacity {
     }
 
     /** Current of a single wire in free air (A) that warms it by so much (K). */
-    static double freeAirAmps(Cable cable, double kelvins) {
+    public static double freeAirAmps(Cable cable, double kelvins) {
         return FREE_AIR_AMPS
                 * Math.pow(cable.circularMils() / FREE_AIR_CIRCULAR_MILS, AREA_EXPONENT)
                 * Math.sqrt(Math.max(0, kelvins) / FREE_AIR_KELVINS);
