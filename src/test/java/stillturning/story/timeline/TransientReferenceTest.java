@@ -1,9 +1,13 @@
 package stillturning.story.timeline;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -12,6 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
 import stillturning.story.UntoldStory;
 
@@ -72,11 +77,22 @@ class TransientReferenceTest {
     @MethodSource("cases")
     void whatHappensHappensThen(TransientCase reference) throws UntoldStory {
         Story story = reference.timeline().tell(reference.failure(), PLANNED);
+        Map<String, Iterator<Double>> times = new HashMap<>();
         for (String[] words : reference.lines("happens")) {
             double expected = Double.parseDouble(words[3]);
-            double seconds = Telling.when(story, Kind.valueOf(words[1]), words[2]);
-            assertEquals(expected, seconds, RELATIVE_SECONDS * expected, said(words));
+            Iterator<Double> next =
+                    times.computeIfAbsent(words[1] + " " + words[2], of -> times(story, words));
+            assertTrue(next.hasNext(), said(words));
+            assertEquals(expected, next.next(), RELATIVE_SECONDS * expected, said(words));
         }
+        times.forEach((of, rest) -> assertFalse(rest.hasNext(), of + " happens once more"));
+    }
+
+    private static Iterator<Double> times(Story story, String[] words) {
+        return story.of(Kind.valueOf(words[1])).stream()
+                .filter(event -> event.part().equals(words[2]))
+                .map(StoryEvent::seconds)
+                .iterator();
     }
 
     @Test

@@ -11,6 +11,7 @@ import subprocess
 import tempfile
 
 MOST_SECONDS = 120  # that the simulator may take for a case
+MOVE = 2.0  # s from one move of the pilot's to the next, as the program has it where a study says nothing
 BLINK = 1e-7  # s in which a contact or a fuse opens
 STEPS = 20000  # at least, in a case
 OPTIONS = (".options reltol=1e-8 abstol=1e-9 vntol=1e-9 gmin=1e-15 trtol=1"
@@ -92,12 +93,14 @@ class Circuit:
             return
         seconds, *moves = self.one("pilot", [])
         kind, subject, *limits = self.one("cue", [])
-        if kind == "low":
-            gone = self.gone("hand", f"v({subject})", float(limits[0]),
-                             float(limits[1]) + float(seconds))
-        else:
-            gone = self.gone("hand", "time", 0.0, float(seconds))
-        self.moved = {lever: (position, gone) for lever, position in zip(moves[::2], moves[1::2])}
+        for k, (lever, position) in enumerate(zip(moves[::2], moves[1::2])):
+            later = float(seconds) + k * MOVE
+            if kind == "low":
+                gone = self.gone(f"hand{k}", f"v({subject})", float(limits[0]),
+                                 float(limits[1]) + later)
+            else:
+                gone = self.gone(f"hand{k}", "time", 0.0, later)
+            self.moved[lever] = (position, gone)
 
     def battery(self, name, net, chemistry, hours, rated, peukert, ohms, charge):
         (at, volts, by_charge, celsius, capacity, by_celsius, per_kelvin, most, tapers,
@@ -200,6 +203,7 @@ class Circuit:
         """For each event: the voltage to watch, the value that it crosses, what then passes (s)."""
         loads = {words[0]: words for words in self.rows["load"]}
         dry = DRY if len(self.rows["battery"]) > 1 else 0
+        moves = 0
         for kind, part in self.rows.get("event", []):
             if kind == "LOAD_STOPS":
                 _, net, _, _, minimum, ride = loads[part]
@@ -209,7 +213,8 @@ class Circuit:
                                "PROTECTOR_OPENS": (f"gap_{part}", 0.5),
                                "WIRE_OVERHEATS": (f"h_{part}", 1),
                                "BATTERY_DISCONNECTS": (f"boils_{part}", 1),
-                               "PILOT": ("hand", 0.5)}[kind]
+                               "PILOT": (f"hand{moves}", 0.5)}[kind]
+                moves += kind == "PILOT"
                 yield kind, part, f"v({node})", value, 0.0
 
 
