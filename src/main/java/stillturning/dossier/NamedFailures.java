@@ -88,12 +88,13 @@ public final class NamedFailures {
     /** Everything that can be made to happen in a candidate. */
     public static List<Failure> everything(Candidate candidate) {
         List<Failure> all = new ArrayList<>(FailureCatalogue.singlesOf(candidate));
+        all.addAll(FailureCatalogue.deadLampsOf(candidate));
         all.addAll(FailureCatalogue.operatingCasesOf(candidate));
         all.add(FailureCatalogue.chargingLost(candidate));
         return all;
     }
 
-    /** Failures of a part or operating case of a candidate. */
+    /** Failures of a part, a lamp or an operating case of a candidate. */
     public static List<Failure> failures(Candidate candidate, String part) {
         if (part.equals(FailureCatalogue.CHARGING_LOST)) {
             return List.of(FailureCatalogue.chargingLost(candidate));
@@ -101,8 +102,11 @@ public final class NamedFailures {
         if (part.equals(FailureCatalogue.MASTER_OFF)) {
             return FailureCatalogue.operatingCasesOf(candidate);
         }
-        return FailureCatalogue.singlesOf(candidate).stream()
-                .filter(failure -> failure.hits().get(0).part().equals(part))
+        return Stream.concat(
+                        FailureCatalogue.singlesOf(candidate).stream()
+                                .filter(failure -> failure.hits().get(0).part().equals(part)),
+                        FailureCatalogue.deadLampsOf(candidate).stream()
+                                .filter(failure -> failure.dark().contains(part)))
                 .toList();
     }
 
@@ -111,6 +115,8 @@ public final class NamedFailures {
         Map<Meant, Set<Name>> names = new LinkedHashMap<>();
         for (Candidate candidate : candidates) {
             candidate.parts().forEach(part -> add(names, part));
+            FailureCatalogue.deadLampsOf(candidate)
+                    .forEach(dead -> dead.dark().forEach(cue -> addLamp(names, cue, dead)));
             addWaysToLoseBatteries(names, candidate);
         }
         List<Named<Meant>> all = new ArrayList<>();
@@ -159,6 +165,15 @@ public final class NamedFailures {
     private static Named<Meant> named(String operatingCase, String... names) {
         return new Named<>(
                 new Meant(operatingCase, Meant.ANY), Stream.of(names).map(Name::of).toList());
+    }
+
+    private static void addLamp(Map<Meant, Set<Name>> names, String cue, Failure dead) {
+        names.computeIfAbsent(new Meant(cue, dead.name()), m -> new LinkedHashSet<>())
+                .addAll(
+                        List.of(
+                                new Name(cue, Failure.DEAD_LAMP),
+                                new Name(cue, "lamp dead"),
+                                new Name(cue, "light dead")));
     }
 
     private static List<Name> names(String called, FailureMode mode) {

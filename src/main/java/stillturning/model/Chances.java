@@ -133,7 +133,8 @@ public record Chances(
     /**
      * What is known of one candidate.
      *
-     * @param rates of every failure mode of its parts
+     * @param rates of every failure mode of its parts, and of the lamp of each cue by the cue's
+     *     name
      * @param shared what its parts share, as the builder says
      * @param routes zones that a wire passes, from its end a to its end b, both included; by wire
      */

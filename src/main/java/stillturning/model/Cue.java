@@ -11,6 +11,13 @@ import java.util.Optional;
  */
 public record Cue(String name, Sign sign, Optional<String> shownBy) {
 
+    /**
+     * Whether it is a lamp of its own that shows it, which can be dead without anybody noticing.
+     */
+    public boolean isOnALamp() {
+        return shownBy.isEmpty() && sign.needsInstrument();
+    }
+
     /** What the cue watches. */
     public sealed interface Sign {
         /** Whether it tells that nothing charges any more. */
@@ -22,6 +29,11 @@ public record Cue(String name, Sign sign, Optional<String> shownBy) {
         default Optional<Terminal> measures() {
             return Optional.empty();
         }
+
+        /**
+         * Whether only an instrument can tell it: what falls silent, a pilot notices by himself.
+         */
+        boolean needsInstrument();
 
         <T> T accept(Visitor<T> visitor);
     }
@@ -41,6 +53,10 @@ public record Cue(String name, Sign sign, Optional<String> shownBy) {
 
     /** The voltage of a terminal against the structure stays below a limit (V) for a time (s). */
     public record LowVolts(Terminal at, double volts, double seconds) implements Sign {
+        @Override
+        public boolean needsInstrument() {
+            return true;
+        }
 
         @Override
         public Optional<Terminal> measures() {
@@ -60,6 +76,10 @@ public record Cue(String name, Sign sign, Optional<String> shownBy) {
 
     /** The voltage of a terminal against the structure stays above a limit (V) for a time (s). */
     public record HighVolts(Terminal at, double volts, double seconds) implements Sign {
+        @Override
+        public boolean needsInstrument() {
+            return true;
+        }
 
         @Override
         public Optional<Terminal> measures() {
@@ -75,6 +95,11 @@ public record Cue(String name, Sign sign, Optional<String> shownBy) {
     /** An alternator stops delivering. */
     public record AlternatorOut(String alternator) implements Sign {
         @Override
+        public boolean needsInstrument() {
+            return true;
+        }
+
+        @Override
         public boolean warnsOfDischarge() {
             return true;
         }
@@ -88,6 +113,11 @@ public record Cue(String name, Sign sign, Optional<String> shownBy) {
     /** A load stops working. */
     public record LoadStops(String load) implements Sign {
         @Override
+        public boolean needsInstrument() {
+            return false;
+        }
+
+        @Override
         public <T> T accept(Visitor<T> visitor) {
             return visitor.visit(this);
         }
@@ -95,6 +125,11 @@ public record Cue(String name, Sign sign, Optional<String> shownBy) {
 
     /** The engine stops. */
     public record EngineStops() implements Sign {
+        @Override
+        public boolean needsInstrument() {
+            return false;
+        }
+
         @Override
         public <T> T accept(Visitor<T> visitor) {
             return visitor.visit(this);

@@ -10,7 +10,9 @@ import stillturning.files.entry.CandidateEntry;
 import stillturning.files.entry.RateText;
 import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
+import stillturning.model.Chances.Mode;
 import stillturning.model.Chances.Odds;
+import stillturning.model.Chances.Rate;
 import stillturning.model.Chances.Shared;
 import stillturning.model.Chances.Sharing;
 import stillturning.parts.Part;
@@ -70,10 +72,11 @@ final class OddsReader {
                 oneKind(candidate.shares().get(i).parts(), DocumentPlaces.item("shares", i));
             }
         }
-        return new Odds(
-                said.rates().with(Map.of(), candidate.fails()).of(assembly.parts()),
-                shared,
-                Routes.of(assembly, frame.zones()));
+        Map<Mode, Rate> rates =
+                new LinkedHashMap<>(
+                        said.rates().with(Map.of(), candidate.fails()).of(assembly.parts()));
+        candidate.sees().keySet().forEach(cue -> rates.putAll(said.rates().ofLamp(cue)));
+        return new Odds(rates, shared, Routes.of(assembly, frame.zones()));
     }
 
     private void fails(String id, Map<String, RateText> rates, RateBook book) {

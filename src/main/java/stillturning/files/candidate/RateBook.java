@@ -15,6 +15,7 @@ import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Chances.Mode;
 import stillturning.model.Chances.Per;
 import stillturning.model.Chances.Rate;
+import stillturning.model.failure.Failure;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Part;
 import stillturning.parts.PartKind;
@@ -31,6 +32,11 @@ import stillturning.yaml.notation.Source;
  */
 record RateBook(
         Map<String, Map<String, RateText>> byKind, Map<String, Map<String, RateText>> byPart) {
+
+    /** What shows a cue; no part, since its supply is not drawn. */
+    private static final String LAMP = "indicator";
+
+    private static final String DEAD = "dead";
 
     private static final double SECONDS_PER_HOUR = 3600;
 
@@ -68,6 +74,13 @@ record RateBook(
             }
         }
         return rates;
+    }
+
+    /** How often the lamp of a cue is dead, if that is known. */
+    Map<Mode, Rate> ofLamp(String cue) {
+        Optional<RateText> written =
+                Optional.ofNullable(byKind.getOrDefault(LAMP, Map.of()).get(DEAD));
+        return written.map(w -> Map.of(new Mode(cue, Failure.DEAD_LAMP), rate(w))).orElse(Map.of());
     }
 
     private Optional<RateText> written(Part part, FailureMode mode) {

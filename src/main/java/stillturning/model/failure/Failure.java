@@ -17,18 +17,33 @@ import stillturning.model.Candidate.Hit;
  * @param levers positions that levers are moved to
  * @param inTurn those of the levers that a hand moves one after the other, in their order; the
  *     others stand so from the first instant
+ * @param dark cues whose lamp stays dark, whatever they watch
  */
-public record Failure(String name, List<Hit> hits, Map<String, String> levers, Set<String> inTurn) {
+public record Failure(
+        String name,
+        List<Hit> hits,
+        Map<String, String> levers,
+        Set<String> inTurn,
+        Set<String> dark) {
+
+    /** What a dead lamp is called: a failure mode of its cue. */
+    public static final String DEAD_LAMP = "indicator dead";
 
     public Failure {
         hits = List.copyOf(hits);
         levers = Collections.unmodifiableMap(new LinkedHashMap<>(levers));
         inTurn = Collections.unmodifiableSet(new LinkedHashSet<>(inTurn));
+        dark = Collections.unmodifiableSet(new LinkedHashSet<>(dark));
     }
 
     /** One whose levers all stand so from the first instant. */
     public Failure(String name, List<Hit> hits, Map<String, String> levers) {
-        this(name, hits, levers, Set.of());
+        this(name, hits, levers, Set.of(), Set.of());
+    }
+
+    /** A dead lamp: what its cue watches happens, and nobody sees it. */
+    public static Failure dark(String cue) {
+        return new Failure(cue + ": " + DEAD_LAMP, List.of(), Map.of(), Set.of(), Set.of(cue));
     }
 
     /** One failure mode of one part. */
@@ -55,7 +70,9 @@ public record Failure(String name, List<Hit> hits, Map<String, String> levers, S
                 });
         Set<String> turns = new LinkedHashSet<>(inTurn);
         turns.addAll(other.inTurn);
-        return new Failure(name + " + " + other.name, all, moved, turns);
+        Set<String> unseen = new LinkedHashSet<>(dark);
+        unseen.addAll(other.dark);
+        return new Failure(name + " + " + other.name, all, moved, turns, unseen);
     }
 
     /** Whether both can come at the same moment: no lever is in two positions. */
@@ -70,7 +87,7 @@ public record Failure(String name, List<Hit> hits, Map<String, String> levers, S
 
     /** Moves made by hand one after the other, in their order, nothing broken. */
     public static Failure drill(String name, Map<String, String> moves) {
-        return new Failure(name, List.of(), moves, moves.keySet());
+        return new Failure(name, List.of(), moves, moves.keySet(), Set.of());
     }
 
     /** Where levers stand from the first instant. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
+import stillturning.model.Cue;
 
 /** All single failures of a candidate. */
 public final class FailureCatalogue {
@@ -74,6 +75,17 @@ public final class FailureCatalogue {
                                         .map(position -> new Misplaced(lever, normally, position))
                                         .forEach(left::add));
         return List.copyOf(left);
+    }
+
+    /**
+     * Every lamp dead, one at a time, in the order of the cues. By itself it changes nothing; what
+     * it should have shown comes unseen.
+     */
+    public static List<Failure> deadLampsOf(Candidate candidate) {
+        return candidate.cockpit().cues().stream()
+                .filter(Cue::isOnALamp)
+                .map(cue -> Failure.dark(cue.name()))
+                .toList();
     }
 
     /** Things that happen without anything breaking; none where the candidate defines none. */

@@ -13,6 +13,12 @@
  *       would be charged with the same. Where an event can end in two ways, each is a cause with
  *       half of its rate (a guess). Held by {@code CommonCausesTest}, {@code DamageTest} and {@code
  *       SandpiperCommonCausesTest}.
+ *   <li><b>A dead lamp is a failure of its cue, not of a part.</b> What shows a voltage or an
+ *       alternator is a small lamp of its own, whose supply nobody draws; it hides what it watches
+ *       and changes no current. It is latent, since it is dark in normal flight whether it works or
+ *       not, so it stands among what comes in pairs and not among the single failures. What a load
+ *       shows dies with the load, what falls silent needs no lamp, and what acts by itself has the
+ *       sensor. Held by {@code DeadLampTest} and {@code RunUpTest}.
  * </ul>
  */
 @NullMarked

@@ -33,8 +33,8 @@ public final class CombinedFailures {
 
     /**
      * Everything that can go wrong in a candidate: failure modes in its order, then what takes
-     * several parts, then switches left in a wrong position, then drills carried out needlessly,
-     * then a pilot who does nothing.
+     * several parts, then dead lamps, then switches left in a wrong position, then drills carried
+     * out needlessly, then a pilot who does nothing.
      *
      * @param causes what takes several parts at once
      */
@@ -46,6 +46,9 @@ public final class CombinedFailures {
         for (Cause cause : causes) {
             events.add(
                     new Event(Event.Kind.CAUSE, cause.name(), cause.failure(), Optional.of(cause)));
+        }
+        for (Failure dead : FailureCatalogue.deadLampsOf(candidate)) {
+            events.add(new Event(Event.Kind.DEAD_LAMP, dead.name(), dead));
         }
         for (Misplaced left : FailureCatalogue.leftSwitchesOf(candidate)) {
             Failure failure = Failure.levers(left.name(), Map.of(left.lever(), left.position()));

@@ -2,8 +2,10 @@ package stillturning.reliability.combined;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.failure.Failure;
 import stillturning.parts.Alteration;
@@ -22,35 +24,50 @@ sealed interface Condition {
     }
 
     /** Adds what it does to a failure. */
-    void addTo(List<Hit> hits, Map<String, String> levers);
+    void addTo(Changes all);
+
+    /** What conditions come to together. */
+    record Changes(List<Hit> hits, Map<String, String> levers, Set<String> dark) {}
 
     /** One element of a part changed. */
     record Changed(String part, Alteration alteration, String sleepsIn) implements Condition {
         @Override
-        public void addTo(List<Hit> hits, Map<String, String> levers) {
-            hits.add(new Hit(part, FailureMode.of("changed", alteration)));
+        public void addTo(Changes all) {
+            all.hits().add(new Hit(part, FailureMode.of("changed", alteration)));
         }
     }
 
     /** A lever that stands elsewhere. */
     record Lever(String lever, String position) implements Condition {
         @Override
-        public void addTo(List<Hit> hits, Map<String, String> levers) {
-            levers.put(lever, position);
+        public void addTo(Changes all) {
+            all.levers().put(lever, position);
+        }
+    }
+
+    /** A lamp that is dead, which is the same as a live one until its cue comes. */
+    record Dark(String cue) implements Condition {
+        @Override
+        public String sleepsIn() {
+            return cue;
+        }
+
+        @Override
+        public void addTo(Changes all) {
+            all.dark().add(cue);
         }
     }
 
     /** The pilot does nothing, which is no failure of the candidate. */
     record Idle() implements Condition {
         @Override
-        public void addTo(List<Hit> hits, Map<String, String> levers) {}
+        public void addTo(Changes all) {}
     }
 
     /** The failure that makes these changes, each as a hit of its own. */
     static Failure failure(List<Condition> conditions) {
-        List<Hit> hits = new ArrayList<>();
-        Map<String, String> levers = new LinkedHashMap<>();
-        conditions.forEach(condition -> condition.addTo(hits, levers));
-        return new Failure("together", hits, levers);
+        Changes all = new Changes(new ArrayList<>(), new LinkedHashMap<>(), new LinkedHashSet<>());
+        conditions.forEach(condition -> condition.addTo(all));
+        return new Failure("together", all.hits(), all.levers(), Set.of(), all.dark());
     }
 }

@@ -19,6 +19,7 @@ import stillturning.parts.Part;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Guard;
 import stillturning.reliability.combined.Condition.Changed;
+import stillturning.reliability.combined.Condition.Dark;
 import stillturning.reliability.combined.Condition.Idle;
 import stillturning.reliability.combined.Condition.Lever;
 
@@ -32,6 +33,7 @@ import stillturning.reliability.combined.Condition.Lever;
  *   <li>A protector that cannot open, a contact welded as it stands, a guard that will not act are
  *       asleep until their part is called upon; and so is an opening in a chain with a load that
  *       does not run, until it does, unless something else touches the chain.
+ *   <li>A dead lamp is asleep until what it should show comes.
  * </ul>
  *
  * <p>Numbers stand for changes, in the order in which they are first met among the events.
@@ -147,6 +149,7 @@ final class Conditions {
                 found.add(number(changed(part, alteration)));
             }
         }
+        failure.dark().forEach(cue -> found.add(number(new Dark(cue))));
         failure.levers()
                 .forEach((lever, position) -> found.add(number(new Lever(lever, position))));
         return found.stream().mapToInt(Integer::intValue).toArray();

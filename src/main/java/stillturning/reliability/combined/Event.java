@@ -23,11 +23,18 @@ public record Event(Kind kind, String name, Failure failure, Optional<Cause> cau
         FAILURE,
         /** One thing that takes several parts. */
         CAUSE,
+        /** A lamp that shows nothing any more. */
+        DEAD_LAMP,
         /** A switch that was left in a wrong position. */
         LEFT_SWITCH,
         /** A drill carried out although nothing calls for it. */
         NEEDLESS_DRILL,
         /** A pilot who does nothing about what he sees. */
         IDLE_PILOT
+    }
+
+    /** The cue whose lamp is dead, if that is what it is. */
+    public Optional<String> deadLamp() {
+        return failure.dark().stream().filter(cue -> kind == Kind.DEAD_LAMP).findFirst();
     }
 }

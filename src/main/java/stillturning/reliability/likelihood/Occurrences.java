@@ -13,6 +13,7 @@ import stillturning.model.Chances.Odds;
 import stillturning.model.Chances.Per;
 import stillturning.model.Chances.Rate;
 import stillturning.model.failure.Cause;
+import stillturning.model.failure.Failure;
 import stillturning.reliability.chance.Chance;
 import stillturning.reliability.chance.Exposure;
 import stillturning.reliability.chance.Lognormal;
@@ -110,7 +111,8 @@ final class Occurrences {
 
     private Rate rate(Event event) {
         return switch (event.kind()) {
-            case FAILURE -> odds(event);
+            case FAILURE -> odds(Singles.mode(event.failure().hits().get(0)));
+            case DEAD_LAMP -> odds(new Mode(event.deadLamp().orElseThrow(), Failure.DEAD_LAMP));
             case CAUSE ->
                     event.cause()
                             .flatMap(Cause::rate)
@@ -120,8 +122,7 @@ final class Occurrences {
         };
     }
 
-    private Rate odds(Event event) {
-        Mode mode = Singles.mode(event.failure().hits().get(0));
+    private Rate odds(Mode mode) {
         return Optional.ofNullable(odds.rates().get(mode))
                 .orElseThrow(() -> unknown(mode.part() + ", failure mode " + mode.mode()));
     }
@@ -149,6 +150,7 @@ final class Occurrences {
     private static String kindOf(Event event) {
         return switch (event.kind()) {
             case FAILURE, CAUSE -> event.cause().map(cause -> cause.kind().name()).orElseThrow();
+            case DEAD_LAMP -> Kind.DEAD_LAMP.name();
             case LEFT_SWITCH, NEEDLESS_DRILL -> Kind.LEFT_SWITCH.name();
             case IDLE_PILOT -> Kind.IDLE_PILOT.name();
         };

@@ -52,16 +52,20 @@ final class LatentFailureSearch {
     }
 
     /**
-     * Numbers of the single failures that nobody sees, in rising order. What cannot be told counts
-     * as the end of the engine, which is seen.
+     * Numbers of the single failures and dead lamps that nobody sees, in rising order. What cannot
+     * be told counts as the end of the engine, which is seen.
      */
     List<Integer> among(List<Event> events) {
         return IntStream.range(0, events.size())
-                .filter(i -> events.get(i).kind() == Event.Kind.FAILURE)
+                .filter(i -> canHide(events.get(i).kind()))
                 .parallel()
                 .filter(i -> unseen(events.get(i).failure()))
                 .boxed()
                 .toList();
+    }
+
+    private static boolean canHide(Event.Kind kind) {
+        return kind == Event.Kind.FAILURE || kind == Event.Kind.DEAD_LAMP;
     }
 
     private boolean unseen(Failure failure) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import stillturning.model.failure.Failure;
 import stillturning.reliability.combined.Event;
 import stillturning.reliability.combined.Event.Kind;
 
@@ -35,10 +36,20 @@ final class EventNames {
         return events.get(number);
     }
 
-    /** The part that fails; empty where it is not one part's own failure. */
+    /** The part or indicator that fails; empty where it is not the own failure of one. */
     String part(int event) {
         Event one = events.get(event);
-        return one.kind() == Kind.FAILURE ? one.failure().hits().get(0).part() : "";
+        return one.kind() == Kind.FAILURE
+                ? one.failure().hits().get(0).part()
+                : one.deadLamp().orElse("");
+    }
+
+    /** How what {@link #part} names fails. */
+    String mode(int event) {
+        Event one = events.get(event);
+        return one.deadLamp().isPresent()
+                ? Failure.DEAD_LAMP
+                : one.failure().hits().get(0).mode().name();
     }
 
     /** Events of which any one will do: named in full where there are few, else by their parts. */
@@ -75,8 +86,7 @@ final class EventNames {
         Map<String, Set<String>> modes = new LinkedHashMap<>();
         for (int event : some) {
             if (!part(event).isEmpty()) {
-                String mode = events.get(event).failure().hits().get(0).mode().name();
-                modes.computeIfAbsent(part(event), p -> new LinkedHashSet<>()).add(mode);
+                modes.computeIfAbsent(part(event), p -> new LinkedHashSet<>()).add(mode(event));
             }
         }
         return modes;

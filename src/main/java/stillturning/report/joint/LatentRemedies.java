@@ -17,6 +17,11 @@ import stillturning.reliability.runup.Latent;
 /** What reveals each latent failure of a candidate. */
 public final class LatentRemedies {
 
+    /** Nothing charges then, so a lamp that tells of that has to be lit. Common practice. */
+    private static final String LAMP =
+            "before the engine runs, switch on and look: the lamp lights; one that stays dark there"
+                    + " with nothing wrong needs a press-to-test";
+
     private final CombinedFindings found;
     private final EventNames names;
 
@@ -46,6 +51,9 @@ public final class LatentRemedies {
 
     /** How to look for it otherwise. */
     public String way(int event) {
+        if (names.event(event).deadLamp().isPresent()) {
+            return LAMP;
+        }
         Part part = found.candidate().part(names.part(event)).orElseThrow();
         FailureMode mode = names.event(event).failure().hits().get(0).mode();
         return mode.traits().inspection().orElse(part.kind().inspection());

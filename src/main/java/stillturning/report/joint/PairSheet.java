@@ -145,6 +145,7 @@ public final class PairSheet {
         return switch (kind) {
             case FAILURE -> count + " single failure" + ending;
             case CAUSE -> count + " common cause" + ending;
+            case DEAD_LAMP -> count + " dead indicator" + ending;
             case LEFT_SWITCH -> count == 1 ? "1 switch left wrong" : count + " switches left wrong";
             case NEEDLESS_DRILL -> count + " drill" + ending + " carried out needlessly";
             case IDLE_PILOT -> "a pilot who does nothing";

@@ -113,8 +113,7 @@ public final class RunUpSheet {
             return spoken.parts(events.stream().map(names::part).toList());
         }
         int event = events.get(0);
-        String mode = names.event(event).failure().hits().get(0).mode().name();
-        return spoken.of(names.part(event)) + ": " + mode;
+        return spoken.of(names.part(event)) + ": " + names.mode(event);
     }
 
     private void after() {

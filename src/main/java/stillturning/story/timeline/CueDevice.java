@@ -21,6 +21,7 @@ final class CueDevice implements Device {
     private final Cue cue;
     private final Sensing sensing;
     private final BooleanSupplier seen;
+    private final boolean lit;
     private final Situation now;
     private State state = State.DARK;
     private double deadline = NO_DEADLINE;
@@ -39,11 +40,13 @@ final class CueDevice implements Device {
 
     /**
      * @param seen whether whatever shows it works
+     * @param lit false for a dead lamp: what goes by the same sensor without it still works
      */
-    CueDevice(Cue cue, Sensing sensing, BooleanSupplier seen, Situation now) {
+    CueDevice(Cue cue, Sensing sensing, BooleanSupplier seen, boolean lit, Situation now) {
         this.cue = cue;
         this.sensing = sensing;
         this.seen = seen;
+        this.lit = lit;
         this.now = now;
     }
 
@@ -51,8 +54,19 @@ final class CueDevice implements Device {
         return cue.name();
     }
 
+    /** Whether a pilot sees it. */
     boolean shows() {
+        return lit && reports();
+    }
+
+    /** Whether what it watches is so, for whatever acts on it without a lamp. */
+    boolean reports() {
         return state == State.SHOWS;
+    }
+
+    /** Whether a pilot can see at all what it shows. */
+    boolean isLit() {
+        return lit;
     }
 
     /** Whether what it shows is still so. */
@@ -97,6 +111,9 @@ final class CueDevice implements Device {
             return;
         }
         state = State.SHOWS;
+        if (!lit) {
+            return;
+        }
         now.log(StoryEvent.Kind.CUE, cue.name(), sensing.words.get(), ledBy);
     }
 

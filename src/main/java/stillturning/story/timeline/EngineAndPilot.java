@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import stillturning.model.Circuit;
 import stillturning.model.Cockpit;
@@ -35,11 +36,13 @@ final class EngineAndPilot {
     private final EngineDevice engine;
     private final StarterKey key;
     private final Optional<FlightDevice> flight;
+    private final Set<String> dark;
 
     EngineAndPilot(Plant plant, Cockpit cockpit, FlightConditions scene, Situation now) {
         this.plant = plant;
         this.now = now;
         this.circuit = plant.circuit();
+        this.dark = scene.dark();
         this.engine = new EngineDevice(plant.loads(), now);
         this.key = new StarterKey(engine, now);
         this.flight = scene.ahead().map(ahead -> new FlightDevice(ahead, now));
@@ -105,7 +108,12 @@ final class EngineAndPilot {
     }
 
     private CueDevice cue(Cue cue) {
-        return new CueDevice(cue, cue.sign().accept(new SensingOf()), seen(cue.shownBy()), now);
+        return new CueDevice(
+                cue,
+                cue.sign().accept(new SensingOf()),
+                seen(cue.shownBy()),
+                !dark.contains(cue.name()),
+                now);
     }
 
     private BooleanSupplier automatic(Procedure procedure) {

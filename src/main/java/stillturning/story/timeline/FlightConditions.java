@@ -3,6 +3,7 @@ package stillturning.story.timeline;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stillturning.model.Phase;
 import stillturning.model.Study.Aircraft;
 import stillturning.story.Moment;
@@ -15,6 +16,7 @@ import stillturning.story.timeline.stride.StepLimits;
  *
  * @param phase that of the moment
  * @param drill moves that the pilot makes from the first instant on, one after the other
+ * @param dark cues whose lamp is dead
  * @param stride how charges and heats are carried
  */
 record FlightConditions(
@@ -23,12 +25,13 @@ record FlightConditions(
         Moment moment,
         Setting setting,
         Map<String, String> drill,
+        Set<String> dark,
         StepLimits stride) {
 
-    /** Where nobody carries out a drill. */
+    /** Where nobody carries out a drill and every lamp works. */
     FlightConditions(
             Aircraft aircraft, Phase phase, Moment moment, Setting setting, StepLimits stride) {
-        this(aircraft, phase, moment, setting, Map.of(), stride);
+        this(aircraft, phase, moment, setting, Map.of(), Set.of(), stride);
     }
 
     /**

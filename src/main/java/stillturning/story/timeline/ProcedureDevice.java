@@ -75,7 +75,8 @@ final class ProcedureDevice implements Device {
             return NOTHING_TO_WATCH;
         }
         for (CueDevice cue : cues) {
-            if (cue.shows() && !known.contains(cue)) {
+            boolean told = automatic() ? cue.reports() : cue.shows();
+            if (told && !known.contains(cue)) {
                 return NOW;
             }
         }
@@ -191,7 +192,9 @@ final class ProcedureDevice implements Device {
 
     /** A warning that has gone out by the time of the response calls for nothing. */
     private boolean stillCalledFor() {
-        return cues.stream().anyMatch(cue -> cue.persists() && !known.contains(cue));
+        return cues.stream()
+                .filter(cue -> automatic() || cue.isLit())
+                .anyMatch(cue -> cue.persists() && !known.contains(cue));
     }
 
     private boolean automatic() {
@@ -201,7 +204,7 @@ final class ProcedureDevice implements Device {
     /** A cue that showed in normal flight tells nothing new; the others still do. */
     @Override
     public void adopt(Device healthy) {
-        cues.stream().filter(CueDevice::shows).forEach(known::add);
+        cues.stream().filter(CueDevice::reports).forEach(known::add);
     }
 
     @Override

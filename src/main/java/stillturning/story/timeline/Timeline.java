@@ -332,6 +332,6 @@ public final class Timeline {
 
     private FlightConditions scene(Failure failure, Setting setting) {
         return new FlightConditions(
-                study.aircraft(), phase, moment, setting, failure.moves(), stride);
+                study.aircraft(), phase, moment, setting, failure.moves(), failure.dark(), stride);
     }
 }

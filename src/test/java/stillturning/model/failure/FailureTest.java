@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stillturning.model.Candidate.Hit;
 import stillturning.parts.FailureMode;
@@ -21,6 +22,14 @@ class FailureTest {
         assertEquals("feed: open + drill", both.name());
         assertEquals(OPEN.hits(), both.hits());
         assertEquals(MASTER_OFF.levers(), both.levers());
+    }
+
+    @Test
+    void aDeadLampStaysDeadWhateverComesWithIt() {
+        Failure both = OPEN.and(Failure.dark("low voltage"));
+        assertEquals("feed: open + low voltage: indicator dead", both.name());
+        assertEquals(Set.of("low voltage"), both.dark());
+        assertEquals(OPEN.hits(), both.hits());
     }
 
     @Test

@@ -25,6 +25,7 @@ import stillturning.reliability.combined.CombinedResult;
 import stillturning.reliability.combined.Event;
 import stillturning.reliability.cutset.Watch;
 import stillturning.story.PilotView;
+import stillturning.story.Setting;
 import stillturning.story.UntoldStory;
 
 /** An engine bus with two feeds, each behind a switch and a diode: worked out by hand. */
@@ -124,6 +125,20 @@ class RunUpTest {
                                         "standby-feed-fuse: opens for no reason")));
     }
 
+    /** The lamp alone tells that nothing charges: dark in normal flight whether it works or not. */
+    @Test
+    void aDeadLampIsLatentAndMattersWhereItAloneWouldTell() {
+        assertTrue(latents(true).contains("low-voltage: indicator dead"));
+        Set<Set<String>> pairs =
+                joint.sets().ofOrder(2).stream()
+                        .map(p -> p.stream().map(RunUpTest::name).collect(Collectors.toSet()))
+                        .collect(Collectors.toSet());
+        assertTrue(pairs.contains(Set.of("low-voltage: indicator dead", "alternator: no output")));
+        assertFalse(
+                pairs.contains(Set.of("low-voltage: indicator dead", "radio: stops working")),
+                "the radio is heard to stop");
+    }
+
     @Test
     void whatIsMissedIsNotLatent() {
         Set<String> all = latents(false);
@@ -158,10 +173,10 @@ class RunUpTest {
     void twoSwitchesAreTheFewest() {
         assertEquals(
                 List.of(Map.of("main", "off"), Map.of("standby", "off")),
-                card.checks().stream().map(Check::moves).toList());
+                switched().stream().map(Check::moves).toList());
         assertTrue(card.proven());
         assertEquals(List.of(), card.unconfirmed());
-        for (Check check : card.checks()) {
+        for (Check check : switched()) {
             assertEquals(PilotView.Engine.RUNS, check.expected().engine());
             String other = check.moves().containsKey("main") ? "standby" : "main";
             assertTrue(
@@ -171,6 +186,30 @@ class RunUpTest {
                             .contains(other + "-diode: open"));
             assertEquals("on", check.back().values().iterator().next());
         }
+    }
+
+    /** Checks that move a switch and pull no breaker. */
+    private static List<Check> switched() {
+        return card.checks().stream()
+                .filter(check -> !check.moves().containsValue(Setting.PULLED))
+                .toList();
+    }
+
+    /**
+     * No switch of this aircraft makes its lamp light on the ground, but the field's breaker does:
+     * with the field dead nothing charges, and a lamp that then stays dark is dead.
+     */
+    @Test
+    void theFieldsBreakerTriesTheLamp() {
+        List<Check> pulled = new ArrayList<>(card.checks());
+        pulled.removeAll(switched());
+        assertEquals(
+                List.of(Map.of("field-breaker", Setting.PULLED)),
+                pulled.stream().map(Check::moves).toList());
+        assertEquals(Set.of("low-voltage"), pulled.get(0).expected().cues());
+        assertEquals(
+                List.of("low-voltage: indicator dead"),
+                pulled.get(0).reveals().stream().map(r -> name(r.event())).toList());
     }
 
     /**
