@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,8 +36,10 @@ class ConditionsTest {
     private static Answer plainly(Timeline exact, List<Event> events, int[] set) {
         List<Hit> hits = new ArrayList<>();
         Map<String, String> levers = new LinkedHashMap<>();
+        Set<String> dark = new HashSet<>();
         boolean idle = false;
         for (int i : set) {
+            dark.addAll(events.get(i).failure().dark());
             hits.addAll(events.get(i).failure().hits());
             levers.putAll(events.get(i).failure().levers());
             idle |= events.get(i).kind() == Event.Kind.IDLE_PILOT;
@@ -45,7 +48,7 @@ class ConditionsTest {
         try {
             double lasts =
                     exact.tell(
-                                    new Failure("as it is", hits, levers),
+                                    new Failure("as it is", hits, levers, Set.of(), dark),
                                     Setting.with(idle ? Pilot.NEVER : Pilot.PLANNED))
                             .engine()
                             .lastsFrom(SANDPIPER.goals().countsFrom());
