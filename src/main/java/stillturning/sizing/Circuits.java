@@ -20,6 +20,9 @@ import stillturning.story.timeline.SteadyState;
 /** What the wires of each load drop, warm, from bus to load and back. */
 final class Circuits {
 
+    /** Resistance never takes all of a voltage: a load with less is led to by nothing (V). */
+    private static final double NOTHING_VOLTS = 0.005;
+
     private final Subject subject;
 
     Circuits(Subject subject) {
@@ -96,16 +99,21 @@ final class Circuits {
     }
 
     private Supply supply(Load load, LoadNeed need) {
-        Supply lowest = new Supply(Double.POSITIVE_INFINITY, need.tolerance().minimumVolts(), "");
+        double least = Double.NaN;
+        String when = "";
+        String without = "";
         for (Phase phase : subject.study().aircraft().phases()) {
             if (counts(phase, need)) {
                 double volts = volts(load, subject.survey().rest(phase));
-                if (volts < lowest.volts()) {
-                    lowest = new Supply(volts, lowest.minimumVolts(), phase.name());
+                if (Math.abs(volts) < NOTHING_VOLTS) {
+                    without = without.isEmpty() ? phase.name() : without;
+                } else if (!(volts >= least)) {
+                    least = volts;
+                    when = phase.name();
                 }
             }
         }
-        return lowest;
+        return new Supply(least, need.tolerance().minimumVolts(), when, without);
     }
 
     /** Voltage across the part of a load that works (V). */

@@ -183,6 +183,15 @@ final class SizeFindings {
                     circuit.supply().minimumVolts(),
                     new Carried(circuit.amps(), circuit.supply().phase(), ""));
         }
+        if (!circuit.supply().without().isEmpty()) {
+            add(
+                    Rule.OFF,
+                    circuit.name(),
+                    "",
+                    0,
+                    circuit.supply().minimumVolts(),
+                    new Carried(circuit.amps(), circuit.supply().without(), ""));
+        }
     }
 
     private WireSize thinnest(List<String> ids) {

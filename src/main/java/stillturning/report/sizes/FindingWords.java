@@ -13,6 +13,9 @@ import stillturning.sizing.result.SizingReport;
 /** A finding in words: what is wrong, and what mends it. */
 public final class FindingWords {
 
+    private static final String HOTTER =
+            "; where it lies it is hotter than its insulation stands, without any current";
+
     private FindingWords() {}
 
     /** How grave it is, in one word. */
@@ -57,6 +60,7 @@ public final class FindingWords {
                     INRUSH,
                     DROP,
                     MINIMUM,
+                    OFF,
                     CRANKING,
                     CONTACT,
                     CRANKING_COLD,
@@ -76,7 +80,10 @@ public final class FindingWords {
         String found = amps(f.found());
         String allowed = amps(f.allowed());
         return switch (f.rule()) {
-            case AMPACITY -> "carries " + found + when + "; where it lies it may carry " + allowed;
+            case AMPACITY ->
+                    tooHot(f)
+                            ? "carries " + found + when + HOTTER
+                            : "carries " + found + when + "; where it lies it may carry " + allowed;
             case UNPROTECTED -> "no protector ends a short in time: " + flows(f);
             case UNPROTECTED_BY_CUSTOM -> "has no protector, by custom: " + flows(f);
             case CHART -> chart(f);
@@ -96,17 +103,9 @@ public final class FindingWords {
                             + " opens, if that is as slow as its class allows"
                             + (f.allowed() > 1 ? others(f.allowed() - 1) : "");
             case MAIN_POWER -> mainPower(f);
-            case DROP ->
-                    "its wires drop "
-                            + volts(f.found())
-                            + ", warm; AC 43.13-1B table 11-6 allows "
-                            + volts(f.allowed());
-            case MINIMUM ->
-                    "has "
-                            + volts(f.found())
-                            + when
-                            + ", all loads running; it needs "
-                            + volts(f.allowed());
+            case DROP -> drop(f);
+            case MINIMUM -> minimum(f);
+            case OFF -> "gets nothing" + when + ": what leads to it is switched off or open";
             case CRANKING, CRANKING_COLD -> cranking(f);
             case INTERRUPT ->
                     "a bolted short behind it drives " + found + "; it interrupts " + allowed;
@@ -133,6 +132,37 @@ public final class FindingWords {
                             + Formats.percent(f.allowed());
             case UNRATED -> "nothing is known of its rating; it needs " + found;
         };
+    }
+
+    /** Whether the place is too hot for the insulation without any current. */
+    private static boolean tooHot(SizeFinding f) {
+        return f.rule() == Rule.AMPACITY && f.allowed() <= 0
+                || f.rule() == Rule.DROP && !Double.isFinite(f.found());
+    }
+
+    /** Whether a load has its voltage the wrong way round, by more than a diode's drop. */
+    private static boolean backwards(SizeFinding f) {
+        return f.found() < -1;
+    }
+
+    private static String minimum(SizeFinding f) {
+        return backwards(f)
+                ? "has " + volts(-f.found()) + when(f.when()) + ", the wrong way round"
+                : "has "
+                        + volts(f.found())
+                        + when(f.when())
+                        + ", all loads running; it needs "
+                        + volts(f.allowed());
+    }
+
+    private static String drop(SizeFinding f) {
+        return tooHot(f)
+                ? "what its wires drop cannot be told: where one lies it is hotter than its insulation"
+                        + " stands, without any current"
+                : "its wires drop "
+                        + volts(f.found())
+                        + ", warm; AC 43.13-1B table 11-6 allows "
+                        + volts(f.allowed());
     }
 
     private static String flows(SizeFinding f) {
@@ -194,6 +224,9 @@ public final class FindingWords {
                             gauge -> "AWG " + gauge.awg(),
                             rating -> Formats.significant(rating.amps(), 2) + " A");
         }
+        if (tooHot(f)) {
+            return "lead it through a cooler place, or take insulation that stands the heat";
+        }
         return switch (f.rule()) {
             case AMPACITY, CHART, DROP, MAIN_POWER ->
                     "no size of the table does: shorten it, split it, or use a smaller protector";
@@ -201,7 +234,11 @@ public final class FindingWords {
             case UNPROTECTED -> "put a protector where its current comes from";
             case INTERRUPT -> "take a class that interrupts more, or a longer wire before it";
             case DUTY, INRUSH -> "take a channel or protector that carries it";
-            case MINIMUM -> "look for the largest drop on its way";
+            case MINIMUM ->
+                    backwards(f)
+                            ? "look for a source whose plus and minus are exchanged"
+                            : "look for the largest drop on its way";
+            case OFF -> "none if it is meant to be off; else find what is open on its way";
             case CRANKING, CRANKING_COLD -> "thicker battery leads, or a larger battery";
             case CONTACT -> "take larger contacts, or let a relay switch it";
             case ALTERNATOR, ALTERNATOR_SHARE, CHARGE -> "a larger alternator, or less load";

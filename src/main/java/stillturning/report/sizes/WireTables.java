@@ -31,7 +31,7 @@ public final class WireTables {
                     Column.<Circuit>words("load", PART, Circuit::name).key("load"),
                     Column.<Circuit>number("current", AMPS, 2, Circuit::amps).key("amps"),
                     Column.<Circuit>number("out and back", LENGTH, Circuit::metres).key("metres"),
-                    Column.<Circuit>number("wires drop", VOLTS, 2, c -> c.drop().volts())
+                    Column.<Circuit>number("wires drop", VOLTS, 2, c -> told(c.drop().volts()))
                             .key("volts"),
                     Column.<Circuit>number("limit", VOLTS, 2, c -> c.drop().limitVolts())
                             .key("limitVolts"),
@@ -56,6 +56,11 @@ public final class WireTables {
                             .key("limitVolts"),
                     words("wires", 40, m -> String.join(", ", m.wires())));
 
+    /** A drop or a temperature; not a number where the place is too hot for the insulation. */
+    private static double told(double value) {
+        return Double.isFinite(value) ? value : Double.NaN;
+    }
+
     private static final List<Column<WireSize>> WIRES =
             List.of(
                     words("wire", PART, w -> w.wire().id()),
@@ -68,7 +73,7 @@ public final class WireTables {
                             "warm",
                             CELSIUS,
                             0,
-                            w -> idle(w) ? Double.NaN : w.can().conductorCelsius()),
+                            w -> idle(w) ? Double.NaN : told(w.can().conductorCelsius())),
                     words(
                             "guarded by",
                             28,

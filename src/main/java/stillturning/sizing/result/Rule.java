@@ -30,6 +30,8 @@ public enum Rule {
     ALTERNATOR(Gravity.WRONG),
     /** The same with tired batteries in the cold. */
     CRANKING_COLD(Gravity.LOOK),
+    /** A load gets nothing in a phase in which it runs: what leads to it is open (V, minimum V). */
+    OFF(Gravity.LOOK),
     /** Main power wires drop more (V) than the published share of the bus voltage (V). */
     MAIN_POWER(Gravity.LOOK),
     /** Continuous loads take a larger share of the alternators (A) than advised (A). */

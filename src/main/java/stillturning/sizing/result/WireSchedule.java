@@ -36,8 +36,15 @@ public record WireSchedule(List<WireSize> wires, List<Circuit> circuits, List<Ma
         }
     }
 
-    /** A voltage across a load (V), the least it needs (V), and in which phase. */
-    public record Supply(double volts, double minimumVolts, String phase) {}
+    /**
+     * The lowest voltage across a load while something leads to it.
+     *
+     * @param volts the voltage; not a number where nothing ever leads to it, or it never runs (V)
+     * @param minimumVolts the least it needs (V)
+     * @param phase when that is
+     * @param without first phase in which it should run and nothing leads to it; may be empty
+     */
+    public record Supply(double volts, double minimumVolts, String phase, String without) {}
 
     /**
      * The wires from a source to a bus.

@@ -7,7 +7,8 @@ public final class EventWords {
     private EventWords() {}
 
     public static String volts(double volts) {
-        return String.format(Locale.ROOT, "%.1f V", volts);
+        double shown = Math.abs(volts) < 0.05 ? 0 : volts; // nobody reads a sign before 0.0
+        return String.format(Locale.ROOT, "%.1f V", shown);
     }
 
     public static String amps(double amps) {

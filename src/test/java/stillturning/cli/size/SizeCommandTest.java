@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -45,6 +46,66 @@ class SizeCommandTest {
         assertFalse(one.contains("Bill of materials"));
         String lists = run("size", "mine", "--candidate", "one-bus", "--lists").out();
         assertTrue(lists.contains("Bill of materials") && lists.contains("Wire list"), lists);
+    }
+
+    private void change(String file, String written, String instead) throws IOException {
+        Path path = folder.resolve(file);
+        String text = Files.readString(path);
+        assertTrue(text.contains(written), text);
+        Files.writeString(path, text.replace(written, instead));
+    }
+
+    @Test
+    void aPlaceHotterThanTheInsulationStandsIsToldInWords() throws IOException {
+        change("study.yaml", "hazards: [heat],", "hazards: [heat], temperature: 200 °C (guess),");
+        Ran ran = run("size", "mine", "--candidate", "one-bus");
+        assertEquals(ExitCode.REQUIREMENT_MISSED, ran.code());
+        String flat = ran.out().replaceAll("\\s+", " ");
+        assertFalse(flat.contains("Infinity") || flat.contains("NaN"), flat);
+        assertTrue(
+                flat.contains(
+                        "pump.a: what its wires drop cannot be told: where one lies it is hotter"
+                                + " than its insulation stands, without any current. Mend: lead it"
+                                + " through a cooler place"),
+                flat);
+        String json = run("size", "mine", "--json").out();
+        assertFalse(json.contains("Infinity") || json.contains("NaN"), json);
+    }
+
+    @Test
+    void aLoadThatIsSwitchedOffHasNoDropToLookFor() throws IOException {
+        change("study.yaml", "draws: 4 A (guess), shed", "draws: 4 A (guess), minimum: 9 V, shed");
+        change(
+                "one-bus.yaml",
+                "  main-bus:     {",
+                "  lights-switch: {is: switch, zone: panel}\n  main-bus:     {");
+        change(
+                "one-bus.yaml",
+                "lights:     from main-bus, breaker 7.5 A",
+                "lights:     from main-bus, breaker 7.5 A, via lights-switch");
+        change("one-bus.yaml", "flight: {}", "flight: {lights-switch: off}");
+        Ran ran = run("size", "mine", "--candidate", "one-bus");
+        assertEquals(ExitCode.FINE, ran.code(), ran.out());
+        String flat = ran.out().replaceAll("\\s+", " ");
+        assertTrue(
+                flat.contains(
+                        "look lights: gets nothing in cruise: what leads to it is switched off or"
+                                + " open"),
+                flat);
+        assertFalse(flat.contains("0.00 V in cruise"), flat);
+        change("one-bus.yaml", "lights-switch: off", "lights-switch: on");
+        assertFalse(run("size", "mine", "--candidate", "one-bus").out().contains("gets nothing"));
+    }
+
+    @Test
+    void aBatteryJoinedBackwardsIsToldAtTheLoads() throws IOException {
+        change("study.yaml", "draws: 4 A (guess), shed", "draws: 4 A (guess), minimum: 9 V, shed");
+        change("one-bus.yaml", "from battery.minus to panel", "from battery to panel");
+        change("one-bus.yaml", "from battery to main-bus", "from battery.minus to main-bus");
+        String flat = run("check", "mine").out().replaceAll("\\s+", " ");
+        assertTrue(
+                flat.contains("V in cruise, the wrong way round. Mend: look for a source"), flat);
+        assertFalse(flat.contains("has -"), flat);
     }
 
     @Test
