@@ -111,6 +111,13 @@ public record Study(
         }
     }
 
+    /** What an engine must outlast after a failure. */
+    public Landing landing() {
+        double plan = aircraft.phases.stream().mapToDouble(Phase::seconds).sum();
+        return new Landing(
+                goals.countsFrom, goals.enoughSeconds, Math.max(goals.enoughSeconds, plan));
+    }
+
     /**
      * What is asked of a candidate.
      *

@@ -81,7 +81,6 @@ final class SizeFindings {
     }
 
     private void wire(WireSize size) {
-        String id = size.wire().id();
         if (size.worst().amps() > size.can().amps() + ROUNDING_AMPS) {
             thicker(Rule.AMPACITY, size, "", size.worst().amps(), size.can().amps(), size.worst());
         }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.model.CountsFrom;
+import stillturning.model.Landing;
 import stillturning.model.failure.Failure;
 
 /**
@@ -94,6 +95,11 @@ public record Story(
             return endurance.ends() && from == CountsFrom.FIRST_SIGN
                     ? seconds - Math.min(seconds, ranUnnoticedSeconds)
                     : seconds;
+        }
+
+        /** Whether it stops before the aircraft has landed. */
+        public boolean misses(Landing landing) {
+            return landing.isMissed(lastsFrom(landing.countsFrom()), endurance.seconds());
         }
 
         /** When the first sign comes (s); infinite for never. */

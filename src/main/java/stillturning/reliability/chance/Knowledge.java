@@ -2,13 +2,19 @@ package stillturning.reliability.chance;
 
 import java.util.SortedSet;
 
-/**
- * What is uncertain about the events' rates, and what is wrong together.
- *
- * @param sigmas standard deviation of the logarithm of each event's rate
- * @param sources where each event's rate is known from
- */
-record Knowledge(double[] sigmas, int[] sources) {
+/** What is uncertain about the events' rates, and what is wrong together. */
+final class Knowledge {
+
+    /** Standard deviation of the logarithm of each event's rate. */
+    private final double[] sigmas;
+
+    /** Where each event's rate is known from. */
+    private final int[] sources;
+
+    private Knowledge(double[] sigmas, int[] sources) {
+        this.sigmas = sigmas;
+        this.sources = sources;
+    }
 
     static Knowledge of(Exposure exposure) {
         return new Knowledge(

@@ -109,7 +109,7 @@ public final class CombinedFailures {
         return new SetTrial(
                 new Timelines(timeline, timeline.exact()),
                 candidate,
-                study.goals(),
+                study.landing(),
                 new Conditions(
                         study.aircraft(),
                         candidate,

@@ -13,8 +13,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import stillturning.model.Candidate;
 import stillturning.model.CountsFrom;
+import stillturning.model.Landing;
 import stillturning.model.Procedure;
-import stillturning.model.Study.Goals;
 import stillturning.model.failure.Failure;
 import stillturning.reliability.cutset.Answer;
 import stillturning.reliability.cutset.Trial;
@@ -40,7 +40,7 @@ final class SetTrial implements Trial {
 
     private final Timelines timelines;
     private final Candidate candidate;
-    private final Goals goals;
+    private final Landing landing;
     private final Conditions conditions;
 
     /** By the numbers of the changes, in rising order. */
@@ -52,12 +52,12 @@ final class SetTrial implements Trial {
     record Timelines(Timeline quick, Timeline exact) {}
 
     /**
-     * @param goals how long the engine must run on not to count as lost
+     * @param landing how long the engine must run on not to count as lost
      */
-    SetTrial(Timelines timelines, Candidate candidate, Goals goals, Conditions conditions) {
+    SetTrial(Timelines timelines, Candidate candidate, Landing landing, Conditions conditions) {
         this.timelines = timelines;
         this.candidate = candidate;
-        this.goals = goals;
+        this.landing = landing;
         this.conditions = conditions;
     }
 
@@ -126,7 +126,7 @@ final class SetTrial implements Trial {
         Failure failure = Condition.failure(changes);
         try {
             Story story = story(failure, Setting.with(pilot));
-            boolean lost = lasts(story) < goals.enoughSeconds();
+            boolean lost = story.engine().misses(landing);
             return new SetOutcome(lost ? Answer.LOST : Answer.LIVES, called(story), "");
         } catch (UntoldStory e) {
             return new SetOutcome(Answer.UNTOLD, Set.of(), String.valueOf(e.getMessage()));
@@ -138,7 +138,7 @@ final class SetTrial implements Trial {
      * doubt, or a stopped engine that may yet come back.
      */
     private Story story(Failure failure, Setting setting) throws UntoldStory {
-        double beyond = (1 + DOUBT) * goals.enoughSeconds();
+        double beyond = (1 + DOUBT) * landing.enoughSeconds();
         try {
             Story story = timelines.quick().tell(failure, setting, beyond);
             if (decides(story, beyond)) {
@@ -146,7 +146,10 @@ final class SetTrial implements Trial {
             }
             if (story.engine().runningAtEnd()) {
                 // nobody has noticed in time: what counts has hardly begun
-                double until = Math.min(story.engine().signSeconds() + beyond, HORIZON_SECONDS);
+                double until =
+                        Math.min(
+                                story.engine().signSeconds() + beyond,
+                                Math.min((1 + DOUBT) * landing.planSeconds(), HORIZON_SECONDS));
                 Story longer = timelines.quick().tell(failure, setting, until);
                 if (decides(longer, until)) {
                     return longer;
@@ -162,17 +165,19 @@ final class SetTrial implements Trial {
     private boolean decides(Story story, double cutAtSeconds) {
         if (!story.engine().runningAtEnd()) {
             return story.endSeconds() < cutAtSeconds
-                    && lasts(story) < (1 - DOUBT) * goals.enoughSeconds();
+                    && lasts(story) < (1 - DOUBT) * landing.enoughSeconds()
+                    && story.endSeconds() < (1 - DOUBT) * landing.planSeconds();
         }
         boolean cut = story.engine().endurance() instanceof Endurance.AtLeast;
-        double since = goals.countsFrom() == CountsFrom.FAILURE ? 0 : story.engine().signSeconds();
+        double since =
+                landing.countsFrom() == CountsFrom.FAILURE ? 0 : story.engine().signSeconds();
         return !cut
-                || story.endSeconds() >= HORIZON_SECONDS
-                || story.endSeconds() - since >= goals.enoughSeconds();
+                || story.endSeconds() >= Math.min(landing.planSeconds(), HORIZON_SECONDS)
+                || story.endSeconds() - since >= landing.enoughSeconds();
     }
 
     private double lasts(Story story) {
-        return story.engine().lastsFrom(goals.countsFrom());
+        return story.engine().lastsFrom(landing.countsFrom());
     }
 
     private Set<String> called(Story story) {

@@ -96,18 +96,18 @@ class JudgeTest {
 
     @Test
     void timeCountsFromTheFirstSignThatThePilotCanHave() throws UntoldStory {
-        // 5 Ah at 5 A are an hour; the lamp comes on when the bus is below 11 V, near the very end
-        Bench unseen = flying(5, 5).cue("low", new Cue.LowVolts(new Terminal("bus", "bar"), 11, 1));
+        // 4.5 Ah at 5 A are 54 min; the lamp comes on when the bus is below 11 V, near the very end
+        Bench unseen = flying(4.5, 5).cue("low", new Cue.LowVolts(new Terminal("bus", "bar"), 11, 1));
         Verdict late = verdict(unseen, "alternator: field open");
         double end = late.planned().engine().endurance().seconds();
-        assertEquals(3600, end, 15);
+        assertEquals(3240, end, 15);
         double sign = late.planned().engine().sign().orElseThrow().seconds();
-        assertTrue(sign > 3000 && sign < end, sign + " of " + end);
+        assertTrue(sign > 2700 && sign < end, sign + " of " + end);
         assertEquals(end - sign, late.planned().engine().lastsFrom(CountsFrom.FIRST_SIGN), 1e-9);
         assertEquals(Outcome.ENGINE_LOST, late.outcome());
         assertEquals(Remark.Topic.UNSEEN, late.remarks().get(0).topic());
-        // with a lamp that is on below the charging voltage the same hour counts
-        Bench seen = flying(5, 5).cue("low", new Cue.LowVolts(new Terminal("bus", "bar"), 13.4, 1));
+        // with a lamp that is on below the charging voltage the same time counts
+        Bench seen = flying(4.5, 5).cue("low", new Cue.LowVolts(new Terminal("bus", "bar"), 13.4, 1));
         Verdict soon = verdict(seen, "alternator: field open");
         assertEquals(Outcome.REDUNDANCY_LOST, soon.outcome());
         assertEquals(1, soon.planned().engine().signSeconds(), 1e-6);
@@ -118,9 +118,19 @@ class JudgeTest {
 
     @Test
     void whatNobodyCanSeeBeforeTheEngineFaltersCountsForNothing() throws UntoldStory {
-        Verdict verdict = verdict(flying(20, 5), "alternator: field open");
+        Verdict verdict = verdict(flying(4, 5), "alternator: field open");
         assertEquals(Outcome.ENGINE_LOST, verdict.outcome());
         assertTrue(verdict.remarks().get(0).words().contains("until the engine falters"));
+    }
+
+    @Test
+    void whatOutlastsTheWholeFlightPlanHasLandedThoughNobodySawAnything() throws UntoldStory {
+        // 20 Ah at 5 A are four hours, the plan is one
+        Verdict verdict = verdict(flying(20, 5), "alternator: field open");
+        assertEquals(Outcome.REDUNDANCY_LOST, verdict.outcome());
+        assertEquals(
+                List.of(Remark.Topic.UNSEEN, Remark.Topic.STOPS_LATER),
+                verdict.remarks().stream().map(Remark::topic).toList());
     }
 
     @Test

@@ -24,6 +24,7 @@ import stillturning.model.failure.Failure;
 import stillturning.reliability.cutset.Answer;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
+import stillturning.story.Story;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 
@@ -44,15 +45,12 @@ class ConditionsTest {
             levers.putAll(events.get(i).failure().levers());
             idle |= events.get(i).kind() == Event.Kind.IDLE_PILOT;
         }
-        double enough = SANDPIPER.goals().enoughSeconds();
         try {
-            double lasts =
+            Story story =
                     exact.tell(
                                     new Failure("as it is", hits, levers, Set.of(), dark),
-                                    Setting.with(idle ? Pilot.NEVER : Pilot.PLANNED))
-                            .engine()
-                            .lastsFrom(SANDPIPER.goals().countsFrom());
-            return lasts < enough ? Answer.LOST : Answer.LIVES;
+                                    Setting.with(idle ? Pilot.NEVER : Pilot.PLANNED));
+            return story.engine().misses(SANDPIPER.landing()) ? Answer.LOST : Answer.LIVES;
         } catch (UntoldStory e) {
             return Answer.UNTOLD;
         }

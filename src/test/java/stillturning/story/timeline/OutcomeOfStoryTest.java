@@ -54,6 +54,9 @@ class OutcomeOfStoryTest {
                 study.candidates());
     }
 
+    /** What it must outlast: the time to land, and no more than the whole plan (s). */
+    private record Limits(CountsFrom from, double enough, double plan) {}
+
     /** What the engine did, from its bar alone. */
     private record Course(List<Span> spans, double countsFromSeconds) {
         static Course of(Story story, CountsFrom from) {
@@ -92,9 +95,11 @@ class OutcomeOfStoryTest {
             return last().doing() == Doing.STOPPED;
         }
 
-        boolean lost(double enough) {
+        boolean lost(Limits limits) {
             double end = last().fromSeconds();
-            return endsStopped() && end - Math.min(end, countsFromSeconds) < enough;
+            return endsStopped()
+                    && end - Math.min(end, countsFromSeconds) < limits.enough
+                    && end < Math.max(limits.enough, limits.plan);
         }
 
         /** Whether it did anything but run before what it did last. */
@@ -110,14 +115,14 @@ class OutcomeOfStoryTest {
     }
 
     private static void assertAgrees(
-            Verdict verdict, Pilot pilot, CountsFrom from, double enough, String where) {
+            Verdict verdict, Pilot pilot, Limits limits, String where) {
         Outcome outcome = verdict.outcome(pilot);
-        Course course = Course.of(verdict.with(pilot), from);
-        Course alone = Course.of(verdict.with(Pilot.NEVER), from);
+        Course course = Course.of(verdict.with(pilot), limits.from);
+        Course alone = Course.of(verdict.with(Pilot.NEVER), limits.from);
         String all = where + ": " + outcome + "\n" + course + "\n" + alone;
-        assertEquals(course.lost(enough), outcome == Outcome.ENGINE_LOST, all);
+        assertEquals(course.lost(limits), outcome == Outcome.ENGINE_LOST, all);
         assertEquals(
-                !course.lost(enough) && alone.lost(enough),
+                !course.lost(limits) && alone.lost(limits),
                 outcome == Outcome.STOPS_UNTIL_PILOT_ACTS
                         || outcome == Outcome.STOPS_UNLESS_PILOT_ACTS,
                 all);
@@ -133,7 +138,7 @@ class OutcomeOfStoryTest {
         boolean said =
                 verdict.remarks(pilot).stream()
                         .anyMatch(remark -> remark.topic() == Remark.Topic.STOPS_LATER);
-        assertEquals(course.endsStopped() && !course.lost(enough), said, all);
+        assertEquals(course.endsStopped() && !course.lost(limits), said, all);
     }
 
     private static void eachVerdict(long seed, Check check) throws UntoldStory {
@@ -142,21 +147,22 @@ class OutcomeOfStoryTest {
         if (!timeline.normal().engineRuns()) {
             return; // refused before anything is judged
         }
+        double plan =
+                aircraft.study.aircraft().phases().stream().mapToDouble(p -> p.seconds()).sum();
         for (double enough : ENOUGH) {
-            CountsFrom from = CountsFrom.values()[(int) (seed % CountsFrom.values().length)];
+            CountsFrom from = seed % 2 == 0 ? CountsFrom.FIRST_SIGN : CountsFrom.FAILURE;
             Judge judge = new Judge(withEnough(aircraft.study, enough, from), timeline);
             for (Failure failure : aircraft.failures) {
                 check.of(
                         judge.typically(failure),
-                        from,
-                        enough,
+                        new Limits(from, enough, plan),
                         "seed " + seed + ", enough " + enough + ", " + failure.name());
             }
         }
     }
 
     private interface Check {
-        void of(Verdict verdict, CountsFrom from, double enough, String where);
+        void of(Verdict verdict, Limits limits, String where);
     }
 
     @ParameterizedTest
@@ -164,9 +170,9 @@ class OutcomeOfStoryTest {
     void theOutcomeSaysWhatTheEngineDoes(long seed) throws UntoldStory {
         eachVerdict(
                 seed,
-                (verdict, from, enough, where) -> {
+                (verdict, limits, where) -> {
                     for (Pilot pilot : Pilot.values()) {
-                        assertAgrees(verdict, pilot, from, enough, where + ", " + pilot.words());
+                        assertAgrees(verdict, pilot, limits, where + ", " + pilot.words());
                     }
                 });
     }
@@ -178,7 +184,7 @@ class OutcomeOfStoryTest {
         for (long seed : seeds().toArray()) {
             eachVerdict(
                     seed,
-                    (verdict, from, enough, where) -> {
+                    (verdict, limits, where) -> {
                         for (Pilot pilot : Pilot.values()) {
                             seen.add(verdict.outcome(pilot));
                             verdict.remarks(pilot).forEach(remark -> said.add(remark.topic()));
