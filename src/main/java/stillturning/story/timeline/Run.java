@@ -3,23 +3,18 @@ package stillturning.story.timeline;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import stillturning.model.Candidate;
 import stillturning.model.Circuit;
-import stillturning.model.Terminal;
 import stillturning.model.failure.Failure;
 import stillturning.network.NodalSolver;
 import stillturning.network.Topology;
 import stillturning.network.law.BranchLaw;
 import stillturning.network.law.Open;
-import stillturning.parts.Part;
 import stillturning.story.Balance;
 import stillturning.story.Endurance;
 import stillturning.story.FirstSign;
@@ -46,10 +41,8 @@ import stillturning.story.device.BranchLayout;
 import stillturning.story.device.EventLog;
 import stillturning.story.device.Situation;
 import stillturning.story.device.battery.CellDevice;
-import stillturning.story.device.plant.GeneratorDevice;
 import stillturning.story.device.plant.Plant;
 import stillturning.story.device.plant.WorstStart;
-import stillturning.story.timeline.watch.CrankingWatch;
 import stillturning.story.timeline.watch.SignWatch;
 
 /** One candidate in one condition, wired up and ready to play. */
@@ -65,6 +58,7 @@ final class Run {
     private final EnergyMeter meter;
     private final Simulation simulation;
     private final SignWatch signs;
+    private final Readings readings;
     private final EventLog journal = new EventLog();
     private Runnable watching = () -> {};
     private Optional<WorstStart> starts = Optional.empty();
@@ -96,6 +90,7 @@ final class Run {
             plant.all(CellDevice.class).forEach(cell -> cell.charge(left * cell.value()));
         }
         this.signs = new SignWatch(plant.loads(), now);
+        this.readings = new Readings(candidate, layout, plant, crew, signs, now);
         this.recorder = new Recorder(candidate, plant, crew.engine(), now);
         this.meter = new EnergyMeter(plant, layout, now, scene.stride().missing());
         this.simulation = new Simulation(plant, crew, now, meter, scene.stride());
@@ -127,26 +122,7 @@ final class Run {
             stand();
         }
         simulation.comeToRest();
-        Map<String, Double> busVolts = new LinkedHashMap<>();
-        candidate
-                .all(Part.Role.BUS)
-                .forEach(
-                        bus ->
-                                busVolts.put(
-                                        bus.id(),
-                                        now.volts(plant.circuit().net(bus.id(), bus.exit()))));
-        Map<String, Double> sourceAmps = new LinkedHashMap<>();
-        plant.all(CellDevice.class)
-                .forEach(c -> sourceAmps.put(c.placed().part(), c.dischargeAmps()));
-        plant.all(GeneratorDevice.class).forEach(g -> sourceAmps.put(g.placed().part(), g.amps()));
-        return new NormalFlight(
-                !crew.engine().faltering() && !crew.engine().stopped(),
-                working(),
-                plant.feeds(),
-                crew.showing(),
-                busVolts,
-                sourceAmps,
-                happenings().stream().filter(h -> h.kind() == StoryEvent.Kind.CHATTER).toList());
+        return readings.normal(happenings());
     }
 
     /** Takes over where another run came to rest. */
@@ -162,7 +138,7 @@ final class Run {
             volts[net] = net < healthy.layout.topology.nets() ? healthy.now.solver.volts(net) : 0;
         }
         now.solver.start(volts);
-        signs.before(healthy.working());
+        signs.before(healthy.readings.working());
     }
 
     /** As far as a failure can be told, with every instant at which anything is recorded. */
@@ -207,7 +183,7 @@ final class Run {
     /** Plays a failure to its end. */
     Story tell(Failure failure, double horizonSeconds) throws UntoldStory {
         play(failure, horizonSeconds);
-        return story(failure, fate(horizonSeconds), meter.balance());
+        return story(failure, readings.fate(horizonSeconds), meter.balance());
     }
 
     /** Plays a failure to its end, or to where it cannot be computed any further. */
@@ -219,7 +195,7 @@ final class Run {
             return brokenOff(failure, engine.stopped() ? engine.stoppedAt() : now.seconds, e);
         }
         try {
-            return story(failure, fate(horizonSeconds), meter.balance());
+            return story(failure, readings.fate(horizonSeconds), meter.balance());
         } catch (UntoldStory e) {
             // of a story that does not balance nothing is certain
             return brokenOff(failure, 0, e);
@@ -231,7 +207,7 @@ final class Run {
         // there is nothing to read where no state was found
         journal.whenTold(() -> {});
         now.log(StoryEvent.Kind.UNTOLD, subject(failure), "cannot be told on: " + reason);
-        EngineFate fate = fate(new Endurance.Untold(toldSeconds, reason), false);
+        EngineFate fate = readings.fate(new Endurance.Untold(toldSeconds, reason), false);
         return story(failure, fate, meter.asFarAsTold());
     }
 
@@ -247,7 +223,7 @@ final class Run {
             simulation.settle();
             look();
             if (simulation.quiet()) {
-                aftermath = aftermath.or(() -> Optional.of(aftermath()));
+                aftermath = aftermath.or(() -> Optional.of(readings.aftermath()));
                 if (starts.isPresent()) {
                     starts.get().look();
                 }
@@ -261,7 +237,7 @@ final class Run {
     }
 
     private Story story(Failure failure, EngineFate fate, Balance balance) {
-        Aftermath after = aftermath.orElseGet(this::aftermath);
+        Aftermath after = aftermath.orElseGet(readings::aftermath);
         return new Story(
                 failure,
                 scene.moment(),
@@ -352,13 +328,7 @@ final class Run {
 
     /** What flows at this instant. */
     SteadyState flow() {
-        Map<String, Double> amps = new LinkedHashMap<>();
-        layout.seats.forEach(seat -> amps.put(seat.placed().name(), now.amps(seat.branch())));
-        Map<Terminal, Double> volts = new LinkedHashMap<>();
-        plant.circuit().netOf().forEach((terminal, net) -> volts.put(terminal, now.volts(net)));
-        Map<String, Double> charges = new LinkedHashMap<>();
-        plant.all(CellDevice.class).forEach(c -> charges.put(c.placed().part(), c.value()));
-        return new SteadyState(amps, volts, charges);
+        return readings.flow();
     }
 
     List<StoryEvent> happenings() {
@@ -375,30 +345,7 @@ final class Run {
      * @param conditions in words
      */
     StartAttempt start(String conditions) {
-        CrankingWatch cranking = new CrankingWatch(plant.loads(), now);
-        try {
-            crank(cranking);
-        } catch (UntoldStory e) {
-            now.log(StoryEvent.Kind.UNTOLD, "engine", "cannot be told on: " + e.getMessage());
-            return cranking.start(conditions, false, happenings());
-        }
-        return cranking.start(conditions, !crew.engine().stopped(), happenings());
-    }
-
-    private void crank(CrankingWatch cranking) throws UntoldStory {
-        crew.engine().stand();
-        simulation.comeToRest();
-        now.seconds = 0;
-        journal.startAnew();
-        crew.engine().mayStart();
-        do {
-            simulation.settle();
-            cranking.look();
-            if (now.cranking) {
-                simulation.advance(Timeline.HORIZON_SECONDS);
-                cranking.look();
-            }
-        } while (now.cranking);
+        return starting().start(conditions);
     }
 
     /**
@@ -412,18 +359,11 @@ final class Run {
             throws UntoldStory {
         inject(failure);
         carryOn(afterSeconds);
-        crew.engine().halt();
-        now.presses++;
-        CrankingWatch cranking = new CrankingWatch(plant.loads(), now);
-        double end = now.seconds + patienceSeconds;
-        while (crew.engine().stopped() && now.seconds < end) {
-            simulation.settle();
-            cranking.look();
-            simulation.advance(end);
-            simulation.settle();
-            cranking.look();
-        }
-        return cranking.start(failure.name(), !crew.engine().stopped(), journal.happenings());
+        return starting().again(failure.name(), patienceSeconds);
+    }
+
+    private StartTrial starting() {
+        return new StartTrial(plant, crew.engine(), simulation, now, journal);
     }
 
     private void shedAtOnce() {
@@ -435,46 +375,6 @@ final class Run {
                     Harm.COCKPIT,
                     "switches off all that the engine can spare");
         }
-    }
-
-    private Aftermath aftermath() {
-        Set<String> working = new HashSet<>(working());
-        working.addAll(now.shed);
-        return new Aftermath(working, plant.feeds(), crew.acted());
-    }
-
-    private EngineFate fate(double horizonSeconds) {
-        EngineDevice engine = crew.engine();
-        Endurance endurance;
-        if (engine.stopped()) {
-            endurance = new Endurance.Lasts(engine.runningSeconds(engine.stoppedAt()));
-        } else if (crew.landed()) {
-            endurance = new Endurance.Landed(now.seconds);
-        } else if (now.seconds >= horizonSeconds) {
-            endurance = new Endurance.AtLeast(engine.runningSeconds(horizonSeconds));
-        } else {
-            endurance = new Endurance.NotLimited();
-        }
-        return fate(endurance, !engine.stopped());
-    }
-
-    private EngineFate fate(Endurance endurance, boolean runningAtEnd) {
-        EngineDevice engine = crew.engine();
-        Optional<FirstSign> sign = signs.first();
-        return new EngineFate(
-                endurance,
-                sign,
-                sign.map(s -> engine.runningSeconds(s.seconds())).orElse(now.seconds),
-                engine.longestInterruption(),
-                engine.stops(),
-                runningAtEnd);
-    }
-
-    private Set<String> working() {
-        return plant.loads().entrySet().stream()
-                .filter(e -> e.getValue().works())
-                .map(Map.Entry::getKey)
-                .collect(Collectors.toSet());
     }
 
     private static String subject(Failure failure) {

@@ -1,0 +1,116 @@
+package stillturning.story.timeline;
+
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stillturning.model.Candidate;
+import stillturning.model.Terminal;
+import stillturning.parts.Part;
+import stillturning.story.Endurance;
+import stillturning.story.FirstSign;
+import stillturning.story.NormalFlight;
+import stillturning.story.Story.Aftermath;
+import stillturning.story.Story.EngineFate;
+import stillturning.story.StoryEvent;
+import stillturning.story.device.BranchLayout;
+import stillturning.story.device.Situation;
+import stillturning.story.device.battery.CellDevice;
+import stillturning.story.device.plant.GeneratorDevice;
+import stillturning.story.device.plant.Plant;
+import stillturning.story.timeline.watch.SignWatch;
+
+/** What can be read off a run at an instant. */
+record Readings(
+        Candidate candidate,
+        BranchLayout layout,
+        Plant plant,
+        EngineAndPilot crew,
+        SignWatch signs,
+        Situation now) {
+
+    /**
+     * What normal flight is.
+     *
+     * @param happenings what it took to get there
+     */
+    NormalFlight normal(List<StoryEvent> happenings) {
+        Map<String, Double> busVolts = new LinkedHashMap<>();
+        candidate
+                .all(Part.Role.BUS)
+                .forEach(
+                        bus ->
+                                busVolts.put(
+                                        bus.id(),
+                                        now.volts(plant.circuit().net(bus.id(), bus.exit()))));
+        Map<String, Double> sourceAmps = new LinkedHashMap<>();
+        plant.all(CellDevice.class)
+                .forEach(c -> sourceAmps.put(c.placed().part(), c.dischargeAmps()));
+        plant.all(GeneratorDevice.class).forEach(g -> sourceAmps.put(g.placed().part(), g.amps()));
+        return new NormalFlight(
+                !crew.engine().faltering() && !crew.engine().stopped(),
+                working(),
+                plant.feeds(),
+                crew.showing(),
+                busVolts,
+                sourceAmps,
+                happenings.stream().filter(h -> h.kind() == StoryEvent.Kind.CHATTER).toList());
+    }
+
+    /** What flows at this instant. */
+    SteadyState flow() {
+        Map<String, Double> amps = new LinkedHashMap<>();
+        layout.seats.forEach(seat -> amps.put(seat.placed().name(), now.amps(seat.branch())));
+        Map<Terminal, Double> volts = new LinkedHashMap<>();
+        plant.circuit().netOf().forEach((terminal, net) -> volts.put(terminal, now.volts(net)));
+        Map<String, Double> charges = new LinkedHashMap<>();
+        plant.all(CellDevice.class).forEach(c -> charges.put(c.placed().part(), c.value()));
+        return new SteadyState(amps, volts, charges);
+    }
+
+    /** What works and what is fed. */
+    Aftermath aftermath() {
+        Set<String> working = new HashSet<>(working());
+        working.addAll(now.shed);
+        return new Aftermath(working, plant.feeds(), crew.acted());
+    }
+
+    /** What has become of the engine at the end of a story. */
+    EngineFate fate(double horizonSeconds) {
+        EngineDevice engine = crew.engine();
+        Endurance endurance;
+        if (engine.stopped()) {
+            endurance = new Endurance.Lasts(engine.runningSeconds(engine.stoppedAt()));
+        } else if (crew.landed()) {
+            endurance = new Endurance.Landed(now.seconds);
+        } else if (now.seconds >= horizonSeconds) {
+            endurance = new Endurance.AtLeast(engine.runningSeconds(horizonSeconds));
+        } else {
+            endurance = new Endurance.NotLimited();
+        }
+        return fate(endurance, !engine.stopped());
+    }
+
+    EngineFate fate(Endurance endurance, boolean runningAtEnd) {
+        EngineDevice engine = crew.engine();
+        Optional<FirstSign> sign = signs.first();
+        return new EngineFate(
+                endurance,
+                sign,
+                sign.map(s -> engine.runningSeconds(s.seconds())).orElse(now.seconds),
+                engine.longestInterruption(),
+                engine.stops(),
+                runningAtEnd);
+    }
+
+    /** Loads that work. */
+    Set<String> working() {
+        return plant.loads().entrySet().stream()
+                .filter(e -> e.getValue().works())
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+    }
+}
