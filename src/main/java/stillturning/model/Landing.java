@@ -5,8 +5,8 @@ package stillturning.model;
  *
  * @param countsFrom from when the time to get down counts
  * @param enoughSeconds time to get down (s)
- * @param planSeconds how long the whole flight plan lasts (s): no flight is longer, so what runs
- *     on for longer has landed, whether or not anybody has noticed anything
+ * @param planSeconds how long the whole flight plan lasts (s): no flight is longer, so what runs on
+ *     for longer has landed, whether or not anybody has noticed anything
  */
 public record Landing(CountsFrom countsFrom, double enoughSeconds, double planSeconds) {
 

@@ -19,7 +19,7 @@ final class Invisible {
                 || codePoint == 0x061c
                 || codePoint == 0x200e
                 || codePoint == 0x200f
-                || (codePoint >= 0x2028 && codePoint <= 0x202e)
+                || (codePoint >= 0x202a && codePoint <= 0x202e)
                 || (codePoint >= 0x2066 && codePoint <= 0x2069)
                 || codePoint == 0xfeff;
     }

@@ -51,7 +51,8 @@ public final class Judge {
         this.limitsSeconds =
                 DoubleStream.concat(
                                 DoubleStream.of(
-                                        study.goals().enoughSeconds(), study.landing().planSeconds()),
+                                        study.goals().enoughSeconds(),
+                                        study.landing().planSeconds()),
                                 study.goals().requirements().stream()
                                         .map(Requirement::limitSeconds)
                                         .flatMapToDouble(OptionalDouble::stream))
@@ -176,8 +177,7 @@ public final class Judge {
 
     /** What cannot be told to its end counts as lost, however far it is told. */
     private boolean lost(Story story) {
-        return story.untold().isPresent()
-                || story.engine().misses(study.landing());
+        return story.untold().isPresent() || story.engine().misses(study.landing());
     }
 
     private Losses losses(Story story) {

@@ -12,8 +12,8 @@
  *       the engine's own bar in aircraft drawn by lot.
  *   <li><b>Time counts from the first sign that the pilot can have</b>: a cue, a load of which he
  *       notices that it stops, or the engine itself. Nobody turns back because of a battery that
- *       empties unseen. A study may count from the failure; the page then says so. No flight
- *       is longer than the flight plan: an engine that outlasts all of it has landed, and when it
+ *       empties unseen. A study may count from the failure; the page then says so. No flight is
+ *       longer than the flight plan: an engine that outlasts all of it has landed, and when it
  *       would stop is a remark. Held by {@code JudgeTest} and {@code OutcomeOfStoryTest}.
  *   <li><b>What cannot be told to its end counts as engine lost</b>, however far it is told, with
  *       the reason beside it as a remark. Never does one such story cost a candidate its place.

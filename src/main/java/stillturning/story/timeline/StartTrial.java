@@ -25,7 +25,8 @@ record StartTrial(
             now.log(StoryEvent.Kind.UNTOLD, "engine", "cannot be told on: " + e.getMessage());
             return cranking.start(conditions, false, Repetitions.shortened(journal.happenings()));
         }
-        return cranking.start(conditions, !engine.stopped(), Repetitions.shortened(journal.happenings()));
+        return cranking.start(
+                conditions, !engine.stopped(), Repetitions.shortened(journal.happenings()));
     }
 
     private void crank(CrankingWatch cranking) throws UntoldStory {
@@ -62,6 +63,7 @@ record StartTrial(
             simulation.settle();
             cranking.look();
         }
-        return cranking.start(failure, !engine.stopped(), Repetitions.shortened(journal.happenings()));
+        return cranking.start(
+                failure, !engine.stopped(), Repetitions.shortened(journal.happenings()));
     }
 }

@@ -25,7 +25,9 @@ class SharedFirstPlaceTest {
 
     @Test
     void theOneThatDominatesIsNamedFirstAndTheRankIsShared() {
-        RankingResult result = Ranking.of(FIRST_ALONE, List.of(Candidates.of("a", 1, 0), Candidates.of("b", 1, 1)));
+        RankingResult result =
+                Ranking.of(
+                        FIRST_ALONE, List.of(Candidates.of("a", 1, 0), Candidates.of("b", 1, 1)));
         assertEquals(List.of("b", "a"), names(result.first()));
         assertEquals("b", result.leader().name());
         assertEquals(List.of("a"), result.leader().dominates());
@@ -36,7 +38,11 @@ class SharedFirstPlaceTest {
         RankingResult result =
                 Ranking.of(
                         FIRST_ALONE,
-                        List.of(Candidates.of("a", 1, 0), Candidates.of("b", 1, 0.5), Candidates.of("c", 1, 1), Candidates.of("d", 0, 1)));
+                        List.of(
+                                Candidates.of("a", 1, 0),
+                                Candidates.of("b", 1, 0.5),
+                                Candidates.of("c", 1, 1),
+                                Candidates.of("d", 0, 1)));
         assertEquals(List.of("c", "b", "a"), names(result.first()));
         assertEquals(4, result.standing("d").rank());
     }
@@ -44,13 +50,16 @@ class SharedFirstPlaceTest {
     @Test
     void withoutDominanceTheyStandByName() {
         List<Criterion> even = List.of(unit("one", 1), unit("other", 1));
-        RankingResult result = Ranking.of(even, List.of(Candidates.of("b", 1, 0), Candidates.of("a", 0, 1)));
+        RankingResult result =
+                Ranking.of(even, List.of(Candidates.of("b", 1, 0), Candidates.of("a", 0, 1)));
         assertEquals(List.of("a", "b"), names(result.first()));
     }
 
     @Test
     void whoIsAloneInFrontSharesNothing() {
-        RankingResult result = Ranking.of(FIRST_ALONE, List.of(Candidates.of("a", 1, 0), Candidates.of("b", 0.5, 1)));
+        RankingResult result =
+                Ranking.of(
+                        FIRST_ALONE, List.of(Candidates.of("a", 1, 0), Candidates.of("b", 0.5, 1)));
         assertEquals(List.of("a"), names(result.first()));
     }
 

@@ -97,7 +97,8 @@ class JudgeTest {
     @Test
     void timeCountsFromTheFirstSignThatThePilotCanHave() throws UntoldStory {
         // 4.5 Ah at 5 A are 54 min; the lamp comes on when the bus is below 11 V, near the very end
-        Bench unseen = flying(4.5, 5).cue("low", new Cue.LowVolts(new Terminal("bus", "bar"), 11, 1));
+        Bench unseen =
+                flying(4.5, 5).cue("low", new Cue.LowVolts(new Terminal("bus", "bar"), 11, 1));
         Verdict late = verdict(unseen, "alternator: field open");
         double end = late.planned().engine().endurance().seconds();
         assertEquals(3240, end, 15);
@@ -107,7 +108,8 @@ class JudgeTest {
         assertEquals(Outcome.ENGINE_LOST, late.outcome());
         assertEquals(Remark.Topic.UNSEEN, late.remarks().get(0).topic());
         // with a lamp that is on below the charging voltage the same time counts
-        Bench seen = flying(4.5, 5).cue("low", new Cue.LowVolts(new Terminal("bus", "bar"), 13.4, 1));
+        Bench seen =
+                flying(4.5, 5).cue("low", new Cue.LowVolts(new Terminal("bus", "bar"), 13.4, 1));
         Verdict soon = verdict(seen, "alternator: field open");
         assertEquals(Outcome.REDUNDANCY_LOST, soon.outcome());
         assertEquals(1, soon.planned().engine().signSeconds(), 1e-6);

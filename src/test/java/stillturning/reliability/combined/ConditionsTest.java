@@ -48,8 +48,8 @@ class ConditionsTest {
         try {
             Story story =
                     exact.tell(
-                                    new Failure("as it is", hits, levers, Set.of(), dark),
-                                    Setting.with(idle ? Pilot.NEVER : Pilot.PLANNED));
+                            new Failure("as it is", hits, levers, Set.of(), dark),
+                            Setting.with(idle ? Pilot.NEVER : Pilot.PLANNED));
             return story.engine().misses(SANDPIPER.landing()) ? Answer.LOST : Answer.LIVES;
         } catch (UntoldStory e) {
             return Answer.UNTOLD;

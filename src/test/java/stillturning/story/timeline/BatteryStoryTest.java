@@ -168,7 +168,10 @@ class BatteryStoryTest {
         for (int i = 1; i < full.points().size(); i++) {
             Trace.Point before = half.points().get(i - 1);
             Trace.Point after = half.points().get(i);
-            assertEquals(150, full.points().get(i).value() + after.value(), 1e-6);
+            // nothing is made; what little is lost makes the full one gas, far below its full
+            // voltage
+            double together = full.points().get(i).value() + after.value();
+            assertTrue(together <= 150 + 1e-6 && together > 149.99, "together " + together);
             double share = (after.value() - before.value()) / 100;
             double seconds = after.seconds() - before.seconds();
             // the rated one-hour current while empty, less as it fills

@@ -25,6 +25,7 @@ import stillturning.parts.Cable;
 import stillturning.parts.Part;
 import stillturning.parts.Wire;
 import stillturning.parts.element.Conversion;
+import stillturning.story.MotorStart;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
@@ -115,7 +116,9 @@ class EqualCircuitsTest {
 
     private static Told told(Timeline timeline, RandomAircraft lot, Failure failure, Set<String> of)
             throws UntoldStory {
-        Story story = timeline.tell(failure, lot.setting, HORIZON_SECONDS);
+        // when a motor's start is asked about hangs on when all is quiet, the cut-off part included
+        Story story =
+                timeline.tell(failure, lot.setting.with(new MotorStart.Never()), HORIZON_SECONDS);
         List<StoryEvent> events =
                 story.happenings().stream()
                         .filter(event -> event.kind() != Kind.FAILURE && of.contains(event.part()))

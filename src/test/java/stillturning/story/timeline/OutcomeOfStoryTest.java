@@ -114,8 +114,7 @@ class OutcomeOfStoryTest {
         }
     }
 
-    private static void assertAgrees(
-            Verdict verdict, Pilot pilot, Limits limits, String where) {
+    private static void assertAgrees(Verdict verdict, Pilot pilot, Limits limits, String where) {
         Outcome outcome = verdict.outcome(pilot);
         Course course = Course.of(verdict.with(pilot), limits.from);
         Course alone = Course.of(verdict.with(Pilot.NEVER), limits.from);

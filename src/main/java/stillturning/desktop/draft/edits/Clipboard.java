@@ -18,7 +18,7 @@ final class Clipboard {
 
     private static final String FILE = "clipboard.yaml";
     private static final String HEAD = "clipboard: parts of a candidate\n";
-    private static final List<String> NOTES = List.of("wires", "arms", "fails");
+    private static final List<String> NOTES = List.of("wires", "arms", "fails", "reach");
 
     private Clipboard() {}
 

@@ -10,7 +10,7 @@ import stillturning.yaml.DocumentPlaces;
 /** Where a candidate's file speaks of a part outside its runs. */
 final class Mentions {
 
-    private static final List<String> BY_PART = List.of("wires", "arms", "fails");
+    private static final List<String> BY_PART = List.of("wires", "arms", "fails", "reach");
     private static final List<String> CUE_PARTS = List.of("at", "alternator", "load");
 
     /** What is said of the part there. */

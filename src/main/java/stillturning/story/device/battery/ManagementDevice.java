@@ -22,8 +22,8 @@ public final class ManagementDevice implements Device {
     /** A battery too cold to be charged is warm enough again this much above the limit (K). */
     private static final double WARMER_KELVIN = 2;
 
-    /** A current of which nobody can tell which way it flows (A). */
-    private static final double IDLE_AMPS = 1e-6;
+    /** A current of which no management can tell which way it flows (A). A guess. */
+    private static final double IDLE_AMPS = 1e-3;
 
     /** What a disconnected battery waits for. */
     private enum Awaits {

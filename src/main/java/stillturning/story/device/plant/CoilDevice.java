@@ -49,6 +49,11 @@ final class CoilDevice implements BranchDevice {
         return placed.from();
     }
 
+    /** The net at which what it takes goes back. */
+    int to() {
+        return placed.to();
+    }
+
     @Override
     public int branch() {
         return branch;

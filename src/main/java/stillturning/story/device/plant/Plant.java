@@ -273,7 +273,7 @@ public final class Plant {
                 field,
                 () -> steadying.at(seat.branch()),
                 () ->
-                        field.map(f -> reach.otherSourceJoinedTo(f.from(), seat.branch()))
+                        field.map(f -> reach.anotherFeeds(f.from(), f.to(), seat.branch()))
                                 .orElse(false),
                 now);
     }

@@ -79,13 +79,17 @@ final class SourceReach {
                 .anyMatch(seat -> reaches(seat.placed().from(), net));
     }
 
-    /** The same of any source but the one that is this branch. */
-    boolean otherSourceJoinedTo(int net, int branch) {
+    /** Whether a source that can give, other than this one, feeds something between two nets. */
+    boolean anotherFeeds(int plus, int minus, int branch) {
         return layout.seats.stream()
                 .filter(seat -> seat.placed().element().role().isSource())
                 .filter(seat -> seat.branch() != branch)
                 .filter(seat -> now.solver.law(seat.branch()).emfVolts() > 0)
-                .anyMatch(seat -> reaches(seat.placed().from(), net));
+                .map(Seat::placed)
+                .anyMatch(
+                        source ->
+                                reaches(source.from(), plus)
+                                        && from(source.to(), Through.STRUCTURE)[minus]);
     }
 
     /** Whether current can get from one net to another, forwards through diodes. */
