@@ -136,8 +136,8 @@ public final class FindingWords {
 
     /** Whether the place is too hot for the insulation without any current. */
     private static boolean tooHot(SizeFinding f) {
-        return f.rule() == Rule.AMPACITY && f.allowed() <= 0
-                || f.rule() == Rule.DROP && !Double.isFinite(f.found());
+        return (f.rule() == Rule.AMPACITY && f.allowed() <= 0)
+                || (f.rule() == Rule.DROP && !Double.isFinite(f.found()));
     }
 
     /** Whether a load has its voltage the wrong way round, by more than a diode's drop. */

@@ -48,7 +48,6 @@ import stillturning.story.timeline.watch.SignWatch;
 /** One candidate in one condition, wired up and ready to play. */
 final class Run {
 
-    private final Candidate candidate;
     private final FlightConditions scene;
     private final BranchLayout layout;
     private final Situation now;
@@ -67,7 +66,6 @@ final class Run {
     private Optional<Aftermath> aftermath = Optional.empty();
 
     Run(Candidate candidate, Circuit circuit, Optional<Topology> known, FlightConditions scene) {
-        this.candidate = candidate;
         this.scene = scene;
         this.layout = new BranchLayout(circuit, known);
         BranchLaw[] laws = new BranchLaw[layout.from.length];
