@@ -41,7 +41,7 @@ class SizeAreaTest {
         OpenDesk.copy("first-steps", folder);
         Path file = folder.resolve(CANDIDATE + ".yaml");
         String thin =
-                Files.readString(file).replace("wire AWG 8, fuse 40 A", "wire AWG 18, fuse 40 A");
+                Files.readString(file).replace("wire AWG 8, fuse 40 A", "wire AWG 12, fuse 40 A");
         Files.writeString(file, thin);
         Desk desk = OnStage.on(() -> OpenDesk.at(Platform::runLater, folder));
         sizes =

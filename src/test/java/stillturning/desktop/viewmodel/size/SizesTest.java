@@ -44,7 +44,7 @@ class SizesTest {
 
     /** Gives the alternator's lead a wire that its fuse does not suit. */
     private void thinned() {
-        String thin = text().replace("wire AWG 8, fuse 40 A", "wire AWG 18, fuse 40 A");
+        String thin = text().replace("wire AWG 8, fuse 40 A", "wire AWG 12, fuse 40 A");
         try {
             open.desk().make(Change.typing(CANDIDATE + ".yaml", thin));
         } catch (ChangeRefused e) {
