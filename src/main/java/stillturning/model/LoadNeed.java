@@ -74,6 +74,11 @@ public record LoadNeed(
         inputs = List.copyOf(inputs);
     }
 
+    /** The same load used otherwise. */
+    public LoadNeed with(Use other) {
+        return new LoadNeed(id, label, zone, demand, tolerance, inputs, other, shedOrder);
+    }
+
     /** Whether it works without any supply. */
     public boolean selfPowered() {
         return inputs.isEmpty();

@@ -2,6 +2,7 @@ package stillturning.model;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * One aircraft: what all candidates share, and the candidates.
@@ -109,6 +110,23 @@ public record Study(
         public Optional<LoadNeed> load(String id) {
             return loads.stream().filter(l -> l.id().equals(id)).findFirst();
         }
+    }
+
+    /** The same study of another aircraft. */
+    public Study with(Aircraft other) {
+        return new Study(id, heading, other, goals, candidates);
+    }
+
+    /** The same study with its loads changed. */
+    public Study withLoads(UnaryOperator<LoadNeed> change) {
+        return with(
+                new Aircraft(
+                        aircraft.nominalVolts,
+                        aircraft.loads.stream().map(change).toList(),
+                        aircraft.engine,
+                        aircraft.phases,
+                        aircraft.zones,
+                        aircraft.moveSeconds));
     }
 
     /** What an engine must outlast after a failure. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import stillturning.assess.Appraisal;
+import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Remark.Topic;
 import stillturning.assess.verdict.Verdict;
 import stillturning.quantity.Formats;
@@ -88,7 +89,7 @@ public final class MissingWarnings {
         Map<Watched, List<Shown>> byBus = new LinkedHashMap<>();
         List<Missing> missing = new ArrayList<>();
         for (Verdict verdict : appraisal.singles()) {
-            if (verdict.remarks().stream().anyMatch(r -> r.topic() == Topic.UNSEEN)) {
+            if (comesTooLate(verdict)) {
                 String failure = verdict.failure().name();
                 mostMoved(appraisal, verdict.planned())
                         .ifPresentOrElse(
@@ -107,6 +108,12 @@ public final class MissingWarnings {
                                         shown.stream().map(Shown::failure).toList())));
         missing.sort(Comparator.comparing((Missing m) -> -m.failures.size()));
         return List.copyOf(missing);
+    }
+
+    /** Not where the aircraft has landed before, whether or not anybody has seen anything. */
+    private static boolean comesTooLate(Verdict verdict) {
+        return verdict.outcome().compareTo(Outcome.INTERRUPTED) < 0
+                && verdict.remarks().stream().anyMatch(r -> r.topic() == Topic.UNSEEN);
     }
 
     /** The bus that shows it most, half-way to when it was noticed. */

@@ -1,11 +1,8 @@
 package stillturning.sizing;
 
-import java.util.List;
 import java.util.Map;
 import stillturning.model.Candidate;
-import stillturning.model.LoadNeed;
 import stillturning.model.Study;
-import stillturning.model.Study.Aircraft;
 import stillturning.parts.AlteredPart;
 
 /** Studies and candidates as they are supposed for one question. */
@@ -15,32 +12,7 @@ final class Draws {
 
     /** Every load that may run in a phase runs there all the time, at its full current. */
     static Study full(Study study) {
-        List<LoadNeed> loads = study.aircraft().loads().stream().map(Draws::always).toList();
-        Aircraft as = study.aircraft();
-        return new Study(
-                study.id(),
-                study.heading(),
-                new Aircraft(
-                        as.nominalVolts(),
-                        loads,
-                        as.engine(),
-                        as.phases(),
-                        as.zones(),
-                        as.moveSeconds()),
-                study.goals(),
-                study.candidates());
-    }
-
-    private static LoadNeed always(LoadNeed load) {
-        return new LoadNeed(
-                load.id(),
-                load.label(),
-                load.zone(),
-                load.demand(),
-                load.tolerance(),
-                load.inputs(),
-                load.use().always(),
-                load.shedOrder());
+        return study.withLoads(load -> load.with(load.use().always()));
     }
 
     /** The candidate with all of its batteries full. */

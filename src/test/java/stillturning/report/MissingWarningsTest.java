@@ -18,9 +18,9 @@ import stillturning.parts.element.Demand.Kind;
 /** A failure that nobody sees asks for a warning; one that is seen does not. */
 class MissingWarningsTest {
 
-    private static Bench flying() {
+    private static Bench flying(double ampHours) {
         return new Bench()
-                .part(Shelf.lead("battery", 20, 0.02, 1))
+                .part(Shelf.lead("battery", ampHours, 0.02, 1))
                 .join("battery", "minus", "ground", "stud")
                 .part(Shelf.alternator("alternator", 14.2, 45, false))
                 .join("alternator", "case", "ground", "stud")
@@ -50,15 +50,23 @@ class MissingWarningsTest {
 
     @Test
     void aBatteryThatRunsDownUnseenAsksForAWarningOfLowVoltage() {
-        MissingWarnings.Missing first = missing(flying()).get(0);
+        MissingWarnings.Missing first = missing(flying(4)).get(0);
         // between 14.2 V charging and what a battery at work gives
         assertTrue(first.warning().startsWith("low voltage at bus, below 13."), first.warning());
         assertTrue(first.failures().contains("alternator: no output"), first.toString());
     }
 
+    /** Four hours of battery, an hour of flight: it has landed, though nobody saw anything. */
+    @Test
+    void whatOutlastsTheFlightAsksForNothing() {
+        assertTrue(
+                missing(flying(20)).stream()
+                        .noneMatch(m -> m.failures().contains("alternator: no output")));
+    }
+
     @Test
     void whatALampShowsAsksForNothing() {
-        Bench seen = flying().cue("light", new Cue.AlternatorOut("alternator"));
+        Bench seen = flying(4).cue("light", new Cue.AlternatorOut("alternator"));
         assertEquals(
                 List.of(),
                 missing(seen).stream()

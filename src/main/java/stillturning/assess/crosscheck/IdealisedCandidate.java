@@ -92,9 +92,7 @@ record IdealisedCandidate(Study study, Candidate candidate) {
     }
 
     private IdealisedCandidate in(Aircraft aircraft) {
-        return new IdealisedCandidate(
-                new Study(study.id(), study.heading(), aircraft, study.goals(), study.candidates()),
-                candidate);
+        return new IdealisedCandidate(study.with(aircraft), candidate);
     }
 
     private IdealisedCandidate acting(Predicate<Procedure> kept) {

@@ -160,7 +160,7 @@ final class RunGauges {
         }
     }
 
-    /** Whether it carries for ever what is too much for the wire even in the best of places. */
+    /** Whether it carries without end what is too much for the wire even in the best of places. */
     private static boolean burns(Cable size, Protection protection) {
         return protection.ratedAmps() > Ampacity.freeAirAmps(size, BEST_KELVINS);
     }
@@ -174,7 +174,7 @@ final class RunGauges {
                                 Locale.ROOT,
                                 "a %s protects nothing here: AWG %s alone in free air at 20 °C"
                                         + " carries %.0f A before its insulation is at 150 °C, and"
-                                        + " the protector carries %.1f times that for ever",
+                                        + " the protector never opens at %.1f times that",
                                 CableSizes.inWords(protection),
                                 size.awg(),
                                 most,

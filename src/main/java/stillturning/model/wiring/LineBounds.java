@@ -62,7 +62,7 @@ final class LineBounds {
             return trip.ratedAmps() * trip.curve().derating().share(celsius);
         }
 
-        /** Largest current that one of them carries for ever (A). */
+        /** Largest current at which one of them never opens (A). */
         double heldAmps() {
             return ratingThere() * trip.curve().holdMultiple(Tripping.SLOW);
         }

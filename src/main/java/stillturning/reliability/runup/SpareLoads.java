@@ -6,7 +6,6 @@ import java.util.Set;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
 import stillturning.model.Study;
-import stillturning.model.Study.Aircraft;
 
 /**
  * Loads that are off while checks are made: those that the pilot may shed and does not watch. On
@@ -33,34 +32,13 @@ final class SpareLoads {
     /** The study with them off in the phase in which checks are made. */
     static Study off(Study study) {
         String phase = study.goals().runUp().name();
-        Aircraft as = study.aircraft();
-        List<LoadNeed> loads =
-                as.loads().stream().map(load -> isSpare(load) ? not(load, phase) : load).toList();
-        return new Study(
-                study.id(),
-                study.heading(),
-                new Aircraft(
-                        as.nominalVolts(),
-                        loads,
-                        as.engine(),
-                        as.phases(),
-                        as.zones(),
-                        as.moveSeconds()),
-                study.goals(),
-                study.candidates());
+        return study.withLoads(load -> isSpare(load) ? not(load, phase) : load);
     }
 
     private static LoadNeed not(LoadNeed load, String phase) {
         Set<String> phases = new HashSet<>(load.use().phases());
         phases.remove(phase);
-        return new LoadNeed(
-                load.id(),
-                load.label(),
-                load.zone(),
-                load.demand(),
-                load.tolerance(),
-                load.inputs(),
-                new LoadNeed.Use(phases, load.use().duty(), load.noticed(), load.use().inrush()),
-                load.shedOrder());
+        return load.with(
+                new LoadNeed.Use(phases, load.use().duty(), load.noticed(), load.use().inrush()));
     }
 }

@@ -30,8 +30,8 @@
  *       Timeline.tellAsFar} tells what comes before; its endurance is {@code Endurance.Untold}. Of
  *       rounds of events that come again and again one is told, with the count and the period of
  *       the rest; no list is longer than a thousand events, no trace than some thousand points
- *       (every dip and peak kept). A chafed starter wire of Sandpiper took 329 lines, and takes 60.
- *       Held by {@code BrokenOffTest} and {@code RepetitionsTest}.
+ *       (every dip and peak kept). A chafed starter wire of Sandpiper took 139 lines with a late
+ *       pilot, and takes 36. Held by {@code BrokenOffTest} and {@code RepetitionsTest}.
  *   <li><b>Energy and charge of a story must balance</b> within 1e-5, or the story is refused.
  *       Usual is 2.5e-9; the worst in Sandpiper is 3e-7, across a kink. Powers are integrated with
  *       the weights of the step that moves the charges. What the batteries gave is the area under
