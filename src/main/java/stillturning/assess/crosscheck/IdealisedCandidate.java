@@ -3,7 +3,6 @@ package stillturning.assess.crosscheck;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
 import stillturning.model.Candidate;
 import stillturning.model.Cockpit;
 import stillturning.model.Engine;
@@ -17,7 +16,6 @@ import stillturning.parts.element.Coil;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Consumer;
 import stillturning.parts.element.Contact;
-import stillturning.parts.element.Control;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Demand;
 import stillturning.parts.element.Element;
@@ -35,7 +33,7 @@ record IdealisedCandidate(Study study, Candidate candidate) {
     private static final double HARDLY = 1e-3;
 
     /** How much larger a battery is that never runs down. */
-    private static final double FOR_EVER = 1e6;
+    private static final double NEVER_EMPTY = 1e6;
 
     private static final double UNHARMED_VOLTS = 1e5;
 
@@ -52,22 +50,22 @@ record IdealisedCandidate(Study study, Candidate candidate) {
 
     private IdealisedCandidate without(StoryOnlyFact away) {
         return switch (away) {
-            case TIME -> with(IdealisedCandidate::lasting);
-            case WEAK_SUPPLY -> with(IdealisedCandidate::light);
+            case TIME -> with(new Lasting());
+            case WEAK_SUPPLY -> with(new Light());
             case WAITING -> patient();
             case PILOT -> acting(procedure -> procedure.doing().automatic().isPresent());
             case AUTOMATIC -> acting(procedure -> procedure.doing().automatic().isEmpty());
-            case MANAGEMENT -> with(IdealisedCandidate::unmanaged);
-            case OVER_VOLTAGE -> with(IdealisedCandidate::hardened);
-            case UNSTEADY -> with(IdealisedCandidate::steady);
-            case RESTING_CONTACT -> with(IdealisedCandidate::always);
+            case MANAGEMENT -> with(new Unmanaged());
+            case OVER_VOLTAGE -> with(new Hardened());
+            case UNSTEADY -> with(new Steady());
+            case RESTING_CONTACT -> with(new AlwaysClosed());
             case SNEAK_PATH, DEFAULT -> this;
         };
     }
 
-    private IdealisedCandidate with(UnaryOperator<Element> change) {
+    private IdealisedCandidate with(Unchanged change) {
         return new IdealisedCandidate(
-                study, candidate.with((Part part) -> new AlteredPart(part, change)));
+                study, candidate.with((Part part) -> new AlteredPart(part, e -> e.accept(change))));
     }
 
     private IdealisedCandidate patient() {
@@ -101,45 +99,54 @@ record IdealisedCandidate(Study study, Candidate candidate) {
                 study, candidate.with(now.with(now.procedures().stream().filter(kept).toList())));
     }
 
-    private static Element lasting(Element element) {
-        return element instanceof Cell cell
-                ? cell.with(cell.capacity().times(FOR_EVER), 1, cell.management())
-                : element;
+    private static final class Lasting extends Unchanged {
+        @Override
+        public Element visit(Cell cell) {
+            return cell.with(cell.capacity().times(NEVER_EMPTY), 1, cell.management());
+        }
     }
 
-    private static Element unmanaged(Element element) {
-        return element instanceof Cell cell
-                ? cell.with(cell.capacity(), cell.chargeAtStart(), Optional.empty())
-                : element;
+    private static final class Unmanaged extends Unchanged {
+        @Override
+        public Element visit(Cell cell) {
+            return cell.with(cell.capacity(), cell.chargeAtStart(), Optional.empty());
+        }
     }
 
-    private static Element steady(Element element) {
-        return element instanceof Generator generator
-                ? generator.alone(
-                        new Alone(
-                                WithoutBattery.STEADY,
-                                generator.alone().steadying(),
-                                generator.alone().clampVolts(),
-                                0))
-                : element;
+    private static final class Steady extends Unchanged {
+        @Override
+        public Element visit(Generator generator) {
+            Alone now = generator.alone();
+            return generator.alone(
+                    new Alone(WithoutBattery.STEADY, now.steadying(), now.clampVolts(), 0));
+        }
     }
 
     /** What is closed without its coil is closed with it too. */
-    private static Element always(Element element) {
-        return element instanceof Contact contact
-                        && contact.control() instanceof Control.ByCoil by
-                        && !by.closedWhenPulled()
-                ? new Conductor(contact.name(), contact.from(), contact.to(), contact.ohms())
-                : element;
+    private static final class AlwaysClosed extends Unchanged {
+        @Override
+        public Element visit(Contact contact) {
+            return contact.control()
+                    .fold(
+                            hand -> contact,
+                            coil -> coil.closedWhenPulled() ? contact : metal(contact));
+        }
+
+        private static Element metal(Contact c) {
+            return new Conductor(c.name(), c.from(), c.to(), c.ohms());
+        }
     }
 
     /** Draws hardly anything, and is content with hardly any voltage. */
-    private static Element light(Element element) {
-        if (element instanceof Consumer c) {
+    private static final class Light extends Unchanged {
+        @Override
+        public Element visit(Consumer c) {
             return new Consumer(
                     c.name(), c.from(), c.to(), light(c.demand()), light(c.tolerance()));
         }
-        if (element instanceof Coil c) {
+
+        @Override
+        public Element visit(Coil c) {
             return new Coil(
                     c.name(),
                     c.from(),
@@ -150,14 +157,31 @@ record IdealisedCandidate(Study study, Candidate candidate) {
                     c.pullInSeconds(),
                     c.dropOutSeconds());
         }
-        if (element instanceof Generator generator) {
+
+        @Override
+        public Element visit(Generator generator) {
             return generator.excitedFully();
         }
-        if (element instanceof Conversion c) {
+
+        @Override
+        public Element visit(Conversion c) {
             Conversion.Input input = new Conversion.Input(0, CONTENT_VOLTS, 2 * CONTENT_VOLTS);
             return new Conversion(c.name(), c.from(), c.to(), c.output(), c.efficiency(), input);
         }
-        return element;
+    }
+
+    /** Bears any voltage; a guard never acts. */
+    private static final class Hardened extends Unchanged {
+        @Override
+        public Element visit(Consumer c) {
+            return new Consumer(c.name(), c.from(), c.to(), c.demand(), hardened(c.tolerance()));
+        }
+
+        @Override
+        public Element visit(Guard guard) {
+            Trip now = guard.trip();
+            return guard.trippingAt(new Trip(UNHARMED_VOLTS, now.seconds(), now.action()));
+        }
     }
 
     private static Demand light(Demand demand) {
@@ -173,17 +197,6 @@ record IdealisedCandidate(Study study, Candidate candidate) {
                 t.bootSeconds(),
                 t.withstandVolts(),
                 t.withstandSeconds());
-    }
-
-    /** Bears any voltage; a guard never acts. */
-    private static Element hardened(Element element) {
-        if (element instanceof Consumer c) {
-            return new Consumer(c.name(), c.from(), c.to(), c.demand(), hardened(c.tolerance()));
-        }
-        return element instanceof Guard guard
-                ? guard.trippingAt(
-                        new Trip(UNHARMED_VOLTS, guard.trip().seconds(), guard.trip().action()))
-                : element;
     }
 
     private static Tolerance hardened(Tolerance t) {

@@ -18,7 +18,6 @@ import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
-import stillturning.parts.element.Generator;
 
 /** Looks along a candidate's metal: what no switch position could ever make work. */
 final class MetalPaths {
@@ -83,7 +82,7 @@ final class MetalPaths {
         BitSet plus = new BitSet();
         BitSet minus = new BitSet();
         for (Placed placed : circuit.placed()) {
-            if (placed.element() instanceof Cell || placed.element() instanceof Generator) {
+            if (placed.element().role().isSource()) {
                 plus.set(placed.from());
                 minus.set(placed.to());
             }

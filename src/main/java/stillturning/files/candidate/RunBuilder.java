@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import stillturning.files.candidate.CheckedStudy.Zones;
 import stillturning.files.candidate.Terminals.Way;
 import stillturning.files.entry.PartEntry;
-import stillturning.files.entry.RunText.Direct;
 import stillturning.files.entry.RunText.Item;
 import stillturning.files.entry.RunText.NewProtector;
 import stillturning.files.entry.RunText.NewWire;
@@ -154,8 +153,8 @@ final class RunBuilder {
     }
 
     private Optional<Way> bareWay(Item item, Terminal before) {
-        if (item instanceof Through through) {
-            return site.terminals.through(through.anchor(), before, line.path);
+        if (item.leadsThrough().isPresent()) {
+            return site.terminals.through(item.leadsThrough().get(), before, line.path);
         }
         if (item instanceof NewProtector protector) {
             Stop stop = created(item, "");
@@ -207,9 +206,10 @@ final class RunBuilder {
 
     /** The items, with a wire at the end if none is written and none is refused. */
     private List<Item> withWire() {
-        boolean told =
-                line.items.stream().anyMatch(i -> i instanceof NewWire || i instanceof Direct);
-        Stream<Item> written = line.items.stream().filter(i -> !(i instanceof Direct));
+        boolean told = line.items.stream().anyMatch(Item::settlesWiring);
+        Stream<Item> written =
+                line.items.stream()
+                        .filter(i -> i.makes().isPresent() || i.leadsThrough().isPresent());
         Stream<Item> wire =
                 told ? Stream.of() : Stream.of(new NewWire(Optional.empty(), Optional.empty(), 0));
         return Stream.concat(written, wire).toList();
@@ -222,16 +222,12 @@ final class RunBuilder {
 
     private Stop created(Item item, String zone) {
         boolean wire = item instanceof NewWire;
-        String id = freshId(wire ? use.wireName : wordOf(item));
+        String id = freshId(wire ? use.wireName : item.makes().orElseThrow());
         return new Stop(
                 new Terminal(id, wire ? "a" : "in"),
                 new Terminal(id, wire ? "b" : "out"),
                 zone,
                 Optional.of(item));
-    }
-
-    private static String wordOf(Item item) {
-        return item instanceof NewProtector protector && protector.breaker() ? "breaker" : "fuse";
     }
 
     private String freshId(String word) {
@@ -264,7 +260,9 @@ final class RunBuilder {
 
     private static PartEntry entry(NewProtector protector) {
         return PartEntry.made(
-                kind(wordOf(protector)), protector.ofClass(), Map.of("rating", protector.rating()));
+                kind(protector.makes().orElseThrow()),
+                protector.ofClass(),
+                Map.of("rating", protector.rating()));
     }
 
     private static PartKind kind(String word) {

@@ -28,6 +28,12 @@ public record RunText(Anchor from, Optional<Anchor> to, List<Item> items, Option
         default Optional<Anchor> leadsThrough() {
             return Optional.empty();
         }
+
+        /** Word of the kind of part that the run makes there; empty where it makes none. */
+        Optional<String> makes();
+
+        /** Whether it settles how the line is wired, so that no wire is added to it. */
+        boolean settlesWiring();
     }
 
     /**
@@ -36,11 +42,31 @@ public record RunText(Anchor from, Optional<Anchor> to, List<Item> items, Option
      * @param ofClass class in the catalogue; the kind's first if not written
      */
     public record NewProtector(boolean breaker, Given rating, Optional<String> ofClass, int offset)
-            implements Item {}
+            implements Item {
+        @Override
+        public Optional<String> makes() {
+            return Optional.of(breaker ? "breaker" : "fuse");
+        }
+
+        @Override
+        public boolean settlesWiring() {
+            return false;
+        }
+    }
 
     /** A wire: {@code wire}, {@code wire AWG 18}, {@code wire 1.2 m}, {@code wire AWG 4 0.9 m}. */
     public record NewWire(Optional<WireGauge> gauge, Optional<Given> length, int offset)
-            implements Item {}
+            implements Item {
+        @Override
+        public Optional<String> makes() {
+            return Optional.of("wire");
+        }
+
+        @Override
+        public boolean settlesWiring() {
+            return true;
+        }
+    }
 
     /** A part in line: {@code via fuel-switch}, {@code via j1 pin 3}, {@code via selector.up}. */
     public record Through(Anchor anchor, int offset) implements Item {
@@ -48,10 +74,30 @@ public record RunText(Anchor from, Optional<Anchor> to, List<Item> items, Option
         public Optional<Anchor> leadsThrough() {
             return Optional.of(anchor);
         }
+
+        @Override
+        public Optional<String> makes() {
+            return Optional.empty();
+        }
+
+        @Override
+        public boolean settlesWiring() {
+            return false;
+        }
     }
 
     /** No wire at all: {@code direct}. */
-    public record Direct(int offset) implements Item {}
+    public record Direct(int offset) implements Item {
+        @Override
+        public Optional<String> makes() {
+            return Optional.empty();
+        }
+
+        @Override
+        public boolean settlesWiring() {
+            return true;
+        }
+    }
 
     public RunText {
         items = List.copyOf(items);

@@ -48,6 +48,12 @@ public record Conversion(
         return Role.CONVERTER;
     }
 
+    /** It lies over its input; its current comes out at its output. */
+    @Override
+    public String outlet() {
+        return output.plus();
+    }
+
     @Override
     public <T> T accept(Visitor<T> visitor) {
         return visitor.visit(this);

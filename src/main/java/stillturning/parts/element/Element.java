@@ -54,6 +54,11 @@ public sealed interface Element
         return Passage.NONE;
     }
 
+    /** Local name of the terminal at which what it carries or makes comes out. */
+    default String outlet() {
+        return to();
+    }
+
     /** What it is there for. */
     enum Role {
         BATTERY,

@@ -66,9 +66,8 @@ final class CandidateMetal {
 
     /** A conversion lies over its input; its current comes out at its output. */
     private Way way(Part part, Placed placed) {
-        return placed.element() instanceof Conversion conversion
-                ? new Way(part, conversion, placed.from(), net(part, conversion.output().plus()))
-                : new Way(part, placed.element(), placed.from(), placed.to());
+        Element element = placed.element();
+        return new Way(part, element, placed.from(), net(part, element.outlet()));
     }
 
     int net(Part part, String terminal) {

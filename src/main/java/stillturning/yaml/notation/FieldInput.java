@@ -16,20 +16,47 @@ public sealed interface FieldInput {
         return new Several(this, separator);
     }
 
+    /** The words of which one is to be written; empty where there is no such list. */
+    default List<String> words() {
+        return List.of();
+    }
+
+    /** What a person is told to write; empty if nothing is. */
+    default String advice(String example) {
+        return "";
+    }
+
+    /** Whether it is written in a form of its own and not in a line. */
+    default boolean hasFormOfItsOwn() {
+        return false;
+    }
+
     /**
      * A number with its unit.
      *
      * @param range what it must be, in words; empty if nothing is said
      * @param withOrigin whether it may say how far off it may be and where it comes from
      */
-    record Measured(Dimension dimension, String range, boolean withOrigin) implements FieldInput {}
+    record Measured(Dimension dimension, String range, boolean withOrigin) implements FieldInput {
+        @Override
+        public String advice(String example) {
+            return range.isEmpty()
+                    ? "Such as " + example + "."
+                    : "Write " + range + ", such as " + example;
+        }
+    }
 
     /**
      * A number without unit.
      *
      * @param range what it must be, in words
      */
-    record PlainNumber(String range) implements FieldInput {}
+    record PlainNumber(String range) implements FieldInput {
+        @Override
+        public String advice(String example) {
+            return "Write " + range + ".";
+        }
+    }
 
     /** A wire gauge. */
     record Gauge() implements FieldInput {}
@@ -51,13 +78,23 @@ public sealed interface FieldInput {
         public Name {
             names = List.copyOf(names);
         }
+
+        @Override
+        public List<String> words() {
+            return names;
+        }
     }
 
     /** Any text. */
     record AnyText() implements FieldInput {}
 
     /** A text in a notation of its own, such as this. */
-    record OneLine(String example) implements FieldInput {}
+    record OneLine(String example) implements FieldInput {
+        @Override
+        public String advice(String written) {
+            return "Such as: " + example;
+        }
+    }
 
     /** Several on one line. */
     record Several(FieldInput each, String separator) implements FieldInput {
@@ -69,6 +106,11 @@ public sealed interface FieldInput {
 
     /** Something with fields or items of its own, for which there is a form of its own. */
     record Group() implements FieldInput {
+        @Override
+        public boolean hasFormOfItsOwn() {
+            return true;
+        }
+
         @Override
         public FieldInput several(String separator) {
             return this;

@@ -103,36 +103,23 @@ final class FieldLine extends VBox {
         if (!row.words().isEmpty()) {
             lines.add(row.words());
         }
-        FieldInput input = row.field().input();
-        if (input instanceof FieldInput.Measured measured) {
-            lines.add(
-                    measured.range().isEmpty()
-                            ? "Such as " + row.field().example() + "."
-                            : "Write " + measured.range() + ", such as " + row.field().example());
-        } else if (input instanceof FieldInput.PlainNumber number) {
-            lines.add("Write " + number.range() + ".");
-        } else if (input instanceof FieldInput.OneLine line) {
-            lines.add("Such as: " + line.example());
+        String advice = row.field().input().advice(row.field().example());
+        if (!advice.isEmpty()) {
+            lines.add(advice);
         }
         return String.join("\n", lines);
     }
 
     private Control control() {
         FieldInput input = row.field().input();
-        if (input instanceof FieldInput.Group) {
+        if (input.hasFormOfItsOwn()) {
             Button open = new Button();
             open.getStyleClass().add("flat");
             open.setAlignment(Pos.CENTER_LEFT);
             open.setOnAction(event -> sheet.open(row));
             return open;
         }
-        if (input instanceof FieldInput.Choice choice) {
-            return box(choice.words());
-        }
-        if (input instanceof FieldInput.Name known && !known.names().isEmpty()) {
-            return box(known.names());
-        }
-        return text();
+        return input.words().isEmpty() ? text() : box(input.words());
     }
 
     private ComboBox<String> box(List<String> words) {

@@ -27,7 +27,6 @@ import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 import stillturning.yaml.edit.YamlEdit;
 import stillturning.yaml.notation.Checked;
-import stillturning.yaml.notation.FieldInput;
 import stillturning.yaml.shape.Form;
 import stillturning.yaml.shape.FormField;
 
@@ -263,7 +262,7 @@ public final class PropertySheet {
                 kept.orElse(text),
                 field.otherwise().map(t -> field.shown(t, desk.units())).orElse(""),
                 kept.or(field::text)
-                        .filter(t -> !(field.input() instanceof FieldInput.Group))
+                        .filter(t -> !field.input().hasFormOfItsOwn())
                         .flatMap(t -> field.check(t).fault()));
     }
 }
