@@ -13,7 +13,7 @@ import org.apache.commons.math3.random.SobolSequenceGenerator;
  *     Anal. 13 (1976) 904-914 for random shifts; A. B. Owen, ACM TOMACS 8 (1998) 71-102 for Latin
  *     columns beside them; all from memory, unverified"
  */
-final class QuasiRandomPoints {
+public final class QuasiRandomPoints {
 
     /** Dimensions whose first few hundred Sobol points are well spread in pairs. */
     private static final int SOBOL = 24;
@@ -27,7 +27,7 @@ final class QuasiRandomPoints {
      *
      * @param count of points, at best a power of two
      */
-    static double[][] points(int count, int dimensions, long seed) {
+    public static double[][] points(int count, int dimensions, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         double[][] points = new double[count][dimensions];
         sobol(points, Math.min(SOBOL, dimensions), random);

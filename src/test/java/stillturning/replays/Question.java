@@ -1,0 +1,134 @@
+package stillturning.replays;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import stillturning.assess.verdict.Outcome;
+import stillturning.cli.Session;
+import stillturning.quantity.field.Key;
+import tools.jackson.databind.JsonNode;
+
+/** What somebody asks of a layout before flight, and the findings of the answer in their order. */
+public enum Question {
+    /** What is wrong before anything fails. */
+    CHECK("check") {
+        @Override
+        Stream<String> findings(JsonNode answer) {
+            return Stream.of(
+                            each(answer, "normalFlight", "withNothingWrong"),
+                            each(answer, "sizes"),
+                            each(answer, "remarks"))
+                    .flatMap(s -> s);
+        }
+    },
+    /** What decides, beside the failures one by one. */
+    DECIDE("decide") {
+        @Override
+        Stream<String> findings(JsonNode answer) {
+            JsonNode candidate = answer.get("candidates").get(0);
+            return Stream.of(
+                            each(candidate, "requirements"),
+                            each(candidate.get("beside"), "leftSwitches"),
+                            each(candidate, "missingWarnings"))
+                    .flatMap(s -> s);
+        }
+    },
+    /** What every single failure does, the worst first. */
+    BREAK("break") {
+        @Override
+        Stream<String> findings(JsonNode answer) {
+            List<String> failures = each(answer, "failures").toList();
+            return Stream.of(Outcome.values())
+                    .flatMap(
+                            outcome ->
+                                    failures.stream()
+                                            .filter(f -> f.contains(outcomeWord(outcome))));
+        }
+    },
+    /** Parts that everything passes, by shape alone. */
+    SHAPE("break", "--causes") {
+        @Override
+        Stream<String> findings(JsonNode answer) {
+            return each(answer.get("candidates").get(0), "singlePoints");
+        }
+    },
+    /** What is too small. */
+    SIZE("size") {
+        @Override
+        Stream<String> findings(JsonNode answer) {
+            return each(answer.get("candidates").get(0), "findings");
+        }
+    },
+    /** What hides, and what else then ends the engine. */
+    LATENT("break", "--latent") {
+        @Override
+        Stream<String> findings(JsonNode answer) {
+            return each(answer.get("candidates").get(0), "latent");
+        }
+    },
+    /** What is tried on the ground, and what that cannot reveal. */
+    @Key("run-up")
+    RUN_UP("run-up") {
+        @Override
+        Stream<String> findings(JsonNode answer) {
+            JsonNode card = answer.get("cards").get(0);
+            return Stream.concat(each(card, "checks"), each(card, "notRevealed"));
+        }
+    };
+
+    private final List<String> words;
+
+    Question(String... words) {
+        this.words = List.of(words);
+    }
+
+    abstract Stream<String> findings(JsonNode answer);
+
+    /** The command as it is typed. */
+    String typed() {
+        return String.join(" ", words);
+    }
+
+    /** The findings of a study, first things first. */
+    List<String> of(Path study) {
+        List<String> line = new ArrayList<>(words);
+        line.add(1, study.toString());
+        line.add("--json");
+        Session.Ran ran = Session.in(study).run(line.toArray(new String[0]));
+        if (ran.out().isBlank()) {
+            throw new AssertionError(typed() + " says nothing of " + study + ": " + ran.err());
+        }
+        return findings(Session.tree(ran.out())).toList();
+    }
+
+    private static String outcomeWord(Outcome outcome) {
+        return " " + outcome.name().toLowerCase(Locale.ROOT).replace('_', '-') + " ";
+    }
+
+    /** The texts below a path of lists. */
+    private static Stream<String> each(JsonNode from, String... path) {
+        Stream<JsonNode> nodes = Stream.of(from);
+        for (String name : path) {
+            nodes = nodes.flatMap(node -> node.path(name).valueStream());
+        }
+        return nodes.map(node -> " " + text(node) + " ");
+    }
+
+    /** Everything that stands in it, names and values, one after the other. */
+    private static String text(JsonNode node) {
+        if (!node.isContainer()) {
+            return node.asString();
+        }
+        List<String> all = new ArrayList<>();
+        for (Map.Entry<String, JsonNode> inside : node.properties()) {
+            all.add(inside.getKey() + " " + text(inside.getValue()));
+        }
+        if (node.isArray()) {
+            node.valueStream().forEach(inside -> all.add(text(inside)));
+        }
+        return String.join(" ", all);
+    }
+}
