@@ -26,7 +26,7 @@ public class AssessBenchmark {
     private final Study sandpiper =
             StudyReader.read(Path.of("architectures", "sandpiper")).study().orElseThrow();
 
-    /** Every single failure of six candidates, told, judged and ranked. */
+    /** Every single failure of every candidate, told, judged and ranked. */
     @Benchmark
     public Assessment assessesSandpiper() {
         return Assess.of(sandpiper);

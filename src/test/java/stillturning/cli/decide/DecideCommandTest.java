@@ -112,6 +112,6 @@ class DecideCommandTest {
                         .run("decide", Session.ARCHITECTURES.resolve("sandpiper").toString());
         boolean met = ran.out().replaceAll("\\s+", " ").contains("it meets every hard requirement");
         assertEquals(met ? ExitCode.FINE : ExitCode.REQUIREMENT_MISSED, ran.code(), ran.err());
-        assertTrue(ran.out().contains("\n  6  "), ran.out());
+        assertTrue(ran.out().contains("\n  7  "), ran.out());
     }
 }

@@ -63,6 +63,7 @@ class ConditionsTest {
                 "one-battery-main-bus",
                 "one-battery-engine-bus",
                 "split-batteries",
+                "split-batteries-lithium",
                 "solid-state",
                 "solid-state-split-engine",
                 "two-alternators"

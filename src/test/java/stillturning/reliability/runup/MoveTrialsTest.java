@@ -151,6 +151,7 @@ class MoveTrialsTest {
                 "solid-state",
                 "solid-state-split-engine",
                 "split-batteries",
+                "split-batteries-lithium",
                 "two-alternators"
             })
     void whatTheDemosCardsAreMadeOfDoesNoHarmOnTheWay(String id) throws UntoldStory {

@@ -71,6 +71,6 @@ class NewStudyTest {
 
         assertEquals("sandpiper", first.getFileName().toString());
         assertEquals("sandpiper-2", second.getFileName().toString());
-        assertEquals(6, StudyReader.read(second).study().orElseThrow().candidates().size());
+        assertEquals(7, StudyReader.read(second).study().orElseThrow().candidates().size());
     }
 }
