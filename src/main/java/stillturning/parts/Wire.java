@@ -17,6 +17,12 @@ import stillturning.quantity.field.OfDimension;
 /** A length of stranded copper between {@code a} and {@code b}. */
 public record Wire(Tag tag, Cable cable, double metres, double ohms) implements Part {
 
+    /**
+     * A wire that is no longer than the barrels of its two terminals cannot be made (m); common
+     * practice, no published source.
+     */
+    public static final double SHORTEST_METRES = 0.02;
+
     static final PartKind KIND =
             new PartKind(
                     "wire",
@@ -39,7 +45,7 @@ public record Wire(Tag tag, Cable cable, double metres, double ohms) implements 
     @Describes("Wire that stands for itself, outside of any run.")
     public record Values(
             @Example("AWG 18") WireGauge gauge,
-            @Example("1 m (guess)") @OfDimension(value = Dimension.LENGTH, above = "0 m")
+            @Example("1 m (guess)") @OfDimension(value = Dimension.LENGTH, least = "0.02 m")
                     double length)
             implements PartValues {
 

@@ -104,8 +104,8 @@ final class QuantityText {
     private MalformedQuantity unknownUnit(String number, String symbol, int at) {
         char first = symbol.charAt(0);
         if (first == ',' && symbol.matches(",[0-9]+.*")) {
-            return wrong(
-                    at, "the number has a comma", "write " + number + "." + symbol.substring(1));
+            String rest = symbol.substring(1).replaceAll("(?<=[0-9]),(?=[0-9])", ".");
+            return wrong(at, "the number has a comma", "write " + number + "." + rest);
         }
         if (first == '.') {
             return wrong(

@@ -220,11 +220,13 @@ final class Composer {
                 Tree.Leaf key = key(event, path, depth);
                 String at = DocumentPlaces.under(path, key.text());
                 Tree value = tree(events.next(), at, depth + 1);
-                Span before = seen.putIfAbsent(key.text(), key.span());
-                if (before == null) {
-                    entries.add(new Tree.Entry(key, value));
-                } else {
-                    reportTwice(key, before, at);
+                if (!start.isFlow() || !DecimalComma.join(text, entries, key, value)) {
+                    Span before = seen.putIfAbsent(key.text(), key.span());
+                    if (before == null) {
+                        entries.add(new Tree.Entry(key, value));
+                    } else {
+                        reportTwice(key, before, at);
+                    }
                 }
                 event = cutOff ? event : events.next();
             }

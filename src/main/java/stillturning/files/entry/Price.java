@@ -33,7 +33,8 @@ public record Price(double amount, String currency, Source source) {
             faults.at(
                     0,
                     "\"" + TextPiece.shown(money) + "\" is no price",
-                    "write an amount and the currency's three-letter code, such as " + EXAMPLE);
+                    "write an amount, with a decimal point, and the currency's three-letter code, such as "
+                            + EXAMPLE);
             return Optional.empty();
         }
         double amount = Double.parseDouble(matcher.group("amount"));

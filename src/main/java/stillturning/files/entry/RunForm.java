@@ -11,8 +11,10 @@ import stillturning.files.entry.RunText.Item;
 import stillturning.files.entry.RunText.NewProtector;
 import stillturning.files.entry.RunText.NewWire;
 import stillturning.files.entry.RunText.Through;
+import stillturning.parts.Wire;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.MalformedQuantity;
+import stillturning.quantity.Quantity;
 import stillturning.quantity.WireGauge;
 import stillturning.yaml.Spelling;
 import stillturning.yaml.notation.Given;
@@ -31,7 +33,17 @@ final class RunForm {
     private static final Pattern GAUGE = Pattern.compile("(" + WireGauge.PATTERN + ")(?= |$)");
     private static final Pattern AWG = Pattern.compile("(?i)(awg *[^ ]*|[0-9/]+ *awg)(?= |$)");
     private static final Pattern CLASS = Pattern.compile(" class(?: +|$)");
+    private static final Pattern LATE_GAUGE =
+            Pattern.compile(
+                    "(?<length>"
+                            + Dimension.LENGTH.pattern()
+                            + ") +(?<gauge>"
+                            + WireGauge.PATTERN
+                            + ")");
+    private static final List<String> METRIC_SIZES = List.of("25", "35", "50", "70", "95");
     private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,2}");
+    private static final Pattern MILLIMETRES =
+            Pattern.compile("(?<number>[0-9]+(\\.[0-9]+)?) *mm *");
 
     private final TextForm.Faults faults;
     private final List<Item> items = new ArrayList<>();
@@ -198,6 +210,14 @@ final class RunForm {
     }
 
     private void wire(TextPiece kind, TextPiece rest) {
+        Matcher late = LATE_GAUGE.matcher(rest.text());
+        if (late.matches()) {
+            faults.at(
+                    rest.offset() + late.start("gauge"),
+                    "the gauge stands behind the length",
+                    "write wire " + late.group("gauge") + " " + late.group("length").strip());
+            return;
+        }
         Matcher gauge = GAUGE.matcher(rest.text());
         Matcher awg = AWG.matcher(rest.text());
         int end = gauge.lookingAt() ? gauge.end() : awg.lookingAt() ? awg.end() : 0;
@@ -207,7 +227,36 @@ final class RunForm {
                 remainder.text().isEmpty()
                         ? Optional.empty()
                         : remainder.above0(Dimension.LENGTH, faults);
+        length.ifPresent(l -> refuseStub(l.quantity(), size.isPresent(), remainder.offset()));
         items.add(new NewWire(size, length, kind.offset()));
+    }
+
+    /** A cross-section written as a length, and a length that no wire has. */
+    private void refuseStub(Quantity length, boolean sized, int offset) {
+        String shown = length.written().strip();
+        boolean stub = length.si() < Wire.SHORTEST_METRES;
+        Matcher area = MILLIMETRES.matcher(shown);
+        boolean maybeArea =
+                !sized && area.matches() && (stub || METRIC_SIZES.contains(area.group("number")));
+        if (maybeArea) {
+            String metres = Quantity.of(length.si(), Dimension.LENGTH).written();
+            faults.at(
+                    offset,
+                    shown + " of wire is a length, and reads like a cross-section",
+                    "write wire "
+                            + area.group("number")
+                            + " mm2 for the cross-section"
+                            + (stub
+                                    ? ", wire 1.5 m for a length"
+                                    : ", wire " + metres + " for the length"));
+        } else if (stub) {
+            faults.at(
+                    offset,
+                    shown + " is shorter than the terminals at a wire's ends",
+                    "write at least "
+                            + Quantity.of(Wire.SHORTEST_METRES, Dimension.LENGTH).written()
+                            + ", or \"direct\" in place of the wire");
+        }
     }
 
     private Optional<WireGauge> gauge(TextPiece text) {

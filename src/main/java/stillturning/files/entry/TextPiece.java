@@ -21,7 +21,11 @@ record TextPiece(String text, int offset) {
     private static final int LONGEST_SHOWN = 40;
     private static final Pattern WORD = Pattern.compile("[^ \t\r\n]+");
 
-    /** The stretches between commas that stand outside brackets; at least one. */
+    /**
+     * The stretches between commas that stand outside brackets; at least one. A comma between two
+     * digits is left in, since nobody writes another item there: whatever reads the number refuses
+     * it.
+     */
     static List<TextPiece> splitAtCommas(String text) {
         List<TextPiece> pieces = new ArrayList<>();
         int depth = 0;
@@ -29,13 +33,24 @@ record TextPiece(String text, int offset) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             depth = c == '(' ? depth + 1 : c == ')' ? Math.max(0, depth - 1) : depth;
-            if (c == ',' && depth == 0) {
+            if (c == ',' && depth == 0 && !isDecimal(text, i)) {
                 pieces.add(part(text, start, i, 0));
                 start = i + 1;
             }
         }
         pieces.add(part(text, start, text.length(), 0));
         return List.copyOf(pieces);
+    }
+
+    private static boolean isDecimal(String text, int comma) {
+        return comma > 0
+                && comma + 1 < text.length()
+                && isDigit(text.charAt(comma - 1))
+                && isDigit(text.charAt(comma + 1));
+    }
+
+    private static boolean isDigit(char c) {
+        return c >= '0' && c <= '9';
     }
 
     private static TextPiece part(String text, int start, int end, int offset) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.files.entry.RunText.Anchor;
 import stillturning.files.entry.RunText.Direct;
 import stillturning.files.entry.RunText.NewProtector;
@@ -119,6 +120,40 @@ class FileNotationsTest {
     @CsvSource(
             delimiter = '|',
             value = {
+                "breaker 7,5 A | 17: the number has a comma; write 7.5 A",
+                "fuse 7,5 A class blade | 14: the number has a comma; write 7.5 A",
+                "wire 1,5 m | 14: the number has a comma; write 1.5 m",
+                "wire 2,5 mm2 1,5 m | 14: the number has a comma; write 2.5 mm2 1.5 m",
+                "wire AWG 16 1,5 m ± 0,1 m | 21: the number has a comma; write 1.5 m",
+                "wire 1.5 m ± 0,1 m | 22: the number has a comma; write 0.1 m",
+                "wire 5 mm | 13: 5 mm of wire is a length, and reads like a cross-section; write wire 5 mm2 for the cross-section, wire 1.5 m for a length",
+                "wire 35 mm | 13: 35 mm of wire is a length, and reads like a cross-section; write wire 35 mm2 for the cross-section, wire 0.035 m for the length",
+                "wire AWG 8 5 mm | 19: 5 mm is shorter than the terminals at a wire's ends; write at least 0.02 m, or \"direct\" in place of the wire",
+                "wire 1 cm | 13: 1 cm is shorter than the terminals at a wire's ends; write at least 0.02 m, or \"direct\" in place of the wire",
+                "wire 1.5 m AWG 8 | 19: the gauge stands behind the length; write wire AWG 8 1.5 m",
+                "wire 1 ft 4 mm2 | 18: the gauge stands behind the length; write wire 4 mm2 1 ft"
+            })
+    void whatNobodyMeansByAWireIsToldWithWhatIsMeant(String item, String told) {
+        assertEquals(List.of(told), faults(RunForm::read, "from a, " + item));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "wire 40 mm",
+                "wire 4 mm2 35 mm",
+                "wire 20 mm",
+                "wire 3 in",
+                "wire AWG 8 2 cm"
+            })
+    void aShortWireThatCanBeMadeIsTaken(String item) {
+        assertEquals(1, read(RunForm::read, "from a, " + item).items().size());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
                 "pump | pump",
                 "a and b | a and b",
                 "(a or b) and c and (d or e) | (a or b) and c and (d or e)",
@@ -187,8 +222,8 @@ class FileNotationsTest {
                 read(Price::read, "120.5 EUR (guess, round)").written());
         assertEquals(
                 List.of(
-                        "0: \"120\" is no price; write an amount and the currency's three-letter"
-                                + " code, such as 120 EUR"),
+                        "0: \"120\" is no price; write an amount, with a decimal point, and the"
+                                + " currency's three-letter code, such as 120 EUR"),
                 faults(Price::read, "120"));
     }
 }
