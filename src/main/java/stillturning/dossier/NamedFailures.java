@@ -13,6 +13,7 @@ import stillturning.model.Circuit;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
+import stillturning.model.failure.FailureCatalogue.Misplaced;
 import stillturning.model.failure.FailureWords;
 import stillturning.model.wiring.MetalLines;
 import stillturning.parts.FailureMode;
@@ -90,11 +91,12 @@ public final class NamedFailures {
         List<Failure> all = new ArrayList<>(FailureCatalogue.singlesOf(candidate));
         all.addAll(FailureCatalogue.deadLampsOf(candidate));
         all.addAll(FailureCatalogue.operatingCasesOf(candidate));
+        FailureCatalogue.leftSwitchesOf(candidate).forEach(left -> all.add(left.failure()));
         all.add(FailureCatalogue.chargingLost(candidate));
         return all;
     }
 
-    /** Failures of a part, a lamp or an operating case of a candidate. */
+    /** Failures of a part, a lamp, a switch left wrong or an operating case of a candidate. */
     public static List<Failure> failures(Candidate candidate, String part) {
         if (part.equals(FailureCatalogue.CHARGING_LOST)) {
             return List.of(FailureCatalogue.chargingLost(candidate));
@@ -102,11 +104,15 @@ public final class NamedFailures {
         if (part.equals(FailureCatalogue.MASTER_OFF)) {
             return FailureCatalogue.operatingCasesOf(candidate);
         }
-        return Stream.concat(
+        return Stream.of(
                         FailureCatalogue.singlesOf(candidate).stream()
                                 .filter(failure -> failure.hits().get(0).part().equals(part)),
                         FailureCatalogue.deadLampsOf(candidate).stream()
-                                .filter(failure -> failure.dark().contains(part)))
+                                .filter(failure -> failure.dark().contains(part)),
+                        FailureCatalogue.leftSwitchesOf(candidate).stream()
+                                .map(Misplaced::failure)
+                                .filter(failure -> failure.name().equals(part)))
+                .flatMap(failures -> failures)
                 .toList();
     }
 
@@ -117,6 +123,8 @@ public final class NamedFailures {
             candidate.parts().forEach(part -> add(names, part));
             FailureCatalogue.deadLampsOf(candidate)
                     .forEach(dead -> dead.dark().forEach(cue -> addLamp(names, cue, dead)));
+            FailureCatalogue.leftSwitchesOf(candidate)
+                    .forEach(left -> addLeft(names, candidate, left));
             addWaysToLoseBatteries(names, candidate);
         }
         List<Named<Meant>> all = new ArrayList<>();
@@ -174,6 +182,19 @@ public final class NamedFailures {
                                 new Name(cue, Failure.DEAD_LAMP),
                                 new Name(cue, "lamp dead"),
                                 new Name(cue, "light dead")));
+    }
+
+    private static void addLeft(Map<Meant, Set<Name>> names, Candidate candidate, Misplaced left) {
+        String how = "left " + left.position();
+        Set<Name> called =
+                names.computeIfAbsent(
+                        new Meant(left.name(), Meant.ANY), m -> new LinkedHashSet<>());
+        // "left" has to be said: "master off" is the drill
+        called.add(Name.of(left.name()));
+        called.add(Name.of(left.lever() + " " + how));
+        candidate
+                .part(left.lever())
+                .ifPresent(part -> called.add(Name.of(part.tag().label() + " " + how)));
     }
 
     private static List<Name> names(String called, FailureMode mode) {

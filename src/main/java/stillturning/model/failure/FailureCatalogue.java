@@ -57,6 +57,11 @@ public final class FailureCatalogue {
         public String name() {
             return lever + " left " + position + " before flight";
         }
+
+        /** It stands there from the first instant, and nothing else is wrong. */
+        public Failure failure() {
+            return Failure.levers(name(), Map.of(lever, position));
+        }
     }
 
     /**

@@ -51,8 +51,7 @@ public final class CombinedFailures {
             events.add(new Event(Event.Kind.DEAD_LAMP, dead.name(), dead));
         }
         for (Misplaced left : FailureCatalogue.leftSwitchesOf(candidate)) {
-            Failure failure = Failure.levers(left.name(), Map.of(left.lever(), left.position()));
-            events.add(new Event(Event.Kind.LEFT_SWITCH, left.name(), failure));
+            events.add(new Event(Event.Kind.LEFT_SWITCH, left.name(), left.failure()));
         }
         events.addAll(drills(candidate));
         if (!candidate.cockpit().procedures().isEmpty()) {

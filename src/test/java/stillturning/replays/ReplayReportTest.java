@@ -1,0 +1,110 @@
+package stillturning.replays;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import stillturning.quantity.Formats;
+import stillturning.replays.Replay.Replayed;
+import stillturning.replays.Replay.Sample;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
+import stillturning.report.table.TerminalColour;
+import stillturning.report.table.TextTable;
+
+/**
+ * The kept table of what the program says about layouts that have failed is what it says today.
+ * Renew it with {@code mvn -q test -Dtest=ReplayReportTest -Dreplays.renew=true}, and read the
+ * difference.
+ */
+class ReplayReportTest {
+
+    private static final Path KEPT = Path.of("reports/replays.txt").toAbsolutePath();
+    private static final boolean RENEW = Boolean.getBoolean("replays.renew");
+
+    private static final List<String> HEAD =
+            List.of(
+                    "What it says about layouts that have failed",
+                    "",
+                    "Each layout is told after a published accident report, in our own words, with"
+                            + " every",
+                    "value that the report does not give guessed, as a range. It lies in",
+                    "src/test/resources/stillturning/replays and can be asked like any study.",
+                    "",
+                    "as reported    "
+                            + Replay.SAMPLES
+                            + " flights with the failure that the report names, the unknown values"
+                            + " anywhere",
+                    "               in their ranges: in how many the course is the reported one; in"
+                            + " brackets",
+                    "               when the engine stops in most of them (5 to 95 %)",
+                    "before flight  at which place which command names the cause, without knowing"
+                            + " of it;",
+                    "               of so many things that it says",
+                    "",
+                    "An aid for comparing designs. Reports are summarised, and their authorities'"
+                            + " words count;",
+                    "nobody is blamed. A layout that could happen so need not have happened so.",
+                    "");
+
+    private static final List<Column<Replay>> COLUMNS =
+            List.of(
+                    Column.words("report", 16, r -> r.file().report()),
+                    Column.words("what stopped the engine", 28, r -> r.file().cause()),
+                    Column.words("as reported", 22, ReplayReportTest::course),
+                    Column.words("before flight", 30, ReplayReportTest::found));
+
+    @Test
+    void theTableIsWhatTheProgramSaysToday() throws IOException {
+        List<String> lines = new ArrayList<>(HEAD);
+        lines.addAll(TextTable.lines(new Table<>(COLUMNS, Replay.all()), TerminalColour.NONE));
+        String today = String.join("\n", lines) + "\n";
+        if (RENEW) {
+            Files.writeString(KEPT, today);
+        }
+        assertEquals(Files.readString(KEPT), today);
+    }
+
+    private static String course(Replay replay) {
+        if (replay.file().course().isEmpty()) {
+            return "not modelled: " + replay.file().notModelled().orElse("");
+        }
+        Replayed replayed = replay.replayed();
+        String share = replayed.inside() + " of " + replayed.samples().size();
+        String partly = replay.file().notModelled().map(w -> "; without " + w).orElse("");
+        double[] stops =
+                replayed.samples().stream()
+                        .mapToDouble(Sample::stopSeconds)
+                        .filter(Double::isFinite)
+                        .sorted()
+                        .toArray();
+        return stops.length == 0
+                ? share + " (no stop)" + partly
+                : String.format(
+                        Locale.ROOT,
+                        "%s (%s to %s)%s",
+                        share,
+                        Formats.duration(stops[stops.length / 20]),
+                        Formats.duration(stops[stops.length - 1 - stops.length / 20]),
+                        partly);
+    }
+
+    private static String found(Replay replay) {
+        List<String> found = new ArrayList<>();
+        Replayed replayed = replay.replayed();
+        for (int n = 0; n < replayed.places().size(); n++) {
+            found.add(
+                    replay.file().beforeFlight().get(n).asked().typed()
+                            + ": "
+                            + replayed.places().get(n)
+                            + " of "
+                            + replayed.answers().get(n).size());
+        }
+        return String.join("; ", found);
+    }
+}
