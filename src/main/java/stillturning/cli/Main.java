@@ -118,6 +118,7 @@ public final class Main {
                 .addSubcommand(new ExplainCommand(context))
                 .addSubcommand(new SizeCommand(context))
                 .addSubcommand(new DesktopCommand(context))
+                .addSubcommand(new GuideCommand(context))
                 .addSubcommand(new CompletionCommand(context))
                 .setOut(context.out())
                 .setErr(context.err())

@@ -43,6 +43,7 @@ import picocli.CommandLine.Spec;
             "  stillturning explain my-aircraft",
             "  stillturning size my-aircraft",
             "  stillturning desktop my-aircraft",
+            "  stillturning guide",
             "",
             "STUDY is a folder with a study.yaml; a bare name is also looked for in architectures/."
         })

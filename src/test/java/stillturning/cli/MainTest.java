@@ -24,7 +24,7 @@ class MainTest {
     @TempDir private Path here = Path.of("");
 
     @ParameterizedTest
-    @ValueSource(strings = {"new", "check", "decide", "break", "explain", "completion"})
+    @ValueSource(strings = {"new", "check", "decide", "break", "explain", "guide", "completion"})
     void theHelpOfEveryCommandHasAnExampleAndTheExitCodes(String command) {
         Ran ran = Session.in(here).run(command, "--help");
         assertEquals(ExitCode.FINE, ran.code());
@@ -74,7 +74,8 @@ class MainTest {
         String script = Session.in(here).run("completion").out();
         assertTrue(script.startsWith("#!"), script);
         assertTrue(
-                script.contains("new check decide break run-up explain size desktop completion"),
+                script.contains(
+                        "new check decide break run-up explain size desktop guide completion"),
                 script);
     }
 

@@ -87,7 +87,11 @@ final class Menus extends MenuBar {
         return new Menu(
                 "Help",
                 null,
-                item("About, and cautions", new KeyCodeCombination(KeyCode.F1), window::about));
+                item("Questions and answers", new KeyCodeCombination(KeyCode.F1), window::guide),
+                item(
+                        "About, and cautions",
+                        new KeyCodeCombination(KeyCode.F1, KeyCombination.SHIFT_DOWN),
+                        window::about));
     }
 
     private CheckMenuItem chosen(String words, boolean now, Function<Boolean, Settings> choosing) {

@@ -27,6 +27,7 @@ import stillturning.desktop.draft.JournalPolicy;
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.AreaHost;
 import stillturning.desktop.view.Theme;
+import stillturning.desktop.view.guide.GuideWindow;
 import stillturning.desktop.view.start.StartArea;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.BackgroundWork;
@@ -38,6 +39,7 @@ import stillturning.desktop.viewmodel.Settings;
 import stillturning.desktop.viewmodel.SettingsFile;
 import stillturning.desktop.viewmodel.start.NewStudy;
 import stillturning.files.Reading;
+import stillturning.report.drawing.Paper;
 
 /** The program's window: the areas, what is open, and the way from one to the other. */
 public final class Window {
@@ -171,6 +173,10 @@ public final class Window {
     }
 
     /** Tells what the program is. */
+    void guide() {
+        GuideWindow.show(stage, settings.get().paper() == Paper.DARK);
+    }
+
     void about() {
         About.show(stage);
     }
