@@ -14,12 +14,8 @@ import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment.Unassessed;
 import stillturning.assess.crosscheck.CrossCheck;
 import stillturning.assess.crosscheck.Disagreement;
-import stillturning.assess.ranking.Alternative;
-import stillturning.assess.ranking.Criterion;
-import stillturning.assess.ranking.GateVerdict;
 import stillturning.assess.ranking.Ranking;
 import stillturning.assess.ranking.RankingResult;
-import stillturning.assess.ranking.Scale;
 import stillturning.assess.ranking.Sense;
 import stillturning.assess.verdict.Judge;
 import stillturning.assess.verdict.Outcome;
@@ -33,6 +29,7 @@ import stillturning.model.Study;
 import stillturning.model.Study.Weight;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
+import stillturning.model.goal.Preferences;
 import stillturning.story.Moment;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
@@ -92,26 +89,22 @@ public final class Assess {
                                         Ranking.reweighted(
                                                 r, weights.stream().map(Weight::weight).toList()));
         return new Assessment(
-                weighed(study, weights), basis.appraisals(), basis.unassessed(), ranking);
+                study.with(study.goals().preferences().weighed(weights)),
+                basis.appraisals(),
+                basis.unassessed(),
+                ranking);
     }
 
     private static List<CriterionName> criteria(List<Weight> weights) {
         return weights.stream().map(Weight::criterion).toList();
     }
 
-    private static Study weighed(Study study, List<Weight> weights) {
-        Study.Goals now = study.goals();
-        Study.Goals goals =
-                new Study.Goals(
-                        now.failurePhase(),
-                        now.enoughSeconds(),
-                        now.requirements(),
-                        weights,
-                        now.baseline(),
-                        now.cases(),
-                        now.runUp(),
-                        now.countsFrom());
-        return new Study(study.id(), study.heading(), study.aircraft(), goals, study.candidates());
+    /**
+     * The same assessment with other preferences, scales too, which nothing but the order depends
+     * on.
+     */
+    public static Assessment preferring(Assessment basis, Preferences preferences) {
+        return ranked(basis.study().with(preferences), basis.appraisals(), basis.unassessed());
     }
 
     /** Assesses a study that was changed; what the change does not reach is taken from before. */
@@ -144,7 +137,7 @@ public final class Assess {
                 goals.failurePhase(),
                 goals.enoughSeconds(),
                 goals.requirements(),
-                List.of(),
+                Preferences.of(List.of()),
                 Optional.empty(),
                 List.of(),
                 goals.runUp(),
@@ -159,10 +152,15 @@ public final class Assess {
             result.appraisal.ifPresent(appraisals::add);
             result.unassessed.ifPresent(unassessed::add);
         }
+        return ranked(study, appraisals, unassessed);
+    }
+
+    private static Assessment ranked(
+            Study study, List<Appraisal> appraisals, List<Unassessed> unassessed) {
         Optional<RankingResult> ranking =
                 appraisals.isEmpty()
                         ? Optional.empty()
-                        : Optional.of(rank(study.goals().weights(), appraisals));
+                        : Optional.of(StudyRanking.of(study, appraisals));
         return new Assessment(study, appraisals, unassessed, ranking);
     }
 
@@ -362,33 +360,6 @@ public final class Assess {
 
     /** Which end of a criterion is the good one. */
     public static Sense sense(CriterionName criterion) {
-        return criterion == CriterionName.ENDURANCE ? Sense.MORE_IS_BETTER : Sense.LESS_IS_BETTER;
-    }
-
-    private static RankingResult rank(List<Weight> weights, List<Appraisal> appraisals) {
-        List<Criterion> criteria =
-                weights.stream()
-                        .map(
-                                w ->
-                                        new Criterion(
-                                                w.criterion().words(),
-                                                sense(w.criterion()),
-                                                w.weight(),
-                                                new Scale.OverCandidates()))
-                        .toList();
-        List<Alternative> alternatives =
-                appraisals.stream().map(a -> alternative(weights, a)).toList();
-        return Ranking.of(criteria, alternatives);
-    }
-
-    private static Alternative alternative(List<Weight> weights, Appraisal appraisal) {
-        return new Alternative(
-                appraisal.candidate().id(),
-                weights.stream()
-                        .map(w -> appraisal.measures().values().get(w.criterion()))
-                        .toList(),
-                appraisal.met().stream()
-                        .map(m -> new GateVerdict(m.requirement(), m.met(), m.reason()))
-                        .toList());
+        return criterion.moreIsBetter() ? Sense.MORE_IS_BETTER : Sense.LESS_IS_BETTER;
     }
 }

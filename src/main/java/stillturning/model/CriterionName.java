@@ -15,6 +15,11 @@ public enum CriterionName {
         this.words = words;
     }
 
+    /** Whether a greater value is the better one. */
+    public boolean moreIsBetter() {
+        return this == ENDURANCE;
+    }
+
     /** In words. */
     public String words() {
         return words;

@@ -3,6 +3,9 @@ package stillturning.model;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import stillturning.model.goal.Preferences;
+import stillturning.model.goal.UsualScales;
+import stillturning.model.goal.ValueScale;
 
 /**
  * One aircraft: what all candidates share, and the candidates.
@@ -117,6 +120,18 @@ public record Study(
         return new Study(id, heading, other, goals, candidates);
     }
 
+    /** The same study with other preferences. */
+    public Study with(Preferences preferences) {
+        return new Study(id, heading, aircraft, goals.with(preferences), candidates);
+    }
+
+    /** From where to where each criterion's values run, in the order of the weights. */
+    public List<ValueScale> scales() {
+        return goals.weights().stream()
+                .map(weight -> UsualScales.of(this, weight.criterion()))
+                .toList();
+    }
+
     /** The same study with its loads changed. */
     public Study withLoads(UnaryOperator<LoadNeed> change) {
         return with(
@@ -142,7 +157,7 @@ public record Study(
      * @param failurePhase phase in which failures are injected
      * @param enoughSeconds endurance with which a failure no longer ends the engine: time to get
      *     down (s)
-     * @param weights weight by criterion, in the study's order
+     * @param preferences how much each criterion counts, and from where to where its values run
      * @param baseline the candidate that others are departures from
      * @param cases failures that every candidate is asked about first, as a person calls them
      * @param runUp phase on the ground with the engine running, in which checks are made before
@@ -153,7 +168,7 @@ public record Study(
             Phase failurePhase,
             double enoughSeconds,
             List<Requirement> requirements,
-            List<Weight> weights,
+            Preferences preferences,
             Optional<String> baseline,
             List<String> cases,
             Phase runUp,
@@ -170,11 +185,34 @@ public record Study(
                     failurePhase,
                     enoughSeconds,
                     requirements,
-                    weights,
+                    Preferences.of(weights),
                     baseline,
                     cases,
                     failurePhase,
                     CountsFrom.FIRST_SIGN);
+        }
+
+        /** The same goals with other preferences. */
+        public Goals with(Preferences others) {
+            return new Goals(
+                    failurePhase,
+                    enoughSeconds,
+                    requirements,
+                    others,
+                    baseline,
+                    cases,
+                    runUp,
+                    countsFrom);
+        }
+
+        /** Weight by criterion, in the study's order. */
+        public List<Weight> weights() {
+            return preferences.weights();
+        }
+
+        /** The requirement of a kind, if there is one. */
+        public <T extends Requirement> Optional<T> required(Class<T> kind) {
+            return requirements.stream().filter(kind::isInstance).map(kind::cast).findFirst();
         }
 
         /** The same goals, where nothing is the baseline. */
@@ -183,7 +221,7 @@ public record Study(
                     failurePhase,
                     enoughSeconds,
                     requirements,
-                    weights,
+                    preferences,
                     Optional.empty(),
                     cases,
                     runUp,
@@ -192,7 +230,6 @@ public record Study(
 
         public Goals {
             requirements = List.copyOf(requirements);
-            weights = List.copyOf(weights);
             cases = List.copyOf(cases);
         }
     }

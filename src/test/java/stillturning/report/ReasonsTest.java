@@ -31,8 +31,8 @@ class ReasonsTest {
                             "endurance without charging",
                             Sense.MORE_IS_BETTER,
                             1,
-                            new Scale.OverCandidates()),
-                    new Criterion("weight", Sense.LESS_IS_BETTER, 2, new Scale.OverCandidates()));
+                            Scale.straight(2000, 9000)),
+                    new Criterion("weight", Sense.LESS_IS_BETTER, 2, Scale.straight(12, 8)));
 
     private static Alternative candidate(
             String name, double seconds, double kilograms, int missed) {

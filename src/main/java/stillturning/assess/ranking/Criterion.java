@@ -15,9 +15,9 @@ public record Criterion(String name, Sense sense, double weight, Scale scale) {
             throw new IllegalArgumentException(
                     "weight " + weight + " of " + name + " is not a finite number of at least 0");
         }
-        if (scale instanceof Scale.Anchored ends && sense.compare(ends.worst(), ends.best()) > 0) {
+        if (sense.compare(scale.worst(), scale.best()) > 0) {
             throw new IllegalArgumentException(
-                    name + ": worst " + ends.worst() + " is better than best " + ends.best());
+                    name + ": worst " + scale.worst() + " is better than best " + scale.best());
         }
     }
 }

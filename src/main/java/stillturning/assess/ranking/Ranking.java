@@ -25,11 +25,7 @@ public final class Ranking {
      *     given, or all weights are 0
      */
     public static RankingResult of(List<Criterion> criteria, List<Alternative> alternatives) {
-        checkCriteria(criteria);
-        checkAlternatives(criteria.size(), alternatives);
-        List<Alternative> byName =
-                alternatives.stream().sorted(Comparator.comparing(Alternative::name)).toList();
-        ScoreTable table = ScoreTable.of(criteria, byName);
+        ScoreTable table = table(criteria, alternatives);
         List<List<Integer>> levels = table.levels();
         List<Integer> order = levels.stream().flatMap(List::stream).toList();
         return new RankingResult(
@@ -53,16 +49,14 @@ public final class Ranking {
         }
         List<Criterion> criteria = new ArrayList<>();
         for (int i = 0; i < weights.size(); i++) {
-            criteria.add(criterion(before.scales().get(i), weights.get(i)));
+            AppliedScale applied = before.scales().get(i);
+            criteria.add(
+                    new Criterion(
+                            applied.criterion(), applied.sense(), weights.get(i), applied.scale()));
         }
         checkCriteria(criteria);
         ScoreTable table =
-                ScoreTable.of(
-                        criteria,
-                        before.standings().stream()
-                                .map(Ranking::alternative)
-                                .sorted(Comparator.comparing(Alternative::name))
-                                .toList());
+                byName(criteria, before.standings().stream().map(Ranking::alternative).toList());
         List<List<Integer>> levels = table.levels();
         List<Standing> standings = standings(table, levels);
         return new RankingResult(
@@ -72,12 +66,22 @@ public final class Ranking {
                 Unseating.of(table, levels.get(0).get(0)));
     }
 
-    private static Criterion criterion(AppliedScale applied, double weight) {
-        Scale scale =
-                applied.origin() == AppliedScale.Origin.GIVEN
-                        ? new Scale.Anchored(applied.worst(), applied.best())
-                        : new Scale.OverCandidates();
-        return new Criterion(applied.criterion(), applied.sense(), weight, scale);
+    /** Order and reasons alone, without what becomes of them under other weights. */
+    static List<Standing> standings(List<Criterion> criteria, List<Alternative> alternatives) {
+        ScoreTable table = table(criteria, alternatives);
+        return standings(table, table.levels());
+    }
+
+    private static ScoreTable table(List<Criterion> criteria, List<Alternative> alternatives) {
+        checkCriteria(criteria);
+        checkAlternatives(criteria.size(), alternatives);
+        return byName(criteria, alternatives);
+    }
+
+    private static ScoreTable byName(List<Criterion> criteria, List<Alternative> alternatives) {
+        return ScoreTable.of(
+                criteria,
+                alternatives.stream().sorted(Comparator.comparing(Alternative::name)).toList());
     }
 
     private static Alternative alternative(Standing standing) {

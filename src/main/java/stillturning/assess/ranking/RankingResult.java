@@ -12,8 +12,8 @@ import java.util.stream.Collectors;
  * The whole order with its reasons.
  *
  * @param scales what each criterion was valued on, in the criteria's order
- * @param standings best first; of those that share a rank none before one that dominates it, then
- *     by name
+ * @param standings best first; those that share a rank by their values, criterion by criterion, so
+ *     that none stands before one that dominates it, then by name
  * @param robustness what becomes of the order under other weights
  * @param unseatedBy for each criterion whose weight alone can unseat the leader the smallest such
  *     change, smallest first

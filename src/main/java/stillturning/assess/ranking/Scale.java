@@ -1,56 +1,60 @@
 package stillturning.assess.ranking;
 
-import java.util.Arrays;
+/**
+ * What a value of a criterion is worth: nothing at the worst end and beyond, half at the halfway
+ * value, everything at the best end and beyond, straight in between. Its ends are stated, so they
+ * move with no candidate: a scale between the worst and the best of the company lets a third
+ * candidate turn the order of two others.
+ *
+ * @param worst as bad as could be accepted
+ * @param halfway worth half of the way from the worst to the best end
+ * @param best as good as is needed
+ * @see "V. Belton, T. Gear, Omega 11 (1983) 228-230: reversal of order by normalising over the
+ *     alternatives (from memory)"
+ */
+public record Scale(double worst, double halfway, double best) {
 
-/** Where a criterion's value scale begins and ends. */
-public sealed interface Scale {
+    /** Where a value lies. */
+    public enum Place {
+        BEYOND_WORST,
+        WITHIN,
+        BEYOND_BEST
+    }
 
-    /** The scale of a criterion over the values that there are. */
-    AppliedScale over(double[] values, Criterion criterion, double weight);
-
-    /**
-     * Fixed ends: {@code worst} is worth nothing, {@code best} everything, and a value beyond an
-     * end is worth as much as the end.
-     */
-    record Anchored(double worst, double best) implements Scale {
-        public Anchored {
-            if (!Double.isFinite(worst) || !Double.isFinite(best) || worst == best) {
-                throw new IllegalArgumentException(
-                        "scale from " + worst + " to " + best + " needs two different finite ends");
-            }
+    public Scale {
+        if (!Double.isFinite(worst) || !Double.isFinite(best) || worst == best) {
+            throw new IllegalArgumentException(
+                    "scale from " + worst + " to " + best + " needs two different finite ends");
         }
-
-        @Override
-        public AppliedScale over(double[] values, Criterion criterion, double weight) {
-            return new AppliedScale(
-                    criterion.name(),
-                    criterion.sense(),
-                    weight,
-                    worst,
-                    best,
-                    AppliedScale.Origin.GIVEN);
+        if (!(halfway > Math.min(worst, best) && halfway < Math.max(worst, best))) {
+            throw new IllegalArgumentException(
+                    "halfway " + halfway + " is not between " + worst + " and " + best);
         }
     }
 
-    /**
-     * Ends taken from the worst and best finite value among the candidates; adding a candidate may
-     * then change the order of the others.
-     */
-    record OverCandidates() implements Scale {
-        @Override
-        public AppliedScale over(double[] values, Criterion criterion, double weight) {
-            double[] finite = Arrays.stream(values).filter(Double::isFinite).sorted().toArray();
-            // nobody has a finite value: all are alike, and the scale has no extent
-            double least = finite.length == 0 ? Double.POSITIVE_INFINITY : finite[0];
-            double most = finite.length == 0 ? least : finite[finite.length - 1];
-            boolean more = criterion.sense() == Sense.MORE_IS_BETTER;
-            return new AppliedScale(
-                    criterion.name(),
-                    criterion.sense(),
-                    weight,
-                    more ? least : most,
-                    more ? most : least,
-                    AppliedScale.Origin.RANGE_OF_CANDIDATES);
+    /** One that is straight from end to end. */
+    public static Scale straight(double worst, double best) {
+        return new Scale(worst, worst + (best - worst) / 2, best);
+    }
+
+    /** Worth of a value between 0 (worst end or beyond) and 1 (best end or beyond). */
+    public double worthOf(double value) {
+        return switch (placeOf(value)) {
+            case BEYOND_WORST -> 0;
+            case BEYOND_BEST -> 1;
+            case WITHIN ->
+                    (value - halfway) * (best - worst) > 0
+                            ? 0.5 + 0.5 * (value - halfway) / (best - halfway)
+                            : 0.5 * (value - worst) / (halfway - worst);
+        };
+    }
+
+    /** Whether a value lies on the scale, its ends included. */
+    public Place placeOf(double value) {
+        double sign = Math.signum(best - worst);
+        if (sign * value < sign * worst) {
+            return Place.BEYOND_WORST;
         }
+        return sign * value > sign * best ? Place.BEYOND_BEST : Place.WITHIN;
     }
 }

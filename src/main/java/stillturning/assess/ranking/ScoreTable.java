@@ -10,7 +10,10 @@ import java.util.stream.IntStream;
 
 /** Worths, totals, gates and dominance of candidates that are held in order of name. */
 final class ScoreTable {
-    /** Totals closer than this are level: sums of the same numbers in another order differ less. */
+    /**
+     * Totals are counted in steps of this, so that sums of the same numbers in another order are
+     * level. Rounding, unlike a tolerance between two, is the same whoever else is there.
+     */
     static final double LEVEL = 1e-9;
 
     private final List<AppliedScale> scales;
@@ -38,18 +41,14 @@ final class ScoreTable {
         List<AppliedScale> scales = new ArrayList<>();
         double[][] worths = new double[alternatives.size()][criteria.size()];
         for (int j = 0; j < criteria.size(); j++) {
-            int column = j;
-            double[] values =
-                    alternatives.stream().mapToDouble(a -> a.values().get(column)).toArray();
             Criterion criterion = criteria.get(j);
-            double weight = criterion.weight() / weightSum;
-            AppliedScale scale = criterion.scale().over(values, criterion, weight);
-            boolean someAreUnlimited =
-                    IntStream.range(0, values.length).anyMatch(i -> Double.isInfinite(values[i]));
-            for (int i = 0; i < values.length; i++) {
-                worths[i][j] = scale.worthOf(values[i], someAreUnlimited);
+            for (int i = 0; i < worths.length; i++) {
+                worths[i][j] = criterion.scale().worthOf(alternatives.get(i).values().get(j));
             }
-            scales.add(scale);
+            double weight = criterion.weight() / weightSum;
+            scales.add(
+                    new AppliedScale(
+                            criterion.name(), criterion.sense(), weight, criterion.scale()));
         }
         return new ScoreTable(List.copyOf(scales), alternatives, worths);
     }
@@ -107,40 +106,55 @@ final class ScoreTable {
         List<Integer> order = new ArrayList<>(IntStream.range(0, size()).boxed().toList());
         order.sort(
                 Comparator.<Integer>comparingInt(i -> missed[i])
-                        .thenComparingDouble(i -> -totals[i]));
+                        .thenComparingLong(i -> -steps(totals[i]))
+                        .thenComparing(this::byValues)
+                        .thenComparingInt(i -> i));
         List<List<Integer>> levels = new ArrayList<>();
         for (int from = 0, to = 1; from < order.size(); from = to++) {
             while (to < order.size() && level(order.get(from), order.get(to))) {
                 to++;
             }
-            levels.add(undominatedFirst(order.subList(from, to)));
+            levels.add(List.copyOf(order.subList(from, to)));
         }
         return List.copyOf(levels);
     }
 
-    /** Of candidates that share a rank, none stands before one that dominates it. */
-    private List<Integer> undominatedFirst(List<Integer> level) {
-        return level.stream()
-                .sorted(
-                        Comparator.<Integer>comparingLong(
-                                        i -> level.stream().filter(o -> dominates(o, i)).count())
-                                .thenComparingInt(i -> i))
-                .toList();
+    /**
+     * Better values first, criterion by criterion: so none stands before one that dominates it, and
+     * no third candidate changes the order of two that share a rank.
+     */
+    private int byValues(int one, int other) {
+        for (int j = 0; j < scales.size(); j++) {
+            int order = order(j, other, one);
+            if (order != 0) {
+                return order;
+            }
+        }
+        return 0;
+    }
+
+    private int order(int criterion, int one, int other) {
+        return scales.get(criterion)
+                .sense()
+                .compare(
+                        alternatives.get(one).values().get(criterion),
+                        alternatives.get(other).values().get(criterion));
     }
 
     private boolean level(int better, int candidate) {
-        return missed[better] == missed[candidate] && totals[better] - totals[candidate] <= LEVEL;
+        return missed[better] == missed[candidate]
+                && steps(totals[better]) == steps(totals[candidate]);
+    }
+
+    /** A total in steps that tell two apart. */
+    static long steps(double total) {
+        return Math.round(total / LEVEL);
     }
 
     boolean dominates(int one, int other) {
         boolean better = false;
         for (int j = 0; j < scales.size(); j++) {
-            int order =
-                    scales.get(j)
-                            .sense()
-                            .compare(
-                                    alternatives.get(one).values().get(j),
-                                    alternatives.get(other).values().get(j));
+            int order = order(j, one, other);
             if (order < 0) {
                 return false;
             }

@@ -12,9 +12,12 @@ import stillturning.cli.terminal.Answer;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.ExitCode;
 import stillturning.cli.terminal.Output;
+import stillturning.quantity.UnitSystem;
 import stillturning.report.FirstPlace;
 import stillturning.report.Reasons;
 import stillturning.report.json.JsonReport;
+import stillturning.report.ranking.ScaleTexts;
+import stillturning.report.table.TextTable;
 import stillturning.report.terminal.GuessTexts;
 import stillturning.report.terminal.OtherFindings;
 import stillturning.report.terminal.TerminalTables;
@@ -97,12 +100,20 @@ record Comparison(Assessment assessment, Optional<Guesses> guesses) implements A
         out.section("Ranking")
                 .lines(TerminalTables.ranking(assessment, out.paint()))
                 .lines(TerminalTables.rankingNotes(assessment));
+        scales(new ScaleTexts(assessment, ranking, UnitSystem.METRIC), out);
         out.section("Why");
         Reasons reasons = new Reasons(assessment, ranking);
         for (Standing standing : ranking.standings()) {
             out.line("  " + standing.rank() + "  " + title(standing))
                     .paragraph("     ", reasons.of(standing.name()));
         }
+    }
+
+    private static void scales(ScaleTexts texts, Output out) {
+        out.section("How values count")
+                .paragraph(ScaleTexts.METHOD)
+                .lines(TextTable.lines(texts.table(), out.paint()));
+        texts.beyond().forEach(out::paragraph);
     }
 
     private String title(Standing standing) {

@@ -15,14 +15,13 @@ import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.LoadEntry;
 import stillturning.files.entry.NeedsText;
 import stillturning.files.entry.StudyEntry;
-import stillturning.files.entry.StudyEntry.RequirementsEntry;
 import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
-import stillturning.model.CriterionName;
+import stillturning.files.goal.PreferencesReader;
+import stillturning.files.goal.RequirementsReader;
 import stillturning.model.Engine;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
-import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.Zone;
 import stillturning.yaml.DocumentPlaces;
@@ -32,16 +31,6 @@ public final class CheckedStudyReader {
 
     private static final double SECONDS_PER_MINUTE = 60;
     private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
-
-    /** How much each criterion counts where nobody says so. A guess. */
-    private static final Map<CriterionName, Double> USUAL_WEIGHTS =
-            Map.of(
-                    CriterionName.ENGINE_STOPS, 5.0,
-                    CriterionName.PILOT_NEEDED, 3.0,
-                    CriterionName.ENDURANCE, 3.0,
-                    CriterionName.WEIGHT, 2.0,
-                    CriterionName.COMPLEXITY, 2.0,
-                    CriterionName.COST, 1.0);
 
     private final StudyEntry study;
     private final ProblemCollector report;
@@ -284,8 +273,8 @@ public final class CheckedStudyReader {
         return new Study.Goals(
                 failures,
                 study.timeToLand().si(),
-                requirements(),
-                weights(),
+                new RequirementsReader(study.requirements(), report).read(),
+                new PreferencesReader(study, report).read(),
                 study.baseline(),
                 cases(),
                 runUp,
@@ -304,66 +293,5 @@ public final class CheckedStudyReader {
             }
         }
         return study.cases();
-    }
-
-    private List<Requirement> requirements() {
-        RequirementsEntry written = study.requirements();
-        List<Requirement> requirements = new ArrayList<>();
-        if (written.noSingleFailureStopsEngine()) {
-            requirements.add(new Requirement.NoSingleFailureStopsEngine());
-        }
-        if (written.runsWithMasterOff()) {
-            requirements.add(new Requirement.RunsWithMasterOff());
-        }
-        written.enduranceWithoutCharging()
-                .map(q -> new Requirement.EnduranceWithoutCharging(q.si()))
-                .ifPresent(requirements::add);
-        written.interruptionBelow()
-                .map(q -> new Requirement.InterruptionBelow(q.si()))
-                .ifPresent(requirements::add);
-        if (written.restartsInFlight()) {
-            requirements.add(new Requirement.RestartsInFlight());
-        }
-        if (written.startsCold()) {
-            requirements.add(new Requirement.StartsCold());
-        }
-        written.weightAtMost()
-                .map(q -> new Requirement.WeightAtMost(q.si()))
-                .ifPresent(requirements::add);
-        if (requirements.isEmpty()) {
-            report.remark(
-                    Spot.atKey("requirements"),
-                    "the study has no hard requirement, so none can be missed; if some were"
-                            + " written, the end of the file is missing");
-        }
-        return requirements;
-    }
-
-    private List<Study.Weight> weights() {
-        if (study.weights().isEmpty()) {
-            return List.of(CriterionName.values()).stream()
-                    .map(c -> new Study.Weight(c, USUAL_WEIGHTS.getOrDefault(c, 1.0)))
-                    .toList();
-        }
-        List<Study.Weight> weights = new ArrayList<>();
-        study.weights()
-                .forEach(
-                        (key, weight) ->
-                                StudyEntry.criterion(key)
-                                        .ifPresentOrElse(
-                                                c -> weights.add(new Study.Weight(c, weight)),
-                                                () -> unknownCriterion(key)));
-        if (study.weights().values().stream().allMatch(w -> w == 0)) {
-            report.problem("weights", "no criterion counts", "give one of them more than 0");
-        }
-        return weights;
-    }
-
-    private void unknownCriterion(String key) {
-        report.unknown(
-                Spot.atKey(DocumentPlaces.under("weights", key)),
-                "criterion",
-                key,
-                List.of(CriterionName.values()).stream().map(StudyEntry::key).toList());
     }
 }

@@ -58,10 +58,15 @@ public record StudyEntry(
                 @Default("first-sign")
                 CountsFrom timeCountsFrom,
         @Describes("Hard requirements.") @Default("{}") RequirementsEntry requirements,
-        @Describes("How much each criterion counts, against the others.")
+        @Describes(
+                        "How much each criterion counts, against the others: the worth of going from what is acceptable to what is enough. Give 100 to the way that you would go first, and the others their share of that.")
                 @Default("{}")
                 @Bounds(least = 0, most = 1000)
                 Map<String, Double> weights,
+        @Describes(
+                        "From where to where the values of each criterion run, whoever the candidates are; usual ones where not written.")
+                @Default("{}")
+                CriteriaEntry criteria,
         @Describes("The candidate that the others are departures from.") Optional<String> baseline,
         @Describes("What loads share beside their joints, in every candidate.") @Default("[]")
                 List<SharedEntry> shares,

@@ -14,10 +14,12 @@ import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
 import stillturning.model.Study.Weight;
 import stillturning.quantity.Formats;
+import stillturning.quantity.UnitSystem;
 import stillturning.report.LeaderFirmness;
 import stillturning.report.RankingOrder;
 import stillturning.report.Reasons;
 import stillturning.report.ResultText;
+import stillturning.report.page.Block;
 import stillturning.report.page.Page.Comparison;
 import stillturning.report.page.Page.CriterionHead;
 import stillturning.report.page.Page.Fact;
@@ -26,6 +28,7 @@ import stillturning.report.page.Page.RankRow;
 import stillturning.report.page.Page.Share;
 import stillturning.report.page.Page.ShareRow;
 import stillturning.report.page.Page.Shares;
+import stillturning.report.ranking.ScaleTexts;
 
 /** The ranking, its reasons, and how firmly it stands. */
 final class ComparisonSection {
@@ -56,6 +59,7 @@ final class ComparisonSection {
                                 List.of(),
                                 List.of(),
                                 List.of(),
+                                List.of(),
                                 new Shares(List.of(), List.of(), ""),
                                 List.of(),
                                 unassessed));
@@ -79,10 +83,21 @@ final class ComparisonSection {
         return new Comparison(
                 ranking.scales().stream().map(ComparisonSection::head).toList(),
                 rows,
+                scales(),
                 why,
                 shares(),
                 LeaderFirmness.unseating(assessment, ranking),
                 unassessed);
+    }
+
+    private List<Block> scales() {
+        ScaleTexts texts = new ScaleTexts(assessment, ranking, UnitSystem.METRIC);
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Grid(texts.table()));
+        if (!texts.beyond().isEmpty()) {
+            blocks.add(new Block.Points(texts.beyond()));
+        }
+        return blocks;
     }
 
     private static CriterionHead head(AppliedScale scale) {

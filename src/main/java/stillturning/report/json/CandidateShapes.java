@@ -72,7 +72,7 @@ final class CandidateShapes {
                     .says("Endurance in seconds, weight in kilograms; null where not limited.")
                     .flag("limited", c -> Double.isFinite(c.value()))
                     .number("worth", Contribution::worth)
-                    .says("Place on the scale, 0 to 1.")
+                    .says("Place on the scale, 0 to 1; what lies beyond an end counts as the end.")
                     .number("points", Contribution::points)
                     .says("Weight times worth.");
 

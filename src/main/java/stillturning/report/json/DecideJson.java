@@ -6,6 +6,7 @@ import static stillturning.report.json.CandidateShapes.criterion;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import stillturning.assess.Assessment;
 import stillturning.assess.Assessment.Unassessed;
 import stillturning.assess.Guesses;
@@ -14,6 +15,7 @@ import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Sense;
 import stillturning.assess.ranking.Standing;
 import stillturning.assess.ranking.WeightChange;
+import stillturning.model.goal.ValueScale;
 import stillturning.report.RankingOrder;
 import stillturning.report.Reasons;
 import stillturning.report.json.CandidateShapes.Ranked;
@@ -42,18 +44,26 @@ final class DecideJson {
                     .list("unassessed", UNASSESSED, Assessment::unassessed)
                     .says("Candidates that could not be computed.");
 
-    private static final JsonShape<AppliedScale> SCALE =
-            JsonShape.<AppliedScale>named("criterion")
-                    .field("name", CRITERION, s -> criterion(s.criterion()))
-                    .number("weight", AppliedScale::weight)
+    /** A criterion's scale with where it comes from. */
+    private record Valued(AppliedScale applied, ValueScale scale) {}
+
+    private static final JsonShape<Valued> SCALE =
+            JsonShape.<Valued>named("criterion")
+                    .field("name", CRITERION, v -> v.scale.criterion())
+                    .number("weight", v -> v.applied.weight())
                     .says("Share in the sum of all weights.")
-                    .flag("moreIsBetter", s -> s.sense() == Sense.MORE_IS_BETTER)
-                    .number("worst", AppliedScale::worst)
+                    .flag("moreIsBetter", v -> v.applied.sense() == Sense.MORE_IS_BETTER)
+                    .number("worst", v -> v.scale.acceptable())
                     .says(
-                            "Value that is worth nothing; endurance in seconds, weight in"
-                                    + " kilograms.")
-                    .number("best", AppliedScale::best)
-                    .says("Value that is worth the whole weight.");
+                            "As bad as could be accepted: worth nothing; endurance in seconds,"
+                                    + " weight in kilograms.")
+                    .number("halfway", v -> v.scale.middle())
+                    .says("Value that is worth half of the weight.")
+                    .number("best", v -> v.scale.enough())
+                    .says("As good as is needed: worth the whole weight.")
+                    .flag("statedInStudy", v -> v.scale.stated())
+                    .text("because", v -> v.scale.because())
+                    .says("Where the ends come from.");
 
     private static final JsonShape<WeightChange> CHANGE =
             JsonShape.<WeightChange>named("weightChange")
@@ -104,14 +114,7 @@ final class DecideJson {
                                     "someCandidateMeetsAll",
                                     d -> d.assessment.someCandidateMeetsAll())
                             .says("Whether some candidate meets every hard requirement.")
-                            .list(
-                                    "criteria",
-                                    SCALE,
-                                    d ->
-                                            d.assessment
-                                                    .ranking()
-                                                    .map(RankingResult::scales)
-                                                    .orElse(List.of()))
+                            .list("criteria", SCALE, d -> valued(d.assessment))
                             .list("candidates", CANDIDATE, DecideJson::candidates)
                             .says("Best first.")
                             .field("robustness", ROBUSTNESS, d -> d.assessment.ranking())
@@ -119,6 +122,18 @@ final class DecideJson {
                             .says("Which guesses matter; null unless they were tried."));
 
     private DecideJson() {}
+
+    private static List<Valued> valued(Assessment assessment) {
+        List<ValueScale> scales = assessment.study().scales();
+        return assessment
+                .ranking()
+                .map(
+                        r ->
+                                IntStream.range(0, scales.size())
+                                        .mapToObj(i -> new Valued(r.scales().get(i), scales.get(i)))
+                                        .toList())
+                .orElse(List.of());
+    }
 
     private static List<Ranked> candidates(Decision decision) {
         Assessment assessment = decision.assessment;

@@ -101,6 +101,7 @@ public record Page(
     public record Comparison(
             List<CriterionHead> criteria,
             List<RankRow> rows,
+            List<Block> scales,
             List<Fact> reasons,
             Shares shares,
             List<String> unseating,
@@ -108,6 +109,7 @@ public record Page(
         public Comparison {
             criteria = List.copyOf(criteria);
             rows = List.copyOf(rows);
+            scales = List.copyOf(scales);
             reasons = List.copyOf(reasons);
             unseating = List.copyOf(unseating);
             unassessed = List.copyOf(unassessed);

@@ -11,7 +11,7 @@ final class Candidates {
     private Candidates() {}
 
     static Criterion unit(String name, double weight) {
-        return new Criterion(name, Sense.MORE_IS_BETTER, weight, new Scale.Anchored(0, 1));
+        return new Criterion(name, Sense.MORE_IS_BETTER, weight, Scale.straight(0, 1));
     }
 
     static List<Criterion> units(int count) {
@@ -36,9 +36,9 @@ final class Candidates {
         for (int j = 0; j < count; j++) {
             boolean more = random.nextBoolean();
             Scale scale =
-                    random.nextBoolean()
-                            ? new Scale.OverCandidates()
-                            : more ? new Scale.Anchored(2, 7) : new Scale.Anchored(7, 2);
+                    more
+                            ? new Scale(2, 2.5 + random.nextInt(5), 7)
+                            : new Scale(7, 6.5 - random.nextInt(5), 2);
             Sense sense = more ? Sense.MORE_IS_BETTER : Sense.LESS_IS_BETTER;
             criteria.add(new Criterion("c" + j, sense, 0.1 + random.nextDouble(), scale));
         }

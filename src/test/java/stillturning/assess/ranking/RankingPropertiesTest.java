@@ -114,7 +114,7 @@ class RankingPropertiesTest {
                 alternatives.add(Candidates.of("n" + i, random.doubles(3).toArray()));
             }
             RankingResult before = Ranking.of(criteria, alternatives);
-            criteria.set(1, new Criterion("c1", Sense.MORE_IS_BETTER, 4, new Scale.Anchored(0, 4)));
+            criteria.set(1, new Criterion("c1", Sense.MORE_IS_BETTER, 4, Scale.straight(0, 4)));
             assertEquals(ranks(before), ranks(Ranking.of(criteria, alternatives)));
         }
     }
@@ -124,10 +124,9 @@ class RankingPropertiesTest {
     }
 
     private static Criterion rescaled(Criterion criterion, double factor, double weightFactor) {
+        Scale ends = criterion.scale();
         Scale scale =
-                criterion.scale() instanceof Scale.Anchored ends
-                        ? new Scale.Anchored(ends.worst() * factor, ends.best() * factor)
-                        : criterion.scale();
+                new Scale(ends.worst() * factor, ends.halfway() * factor, ends.best() * factor);
         return new Criterion(
                 criterion.name(), criterion.sense(), criterion.weight() * weightFactor, scale);
     }

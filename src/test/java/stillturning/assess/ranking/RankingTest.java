@@ -97,7 +97,7 @@ class RankingTest {
         List<Criterion> criteria =
                 List.of(
                         new Criterion(
-                                "endurance", Sense.MORE_IS_BETTER, 1, new Scale.Anchored(0, 3600)));
+                                "endurance", Sense.MORE_IS_BETTER, 1, Scale.straight(0, 3600)));
         RankingResult result =
                 Ranking.of(
                         criteria,
@@ -116,39 +116,29 @@ class RankingTest {
     }
 
     @Test
-    void withoutAnchorsTheFiniteRangeIsTheScaleAndIsNamedAsSuch() {
-        List<Criterion> criteria =
-                List.of(
-                        new Criterion(
-                                "minutes", Sense.MORE_IS_BETTER, 1, new Scale.OverCandidates()),
-                        new Criterion("mass", Sense.LESS_IS_BETTER, 1, new Scale.OverCandidates()));
-        RankingResult result =
-                Ranking.of(
-                        criteria,
-                        List.of(
-                                Candidates.of("a", 30, 20),
-                                Candidates.of("b", INFINITY, 30),
-                                Candidates.of("c", 50, 25)));
-        AppliedScale minutes = result.scales().get(0);
-        AppliedScale mass = result.scales().get(1);
-        assertEquals(AppliedScale.Origin.RANGE_OF_CANDIDATES, minutes.origin());
-        assertEquals(30, minutes.worst());
-        assertEquals(50, minutes.best());
-        assertEquals(30, mass.worst());
-        assertEquals(20, mass.best());
-        assertEquals(.75, result.standing("c").total());
+    void aHalfwayValueBendsTheScale() {
+        Scale scale = new Scale(1800, 2700, 7200);
+        assertEquals(0, scale.worthOf(1800));
+        assertEquals(.25, scale.worthOf(2250), 1e-12);
+        assertEquals(.5, scale.worthOf(2700), 1e-12);
+        assertEquals(.75, scale.worthOf(4950), 1e-12);
+        assertEquals(1, scale.worthOf(7200), 1e-12);
+        Scale falling = new Scale(20, 12, 10);
+        assertEquals(.25, falling.worthOf(16), 1e-12);
+        assertEquals(.75, falling.worthOf(11), 1e-12);
     }
 
     @Test
-    void oneFiniteValueBesideAnUnlimitedOneIsTheWorseOfTheTwo() {
-        List<Criterion> criteria =
-                List.of(
-                        new Criterion(
-                                "minutes", Sense.MORE_IS_BETTER, 1, new Scale.OverCandidates()));
-        RankingResult result =
-                Ranking.of(criteria, List.of(Candidates.of("a", 30), Candidates.of("b", INFINITY)));
-        assertEquals(List.of("b", "a"), names(result));
-        assertEquals(0, result.standing("a").total());
+    void whatLiesBeyondAnEndCountsAsTheEnd() {
+        Scale scale = Scale.straight(20, 10);
+        assertEquals(1, scale.worthOf(3));
+        assertEquals(Scale.Place.BEYOND_BEST, scale.placeOf(3));
+        assertEquals(0, scale.worthOf(25));
+        assertEquals(0, scale.worthOf(INFINITY));
+        assertEquals(Scale.Place.BEYOND_WORST, scale.placeOf(INFINITY));
+        assertEquals(Scale.Place.WITHIN, scale.placeOf(10));
+        assertEquals(Scale.Place.WITHIN, scale.placeOf(20));
+        assertThrows(IllegalArgumentException.class, () -> new Scale(0, 1, 1));
     }
 
     @Test
@@ -156,10 +146,7 @@ class RankingTest {
         List<Criterion> criteria =
                 List.of(
                         new Criterion(
-                                "interruption",
-                                Sense.LESS_IS_BETTER,
-                                1,
-                                new Scale.OverCandidates()));
+                                "interruption", Sense.LESS_IS_BETTER, 1, Scale.straight(4, 0)));
         RankingResult result =
                 Ranking.of(
                         criteria,
@@ -271,10 +258,10 @@ class RankingTest {
                 List.of(Candidates.gated("a", 1, true), Candidates.of("b", 1)));
         assertThrows(IllegalArgumentException.class, () -> Candidates.of("nan", Double.NaN));
         assertThrows(IllegalArgumentException.class, () -> Candidates.unit("c", -1));
-        assertThrows(IllegalArgumentException.class, () -> new Scale.Anchored(3, 3));
+        assertThrows(IllegalArgumentException.class, () -> Scale.straight(3, 3));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new Criterion("c", Sense.LESS_IS_BETTER, 1, new Scale.Anchored(0, 1)));
+                () -> new Criterion("c", Sense.LESS_IS_BETTER, 1, Scale.straight(0, 1)));
         assertThrows(IllegalArgumentException.class, () -> fourCandidates().standing("nobody"));
     }
 

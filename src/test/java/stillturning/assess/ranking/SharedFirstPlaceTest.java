@@ -48,11 +48,11 @@ class SharedFirstPlaceTest {
     }
 
     @Test
-    void withoutDominanceTheyStandByName() {
+    void withoutDominanceTheBetterByTheFirstCriterionIsNamedFirst() {
         List<Criterion> even = List.of(unit("one", 1), unit("other", 1));
         RankingResult result =
-                Ranking.of(even, List.of(Candidates.of("b", 1, 0), Candidates.of("a", 0, 1)));
-        assertEquals(List.of("a", "b"), names(result.first()));
+                Ranking.of(even, List.of(Candidates.of("a", 0, 1), Candidates.of("b", 1, 0)));
+        assertEquals(List.of("b", "a"), names(result.first()));
     }
 
     @Test

@@ -18,6 +18,7 @@ import stillturning.assess.verdict.Verdict;
 import stillturning.model.CountsFrom;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
+import stillturning.model.goal.Preferences;
 import stillturning.story.Pilot;
 import stillturning.story.StateBar;
 import stillturning.story.StateBar.Doing;
@@ -46,7 +47,7 @@ class OutcomeOfStoryTest {
                         goals.failurePhase(),
                         seconds,
                         List.of(),
-                        List.of(),
+                        Preferences.of(List.of()),
                         Optional.empty(),
                         List.of(),
                         goals.runUp(),

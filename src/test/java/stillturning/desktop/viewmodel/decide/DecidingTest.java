@@ -50,21 +50,7 @@ class DecidingTest {
     }
 
     private static Study weighed(Study study, List<Study.Weight> weights) {
-        Study.Goals g = study.goals();
-        return new Study(
-                study.id(),
-                study.heading(),
-                study.aircraft(),
-                new Study.Goals(
-                        g.failurePhase(),
-                        g.enoughSeconds(),
-                        g.requirements(),
-                        weights,
-                        g.baseline(),
-                        g.cases(),
-                        g.runUp(),
-                        g.countsFrom()),
-                study.candidates());
+        return study.with(study.goals().preferences().weighed(weights));
     }
 
     @Test

@@ -1,0 +1,87 @@
+package stillturning.files.entry;
+
+import java.util.Optional;
+import stillturning.model.CriterionName;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.Quantity;
+import stillturning.quantity.field.Bounds;
+import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.OfDimension;
+
+/** From where to where the values of each criterion run. */
+@Describes(
+        "From where to where the values of each criterion run, whoever the candidates are; usual ones where not written.")
+public record CriteriaEntry(
+        @Describes("Single failures that stop the engine.") Optional<Count> engineStops,
+        @Describes("Single failures that need the pilot.") Optional<Count> pilotNeeded,
+        @Describes("Endurance without charging.") Optional<Time> endurance,
+        @Describes("Weight of the electrical system.") Optional<Mass> weight,
+        @Describes("Complexity, as decide counts it.") Optional<Count> complexity,
+        @Describes("Cost, in the study's currency.") Optional<Count> cost) {
+
+    /** What the entries of all criteria say, in the criterion's own unit inside. */
+    public record Ends(double acceptable, Optional<Double> halfway, double enough) {}
+
+    /** The scale of something counted. */
+    @Describes("The scale of something counted, or of money.")
+    public record Count(
+            @Describes("As bad as you could accept: worth nothing.")
+                    @Bounds(least = 0, most = 10_000_000)
+                    double acceptable,
+            @Describes("Worth half of the way from there to enough; in the middle if not written.")
+                    @Bounds(least = 0, most = 10_000_000)
+                    Optional<Double> halfway,
+            @Describes("As good as you need: worth everything, and better is worth no more.")
+                    @Bounds(least = 0, most = 10_000_000)
+                    double enough) {
+        private Ends ends() {
+            return new Ends(acceptable, halfway, enough);
+        }
+    }
+
+    /** The scale of a time. */
+    @Describes("The scale of a time.")
+    public record Time(
+            @Describes("As bad as you could accept: worth nothing.")
+                    @OfDimension(value = Dimension.TIME, least = "0 s")
+                    Quantity acceptable,
+            @Describes("Worth half of the way from there to enough; in the middle if not written.")
+                    @OfDimension(value = Dimension.TIME, above = "0 s")
+                    Optional<Quantity> halfway,
+            @Describes("As good as you need: worth everything, and better is worth no more.")
+                    @OfDimension(value = Dimension.TIME, above = "0 s")
+                    Quantity enough) {
+        private Ends ends() {
+            return new Ends(acceptable.si(), halfway.map(Quantity::si), enough.si());
+        }
+    }
+
+    /** The scale of a mass. */
+    @Describes("The scale of a mass.")
+    public record Mass(
+            @Describes("As bad as you could accept: worth nothing.")
+                    @OfDimension(value = Dimension.MASS, above = "0 kg")
+                    Quantity acceptable,
+            @Describes("Worth half of the way from there to enough; in the middle if not written.")
+                    @OfDimension(value = Dimension.MASS, above = "0 kg")
+                    Optional<Quantity> halfway,
+            @Describes("As good as you need: worth everything, and better is worth no more.")
+                    @OfDimension(value = Dimension.MASS, least = "0 kg")
+                    Quantity enough) {
+        private Ends ends() {
+            return new Ends(acceptable.si(), halfway.map(Quantity::si), enough.si());
+        }
+    }
+
+    /** What is written of a criterion. */
+    public Optional<Ends> of(CriterionName criterion) {
+        return switch (criterion) {
+            case ENGINE_STOPS -> engineStops.map(Count::ends);
+            case PILOT_NEEDED -> pilotNeeded.map(Count::ends);
+            case ENDURANCE -> endurance.map(Time::ends);
+            case WEIGHT -> weight.map(Mass::ends);
+            case COMPLEXITY -> complexity.map(Count::ends);
+            case COST -> cost.map(Count::ends);
+        };
+    }
+}

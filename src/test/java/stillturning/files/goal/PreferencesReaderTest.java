@@ -1,0 +1,78 @@
+package stillturning.files.goal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.files.SampleStudy;
+import stillturning.model.CriterionName;
+import stillturning.model.Study;
+import stillturning.model.goal.UsualScales;
+import stillturning.model.goal.ValueScale;
+
+class PreferencesReaderTest {
+
+    @TempDir Path folder;
+
+    private Study study(String more) throws IOException {
+        return SampleStudy.read(folder, SampleStudy.STUDY + more, SampleStudy.ONE)
+                .study()
+                .orElseThrow();
+    }
+
+    private String told(String more) throws IOException {
+        return SampleStudy.told(
+                SampleStudy.read(folder, SampleStudy.STUDY + more, SampleStudy.ONE));
+    }
+
+    @Test
+    void aStatedScaleIsReadInTheUnitsInside() throws IOException {
+        Study study =
+                study(
+                        """
+                        criteria:
+                          endurance: {acceptable: 30 min, halfway: 45 min, enough: 2 h}
+                          weight: {acceptable: 20 kg, enough: 12 kg}
+                          cost: {acceptable: 4000, enough: 1500}
+                        """);
+        ValueScale endurance = UsualScales.of(study, CriterionName.ENDURANCE);
+        assertEquals(1800, endurance.acceptable());
+        assertEquals(Optional.of(2700.0), endurance.halfway());
+        assertEquals(7200, endurance.enough());
+        assertTrue(endurance.stated());
+        assertEquals(16, UsualScales.of(study, CriterionName.WEIGHT).middle());
+        assertEquals(1500, UsualScales.of(study, CriterionName.COST).enough());
+    }
+
+    @Test
+    void whatIsNotStatedComesFromRequirementsAndFlightOrIsAGuess() throws IOException {
+        Study study = study("");
+        ValueScale endurance = UsualScales.of(study, CriterionName.ENDURANCE);
+        assertEquals(60, endurance.acceptable(), "the requirement");
+        assertEquals(3600, endurance.enough(), "the whole flight");
+        assertFalse(endurance.stated());
+        assertTrue(UsualScales.of(study, CriterionName.WEIGHT).because().startsWith("a guess"));
+    }
+
+    @Test
+    void endsTheWrongWayRoundAreToldWithTheirPlace() throws IOException {
+        String told =
+                told(
+                        """
+                        criteria:
+                          weight: {acceptable: 12 kg, enough: 20 kg}
+                          endurance: {acceptable: 2 h, enough: 2 h}
+                          cost: {acceptable: 3000, halfway: 4000, enough: 1000}
+                        """);
+        assertTrue(told.contains("criteria.weight.enough"), told);
+        assertTrue(told.contains("write less for enough than for acceptable"), told);
+        assertTrue(told.contains("criteria.endurance.enough"), told);
+        assertTrue(told.contains("criteria.cost.halfway"), told);
+        assertEquals(3, told.lines().filter(line -> line.contains("criteria.")).count(), told);
+    }
+}
