@@ -39,6 +39,7 @@ import stillturning.model.Chances.Odds;
 import stillturning.model.Installation;
 import stillturning.model.Installation.Fit;
 import stillturning.model.Study;
+import stillturning.parts.element.Cell;
 import stillturning.quantity.Dimension;
 import stillturning.yaml.BindResult;
 import stillturning.yaml.Problem;
@@ -235,7 +236,7 @@ public final class StudyReader {
         ReadStudy study() {
             frame = study.flatMap(this::frame);
             List<Candidate> read = made.stream().flatMap(c -> candidate(c).stream()).toList();
-            study.ifPresent(this::supposeClasses);
+            study.ifPresent(written -> suppose(written, read));
             Collections.sort(problems);
             remarks.sort(
                     Comparator.comparing((Remark r) -> r.file().toString())
@@ -332,9 +333,17 @@ public final class StudyReader {
         }
 
         /** Written down where one would state them: in the study's own file. */
-        private void supposeClasses(Written<StudyEntry> written) {
+        private void suppose(Written<StudyEntry> written, List<Candidate> read) {
             ValueLog ledger = new ValueLog(written.file.name(), variation);
             supposedClasses.forEach(ledger::supposedClass);
+            Map<String, String> laws = new LinkedHashMap<>();
+            for (Candidate candidate : read) {
+                candidate.parts().stream()
+                        .flatMap(part -> part.elements().stream())
+                        .filter(Cell.class::isInstance)
+                        .forEach(cell -> laws.putAll(((Cell) cell).guesses()));
+            }
+            laws.forEach(ledger::supposedLaw);
             assumptions.addAll(0, ledger.assumptions());
         }
 

@@ -1,5 +1,8 @@
 package stillturning.story;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.parts.element.curve.Overcharge;
@@ -14,7 +17,8 @@ import stillturning.parts.element.curve.Tripping;
  * @param blocks where loads that run now and then put their running time
  * @param race where in their tolerance the protectors are
  * @param start which load that runs now and then is switched on, and when
- * @param overcharge by which of the known laws full batteries gas
+ * @param laws what only a measurement could tell of the parts
+ * @param act what the pilot does of his own accord
  */
 public record Setting(
         Pilot pilot,
@@ -23,7 +27,8 @@ public record Setting(
         Blocks blocks,
         Race race,
         MotorStart start,
-        Overcharge overcharge) {
+        Laws laws,
+        Act act) {
 
     /** Lever position of a breaker that a hand has pulled. */
     public static final String PULLED = "pulled";
@@ -95,6 +100,41 @@ public record Setting(
         }
     }
 
+    /**
+     * What only a measurement could tell of the parts, and a story must suppose.
+     *
+     * @param overcharge by which of the known laws full batteries gas
+     * @param steadying by how much the resistance behind which a battery steadies an alternator is
+     *     larger than stated
+     */
+    public record Laws(Overcharge overcharge, double steadying) {
+        public static final Laws TYPICAL = new Laws(Overcharge.TYPICAL, 1);
+
+        /** The typical ones, but for how full batteries gas. */
+        public static Laws with(Overcharge overcharge) {
+            return new Laws(overcharge, 1);
+        }
+
+        /** The typical ones, but for what steadies an alternator. */
+        public static Laws withSteadying(double factor) {
+            return new Laws(Overcharge.TYPICAL, factor);
+        }
+    }
+
+    /**
+     * What the pilot does of his own accord, beside what the procedures say.
+     *
+     * @param moves position by lever, in the order in which a hand moves them
+     * @param fromSeconds when he begins (s after the failure); infinite for never
+     */
+    public record Act(Map<String, String> moves, double fromSeconds) {
+        public static final Act NONE = new Act(Map.of(), Double.POSITIVE_INFINITY);
+
+        public Act {
+            moves = Collections.unmodifiableMap(new LinkedHashMap<>(moves));
+        }
+    }
+
     /** Whether moving something to this position is shedding that is not done. */
     public boolean keepsOn(String position) {
         return !shedding.asWritten() && position.equals(PULLED);
@@ -102,37 +142,42 @@ public record Setting(
 
     /** The same with other shedding. */
     public Setting with(Shedding other) {
-        return new Setting(pilot, other, propeller, blocks, race, start, overcharge);
+        return new Setting(pilot, other, propeller, blocks, race, start, laws, act);
     }
 
     /** The same with another propeller. */
     public Setting with(Propeller other) {
-        return new Setting(pilot, shedding, other, blocks, race, start, overcharge);
+        return new Setting(pilot, shedding, other, blocks, race, start, laws, act);
     }
 
     /** The same with other blocks. */
     public Setting with(Blocks other) {
-        return new Setting(pilot, shedding, propeller, other, race, start, overcharge);
+        return new Setting(pilot, shedding, propeller, other, race, start, laws, act);
     }
 
     /** The same with another race. */
     public Setting with(Race other) {
-        return new Setting(pilot, shedding, propeller, blocks, other, start, overcharge);
+        return new Setting(pilot, shedding, propeller, blocks, other, start, laws, act);
     }
 
     /** The same with another load switched on, or at another moment. */
     public Setting with(MotorStart other) {
-        return new Setting(pilot, shedding, propeller, blocks, race, other, overcharge);
+        return new Setting(pilot, shedding, propeller, blocks, race, other, laws, act);
     }
 
     /** The same flown by another pilot. */
     public Setting flownBy(Pilot other) {
-        return new Setting(other, shedding, propeller, blocks, race, start, overcharge);
+        return new Setting(other, shedding, propeller, blocks, race, start, laws, act);
     }
 
-    /** The same with batteries that gas by another law. */
-    public Setting with(Overcharge other) {
-        return new Setting(pilot, shedding, propeller, blocks, race, start, other);
+    /** The same under other laws. */
+    public Setting with(Laws other) {
+        return new Setting(pilot, shedding, propeller, blocks, race, start, other, act);
+    }
+
+    /** The same with something else that the pilot does of his own accord. */
+    public Setting with(Act other) {
+        return new Setting(pilot, shedding, propeller, blocks, race, start, laws, other);
     }
 
     /** Whether the worst moment for a start is to be looked for. */
@@ -149,6 +194,7 @@ public record Setting(
                 Blocks.EVEN,
                 Race.TYPICAL,
                 new MotorStart.AtWorst(),
-                Overcharge.TYPICAL);
+                Laws.TYPICAL,
+                Act.NONE);
     }
 }

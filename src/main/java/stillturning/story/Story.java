@@ -37,13 +37,20 @@ public record Story(
      * @param traces voltages of the buses and charges of the batteries
      * @param bars what the engine and each load of its logic were doing, the engine first
      * @param balance where the energy came from and where it went
+     * @param doubtfullySteadied alternators that half or twice the largest resistance behind which
+     *     a battery steadies them would have made out otherwise
      */
     public record Measured(
-            List<TripContest> contests, List<Trace> traces, List<StateBar> bars, Balance balance) {
+            List<TripContest> contests,
+            List<Trace> traces,
+            List<StateBar> bars,
+            Balance balance,
+            Set<String> doubtfullySteadied) {
         public Measured {
             contests = List.copyOf(contests);
             traces = List.copyOf(traces);
             bars = List.copyOf(bars);
+            doubtfullySteadied = Set.copyOf(doubtfullySteadied);
         }
     }
 

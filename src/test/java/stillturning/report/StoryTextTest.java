@@ -146,7 +146,11 @@ class StoryTextTest {
                 new Story.EngineFate(new Endurance.Lasts(90), Optional.empty(), 90, 0, 1, false),
                 new Story.Aftermath(Set.of(), Set.of(), false),
                 new Story.Measured(
-                        List.of(), List.of(), List.of(), new Balance(Map.of(), List.of(), 0)),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        new Balance(Map.of(), List.of(), 0),
+                        Set.of()),
                 100);
     }
 }

@@ -1,5 +1,6 @@
 package stillturning.assess.verdict;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -14,7 +15,6 @@ import stillturning.assess.verdict.Verdict.Stories;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
-import stillturning.parts.element.curve.Overcharge;
 import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
@@ -22,7 +22,6 @@ import stillturning.story.Setting.Propeller;
 import stillturning.story.Story;
 import stillturning.story.Story.EngineFate;
 import stillturning.story.Story.Feed;
-import stillturning.story.StoryEvent;
 import stillturning.story.timeline.Timeline;
 
 /** Tells a failure's story with every kind of pilot, and says what came of it. */
@@ -61,30 +60,26 @@ public final class Judge {
     }
 
     public Verdict judge(Failure failure) {
-        Verdict typical = withOvercharge(failure, typically(failure));
-        return typical.within(
-                Tolerances.of(
-                        typical.planned(),
-                        race -> judge(failure, Setting.with(Pilot.PLANNED).with(race))));
+        Verdict noted = typically(failure);
+        Setting planned = Setting.with(Pilot.PLANNED);
+        for (Remark remark : beside(noted, planned)) {
+            noted = noted.noting(remark);
+        }
+        return noted.within(
+                Tolerances.of(noted.planned(), race -> judge(failure, planned.with(race))));
     }
 
-    /**
-     * Whether a runaway reaches what stops it hangs on the law by which full batteries gas, which
-     * nobody knows of a battery that he has not measured: where another law makes another outcome,
-     * it stands beside it.
-     */
-    private Verdict withOvercharge(Failure failure, Verdict typical) {
-        if (typical.unaided().of(StoryEvent.Kind.BATTERY_GASSES).isEmpty()) {
-            return typical;
-        }
-        Verdict noted = typical;
-        for (Overcharge law : List.of(Overcharge.EARLY, Overcharge.LATE)) {
-            Outcome other = judge(failure, Setting.with(Pilot.PLANNED).with(law)).outcome();
-            if (other != typical.outcome()) {
-                noted = noted.noting(Remarks.byAnotherLaw(law, other));
-            }
-        }
-        return noted;
+    /** What is found out by playing the failure in other settings. */
+    private List<Remark> beside(Verdict typical, Setting planned) {
+        Failure failure = typical.failure();
+        List<Remark> beside =
+                new ArrayList<>(
+                        OtherLaws.of(
+                                typical, laws -> judge(failure, planned.with(laws)).outcome()));
+        new WithinReach(study, timeline.candidate(), act -> told(failure, planned.with(act)))
+                .of(typical.planned())
+                .ifPresent(beside::add);
+        return beside;
     }
 
     /** The same with every protector as its kind is on the whole. */

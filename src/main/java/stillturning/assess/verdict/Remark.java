@@ -17,8 +17,14 @@ public record Remark(Topic topic, String words) {
         UNSEEN,
         /** What still works once the quick events are over is destroyed later. */
         LOSS_LATER,
+        /**
+         * What the pilot can move in time so that something is not destroyed, or that he cannot.
+         */
+        WITHIN_REACH,
         /** By another of the laws by which full batteries may gas, something else comes of it. */
         OVERCHARGE,
+        /** With another margin for what steadies an alternator, something else comes of it. */
+        STEADYING,
         /** It stops for good, though late enough to have landed. */
         STOPS_LATER,
         /** It faltered, or stopped and came back, before what the outcome tells. */

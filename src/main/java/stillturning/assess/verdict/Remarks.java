@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import stillturning.assess.verdict.Remark.Topic;
 import stillturning.model.CountsFrom;
-import stillturning.parts.element.curve.Overcharge;
 import stillturning.quantity.Formats;
 import stillturning.story.FirstSign;
 import stillturning.story.Story;
@@ -56,22 +55,6 @@ final class Remarks {
             remarks.add(new Remark(Topic.FALTERED_BEFORE, interruption(story)));
         }
         return List.copyOf(remarks);
-    }
-
-    /** What comes of it where full batteries gas by this law. */
-    static Remark byAnotherLaw(Overcharge law, Outcome outcome) {
-        String gasses =
-                switch (law) {
-                    case EARLY -> "at less voltage than is typical";
-                    case TYPICAL -> "as is typical";
-                    case LATE -> "at more voltage than is typical";
-                };
-        return new Remark(
-                Topic.OVERCHARGE,
-                "where a full battery gasses "
-                        + gasses
-                        + ", which only a measurement tells: "
-                        + outcome.words());
     }
 
     /** What nobody who does nothing escapes, though the outcome counts only what comes at once. */

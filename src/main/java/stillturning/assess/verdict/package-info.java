@@ -18,6 +18,17 @@
  *   <li><b>What cannot be told to its end counts as engine lost</b>, however far it is told, with
  *       the reason beside it as a remark. Never does one such story cost a candidate its place.
  *       Held by {@code BrokenOffTest}.
+ *   <li><b>Where an outcome hangs on what nobody knows without measuring, the other outcome stands
+ *       beside it</b>: how a full battery gasses (three laws that span what was published), and how
+ *       much resistance a battery may be behind and still steady an alternator (half and twice the
+ *       guess). Only where the answer is near the margin is it asked again. Held by {@code
+ *       OverchargeRemarksTest} and {@code WithinReachTest}.
+ *   <li><b>What a pilot can do against over-voltage is searched by playing it.</b> Every lever in
+ *       reach of his seat, every drill and procedure, and pairs of switches where those do not keep
+ *       all, begun once a hand can have moved after the first sign; then the last moment at which
+ *       the best still keeps what it keeps. What ends the engine at once, or destroys anything
+ *       sooner, is no remedy. Turned down: naming the field's switch by rule, which is wrong where
+ *       magnets make the field. Held by {@code WithinReachTest}.
  * </ul>
  */
 @NullMarked

@@ -70,6 +70,11 @@ public final class ValueLog implements Values.Change {
                 new Source(Origin.GUESSED, "nothing says the class of each " + kind));
     }
 
+    /** Writes down what the program itself guesses of a kind of thing; no file can state it. */
+    public void supposedLaw(String what, String text) {
+        note(what, text, new Source(Origin.GUESSED, "the program's own, not stated in a file"));
+    }
+
     private void note(String path, String text, Source source) {
         assumptions.add(new Assumption(file, path, text, source.origin(), source.note()));
     }

@@ -1,5 +1,6 @@
 package stillturning.parts.element;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.parts.element.curve.Acceptance;
@@ -98,6 +99,11 @@ public record Cell(
                 .acceptance()
                 .gas(law, celsius)
                 .times(openCircuit.factor(), capacity.oneHourAmps());
+    }
+
+    /** What the program guesses of its kind, in words by what it is. */
+    public Map<String, String> guesses() {
+        return openCircuit.curve().acceptance().guesses();
     }
 
     /** Over-potential (V) that drives as much current again. */

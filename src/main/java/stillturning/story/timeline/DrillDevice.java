@@ -8,15 +8,20 @@ import stillturning.story.StoryEvent;
 import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
 
-/** Moves that the pilot makes from the first instant on, one after the other. */
+/** Moves that the pilot makes from some instant on, one after the other. */
 final class DrillDevice implements Device {
 
     private final Deque<Map.Entry<String, String>> left;
+    private final double fromSeconds;
     private final Hands hands;
     private final Situation now;
 
-    DrillDevice(Map<String, String> moves, Hands hands, Situation now) {
+    /**
+     * @param fromSeconds when he begins (s)
+     */
+    DrillDevice(Map<String, String> moves, double fromSeconds, Hands hands, Situation now) {
         this.left = new ArrayDeque<>(moves.entrySet());
+        this.fromSeconds = fromSeconds;
         this.hands = hands;
         this.now = now;
     }
@@ -31,7 +36,7 @@ final class DrillDevice implements Device {
 
     @Override
     public double deadline() {
-        return left.isEmpty() ? NO_DEADLINE : hands.freeAt();
+        return left.isEmpty() ? NO_DEADLINE : Math.max(fromSeconds, hands.freeAt());
     }
 
     @Override
@@ -41,6 +46,11 @@ final class DrillDevice implements Device {
             String words = hands.move(move.getKey(), move.getValue());
             now.log(StoryEvent.Kind.PILOT, Harm.COCKPIT, words);
         }
+    }
+
+    @Override
+    public boolean isSlow() {
+        return fromSeconds > 0;
     }
 
     @Override

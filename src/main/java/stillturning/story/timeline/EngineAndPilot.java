@@ -12,6 +12,7 @@ import stillturning.model.Cockpit;
 import stillturning.model.Cue;
 import stillturning.model.Procedure;
 import stillturning.model.Terminal;
+import stillturning.story.Setting;
 import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
@@ -57,7 +58,11 @@ final class EngineAndPilot {
         }
         Hands hands = new Hands(cockpit, now);
         if (!scene.drill().isEmpty()) {
-            devices.put("drill", new DrillDevice(scene.drill(), hands, now));
+            devices.put("drill", new DrillDevice(scene.drill(), 0, hands, now));
+        }
+        Setting.Act act = now.setting.act();
+        if (!act.moves().isEmpty()) {
+            devices.put("act", new DrillDevice(act.moves(), act.fromSeconds(), hands, now));
         }
         for (Procedure procedure : cockpit.procedures()) {
             now.movable.addAll(procedure.moves().keySet());

@@ -243,7 +243,12 @@ final class Run {
                 happenings(),
                 fate,
                 new Aftermath(after.working(), after.feeds(), crew.acted()),
-                new Measured(journal.contests(), recorder.traces(), recorder.bars(), balance),
+                new Measured(
+                        journal.contests(),
+                        recorder.traces(),
+                        recorder.bars(),
+                        balance,
+                        plant.doubtfullySteadied()),
                 now.seconds);
     }
 

@@ -207,6 +207,11 @@ public final class Timeline {
         return normal;
     }
 
+    /** Whose stories it tells. */
+    public Candidate candidate() {
+        return candidate;
+    }
+
     /** When in the flight its failures happen. */
     public Moment moment() {
         return moment;

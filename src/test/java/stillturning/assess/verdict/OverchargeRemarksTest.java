@@ -50,7 +50,7 @@ class OverchargeRemarksTest {
     @Test
     void whatIsDestroyedLaterIsSaidBesideTheOutcome() throws UntoldStory {
         Verdict verdict = runaway(18.5);
-        assertEquals(List.of(Remark.Topic.LOSS_LATER), topics(verdict));
+        assertEquals(List.of(Remark.Topic.LOSS_LATER, Remark.Topic.WITHIN_REACH), topics(verdict));
         String words = verdict.remarks().get(0).words();
         assertTrue(words.startsWith("ends in loss after "), words);
         assertTrue(words.endsWith(" if nobody acts: of battery, radio"), words);

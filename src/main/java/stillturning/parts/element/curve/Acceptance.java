@@ -1,5 +1,7 @@
 package stillturning.parts.element.curve;
 
+import java.util.Map;
+
 /**
  * What a battery takes in: up to a current that falls with the charge still missing its resistance
  * alone counts; as much again needs {@link #OVER_VOLTS} more; and beside that, the higher the
@@ -14,6 +16,11 @@ public enum Acceptance {
         public GasCurve gas(Overcharge law, double celsius) {
             return new GasCurve(law.voltsAt(celsius), Overcharge.shares());
         }
+
+        @Override
+        public Map<String, String> guesses() {
+            return Overcharge.guesses();
+        }
     },
     /**
      * Three times the one-hour current until a tenth is missing, then steeply less; its electrolyte
@@ -25,6 +32,11 @@ public enum Acceptance {
             return new GasCurve(
                     new double[] {GIVES_WAY_VOLTS, GIVES_WAY_VOLTS + OVER_VOLTS},
                     new double[] {0, 1});
+        }
+
+        @Override
+        public Map<String, String> guesses() {
+            return Map.of();
         }
     };
 
@@ -56,4 +68,7 @@ public enum Acceptance {
 
     /** What a nominal 12 V battery turns to gas at a temperature (°C), in one-hour currents. */
     public abstract GasCurve gas(Overcharge law, double celsius);
+
+    /** What is guessed of that, in words by what it is. */
+    public abstract Map<String, String> guesses();
 }

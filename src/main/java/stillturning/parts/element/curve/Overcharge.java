@@ -1,5 +1,10 @@
 package stillturning.parts.element.curve;
 
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+
 /**
  * What a full lead-acid battery turns to gas, against its one-hour current, by voltage: an
  * exponential law (Tafel), drawn straight between points. Measured up to a tenth of the one-hour
@@ -23,6 +28,15 @@ public enum Overcharge {
     private static final double[] SHARES = {0, 0.001, 0.005, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2};
 
     private static final int CELLS = 6;
+
+    /** Share of the one-hour current that a battery turns to gas and back without harm. A guess. */
+    public static final double HARMLESS_SHARE = 0.05;
+
+    /**
+     * Share of its capacity that it bears as gas: at a one-hour current that is half an hour and
+     * some 70 K. A guess.
+     */
+    public static final double BORNE_SHARE = 0.5;
 
     /**
      * Fall of these voltages of six cells with temperature (V/K): between 5.4 mV a cell (0.06 per
@@ -51,6 +65,50 @@ public enum Overcharge {
             shifted[i] = volts[i] + shift;
         }
         return shifted;
+    }
+
+    /** What is guessed here, in words by what it is, for lists of what a result rests on. */
+    static Map<String, String> guesses() {
+        Map<String, String> guesses = new LinkedHashMap<>();
+        guesses.put(
+                "law by which a full lead-acid battery gasses",
+                "typical: "
+                        + words(TYPICAL, 0.005)
+                        + ", "
+                        + words(TYPICAL, 0.05)
+                        + "; where a battery gasses, others are tried: 5 % at "
+                        + volts(EARLY, 0.05)
+                        + " and at "
+                        + volts(LATE, 0.05));
+        guesses.put(
+                "fall of its gassing voltages with temperature",
+                String.format(
+                        Locale.ROOT,
+                        "typical: %.1f mV/K a cell",
+                        -1000 * VOLTS_PER_KELVIN / CELLS));
+        guesses.put(
+                "gassing that does a lead-acid battery no harm",
+                percent(HARMLESS_SHARE, "up to", "of the one-hour current"));
+        guesses.put(
+                "gas that ends a lead-acid battery",
+                percent(BORNE_SHARE, "as much as", "of its capacity"));
+        return guesses;
+    }
+
+    private static String percent(double share, String before, String of) {
+        return String.format(Locale.ROOT, "%s %.0f %% %s", before, 100 * share, of);
+    }
+
+    private static String words(Overcharge law, double share) {
+        return String.format(
+                Locale.ROOT,
+                "%.1f %% of the one-hour current at %s",
+                100 * share,
+                volts(law, share));
+    }
+
+    private static String volts(Overcharge law, double share) {
+        return String.format(Locale.ROOT, "%.1f V", law.volts[Arrays.binarySearch(SHARES, share)]);
     }
 
     /** Currents that go with them, in one-hour currents. */

@@ -61,7 +61,7 @@ public final class CellDevice implements Store {
                         .flatMap(Management::temperatures)
                         .filter(watched -> cell.kilograms() > 0)
                         .map(watched -> new Warmth(zoneCelsius, cell.kilograms(), this::lostWatts));
-        GasCurve curve = cell.gas(now.setting.overcharge(), zoneCelsius);
+        GasCurve curve = cell.gas(now.setting.laws().overcharge(), zoneCelsius);
         this.gas = new GasPath(curve.volts(), curve.amps());
         this.charge = cell.chargeAtStart();
         this.piece = cell.openCircuit().curve().pieceAt(charge);

@@ -1,6 +1,7 @@
 package stillturning.story.device.battery;
 
 import java.util.List;
+import stillturning.parts.element.curve.Overcharge;
 import stillturning.story.StoryEvent;
 import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
@@ -12,15 +13,6 @@ import stillturning.story.device.Stateful;
  * capacity is gone that way. Counted as the part of that half.
  */
 public final class OverchargeDevice implements Device, Stateful {
-
-    /** Share of the one-hour current that a battery turns to gas and back without harm. A guess. */
-    private static final double HARMLESS = 0.05;
-
-    /**
-     * Share of its capacity that it bears as gas: at a one-hour current that is half an hour and
-     * some 70 K. A guess.
-     */
-    private static final double BEARS = 0.5;
 
     private final CellDevice cell;
     private final Situation now;
@@ -66,7 +58,7 @@ public final class OverchargeDevice implements Device, Stateful {
 
     /** Current that becomes gas, above what does no harm (A). */
     private double harmfulAmps() {
-        double harmless = HARMLESS * cell.cell().capacity().oneHourAmps();
+        double harmless = Overcharge.HARMLESS_SHARE * cell.cell().capacity().oneHourAmps();
         return cell.gassingAmps() - harmless;
     }
 
@@ -92,7 +84,7 @@ public final class OverchargeDevice implements Device, Stateful {
     @Override
     public double perSecond() {
         double harm = ruined ? 0 : Math.max(0, harmfulAmps());
-        return harm / (BEARS * cell.cell().capacity().coulombs());
+        return harm / (Overcharge.BORNE_SHARE * cell.cell().capacity().coulombs());
     }
 
     @Override

@@ -100,6 +100,11 @@ public final class Plant {
         return reach.feeds();
     }
 
+    /** Alternators of which only the margin of a guess says whether the circuit steadies them. */
+    public Set<String> doubtfullySteadied() {
+        return steadying.doubtful();
+    }
+
     /** Whether a load, or every piece of electronics inside a part, works. */
     public BooleanSupplier running(String part) {
         List<SupplyDevice> inside =

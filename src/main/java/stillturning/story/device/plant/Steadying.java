@@ -2,9 +2,11 @@ package stillturning.story.device.plant;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import stillturning.network.NoOperatingPoint;
 import stillturning.network.NodalSolver;
 import stillturning.network.law.BranchLaw;
@@ -34,7 +36,14 @@ final class Steadying {
     /** Takes no part in a change. */
     private static final BranchLaw ASIDE = new Open();
 
+    /** What is left of the voltage where the network has half the largest resistance. */
+    private static final double DOUBTED_FROM = 1.0 / 3;
+
+    /** The same where it has twice that. */
+    private static final double DOUBTED_TO = 2.0 / 3;
+
     private final Situation now;
+    private final Set<String> doubtful = new LinkedHashSet<>();
     private final List<Way> ways = new ArrayList<>();
     private final List<Machine> machines = new ArrayList<>();
     private final boolean[] conducting;
@@ -58,10 +67,11 @@ final class Steadying {
         private final BranchLaw pushing;
         private boolean steadied;
 
-        Machine(Seat seat, Generator generator) {
+        Machine(Seat seat, Generator generator, double factor) {
             this.seat = seat;
-            volts = 2 * generator.steadyingOhms() * generator.output().largestAmps();
-            pushing = new SourceBehindOhms(volts, generator.steadyingOhms());
+            double ohms = factor * generator.steadyingOhms();
+            volts = 2 * ohms * generator.output().largestAmps();
+            pushing = new SourceBehindOhms(volts, ohms);
         }
     }
 
@@ -84,9 +94,21 @@ final class Steadying {
         }
         switch (element.role()) {
             case PATH, ELECTRONICS -> ways.add(new Way(seat.branch(), Optional.empty()));
-            case GENERATOR -> machines.add(new Machine(seat, (Generator) element));
+            case GENERATOR -> machines.add(machine(seat, (Generator) element));
             case BATTERY, CAPACITOR, LOAD, COIL, CONVERTER -> {}
         }
+    }
+
+    private Machine machine(Seat seat, Generator generator) {
+        return new Machine(seat, generator, now.setting.laws().steadying());
+    }
+
+    /**
+     * Alternators that half or twice the largest resistance would have made out otherwise, at any
+     * instant until now.
+     */
+    Set<String> doubtful() {
+        return doubtful;
     }
 
     /** Whether the alternator on a branch is steadied at this instant. */
@@ -134,6 +156,9 @@ final class Steadying {
                 changes.volts(machine.seat.placed().from())
                         - changes.volts(machine.seat.placed().to());
         machine.steadied = left <= machine.volts / 2;
+        if (left > DOUBTED_FROM * machine.volts && left <= DOUBTED_TO * machine.volts) {
+            doubtful.add(machine.seat.placed().part());
+        }
         changes.law(branch, ASIDE);
     }
 }
