@@ -1,6 +1,5 @@
 package stillturning.cli;
 
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
@@ -8,6 +7,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import stillturning.cli.terminal.ProgramVersion;
 
 /** The program without a command. */
 @Command(
@@ -68,10 +68,7 @@ final class Stillturning implements Runnable {
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            String version =
-                    Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
-                            .orElse("(built from source)");
-            return new String[] {"stillturning " + version};
+            return new String[] {ProgramVersion.words()};
         }
     }
 }

@@ -19,7 +19,11 @@ import stillturning.report.html.Sources;
 import stillturning.report.html.Sources.SourceNote;
 import stillturning.report.joint.JointChapters;
 import stillturning.report.joint.SharedFindings;
+import stillturning.report.page.Document;
 import stillturning.report.page.JointSection;
+import stillturning.report.paper.CounsellorPaper;
+import stillturning.report.paper.PaperContents;
+import stillturning.report.paper.PaperContents.Edition;
 import stillturning.sizing.result.SizingReport;
 
 /**
@@ -68,11 +72,30 @@ public record Dossier(
 
     /** The page; the same in, the same text out. */
     public String page(Asked asked) {
+        return page(asked, Edition.UNDATED);
+    }
+
+    /** The page of an edition. */
+    public String page(Asked asked, Edition edition) {
         return HtmlPage.of(
                 assessment,
                 sources(),
                 new PageContents(
-                        asked.guesses, told(), asked.sizes, asked.together.map(this::section)));
+                        asked.guesses,
+                        told(),
+                        asked.sizes,
+                        asked.together.map(this::section),
+                        CounsellorPaper.front(assessment, contents(asked, edition))));
+    }
+
+    /** The same for paper; the same in, the same document out. */
+    public Document paper(Asked asked, Edition edition) {
+        return CounsellorPaper.of(assessment, contents(asked, edition));
+    }
+
+    private PaperContents contents(Asked asked, Edition edition) {
+        return new PaperContents(
+                edition, sources(), told(), asked.sizes, asked.together.map(this::section));
     }
 
     private List<CandidateCases> told() {

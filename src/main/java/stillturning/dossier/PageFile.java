@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import stillturning.report.Cautions;
+import stillturning.report.pdf.PdfSetter;
 import stillturning.yaml.disk.WholeFile;
 
 /** A file that a page is written to; knows whether it would take the place of somebody else's. */
@@ -25,10 +26,16 @@ public record PageFile(Path path) {
         try {
             return Files.isRegularFile(path)
                     && Files.size(path) <= LARGEST
-                    && Files.readString(path).contains(OURS);
+                    && bearsOurName(
+                            new String(Files.readAllBytes(path), StandardCharsets.ISO_8859_1));
         } catch (IOException e) {
             return false;
         }
+    }
+
+    /** Plain letters read the same in every encoding that a page or a paper is written in. */
+    private static boolean bearsOurName(String text) {
+        return text.contains(OURS) || text.contains(PdfSetter.MADE_BY);
     }
 
     /**
@@ -37,6 +44,15 @@ public record PageFile(Path path) {
      * @throws IOException if the file cannot be written
      */
     public void write(String page) throws IOException {
-        WholeFile.replace(path, page.getBytes(StandardCharsets.UTF_8));
+        write(page.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Writes the bytes of a page or a paper, whole or not at all.
+     *
+     * @throws IOException if the file cannot be written
+     */
+    public void write(byte[] bytes) throws IOException {
+        WholeFile.replace(path, bytes);
     }
 }

@@ -2,6 +2,7 @@ package stillturning.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import stillturning.report.drawing.Picture;
 import stillturning.report.drawing.plot.EventMark;
@@ -66,6 +67,36 @@ public final class StoryPlot {
      */
     public static String svg(String id, String title, Story story) {
         return new StoryPlot(story).picture(id, title).toSvg();
+    }
+
+    /**
+     * As a picture in which everything has the name that a person calls it by.
+     *
+     * @param id prefix of the names inside the picture
+     */
+    public static Picture picture(
+            String id, String title, Story story, UnaryOperator<String> called) {
+        Plot plot = new StoryPlot(story).plot(id, title);
+        return TimePlot.of(
+                new Plot(
+                        plot.id(),
+                        plot.title(),
+                        plot.untilSeconds(),
+                        plot.graphs().stream().map(g -> named(g, called)).toList(),
+                        plot.events(),
+                        plot.states().stream()
+                                .map(row -> new StateRow(called.apply(row.name()), row.spans()))
+                                .toList()));
+    }
+
+    private static Graph named(Graph graph, UnaryOperator<String> called) {
+        return new Graph(
+                graph.quantity(),
+                graph.series().stream()
+                        .map(s -> new Series(called.apply(s.name()), s.samples()))
+                        .toList(),
+                graph.thresholds(),
+                graph.range());
     }
 
     /** As the bytes of a PNG, two pixels for each of the drawing. */

@@ -1,10 +1,12 @@
 package stillturning.cli.decide;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -21,25 +23,31 @@ import stillturning.dossier.Dossier.Jointness;
 import stillturning.dossier.JointSearch;
 import stillturning.dossier.NamedFailures;
 import stillturning.dossier.PageFile;
+import stillturning.report.paper.PaperContents.Edition;
+import stillturning.report.pdf.PaperSize;
+import stillturning.report.pdf.PdfSetter;
 import stillturning.sizing.result.SizingReport;
 
 /** Writes down the comparison with everything behind it. */
 @Command(
         name = "explain",
         description =
-                "Write the whole comparison into one HTML file for the talk with a counsellor:"
-                        + " drawings, requirements, every failure, stories, assumptions.",
+                "Write the whole comparison into one HTML file, or a document for paper, for the talk"
+                        + " with a counsellor: drawings, requirements, every failure, stories,"
+                        + " assumptions.",
         footer = {
             "  stillturning explain sandpiper",
             "  stillturning explain sandpiper --guesses",
             "  stillturning explain sandpiper --pairs --resume pairs.json",
-            "  stillturning explain sandpiper --html talk/sandpiper.html"
+            "  stillturning explain sandpiper --html talk/sandpiper.html",
+            "  stillturning explain sandpiper --pdf sandpiper.pdf --paper letter --date 2030-06-15"
         })
 public final class ExplainCommand implements Callable<Integer> {
 
     private final CommandContext context;
     @Mixin private StudyArgument asked = new StudyArgument();
     @Mixin private GuessOptions guesses = new GuessOptions();
+    @Mixin private PaperOptions paper = new PaperOptions();
 
     @Option(
             names = "--html",
@@ -75,37 +83,72 @@ public final class ExplainCommand implements Callable<Integer> {
         if (resume.isPresent() && !pairs) {
             throw new Refusal("--resume needs --pairs");
         }
+        Edition edition = paper.edition();
+        PaperSize size = paper.size();
+        Optional<Wanted> onPaper = paper.file().map(this::wanted);
         FoundStudy found = asked.sound(context);
-        Path path = context.path(html.orElse(found.study().id() + ".html"));
-        PageFile file = new PageFile(path);
-        String shown = context.shown(path);
-        if (!force && file.isAnothers()) {
-            throw new Refusal(
-                    shown
-                            + " is there already and was not written by this program; name another"
-                            + " file with --html, or replace it with --force");
-        }
+        Optional<Wanted> page =
+                html.isPresent() || onPaper.isEmpty()
+                        ? Optional.of(wanted(html.orElse(found.study().id() + ".html")))
+                        : Optional.empty();
         Comparison comparison = Comparison.of(found, guesses, context);
-        write(file, shown, page(found, comparison));
+        Dossier dossier = dossier(found, comparison);
+        Asked beside = beside(found, dossier, comparison);
+        page.ifPresent(
+                file -> file.write(dossier.page(beside, edition).getBytes(StandardCharsets.UTF_8)));
+        onPaper.ifPresent(file -> file.write(PdfSetter.pdf(dossier.paper(beside, edition), size)));
         Output out = new Output(context);
         if (asked.json()) {
             out.raw(comparison.json());
         } else {
             comparison.print(out);
-            out.line("").line("Written: " + shown).caution();
+            out.line("");
+            Stream.concat(page.stream(), onPaper.stream())
+                    .forEach(file -> out.line("Written: " + file.shown()));
+            out.caution();
         }
         return comparison.exitCode();
     }
 
-    private String page(FoundStudy found, Comparison comparison) {
-        Dossier dossier =
-                new Dossier(
-                        comparison.assessment(),
-                        found.read(),
-                        candidate -> NamedFailures.cases(found.study(), candidate));
+    /** A file that is to be written. */
+    private record Wanted(PageFile file, String shown, String option) {
+
+        void write(byte[] bytes) {
+            try {
+                file.write(bytes);
+            } catch (IOException e) {
+                throw Refusal.unwritten(shown, e, "file with " + option);
+            }
+        }
+    }
+
+    private Wanted wanted(String written) {
+        Path path = context.path(written);
+        PageFile file = new PageFile(path);
+        String shown = context.shown(path);
+        String option = paper.file().filter(written::equals).isPresent() ? "--pdf" : "--html";
+        if (!force && file.isAnothers()) {
+            throw new Refusal(
+                    shown
+                            + " is there already and was not written by this program; name another"
+                            + " file with "
+                            + option
+                            + ", or replace it with --force");
+        }
+        return new Wanted(file, shown, option);
+    }
+
+    private static Dossier dossier(FoundStudy found, Comparison comparison) {
+        return new Dossier(
+                comparison.assessment(),
+                found.read(),
+                candidate -> NamedFailures.cases(found.study(), candidate));
+    }
+
+    private Asked beside(FoundStudy found, Dossier dossier, Comparison comparison) {
         FoundStudy ranked = found.with(dossier.ranked());
         List<SizingReport> sizes = StudySizes.of(ranked, context).reports();
-        return dossier.page(new Asked(comparison.guesses(), sizes, together(ranked)));
+        return new Asked(comparison.guesses(), sizes, together(ranked));
     }
 
     private Optional<Jointness> together(FoundStudy ranked) {
@@ -116,13 +159,5 @@ public final class ExplainCommand implements Callable<Integer> {
                 new Jointness(
                         ResumedSearch.of(ranked, JointSearch.PAIRS, resume, context),
                         ResumedSearch.shared(ranked, context)));
-    }
-
-    private static void write(PageFile file, String shown, String page) {
-        try {
-            file.write(page);
-        } catch (IOException e) {
-            throw Refusal.unwritten(shown, e, "file with --html");
-        }
     }
 }

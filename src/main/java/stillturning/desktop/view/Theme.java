@@ -7,7 +7,6 @@ import atlantafx.base.theme.PrimerLight;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.List;
 import java.util.Locale;
 import javafx.application.Application;
 import javafx.css.PseudoClass;
@@ -16,6 +15,7 @@ import javafx.scene.Scene;
 import javafx.scene.text.Font;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.report.drawing.Paper;
+import stillturning.report.fonts.Letters;
 
 /** Colours, letters and their size. */
 public final class Theme {
@@ -24,16 +24,12 @@ public final class Theme {
     private static final String SHEET = "desktop.css";
     private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
 
-    private static final List<String> FONTS =
-            List.of("DejaVuSans.ttf", "DejaVuSans-Bold.ttf", "DejaVuSansMono.ttf");
-
     private Theme() {}
 
     /** Loads the letters that the program brings along, so that screens look alike everywhere. */
     public static void loadFonts() {
-        for (String font : FONTS) {
-            String at = "fonts/" + font;
-            try (InputStream in = requireNonNull(Theme.class.getResourceAsStream(at), at)) {
+        for (Letters letters : Letters.all()) {
+            try (InputStream in = letters.open()) {
                 Font.loadFont(in, USUAL_PIXELS);
             } catch (IOException unreadable) {
                 throw new UncheckedIOException(unreadable);

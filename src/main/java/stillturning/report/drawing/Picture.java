@@ -27,6 +27,11 @@ public record Picture(
         return new SvgWriter(this).text();
     }
 
+    /** The same for paper, one unit so long (mm). */
+    public String toSvg(double millimetres) {
+        return new SvgWriter(this, millimetres).text();
+    }
+
     /**
      * The bytes of a PNG on white paper.
      *

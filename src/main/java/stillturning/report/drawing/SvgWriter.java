@@ -14,16 +14,34 @@ final class SvgWriter {
     private final Picture picture;
     private final Map<String, String> classes = new LinkedHashMap<>();
     private final StringBuilder body = new StringBuilder();
+    private final String size;
 
+    /** One unit of the picture is a pixel. */
     SvgWriter(Picture picture) {
         this.picture = picture;
+        this.size =
+                "width=\"%s\" height=\"%s\""
+                        .formatted(number(picture.width()), number(picture.height()));
+    }
+
+    /**
+     * One unit of the picture is so long (mm); the size is a style, since a setter of pages takes
+     * bare attributes for pixels of its own.
+     */
+    SvgWriter(Picture picture, double millimetres) {
+        this.picture = picture;
+        this.size =
+                "style=\"width:%smm;height:%smm\""
+                        .formatted(
+                                number(picture.width() * millimetres),
+                                number(picture.height() * millimetres));
     }
 
     String text() {
         write(picture.marks());
         String id = picture.id();
         return """
-                <svg xmlns="http://www.w3.org/2000/svg" id="%1$s" width="%2$s" height="%3$s" \
+                <svg xmlns="http://www.w3.org/2000/svg" id="%1$s" %8$s \
                 viewBox="0 0 %2$s %3$s" role="img" aria-labelledby="%1$s-title %1$s-desc">
                 <title id="%1$s-title">%4$s</title>
                 <desc id="%1$s-desc">%5$s</desc>
@@ -37,7 +55,8 @@ final class SvgWriter {
                         escaped(picture.title()),
                         escaped(picture.description()),
                         styles(),
-                        body);
+                        body,
+                        size);
     }
 
     private String styles() {

@@ -6,9 +6,6 @@ import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
@@ -16,13 +13,13 @@ import stillturning.assess.Guesses;
 import stillturning.model.LoadNeed;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
+import stillturning.report.AnswerWords;
 import stillturning.report.Cautions;
 import stillturning.report.EventLines;
-import stillturning.report.FirstPlace;
 import stillturning.report.NormalFlightTexts;
 import stillturning.report.RankingOrder;
-import stillturning.report.Reasons;
 import stillturning.report.UntoldTexts;
+import stillturning.report.page.Document.Chapter;
 import stillturning.report.page.JointSection;
 import stillturning.report.page.Page;
 import stillturning.report.page.Page.Answer;
@@ -34,15 +31,12 @@ import stillturning.report.page.Page.Head;
 import stillturning.report.page.Page.Link;
 import stillturning.report.page.Page.Met;
 import stillturning.report.page.Page.RequirementRow;
+import stillturning.report.page.Printable;
 import stillturning.report.terminal.GuessTexts;
 import stillturning.sizing.result.SizingReport;
 
 /** An assessment as one HTML file that needs nothing beside it and no script. */
 public final class HtmlPage {
-
-    /** Characters that neither HTML nor XML can hold. */
-    private static final Pattern UNPRINTABLE =
-            Pattern.compile("[\\x00-\\x08\\x0B\\x0C\\x0E-\\x1F\uFFFE\uFFFF]");
 
     private final Assessment assessment;
     private final Study study;
@@ -52,11 +46,13 @@ public final class HtmlPage {
     private final List<SizingReport> sizes;
     private final List<CandidateCases> cases;
     private final Optional<JointSection> together;
+    private final List<Chapter> front;
 
     private HtmlPage(Assessment assessment, Sources sources, PageContents enclosed) {
         this.cases = enclosed.cases();
         this.sizes = enclosed.sizes();
         this.together = enclosed.together();
+        this.front = enclosed.front();
         this.assessment = assessment;
         this.study = assessment.study();
         this.appraisals = RankingOrder.of(assessment);
@@ -79,13 +75,14 @@ public final class HtmlPage {
         StringOutput output = new StringOutput();
         TemplateEngine.createPrecompiled(ContentType.Html)
                 .render("page.jte", new HtmlPage(assessment, sources, enclosed).page(), output);
-        return UNPRINTABLE.matcher(output.toString()).replaceAll("\uFFFD");
+        return Printable.of(output.toString());
     }
 
     private Page page() {
         StoryChapters stories = StoryChapters.of(appraisals);
         return new Page(
                 head(),
+                front,
                 answer(),
                 CaseSection.of(cases, appraisals, stories),
                 ComparisonSection.of(assessment),
@@ -99,11 +96,7 @@ public final class HtmlPage {
     private Head head() {
         Study.Goals goals = study.goals();
         List<Fact> facts = new ArrayList<>();
-        facts.add(
-                new Fact(
-                        "The question",
-                        "After each failure: is the propeller still turning, for how long, and what"
-                                + " must the pilot do about it?"));
+        facts.add(new Fact("The question", AnswerWords.QUESTION));
         facts.add(new Fact("The engine needs", study.aircraft().engine().logic().inWords()));
         facts.add(
                 new Fact(
@@ -147,33 +140,13 @@ public final class HtmlPage {
             return new Answer(
                     "No candidate could be computed.", "", links, List.of(), List.of(), List.of());
         }
-        String leader = assessment.ranking().get().leader().name();
-        String title = assessment.of(leader).map(a -> a.candidate().title()).orElse(leader);
-        long missed =
-                assessment.of(leader).stream()
-                        .flatMap(a -> a.met().stream())
-                        .filter(m -> !m.met())
-                        .count();
-        FirstPlace first = new FirstPlace(assessment, assessment.ranking().get());
-        String lead =
-                missed == 0
-                        ? first.shared()
-                                ? first.titles()
-                                        + " share the first place and meet every requirement."
-                                : "\"" + title + "\" comes first and meets every requirement."
-                        : "No candidate meets every requirement; \""
-                                + title
-                                + "\" comes nearest and misses "
-                                + missed
-                                + ".";
-        String why =
-                Stream.concat(
-                                Stream.of(
-                                        new Reasons(assessment, assessment.ranking().get())
-                                                .of(leader)),
-                                first.sharing().stream())
-                        .collect(Collectors.joining(" "));
-        return new Answer(lead, why, links, requirements(), unwell(), untold());
+        return new Answer(
+                AnswerWords.lead(assessment),
+                AnswerWords.why(assessment),
+                links,
+                requirements(),
+                unwell(),
+                untold());
     }
 
     private List<Fact> unwell() {

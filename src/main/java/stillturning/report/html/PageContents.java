@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
+import stillturning.report.page.Document.Chapter;
 import stillturning.report.page.JointSection;
 import stillturning.sizing.result.SizingReport;
 
@@ -14,14 +15,27 @@ import stillturning.sizing.result.SizingReport;
  * @param cases what the study's own cases do to each candidate
  * @param sizes of the candidates whose sizes are to be shown
  * @param together what failures do together, if that was asked
+ * @param front what stands alone above everything else
  */
 public record PageContents(
         Optional<Guesses> guesses,
         List<CandidateCases> cases,
         List<SizingReport> sizes,
-        Optional<JointSection> together) {
+        Optional<JointSection> together,
+        List<Chapter> front) {
+
+    /** A page on which nothing stands before the question. */
+    public PageContents(
+            Optional<Guesses> guesses,
+            List<CandidateCases> cases,
+            List<SizingReport> sizes,
+            Optional<JointSection> together) {
+        this(guesses, cases, sizes, together, List.of());
+    }
+
     public PageContents {
         cases = List.copyOf(cases);
         sizes = List.copyOf(sizes);
+        front = List.copyOf(front);
     }
 }

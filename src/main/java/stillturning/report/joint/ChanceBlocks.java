@@ -60,7 +60,7 @@ final class ChanceBlocks {
                 Grid.of(
                         rows,
                         List.of(
-                                words("", 44, Row::what),
+                                words("chance in", 44, Row::what),
                                 words("run-up before every flight", 25, Row::checked),
                                 words("never a run-up", 25, Row::unchecked))));
     }
@@ -91,7 +91,7 @@ final class ChanceBlocks {
                 Grid.of(
                         shares.stream().limit(IMPORTANT).toList(),
                         List.of(
-                                words("", 44, Share::name),
+                                words("what fails", 44, Share::name),
                                 figures(
                                         "goes if it never failed",
                                         14,

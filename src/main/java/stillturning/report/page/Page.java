@@ -3,9 +3,14 @@ package stillturning.report.page;
 import java.util.List;
 import java.util.Optional;
 
-/** The whole page, from top to bottom. */
+/**
+ * The whole page, from top to bottom.
+ *
+ * @param front what stands alone above everything else, as on paper
+ */
 public record Page(
         Head head,
+        List<Document.Chapter> front,
         Answer answer,
         Optional<Cases> cases,
         Comparison comparison,
@@ -331,6 +336,7 @@ public record Page(
     public record AssumptionRow(String file, String path, String text, String note) {}
 
     public Page {
+        front = List.copyOf(front);
         candidates = List.copyOf(candidates);
         chapters = List.copyOf(chapters);
         departures = List.copyOf(departures);

@@ -34,6 +34,12 @@ public record Table<R>(
         return columns.stream().map(c -> c.head(system)).toList();
     }
 
+    /** Share of the width that a column of a table of prose takes (%). */
+    public int share(int column) {
+        int all = columns.stream().mapToInt(Column::widest).sum();
+        return Math.max(1, 100 * columns.get(column).widest() / all);
+    }
+
     /** Cells of its rows, and what stands below them. */
     public List<List<String>> cells() {
         List<List<String>> cells = new ArrayList<>();

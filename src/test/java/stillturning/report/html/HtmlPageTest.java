@@ -119,7 +119,7 @@ class HtmlPageTest {
 
     @Test
     void cautionsStandOnTopAndAtTheEnd() {
-        int main = PAGE.indexOf("<main>");
+        int main = PAGE.indexOf("id=\"question\"");
         int end = PAGE.indexOf("id=\"end\"");
         for (String caution : Cautions.inFull(true)) {
             String written = caution.replace("'", "&#39;");

@@ -1,0 +1,77 @@
+package stillturning.report.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stillturning.report.page.Block;
+import stillturning.report.page.Block.Heading;
+import stillturning.report.page.Block.Note;
+import stillturning.report.page.Block.Words;
+import stillturning.report.page.JointSection;
+import stillturning.report.page.JointSection.Chapter;
+import stillturning.report.page.JointSection.Sheet;
+
+/** What failures do together, what takes several parts at once, and how likely it is. */
+final class JointPages {
+
+    private static final String CAUSES = "causes";
+    private static final String PAIRS = "pairs";
+    private static final List<Block> NOT_ASKED =
+            List.of(new Words("Not asked for: explain --pairs adds it, and takes minutes."));
+
+    private final Standpoint from;
+    private final Optional<JointSection> together;
+
+    JointPages(Standpoint from, Optional<JointSection> together) {
+        this.from = from;
+        this.together = together;
+    }
+
+    /** The chosen candidate's answer to one question, if it was asked. */
+    static Optional<List<Block>> chosen(Optional<JointSection> together, String anchor) {
+        return chapter(together, anchor)
+                .flatMap(chapter -> chapter.sheets().stream().findFirst())
+                .map(Sheet::blocks);
+    }
+
+    private static Optional<Chapter> chapter(Optional<JointSection> together, String anchor) {
+        return together.flatMap(
+                t -> t.chapters().stream().filter(c -> c.anchor().equals(anchor)).findFirst());
+    }
+
+    List<Block> causes() {
+        return about(CAUSES);
+    }
+
+    List<Block> chances() {
+        return about(PAIRS);
+    }
+
+    private List<Block> about(String anchor) {
+        return chapter(together, anchor).map(this::told).orElse(NOT_ASKED);
+    }
+
+    private List<Block> told(Chapter chapter) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Note(chapter.meaning()));
+        chapter.sheets().stream()
+                .limit(1)
+                .forEach(
+                        sheet -> {
+                            blocks.add(new Heading(sheet.title()));
+                            blocks.addAll(sheet.blocks().stream().map(this::labelled).toList());
+                        });
+        if (chapter.sheets().size() > 1) {
+            blocks.add(
+                    new Note(
+                            "The same of the other "
+                                    + (chapter.sheets().size() - 1)
+                                    + " candidates stands on the page."));
+        }
+        return blocks;
+    }
+
+    private Block labelled(Block block) {
+        return from.chosen().map(c -> Labelled.of(block, from.labels(c))).orElse(block);
+    }
+}

@@ -1,0 +1,44 @@
+package stillturning.report.paper;
+
+import java.util.List;
+import java.util.Optional;
+import stillturning.assess.CandidateCases;
+import stillturning.report.html.Sources;
+import stillturning.report.page.JointSection;
+import stillturning.sizing.result.SizingReport;
+
+/**
+ * What goes into the document beside the assessment; lists in the order of the ranking.
+ *
+ * @param cases what the study's own cases do to each candidate
+ * @param sizes of the candidates whose sizes were asked for
+ * @param together what failures do together, if that was asked
+ */
+public record PaperContents(
+        Edition edition,
+        Sources sources,
+        List<CandidateCases> cases,
+        List<SizingReport> sizes,
+        Optional<JointSection> together) {
+
+    /**
+     * Which edition of the document it is.
+     *
+     * @param date as somebody gave it; empty if nobody did
+     * @param version of the program
+     * @param stories how many are told of the chosen candidate at most
+     */
+    public record Edition(String date, String version, int stories) {
+
+        /** As many stories as somebody reads. */
+        public static final int READ = 10;
+
+        /** One that nobody has given a date and a version. */
+        public static final Edition UNDATED = new Edition("", "", READ);
+    }
+
+    public PaperContents {
+        cases = List.copyOf(cases);
+        sizes = List.copyOf(sizes);
+    }
+}

@@ -1,0 +1,69 @@
+package stillturning.report.paper;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Assessment;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
+import stillturning.report.RankingOrder;
+
+/** An assessment as its reader stands before it: the best first, and everything by its label. */
+final class Standpoint {
+
+    /** Gravest first; of equal ones that which leaves least time. */
+    static final Comparator<Verdict> GRAVEST_FIRST =
+            Comparator.comparing((Verdict v) -> v.outcome())
+                    .thenComparing(v -> v.actBySeconds().orElse(Double.POSITIVE_INFINITY))
+                    .thenComparing(v -> v.planned().engine().endurance().seconds())
+                    .thenComparing(v -> v.failure().name());
+
+    private final Assessment assessment;
+    private final List<Appraisal> ranked;
+    private final Map<String, Labels> labels = new HashMap<>();
+
+    Standpoint(Assessment assessment) {
+        this.assessment = assessment;
+        this.ranked = RankingOrder.of(assessment);
+        ranked.forEach(a -> labels.put(a.candidate().id(), new Labels(a.candidate())));
+    }
+
+    Assessment assessment() {
+        return assessment;
+    }
+
+    /** Candidates that could be assessed, best first. */
+    List<Appraisal> ranked() {
+        return ranked;
+    }
+
+    /** The one that comes first; empty where none could be assessed. */
+    Optional<Appraisal> chosen() {
+        return ranked.stream().findFirst();
+    }
+
+    /** The labels of a candidate. */
+    Labels labels(Appraisal appraisal) {
+        return labels.getOrDefault(appraisal.candidate().id(), new Labels(appraisal.candidate()));
+    }
+
+    /** Single failures that end the engine or stop it, its own aside, gravest first. */
+    static List<Verdict> stopping(Appraisal appraisal) {
+        return until(appraisal, Outcome.STOPS_UNTIL_PILOT_ACTS);
+    }
+
+    /** Those, and those in which it stops unless the pilot acts in time. */
+    static List<Verdict> needingSomebody(Appraisal appraisal) {
+        return until(appraisal, Outcome.STOPS_UNLESS_PILOT_ACTS);
+    }
+
+    private static List<Verdict> until(Appraisal appraisal, Outcome mildest) {
+        return appraisal.singles().stream()
+                .filter(v -> !v.engineOwn() && v.outcome().compareTo(mildest) <= 0)
+                .sorted(GRAVEST_FIRST)
+                .toList();
+    }
+}

@@ -1,0 +1,182 @@
+package stillturning.report.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import stillturning.report.page.Block;
+import stillturning.report.page.Block.Boxes;
+import stillturning.report.page.Block.Facts;
+import stillturning.report.page.Block.Grid;
+import stillturning.report.page.Block.Heading;
+import stillturning.report.page.Block.Points;
+import stillturning.report.page.Block.Words;
+import stillturning.report.page.Document;
+import stillturning.report.page.Document.Chapter;
+import stillturning.report.page.Document.Imprint;
+import stillturning.report.page.Page.Fact;
+import stillturning.report.table.Column;
+
+class PdfSetterTest {
+
+    private static final double POINTS_PER_INCH = 72;
+    private static final double MILLIMETRES_PER_INCH = 25.4;
+
+    /** Markup, a control character, marks that turn the direction, a lone surrogate, no blank. */
+    private static final String HOSTILE =
+            "<script>alert(1)</script>&amp;\"'\u0007\u202Eesrever\u2066\uD800" + "x".repeat(300);
+
+    private static Document document(String name, String date) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Heading(name));
+        blocks.add(new Words("\u03A9 \u00B5 \u2264 \u2265 \u2192 " + name));
+        blocks.add(new Points(List.of(name, "second")));
+        blocks.add(new Facts(List.of(new Fact(name, name))));
+        blocks.add(new Boxes(List.of(name)));
+        blocks.add(
+                Grid.of(
+                        IntStream.range(0, 120).boxed().toList(),
+                        List.of(
+                                Column.words("row of the long table", 10, i -> "row " + i),
+                                Column.words("name", 10, i -> name),
+                                Column.figures("amps", 10, i -> i + ".25"))));
+        Imprint imprint = new Imprint(name, "about " + name, date, "v1", "f00d", "A caution.");
+        return new Document(
+                imprint,
+                List.of(new Chapter("front", "Answer", List.of(new Words(name)))),
+                List.of(new Chapter("one", "Chapter " + name, blocks)),
+                List.of(new Chapter("card", "Card", List.of(new Boxes(List.of("Master: on"))))));
+    }
+
+    private static String text(byte[] pdf) throws IOException {
+        try (PDDocument read = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(read);
+        }
+    }
+
+    @Test
+    void nothingInTheStyleSheetIsMisunderstood() {
+        List<String> complaints = new ArrayList<>();
+        PdfSetter.pdf(document("plain", "2030-06-15"), PaperSize.A4, complaints::add);
+        assertEquals(List.of(), complaints);
+    }
+
+    @Test
+    void theSameDocumentAndDateGiveTheSameBytes() {
+        byte[] first = PdfSetter.pdf(document("plain", "2030-06-15"), PaperSize.A4);
+        assertArrayEquals(first, PdfSetter.pdf(document("plain", "2030-06-15"), PaperSize.A4));
+        byte[] undated = PdfSetter.pdf(document("plain", ""), PaperSize.A4);
+        assertArrayEquals(undated, PdfSetter.pdf(document("plain", ""), PaperSize.A4));
+    }
+
+    @Test
+    void namesAreShownAndNotObeyed() throws IOException {
+        String text = text(PdfSetter.pdf(document(HOSTILE, ""), PaperSize.A4));
+        assertTrue(text.contains("<script>"), text);
+        assertTrue(text.contains("&amp;"), text);
+        assertFalse(text.contains("\u202E") || text.contains("\u2066"), text);
+        assertTrue(text.contains("esrever"), text);
+        String set = PdfSetter.text(document(HOSTILE, ""), PaperSize.A4);
+        assertFalse(set.contains("<script>"), set);
+    }
+
+    @ParameterizedTest
+    @EnumSource(PaperSize.class)
+    void everyLetterLiesOnThePaper(PaperSize paper) throws IOException {
+        try (PDDocument read = Loader.loadPDF(PdfSetter.pdf(document(HOSTILE, ""), paper))) {
+            List<String> outside = new ArrayList<>();
+            new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition letter) {
+                    boolean inside =
+                            letter.getXDirAdj() >= 0
+                                    && letter.getXDirAdj() + letter.getWidthDirAdj()
+                                            <= letter.getPageWidth()
+                                    && letter.getYDirAdj() >= 0
+                                    && letter.getYDirAdj() <= letter.getPageHeight();
+                    if (!inside && !letter.getUnicode().isBlank()) {
+                        outside.add(letter.getUnicode() + " on page " + getCurrentPageNo());
+                    }
+                }
+            }.getText(read);
+            assertEquals(List.of(), outside);
+        }
+    }
+
+    // ISO 216: A4 is 210 mm by 297 mm, A5 148 mm by 210 mm; Letter is 8.5 in by 11 in (from memory)
+    @Test
+    void sheetsHaveTheSizesOfThePaperAndCardsThatOfAKneeboard() throws IOException {
+        assertSizes(PaperSize.A4, 210, 297);
+        assertSizes(PaperSize.LETTER, 8.5 * MILLIMETRES_PER_INCH, 11 * MILLIMETRES_PER_INCH);
+    }
+
+    private static void assertSizes(PaperSize paper, double wide, double high) throws IOException {
+        try (PDDocument read = Loader.loadPDF(PdfSetter.pdf(document("plain", ""), paper))) {
+            PDPage first = read.getPage(0);
+            assertSize(wide, high, first.getMediaBox());
+            PDPage last = read.getPage(read.getNumberOfPages() - 1);
+            assertSize(148, 210, last.getMediaBox());
+        }
+    }
+
+    private static void assertSize(double wide, double high, PDRectangle box) {
+        assertEquals(wide, box.getWidth() / POINTS_PER_INCH * MILLIMETRES_PER_INCH, 0.1);
+        assertEquals(high, box.getHeight() / POINTS_PER_INCH * MILLIMETRES_PER_INCH, 0.1);
+    }
+
+    @Test
+    void pagesAreCountedAndHeadsOfATableComeBackOnEachOfItsPages() throws IOException {
+        try (PDDocument read = Loader.loadPDF(PdfSetter.pdf(document("plain", ""), PaperSize.A4))) {
+            int pages = read.getNumberOfPages();
+            String text = new PDFTextStripper().getText(read);
+            assertTrue(text.contains("page 1 of " + pages), text);
+            assertTrue(text.contains("page 3 of " + pages), text);
+            int heads = text.split("row of the long table", -1).length - 1;
+            assertTrue(heads >= 2, heads + " heads");
+            assertTrue(text.contains("\u03A9 \u00B5 \u2264 \u2265 \u2192"), text);
+        }
+    }
+
+    // ISO 14289-1 (PDF/UA-1) asks for a structure tree, a language and a title that is shown; ISO
+    // 19005-3 (PDF/A-3) for embedded fonts and a part in the metadata (both from memory)
+    @Test
+    void itIsTaggedNamedAndHasChaptersToGoTo() throws IOException {
+        try (PDDocument read =
+                Loader.loadPDF(PdfSetter.pdf(document("plain", "2030-06-15"), PaperSize.A4))) {
+            assertNotNull(read.getDocumentCatalog().getStructureTreeRoot());
+            assertEquals("en", read.getDocumentCatalog().getLanguage());
+            assertTrue(read.getDocumentCatalog().getViewerPreferences().displayDocTitle());
+            assertEquals(
+                    "Answer",
+                    read.getDocumentCatalog().getDocumentOutline().getFirstChild().getTitle());
+            String metadata =
+                    new String(
+                            read.getDocumentCatalog().getMetadata().toByteArray(),
+                            StandardCharsets.UTF_8);
+            assertTrue(metadata.contains("pdfuaid:part"), metadata);
+            assertTrue(metadata.contains("<pdfaid:part>3"), metadata);
+            assertTrue(metadata.contains("2030-06-15T00:00:00"), metadata);
+            for (PDPage page : read.getPages()) {
+                for (var name : page.getResources().getFontNames()) {
+                    assertTrue(page.getResources().getFont(name).isEmbedded(), name.getName());
+                }
+            }
+        }
+    }
+}
