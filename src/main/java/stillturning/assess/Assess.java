@@ -211,7 +211,7 @@ public final class Assess {
      * @throws UntoldStory if it has no steady state
      */
     public static NothingBroken undisturbed(Study study, Candidate candidate) throws UntoldStory {
-        return NothingBroken.of(Timeline.quick(study, candidate));
+        return NothingBroken.of(study, candidate, Timeline.quick(study, candidate));
     }
 
     /** One failure at every moment of the flight: just after a hard start, then phase by phase. */
@@ -314,7 +314,13 @@ public final class Assess {
                         complexity,
                         values(singles, lasts(study, chargingLost), burdens, complexity));
         return new Appraisal(
-                candidate, NothingBroken.of(timeline), singles, cases, structure, measures, met);
+                candidate,
+                NothingBroken.of(study, candidate, timeline),
+                singles,
+                cases,
+                structure,
+                measures,
+                met);
     }
 
     private static Requirements.Starts starts(

@@ -2,6 +2,9 @@ package stillturning.assess;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.story.NormalFlight;
 import stillturning.story.Pilot;
@@ -15,14 +18,28 @@ import stillturning.story.timeline.Timeline;
  *
  * @param normal how it flies
  * @param course what becomes of it although nothing fails and nobody acts
+ * @param nearLimit a flight in which a protector opens that does not in that course
  */
-public record NothingBroken(NormalFlight normal, Story course) {
+public record NothingBroken(NormalFlight normal, Story course, Optional<NearLimit> nearLimit) {
 
     private static final Failure NOTHING = Failure.levers("nothing fails", Map.of());
 
-    static NothingBroken of(Timeline timeline) {
+    /** One of which nothing is known of protectors near their limits. */
+    public NothingBroken(NormalFlight normal, Story course) {
+        this(normal, course, Optional.empty());
+    }
+
+    static NothingBroken of(Study study, Candidate candidate, Timeline timeline) {
+        Story course = timeline.tellAsFar(NOTHING, Setting.with(Pilot.NEVER));
         return new NothingBroken(
-                timeline.normal(), timeline.tellAsFar(NOTHING, Setting.with(Pilot.NEVER)));
+                timeline.normal(),
+                course,
+                NearLimit.of(study, candidate).filter(near -> !opens(course, near.protector())));
+    }
+
+    private static boolean opens(Story course, String protector) {
+        return course.of(StoryEvent.Kind.PROTECTOR_OPENS).stream()
+                .anyMatch(opened -> opened.part().equals(protector));
     }
 
     /** Whether something happens, although nothing fails: every failure would seem to cause it. */

@@ -24,6 +24,11 @@
  *       both are asked again, up to four things at once. So an explanation is tried, not read off
  *       the events, and a disagreement without one is a mistake in one of the two. Held by {@code
  *       CrossCheckTest}, with candidates drawn at random.
+ *   <li><b>A flight in which nothing fails is flown from its beginning, too,</b> with protectors as
+ *       they usually are and as quick as their class allows ({@code NearLimit}). A breaker holds
+ *       somewhere between 115 and 138 % of its rating and takes minutes over it, so one that holds
+ *       on the ground may open in the climb; engines have been lost so with nothing broken. Held by
+ *       {@code NearLimitTest}.
  *   <li><b>Tolerances of protectors are played</b> as {@code story.device} decides ({@code
  *       Tolerances}). Held by {@code ToleranceTest}.
  * </ul>

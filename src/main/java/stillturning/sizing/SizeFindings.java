@@ -47,6 +47,9 @@ final class SizeFindings {
 
     private static final double ROUNDING_AMPS = 0.005;
 
+    /** How a protector fails that opens although nothing asks for it. */
+    private static final String OPENED = ": opens for no reason";
+
     private final Subject subject;
     private final List<SizeFinding> findings = new ArrayList<>();
     private final Map<String, WireSize> wires = new HashMap<>();
@@ -218,8 +221,13 @@ final class SizeFindings {
 
     private void protector(ProtectorSize size) {
         double rated = size.ratedAmps();
+        boolean engine = subject.survey().stopsEngine(size.name() + OPENED);
+        double advised = Limits.PROTECTOR_SHARE * rated;
         if (size.normal().amps() > rated) {
-            larger(Rule.DUTY, size, size.normal().amps(), rated, size.normal());
+            Rule rule = engine ? Rule.ENGINE_DUTY : Rule.DUTY;
+            larger(rule, size, size.normal().amps(), rated, size.normal());
+        } else if (engine && size.normal().amps() > advised + ROUNDING_AMPS) {
+            larger(Rule.ENGINE_MARGIN, size, size.normal().amps(), rated, size.normal());
         } else if (size.worst().amps() > rated) {
             add(Rule.DUTY_AFTER_FAILURE, size.name(), "", size.worst().amps(), rated, size.worst());
         }
@@ -253,9 +261,14 @@ final class SizeFindings {
                         : RATINGS.stream()
                                 .filter(r -> r >= size.normal().amps() && r > size.ratedAmps())
                                 .filter(r -> size.inrush().amps() <= share * r)
+                                .filter(r -> rule != Rule.ENGINE_MARGIN || leavesRoom(size, r))
                                 .findFirst()
                                 .map(r -> new Mend.Rating(size.name(), r));
         findings.add(new SizeFinding(rule, size.name(), "", found, allowed, when, mend));
+    }
+
+    private static boolean leavesRoom(ProtectorSize size, double ratedAmps) {
+        return size.normal().amps() <= Limits.PROTECTOR_SHARE * ratedAmps;
     }
 
     private void contact(ContactSize size) {

@@ -40,6 +40,9 @@ final class Survey {
     /** A short that draws less has been cut off, or never hurt anybody (A). */
     private static final double FAULT_AMPS = 1;
 
+    /** What the engine tolerates is seconds, what a battery lasts is minutes (s). */
+    private static final double AT_ONCE_SECONDS = 60;
+
     /** The worst for a wire: whatever opens, opens late. */
     private static final Race ALL_SLOW = new Race(Tripping.SLOW, Optional.empty());
 
@@ -275,6 +278,18 @@ final class Survey {
     /** What happens when this fails in the phase in which the study lets things fail. */
     List<StoryEvent> happenings(String failure) {
         return chafes.getOrDefault(failure, List.of());
+    }
+
+    /**
+     * Whether the engine stops at once when this fails in that phase, and not because a battery
+     * runs down; not if nothing is known of the failure.
+     */
+    boolean stopsEngine(String failure) {
+        return happenings(failure).stream()
+                .anyMatch(
+                        h ->
+                                h.kind() == StoryEvent.Kind.ENGINE_STOPS
+                                        && h.seconds() < AT_ONCE_SECONDS);
     }
 
     /** Failures, with their phases, that could not be computed. */

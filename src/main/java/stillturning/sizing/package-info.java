@@ -20,6 +20,12 @@
  *       worst wire and their number: all hang on one thing. Turned down: calling it wrong, since
  *       table 11-3 pairs those sizes, and the slow edge of ordinary breakers is a guess. Held by
  *       {@code SizingTest}.
+ *   <li><b>A protector that the engine hangs on wants room.</b> Engines were lost in flight with
+ *       nothing broken, on protectors that carried all of their rating or a little more. So one
+ *       that stops the engine at once when it opens is told first where it carries more than its
+ *       rating, and is worth a look from 80 % on (common practice). What is so with nothing wrong
+ *       comes before what it takes a short to show. Held by {@code SizingTest} and {@code
+ *       ReplayTest}.
  * </ul>
  */
 @NullMarked

@@ -19,6 +19,7 @@ public enum Question {
         Stream<String> findings(JsonNode answer) {
             return Stream.of(
                             each(answer, "normalFlight", "withNothingWrong"),
+                            each(answer, "normalFlight", "nearTheLimit"),
                             each(answer, "sizes"),
                             each(answer, "remarks"))
                     .flatMap(s -> s);

@@ -41,8 +41,8 @@ import stillturning.yaml.shape.Binder;
  */
 public record Replay(String id, Path folder, ReplayFile file) {
 
-    /** All that are kept. */
-    private static final Path ALL = Path.of("src/test/resources/stillturning/replays");
+    /** Where all are kept. */
+    static final Path FOLDER = Path.of("src/test/resources/stillturning/replays").toAbsolutePath();
 
     /** Each course is played so often, its unknown values anywhere in their ranges. */
     static final int SAMPLES = 64;
@@ -53,7 +53,7 @@ public record Replay(String id, Path folder, ReplayFile file) {
 
     /** The reports, in the order of their numbers. */
     static List<Replay> all() {
-        try (Stream<Path> files = Files.list(ALL.toAbsolutePath())) {
+        try (Stream<Path> files = Files.list(FOLDER)) {
             return files.filter(file -> file.toString().endsWith(".yaml"))
                     .sorted()
                     .map(Replay::of)

@@ -243,9 +243,18 @@ class SizingTest {
 
     @Test
     void aBreakerBelowItsLoadIsToldWithTheNextRating() throws UntoldStory {
-        SizeFinding finding = of(size(lamp(6, 5, "14", 1)), Rule.DUTY).get(0);
+        SizeFinding finding = of(size(lamp(6, 5, "14", 1)), Rule.ENGINE_DUTY).get(0);
         assertEquals(6, finding.found(), 1e-6);
         assertEquals(Optional.of(new SizeFinding.Mend.Rating("lamp-breaker", 7.5)), finding.mend());
+    }
+
+    @Test
+    void aBreakerThatTheEngineHangsOnWantsRoomAboveItsLoad() throws UntoldStory {
+        // 80 % of its rating: common practice, no published source
+        SizeFinding finding = of(size(lamp(4.5, 5, "14", 1)), Rule.ENGINE_MARGIN).get(0);
+        assertEquals(4.5, finding.found(), 1e-6);
+        assertEquals(Optional.of(new SizeFinding.Mend.Rating("lamp-breaker", 7.5)), finding.mend());
+        assertEquals(List.of(), of(size(lamp(4, 5, "14", 1)), Rule.ENGINE_MARGIN));
     }
 
     @Test

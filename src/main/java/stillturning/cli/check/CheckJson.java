@@ -66,6 +66,10 @@ public final class CheckJson {
                     .says("Cues that show although nothing is wrong.")
                     .texts("withNothingWrong", Flying::findings)
                     .says("What happens although nothing is wrong.")
+                    .texts("nearTheLimit", Flying::nearLimit)
+                    .says(
+                            "What opens, usually or at the earliest, in a flight with nothing wrong"
+                                    + " beside that; empty where nothing does.")
                     .text("reason", Flying::reason)
                     .says("Why it could not be computed; empty if it was.");
 

@@ -113,6 +113,11 @@ final class CheckText {
                         .map(f -> new Finding(f.candidate().title(), f.findings()))
                         .toList(),
                 out);
+        StudyAssessment.nearLimit(
+                check.flying().stream()
+                        .map(f -> new Finding(f.candidate().title(), f.nearLimit()))
+                        .toList(),
+                out);
         out.findings(
                 MoveTexts.HEADING,
                 MoveTexts.MEANING,

@@ -62,6 +62,10 @@ record StudyCheck(ReadStudy read, List<Flying> flying, List<SizingReport> sizes)
             return flight.map(NormalFlightTexts::happenings).orElse(List.of());
         }
 
+        List<String> nearLimit() {
+            return flight.map(NormalFlightTexts::nearLimit).orElse(List.of());
+        }
+
         boolean engineRuns() {
             return normal().map(NormalFlight::engineRuns).orElse(false);
         }

@@ -45,6 +45,15 @@ public final class StudyAssessment {
                                                 NormalFlightTexts.findings(a.flight())))
                         .toList(),
                 out);
+        nearLimit(
+                assessment.appraisals().stream()
+                        .map(
+                                a ->
+                                        new Finding(
+                                                a.candidate().title(),
+                                                NormalFlightTexts.nearLimit(a.flight())))
+                        .toList(),
+                out);
         out.findings(
                 UntoldTexts.HEADING,
                 UntoldTexts.MEANING,
@@ -67,6 +76,11 @@ public final class StudyAssessment {
     /** What happens in candidates although nothing fails. */
     public static void unwell(List<Finding> findings, Output out) {
         out.findings("Unwell with nothing wrong", NormalFlightTexts.MEANING, findings);
+    }
+
+    /** What may open in candidates although nothing fails. */
+    public static void nearLimit(List<Finding> findings, Output out) {
+        out.findings(NormalFlightTexts.NEAR_LIMIT, NormalFlightTexts.NEAR_LIMIT_MEANING, findings);
     }
 
     /** A candidate that the rest of an answer says nothing about. */

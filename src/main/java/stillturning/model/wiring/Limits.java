@@ -16,6 +16,12 @@ public final class Limits {
     public static final double ALTERNATOR_SHARE = 0.8;
 
     /**
+     * Share of its rating that a protector without which the engine stops may carry: above, heat,
+     * age and the spread of its class are left no room. Common practice, no published source.
+     */
+    public static final double PROTECTOR_SHARE = 0.8;
+
+    /**
      * Share of the regulated voltage that main power wires may drop.
      *
      * @see "FAA-H-8083-31 ch. 9 and FAA-H-8083-32 ch. 4, read in a second source"

@@ -127,6 +127,10 @@ final class CandidateSheets {
                 new Fact(
                         "happens although nothing fails",
                         findings.isEmpty() ? "nothing" : String.join("; ", findings)));
+        List<String> near = NormalFlightTexts.nearLimit(flight);
+        if (!near.isEmpty()) {
+            facts.add(new Fact("may happen although nothing fails", String.join("; ", near)));
+        }
         return facts;
     }
 

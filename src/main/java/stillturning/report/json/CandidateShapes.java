@@ -180,6 +180,10 @@ final class CandidateShapes {
                     .says(
                             "What happens to it in normal flight although nothing fails; empty"
                                     + " where nothing does.")
+                    .texts("nearTheLimit", r -> NormalFlightTexts.nearLimit(r.appraisal.flight()))
+                    .says(
+                            "What opens, usually or at the earliest, in a flight with nothing wrong"
+                                    + " beside that; empty where nothing does.")
                     .list("requirements", REQUIREMENT, r -> r.appraisal.met())
                     .list("values", VALUE, r -> r.standing().contributions())
                     .field("singleFailures", outcomes(), Ranked::appraisal)

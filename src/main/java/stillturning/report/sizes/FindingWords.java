@@ -51,7 +51,9 @@ public final class FindingWords {
         return switch (f.rule()) {
             case ALTERNATOR, ALTERNATOR_SHARE -> "alternators";
             case MAIN_POWER -> f.part() + " to " + f.other();
-            case AMPACITY,
+            case ENGINE_DUTY,
+                    ENGINE_MARGIN,
+                    AMPACITY,
                     UNPROTECTED,
                     CHART,
                     HEAT,
@@ -109,6 +111,23 @@ public final class FindingWords {
             case CRANKING, CRANKING_COLD -> cranking(f);
             case INTERRUPT ->
                     "a bolted short behind it drives " + found + "; it interrupts " + allowed;
+            case ENGINE_DUTY ->
+                    "carries "
+                            + found
+                            + when
+                            + "; its rating is "
+                            + allowed
+                            + ", and the engine stops when it opens";
+            case ENGINE_MARGIN ->
+                    "carries "
+                            + found
+                            + when
+                            + ", "
+                            + Formats.percent(f.found() / f.allowed())
+                            + " of its "
+                            + allowed
+                            + ", and the engine stops when it opens; above 80 % heat and age are"
+                            + " left no room (common practice)";
             case DUTY, DUTY_AFTER_FAILURE ->
                     "carries " + found + when + "; its rating is " + allowed;
             case INRUSH ->
@@ -233,7 +252,8 @@ public final class FindingWords {
             case HEAT, HEAT_IF_SLOW -> "a faster protector, or thicker wire";
             case UNPROTECTED -> "put a protector where its current comes from";
             case INTERRUPT -> "take a class that interrupts more, or a longer wire before it";
-            case DUTY, INRUSH -> "take a channel or protector that carries it";
+            case ENGINE_DUTY, ENGINE_MARGIN, DUTY, INRUSH ->
+                    "take a channel or protector that carries it";
             case MINIMUM ->
                     backwards(f)
                             ? "look for a source whose plus and minus are exchanged"

@@ -1,9 +1,22 @@
 package stillturning.sizing.result;
 
-/** What a finding is about, gravest first. What its two numbers mean stands with each. */
+/**
+ * What a finding is about, gravest first, and what is so with nothing wrong before what it takes a
+ * short to show. What its two numbers mean stands with each.
+ */
 public enum Rule {
+    /** The same as {@link #DUTY} of a protector without which the engine stops. */
+    ENGINE_DUTY(Gravity.WRONG),
     /** The wire carries more (A) than it may continuously (A). */
     AMPACITY(Gravity.WRONG),
+    /** The protector carries more with nothing wrong (A) than it is rated for (A). */
+    DUTY(Gravity.WRONG),
+    /** The current on switching on (A) may open the protector, which allows so much (A). */
+    INRUSH(Gravity.WRONG),
+    /** The load has less (V) than its minimum (V), with nothing wrong. */
+    MINIMUM(Gravity.WRONG),
+    /** A load that the engine needs stops while it is started: lowest (V), minimum (V). */
+    CRANKING(Gravity.WRONG),
     /**
      * A short drives this current (A) through the wire, more than it may carry continuously (A).
      */
@@ -14,21 +27,18 @@ public enum Rule {
     HEAT(Gravity.WRONG),
     /** The short-circuit current at the protector (A) exceeds what it can interrupt (A). */
     INTERRUPT(Gravity.WRONG),
-    /** The protector carries more with nothing wrong (A) than it is rated for (A). */
-    DUTY(Gravity.WRONG),
-    /** The current on switching on (A) may open the protector, which allows so much (A). */
-    INRUSH(Gravity.WRONG),
     /** The wires of the circuit drop more (V) than allowed (V). */
     DROP(Gravity.WRONG),
-    /** The load has less (V) than its minimum (V), with nothing wrong. */
-    MINIMUM(Gravity.WRONG),
-    /** A load that the engine needs stops while it is started: lowest (V), minimum (V). */
-    CRANKING(Gravity.WRONG),
     /** The contacts need a higher rating (A) than they have (A). */
     CONTACT(Gravity.WRONG),
     /** On average the aircraft takes more (A) than the alternators give in that phase (A). */
     ALTERNATOR(Gravity.WRONG),
-    /** The same with tired batteries in the cold. */
+    /**
+     * A protector without which the engine stops carries with nothing wrong (A) nearly all that it
+     * is rated for (A).
+     */
+    ENGINE_MARGIN(Gravity.LOOK),
+    /** As {@link #CRANKING}, with tired batteries in the cold. */
     CRANKING_COLD(Gravity.LOOK),
     /** A load gets nothing in a phase in which it runs: what leads to it is open (V, minimum V). */
     OFF(Gravity.LOOK),
