@@ -21,13 +21,13 @@ import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 
 /**
- * Plays the moves of a candidate's drill and of its procedures in every order, and tells where the
- * written one does harm that another does not. What every order does is not the order's fault.
+ * Plays the moves of a candidate's drill, and of its procedures after every failure that calls for
+ * them, in every order, and tells where the written one does harm that another does not. What every order does is not the order's fault.
  */
 final class MoveAudit {
 
-    /** So many failures of one procedure are looked at; the others are most often alike. */
-    private static final int MOST_FAILURES = 8;
+    /** At the stated pace, and once more slowly. */
+    private static final List<Pilot> HANDS = List.of(Pilot.PLANNED, Pilot.LATE);
 
     private final Study study;
     private final Candidate candidate;
@@ -59,8 +59,12 @@ final class MoveAudit {
         return List.copyOf(found);
     }
 
-    /** The drill that takes all power off, with nothing else wrong. */
+    /** The drill that takes all power off, with nothing else wrong, at either pace. */
     Optional<HarmfulMoves> drill() {
+        return HANDS.stream().flatMap(hands -> drill(hands).stream()).findFirst();
+    }
+
+    private Optional<HarmfulMoves> drill(Pilot hands) {
         Map<String, String> moves = candidate.cockpit().masterOff();
         return audit(
                 FailureCatalogue.MASTER_OFF,
@@ -71,15 +75,21 @@ final class MoveAudit {
                         Timeline.quick(study, candidate)
                                 .tell(
                                         Failure.drill(FailureCatalogue.MASTER_OFF, order),
-                                        Pilot.PLANNED));
+                                        hands));
     }
 
     private Optional<HarmfulMoves> procedure(Procedure procedure, List<Verdict> verdicts) {
+        return HANDS.stream()
+                .flatMap(hands -> procedure(procedure, verdicts, hands).stream())
+                .findFirst();
+    }
+
+    private Optional<HarmfulMoves> procedure(
+            Procedure procedure, List<Verdict> verdicts, Pilot hands) {
         List<HarmfulMoves> each = new ArrayList<>();
         List<Verdict> doubtful =
                 verdicts.stream()
-                        .filter(v -> !Harm.of(v.planned(), procedure.name()).isEmpty())
-                        .limit(MOST_FAILURES)
+                        .filter(v -> !Harm.of(v.with(hands), procedure.name()).isEmpty())
                         .toList();
         for (Verdict verdict : doubtful) {
             audit(
@@ -89,7 +99,7 @@ final class MoveAudit {
                             procedure.name(),
                             order ->
                                     Timeline.quick(study, ordered(procedure, order))
-                                            .tell(verdict.failure(), Pilot.PLANNED))
+                                            .tell(verdict.failure(), hands))
                     .ifPresent(each::add);
         }
         return each.stream()

@@ -129,7 +129,7 @@ final class OtherConditions {
             return List.of();
         }
         Moment first = new Moment(moments.get(0).phase(), Span.FLOWN, Batteries.AS_STATED);
-        List<Misplaced> all = FailureCatalogue.leftSwitchesOf(candidate);
+        List<Misplaced> all = FailureCatalogue.omissionsOf(candidate);
         try {
             NormalFlight right = Timeline.quick(study, candidate, first).normal();
             return all.stream().map(misplaced -> left(misplaced, first, right)).toList();
@@ -140,7 +140,7 @@ final class OtherConditions {
 
     private LeftSwitch left(Misplaced misplaced, Moment first, NormalFlight right) {
         try {
-            Candidate set = candidate.with(Map.of(misplaced.lever(), misplaced.position()));
+            Candidate set = candidate.with(misplaced.positions());
             Timeline timeline = Timeline.quick(study, set, first);
             NormalFlight normal = timeline.normal();
             List<String> cues =
@@ -169,14 +169,7 @@ final class OtherConditions {
             List<String> cues,
             Optional<Verdict> verdict,
             Optional<String> untold) {
-        return new LeftSwitch(
-                misplaced.lever(),
-                misplaced.normally(),
-                misplaced.position(),
-                runsAtRest,
-                cues,
-                verdict,
-                untold);
+        return new LeftSwitch(misplaced, runsAtRest, cues, verdict, untold);
     }
 
     SheddingEndurances lasting(Failure failure) throws UntoldStory {

@@ -91,7 +91,7 @@ public final class NamedFailures {
         List<Failure> all = new ArrayList<>(FailureCatalogue.singlesOf(candidate));
         all.addAll(FailureCatalogue.deadLampsOf(candidate));
         all.addAll(FailureCatalogue.operatingCasesOf(candidate));
-        FailureCatalogue.leftSwitchesOf(candidate).forEach(left -> all.add(left.failure()));
+        FailureCatalogue.omissionsOf(candidate).forEach(left -> all.add(left.failure()));
         all.add(FailureCatalogue.chargingLost(candidate));
         return all;
     }
@@ -109,7 +109,7 @@ public final class NamedFailures {
                                 .filter(failure -> failure.hits().get(0).part().equals(part)),
                         FailureCatalogue.deadLampsOf(candidate).stream()
                                 .filter(failure -> failure.dark().contains(part)),
-                        FailureCatalogue.leftSwitchesOf(candidate).stream()
+                        FailureCatalogue.omissionsOf(candidate).stream()
                                 .map(Misplaced::failure)
                                 .filter(failure -> failure.name().equals(part)))
                 .flatMap(failures -> failures)
@@ -123,7 +123,7 @@ public final class NamedFailures {
             candidate.parts().forEach(part -> add(names, part));
             FailureCatalogue.deadLampsOf(candidate)
                     .forEach(dead -> dead.dark().forEach(cue -> addLamp(names, cue, dead)));
-            FailureCatalogue.leftSwitchesOf(candidate)
+            FailureCatalogue.omissionsOf(candidate)
                     .forEach(left -> addLeft(names, candidate, left));
             addWaysToLoseBatteries(names, candidate);
         }
@@ -191,6 +191,7 @@ public final class NamedFailures {
                         new Meant(left.name(), Meant.ANY), m -> new LinkedHashSet<>());
         // "left" has to be said: "master off" is the drill
         called.add(Name.of(left.name()));
+        left.line().ifPresent(line -> called.add(Name.of("all left as in " + line)));
         called.add(Name.of(left.lever() + " " + how));
         candidate
                 .part(left.lever())

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import stillturning.assess.HarmfulMoves;
+import stillturning.model.Candidate;
 
 /** Moves in an order that does harm, in sentences. */
 public final class MoveTexts {
@@ -19,33 +20,34 @@ public final class MoveTexts {
     private MoveTexts() {}
 
     /** One sentence for each. */
-    public static List<String> findings(List<HarmfulMoves> found) {
-        return found.stream().map(MoveTexts::finding).toList();
+    public static List<String> findings(Candidate candidate, List<HarmfulMoves> found) {
+        Spoken spoken = new Spoken(candidate);
+        return found.stream().map(one -> finding(spoken, one)).toList();
     }
 
-    private static String finding(HarmfulMoves found) {
-        return found.what()
+    private static String finding(Spoken spoken, HarmfulMoves found) {
+        return spoken.of(found.what())
                 + " ("
-                + moves(found.written())
+                + moves(spoken, found.written())
                 + ")"
                 + found.after()
-                        .map(failure -> ", after " + failure + more(found.others()))
+                        .map(failure -> ", after " + spoken.failure(failure) + more(found.others()))
                         .orElse("")
                 + ": "
-                + found.harm().part()
+                + spoken.of(found.harm().part())
                 + " "
-                + found.harm().words()
+                + spoken.sentence(found.harm().words())
                 + ". Better: "
-                + moves(found.better());
+                + moves(spoken, found.better());
     }
 
     private static String more(int others) {
         return others == 0 ? "" : " and " + others + " more";
     }
 
-    private static String moves(Map<String, String> moves) {
+    private static String moves(Spoken spoken, Map<String, String> moves) {
         List<String> words = new ArrayList<>();
-        moves.forEach((lever, position) -> words.add(lever + " " + position));
+        moves.forEach((lever, position) -> words.add(spoken.move(lever, position)));
         return String.join(", then ", words);
     }
 }

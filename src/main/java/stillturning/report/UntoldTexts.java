@@ -32,9 +32,7 @@ public final class UntoldTexts {
                                         .ifPresent(
                                                 why ->
                                                         lines.add(
-                                                                one.lever()
-                                                                        + " left "
-                                                                        + one.position()
+                                                                one.words()
                                                                         + ": "
                                                                         + why)));
         appraisal

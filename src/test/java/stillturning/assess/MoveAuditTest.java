@@ -60,8 +60,12 @@ class MoveAuditTest {
         assertEquals("master", found.written().keySet().iterator().next());
         List<String> better = List.copyOf(found.better().keySet());
         assertTrue(better.indexOf("standby-feed") < better.indexOf("master"), better.toString());
-        String words = MoveTexts.findings(List.of(found)).get(0);
-        assertTrue(words.contains("Better: "), words);
+        String words = MoveTexts.findings(
+                                STUDY.candidate("one-battery-engine-bus").orElseThrow(),
+                                List.of(found))
+                        .get(0);
+        assertTrue(words.contains("(master off, then standby feed on, then "), words);
+        assertTrue(words.contains("Better: standby feed on"), words);
     }
 
     /**

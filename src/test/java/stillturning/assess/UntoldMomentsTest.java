@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import stillturning.assess.verdict.LeftSwitch;
 import stillturning.assess.verdict.Outcome;
 import stillturning.files.StudyReader;
+import stillturning.model.failure.FailureCatalogue.Misplaced;
 import stillturning.report.UntoldTexts;
 import stillturning.report.terminal.OtherFindings;
 import stillturning.story.StartAttempt;
@@ -35,9 +36,7 @@ class UntoldMomentsTest {
 
     private static final LeftSwitch LEFT =
             new LeftSwitch(
-                    "master",
-                    "on",
-                    "off",
+                    new Misplaced("master", "on", "off"),
                     false,
                     List.of(),
                     Optional.empty(),

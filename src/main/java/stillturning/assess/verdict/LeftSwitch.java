@@ -2,13 +2,13 @@ package stillturning.assess.verdict;
 
 import java.util.List;
 import java.util.Optional;
+import stillturning.model.failure.FailureCatalogue.Misplaced;
 
 /**
- * What comes of one switch left in a wrong position before the flight, nothing else being wrong.
+ * What comes of one omission before the flight that leaves one switch, or those of one line of a
+ * checklist, in a wrong position, nothing else being wrong.
  *
- * @param lever the switch
- * @param normally where it should stand
- * @param position where it stands
+ * @param switches what stands where
  * @param runsAtRest whether the engine runs on the ground
  * @param cues what the pilot can see before the flight and would not with the switch right
  * @param verdict what comes of it in flight; empty if the engine does not even run on the ground
@@ -16,9 +16,7 @@ import java.util.Optional;
  *     of which nothing shows
  */
 public record LeftSwitch(
-        String lever,
-        String normally,
-        String position,
+        Misplaced switches,
         boolean runsAtRest,
         List<String> cues,
         Optional<Verdict> verdict,
@@ -26,6 +24,26 @@ public record LeftSwitch(
 
     public LeftSwitch {
         cues = List.copyOf(cues);
+    }
+
+    /** The switch, or those of the line. */
+    public String lever() {
+        return switches.lever();
+    }
+
+    /** Where it should stand. */
+    public String normally() {
+        return switches.normally();
+    }
+
+    /** Where it stands. */
+    public String position() {
+        return switches.position();
+    }
+
+    /** What stands where, in words. */
+    public String words() {
+        return switches.words();
     }
 
     /** Whether it shows before the flight: the engine does not run, or something lights up. */

@@ -31,7 +31,7 @@ record FailureMatrix(Assessment assessment, BreakOptions options) implements Ans
                 .lines(TerminalTables.matrix(assessment, options.mildest(), out.paint()));
         List<Appraisal> appraisals = RankingOrder.of(assessment);
         section(
-                "One switch left wrong before flight",
+                "Switches left wrong before flight",
                 OtherFindings.leftSwitches(appraisals, options.all, out.paint()),
                 out);
         section(

@@ -126,7 +126,8 @@ final class CheckText {
                                 f ->
                                         new Finding(
                                                 f.candidate().title(),
-                                                MoveTexts.findings(f.drill().stream().toList())))
+                                                MoveTexts.findings(
+                                                        f.candidate(), f.drill().stream().toList())))
                         .toList());
     }
 

@@ -68,7 +68,8 @@ public final class StudyAssessment {
                                 a ->
                                         new Finding(
                                                 a.candidate().title(),
-                                                MoveTexts.findings(a.cases().harmfulMoves())))
+                                                MoveTexts.findings(
+                                                        a.candidate(), a.cases().harmfulMoves())))
                         .toList());
         assessment.unassessed().forEach(u -> leftOut(u.candidate(), u.reason(), out));
     }

@@ -33,7 +33,8 @@ public final class CombinedFailures {
 
     /**
      * Everything that can go wrong in a candidate: failure modes in its order, then what takes
-     * several parts, then dead lamps, then switches left in a wrong position, then drills carried
+     * several parts, then dead lamps, then switches left in a wrong position,
+     * alone and as one line of a checklist moves them, then drills carried
      * out needlessly, then a pilot who does nothing.
      *
      * @param causes what takes several parts at once
@@ -50,7 +51,7 @@ public final class CombinedFailures {
         for (Failure dead : FailureCatalogue.deadLampsOf(candidate)) {
             events.add(new Event(Event.Kind.DEAD_LAMP, dead.name(), dead));
         }
-        for (Misplaced left : FailureCatalogue.leftSwitchesOf(candidate)) {
+        for (Misplaced left : FailureCatalogue.omissionsOf(candidate)) {
             events.add(new Event(Event.Kind.LEFT_SWITCH, left.name(), left.failure()));
         }
         events.addAll(drills(candidate));

@@ -25,7 +25,7 @@ public record Event(Kind kind, String name, Failure failure, Optional<Cause> cau
         CAUSE,
         /** A lamp that shows nothing any more. */
         DEAD_LAMP,
-        /** A switch that was left in a wrong position. */
+        /** A switch, or all of one line of a checklist, left in a wrong position. */
         LEFT_SWITCH,
         /** A drill carried out although nothing calls for it. */
         NEEDLESS_DRILL,

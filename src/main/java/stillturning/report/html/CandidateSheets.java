@@ -135,7 +135,7 @@ final class CandidateSheets {
     }
 
     private static List<StoryFacts.Fact> moves(Appraisal appraisal) {
-        return MoveTexts.findings(appraisal.cases().harmfulMoves()).stream()
+        return MoveTexts.findings(appraisal.candidate(), appraisal.cases().harmfulMoves()).stream()
                 .map(words -> new StoryFacts.Fact("finding", words))
                 .toList();
     }
@@ -150,7 +150,7 @@ final class CandidateSheets {
                         group("Starting on the ground", OtherFindings.starts(appraisal)),
                         group("Warnings to add", OtherFindings.missingWarnings(appraisal)),
                         group(
-                                "One switch left wrong before flight",
+                                "Switches left wrong before flight",
                                 OtherFindings.leftSwitches(appraisal)));
         return groups.stream().filter(group -> !group.facts().isEmpty()).toList();
     }

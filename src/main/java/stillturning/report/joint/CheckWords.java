@@ -12,6 +12,7 @@ import stillturning.reliability.runup.Check;
 import stillturning.reliability.runup.Refusal;
 import stillturning.reliability.runup.SeenDifference;
 import stillturning.reliability.runup.SeenDifference.What;
+import stillturning.report.Spoken;
 import stillturning.story.Harm;
 import stillturning.story.PilotView;
 import stillturning.story.PilotView.Engine;
@@ -120,6 +121,6 @@ record CheckWords(Spoken spoken) {
                 + ", "
                 + spoken.of(harm.event().part())
                 + " "
-                + harm.event().words();
+                + spoken.sentence(harm.event().words());
     }
 }

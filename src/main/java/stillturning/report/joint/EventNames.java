@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import stillturning.model.failure.Failure;
 import stillturning.reliability.combined.Event;
@@ -18,13 +19,25 @@ final class EventNames {
     private static final int FEW_MODES = 3;
 
     private final List<Event> events;
+    private final UnaryOperator<String> called;
 
+    /** By identifiers. */
     EventNames(List<Event> events) {
+        this(events, part -> part);
+    }
+
+    /**
+     * @param called what a part or an indicator is called
+     */
+    EventNames(List<Event> events, UnaryOperator<String> called) {
         this.events = List.copyOf(events);
+        this.called = called;
     }
 
     String of(int event) {
-        return events.get(event).name();
+        return part(event).isEmpty()
+                ? events.get(event).name()
+                : called.apply(part(event)) + ": " + mode(event);
     }
 
     /** All of them at once. */
@@ -68,10 +81,10 @@ final class EventNames {
                         .flatMap(Set::stream)
                         .collect(Collectors.toCollection(LinkedHashSet::new));
         if (modes.size() == 1 && others.isEmpty()) {
-            return modes.keySet().iterator().next() + ": " + String.join("; ", how);
+            return called.apply(modes.keySet().iterator().next()) + ": " + String.join("; ", how);
         }
         String parts =
-                PartNames.listed(modes.keySet())
+                PartNames.listed(modes.keySet(), called)
                         + (how.isEmpty() || how.size() > FEW_MODES
                                 ? ""
                                 : ": " + String.join("; ", how));

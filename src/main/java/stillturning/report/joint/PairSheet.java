@@ -39,7 +39,8 @@ public final class PairSheet {
 
     /** What the figures are good for; stands once above them. */
     public static final String MEANING =
-            "Events are failures of one part, events that take several parts, switches left wrong,"
+            "Events are failures of one part, events that take several parts, switches left wrong"
+                    + " alone or as one line of a checklist moves them,"
                     + " drills carried out needlessly and a pilot who does nothing. A set of them ends the engine before the"
                     + " aircraft can land, and no smaller part of it does. All happen at one moment"
                     + " of the phase in which the study's failures happen. Chances rest on rates"
@@ -146,7 +147,10 @@ public final class PairSheet {
             case FAILURE -> count + " single failure" + ending;
             case CAUSE -> count + " common cause" + ending;
             case DEAD_LAMP -> count + " dead indicator" + ending;
-            case LEFT_SWITCH -> count == 1 ? "1 switch left wrong" : count + " switches left wrong";
+            case LEFT_SWITCH ->
+                    count == 1
+                            ? "1 omission that leaves switches wrong"
+                            : count + " omissions that leave switches wrong";
             case NEEDLESS_DRILL -> count + " drill" + ending + " carried out needlessly";
             case IDLE_PILOT -> "a pilot who does nothing";
         };

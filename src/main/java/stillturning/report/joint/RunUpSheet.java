@@ -10,6 +10,7 @@ import stillturning.quantity.Formats;
 import stillturning.reliability.runup.Card;
 import stillturning.reliability.runup.Check;
 import stillturning.reliability.runup.Refusal;
+import stillturning.report.Spoken;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
@@ -28,9 +29,9 @@ public final class RunUpSheet {
 
     private RunUpSheet(CombinedFindings found) {
         this.found = found;
-        this.names = new EventNames(found.joint().events());
         this.hidden = new LatentRemedies(found);
         this.spoken = new Spoken(found.candidate());
+        this.names = new EventNames(found.joint().events(), spoken::of);
         this.words = new CheckWords(spoken);
     }
 
@@ -110,7 +111,7 @@ public final class RunUpSheet {
 
     private String suspects(List<Integer> events) {
         if (events.size() > 1) {
-            return spoken.parts(events.stream().map(names::part).toList());
+            return PartNames.listed(events.stream().map(names::part).toList(), spoken::of);
         }
         int event = events.get(0);
         return spoken.of(names.part(event)) + ": " + names.mode(event);

@@ -150,7 +150,8 @@ final class CandidateShapes {
                     .list("leftSwitches", LEFT_SWITCH, Cases::leftSwitches)
                     .says(
                             "Each switch of normal flight left in another position before the"
-                                    + " flight.")
+                                    + " flight, then all that one line of a checklist moves; names"
+                                    + " and positions of several are in the same order.")
                     .list("starts", START, Cases::starts)
                     .says("Attempts to start the engine on the ground.");
 
@@ -194,7 +195,10 @@ final class CandidateShapes {
                                     + " with its reason.")
                     .texts(
                             "harmfulMoves",
-                            r -> MoveTexts.findings(r.appraisal.cases().harmfulMoves()))
+                            r ->
+                                    MoveTexts.findings(
+                                            r.appraisal.candidate(),
+                                            r.appraisal.cases().harmfulMoves()))
                     .says("Drills and procedures whose moves do less harm in another order.")
                     .list("unselectivePairs", PAIR, r -> r.appraisal.selectivity().pairs())
                     .says(

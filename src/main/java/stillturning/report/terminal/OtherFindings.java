@@ -33,7 +33,7 @@ public final class OtherFindings {
     private static final List<Column<Of<LeftSwitch>>> LEFT_SWITCHES =
             List.of(
                     candidate(30),
-                    words("switch", 26, of -> of.one.lever() + " left " + of.one.position()),
+                    words("switches", 26, of -> of.one.words()),
                     words("shows before flight", 20, of -> shows(of.one)),
                     Column.<Of<LeftSwitch>>words(
                                     "then",
@@ -185,7 +185,7 @@ public final class OtherFindings {
     /** Switches of one candidate left wrong, as facts. */
     public static List<Fact> leftSwitches(Appraisal appraisal) {
         return appraisal.cases().leftSwitches().stream()
-                .map(one -> new Fact(one.lever() + " left " + one.position(), left(one)))
+                .map(one -> new Fact(one.words(), left(one)))
                 .toList();
     }
 

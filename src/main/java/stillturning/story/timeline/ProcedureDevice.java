@@ -162,31 +162,28 @@ final class ProcedureDevice implements Device {
         return now.setting.shedding().asWritten();
     }
 
-    /** Sheds what is due: everything, or the next by rank while there is still a reason. */
+    /**
+     * Sheds what is due: an automatic everything, a hand one load after the other at its own pace;
+     * or the next by rank while there is still a reason.
+     */
     private void shed(List<String> words) {
-        if (!sheds()) {
+        if (!sheds() || toShed.isEmpty()) {
             return;
         }
         double each = procedure.doing().eachSeconds();
-        if (each == 0) {
+        if (each == 0 && automatic()) {
             now.shed.addAll(toShed);
-            if (!toShed.isEmpty()) {
-                words.add("sheds " + String.join(", ", toShed));
-                occupy(toShed.size());
-            }
+            words.add("sheds " + String.join(", ", toShed));
             toShed.clear();
-        } else if (!toShed.isEmpty() && stillCalledFor()) {
+        } else if (each == 0 || stillCalledFor()) {
             String next = toShed.remove(0);
             now.shed.add(next);
             words.add("sheds " + next);
-            occupy(1);
-            deadline = toShed.isEmpty() ? NO_DEADLINE : now.seconds + each;
-        }
-    }
-
-    private void occupy(int moves) {
-        if (!automatic()) {
-            hands.busy(moves);
+            if (!automatic()) {
+                hands.busy(1);
+            }
+            double pause = each == 0 ? hands.freeAt() : now.seconds + each;
+            deadline = toShed.isEmpty() ? NO_DEADLINE : pause;
         }
     }
 

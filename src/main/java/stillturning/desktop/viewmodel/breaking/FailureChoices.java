@@ -51,9 +51,9 @@ public final class FailureChoices {
         }
         CommonCauses.of(study.aircraft(), candidate, chances)
                 .forEach(cause -> all.add(whole(CAUSES, cause.failure(), Map.of())));
-        for (Misplaced left : FailureCatalogue.leftSwitchesOf(candidate)) {
+        for (Misplaced left : FailureCatalogue.omissionsOf(candidate)) {
             Failure nothingElse = Failure.levers(left.name(), Map.of());
-            all.add(whole(LEFT, nothingElse, Map.of(left.lever(), left.position())));
+            all.add(whole(LEFT, nothingElse, left.positions()));
         }
         return new FailureChoices(all);
     }

@@ -1,23 +1,25 @@
-package stillturning.report.joint;
+package stillturning.report;
 
 import java.util.Collection;
-import java.util.List;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import stillturning.model.Candidate;
 import stillturning.parts.Lever;
-import stillturning.parts.Part;
 import stillturning.story.Setting;
 
 /** What a pilot calls the things of a candidate: labels, never identifiers. */
-record Spoken(Candidate candidate) {
+public record Spoken(Candidate candidate) {
+
+    private static final Pattern IDENTIFIER = Pattern.compile("[a-z0-9]+(?:-[a-z0-9]+)+");
 
     /** A part or a load; anything else as its name is spoken. */
-    String of(String name) {
+    public String of(String name) {
         return candidate.part(name).map(part -> part.tag().label()).orElse(name.replace('-', ' '));
     }
 
     /** A lever; one of several on a part by its number. */
-    String lever(String name) {
+    public String lever(String name) {
         int point = name.lastIndexOf('.');
         return point < 0
                 ? of(name)
@@ -25,7 +27,7 @@ record Spoken(Candidate candidate) {
     }
 
     /** A move: {@code "pump 2 breaker: pull"} is said {@code "pull pump 2 breaker"}. */
-    String move(String lever, String position) {
+    public String move(String lever, String position) {
         if (position.equals(Setting.PULLED)) {
             return "pull " + lever(lever);
         }
@@ -38,19 +40,26 @@ record Spoken(Candidate candidate) {
     }
 
     /** Many at once, in the order of their names. */
-    String all(Collection<String> names) {
+    public String all(Collection<String> names) {
         return String.join(", ", new TreeSet<>(names).stream().map(this::of).toList());
     }
 
-    /** Parts, what hangs in one run as one thing. */
-    String parts(List<String> ids) {
-        return PartNames.listed(
-                ids,
-                id ->
-                        candidate
-                                .part(id)
-                                .map(Part::tag)
-                                .map(tag -> tag.label())
-                                .orElse(id.replace('-', ' ')));
+    /** A failure by its name, {@code "part: how"}. */
+    public String failure(String name) {
+        int colon = name.indexOf(": ");
+        return colon < 0
+                ? sentence(name)
+                : of(name.substring(0, colon)) + sentence(name.substring(colon));
+    }
+
+    /** A sentence of a story: what it names by an identifier of several words is spoken. */
+    public String sentence(String words) {
+        return IDENTIFIER
+                .matcher(words)
+                .replaceAll(found -> Matcher.quoteReplacement(ofThePart(found.group())));
+    }
+
+    private String ofThePart(String name) {
+        return candidate.part(name).map(part -> part.tag().label()).orElse(name);
     }
 }
