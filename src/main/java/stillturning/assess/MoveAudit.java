@@ -1,6 +1,7 @@
 package stillturning.assess;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +23,8 @@ import stillturning.story.timeline.Timeline;
 
 /**
  * Plays the moves of a candidate's drill, and of its procedures after every failure that calls for
- * them, in every order, and tells where the written one does harm that another does not. What every order does is not the order's fault.
+ * them, in every order, and tells where the written one does harm that another does not. What every
+ * order does is not the order's fault.
  */
 final class MoveAudit {
 
@@ -43,6 +45,15 @@ final class MoveAudit {
             return new Sort(event.kind(), event.part());
         }
     }
+
+    /**
+     * Moves as they are written.
+     *
+     * @param after what had failed
+     * @param who who makes them, as stories say it
+     */
+    private record Written(
+            String what, Map<String, String> moves, Optional<String> after, String who) {}
 
     private interface Play {
         Story in(Map<String, String> order) throws UntoldStory;
@@ -66,16 +77,17 @@ final class MoveAudit {
 
     private Optional<HarmfulMoves> drill(Pilot hands) {
         Map<String, String> moves = candidate.cockpit().masterOff();
-        return audit(
-                FailureCatalogue.MASTER_OFF,
-                moves,
-                Optional.empty(),
-                Harm.COCKPIT,
-                order ->
-                        Timeline.quick(study, candidate)
-                                .tell(
-                                        Failure.drill(FailureCatalogue.MASTER_OFF, order),
-                                        hands));
+        try {
+            Timeline timeline = Timeline.quick(study, candidate);
+            Play play =
+                    order ->
+                            timeline.tell(Failure.drill(FailureCatalogue.MASTER_OFF, order), hands);
+            Written written =
+                    new Written(FailureCatalogue.MASTER_OFF, moves, Optional.empty(), Harm.COCKPIT);
+            return moves.size() < 2 ? Optional.empty() : audit(written, play.in(moves), play);
+        } catch (UntoldStory e) {
+            return Optional.empty();
+        }
     }
 
     private Optional<HarmfulMoves> procedure(Procedure procedure, List<Verdict> verdicts) {
@@ -87,20 +99,26 @@ final class MoveAudit {
     private Optional<HarmfulMoves> procedure(
             Procedure procedure, List<Verdict> verdicts, Pilot hands) {
         List<HarmfulMoves> each = new ArrayList<>();
-        List<Verdict> doubtful =
-                verdicts.stream()
-                        .filter(v -> !Harm.of(v.with(hands), procedure.name()).isEmpty())
-                        .toList();
-        for (Verdict verdict : doubtful) {
-            audit(
+        Map<List<String>, Timeline> timelines = new HashMap<>();
+        for (Verdict verdict : verdicts) {
+            Written written =
+                    new Written(
                             procedure.name(),
                             procedure.moves(),
                             Optional.of(verdict.failure().name()),
-                            procedure.name(),
-                            order ->
-                                    Timeline.quick(study, ordered(procedure, order))
-                                            .tell(verdict.failure(), hands))
-                    .ifPresent(each::add);
+                            procedure.name());
+            Play play =
+                    order -> {
+                        List<String> levers = List.copyOf(order.keySet());
+                        Timeline known = timelines.get(levers);
+                        Timeline timeline =
+                                known == null
+                                        ? Timeline.quick(study, ordered(procedure, order))
+                                        : known;
+                        timelines.put(levers, timeline);
+                        return timeline.tell(verdict.failure(), hands);
+                    };
+            audit(written, verdict.with(hands), play).ifPresent(each::add);
         }
         return each.stream()
                 .findFirst()
@@ -134,43 +152,36 @@ final class MoveAudit {
     }
 
     /** Nothing is said of what cannot be computed. */
-    private static Optional<HarmfulMoves> audit(
-            String what,
-            Map<String, String> written,
-            Optional<String> after,
-            String who,
-            Play play) {
+    private static Optional<HarmfulMoves> audit(Written written, Story story, Play play) {
         try {
-            return written.size() < 2 ? Optional.empty() : played(what, written, after, who, play);
+            return played(written, Harm.of(story, written.who), play);
         } catch (UntoldStory e) {
             return Optional.empty();
         }
     }
 
-    private static Optional<HarmfulMoves> played(
-            String what, Map<String, String> written, Optional<String> after, String who, Play play)
+    private static Optional<HarmfulMoves> played(Written of, List<StoryEvent> harm, Play play)
             throws UntoldStory {
-        List<StoryEvent> harm = Harm.of(play.in(written), who);
         if (harm.isEmpty()) {
             return Optional.empty();
         }
         Set<Sort> worst = sorts(harm);
-        Map<String, String> best = written;
+        Map<String, String> best = of.moves;
         Set<Sort> least = worst;
-        for (Map<String, String> order : MoveOrders.all(written)) {
-            Set<Sort> now = sorts(Harm.of(play.in(order), who));
+        for (Map<String, String> order : MoveOrders.others(of.moves)) {
+            Set<Sort> now = sorts(Harm.of(play.in(order), of.who));
             if (now.size() < least.size() && worst.containsAll(now)) {
                 least = now;
                 best = order;
             }
         }
-        if (best.equals(written) && least.size() == worst.size()) {
+        if (best.equals(of.moves) && least.size() == worst.size()) {
             return Optional.empty();
         }
         Set<Sort> left = least;
         StoryEvent first =
                 harm.stream().filter(e -> !left.contains(Sort.of(e))).findFirst().orElseThrow();
-        return Optional.of(new HarmfulMoves(what, written, after, 0, first, best));
+        return Optional.of(new HarmfulMoves(of.what, of.moves, of.after, 0, first, best));
     }
 
     private static Set<Sort> sorts(List<StoryEvent> events) {

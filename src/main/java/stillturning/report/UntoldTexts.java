@@ -26,15 +26,7 @@ public final class UntoldTexts {
         appraisal
                 .cases()
                 .leftSwitches()
-                .forEach(
-                        one ->
-                                one.untold()
-                                        .ifPresent(
-                                                why ->
-                                                        lines.add(
-                                                                one.words()
-                                                                        + ": "
-                                                                        + why)));
+                .forEach(one -> one.untold().ifPresent(why -> lines.add(one.words() + ": " + why)));
         appraisal
                 .cases()
                 .starts()

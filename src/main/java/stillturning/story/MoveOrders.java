@@ -75,6 +75,12 @@ public final class MoveOrders {
         return all;
     }
 
+    /** Every order but the written one. */
+    public static List<Map<String, String>> others(Map<String, String> moves) {
+        List<Map<String, String>> all = all(moves);
+        return all.subList(1, all.size());
+    }
+
     private static List<Integer> counted(int size) {
         List<Integer> all = new ArrayList<>();
         for (int i = 0; i < size; i++) {

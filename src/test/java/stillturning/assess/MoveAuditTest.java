@@ -60,7 +60,8 @@ class MoveAuditTest {
         assertEquals("master", found.written().keySet().iterator().next());
         List<String> better = List.copyOf(found.better().keySet());
         assertTrue(better.indexOf("standby-feed") < better.indexOf("master"), better.toString());
-        String words = MoveTexts.findings(
+        String words =
+                MoveTexts.findings(
                                 STUDY.candidate("one-battery-engine-bus").orElseThrow(),
                                 List.of(found))
                         .get(0);

@@ -127,7 +127,8 @@ final class CheckText {
                                         new Finding(
                                                 f.candidate().title(),
                                                 MoveTexts.findings(
-                                                        f.candidate(), f.drill().stream().toList())))
+                                                        f.candidate(),
+                                                        f.drill().stream().toList())))
                         .toList());
     }
 

@@ -116,8 +116,7 @@ public final class FailureCatalogue {
 
     /** Every omission that leaves switches wrong: of one switch, then of a whole line. */
     public static List<Misplaced> omissionsOf(Candidate candidate) {
-        return Stream.concat(
-                        leftSwitchesOf(candidate).stream(), leftTogetherOf(candidate).stream())
+        return Stream.concat(leftSwitchesOf(candidate).stream(), leftTogetherOf(candidate).stream())
                 .toList();
     }
 

@@ -33,9 +33,8 @@ public final class CombinedFailures {
 
     /**
      * Everything that can go wrong in a candidate: failure modes in its order, then what takes
-     * several parts, then dead lamps, then switches left in a wrong position,
-     * alone and as one line of a checklist moves them, then drills carried
-     * out needlessly, then a pilot who does nothing.
+     * several parts, then dead lamps, then switches left in a wrong position, alone and as one line
+     * of a checklist moves them, then drills carried out needlessly, then a pilot who does nothing.
      *
      * @param causes what takes several parts at once
      */
