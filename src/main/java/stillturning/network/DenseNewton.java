@@ -120,14 +120,14 @@ final class DenseNewton {
     }
 
     private double across(int branch) {
-        return volts[equations.from(branch)] - volts[equations.to(branch)];
+        return volts[equations.from[branch]] - volts[equations.to[branch]];
     }
 
     private void depend(double[][] rows, int branch, int on, double slope) {
-        rows[equations.from(branch)][equations.from(on)] += slope;
-        rows[equations.from(branch)][equations.to(on)] -= slope;
-        rows[equations.to(branch)][equations.from(on)] -= slope;
-        rows[equations.to(branch)][equations.to(on)] += slope;
+        rows[equations.from[branch]][equations.from[on]] += slope;
+        rows[equations.from[branch]][equations.to[on]] -= slope;
+        rows[equations.to[branch]][equations.from[on]] -= slope;
+        rows[equations.to[branch]][equations.to[on]] += slope;
     }
 
     /** What each net is left with, its tie included. */

@@ -12,9 +12,14 @@ import java.util.TreeSet;
 final class MinimumDegree {
     private final List<TreeSet<Integer>> neighbours = new ArrayList<>();
     private final int nets;
+    private final boolean[] deferred;
+
+    /** More neighbours than this are joined by more ways than the net had. */
+    private static final int NO_FILL = 2;
 
     MinimumDegree(int nets) {
         this.nets = nets;
+        deferred = new boolean[nets];
         for (int net = 0; net < nets; net++) {
             neighbours.add(new TreeSet<>());
         }
@@ -25,6 +30,11 @@ final class MinimumDegree {
             neighbours.get(one).add(other);
             neighbours.get(other).add(one);
         }
+    }
+
+    /** Has a net wait for all that are not deferred and have no more than two neighbours left. */
+    void defer(int net) {
+        deferred[net] = true;
     }
 
     /** All nets but the reference in order; afterwards {@link #aheadOf} has the fill as well. */
@@ -66,6 +76,8 @@ final class MinimumDegree {
     }
 
     private long ticket(int net) {
-        return (long) neighbours.get(net).size() << 32 | net;
+        int size = neighbours.get(net).size();
+        long late = deferred[net] || size > NO_FILL ? nets : 0;
+        return (late + size) << 32 | net;
     }
 }

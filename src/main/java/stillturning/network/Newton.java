@@ -26,6 +26,7 @@ final class Newton {
     private final NodalEquations equations;
     private final StarMesh mesh;
     private final int reference;
+    private int first;
     private double[] volts;
     private double[] trial;
     private final double[] excess;
@@ -37,7 +38,7 @@ final class Newton {
 
     Newton(NodalEquations equations, Topology topology) {
         this.equations = equations;
-        mesh = new StarMesh(topology);
+        mesh = equations.mesh;
         reference = topology.steps();
         volts = new double[reference + 1];
         trial = new double[reference + 1];
@@ -64,6 +65,7 @@ final class Newton {
     /** Starts counting anew; the next step factors if {@code conductancesChanged}. */
     void begin(boolean conductancesChanged) {
         steps = 0;
+        first = equations.resistances.kept();
         factored &= !conductancesChanged;
         widestStep = 2.0 * equations.widestVolts() + 1.0;
     }
@@ -85,6 +87,7 @@ final class Newton {
         equations.loadShare(NEARLY_UNLOADED);
         startFromNothing();
         equations.loadShare(1.0);
+        expand();
         return volts.clone();
     }
 
@@ -101,6 +104,26 @@ final class Newton {
 
     /** Steps from the present voltages until the equations hold; whether they do. */
     boolean converge() {
+        boolean found = iterate();
+        expand();
+        if (found && worst > PROMISED_AMPS) {
+            // so steep that the last digits of a voltage matter: only iterating over all evens them
+            equations.resistances.keepAll();
+            first = 0;
+            factored = false;
+            found = iterate();
+        }
+        return found;
+    }
+
+    private void expand() {
+        if (first > 0) {
+            equations.expand(volts, excess);
+            measure(0);
+        }
+    }
+
+    private boolean iterate() {
         evaluate(volts);
         int idle = 0;
         double last = Double.POSITIVE_INFINITY;
@@ -154,7 +177,8 @@ final class Newton {
     /** Takes over voltages found elsewhere; whether the equations hold there. */
     boolean holdsAt(double[] found) {
         System.arraycopy(found, 0, volts, 0, reference);
-        evaluate(volts);
+        equations.evaluate(volts, excess);
+        measure(0);
         return worst <= PROMISED_AMPS;
     }
 
@@ -172,12 +196,12 @@ final class Newton {
     private double direction() {
         mesh.solve(excess, step);
         double size = 0.0;
-        for (int k = 0; k < reference; k++) {
+        for (int k = first; k < reference; k++) {
             size = Math.max(size, Math.abs(step[k]));
         }
         if (size > widestStep) {
             double shorter = widestStep / size;
-            for (int k = 0; k < reference; k++) {
+            for (int k = first; k < reference; k++) {
                 step[k] *= shorter;
             }
         }
@@ -232,7 +256,7 @@ final class Newton {
     }
 
     private void attempt(double t) {
-        for (int k = 0; k < reference; k++) {
+        for (int k = first; k < reference; k++) {
             trial[k] = volts[k] + t * step[k];
         }
         evaluate(trial);
@@ -241,16 +265,24 @@ final class Newton {
     /** How fast the co-content falls along the step where the equations were evaluated last (W). */
     private double along() {
         double sum = 0.0;
-        for (int k = 0; k < reference; k++) {
+        for (int k = first; k < reference; k++) {
             sum += excess[k] * step[k];
         }
         return sum;
     }
 
     private void evaluate(double[] at) {
-        equations.evaluate(at, excess);
+        if (first > 0) {
+            equations.evaluateLeft(at, excess);
+        } else {
+            equations.evaluate(at, excess);
+        }
+        measure(first);
+    }
+
+    private void measure(int from) {
         double most = 0.0;
-        for (int k = 0; k <= reference; k++) {
+        for (int k = from; k <= reference; k++) {
             most = Math.max(most, Math.abs(excess[k]));
         }
         worst = most;

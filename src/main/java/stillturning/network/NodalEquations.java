@@ -8,8 +8,8 @@ import stillturning.network.law.LimitedConductor;
 
 /**
  * Kirchhoff's current law at every net but the reference, in elimination order: what is left over
- * at given voltages, and its slopes. Branches with straight laws are kept as plain numbers, open
- * ones not at all.
+ * at given voltages, and its slopes. Resistances are kept as plain numbers, open branches not at
+ * all.
  */
 final class NodalEquations {
     /** Ties a floating island's lowest net to 0 V; carries no current once the island balances. */
@@ -18,20 +18,21 @@ final class NodalEquations {
     /** A load below this part of its floor is off rather than sagging. */
     private static final double DEAD = 0.01;
 
+    private final Topology topology;
     private final int reference;
-    private final int[] from;
-    private final int[] to;
+
+    /** Steps of the nets where branches start and end. */
+    final int[] from;
+
+    final int[] to;
     private final int[] slot;
-    private final int[] netAt;
     private final BranchLaw[] laws;
     private final boolean[] conducts;
     private final int[] place;
     private final Islands islands;
 
-    private final int[] straight;
-    private final double[] straightSiemens;
-    private final double[] straightEmf;
-    private int straights;
+    /** Those of its branches that are resistances. */
+    final Resistances resistances;
 
     private final int[] curved;
     private final BranchLaw[] curvedLaw;
@@ -41,10 +42,13 @@ final class NodalEquations {
     private final int[] converter;
     private int converters;
 
+    private final boolean[] iterated;
+    private int firstIterated;
+    private boolean straightThroughout;
+    private boolean sourcesChanged;
+
     private final double[] emf;
-    private final double[] fixedSiemens;
     private boolean lawsChanged = true;
-    private boolean fixedChanged = true;
     private boolean pathsChanged = true;
     private double extraLeak;
     private double loadShare = 1.0;
@@ -55,34 +59,23 @@ final class NodalEquations {
     /** Conductances after {@link #linearise} or {@link #guess}, by {@link Topology#slot}. */
     final double[] siemens;
 
-    NodalEquations(Topology topology, int[] from, int[] to, BranchLaw[] laws) {
+    /** The factors of what is left of the network. */
+    final StarMesh mesh;
+
+    NodalEquations(Topology topology, BranchEnds ends, BranchLaw[] laws) {
         int count = laws.length;
+        this.topology = topology;
         reference = topology.steps();
-        this.from = new int[count];
-        this.to = new int[count];
-        slot = new int[count];
+        from = ends.from;
+        to = ends.to;
+        slot = ends.slot;
         this.laws = laws.clone();
-        netAt = new int[topology.nets()];
-        for (int net = 0; net < netAt.length; net++) {
-            netAt[topology.position[net]] = net;
-        }
-        for (int b = 0; b < count; b++) {
-            if (!topology.accommodates(from[b], to[b])) {
-                throw new IllegalArgumentException(
-                        "branch %d joins nets %d and %d, which the topology does not foresee; analyse it anew"
-                                .formatted(b, from[b], to[b]));
-            }
-            this.from[b] = topology.position[from[b]];
-            this.to[b] = topology.position[to[b]];
-            slot[b] = topology.slot(from[b], to[b]);
-            requireOutput(this.laws[b]);
-        }
         conducts = new boolean[count];
         place = new int[count];
         islands = new Islands(reference);
-        straight = new int[count];
-        straightSiemens = new double[count];
-        straightEmf = new double[count];
+        mesh = new StarMesh(topology);
+        resistances = new Resistances(topology, mesh, ends);
+        iterated = new boolean[count];
         curved = new int[count];
         curvedLaw = new BranchLaw[count];
         curvedSiemens = new double[count];
@@ -90,7 +83,7 @@ final class NodalEquations {
         emf = new double[reference + 1];
         amps = new double[count];
         siemens = new double[topology.slots()];
-        fixedSiemens = new double[topology.slots()];
+        Arrays.stream(laws).forEach(this::requireOutput);
     }
 
     BranchLaw law(int branch) {
@@ -114,19 +107,17 @@ final class NodalEquations {
 
     /** Swaps one law for another of the same sort in place, as almost every change is. */
     private boolean replaced(int branch, BranchLaw old, BranchLaw law) {
-        boolean alike = law.linear() == old.linear() && law.conducts() && conducts[branch];
+        boolean suits = iterated[branch] ? law.linear() == old.linear() : resists(law);
+        boolean alike = suits && law.conducts() && conducts[branch];
         boolean converts = law instanceof ConverterInput || old instanceof ConverterInput;
         if (lawsChanged || !alike || converts) {
             return false;
         }
-        int at = place[branch];
-        if (law.linear()) {
-            double slope = law.siemensAt(0.0, 0.0);
-            fixedChanged |= slope != straightSiemens[at];
-            straightSiemens[at] = slope;
-            straightEmf[at] = law.emfVolts();
+        if (iterated[branch]) {
+            curvedLaw[place[branch]] = law;
+            sourcesChanged |= law.linear() && law.siemensAt(0.0, 0.0) != old.siemensAt(0.0, 0.0);
         } else {
-            curvedLaw[at] = law;
+            resistances.set(place[branch], law.siemensAt(0.0, 0.0));
         }
         return true;
     }
@@ -140,26 +131,25 @@ final class NodalEquations {
     /** Takes over new laws; whether the conductances that laws alone decide are new. */
     boolean refresh() {
         if (lawsChanged) {
-            lawsChanged = false;
-            fixedChanged = true;
             sort();
         }
         if (pathsChanged) {
             pathsChanged = false;
-            islands.find(from, to, conducts, netAt);
+            islands.find(from, to, conducts, topology.netAt);
         }
-        boolean renewed = fixedChanged;
-        if (renewed) {
-            fixedChanged = false;
-            fix();
-        }
-        return renewed;
+        boolean renewed = sourcesChanged;
+        sourcesChanged = false;
+        return resistances.reduce(firstIterated, islands) || renewed;
     }
 
     private void sort() {
-        straights = 0;
+        lawsChanged = false;
+        resistances.clear();
+        straightThroughout = true;
         curves = 0;
         converters = 0;
+        firstIterated = reference;
+        findIterated();
         for (int b = 0; b < laws.length; b++) {
             BranchLaw law = laws[b];
             boolean joins = law.conducts();
@@ -167,20 +157,35 @@ final class NodalEquations {
             conducts[b] = joins;
             if (!joins) {
                 amps[b] = 0.0;
-            } else if (law.linear()) {
-                place[b] = straights;
-                straight[straights] = b;
-                straightSiemens[straights] = law.siemensAt(0.0, 0.0);
-                straightEmf[straights++] = law.emfVolts();
-            } else {
+            } else if (iterated[b]) {
+                firstIterated = Math.min(firstIterated, Math.min(from[b], to[b]));
+                straightThroughout &= law.linear();
                 place[b] = curves;
                 curved[curves] = b;
                 curvedLaw[curves++] = law;
                 if (law instanceof ConverterInput) {
                     converter[converters++] = curves - 1;
                 }
+            } else {
+                place[b] = resistances.add(b, law.siemensAt(0.0, 0.0));
             }
         }
+    }
+
+    /** All but resistances, and what a converter delivers through, whose current it must know. */
+    private void findIterated() {
+        for (int b = 0; b < laws.length; b++) {
+            iterated[b] = !resists(laws[b]);
+        }
+        for (BranchLaw law : laws) {
+            if (law instanceof ConverterInput input) {
+                iterated[input.outputBranch()] = true;
+            }
+        }
+    }
+
+    private static boolean resists(BranchLaw law) {
+        return law.linear() && law.emfVolts() == 0.0;
     }
 
     /** Sets how much of what they want the loads with a floor draw, above 0; 1 as it is. */
@@ -193,26 +198,63 @@ final class NodalEquations {
         extraLeak = leakSiemens;
     }
 
-    private double beyond(BranchLaw law, double across) {
-        double below = Math.min(0.0, across - law.flatBelowVolts());
-        return below + Math.max(0.0, across - law.flatAboveVolts());
+    private static double beyond(BranchLaw law, double across) {
+        return Math.min(0.0, across - law.flatBelowVolts())
+                + Math.max(0.0, across - law.flatAboveVolts());
     }
 
     boolean straightThroughout() {
-        return curves == 0;
+        return straightThroughout;
     }
 
     /** Works out every branch current and what each net is left with (A). */
     void evaluate(double[] volts, double[] excess) {
+        carryStraight(volts, excess);
+        evaluateCurved(volts, excess);
+    }
+
+    private void carryStraight(double[] volts, double[] excess) {
         Arrays.fill(excess, 0.0);
         for (int p = 0; p < islands.pins(); p++) {
             excess[islands.pinned(p)] = -PIN_SIEMENS * volts[islands.pinned(p)];
         }
-        for (int s = 0; s < straights; s++) {
-            int b = straight[s];
-            double across = volts[from[b]] - volts[to[b]];
-            carry(b, straightSiemens[s] * (across - straightEmf[s]), excess);
+        resistances.carry(volts, amps, excess);
+    }
+
+    /**
+     * Works out what each net that is left is left with (A), and the currents of the branches that
+     * bend; the reference counts as balanced.
+     */
+    void evaluateLeft(double[] volts, double[] excess) {
+        resistances.leave(volts, excess);
+        evaluateCurved(volts, excess);
+        excess[reference] = 0.0;
+    }
+
+    /**
+     * Finds the voltages of the nets eliminated ahead and the currents of straight branches, those
+     * that bend being known; works out what each net is left with then (A).
+     */
+    void expand(double[] volts, double[] excess) {
+        mesh.expand(volts);
+        carryStraight(volts, excess);
+        for (int c = 0; c < curves; c++) {
+            int b = curved[c];
+            carry(b, amps[b], excess);
         }
+    }
+
+    /** Eliminates nothing ahead until slopes are new. */
+    void keepAll() {
+        resistances.keepAll();
+    }
+
+    /** First step of the nets that are left. */
+    int firstLeft() {
+        return resistances.kept();
+    }
+
+    private void evaluateCurved(double[] volts, double[] excess) {
         for (int c = 0; c < curves; c++) {
             int b = curved[c];
             double across = volts[from[b]] - volts[to[b]];
@@ -254,17 +296,6 @@ final class NodalEquations {
         return laws[out].canBeOutput() ? -amps[out] * (volts[from[out]] - volts[to[out]]) : 0.0;
     }
 
-    /** Adds up the conductances that laws alone decide. */
-    private void fix() {
-        Arrays.fill(fixedSiemens, 0.0);
-        for (int p = 0; p < islands.pins(); p++) {
-            fixedSiemens[islands.pinned(p)] = PIN_SIEMENS;
-        }
-        for (int s = 0; s < straights; s++) {
-            fixedSiemens[slot[straight[s]]] += straightSiemens[s];
-        }
-    }
-
     /**
      * Slopes at the last evaluated voltages.
      *
@@ -272,7 +303,7 @@ final class NodalEquations {
      *     amounts to, which keeps the matrix positive definite
      */
     void linearise(double[] volts, boolean tamed) {
-        System.arraycopy(fixedSiemens, 0, siemens, 0, siemens.length);
+        resistances.copySiemens(siemens);
         for (int c = 0; c < curves; c++) {
             int b = curved[c];
             double slope = slope(c, volts);
@@ -309,11 +340,8 @@ final class NodalEquations {
     /** Conductances and injected currents of a straight network that resembles this one. */
     void guess(double[] injected) {
         highestEmf();
-        System.arraycopy(fixedSiemens, 0, siemens, 0, siemens.length);
+        resistances.copySiemens(siemens);
         Arrays.fill(injected, 0.0);
-        for (int s = 0; s < straights; s++) {
-            carry(straight[s], -straightSiemens[s] * straightEmf[s], injected);
-        }
         for (int c = 0; c < curves; c++) {
             int b = curved[c];
             double across = curvedLaw[c].likelyVolts(emf[islands.islandOf(from[b])]);
@@ -354,8 +382,8 @@ final class NodalEquations {
             int b = curved[c];
             double across = volts[from[b]] - volts[to[b]];
             double floor = curvedLaw[c].floorVolts();
-            boolean sagged = across < floor && across > DEAD * floor;
-            if (sagged || (curvedLaw[c] instanceof LimitedConductor && slope(c, volts) < 1e-6)) {
+            if ((across < floor && across > DEAD * floor)
+                    || (curvedLaw[c] instanceof LimitedConductor && slope(c, volts) < 1e-6)) {
                 set = 31 * set + b + 1;
             }
         }
@@ -364,34 +392,6 @@ final class NodalEquations {
 
     int branches() {
         return laws.length;
-    }
-
-    /** Elimination step of the net where a branch starts. */
-    int from(int branch) {
-        return from[branch];
-    }
-
-    /** Elimination step of the net where a branch ends. */
-    int to(int branch) {
-        return to[branch];
-    }
-
-    /** Names the net with the largest leftover and its strongest branch. */
-    NoOperatingPoint failure(double[] excess) {
-        int worst = 0;
-        for (int k = 0; k < reference; k++) {
-            if (!(Math.abs(excess[k]) <= Math.abs(excess[worst]))) {
-                worst = k;
-            }
-        }
-        int strongest = -1;
-        for (int b = 0; b < laws.length; b++) {
-            boolean there = from[b] == worst || to[b] == worst;
-            if (there && (strongest < 0 || Math.abs(amps[b]) > Math.abs(amps[strongest]))) {
-                strongest = b;
-            }
-        }
-        return new NoOperatingPoint(netAt[worst], strongest, excess[worst]);
     }
 
     Islands islands() {

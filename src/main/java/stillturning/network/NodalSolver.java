@@ -1,6 +1,5 @@
 package stillturning.network;
 
-import java.util.Arrays;
 import stillturning.network.law.BranchChecks;
 import stillturning.network.law.BranchLaw;
 
@@ -34,14 +33,11 @@ public final class NodalSolver {
                     from.length + " starts, " + to.length + " ends and " + laws.length + " laws");
         }
         this.topology = topology;
-        equations = new NodalEquations(topology, from, to, laws);
+        BranchEnds ends = new BranchEnds(topology, from, to);
+        equations = new NodalEquations(topology, ends, laws);
         newton = new Newton(equations, topology);
-        this.from = positions(from);
-        this.to = positions(to);
-    }
-
-    private int[] positions(int[] nets) {
-        return Arrays.stream(nets).map(net -> topology.position[net]).toArray();
+        this.from = ends.from;
+        this.to = ends.to;
     }
 
     /** Replaces the law of a branch. */
@@ -100,7 +96,7 @@ public final class NodalSolver {
         warm = found;
         changed = !found;
         if (!found) {
-            throw equations.failure(newton.excess());
+            throw failure(newton.excess());
         }
     }
 
@@ -119,6 +115,24 @@ public final class NodalSolver {
                 || newton.holdsAt(DenseNewton.from(newton.volts(), equations))
                 || newton.holdsAt(PseudoTransient.from(newton.nearlyUnloaded(), equations))
                 || newton.holdsAt(PseudoTransient.from(new double[topology.nets()], equations));
+    }
+
+    /** Names the net with the largest leftover and its strongest branch. */
+    private NoOperatingPoint failure(double[] excess) {
+        int worst = 0;
+        for (int k = 0; k < topology.steps(); k++) {
+            if (!(Math.abs(excess[k]) <= Math.abs(excess[worst]))) {
+                worst = k;
+            }
+        }
+        int strongest = -1;
+        for (int b = 0; b < from.length; b++) {
+            boolean there = from[b] == worst || to[b] == worst;
+            if (there && (strongest < 0 || Math.abs(amps(b)) > Math.abs(amps(strongest)))) {
+                strongest = b;
+            }
+        }
+        return new NoOperatingPoint(topology.netAt[worst], strongest, excess[worst]);
     }
 
     /**

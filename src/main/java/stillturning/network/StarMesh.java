@@ -1,5 +1,7 @@
 package stillturning.network;
 
+import java.util.Arrays;
+
 /**
  * The symmetric sparse factorisation LDLᵀ of nodal equations, in the form of the star-mesh
  * transform: a net goes, and its neighbours are joined by what it conducted. The conductance of
@@ -11,31 +13,57 @@ final class StarMesh {
     private static final double SOUND = 1e-11;
 
     private final Topology topology;
+    private final double[] ahead;
     private final double[] left;
     private final double[] share;
     private final double[] inverse;
+    private int first;
 
     StarMesh(Topology topology) {
         this.topology = topology;
+        ahead = new double[topology.slots()];
         left = new double[topology.slots()];
         share = new double[topology.rows.length];
         inverse = new double[topology.steps()];
     }
 
     /**
-     * Factors.
+     * Eliminates the first nets once and for all factorings that follow.
+     *
+     * @param siemens conductances by {@link Topology#slot}, above 0 on the way
+     * @param until first step that is not eliminated
+     */
+    void reduceAhead(double[] siemens, int until) {
+        first = until;
+        System.arraycopy(siemens, 0, ahead, 0, ahead.length);
+        eliminate(ahead, 0, until);
+    }
+
+    /** What was left between the others when the first nets were eliminated. */
+    double[] ahead() {
+        return ahead;
+    }
+
+    /**
+     * Factors what the first nets left, and what has been added.
      *
      * @param siemens conductances by {@link Topology#slot}
      * @return whether every pivot is positive, that is, whether the matrix is positive definite
      */
     boolean reduce(double[] siemens) {
-        System.arraycopy(siemens, 0, left, 0, left.length);
+        int pairs = topology.steps() + topology.start[first];
+        System.arraycopy(siemens, first, left, first, topology.steps() - first);
+        System.arraycopy(siemens, pairs, left, pairs, left.length - pairs);
+        return eliminate(left, first, topology.steps());
+    }
+
+    private boolean eliminate(double[] left, int begins, int ends) {
         int[] start = topology.start;
         int[] rows = topology.rows;
         int[] targets = topology.targets;
         int steps = topology.steps();
-        int t = 0;
-        for (int k = 0; k < steps; k++) {
+        int t = topology.pairs[begins];
+        for (int k = begins; k < ends; k++) {
             int begin = start[k];
             int end = start[k + 1];
             double toReference = left[k];
@@ -63,29 +91,44 @@ final class StarMesh {
     }
 
     /**
+     * Finds the voltages of the first nets, into which nothing is driven.
+     *
+     * @param volts voltages of the others; filled in
+     */
+    void expand(double[] volts) {
+        Arrays.fill(volts, 0, first, 0.0);
+        back(volts, 0, first);
+    }
+
+    /**
      * Solves with the last factors.
      *
-     * @param amps current into each net, by elimination step
+     * @param amps current into each net that was not eliminated ahead, by elimination step
      * @param volts its voltage, filled in; the reference's entry is set to 0
      */
     void solve(double[] amps, double[] volts) {
-        int[] start = topology.start;
-        int[] rows = topology.rows;
         int steps = topology.steps();
-        System.arraycopy(amps, 0, volts, 0, steps);
-        for (int k = 0; k < steps; k++) {
+        System.arraycopy(amps, first, volts, first, steps - first);
+        int[] start = topology.start;
+        for (int k = first; k < steps; k++) {
             double into = volts[k];
             for (int p = start[k]; p < start[k + 1]; p++) {
-                volts[rows[p]] += share[p] * into;
+                volts[topology.rows[p]] += share[p] * into;
             }
         }
-        for (int k = steps - 1; k >= 0; k--) {
+        back(volts, first, steps);
+    }
+
+    private void back(double[] volts, int begins, int ends) {
+        int[] start = topology.start;
+        int[] rows = topology.rows;
+        volts[topology.steps()] = 0.0;
+        for (int k = ends - 1; k >= begins; k--) {
             double v = volts[k] * inverse[k];
             for (int p = start[k]; p < start[k + 1]; p++) {
                 v += share[p] * volts[rows[p]];
             }
             volts[k] = v;
         }
-        volts[steps] = 0.0;
     }
 }

@@ -8,10 +8,15 @@ import stillturning.network.law.BranchChecks;
  * worked out once and shared by any number of solvers. Immutable.
  */
 public final class Topology {
+    private static final long MOST_PRODUCTS = 200_000_000L;
+
     private final int nets;
 
     /** Elimination step of each net; the reference comes after the last. */
     final int[] position;
+
+    /** Net of each step. */
+    final int[] netAt;
 
     /** Where the neighbours of each step begin in {@link #rows}; one entry more than steps. */
     final int[] start;
@@ -22,26 +27,38 @@ public final class Topology {
     /** For each pair of neighbours of each step in turn: where that pair's own entry is. */
     final int[] targets;
 
+    /** Where the pairs of each step begin in {@link #targets}. */
+    final int[] pairs;
+
     private Topology(int nets, int[] position, int[][] ahead) {
         this.nets = nets;
         this.position = position;
+        netAt = new int[nets];
+        for (int net = 0; net < nets; net++) {
+            netAt[position[net]] = net;
+        }
         int steps = nets - 1;
         start = new int[steps + 1];
-        long pairs = 0;
+        pairs = new int[steps + 1];
+        long products = 0;
         for (int k = 0; k < steps; k++) {
             int size = ahead[k].length;
             start[k + 1] = start[k] + size;
-            pairs += (long) size * (size - 1) / 2;
-        }
-        if (pairs > 200_000_000L) {
-            throw new IllegalArgumentException(
-                    nets + " nets are meshed too densely (" + pairs + " products a factor)");
+            products += (long) size * (size - 1) / 2;
+            if (products > MOST_PRODUCTS) {
+                throw new IllegalArgumentException(
+                        nets
+                                + " nets are meshed too densely for "
+                                + MOST_PRODUCTS
+                                + " products a factor");
+            }
+            pairs[k + 1] = (int) products;
         }
         rows = new int[start[steps]];
         for (int k = 0; k < steps; k++) {
             System.arraycopy(ahead[k], 0, rows, start[k], ahead[k].length);
         }
-        targets = new int[(int) pairs];
+        targets = new int[pairs[steps]];
         int t = 0;
         for (int k = 0; k < steps; k++) {
             for (int p = start[k]; p < start[k + 1]; p++) {
@@ -61,7 +78,19 @@ public final class Topology {
      * @throws IllegalArgumentException if an index is out of range or the ends do not pair up
      */
     public static Topology of(int nets, int[] from, int[] to) {
-        if (nets < 1 || from.length != to.length) {
+        return of(nets, from, to, new boolean[from.length]);
+    }
+
+    /**
+     * Analyses a structure of which the laws of some branches will always be straight. Nets between
+     * two neighbours that nothing else touches come first: a solver eliminates them once for many
+     * solutions.
+     *
+     * @param straight for each branch whether its law will always be straight
+     * @throws IllegalArgumentException if an index is out of range or the ends do not pair up
+     */
+    public static Topology of(int nets, int[] from, int[] to, boolean[] straight) {
+        if (nets < 1 || from.length != to.length || from.length != straight.length) {
             throw new IllegalArgumentException(
                     nets + " nets, " + from.length + " starts and " + to.length + " ends");
         }
@@ -70,6 +99,10 @@ public final class Topology {
             BranchChecks.index("branch " + b + " starts at net", from[b], nets);
             BranchChecks.index("branch " + b + " ends at net", to[b], nets);
             order.join(from[b], to[b]);
+            if (!straight[b]) {
+                order.defer(from[b]);
+                order.defer(to[b]);
+            }
         }
         int[] sequence = order.sequence();
         int[] position = new int[nets];

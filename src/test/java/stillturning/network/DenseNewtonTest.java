@@ -44,7 +44,8 @@ class DenseNewtonTest {
         int[] to = network.branches().stream().mapToInt(Branch::to).toArray();
         BranchLaw[] laws = network.branches().stream().map(Branch::law).toArray(BranchLaw[]::new);
         Topology topology = Topology.of(network.nets(), from, to);
-        NodalEquations equations = new NodalEquations(topology, from, to, laws);
+        NodalEquations equations =
+                new NodalEquations(topology, new BranchEnds(topology, from, to), laws);
         equations.refresh();
         double[] start = new double[network.nets()];
         for (int net = 1; net < start.length; net++) {

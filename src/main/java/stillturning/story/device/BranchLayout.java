@@ -7,6 +7,9 @@ import stillturning.model.Circuit;
 import stillturning.model.Circuit.Placed;
 import stillturning.network.Topology;
 import stillturning.parts.element.Conversion;
+import stillturning.parts.element.Element;
+import stillturning.parts.element.Element.Passage;
+import stillturning.parts.element.Element.Role;
 
 /** The branches of a circuit: one an element, two for a converter, none where both ends meet. */
 public final class BranchLayout {
@@ -37,7 +40,18 @@ public final class BranchLayout {
         to = ends.stream().mapToInt(e -> e[1]).toArray();
         topology =
                 known.filter(topology -> fits(circuit.nets(), topology))
-                        .orElseGet(() -> Topology.of(circuit.nets(), from, to));
+                        .orElseGet(() -> Topology.of(circuit.nets(), from, to, straight()));
+    }
+
+    /** Metal, whole or opened, has a straight law. */
+    private boolean[] straight() {
+        boolean[] straight = new boolean[from.length];
+        for (Seat seat : seats) {
+            Element element = seat.placed.element();
+            straight[seat.branch] =
+                    element.role() == Role.PATH && element.passage() == Passage.BOTH_WAYS;
+        }
+        return straight;
     }
 
     /** The part that a branch belongs to; none before the first. */
