@@ -95,14 +95,11 @@ final class OtherConditions {
                         aircraft.at(aircraft.engine().starting().coldCelsius()),
                         study.goals(),
                         study.candidates());
-        Timeline timeline = new Timeline(cold, candidate);
-        List<String> names = new ArrayList<>();
-        for (Failure failure : failures) {
-            if (!ofTheStarterItself(failure) && !restarts(timeline, failure)) {
-                names.add(failure.name());
-            }
-        }
-        return names;
+        Timeline timeline = Timeline.quick(cold, candidate);
+        return failures.parallelStream()
+                .filter(failure -> !ofTheStarterItself(failure) && !restarts(timeline, failure))
+                .map(Failure::name)
+                .toList();
     }
 
     /** What cannot be computed counts as the worse. */

@@ -74,7 +74,11 @@ public sealed interface EngineLogic {
 
         @Override
         public boolean runsOn(Predicate<String> works) {
-            return of.stream().filter(term -> term.runsOn(works)).count() >= least;
+            int running = 0;
+            for (EngineLogic term : of) {
+                running += term.runsOn(works) ? 1 : 0;
+            }
+            return running >= least;
         }
 
         @Override

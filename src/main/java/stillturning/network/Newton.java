@@ -78,7 +78,9 @@ final class Newton {
         equations.loadShare(NEARLY_UNLOADED);
         boolean held = startFromNothing() && converge();
         equations.loadShare(1.0);
-        factored = false;
+        evaluate(volts);
+        // where there are no loads, that was it
+        factored &= worst <= AIMED_AMPS;
         return held && converge();
     }
 

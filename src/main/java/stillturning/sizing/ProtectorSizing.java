@@ -1,11 +1,11 @@
 package stillturning.sizing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Circuit.Placed;
 import stillturning.model.LoadNeed;
@@ -23,6 +23,7 @@ import stillturning.sizing.result.ProtectorSize;
 import stillturning.sizing.result.ProtectorSize.Fault;
 import stillturning.sizing.result.ProtectorSize.Inrush;
 import stillturning.story.UntoldStory;
+import stillturning.story.timeline.SteadyState;
 import stillturning.story.timeline.SteadyStates;
 
 /** Holds every protector against what it carries, lets through and has to interrupt. */
@@ -33,6 +34,9 @@ final class ProtectorSizing {
 
     private final Subject subject;
     private final SteadyStates full;
+
+    /** What flows with a net bolted to the structure: one answer for all that ends there. */
+    private final Map<Integer, SteadyState> bolted = new HashMap<>();
 
     /**
      * @throws UntoldStory if the candidate has no steady state with its batteries full
@@ -115,21 +119,25 @@ final class ProtectorSizing {
 
     /** Current through it with metal bolted from either of its ends to the structure (A). */
     private double faultAmps(Placed placed) throws UntoldStory {
-        double worst = 0;
-        for (String end : Stream.of(placed.element().from(), placed.element().to()).toList()) {
-            FailureMode bolted =
-                    FailureMode.of(
-                            "bolted",
-                            new Added(new Conductor("bolt", end, Element.STRUCTURE, BOLTED_OHMS)));
-            Failure failure =
-                    new Failure(
-                            placed.part() + ": bolted",
-                            List.of(new Hit(placed.part(), bolted)),
-                            Map.of());
-            double amps =
-                    Math.abs(full.instant(failure).amps(placed.part(), placed.element().name()));
-            worst = Math.max(worst, amps);
+        return Math.max(
+                faultAmps(placed, placed.from(), placed.element().from()),
+                faultAmps(placed, placed.to(), placed.element().to()));
+    }
+
+    private double faultAmps(Placed placed, int net, String end) throws UntoldStory {
+        SteadyState flow = bolted.get(net);
+        if (flow == null) {
+            flow = full.instant(bolted(placed.part(), end));
+            bolted.put(net, flow);
         }
-        return worst;
+        return Math.abs(flow.amps(placed.part(), placed.element().name()));
+    }
+
+    private static Failure bolted(String part, String end) {
+        FailureMode mode =
+                FailureMode.of(
+                        "bolted",
+                        new Added(new Conductor("bolt", end, Element.STRUCTURE, BOLTED_OHMS)));
+        return new Failure(part + ": bolted", List.of(new Hit(part, mode)), Map.of());
     }
 }

@@ -66,7 +66,10 @@ public final class Judge {
             noted = noted.noting(remark);
         }
         return noted.within(
-                Tolerances.of(noted.planned(), race -> judge(failure, planned.with(race))));
+                Tolerances.of(
+                        noted.planned(),
+                        race -> told(failure, planned.with(race)),
+                        (race, story) -> judge(failure, planned.with(race), story)));
     }
 
     /** What is found out by playing the failure in other settings. */
@@ -74,8 +77,7 @@ public final class Judge {
         Failure failure = typical.failure();
         List<Remark> beside =
                 new ArrayList<>(
-                        OtherLaws.of(
-                                typical, laws -> judge(failure, planned.with(laws)).outcome()));
+                        OtherLaws.of(typical, laws -> outcome(failure, planned.with(laws))));
         new WithinReach(study, timeline.candidate(), act -> told(failure, planned.with(act)))
                 .of(typical.planned())
                 .ifPresent(beside::add);
@@ -87,9 +89,23 @@ public final class Judge {
         return judge(failure, Setting.with(Pilot.PLANNED));
     }
 
+    /** The outcome alone, which hangs on what the pilot does as planned and on doing nothing. */
+    private Outcome outcome(Failure failure, Setting setting) {
+        Story planned = told(failure, setting);
+        Story unaided =
+                planned.aftermath().actedPilot()
+                        ? told(failure, setting.flownBy(Pilot.NEVER))
+                        : planned;
+        return outcome(planned, unaided, losses(planned));
+    }
+
     /** What comes of a failure in one setting, and only there. */
     private Verdict judge(Failure failure, Setting setting) {
-        Stories stories = tell(failure, setting);
+        return judge(failure, setting, told(failure, setting));
+    }
+
+    private Verdict judge(Failure failure, Setting setting, Story asPlanned) {
+        Stories stories = tell(failure, setting, asPlanned);
         Losses losses = losses(stories.planned());
         Outcome planned = outcome(stories.planned(), stories.unaided(), losses);
         Map<Pilot, Ruling> rulings = new EnumMap<>(Pilot.class);
@@ -107,8 +123,7 @@ public final class Judge {
                 failure, rulings, stories, losses, engineOwn(failure), actBy, Optional.empty());
     }
 
-    private Stories tell(Failure failure, Setting setting) {
-        Story planned = told(failure, setting);
+    private Stories tell(Failure failure, Setting setting, Story planned) {
         boolean acts = planned.aftermath().actedPilot();
         Optional<Story> standing =
                 planned.engine().stops() > 0 && study.aircraft().engine().windmills()

@@ -5,6 +5,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stillturning.story.Setting.Race;
@@ -19,23 +22,27 @@ final class Tolerances {
     private static final Set<Kind> GIVING_WAY =
             Set.copyOf(EnumSet.of(Kind.PROTECTOR_OPENS, Kind.WIRE_OVERHEATS, Kind.WIRE_MELTS));
 
-    /** Judges the failure with the protectors elsewhere in their bands. */
-    interface Again {
-        Verdict judge(Race race);
-    }
-
     private Tolerances() {}
 
     /**
      * The worst that the bands leave open. No story is told again unless somebody else was heating
-     * who might have won.
+     * who might have won, and none is judged unless he does.
+     *
+     * @param again tells the failure with the protectors elsewhere in their bands
+     * @param judging judges such a story
      */
-    static Optional<ToleranceOutcome> of(Story typical, Again again) {
+    static Optional<ToleranceOutcome> of(
+            Story typical, Function<Race, Story> again, BiFunction<Race, Story, Verdict> judging) {
         Set<String> expected = givingWay(typical).map(StoryEvent::part).collect(Collectors.toSet());
         Optional<ToleranceOutcome> worst = Optional.empty();
         for (TripContest contest : typical.contests()) {
             if (open(contest, expected) || together(typical, contest.winner())) {
-                worst = worse(worst, inBand(contest, expected, again));
+                Race race = Race.against(contest.winner());
+                Story then = again.apply(race);
+                worst =
+                        worse(
+                                worst,
+                                inBand(contest, expected, then, () -> judging.apply(race, then)));
             }
         }
         return worst;
@@ -59,9 +66,8 @@ final class Tolerances {
     }
 
     private static Optional<ToleranceOutcome> inBand(
-            TripContest contest, Set<String> expected, Again again) {
-        Verdict then = again.judge(Race.against(contest.winner()));
-        List<StoryEvent> gaveWay = givingWay(then.planned()).toList();
+            TripContest contest, Set<String> expected, Story then, Supplier<Verdict> judging) {
+        List<StoryEvent> gaveWay = givingWay(then).toList();
         // what gives way after the winner all the same has lost this race
         List<StoryEvent> before =
                 gaveWay.stream().takeWhile(h -> !h.part().equals(contest.winner())).toList();
@@ -77,7 +83,7 @@ final class Tolerances {
                         instead.map(StoryEvent::part).orElse(""),
                         instead.map(StoryEvent::seconds).orElse(Double.POSITIVE_INFINITY),
                         contest.slowSeconds(),
-                        then));
+                        judging.get()));
     }
 
     private static Optional<ToleranceOutcome> worse(

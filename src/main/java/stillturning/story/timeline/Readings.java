@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import stillturning.model.Candidate;
-import stillturning.model.Terminal;
 import stillturning.parts.Part;
 import stillturning.story.Endurance;
 import stillturning.story.FirstSign;
@@ -21,6 +21,7 @@ import stillturning.story.device.Situation;
 import stillturning.story.device.battery.CellDevice;
 import stillturning.story.device.plant.GeneratorDevice;
 import stillturning.story.device.plant.Plant;
+import stillturning.story.timeline.SteadyState.NetVolts;
 import stillturning.story.timeline.watch.SignWatch;
 
 /** What can be read off a run at an instant. */
@@ -64,11 +65,11 @@ record Readings(
     SteadyState flow() {
         Map<String, Double> amps = new LinkedHashMap<>();
         layout.seats.forEach(seat -> amps.put(seat.placed().name(), now.amps(seat.branch())));
-        Map<Terminal, Double> volts = new LinkedHashMap<>();
-        plant.circuit().netOf().forEach((terminal, net) -> volts.put(terminal, now.volts(net)));
+        List<Double> volts =
+                IntStream.range(0, plant.circuit().nets()).mapToObj(now::volts).toList();
         Map<String, Double> charges = new LinkedHashMap<>();
         plant.all(CellDevice.class).forEach(c -> charges.put(c.placed().part(), c.value()));
-        return new SteadyState(amps, volts, charges);
+        return new SteadyState(amps, new NetVolts(plant.circuit().netOf(), volts), charges);
     }
 
     /** What works and what is fed. */

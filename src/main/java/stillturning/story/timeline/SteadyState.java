@@ -1,6 +1,7 @@
 package stillturning.story.timeline;
 
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import stillturning.model.Terminal;
 
@@ -9,15 +10,26 @@ import stillturning.model.Terminal;
  *
  * @param amps current of each element from its {@code from} to its {@code to} (A), by part and
  *     element: {@code battery/cell}
- * @param volts voltage of each terminal against the structure (V)
+ * @param nets voltage of each net against the structure (V)
  * @param charges state of charge of each battery, 0 to 1
  */
-public record SteadyState(
-        Map<String, Double> amps, Map<Terminal, Double> volts, Map<String, Double> charges) {
+public record SteadyState(Map<String, Double> amps, NetVolts nets, Map<String, Double> charges) {
+
+    /**
+     * Voltages of a circuit.
+     *
+     * @param of net by terminal
+     * @param volts voltage of each net against the structure (V)
+     */
+    public record NetVolts(Map<Terminal, Integer> of, List<Double> volts) {
+        private double at(Terminal terminal) {
+            Integer net = of.get(terminal);
+            return net == null ? 0.0 : volts.get(net);
+        }
+    }
 
     public SteadyState {
         amps = Collections.unmodifiableMap(amps);
-        volts = Collections.unmodifiableMap(volts);
         charges = Collections.unmodifiableMap(charges);
     }
 
@@ -32,6 +44,6 @@ public record SteadyState(
     }
 
     private double at(String part, String name) {
-        return volts.getOrDefault(new Terminal(part, name), 0.0);
+        return nets.at(new Terminal(part, name));
     }
 }

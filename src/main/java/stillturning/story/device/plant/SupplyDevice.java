@@ -108,7 +108,7 @@ public final class SupplyDevice implements BranchDevice {
 
     /** Whether the pilot has switched it off. */
     public boolean shed() {
-        return now.shed.contains(placed.part());
+        return !now.shed.isEmpty() && now.shed.contains(placed.part());
     }
 
     public boolean wanted() {

@@ -45,6 +45,7 @@ public final class WorstStart {
     private final boolean held;
     private final GeneratorDevice[] generators;
     private final BranchLaw[] generating;
+    private final BranchLaw[] standing;
     private final double enoughSeconds;
     private final Supplier<Optional<FirstSign>> signs;
     private final Device[] devices;
@@ -83,6 +84,7 @@ public final class WorstStart {
         this.motors = plant.loads().values().stream().filter(SupplyDevice::mayStart).toList();
         this.generators = plant.all(GeneratorDevice.class).toArray(GeneratorDevice[]::new);
         this.generating = new BranchLaw[generators.length];
+        this.standing = new BranchLaw[generators.length];
         this.devices = plant.devices().values().toArray(Device[]::new);
     }
 
@@ -104,14 +106,19 @@ public final class WorstStart {
         if (motors.isEmpty() || !due() || !needs.runsOn(this::works)) {
             return;
         }
-        for (SupplyDevice motor : motors) {
-            if (motor.mayStart() && isUsed(motor)) {
-                try {
-                    ask(motor);
-                } catch (NoOperatingPoint e) {
-                    throw now.untold(e, plant.partAt(e.branch()));
-                }
-            }
+        List<SupplyDevice> asked = motors.stream().filter(m -> m.mayStart() && isUsed(m)).toList();
+        if (asked.isEmpty()) {
+            return;
+        }
+        for (int i = 0; i < generators.length; i++) {
+            generating[i] = now.solver.law(generators[i].branch());
+            standing[i] = generators[i].standing();
+        }
+        asked.forEach(this::ask);
+        try {
+            now.solver.solve();
+        } catch (NoOperatingPoint e) {
+            throw now.untold(e, plant.partAt(e.branch()));
         }
     }
 
@@ -150,17 +157,18 @@ public final class WorstStart {
         return later.stream().anyMatch(motor::runsIn);
     }
 
-    private void ask(SupplyDevice motor) throws NoOperatingPoint {
+    /** Leaves the laws as they were, and the network solved with others. */
+    private void ask(SupplyDevice motor) {
         BranchLaw before = now.solver.law(motor.branch());
         double plenty = 0;
         boolean harms;
         try {
-            standFields();
+            lay(standing);
             now.solver.law(motor.branch(), motor.startLaw());
             now.solver.solve();
             harms = harms(motor.inrush().seconds());
             plenty = plenty();
-            freeFields();
+            lay(generating);
             if (!harms && !needs.runsOn(load -> bears(load, Double.POSITIVE_INFINITY))) {
                 now.solver.law(motor.branch(), motor.runLaw());
                 now.solver.solve();
@@ -169,26 +177,18 @@ public final class WorstStart {
             }
         } catch (NoOperatingPoint unsolved) {
             // the story that is then played says itself what cannot be computed
-            freeFields();
+            lay(generating);
             harms = true;
         }
         now.solver.law(motor.branch(), before);
-        now.solver.solve();
         if (harms) {
             remember(motor.part(), plenty);
         }
     }
 
-    private void standFields() {
+    private void lay(BranchLaw[] laws) {
         for (int i = 0; i < generators.length; i++) {
-            generating[i] = now.solver.law(generators[i].branch());
-            now.solver.law(generators[i].branch(), generators[i].standing());
-        }
-    }
-
-    private void freeFields() {
-        for (int i = 0; i < generators.length; i++) {
-            now.solver.law(generators[i].branch(), generating[i]);
+            now.solver.law(generators[i].branch(), laws[i]);
         }
     }
 
