@@ -11,13 +11,16 @@ import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
 import stillturning.parts.element.Element.Role;
 
-/** The branches of a circuit: one an element, two for a converter, none where both ends meet. */
+/**
+ * The branches of a circuit: one an element, two for a converter, none where both ends meet. Never
+ * changes; runs share it.
+ */
 public final class BranchLayout {
 
     /** An element with the index of its branch; a converter's output branch follows its input. */
     public record Seat(Placed placed, int branch) {}
 
-    public final List<Seat> seats = new ArrayList<>();
+    public final List<Seat> seats;
     public final int[] from;
     public final int[] to;
     public final Topology topology;
@@ -28,14 +31,16 @@ public final class BranchLayout {
      * @param known an analysis to take over where the structure is the same
      */
     public BranchLayout(Circuit circuit, Optional<Topology> known) {
+        List<Seat> seated = new ArrayList<>();
         List<int[]> ends = new ArrayList<>();
         for (Placed placed : circuit.placed()) {
             List<int[]> own = endsOf(placed, circuit);
             if (own.stream().allMatch(e -> e[0] != e[1])) {
-                seats.add(new Seat(placed, ends.size()));
+                seated.add(new Seat(placed, ends.size()));
                 ends.addAll(own);
             }
         }
+        seats = List.copyOf(seated);
         from = ends.stream().mapToInt(e -> e[0]).toArray();
         to = ends.stream().mapToInt(e -> e[1]).toArray();
         topology =

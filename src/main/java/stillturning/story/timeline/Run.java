@@ -9,10 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import stillturning.model.Candidate;
-import stillturning.model.Circuit;
 import stillturning.model.failure.Failure;
 import stillturning.network.NodalSolver;
-import stillturning.network.Topology;
 import stillturning.network.law.BranchLaw;
 import stillturning.network.law.Open;
 import stillturning.story.Balance;
@@ -43,6 +41,7 @@ import stillturning.story.device.Situation;
 import stillturning.story.device.battery.CellDevice;
 import stillturning.story.device.plant.Plant;
 import stillturning.story.device.plant.WorstStart;
+import stillturning.story.timeline.Layouts.Laid;
 import stillturning.story.timeline.watch.SignWatch;
 
 /** One candidate in one condition, wired up and ready to play. */
@@ -65,9 +64,9 @@ final class Run {
     /** What works once the quick events are over, from then on. */
     private Optional<Aftermath> aftermath = Optional.empty();
 
-    Run(Candidate candidate, Circuit circuit, Optional<Topology> known, FlightConditions scene) {
+    Run(Candidate candidate, Laid laid, FlightConditions scene) {
         this.scene = scene;
-        this.layout = new BranchLayout(circuit, known);
+        this.layout = laid.layout();
         BranchLaw[] laws = new BranchLaw[layout.from.length];
         Arrays.fill(laws, new Open());
         NodalSolver solver = new NodalSolver(layout.topology, layout.from, layout.to, laws);
@@ -81,7 +80,7 @@ final class Run {
                         journal);
         now.levers.putAll(candidate.cockpit().flight());
         now.starting.putAll(candidate.cockpit().starting());
-        this.plant = new Plant(circuit, layout, now);
+        this.plant = new Plant(laid.circuit(), layout, now);
         this.crew = new EngineAndPilot(plant, candidate.cockpit(), scene, now);
         if (scene.moment().batteries() == Batteries.TIRED) {
             double left = scene.aircraft().engine().starting().tiredCharge();
@@ -98,10 +97,6 @@ final class Run {
         Map<String, String> zones = new HashMap<>();
         candidate.parts().forEach(part -> zones.put(part.id(), part.tag().zone()));
         return zones;
-    }
-
-    Topology topology() {
-        return layout.topology;
     }
 
     /** The engine has not been started yet. */

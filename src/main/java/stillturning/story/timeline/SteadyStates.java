@@ -2,9 +2,7 @@ package stillturning.story.timeline;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import stillturning.model.Candidate;
-import stillturning.model.Circuit;
 import stillturning.model.Phase;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
@@ -15,6 +13,7 @@ import stillturning.story.Setting.Race;
 import stillturning.story.StoryEvent;
 import stillturning.story.TripContest;
 import stillturning.story.UntoldStory;
+import stillturning.story.timeline.Layouts.Laid;
 import stillturning.story.timeline.stride.StepLimits;
 
 /**
@@ -26,7 +25,7 @@ public final class SteadyStates {
     private final Study study;
     private final Phase phase;
     private final Candidate candidate;
-    private final Circuit intact;
+    private final Layouts layouts;
     private final Run healthy;
     private final SteadyState rest;
 
@@ -39,9 +38,9 @@ public final class SteadyStates {
         this.study = study;
         this.phase = phase;
         this.candidate = candidate;
-        this.intact = candidate.circuit();
-        this.healthy =
-                new Run(candidate, intact, Optional.empty(), scene(Setting.with(Pilot.NEVER)));
+        Laid intact = Laid.of(candidate.circuit());
+        this.layouts = new Layouts(candidate, intact);
+        this.healthy = new Run(candidate, intact, scene(Setting.with(Pilot.NEVER)));
         crank(healthy);
         healthy.comeToRest();
         this.rest = healthy.flow();
@@ -111,12 +110,7 @@ public final class SteadyStates {
     }
 
     private Run after(List<Candidate.Hit> hits, Setting setting) {
-        Run run =
-                new Run(
-                        candidate,
-                        intact.failed(candidate, hits),
-                        Optional.of(healthy.topology()),
-                        scene(setting));
+        Run run = new Run(candidate, layouts.after(hits), scene(setting));
         run.resume(healthy);
         crank(run);
         return run;

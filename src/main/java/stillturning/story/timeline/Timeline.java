@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
-import stillturning.model.Circuit;
 import stillturning.model.Engine;
 import stillturning.model.LoadNeed;
 import stillturning.model.Phase;
@@ -27,6 +26,7 @@ import stillturning.story.StartAttempt;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
 import stillturning.story.WatchedStory;
+import stillturning.story.timeline.Layouts.Laid;
 import stillturning.story.timeline.stride.StepLimits;
 
 /**
@@ -49,7 +49,7 @@ public final class Timeline {
     private final Phase phase;
     private final StepLimits stride;
     private final Candidate candidate;
-    private final Circuit intact;
+    private final Layouts layouts;
     private final Run healthy;
     private final NormalFlight normal;
 
@@ -112,12 +112,12 @@ public final class Timeline {
                                         new IllegalArgumentException(
                                                 "the study has no phase " + moment.phase()));
         this.candidate = candidate;
-        this.intact = candidate.circuit();
+        Laid intact = Laid.of(candidate.circuit());
+        this.layouts = new Layouts(candidate, intact);
         this.healthy =
                 new Run(
                         candidate,
                         intact,
-                        Optional.empty(),
                         new FlightConditions(
                                 study.aircraft(),
                                 phase,
@@ -136,7 +136,7 @@ public final class Timeline {
         phase = same.phase;
         this.stride = stride;
         candidate = same.candidate;
-        intact = same.intact;
+        layouts = same.layouts;
         healthy = same.healthy;
         normal = same.normal;
     }
@@ -181,8 +181,7 @@ public final class Timeline {
         Run run =
                 new Run(
                         candidate.withoutProcedures(),
-                        candidate.circuit(hits),
-                        Optional.empty(),
+                        Laid.of(candidate.circuit(hits)),
                         new FlightConditions(
                                 hard
                                         ? study.aircraft().at(starting.coldCelsius())
@@ -310,12 +309,7 @@ public final class Timeline {
     }
 
     private Run after(Failure failure, Setting setting) {
-        Run run =
-                new Run(
-                        candidate,
-                        intact.failed(candidate, failure.hits()),
-                        Optional.of(healthy.topology()),
-                        scene(failure, setting));
+        Run run = new Run(candidate, layouts.after(failure.hits()), scene(failure, setting));
         run.resume(healthy);
         run.fly();
         return run;
