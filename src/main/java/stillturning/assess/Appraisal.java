@@ -73,9 +73,12 @@ public record Appraisal(
         return cases.chargingLost;
     }
 
-    /** Weight, cost, complexity, and the value by criterion. */
+    /** Weight, cost, complexity, what the pilot has to do, and the value by criterion. */
     public record Measures(
-            Burdens burdens, Complexity complexity, Map<CriterionName, Double> values) {
+            Burdens burdens,
+            Complexity complexity,
+            PilotBurden pilot,
+            Map<CriterionName, Double> values) {
         public Measures {
             values = Map.copyOf(values);
         }

@@ -137,7 +137,7 @@ public final class Assess {
                 goals.failurePhase(),
                 goals.enoughSeconds(),
                 goals.requirements(),
-                Preferences.of(List.of()),
+                goals.preferences().weighed(List.of()).scaled(List.of()).knowing(List.of()),
                 Optional.empty(),
                 List.of(),
                 goals.runUp(),
@@ -297,7 +297,8 @@ public final class Assess {
                         new MoveAudit(study, candidate).all(singles));
         StructureFindings structure = Structure.of(study.aircraft(), candidate);
         Burdens burdens = Burdens.of(candidate);
-        Complexity complexity = Complexity.of(candidate, structure.independentLoops());
+        PilotBurden pilot = PilotBurden.of(candidate);
+        Complexity complexity = Complexity.of(candidate, structure.independentLoops(), pilot);
         Requirements requirements =
                 new Requirements(
                         study.goals(),
@@ -312,7 +313,12 @@ public final class Assess {
                 new Measures(
                         burdens,
                         complexity,
-                        values(singles, lasts(study, chargingLost), burdens, complexity));
+                        pilot,
+                        values(
+                                singles,
+                                lasts(study, chargingLost),
+                                burdens,
+                                complexity.index(study.goals().preferences().complexity())));
         return new Appraisal(
                 candidate,
                 NothingBroken.of(study, candidate, timeline),
@@ -337,7 +343,7 @@ public final class Assess {
     }
 
     private static Map<CriterionName, Double> values(
-            List<Verdict> singles, double lasts, Burdens burdens, Complexity complexity) {
+            List<Verdict> singles, double lasts, Burdens burdens, double complexity) {
         Map<CriterionName, Double> values = new EnumMap<>(CriterionName.class);
         values.put(
                 CriterionName.ENGINE_STOPS,
@@ -347,7 +353,7 @@ public final class Assess {
                 count(held(singles).filter(v -> v.outcome().needsPilot())));
         values.put(CriterionName.ENDURANCE, lasts);
         values.put(CriterionName.WEIGHT, burdens.kilograms());
-        values.put(CriterionName.COMPLEXITY, (double) complexity.index());
+        values.put(CriterionName.COMPLEXITY, complexity);
         values.put(CriterionName.COST, burdens.price());
         return values;
     }

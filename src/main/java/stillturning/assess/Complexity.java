@@ -1,11 +1,15 @@
 package stillturning.assess;
 
-import java.util.LinkedHashMap;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import stillturning.model.Candidate;
-import stillturning.model.Join;
-import stillturning.model.Procedure;
+import stillturning.model.Reach;
+import stillturning.model.Terminal;
+import stillturning.model.goal.ComplexityCount;
+import stillturning.model.goal.ComplexityWeights;
 import stillturning.parts.Lever;
 import stillturning.parts.Part;
 import stillturning.parts.element.Channel;
@@ -13,103 +17,102 @@ import stillturning.parts.element.Element;
 import stillturning.parts.element.Protector;
 
 /**
- * How much there is to build, to know and to do; the index is the sum of the counts.
+ * How much there is to build, to know and to do, count by count.
  *
- * @param parts parts, wires and loads apart
- * @param terminations wire ends
- * @param kinds different kinds of parts
- * @param positions positions that levers can stand in
- * @param pilotActions moves and sheddings in the procedures
- * @param urgentActions those of them that are due within {@link #URGENT_SECONDS}, counted again
- * @param protectors fuses, breakers and electronic trips in use
- * @param softwareFunctions electronic switches in use and the logics that run them
- * @param loops independent loops of the graph
+ * @param counts every count, in the order of the enumeration
  */
-public record Complexity(
-        int parts,
-        int terminations,
-        int kinds,
-        int positions,
-        int pilotActions,
-        int urgentActions,
-        int protectors,
-        int softwareFunctions,
-        int loops) {
+public record Complexity(Map<ComplexityCount, Integer> counts) {
 
-    /** A move due sooner than this is done by heart (s). Common practice, no published source. */
-    public static final double URGENT_SECONDS = 30;
+    private static final int POSITIONS_OF_A_CHANNEL = Lever.COMMANDED.size();
 
-    static Complexity of(Candidate candidate, int loops) {
-        int channels =
-                (int) candidate.joins().stream().filter(j -> isChannel(candidate, j)).count();
-        int logics = candidate.parts().stream().mapToInt(Part::logics).sum();
-        return new Complexity(
-                (int) candidate.parts().stream().filter(Complexity::counts).count(),
-                2 * (int) candidate.wires().count(),
-                (int)
-                        candidate.parts().stream()
-                                .filter(Complexity::counts)
-                                .map(Part::kind)
-                                .distinct()
-                                .count(),
-                positions(candidate) + 2 * channels,
-                candidate.cockpit().procedures().stream().mapToInt(Complexity::actions).sum(),
-                candidate.cockpit().procedures().stream()
-                        .filter(p -> p.responseSeconds() <= URGENT_SECONDS)
-                        .mapToInt(Complexity::actions)
-                        .sum(),
-                (int) candidate.parts().stream().filter(Complexity::protects).count() + channels,
-                channels + logics,
-                loops);
+    public Complexity {
+        Map<ComplexityCount, Integer> ordered = new EnumMap<>(ComplexityCount.class);
+        ordered.putAll(counts);
+        counts = Collections.unmodifiableMap(ordered);
     }
 
-    /** Sum of the counts. */
-    public int index() {
-        return counts().values().stream().mapToInt(Integer::intValue).sum();
+    static Complexity of(Candidate candidate, int loops, PilotBurden pilot) {
+        int channels = (int) channelsInUse(candidate);
+        List<Part> built = candidate.parts().stream().filter(Complexity::isBuilt).toList();
+        int protecting = (int) built.stream().filter(Complexity::protects).count();
+        int boxes = (int) built.stream().filter(p -> channels(p) == 1).count();
+        Map<ComplexityCount, Integer> counts = new EnumMap<>(ComplexityCount.class);
+        // a box around a single channel is the protector itself
+        counts.put(ComplexityCount.PARTS, built.size() - protecting - boxes);
+        counts.put(ComplexityCount.PROTECTORS, protecting + channels);
+        counts.put(ComplexityCount.WIRE_ENDS, 2 * (int) candidate.wires().count());
+        counts.put(ComplexityCount.KINDS, (int) built.stream().map(Part::kind).distinct().count());
+        counts.put(
+                ComplexityCount.LEVER_POSITIONS,
+                positions(candidate) + POSITIONS_OF_A_CHANNEL * channels);
+        counts.put(ComplexityCount.UNHURRIED_ACTS, pilot.withTimeInHand().size());
+        counts.put(ComplexityCount.URGENT_ACTS, pilot.byHeart().size());
+        counts.put(ComplexityCount.SOFTWARE_FUNCTIONS, software(candidate, channels));
+        counts.put(ComplexityCount.LOOPS, loops);
+        return new Complexity(counts);
     }
 
-    /** Every count by its name in words, in a fixed order. */
-    public Map<String, Integer> counts() {
-        Map<String, Integer> counts = new LinkedHashMap<>();
-        counts.put("parts", parts);
-        counts.put("wire ends", terminations);
-        counts.put("kinds of parts", kinds);
-        counts.put("lever positions", positions);
-        counts.put("pilot actions", pilotActions);
-        counts.put("of these urgent", urgentActions);
-        counts.put("protectors", protectors);
-        counts.put("functions in software", softwareFunctions);
-        counts.put("independent loops", loops);
-        return counts;
+    /** Sum of the counts, each by its weight. */
+    public double index(ComplexityWeights weights) {
+        return counts.entrySet().stream()
+                .mapToDouble(e -> e.getValue() * weights.of(e.getKey()))
+                .sum();
     }
 
-    private static boolean counts(Part part) {
+    /** One of the counts. */
+    public int count(ComplexityCount of) {
+        return counts.getOrDefault(of, 0);
+    }
+
+    private static boolean isBuilt(Part part) {
         return part.role() != Part.Role.WIRE && part.role() != Part.Role.LOAD;
     }
 
+    /** Channels are counted by use. */
     private static boolean protects(Part part) {
-        return part.elements().stream().anyMatch(Protector.class::isInstance);
+        return channels(part) == 0
+                && part.elements().stream().anyMatch(Protector.class::isInstance);
     }
 
+    private static long channels(Part part) {
+        return part.elements().stream().filter(Channel.class::isInstance).count();
+    }
+
+    /** Electronic switches in use, what runs them, and procedures that run by themselves. */
+    private static int software(Candidate candidate, int channels) {
+        int logics = candidate.parts().stream().mapToInt(Part::logics).sum();
+        long automatic =
+                candidate.cockpit().procedures().stream()
+                        .filter(p -> p.doing().automatic().isPresent())
+                        .count();
+        return channels + logics + (int) automatic;
+    }
+
+    /** Of what a hand can move, breakers that can be pulled too; channels are counted by use. */
     private static int positions(Candidate candidate) {
         return candidate.parts().stream()
+                .filter(part -> channels(part) == 0)
                 .flatMap(part -> part.levers().stream())
-                .filter(Lever::stated)
+                .filter(
+                        lever ->
+                                candidate.cockpit().reachOf(lever.name()).orElse(Reach.SEAT)
+                                        != Reach.NONE)
                 .mapToInt(lever -> lever.positions().size())
                 .sum();
     }
 
-    private static int actions(Procedure procedure) {
-        return procedure.moves().size() + procedure.sheds().size();
+    private static long channelsInUse(Candidate candidate) {
+        return candidate.joins().stream()
+                .flatMap(join -> Stream.of(join.one(), join.other()))
+                .distinct()
+                .filter(end -> isChannel(candidate, end))
+                .count();
     }
 
-    private static boolean isChannel(Candidate candidate, Join join) {
-        return Stream.of(join.one(), join.other())
-                .anyMatch(
-                        end ->
-                                candidate.part(end.part()).stream()
-                                        .flatMap(part -> part.elements().stream())
-                                        .anyMatch(e -> isChannelTo(e, end.name())));
+    private static boolean isChannel(Candidate candidate, Terminal end) {
+        return candidate.part(end.part()).stream()
+                .flatMap(part -> part.elements().stream())
+                .anyMatch(e -> isChannelTo(e, end.name()));
     }
 
     private static boolean isChannelTo(Element element, String terminal) {

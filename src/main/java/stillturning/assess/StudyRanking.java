@@ -1,14 +1,20 @@
 package stillturning.assess;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.List;
 import stillturning.assess.ranking.Alternative;
 import stillturning.assess.ranking.Criterion;
 import stillturning.assess.ranking.GateVerdict;
+import stillturning.assess.ranking.Importance;
 import stillturning.assess.ranking.Ranking;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Scale;
+import stillturning.assess.ranking.Standing;
+import stillturning.model.CriterionName;
 import stillturning.model.Study;
 import stillturning.model.Study.Weight;
+import stillturning.model.goal.ComplexityWeights;
 import stillturning.model.goal.UsualScales;
 import stillturning.model.goal.ValueScale;
 
@@ -19,13 +25,42 @@ final class StudyRanking {
 
     static RankingResult of(Study study, List<Appraisal> appraisals) {
         List<Weight> weights = study.goals().weights();
-        List<Criterion> criteria =
-                weights.stream()
-                        .map(w -> criterion(w, UsualScales.of(study, w.criterion())))
-                        .toList();
+        ComplexityWeights complexity = study.goals().preferences().complexity();
         List<Alternative> alternatives =
-                appraisals.stream().map(a -> alternative(weights, a)).toList();
-        return Ranking.of(criteria, alternatives);
+                appraisals.stream().map(a -> alternative(weights, a, complexity)).toList();
+        return Ranking.of(criteria(study), alternatives, known(study));
+    }
+
+    /** What is known of the order of the criteria that count. */
+    private static List<Importance> known(Study study) {
+        List<CriterionName> counted =
+                study.goals().weights().stream().map(Weight::criterion).toList();
+        return study.goals().preferences().importances().stream()
+                .filter(i -> counted.contains(i.heavier()) && counted.contains(i.lighter()))
+                .map(i -> new Importance(i.heavier().words(), i.lighter().words()))
+                .toList();
+    }
+
+    /** Who stands where if complexity were counted with other weights. */
+    static List<Standing> standings(
+            Study study, List<Appraisal> appraisals, ComplexityWeights complexity) {
+        List<Weight> weights = study.goals().weights();
+        return Ranking.standings(
+                criteria(study),
+                appraisals.stream().map(a -> alternative(weights, a, complexity)).toList());
+    }
+
+    private static List<Criterion> criteria(Study study) {
+        return study.goals().weights().stream()
+                .map(w -> criterion(w, UsualScales.of(study, w.criterion())))
+                .toList();
+    }
+
+    private static double value(
+            CriterionName criterion, Appraisal appraisal, ComplexityWeights complexity) {
+        return criterion == CriterionName.COMPLEXITY
+                ? appraisal.measures().complexity().index(complexity)
+                : requireNonNull(appraisal.measures().values().get(criterion), criterion.words());
     }
 
     private static Criterion criterion(Weight weight, ValueScale scale) {
@@ -36,12 +71,11 @@ final class StudyRanking {
                 new Scale(scale.acceptable(), scale.middle(), scale.enough()));
     }
 
-    private static Alternative alternative(List<Weight> weights, Appraisal appraisal) {
+    private static Alternative alternative(
+            List<Weight> weights, Appraisal appraisal, ComplexityWeights complexity) {
         return new Alternative(
                 appraisal.candidate().id(),
-                weights.stream()
-                        .map(w -> appraisal.measures().values().get(w.criterion()))
-                        .toList(),
+                weights.stream().map(w -> value(w.criterion(), appraisal, complexity)).toList(),
                 appraisal.met().stream()
                         .map(m -> new GateVerdict(m.requirement(), m.met(), m.reason()))
                         .toList());

@@ -6,6 +6,7 @@ import stillturning.assess.Assessment;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Robustness;
 import stillturning.assess.ranking.WeightChange;
+import stillturning.assess.ranking.WeightChange.Direction;
 import stillturning.quantity.Formats;
 
 /** How firmly the leader stands. */
@@ -15,8 +16,8 @@ public final class LeaderFirmness {
     /** How rank shares were counted, and how exact they are. */
     public static String method(Robustness robustness) {
         return robustness.weightings()
-                + " weightings drawn evenly; each share is good to \u00B1"
-                + Formats.fixed(100 * robustness.shareError(), 1)
+                + " weightings, evenly from all that are admissible; each share is good to \u00B1"
+                + Formats.fixed(Math.max(0.01, 100 * robustness.shareError()), 2)
                 + " percentage points.";
     }
 
@@ -44,7 +45,7 @@ public final class LeaderFirmness {
         return "If the weight of \""
                 + change.criterion()
                 + "\" "
-                + (change.to() > change.from() ? "rises" : "falls")
+                + (change.direction() == Direction.RISES ? "rises" : "falls")
                 + " from "
                 + Formats.percent(change.from())
                 + " to "

@@ -3,7 +3,7 @@ package stillturning.assess.ranking;
 import java.util.List;
 
 /**
- * How often a candidate takes each rank when all weightings are equally likely.
+ * How often a candidate takes each rank when all weightings that are admissible are equally likely.
  *
  * @param byRank share of weightings for rank 1, 2, ...; candidates level with each other share
  *     their ranks evenly, so that rows and columns sum to 1

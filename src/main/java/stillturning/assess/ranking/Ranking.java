@@ -25,13 +25,29 @@ public final class Ranking {
      *     given, or all weights are 0
      */
     public static RankingResult of(List<Criterion> criteria, List<Alternative> alternatives) {
+        return of(criteria, alternatives, List.of());
+    }
+
+    /**
+     * The same, where something is known of the order of the weights; it narrows what becomes of
+     * the ranks under other weights, and nothing else.
+     *
+     * @throws IllegalArgumentException also if what is known names no criterion or contradicts
+     *     itself
+     */
+    public static RankingResult of(
+            List<Criterion> criteria, List<Alternative> alternatives, List<Importance> known) {
         ScoreTable table = table(criteria, alternatives);
         List<List<Integer>> levels = table.levels();
         List<Integer> order = levels.stream().flatMap(List::stream).toList();
         return new RankingResult(
                 table.scales(),
                 standings(table, levels),
-                WeightSpace.robustness(table, order),
+                WeightSpace.robustness(
+                        table,
+                        order,
+                        AdmissibleWeights.of(
+                                criteria.stream().map(Criterion::name).toList(), known)),
                 Unseating.of(table, order.get(0)));
     }
 
@@ -67,7 +83,8 @@ public final class Ranking {
     }
 
     /** Order and reasons alone, without what becomes of them under other weights. */
-    static List<Standing> standings(List<Criterion> criteria, List<Alternative> alternatives) {
+    public static List<Standing> standings(
+            List<Criterion> criteria, List<Alternative> alternatives) {
         ScoreTable table = table(criteria, alternatives);
         return standings(table, table.levels());
     }

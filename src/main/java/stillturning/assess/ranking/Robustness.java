@@ -6,9 +6,10 @@ import java.util.List;
 /**
  * What becomes of the order when the weights are unknown, hard gates still first.
  *
- * @param weightings how many weightings were drawn, evenly from all that are at least 0 and sum to
- *     1
- * @param shareError half width of the 95 % interval of a share, at its widest (1)
+ * @param weightings how many weightings were tried, evenly from all that are at least 0, sum to 1
+ *     and agree with what is known of their order
+ * @param shareError half width of the 95 % interval of the least exact share, from how much sets of
+ *     weightings differ (1)
  * @param shares one for each candidate, in order of standing
  */
 public record Robustness(int weightings, double shareError, List<RankShares> shares) {

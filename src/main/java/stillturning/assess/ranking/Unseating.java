@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import stillturning.assess.ranking.WeightChange.Direction;
 
 /**
  * The smallest change of one weight that costs the leader its place.
@@ -34,32 +35,54 @@ final class Unseating {
     }
 
     private Optional<WeightChange> smallestOn(int criterion) {
-        List<WeightChange> changes = new ArrayList<>();
+        List<Crossing> crossings = new ArrayList<>();
         for (int rival = 0; rival < table.size(); rival++) {
             // no weight lifts a candidate over one that misses fewer gates
             if (rival != leader && table.missed(rival) == table.missed(leader)) {
-                levelWith(rival, criterion).ifPresent(changes::add);
+                levelWith(rival, criterion).ifPresent(crossings::add);
             }
         }
-        return changes.stream().min(Comparator.comparingDouble(WeightChange::size));
+        return crossings.stream().min(SOONEST).map(Crossing::change);
     }
 
-    private Optional<WeightChange> levelWith(int rival, int criterion) {
+    /**
+     * A lead that is lost.
+     *
+     * @param slope how fast the lead goes with the weight, to the side on which it is lost
+     */
+    private record Crossing(WeightChange change, double slope) {
+
+        /** In steps: of rivals who draw level at one weight the one who gains fastest leads. */
+        private long steps() {
+            return ScoreTable.steps(change.size());
+        }
+    }
+
+    private static final Comparator<Crossing> SOONEST =
+            Comparator.comparingLong(Crossing::steps).thenComparingDouble(Crossing::slope);
+
+    private Optional<Crossing> levelWith(int rival, int criterion) {
         double[] others = othersAlone(criterion);
         double here = table.worth(leader, criterion) - table.worth(rival, criterion);
         double elsewhere = table.total(leader, others) - table.total(rival, others);
-        // a lead that keeps its sign from one end to the other is never lost
-        if (Math.max(here, elsewhere) <= ScoreTable.LEVEL
-                || Math.min(here, elsewhere) >= -ScoreTable.LEVEL) {
+        // the leader leads now: a lead that is nowhere negative is never lost
+        if (Math.min(here, elsewhere) >= -ScoreTable.LEVEL) {
             return Optional.empty();
         }
         AppliedScale scale = table.scales().get(criterion);
+        double from = scale.weight();
+        double root = elsewhere / (elsewhere - here);
+        boolean rises = here < elsewhere;
         return Optional.of(
-                new WeightChange(
-                        scale.criterion(),
-                        scale.weight(),
-                        elsewhere / (elsewhere - here),
-                        table.alternative(rival).name()));
+                new Crossing(
+                        new WeightChange(
+                                scale.criterion(),
+                                from,
+                                // at a tie rounding must not carry it past the weight itself
+                                rises ? Math.max(from, root) : Math.min(from, root),
+                                rises ? Direction.RISES : Direction.FALLS,
+                                table.alternative(rival).name()),
+                        -Math.abs(here - elsewhere)));
     }
 
     /**

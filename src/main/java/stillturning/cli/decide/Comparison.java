@@ -16,6 +16,7 @@ import stillturning.quantity.UnitSystem;
 import stillturning.report.FirstPlace;
 import stillturning.report.Reasons;
 import stillturning.report.json.JsonReport;
+import stillturning.report.ranking.ComplexityTexts;
 import stillturning.report.ranking.ScaleTexts;
 import stillturning.report.table.TextTable;
 import stillturning.report.terminal.GuessTexts;
@@ -101,6 +102,7 @@ record Comparison(Assessment assessment, Optional<Guesses> guesses) implements A
                 .lines(TerminalTables.ranking(assessment, out.paint()))
                 .lines(TerminalTables.rankingNotes(assessment));
         scales(new ScaleTexts(assessment, ranking, UnitSystem.METRIC), out);
+        complexity(out);
         out.section("Why");
         Reasons reasons = new Reasons(assessment, ranking);
         for (Standing standing : ranking.standings()) {
@@ -114,6 +116,16 @@ record Comparison(Assessment assessment, Optional<Guesses> guesses) implements A
                 .paragraph(ScaleTexts.METHOD)
                 .lines(TextTable.lines(texts.table(), out.paint()));
         texts.beyond().forEach(out::paragraph);
+    }
+
+    private void complexity(Output out) {
+        ComplexityTexts texts = new ComplexityTexts(assessment);
+        out.section("What complexity is made of");
+        texts.method().forEach(out::paragraph);
+        out.lines(TextTable.lines(texts.counts(), out.paint()));
+        texts.sensitivity().forEach(out::paragraph);
+        out.section("What the pilot has to do").lines(TextTable.lines(texts.pilot(), out.paint()));
+        texts.byHeart().forEach(out::paragraph);
     }
 
     private String title(Standing standing) {

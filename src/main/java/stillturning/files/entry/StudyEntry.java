@@ -9,11 +9,13 @@ import stillturning.model.CountsFrom;
 import stillturning.model.CriterionName;
 import stillturning.model.Reach;
 import stillturning.model.Zone;
+import stillturning.model.goal.ComplexityCount;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 import stillturning.quantity.field.Bounds;
 import stillturning.quantity.field.Default;
 import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.Fields;
 import stillturning.quantity.field.OfDimension;
 import stillturning.yaml.notation.Given;
 
@@ -67,6 +69,15 @@ public record StudyEntry(
                         "From where to where the values of each criterion run, whoever the candidates are; usual ones where not written.")
                 @Default("{}")
                 CriteriaEntry criteria,
+        @Describes(
+                        "What is known for certain of the order of the weights: \"weight over cost\". Without weights the mean of all that agree is taken.")
+                @Default("[]")
+                List<String> importance,
+        @Describes(
+                        "What one of each count adds to complexity: {wire-ends: 0.5}; usual weights where not written.")
+                @Default("{}")
+                @Bounds(least = 0, most = 100)
+                Map<String, Double> complexity,
         @Describes("The candidate that the others are departures from.") Optional<String> baseline,
         @Describes("What loads share beside their joints, in every candidate.") @Default("[]")
                 List<SharedEntry> shares,
@@ -198,6 +209,16 @@ public record StudyEntry(
     /** The criterion of a key in {@code weights}, if there is one. */
     public static Optional<CriterionName> criterion(String key) {
         return Arrays.stream(CriterionName.values()).filter(c -> key(c).equals(key)).findFirst();
+    }
+
+    /** The count of a key in {@code complexity}, if there is one. */
+    public static Optional<ComplexityCount> count(String key) {
+        return Arrays.stream(ComplexityCount.values()).filter(c -> key(c).equals(key)).findFirst();
+    }
+
+    /** The key of a count in {@code complexity}. */
+    public static String key(ComplexityCount count) {
+        return Fields.hyphenated(count.name());
     }
 
     /** The key of a criterion in {@code weights}. */

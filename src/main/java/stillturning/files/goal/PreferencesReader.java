@@ -1,20 +1,27 @@
 package stillturning.files.goal;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import stillturning.files.entry.CriteriaEntry;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
+import stillturning.model.goal.ComplexityCount;
+import stillturning.model.goal.ComplexityWeights;
+import stillturning.model.goal.Importance;
+import stillturning.model.goal.MeanWeights;
 import stillturning.model.goal.Preferences;
 import stillturning.model.goal.ValueScale;
 import stillturning.yaml.DocumentPlaces;
 
-/** Reads what a study prefers: weights and scales. */
+/** Reads what a study prefers: weights, their order, scales, and what adds to complexity. */
 public final class PreferencesReader {
 
     /** How much each criterion counts where nobody says so. A guess. */
@@ -27,6 +34,8 @@ public final class PreferencesReader {
                     CriterionName.COMPLEXITY, 2.0,
                     CriterionName.COST, 1.0);
 
+    private static final Pattern OVER = Pattern.compile("(\\S+)\\s+over\\s+(\\S+)");
+
     private final StudyEntry study;
     private final ProblemCollector report;
 
@@ -37,7 +46,8 @@ public final class PreferencesReader {
 
     /** The preferences; what is wrong is told and left out. */
     public Preferences read() {
-        return new Preferences(weights(), scales());
+        List<Importance> importances = importances();
+        return new Preferences(weights(importances), scales(), importances, complexity());
     }
 
     private List<ValueScale> scales() {
@@ -76,6 +86,95 @@ public final class PreferencesReader {
         return Optional.of(ValueScale.stated(criterion, ends.acceptable(), halfway, ends.enough()));
     }
 
+    private ComplexityWeights complexity() {
+        Map<ComplexityCount, Double> stated = new EnumMap<>(ComplexityCount.class);
+        study.complexity()
+                .forEach(
+                        (key, weight) ->
+                                StudyEntry.count(key)
+                                        .ifPresentOrElse(
+                                                count -> stated.put(count, weight),
+                                                () -> unknownCount(key)));
+        return new ComplexityWeights(stated);
+    }
+
+    private void unknownCount(String key) {
+        report.unknown(
+                Spot.atKey(DocumentPlaces.under("complexity", key)),
+                "count",
+                key,
+                List.of(ComplexityCount.values()).stream().map(StudyEntry::key).toList());
+    }
+
+    private List<Importance> importances() {
+        List<Importance> importances = new ArrayList<>();
+        for (int i = 0; i < study.importance().size(); i++) {
+            importance(i, study.importance().get(i)).ifPresent(importances::add);
+        }
+        if (MeanWeights.of(List.of(CriterionName.values()), importances).isEmpty()) {
+            report.problem(
+                    "importance",
+                    "no weights agree with all of these statements",
+                    "take out one of those that lead in a circle");
+            return List.of();
+        }
+        return importances;
+    }
+
+    private Optional<Importance> importance(int index, String said) {
+        String path = DocumentPlaces.item("importance", index);
+        Matcher parts = OVER.matcher(said.strip());
+        if (!parts.matches()) {
+            report.problem(
+                    path,
+                    "\"" + said + "\" does not say what matters more than what",
+                    "write: weight over cost");
+            return Optional.empty();
+        }
+        Optional<CriterionName> heavier = criterion(path, parts.group(1));
+        Optional<CriterionName> lighter = criterion(path, parts.group(2));
+        return heavier.flatMap(h -> lighter.map(l -> new Importance(h, l)));
+    }
+
+    private Optional<CriterionName> criterion(String path, String key) {
+        Optional<CriterionName> known = StudyEntry.criterion(key);
+        if (known.isEmpty()) {
+            report.unknown(new Spot(path, 0), "criterion", key, keys());
+        }
+        return known;
+    }
+
+    private static List<String> keys() {
+        return List.of(CriterionName.values()).stream().map(StudyEntry::key).toList();
+    }
+
+    private List<Study.Weight> weights(List<Importance> known) {
+        List<Study.Weight> weights = weights();
+        if (study.weights().isEmpty() && !known.isEmpty()) {
+            return MeanWeights.of(List.of(CriterionName.values()), known).orElse(weights);
+        }
+        known.stream()
+                .filter(k -> weight(weights, k.heavier()) < weight(weights, k.lighter()))
+                .forEach(this::contradicted);
+        return weights;
+    }
+
+    private void contradicted(Importance known) {
+        report.problem(
+                DocumentPlaces.under("weights", StudyEntry.key(known.lighter())),
+                "it weighs more than "
+                        + StudyEntry.key(known.heavier())
+                        + ", and importance says the reverse",
+                "change a weight, or take the statement out");
+    }
+
+    private static double weight(List<Study.Weight> weights, CriterionName criterion) {
+        return weights.stream()
+                .filter(w -> w.criterion() == criterion)
+                .mapToDouble(Study.Weight::weight)
+                .sum();
+    }
+
     private List<Study.Weight> weights() {
         if (study.weights().isEmpty()) {
             return List.of(CriterionName.values()).stream()
@@ -97,10 +196,6 @@ public final class PreferencesReader {
     }
 
     private void unknownCriterion(String key) {
-        report.unknown(
-                Spot.atKey(DocumentPlaces.under("weights", key)),
-                "criterion",
-                key,
-                List.of(CriterionName.values()).stream().map(StudyEntry::key).toList());
+        report.unknown(Spot.atKey(DocumentPlaces.under("weights", key)), "criterion", key, keys());
     }
 }

@@ -14,8 +14,11 @@ public final class UsualScales {
 
     private static final double ENGINE_STOPS = 20;
     private static final double PILOT_NEEDED = 30;
-    private static final double COMPLEXITY_ENOUGH = 100;
-    private static final double COMPLEXITY_ACCEPTABLE = 300;
+
+    /** A protector, a wire out and one back, and a switch, for each input of a load. */
+    private static final double COMPLEXITY_OF_A_FEED = 5;
+
+    private static final double TIMES_ACCEPTABLE = 3;
     private static final double COST_ENOUGH = 1000;
     private static final double COST_ACCEPTABLE = 3000;
     private static final double KILOGRAMS_ENOUGH = 10;
@@ -48,12 +51,7 @@ public final class UsualScales {
                             "as good as needed is none; 30 is as much as a pilot could practise");
             case ENDURANCE -> endurance(study);
             case WEIGHT -> weight(study);
-            case COMPLEXITY ->
-                    guess(
-                            criterion,
-                            COMPLEXITY_ACCEPTABLE,
-                            COMPLEXITY_ENOUGH,
-                            "about one simple feed for each load, and three times that");
+            case COMPLEXITY -> complexity(study);
             case COST ->
                     guess(
                             criterion,
@@ -61,6 +59,18 @@ public final class UsualScales {
                             COST_ENOUGH,
                             "the prices of the catalogue are guesses, too");
         };
+    }
+
+    private static ValueScale complexity(Study study) {
+        int inputs = study.aircraft().loads().stream().mapToInt(load -> load.inputs().size()).sum();
+        double feeds = COMPLEXITY_OF_A_FEED * Math.max(1, inputs);
+        return guess(
+                CriterionName.COMPLEXITY,
+                TIMES_ACCEPTABLE * feeds,
+                feeds,
+                "from three times as much to a protector, two wires and a switch for each of "
+                        + inputs
+                        + " inputs of loads");
     }
 
     private static ValueScale guess(

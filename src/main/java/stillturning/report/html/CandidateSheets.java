@@ -59,9 +59,18 @@ final class CandidateSheets {
                 burdens(appraisal.measures().burdens()),
                 new Counts(
                         appraisal.measures().complexity().counts().entrySet().stream()
-                                .map(e -> new Fact(e.getKey(), String.valueOf(e.getValue())))
+                                .map(
+                                        e ->
+                                                new Fact(
+                                                        e.getKey().words(),
+                                                        String.valueOf(e.getValue())))
                                 .toList(),
-                        String.valueOf(appraisal.measures().complexity().index())),
+                        Formats.fixed(
+                                appraisal
+                                        .measures()
+                                        .complexity()
+                                        .index(study.goals().preferences().complexity()),
+                                1)),
                 flight(appraisal.flight()),
                 beside(appraisal),
                 outcomes(number, appraisal),

@@ -6,11 +6,15 @@ import static stillturning.report.json.VerdictShapes.LASTING;
 import static stillturning.report.json.VerdictShapes.OUTCOME;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.Cases;
 import stillturning.assess.Appraisal.Measures;
 import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.assess.PilotBurden;
 import stillturning.assess.SheddingEndurances;
 import stillturning.assess.ranking.Contribution;
 import stillturning.assess.ranking.RankingResult;
@@ -160,15 +164,36 @@ final class CandidateShapes {
                     .text("warning", MissingWarnings.Missing::warning)
                     .texts("failures", MissingWarnings.Missing::failures);
 
+    private static final JsonShape<PilotBurden.Task> TASK =
+            JsonShape.<PilotBurden.Task>named("pilotTask")
+                    .text("name", PilotBurden.Task::name)
+                    .texts("when", PilotBurden.Task::when)
+                    .says("Cues that ask for it; none for the drill.")
+                    .texts("acts", PilotBurden.Task::acts)
+                    .number("dueSeconds", PilotBurden.Task::dueSeconds)
+                    .says("From the cue to the first act (s); null for the drill.")
+                    .flag("byHeart", PilotBurden.Task::byHeart);
+
+    private static Map<String, Integer> counts(Measures measures) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        measures.complexity().counts().forEach((count, many) -> counts.put(count.words(), many));
+        return counts;
+    }
+
     private static final JsonShape<Measures> BURDEN =
             JsonShape.<Measures>named("burden")
                     .number("kilograms", m -> m.burdens().kilograms())
                     .number("cableKilograms", m -> m.burdens().cableKilograms())
                     .number("cableMetres", m -> m.burdens().cableMetres())
                     .number("price", m -> m.burdens().price())
-                    .whole("complexityIndex", m -> m.complexity().index())
-                    .says("Sum of the counts.")
-                    .map("complexityCounts", JsonTypes.WHOLE, m -> m.complexity().counts());
+                    .maybe(
+                            "complexityIndex",
+                            JsonTypes.NUMBER,
+                            m -> Optional.ofNullable(m.values().get(CriterionName.COMPLEXITY)))
+                    .says("Sum of the counts, each times the study's weight of it.")
+                    .map("complexityCounts", JsonTypes.WHOLE, CandidateShapes::counts)
+                    .list("pilotTasks", TASK, m -> m.pilot().tasks())
+                    .says("What the pilot has to do, procedure by procedure.");
 
     static final JsonShape<Ranked> CANDIDATE =
             JsonShape.<Ranked>named("candidate")

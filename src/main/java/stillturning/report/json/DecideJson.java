@@ -3,6 +3,7 @@ package stillturning.report.json;
 import static stillturning.report.json.CandidateShapes.CANDIDATE;
 import static stillturning.report.json.CandidateShapes.CRITERION;
 import static stillturning.report.json.CandidateShapes.criterion;
+import static stillturning.report.json.JsonTypes.word;
 
 import java.util.List;
 import java.util.Optional;
@@ -70,6 +71,9 @@ final class DecideJson {
                     .field("criterion", CRITERION, c -> criterion(c.criterion()))
                     .number("fromWeight", WeightChange::from)
                     .number("toWeight", WeightChange::to)
+                    .says("The present weight where first place is shared.")
+                    .field("direction", word(WeightChange.Direction.class), WeightChange::direction)
+                    .says("Which way the weight goes for the new leader to be ahead.")
                     .text("newLeader", WeightChange::newLeader);
 
     private static final JsonShape<Optional<RankingResult>> ROBUSTNESS =
@@ -77,12 +81,12 @@ final class DecideJson {
                     .whole(
                             "weightings",
                             r -> r.map(ranked -> ranked.robustness().weightings()).orElse(0))
-                    .says("How many weightings were drawn.")
+                    .says("How many weightings were tried, evenly from all that are admissible.")
                     .maybe(
                             "shareError",
                             JsonTypes.NUMBER,
                             r -> r.map(ranked -> ranked.robustness().shareError()))
-                    .says("Half width of the 95 % interval of a share.")
+                    .says("Half width of the 95 % interval of the least exact share.")
                     .list(
                             "unseatedBy",
                             CHANGE,

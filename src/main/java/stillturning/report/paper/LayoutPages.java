@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import stillturning.assess.Appraisal;
 import stillturning.model.Candidate;
+import stillturning.model.goal.ComplexityCount;
 import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.oneline.CandidateDrawing;
 import stillturning.report.page.Block;
@@ -53,7 +54,7 @@ final class LayoutPages {
         return blocks;
     }
 
-    private static Fact count(Map.Entry<String, Integer> count) {
-        return new Fact(count.getKey(), String.valueOf(count.getValue()));
+    private static Fact count(Map.Entry<ComplexityCount, Integer> count) {
+        return new Fact(count.getKey().words(), String.valueOf(count.getValue()));
     }
 }

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment;
+import stillturning.assess.PilotBurden;
 import stillturning.assess.ranking.Comparison;
 import stillturning.assess.ranking.CriterionDifference;
 import stillturning.assess.ranking.RankingResult;
@@ -124,9 +125,13 @@ final class SideBySide {
                         value(values, CriterionName.ENDURANCE),
                         value(values, CriterionName.WEIGHT),
                         value(values, CriterionName.COST),
-                        appraisal.measures().complexity().pilotActions()
-                                + ", "
-                                + appraisal.measures().complexity().urgentActions()));
+                        acts(appraisal.measures().pilot())));
+    }
+
+    /** All that the pilot may have to do, and how many of these acts by heart. */
+    private static String acts(PilotBurden pilot) {
+        int byHeart = pilot.byHeart().size();
+        return (byHeart + pilot.withTimeInHand().size()) + ", " + byHeart;
     }
 
     private String why(Appraisal appraisal) {

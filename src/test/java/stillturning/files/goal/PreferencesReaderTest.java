@@ -12,6 +12,8 @@ import org.junit.jupiter.api.io.TempDir;
 import stillturning.files.SampleStudy;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
+import stillturning.model.goal.ComplexityCount;
+import stillturning.model.goal.ComplexityWeights;
 import stillturning.model.goal.UsualScales;
 import stillturning.model.goal.ValueScale;
 
@@ -74,5 +76,43 @@ class PreferencesReaderTest {
         assertTrue(told.contains("criteria.endurance.enough"), told);
         assertTrue(told.contains("criteria.cost.halfway"), told);
         assertEquals(3, told.lines().filter(line -> line.contains("criteria.")).count(), told);
+    }
+
+    @Test
+    void whatIsKnownOfTheOrderGivesWeightsWhereNoneAreWritten() throws IOException {
+        String unweighted = SampleStudy.STUDY.replace("weights: {endurance: 2}\n", "");
+        String order =
+                """
+                importance: [engine-stops over pilot-needed, pilot-needed over endurance,
+                  endurance over weight, weight over complexity, complexity over cost]
+                """;
+        Study study =
+                SampleStudy.read(folder, unweighted + order, SampleStudy.ONE).study().orElseThrow();
+        // rank-order centroid of six: (1 + 1/2 + ... + 1/6) / 6 down to 1/36 (F. Barron,
+        // B. Barrett 1996, from memory; computed here)
+        assertEquals(2.45 / 6, study.goals().weights().get(0).weight(), 1e-12);
+        assertEquals(1 / 36.0, study.goals().weights().get(5).weight(), 1e-12);
+    }
+
+    @Test
+    void statementsThatContradictEachOtherOrTheWeightsAreTold() throws IOException {
+        String circle = told("importance: [weight over cost, cost over weight]\n");
+        assertTrue(circle.contains("no weights agree with all of these statements"), circle);
+        String strange = told("importance: [weight over comfort, weight]\n");
+        assertTrue(strange.contains("there is no criterion \"comfort\""), strange);
+        assertTrue(strange.contains("write: weight over cost"), strange);
+        String reverse = told("importance: [weight over endurance]\n");
+        assertTrue(reverse.contains("weights.endurance"), reverse);
+    }
+
+    @Test
+    void weightsOfComplexityAreRead() throws IOException {
+        Study study = study("complexity: {wire-ends: 0.25, urgent-acts: 4}\n");
+        ComplexityWeights weights = study.goals().preferences().complexity();
+        assertEquals(0.25, weights.of(ComplexityCount.WIRE_ENDS));
+        assertEquals(4, weights.of(ComplexityCount.URGENT_ACTS));
+        assertEquals(1, weights.of(ComplexityCount.PARTS));
+        String strange = told("complexity: {bolts: 2}\n");
+        assertTrue(strange.contains("there is no count \"bolts\""), strange);
     }
 }

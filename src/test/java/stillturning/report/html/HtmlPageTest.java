@@ -27,6 +27,8 @@ import stillturning.assess.NothingBroken;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.failure.FailureCatalogue;
+import stillturning.model.goal.ComplexityWeights;
+import stillturning.quantity.Formats;
 import stillturning.report.Cautions;
 import stillturning.report.NormalFlightTexts;
 import stillturning.report.RankingOrder;
@@ -243,10 +245,14 @@ class HtmlPageTest {
     @Test
     void complexityIsTheStatedSum() throws Exception {
         for (Appraisal appraisal : ASSESSMENT.appraisals()) {
-            int index = appraisal.measures().complexity().index();
+            String index =
+                    Formats.fixed(
+                            appraisal.measures().complexity().index(ComplexityWeights.USUAL), 1);
             assertTrue(
                     PAGE.replaceAll("\\s", "")
-                            .contains("index:theirsum</th><tdclass=\"num\">" + index),
+                            .contains(
+                                    "index:theirsum,eachtimesitsweight</th><tdclass=\"num\">"
+                                            + index),
                     appraisal.candidate().id());
         }
     }
