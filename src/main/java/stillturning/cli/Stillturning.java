@@ -28,7 +28,7 @@ import stillturning.cli.terminal.ProgramVersion;
             "0:fine",
             "1:a hard requirement is missed (decide, explain: by the first in the ranking, so by"
                     + " every candidate; check: the engine does not run with nothing wrong; size: a"
-                    + " limit is broken)",
+                    + " limit is broken; any: a protector lets its wire burn)",
             "2:bad input: arguments, study, or a file in the way",
             "3:internal error"
         },

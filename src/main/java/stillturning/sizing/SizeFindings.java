@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stillturning.model.Phase;
+import stillturning.model.wiring.Ampacity;
 import stillturning.model.wiring.Limits;
 import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
@@ -87,18 +88,20 @@ final class SizeFindings {
         if (size.worst().amps() > size.can().amps() + ROUNDING_AMPS) {
             thicker(Rule.AMPACITY, size, "", size.worst().amps(), size.can().amps(), size.worst());
         }
-        size.guard()
-                .filter(g -> !g.suits())
-                .ifPresent(
-                        g ->
-                                thicker(
-                                        Rule.CHART,
-                                        size,
-                                        g.part(),
-                                        g.ratedAmps(),
-                                        g.largestAmps().orElse(0.0),
-                                        Carried.NOTHING));
+        size.guard().filter(g -> !g.suits()).ifPresent(g -> unsuitable(size, g));
         shorted(size);
+    }
+
+    private void unsuitable(WireSize size, WireSize.Guard guard) {
+        double best = Ampacity.inBestPlace(size.wire().cable());
+        boolean burns = guard.inLine() && guard.ratedAmps() > best;
+        thicker(
+                burns ? Rule.PROTECTS_NOTHING : Rule.CHART,
+                size,
+                guard.part(),
+                guard.ratedAmps(),
+                burns ? best : guard.largestAmps().orElse(0.0),
+                Carried.NOTHING);
     }
 
     private void shorted(WireSize size) {

@@ -26,6 +26,12 @@
  *       rating, and is worth a look from 80 % on (common practice). What is so with nothing wrong
  *       comes before what it takes a short to show. Held by {@code SizingTest} and {@code
  *       ReplayTest}.
+ *   <li><b>A protector that lets its wire burn is a mistake that can be computed.</b> A rating
+ *       above what the wire carries alone in free air at 20 °C until its insulation is at 150 °C
+ *       protects nothing wherever the wire lies, for a protector carries its rating without end
+ *       ({@code Unguarded}). It comes first in every answer and gives the exit code of a finding.
+ *       Turned down: refusing the study, since one slip then hides every other answer, the remedy's
+ *       among them; and a second look, since nobody means it. Held by {@code MistakesTest}.
  * </ul>
  */
 @NullMarked

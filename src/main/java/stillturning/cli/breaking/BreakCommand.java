@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stillturning.cli.study.FoundStudy;
+import stillturning.cli.study.Mistakes;
 import stillturning.cli.study.StudyArgument;
 import stillturning.cli.terminal.Answer;
 import stillturning.cli.terminal.CommandContext;
@@ -60,7 +61,12 @@ public final class BreakCommand implements Callable<Integer> {
         BreakQuestion question = BreakQuestion.of(options);
         FoundStudy found = asked.sound(context).only(candidate);
         Answer answer = question.answer(new BreakRequest(options, found, context));
-        new Output(context).answer(answer, asked.json());
-        return ExitCode.FINE;
+        Output out = new Output(context);
+        Mistakes mistakes = found.mistakes();
+        if (!asked.json()) {
+            mistakes.print(out);
+        }
+        out.answer(answer, asked.json());
+        return mistakes.exitCode(ExitCode.FINE);
     }
 }

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import stillturning.cli.check.StudyCheck.Flying;
 import stillturning.cli.size.SizeText;
+import stillturning.cli.study.Mistakes;
 import stillturning.cli.study.ProblemText;
 import stillturning.cli.study.StudyAssessment;
 import stillturning.cli.terminal.Output;
@@ -71,10 +72,14 @@ final class CheckText {
     }
 
     private void sound(Study study) {
+        Mistakes mistakes = check.mistakes(study);
+        mistakes.print(out);
         int candidates = study.candidates().size();
         out.line(
                 study.heading().title()
-                        + ": no problem in "
+                        + (mistakes.candidates() > 0
+                                ? ": no other problem in "
+                                : ": no problem in ")
                         + candidates
                         + (candidates == 1 ? " candidate" : " candidates"));
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import stillturning.assess.Assess;
 import stillturning.assess.HarmfulMoves;
 import stillturning.assess.NothingBroken;
+import stillturning.cli.study.Mistakes;
 import stillturning.cli.terminal.ExitCode;
 import stillturning.dossier.SizedCandidates;
 import stillturning.files.ReadStudy;
@@ -96,12 +97,15 @@ record StudyCheck(ReadStudy read, List<Flying> flying, List<SizingReport> sizes)
                 .orElseGet(() -> new StudyCheck(read, List.of(), List.of()));
     }
 
+    /** What is wrong though it can be computed. */
+    Mistakes mistakes(Study study) {
+        return Mistakes.in(study, read);
+    }
+
     int exitCode() {
-        if (read.study().isEmpty()) {
-            return ExitCode.BAD_INPUT;
-        }
-        return flying.stream().allMatch(Flying::engineRunsOn)
-                ? ExitCode.FINE
-                : ExitCode.REQUIREMENT_MISSED;
+        boolean runs = flying.stream().allMatch(Flying::engineRunsOn);
+        return read.study()
+                .map(s -> mistakes(s).exitCode(runs ? ExitCode.FINE : ExitCode.REQUIREMENT_MISSED))
+                .orElse(ExitCode.BAD_INPUT);
     }
 }

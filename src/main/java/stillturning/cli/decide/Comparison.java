@@ -7,6 +7,7 @@ import stillturning.assess.Guesses;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
 import stillturning.cli.study.FoundStudy;
+import stillturning.cli.study.Mistakes;
 import stillturning.cli.study.StudyAssessment;
 import stillturning.cli.terminal.Answer;
 import stillturning.cli.terminal.CommandContext;
@@ -26,23 +27,29 @@ import stillturning.report.terminal.TerminalTables;
 /**
  * The candidates of a study ranked.
  *
+ * @param mistakes what is wrong before anything fails
  * @param guesses which guesses matter, if that was asked
  */
-record Comparison(Assessment assessment, Optional<Guesses> guesses) implements Answer {
+record Comparison(Mistakes mistakes, Assessment assessment, Optional<Guesses> guesses)
+        implements Answer {
 
     static Comparison of(FoundStudy found, GuessOptions guesses, CommandContext context) {
         Assessment assessment = StudyAssessment.of(found.study(), context);
-        return new Comparison(assessment, guesses.tried(found, assessment, context));
+        return new Comparison(
+                found.mistakes(), assessment, guesses.tried(found, assessment, context));
     }
 
-    /** Whether the first in the ranking misses a hard requirement, or nothing could be ranked. */
+    /**
+     * Whether the first in the ranking misses a hard requirement, nothing could be ranked, or
+     * something is wrong before anything fails.
+     */
     int exitCode() {
         boolean leaderMeetsAll =
                 assessment
                         .ranking()
                         .map(ranking -> ranking.leader().missedGates().isEmpty())
                         .orElse(false);
-        return leaderMeetsAll ? ExitCode.FINE : ExitCode.REQUIREMENT_MISSED;
+        return mistakes.exitCode(leaderMeetsAll ? ExitCode.FINE : ExitCode.REQUIREMENT_MISSED);
     }
 
     @Override
@@ -53,6 +60,7 @@ record Comparison(Assessment assessment, Optional<Guesses> guesses) implements A
     /** Title, what cannot be computed, requirements, ranking, reasons and guesses. */
     @Override
     public void print(Output out) {
+        mistakes.print(out);
         StudyAssessment.heading(assessment, out);
         assessment.ranking().ifPresent(ranking -> leader(ranking, out));
         if (withoutRequirements()) {

@@ -59,10 +59,11 @@ public final class RunUpCommand implements Callable<Integer> {
         if (asked.json()) {
             out.raw(JsonReport.runUp(found.study(), work.found(), work.reasons()));
         } else {
+            found.mistakes().print(out);
             work.found().forEach(card -> print(found.study().heading(), card, out));
             JointSheets.leftOut(work, out);
         }
-        return ExitCode.FINE;
+        return found.mistakes().exitCode(ExitCode.FINE);
     }
 
     /** A card to be cut out, so each has its own caution. */

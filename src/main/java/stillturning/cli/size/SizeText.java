@@ -71,10 +71,11 @@ public final class SizeText {
                 + FindingWords.mend(f);
     }
 
-    /** Each finding that breaks a limit, in words. */
+    /** Each finding that breaks a limit, in words, without those that come before any answer. */
     public List<String> wrong(SizingReport report) {
         return report.findings().stream()
                 .filter(f -> f.rule().gravity() == Rule.Gravity.WRONG)
+                .filter(f -> f.rule() != Rule.PROTECTS_NOTHING)
                 .map(f -> inWords(report, f))
                 .toList();
     }

@@ -69,6 +69,11 @@ public record FoundStudy(Study study, ReadStudy read, StudyReader reader) {
         return new FoundStudy(some, read, reader);
     }
 
+    /** What is a mistake in its candidates though they can be computed. */
+    public Mistakes mistakes() {
+        return Mistakes.in(study, read);
+    }
+
     public Chances chances() {
         return read.chances();
     }

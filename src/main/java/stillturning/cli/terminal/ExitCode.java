@@ -6,7 +6,10 @@ public final class ExitCode {
     /** Done, nothing to object to. */
     public static final int FINE = 0;
 
-    /** Done, and a hard requirement is missed: by the leader, or by normal flight itself. */
+    /**
+     * Done, and something is wrong: the leader misses a hard requirement, normal flight itself
+     * does, or a protector lets its wire burn.
+     */
     public static final int REQUIREMENT_MISSED = 1;
 
     /** The arguments, the study or the files around it are not as they should be. */

@@ -2,7 +2,6 @@ package stillturning.files.candidate;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,7 +15,6 @@ import stillturning.files.entry.PartEntry;
 import stillturning.files.entry.RunText.NewWire;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Terminal;
-import stillturning.model.wiring.Ampacity;
 import stillturning.parts.Cable;
 import stillturning.parts.Protection;
 import stillturning.quantity.Dimension;
@@ -25,9 +23,6 @@ import stillturning.quantity.WireGauge;
 
 /** Chooses the gauges of one run's wires. */
 final class RunGauges {
-
-    /** From air at 20 °C to the 150 °C that airframe insulation stands. */
-    private static final double BEST_KELVINS = 130;
 
     private final Site site;
     private final Line line;
@@ -144,10 +139,7 @@ final class RunGauges {
         Optional<Protection> protection = protection();
         for (Stop stop : stops) {
             Optional<Cable> size = gaugeOf(stop).flatMap(Cable::of);
-            if (size.isPresent() && protection.filter(p -> burns(size.get(), p)).isPresent()) {
-                tellBurning(line.spot(stop.item().orElseThrow()), size.get(), protection.get());
-            } else if (size.isPresent()
-                    && protection.filter(p -> !p.suits(size.get())).isPresent()) {
+            if (size.isPresent() && protection.filter(p -> !p.suits(size.get())).isPresent()) {
                 site.report()
                         .remark(
                                 line.spot(stop.item().orElseThrow()),
@@ -158,37 +150,6 @@ final class RunGauges {
         if (use.backMetres().isPresent() && protection.isEmpty()) {
             site.report().remark(new Spot(line.path(), 0), "nothing protects this feed");
         }
-    }
-
-    /** Whether it carries without end what is too much for the wire even in the best of places. */
-    private static boolean burns(Cable size, Protection protection) {
-        return protection.ratedAmps() > Ampacity.freeAirAmps(size, BEST_KELVINS);
-    }
-
-    private void tellBurning(Spot spot, Cable size, Protection protection) {
-        double most = Ampacity.freeAirAmps(size, BEST_KELVINS);
-        site.report()
-                .problem(
-                        spot,
-                        String.format(
-                                Locale.ROOT,
-                                "a %s protects nothing here: AWG %s alone in free air at 20 °C"
-                                        + " carries %.0f A before its insulation is at 150 °C, and"
-                                        + " the protector never opens at %.1f times that",
-                                CableSizes.inWords(protection),
-                                size.awg(),
-                                most,
-                                protection.ratedAmps() / most),
-                        protection
-                                .largestFor(size)
-                                .map(
-                                        amps ->
-                                                "take one of at most "
-                                                        + Quantity.of(amps, Dimension.CURRENT)
-                                                                .written()
-                                                        + " (AC 43.13-1B table 11-3), or a thicker"
-                                                        + " wire")
-                                .orElse("take a thicker wire"));
     }
 
     /** Gauge of each wire. */

@@ -24,6 +24,9 @@ public final class Ampacity {
     private static final double FREE_AIR_CIRCULAR_MILS = 3831;
     private static final double FREE_AIR_KELVINS = 150;
 
+    /** From air at 20 °C to the 150 °C that airframe insulation stands. */
+    private static final double BEST_KELVINS = 130;
+
     /** Through 47 A of No. 14 (read) and 21.5 A of No. 20 at 140 K (from memory). Computed here. */
     private static final double AREA_EXPONENT = 0.65;
 
@@ -76,8 +79,17 @@ public final class Ampacity {
                 * bundleFactor(place.wires, place.loading);
     }
 
+    /**
+     * Current (A) that a wire carries in the best of places: alone, in free air at sea level and 20
+     * °C, until it is as hot as airframe insulation stands, 150 °C. A protector of a larger rating
+     * lets it burn wherever it lies, for a protector carries its rating without end.
+     */
+    public static double inBestPlace(Cable cable) {
+        return freeAirAmps(cable, BEST_KELVINS);
+    }
+
     /** Current of a single wire in free air (A) that warms it by so much (K). */
-    public static double freeAirAmps(Cable cable, double kelvins) {
+    static double freeAirAmps(Cable cable, double kelvins) {
         return FREE_AIR_AMPS
                 * Math.pow(cable.circularMils() / FREE_AIR_CIRCULAR_MILS, AREA_EXPONENT)
                 * Math.sqrt(Math.max(0, kelvins) / FREE_AIR_KELVINS);

@@ -1,6 +1,7 @@
 package stillturning.report.sizes;
 
 import java.util.Locale;
+import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.table.Unit;
@@ -47,12 +48,21 @@ public final class FindingWords {
                 .orElseGet(() -> about(f));
     }
 
+    /** What it is about, where no wire has been laid yet; a wire with its size. */
+    public static String about(Candidate candidate, SizeFinding f) {
+        return candidate
+                .wire(f.part())
+                .map(wire -> f.part() + ", AWG " + wire.cable().awg())
+                .orElseGet(() -> about(f));
+    }
+
     private static String about(SizeFinding f) {
         return switch (f.rule()) {
             case ALTERNATOR, ALTERNATOR_SHARE -> "alternators";
             case MAIN_POWER -> f.part() + " to " + f.other();
             case ENGINE_DUTY,
                     ENGINE_MARGIN,
+                    PROTECTS_NOTHING,
                     AMPACITY,
                     UNPROTECTED,
                     CHART,
@@ -82,6 +92,7 @@ public final class FindingWords {
         String found = amps(f.found());
         String allowed = amps(f.allowed());
         return switch (f.rule()) {
+            case PROTECTS_NOTHING -> protectsNothing(f);
             case AMPACITY ->
                     tooHot(f)
                             ? "carries " + found + when + HOTTER
@@ -223,6 +234,17 @@ public final class FindingWords {
                 : guarded + "has none for this size";
     }
 
+    private static String protectsNothing(SizeFinding f) {
+        return f.other()
+                + " ("
+                + amps(f.found())
+                + ") protects nothing here: alone in free air at 20 °C the wire carries "
+                + amps(f.allowed())
+                + " until its insulation is at 150 °C, and the protector never opens at "
+                + Formats.fixed(f.found() / f.allowed(), 1)
+                + " times that";
+    }
+
     private static String cranking(SizeFinding f) {
         String conditions = f.rule() == Rule.CRANKING ? "" : " (" + f.when().phase() + ")";
         return "stops while the starter turns"
@@ -235,19 +257,20 @@ public final class FindingWords {
 
     /** What mends it. */
     public static String mend(SizeFinding f) {
+        if (f.rule() == Rule.PROTECTS_NOTHING) {
+            return "a smaller protector, or a thicker wire"
+                    + f.mend().map(m -> ": " + sized(m)).orElse("");
+        }
         if (f.mend().isPresent()) {
             Mend mend = f.mend().get();
             String of = mend.part().equals(f.part()) ? "" : "for " + mend.part() + ": ";
-            return of
-                    + mend.fold(
-                            gauge -> "AWG " + gauge.awg(),
-                            rating -> Formats.significant(rating.amps(), 2) + " A");
+            return of + sized(mend);
         }
         if (tooHot(f)) {
             return "lead it through a cooler place, or take insulation that stands the heat";
         }
         return switch (f.rule()) {
-            case AMPACITY, CHART, DROP, MAIN_POWER ->
+            case PROTECTS_NOTHING, AMPACITY, CHART, DROP, MAIN_POWER ->
                     "no size of the table does: shorten it, split it, or use a smaller protector";
             case HEAT, HEAT_IF_SLOW -> "a faster protector, or thicker wire";
             case UNPROTECTED -> "put a protector where its current comes from";
@@ -267,6 +290,12 @@ public final class FindingWords {
             case UNRATED -> "find out its rating";
             case UNPROTECTED_BY_CUSTOM -> "keep it short, tied down, and away from edges";
         };
+    }
+
+    private static String sized(Mend mend) {
+        return mend.fold(
+                gauge -> "AWG " + gauge.awg(),
+                rating -> Formats.significant(rating.amps(), 2) + " A");
     }
 
     private static String when(Carried carried) {

@@ -7,6 +7,11 @@ package stillturning.sizing.result;
 public enum Rule {
     /** The same as {@link #DUTY} of a protector without which the engine stops. */
     ENGINE_DUTY(Gravity.WRONG),
+    /**
+     * The protector's rating (A) exceeds what the wire carries in the best of places (A), so that
+     * it burns before the protector opens.
+     */
+    PROTECTS_NOTHING(Gravity.WRONG),
     /** The wire carries more (A) than it may continuously (A). */
     AMPACITY(Gravity.WRONG),
     /** The protector carries more with nothing wrong (A) than it is rated for (A). */
