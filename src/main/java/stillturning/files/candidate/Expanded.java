@@ -1,6 +1,7 @@
 package stillturning.files.candidate;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What became of one line of a candidate's file.
@@ -19,6 +20,11 @@ public record Expanded(String path, List<Made> parts) {
     public record Made(String id, String kind, List<String> values) {
         public Made {
             values = List.copyOf(values);
+        }
+
+        /** The same with one thing more that is to be said of it. */
+        Made with(String said) {
+            return new Made(id, kind, Stream.concat(values.stream(), Stream.of(said)).toList());
         }
     }
 

@@ -2,10 +2,12 @@ package stillturning.files.candidate;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stillturning.files.candidate.RunBuilder.Laid;
@@ -41,8 +43,15 @@ final class Runs {
         }
     }
 
+    /** A wire back from a load, under the names of the run that asks for it. */
+    private record Return(String path, String prefix, Terminal ground) {}
+
     private final CandidateEntry candidate;
     private final Site site;
+
+    /** Inputs that have one return in common, by its wire. */
+    private final Map<String, String> shared = new HashMap<>();
+
     private final Map<String, List<Laid>> laid = new LinkedHashMap<>();
     private final Map<Terminal, Spot> fed = new LinkedHashMap<>();
 
@@ -94,8 +103,15 @@ final class Runs {
     /** What became of each line. */
     List<Expanded> expanded() {
         return laid.entrySet().stream()
-                .map(e -> new Expanded(e.getKey(), e.getValue().stream().map(Laid::shown).toList()))
+                .map(e -> new Expanded(e.getKey(), e.getValue().stream().map(this::shown).toList()))
                 .toList();
+    }
+
+    private Expanded.Made shown(Laid laid) {
+        String inputs = shared.get(laid.id());
+        return inputs == null
+                ? laid.shown()
+                : laid.shown().with("the only return of the inputs " + inputs);
     }
 
     /** Writes down the gauges that nobody wrote. */
@@ -225,23 +241,19 @@ final class Runs {
     }
 
     private void feeds(LoadNeed load, List<Feed> feeds) {
-        Terminal minus = new Terminal(load.id(), MINUS);
-        boolean wired = site.assembly().isJoined(minus);
-        Optional<Terminal> ground = wired ? Optional.empty() : ground(load, feeds);
-        Optional<Double> back = wired ? Optional.of(0.0) : ground.flatMap(g -> metres(load, g));
+        boolean wired = site.assembly().isJoined(new Terminal(load.id(), MINUS));
+        List<Return> returns = wired ? List.of() : returns(load, feeds);
+        OptionalDouble back = returns.stream().mapToDouble(r -> metres(load, r.ground)).max();
         List<WireGauge> gauges = new ArrayList<>();
-        boolean complete = back.isPresent();
+        boolean complete = wired || back.isPresent();
         for (Feed feed : feeds) {
             Optional<Result> result = feed(load, feed, back.orElse(0.0));
             result.ifPresent(r -> gauges.addAll(r.gauges()));
             complete &= result.isPresent();
         }
-        if ((complete || site.assembly().isForDrawing()) && ground.isPresent()) {
-            giveBack(
-                    load,
-                    feeds.get(0),
-                    ground.get(),
-                    gauges.stream().max(Comparator.naturalOrder()));
+        if (complete || site.assembly().isForDrawing()) {
+            Optional<WireGauge> thickest = gauges.stream().max(Comparator.naturalOrder());
+            returns.forEach(r -> giveBack(load, r, thickest));
         }
     }
 
@@ -264,24 +276,46 @@ final class Runs {
         return result;
     }
 
-    private void giveBack(LoadNeed load, Feed feed, Terminal ground, Optional<WireGauge> thickest) {
+    private void giveBack(LoadNeed load, Return back, Optional<WireGauge> thickest) {
         Terminal minus = new Terminal(load.id(), MINUS);
         NewWire wire = new NewWire(Optional.empty(), Optional.empty(), 0);
-        Line line = new Line(feed.path(), load.id(), minus, ground, List.of(wire));
+        Line line = new Line(back.path, back.prefix, minus, back.ground, List.of(wire));
         Use use = new Use("return", Optional.of(load.demand().amps()), Optional.empty(), thickest);
-        new RunBuilder(site, line, use).build().ifPresent(r -> show(feed.path(), r));
+        Optional<Result> result = new RunBuilder(site, line, use).build();
+        result.ifPresent(r -> show(back.path, r));
+        if (load.inputs().size() > 1 && back.prefix.equals(load.id())) {
+            result.stream()
+                    .flatMap(r -> r.laid().stream())
+                    .forEach(l -> shared.put(l.id(), String.join(" and ", load.inputs())));
+        }
     }
 
-    private Optional<Double> metres(LoadNeed load, Terminal ground) {
-        Optional<String> zone = site.placement().zoneOf(ground.part());
-        return zone.map(z -> site.frame().zones().metres(load.zone(), z).orElse(0.0));
+    private double metres(LoadNeed load, Terminal ground) {
+        return site.placement()
+                .zoneOf(ground.part())
+                .flatMap(zone -> site.frame().zones().metres(load.zone(), zone))
+                .orElse(0.0);
+    }
+
+    /** Each input's own return where the feeds of several say one, or else one for all of them. */
+    private List<Return> returns(LoadNeed load, List<Feed> feeds) {
+        List<Feed> backs = feeds.stream().filter(f -> f.run.back().isPresent()).toList();
+        if (backs.size() < 2) {
+            return ground(load, feeds, backs).stream()
+                    .map(g -> new Return(feeds.get(0).path(), load.id(), g))
+                    .toList();
+        }
+        return backs.stream()
+                .flatMap(
+                        f ->
+                                landing(f.run.back().orElseThrow(), f.path()).stream()
+                                        .map(g -> new Return(f.path(), f.prefix(), g)))
+                .toList();
     }
 
     /** Ground point at which a load's return lands; absent after a problem was told. */
-    private Optional<Terminal> ground(LoadNeed load, List<Feed> feeds) {
-        List<Feed> backs = feeds.stream().filter(f -> f.run.back().isPresent()).toList();
+    private Optional<Terminal> ground(LoadNeed load, List<Feed> feeds, List<Feed> backs) {
         if (!backs.isEmpty()) {
-            refuseSeveral(backs);
             return landing(backs.get(0).run.back().orElseThrow(), backs.get(0).path());
         }
         String path = DocumentPlaces.under("returns", load.zone());
@@ -306,16 +340,6 @@ final class Runs {
                         point < 0 ? Optional.empty() : Optional.of(named.substring(point + 1)),
                         0),
                 path);
-    }
-
-    private void refuseSeveral(List<Feed> backs) {
-        for (Feed feed : backs.subList(1, backs.size())) {
-            site.report()
-                    .problem(
-                            new Spot(feed.path(), feed.run.back().orElseThrow().offset()),
-                            "a load has one return, and " + backs.get(0).path() + " says where",
-                            "take one of the two out");
-        }
     }
 
     private Optional<Terminal> landing(Anchor anchor, String path) {

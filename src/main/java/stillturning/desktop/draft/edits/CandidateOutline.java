@@ -25,11 +25,12 @@ final class CandidateOutline {
             return DocumentPlaces.under(section, key);
         }
 
-        /** Names of the parts that it makes; a feed makes its load's return too. */
+        /** Names of the parts that it makes; a feed makes its load's return, or one of its own. */
         Set<String> makes() {
             Set<String> names = new LinkedHashSet<>(line.makes(Naming.prefix(key)));
             if (section.equals(FEEDS)) {
                 names.add(Naming.part(key) + "-return");
+                names.add(Naming.prefix(key) + "-return");
             }
             return names;
         }
@@ -59,6 +60,25 @@ final class CandidateOutline {
     /** The kind of a part, in the word of the files. */
     Optional<String> kind(String part) {
         return all.under(PARTS).under(part).text("is");
+    }
+
+    /** Whether the aircraft's metal leads its returns; absent where no ground is written. */
+    Optional<Boolean> usesStructure() {
+        List<String> grounds =
+                parts().keySet().stream()
+                        .filter(part -> kind(part).filter("ground"::equals).isPresent())
+                        .toList();
+        return grounds.isEmpty()
+                ? Optional.empty()
+                : Optional.of(grounds.stream().anyMatch(this::isOnStructure));
+    }
+
+    private boolean isOnStructure(String ground) {
+        return all.under(PARTS)
+                .under(ground)
+                .text("on-structure")
+                .filter("yes"::equals)
+                .isPresent();
     }
 
     List<Run> runs() {

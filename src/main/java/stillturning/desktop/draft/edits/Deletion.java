@@ -40,6 +40,9 @@ final class Deletion {
                                 .filter(r -> !cut.contains(r))
                                 .noneMatch(
                                         r -> Naming.part(r.key()).equals(Naming.part(run.key())));
+        if (run.section().equals(CandidateOutline.FEEDS)) {
+            gone.add(Naming.prefix(run.key()) + "-return");
+        }
         if (lastFeed) {
             gone.add(Naming.part(run.key()) + "-return");
         }
