@@ -93,7 +93,7 @@ public final class CandidateEdits {
         String id = CandidateOutline.free(part.kind, taken);
         Map<String, String> settings = new TreeMap<>(part.settings);
         if (part.kind.equals("ground")) {
-            settings.putIfAbsent("on-structure", "yes"); // one that leads nowhere cannot be read
+            settings.putIfAbsent("on-structure", onStructure(outline));
         }
         edits.put(
                 CandidateOutline.PARTS,
@@ -105,6 +105,11 @@ public final class CandidateEdits {
             edits.put(Configuration.FLIGHT.path(), id, YamlValue.text(position.get()));
         }
         return id;
+    }
+
+    /** How a new ground is bolted: one on no metal leads nowhere, unless all of them do so. */
+    private static String onStructure(CandidateOutline outline) {
+        return outline.usesStructure().orElse(true) ? "yes" : "no";
     }
 
     /**

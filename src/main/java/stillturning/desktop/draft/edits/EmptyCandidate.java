@@ -14,14 +14,19 @@ final class EmptyCandidate {
     private static final double MOST_FUSE_AMPS = 100;
 
     private final StudyOutline loads;
+    private final boolean structure;
     private final String home;
     private final Set<String> grounds = new LinkedHashSet<>();
 
-    EmptyCandidate(StudyOutline loads) throws ChangeRefused {
+    /**
+     * @param structure whether the aircraft's metal leads the returns; if not, wires do
+     */
+    EmptyCandidate(StudyOutline loads, boolean structure) throws ChangeRefused {
         if (loads.zones().isEmpty()) {
             throw new ChangeRefused("the study has no zones yet; add one, such as panel");
         }
         this.loads = loads;
+        this.structure = structure;
         this.home = loads.zones().get(0);
         grounds.add(home);
         loads.names().forEach(load -> loads.zone(load).ifPresent(grounds::add));
@@ -39,8 +44,23 @@ final class EmptyCandidate {
         }
         link(edits, "battery-minus", "from battery.minus to " + home + "-ground, wire AWG 4");
         link(edits, "battery-lead", "from battery to main-bus" + fuse() + ", wire AWG 4");
+        if (!structure) {
+            straps(edits);
+        }
         for (String load : loads.names()) {
             feeds(load, edits);
+        }
+    }
+
+    /** Where no metal does it, wires lead from every ground to that of the battery. */
+    private void straps(FileEdits edits) throws ChangeRefused {
+        for (String zone : grounds) {
+            if (!zone.equals(home)) {
+                link(
+                        edits,
+                        zone + "-strap",
+                        "from " + zone + "-ground to " + home + "-ground, wire AWG 4");
+            }
         }
     }
 
@@ -49,7 +69,7 @@ final class EmptyCandidate {
         edits.put(CandidateOutline.PARTS, "battery", part("battery", Map.of(), home, twice));
         edits.put(CandidateOutline.PARTS, "main-bus", part("bus", Map.of(), home, twice));
         for (String zone : grounds) {
-            Map<String, String> bolted = Map.of("on-structure", "yes");
+            Map<String, String> bolted = Map.of("on-structure", structure ? "yes" : "no");
             edits.put(
                     CandidateOutline.PARTS, zone + "-ground", part("ground", bolted, zone, twice));
         }

@@ -48,10 +48,19 @@ public final class StudyEdits {
         edits(); // refuses what cannot be read
         YamlDocument start = YamlDocument.of(Path.of(id + ENDING), EmptyCandidate.START);
         FileEdits edits = new FileEdits(id + ENDING, start);
-        new EmptyCandidate(new StudyOutline(study)).fill(title, edits);
+        new EmptyCandidate(new StudyOutline(study), usesStructure()).fill(title, edits);
         return new Change(
                 "New candidate " + id,
                 List.of(new Step.Create(id + ENDING, edits.document().text())));
+    }
+
+    /** Whether the aircraft's metal leads the returns of some candidate, or none says so. */
+    private boolean usesStructure() {
+        List<Boolean> said =
+                candidates.values().stream()
+                        .flatMap(c -> new CandidateOutline(c).usesStructure().stream())
+                        .toList();
+        return said.isEmpty() || said.contains(true);
     }
 
     /** A new candidate that is like another one, comments and all. */

@@ -14,10 +14,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Studies;
+import stillturning.desktop.draft.edits.CandidateEdits.NewPart;
 import stillturning.files.Starter;
 import stillturning.files.Starter.Answers;
 
@@ -50,6 +52,23 @@ class StudyEditsTest {
     void aNewCandidateOfAStartingPointReadsAtOnce(Answers answers) throws Exception {
         Studies.start(answers, folder);
         assertNewCandidateReads(Bench.open(folder));
+    }
+
+    /** Wood and composite lead no current: a chafed wire finds no ground, a return is a wire. */
+    @ParameterizedTest
+    @EnumSource(Starter.Structure.class)
+    void aNewCandidateKeepsToWhatTheAircraftIsMadeOf(Starter.Structure structure) throws Exception {
+        Answers any = startingPoints().findFirst().orElseThrow();
+        Studies.start(
+                new Answers(any.name(), any.counts(), any.protection(), any.nominal(), structure),
+                folder);
+        Bench bench = Bench.open(folder);
+        bench.make(bench.study().empty("fresh", "Fresh"));
+        bench.make(bench.shaping("fresh").add(NewPart.of("ground", "panel")));
+        assertEquals(List.of(), bench.problems());
+        boolean metal = structure == Starter.Structure.METAL;
+        assertEquals(metal, bench.text("fresh").contains("on-structure: yes"));
+        assertEquals(!metal, bench.text("fresh").contains("on-structure: no"));
     }
 
     @ParameterizedTest
