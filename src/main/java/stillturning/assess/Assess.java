@@ -13,7 +13,7 @@ import stillturning.assess.Appraisal.Measures;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment.Unassessed;
 import stillturning.assess.crosscheck.CrossCheck;
-import stillturning.assess.crosscheck.Disagreement;
+import stillturning.assess.crosscheck.SecondOpinion;
 import stillturning.assess.ranking.Ranking;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Sense;
@@ -234,10 +234,9 @@ public final class Assess {
      * Parts of a candidate without which its shape and its stories say different things of the
      * engine, in the candidate's order. The result does not depend on the number of threads.
      *
-     * @throws UntoldStory if a state on the way cannot be computed
+     * @throws UntoldStory if there is no story with nothing removed
      */
-    public static List<Disagreement> disagreements(Study study, Candidate candidate)
-            throws UntoldStory {
+    public static SecondOpinion secondOpinion(Study study, Candidate candidate) throws UntoldStory {
         return new CrossCheck(study, candidate).all();
     }
 

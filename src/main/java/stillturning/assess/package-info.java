@@ -17,7 +17,7 @@
  *       made by the caller, who knows the files ({@code GuessVariation}); the appraisal of every
  *       candidate that the change leaves equal is kept. Turned down: slopes, which say nothing
  *       about a breaker that opens or a requirement that is just met. Held by {@code GuessesTest}.
- *   <li><b>The second opinion is asked about every part.</b> {@code Assess.disagreements} removes
+ *   <li><b>The second opinion is asked about every part.</b> {@code Assess.secondOpinion} removes
  *       each part from the shape and, element by element, from the story (a bus with everything at
  *       its bar), and compares whether the engine runs once everything planned has been done. Where
  *       the two differ, each thing that only stories know ({@code StoryOnlyFact}) is taken away and

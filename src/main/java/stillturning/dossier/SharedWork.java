@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import stillturning.assess.Assess;
 import stillturning.assess.crosscheck.Disagreement;
+import stillturning.assess.crosscheck.SecondOpinion;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.model.Chances;
@@ -104,7 +105,9 @@ public final class SharedWork {
 
     private List<Disagreement> disagreements() {
         try {
-            return Assess.disagreements(study, candidate);
+            SecondOpinion opinion = Assess.secondOpinion(study, candidate);
+            opinion.untold().forEach(why -> untold.add("shape against story: " + why));
+            return opinion.disagreements();
         } catch (UntoldStory e) {
             untold.add("shape against story: " + e.getMessage());
             return List.of();

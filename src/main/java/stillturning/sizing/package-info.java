@@ -31,7 +31,7 @@
  *       protects nothing wherever the wire lies, for a protector carries its rating without end
  *       ({@code Unguarded}). It comes first in every answer and gives the exit code of a finding.
  *       Turned down: refusing the study, since one slip then hides every other answer, the remedy's
- *       among them; and a second look, since nobody means it. Held by {@code MistakesTest}.
+ *       among them; and a second look, since nobody means it. Held by {@code UnguardedTest}.
  * </ul>
  */
 @NullMarked

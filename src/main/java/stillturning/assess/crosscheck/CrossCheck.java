@@ -55,35 +55,36 @@ public final class CrossCheck {
                                 .sum();
     }
 
-    public List<Disagreement> all() throws UntoldStory {
+    /**
+     * Everything that they say differently.
+     *
+     * @throws UntoldStory if there is no story with nothing removed
+     */
+    public SecondOpinion all() throws UntoldStory {
         Timeline timeline = Timeline.quick(study, candidate);
         List<Removal> removals = Structure.removals(study.aircraft(), candidate);
         Removal nothing = removals.get(0);
         Optional<Disagreement> from = check(timeline, nothing);
         if (from.isPresent() || !nothing.supplied()) {
-            return from.stream().toList();
+            return new SecondOpinion(from.stream().toList(), List.of());
         }
         List<Told> told =
                 removals.subList(1, removals.size()).parallelStream()
                         .map(removal -> told(timeline, removal))
                         .toList();
-        List<Disagreement> all = new ArrayList<>();
-        for (Told one : told) {
-            if (one.untold.isPresent()) {
-                throw one.untold.get();
-            }
-            one.disagreement.ifPresent(all::add);
-        }
-        return all;
+        return new SecondOpinion(
+                told.stream().flatMap(one -> one.disagreement.stream()).toList(),
+                told.stream().flatMap(one -> one.untold.stream()).toList());
     }
 
-    private record Told(Optional<Disagreement> disagreement, Optional<UntoldStory> untold) {}
+    private record Told(Optional<Disagreement> disagreement, Optional<String> untold) {}
 
     private Told told(Timeline timeline, Removal removal) {
         try {
             return new Told(check(timeline, removal), Optional.empty());
         } catch (UntoldStory e) {
-            return new Told(Optional.empty(), Optional.of(e.of(failure(removal).name())));
+            String why = String.valueOf(e.of(failure(removal).name()).getMessage());
+            return new Told(Optional.empty(), Optional.of(why));
         }
     }
 

@@ -17,6 +17,8 @@ import stillturning.story.Endurance;
  * @param notLimited number of samples in which nothing ends the engine
  * @param contributors inputs that the endurance hangs on, the greatest share first
  * @param untold samples that could not be computed, each with its reason
+ * @param brokenOff samples that could only be computed up to a moment, each with its reason; they
+ *     count as engine lost, and as lasting until then
  */
 public record EnduranceRange(
         String failure,
@@ -25,7 +27,8 @@ public record EnduranceRange(
         Map<Outcome, Integer> outcomes,
         int notLimited,
         List<Contributor> contributors,
-        List<String> untold) {
+        List<String> untold,
+        List<String> brokenOff) {
 
     /** Share of samples below the low and above the high endurance. */
     public static final double TAIL = 0.05;
@@ -64,6 +67,7 @@ public record EnduranceRange(
         outcomes = Collections.unmodifiableMap(worstFirst);
         contributors = List.copyOf(contributors);
         untold = List.copyOf(untold);
+        brokenOff = List.copyOf(brokenOff);
     }
 
     /** Number of samples that could be computed. */

@@ -138,7 +138,8 @@ public final class Sampling {
                 outcomes,
                 (int) notLimited,
                 contributors,
-                untold);
+                untold,
+                verdicts.stream().flatMap(v -> v.untold().stream()).toList());
     }
 
     private static Endurance endurance(Verdict verdict) {

@@ -18,9 +18,6 @@ import java.util.stream.IntStream;
  */
 public final class CutSearch {
 
-    private static final Comparator<List<Integer>> BY_SIZE_THEN_NUMBER =
-            Comparator.<List<Integer>>comparingInt(List::size).thenComparing(CutSearch::byNumber);
-
     /** Room for an event's number in the key of a set of four. */
     private static final int EVENT_BITS = 15;
 
@@ -69,16 +66,19 @@ public final class CutSearch {
         }
         return new CutSets(
                 order,
-                done.stream().flatMap(s -> s.cuts().stream()).sorted(BY_SIZE_THEN_NUMBER).toList(),
+                done.stream()
+                        .flatMap(s -> s.cuts().stream())
+                        .sorted(CutSets.BY_SIZE_THEN_NUMBER)
+                        .toList(),
                 done.stream()
                         .flatMap(s -> s.healings().stream())
                         .sorted(
-                                Comparator.comparing(Healing::set, BY_SIZE_THEN_NUMBER)
+                                Comparator.comparing(Healing::set, CutSets.BY_SIZE_THEN_NUMBER)
                                         .thenComparingInt(Healing::by))
                         .toList(),
                 done.stream()
                         .flatMap(s -> s.untold().stream())
-                        .sorted(BY_SIZE_THEN_NUMBER)
+                        .sorted(CutSets.BY_SIZE_THEN_NUMBER)
                         .toList(),
                 done.stream().mapToLong(Searched::asked).sum(),
                 complete);
@@ -109,16 +109,6 @@ public final class CutSearch {
             key = key << EVENT_BITS | event + 1;
         }
         return key;
-    }
-
-    private static int byNumber(List<Integer> one, List<Integer> other) {
-        for (int i = 0; i < one.size(); i++) {
-            int way = one.get(i).compareTo(other.get(i));
-            if (way != 0) {
-                return way;
-            }
-        }
-        return 0;
     }
 
     /** Goes through the sets of one block. */

@@ -8,7 +8,7 @@ import stillturning.model.Study;
 import stillturning.reliability.combined.CombinedResult;
 
 /**
- * Which cut sets count.
+ * Which cut sets count: those that end the engine, and those that nobody can tell.
  *
  * @param engineOwn left out, since the engine fails by itself
  * @param neverFlown left out, since the engine does not even run on the ground
@@ -20,7 +20,7 @@ record Counting(
         Counting all = new Counting(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         EngineOwn own = new EngineOwn(study.aircraft().engine().logic(), joint.events());
         NeverFlown never = new NeverFlown(study, joint);
-        for (List<Integer> set : joint.sets().minimal()) {
+        for (List<Integer> set : joint.sets().feared()) {
             if (own.test(set)) {
                 all.engineOwn.add(set);
             } else if (never.test(set)) {

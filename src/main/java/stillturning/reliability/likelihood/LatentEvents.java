@@ -18,12 +18,13 @@ final class LatentEvents {
     private final Set<Integer> revealed = new HashSet<>();
 
     LatentEvents(CombinedResult joint, Singles singles, Card card) {
+        List<List<Integer>> alone = joint.sets().ofOrder(1);
         card.latents().stream().map(Latent::event).forEach(latent::add);
         card.checks().forEach(check -> check.reveals().forEach(seen -> revealed.add(seen.event())));
         card.unconfirmed().forEach(revealed::remove);
         for (int event = 0; event < joint.events().size(); event++) {
             if (joint.events().get(event).kind() == Event.Kind.CAUSE
-                    && !joint.sets().minimal().contains(List.of(event))) {
+                    && !alone.contains(List.of(event))) {
                 addCause(event, singles.within(joint.events().get(event)));
             }
         }

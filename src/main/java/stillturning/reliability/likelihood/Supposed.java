@@ -43,11 +43,11 @@ final class Supposed {
                 "No set counts: that says how far was searched, and not that nothing can happen.");
         sayIf(!found.complete(), "The search was called off, and sets may be missing" + LOWER);
         sayIf(
-                !found.untold().isEmpty(),
+                !found.doubted().isEmpty(),
                 "Nobody could tell what "
-                        + counted(found.untold().size(), "set")
-                        + " would do; left out"
-                        + LOWER);
+                        + counted(found.doubted().size(), "set")
+                        + " would do; counted as ending the engine"
+                        + UPPER);
         sayIf(
                 !found.healings().isEmpty(),
                 "What one more event would undo ("

@@ -46,9 +46,14 @@ public record CombinedFindings(
                 .toList();
     }
 
+    /** Whether nobody could say what an event alone comes to. */
+    public boolean isUntold(int event) {
+        return joint.sets().untold().contains(List.of(event));
+    }
+
     /**
-     * The likeliest two failures of different parts that end the engine; empty where a single one
-     * does it too.
+     * The likeliest two failures of different parts that surely end the engine; empty where a
+     * single one does it too.
      */
     public Optional<List<Integer>> likeliestPair() {
         if (!singleFailures().isEmpty()) {
@@ -57,6 +62,7 @@ public record CombinedFindings(
         return likely.worst().stream()
                 .map(share -> share.events())
                 .filter(set -> set.size() == 2 && set.stream().allMatch(this::isFailure))
+                .filter(set -> !joint.sets().untold().contains(set))
                 .filter(set -> !part(set.get(0)).equals(part(set.get(1))))
                 .findFirst();
     }

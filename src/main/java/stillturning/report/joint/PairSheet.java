@@ -121,11 +121,15 @@ public final class PairSheet {
                                 + " on the ground."));
     }
 
-    /** How many sets there are of so many events, the engine's own, and those that count. */
-    private record Counted(int order, int sets, int own, int count) {
+    /**
+     * How many sets there are of so many events, the engine's own, those that count, and those that
+     * could not be computed.
+     */
+    private record Counted(int order, int sets, int own, int count, int untold) {
 
         String words() {
-            return order == 1 ? "one event alone" : order + " events together";
+            return (order == 1 ? "one event alone" : order + " events together")
+                    + (untold == 0 ? "" : ", " + untold + " of them not computed");
         }
     }
 
@@ -134,7 +138,8 @@ public final class PairSheet {
                 order,
                 found.joint().sets().ofOrder(order).size(),
                 ofOrder(found.likely().engineOwn(), order).size(),
-                ofOrder(found.likely().sets(), order).size());
+                ofOrder(found.likely().sets(), order).size(),
+                ofOrder(found.joint().sets().doubted(), order).size());
     }
 
     private static List<List<Integer>> ofOrder(List<List<Integer>> sets, int size) {
@@ -276,6 +281,10 @@ public final class PairSheet {
             return;
         }
         blocks.add(new Heading("What could not be computed"));
+        blocks.add(
+                new Words(
+                        "Each counts as if it ended the engine, unless a part of it does or cannot be"
+                                + " computed either."));
         Map<String, List<List<Integer>>> byReason = new LinkedHashMap<>();
         for (int i = 0; i < untold.size(); i++) {
             byReason.computeIfAbsent(found.joint().untold().get(i), r -> new ArrayList<>())
@@ -333,6 +342,7 @@ public final class PairSheet {
 
     private String noPair() {
         List<Integer> singles = found.singleFailures();
+        long untold = singles.stream().filter(found::isUntold).count();
         if (singles.isEmpty()) {
             return "No two failures of different parts end this engine, its own aside.";
         }
@@ -342,6 +352,9 @@ public final class PairSheet {
                         : singles.size() + " failures alone each end")
                 + " the engine, "
                 + names.anyOf(singles)
-                + ".";
+                + "."
+                + (untold == 0
+                        ? ""
+                        : " Of them " + untold + " could not be computed, and count so.");
     }
 }

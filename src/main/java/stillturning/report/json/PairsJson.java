@@ -57,7 +57,7 @@ final class PairsJson {
                     .list("undone", UNDONE, f -> f.joint().sets().healings())
                     .says("Sets that end nothing once one more event comes.")
                     .list("untold", UNTOLD, PairsJson::untold)
-                    .says("Sets for which nobody could say.");
+                    .says("Sets for which nobody could say; they count as ending the engine.");
 
     private static final JsonShape<SetShare> SET_SHARE =
             JsonShape.<SetShare>named("setShare")

@@ -52,7 +52,11 @@ final class RangeJson {
                             .list("contributors", CONTRIBUTOR, EnduranceRange::contributors)
                             .says("Values that the endurance hangs on, the greatest share first.")
                             .texts("untold", EnduranceRange::untold)
-                            .says("Samples that could not be computed, each with its reason."));
+                            .says("Samples that could not be computed, each with its reason.")
+                            .texts("brokenOff", EnduranceRange::brokenOff)
+                            .says(
+                                    "Samples that could only be computed up to a moment, each with"
+                                            + " its reason; they count as engine lost."));
 
     private RangeJson() {}
 }

@@ -31,8 +31,17 @@ public final class RangeText {
         if (!range.untold().isEmpty()) {
             lines.add(
                     range.untold().size()
-                            + " more samples could not be computed, the first because: "
+                            + (range.untold().size() == 1 ? " more sample" : " more samples")
+                            + " could not be computed, the first because: "
                             + range.untold().get(0));
+        }
+        if (!range.brokenOff().isEmpty()) {
+            lines.add(
+                    range.brokenOff().size()
+                            + " of the samples"
+                            + " could only be computed up to a moment, and count as engine lost, the"
+                            + " first because: "
+                            + range.brokenOff().get(0));
         }
         return List.copyOf(lines);
     }

@@ -47,7 +47,7 @@ class CrossCheckTest {
             assertTrue(removals.get(0).supplied(), candidate.id());
             assertEquals(candidate.parts().size() + 1, removals.size());
             lost += (int) removals.stream().filter(r -> !r.supplied()).count();
-            for (Disagreement found : Assess.disagreements(study, candidate)) {
+            for (Disagreement found : Assess.secondOpinion(study, candidate).disagreements()) {
                 assertTrue(found.explained(), candidate.id() + ": " + found);
             }
         }
@@ -66,7 +66,7 @@ class CrossCheckTest {
             Study study = new RandomShape(seed).study;
             Candidate candidate = study.candidates().get(0);
             try {
-                for (Disagreement found : Assess.disagreements(study, candidate)) {
+                for (Disagreement found : Assess.secondOpinion(study, candidate).disagreements()) {
                     assertTrue(found.explained(), "seed " + seed + ": " + found);
                     seen.addAll(found.because());
                     all.add(found);
@@ -103,7 +103,8 @@ class CrossCheckTest {
     @Test
     void aSharedConnectorIsLostByBothAndSoNoDisagreement() throws UntoldStory {
         Bench bench = twoFeeds();
-        assertEquals(List.of(), Assess.disagreements(bench.study(), bench.candidate()));
+        assertEquals(
+                List.of(), Assess.secondOpinion(bench.study(), bench.candidate()).disagreements());
         Removal j1 =
                 Structure.without(
                         bench.study().aircraft(), bench.candidate(), Optional.of("j1"), Set.of());
@@ -119,7 +120,8 @@ class CrossCheckTest {
                         .join("battery", "plus", "bypass", "in")
                         .join("bypass", "out", "computer", "plus")
                         .procedure("by-pass", List.of(), 5, Map.of("bypass", "on"));
-        List<Disagreement> found = Assess.disagreements(bench.study(), bench.candidate());
+        List<Disagreement> found =
+                Assess.secondOpinion(bench.study(), bench.candidate()).disagreements();
         assertEquals(1, found.size(), found.toString());
         Disagreement j1 = found.get(0);
         assertEquals(Optional.of("j1"), j1.part());
@@ -151,7 +153,8 @@ class CrossCheckTest {
                         .load("computer", Kind.CONSTANT_POWER, 2, Bench.HARDY)
                         .join("relay", "common", "computer", "plus")
                         .engine(new EngineLogic.One("computer"), false);
-        List<Disagreement> found = Assess.disagreements(bench.study(), bench.candidate());
+        List<Disagreement> found =
+                Assess.secondOpinion(bench.study(), bench.candidate()).disagreements();
         assertEquals(1, found.size(), found.toString());
         assertEquals(Optional.of("feed"), found.get(0).part());
         assertEquals(List.of(StoryOnlyFact.RESTING_CONTACT), found.get(0).because());
@@ -160,7 +163,8 @@ class CrossCheckTest {
     @Test
     void aBatteryThatRunsDownAtOnceIsNamedAsTheReason() throws UntoldStory {
         Bench bench = twoFeeds().battery("tiny", 0.001, 0.01, 1).join("tiny", "plus", "j1", "1b");
-        List<Disagreement> found = Assess.disagreements(bench.study(), bench.candidate());
+        List<Disagreement> found =
+                Assess.secondOpinion(bench.study(), bench.candidate()).disagreements();
         Set<String> parts = new HashSet<>();
         found.forEach(one -> parts.add(one.part().orElse("nothing")));
         assertEquals(Set.of("battery", "j1"), parts, found.toString());
@@ -183,6 +187,7 @@ class CrossCheckTest {
                 RemovedPart.of(bench.candidate(), "bus").hits().stream()
                         .map(hit -> hit.part())
                         .toList());
-        assertEquals(List.of(), Assess.disagreements(bench.study(), bench.candidate()));
+        assertEquals(
+                List.of(), Assess.secondOpinion(bench.study(), bench.candidate()).disagreements());
     }
 }

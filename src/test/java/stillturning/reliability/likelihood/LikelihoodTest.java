@@ -289,13 +289,35 @@ class LikelihoodTest {
                         "phase cruise",
                         "Sets of more than 3 events are left out; the truth may be higher",
                         "The search was called off",
-                        "what 2 sets would do; left out; the truth may be higher",
+                        "what 2 sets would do; counted as ending the engine; the truth may be"
+                                + " lower",
                         "undo (1 case) counts as if nothing undid it; the truth may be lower",
                         "inspection every 100 h",
                         "Without the run-up, 1 set of failures that nobody sees",
                         "certifies nothing")) {
             assertTrue(supposed.contains(said), said + " in\n" + supposed);
         }
+    }
+
+    /** On the cautious side: what cannot be told counts as what is known to end the engine. */
+    @Test
+    void aSetThatNobodyCanTellCountsAsOneThatEndsTheEngine() {
+        HandMade made = pair().wire("third", perHour(1e-3));
+        List<List<Integer>> both = List.of(List.of(0, 1), List.of(2));
+        LikelihoodResult known = made.likely(both);
+        LikelihoodResult doubted =
+                made.likely(
+                        made.joint(
+                                new CutSets(
+                                        2,
+                                        List.of(List.of(0, 1)),
+                                        List.of(),
+                                        List.of(List.of(2), List.of(0, 2)),
+                                        4,
+                                        true)));
+        assertEquals(average(known.checked()), average(doubted.checked()));
+        assertEquals(both.size(), doubted.sets().size());
+        assertTrue(average(doubted.checked()) > average(made.likely(PAIR).checked()));
     }
 
     @Test

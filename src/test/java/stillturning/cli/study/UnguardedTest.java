@@ -23,7 +23,7 @@ import stillturning.sizing.Unguarded;
 import stillturning.sizing.result.Rule;
 import stillturning.sizing.result.SizeFinding;
 
-class MistakesTest {
+class UnguardedTest {
 
     private static final String HEADING = "WRONG before anything fails";
 
