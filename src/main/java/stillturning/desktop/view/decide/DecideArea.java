@@ -29,6 +29,7 @@ public final class DecideArea implements Area {
         TabPane right =
                 new TabPane(
                         Layout.tab("Requirements", new RequirementsPane(deciding)),
+                        Layout.tab("Warnings", new WarningsPane(deciding)),
                         Layout.tab("Trade-off", new TradeOffPane(deciding, ranking::select)),
                         Layout.tab("Two side by side", new SideBySidePane(deciding)),
                         Layout.tab("Departures", new DeparturesPane(deciding)),

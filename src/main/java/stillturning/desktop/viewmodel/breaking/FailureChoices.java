@@ -30,6 +30,7 @@ public final class FailureChoices {
     public static final FailureChoices NONE = new FailureChoices(List.of());
 
     private static final String CAUSES = "several at once";
+    private static final String DEAD = "indicators";
     private static final String LEFT = "switches left before flight";
 
     private final List<Named<FailureChoice>> named;
@@ -38,7 +39,10 @@ public final class FailureChoices {
         this.named = List.copyOf(named);
     }
 
-    /** Operating cases first, then parts by kind, then common causes and left switches. */
+    /**
+     * Operating cases first, then parts by kind, then common causes, dead indicators and left
+     * switches.
+     */
     public static FailureChoices of(Study study, Candidate candidate, Chances chances) {
         List<Named<FailureChoice>> all = new ArrayList<>();
         cases(candidate).forEach(failure -> all.add(whole(FailureRows.CASES, failure, Map.of())));
@@ -51,6 +55,8 @@ public final class FailureChoices {
         }
         CommonCauses.of(study.aircraft(), candidate, chances)
                 .forEach(cause -> all.add(whole(CAUSES, cause.failure(), Map.of())));
+        FailureCatalogue.deadLampsOf(candidate)
+                .forEach(dead -> all.add(whole(DEAD, dead, Map.of())));
         for (Misplaced left : FailureCatalogue.omissionsOf(candidate)) {
             Failure nothingElse = Failure.levers(left.name(), Map.of());
             all.add(whole(LEFT, nothingElse, left.positions()));

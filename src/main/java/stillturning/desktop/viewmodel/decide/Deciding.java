@@ -20,6 +20,7 @@ import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.report.LeaderFirmness;
 import stillturning.report.RankingOrder;
+import stillturning.report.terminal.OtherFindings;
 import stillturning.yaml.YamlDocument;
 
 /** The choice among the candidates of the open study. To be used on the screen's thread. */
@@ -39,6 +40,9 @@ public final class Deciding {
     private final ObservableList<String> firmness = FXCollections.observableArrayList();
     private final ObservableList<String> firmnessShown =
             FXCollections.unmodifiableObservableList(firmness);
+    private final ObservableList<String> warnings = FXCollections.observableArrayList();
+    private final ObservableList<String> warningsShown =
+            FXCollections.unmodifiableObservableList(warnings);
     private final ObjectProperty<CriterionName> across =
             new SimpleObjectProperty<>(CriterionName.WEIGHT);
     private final ObjectProperty<CriterionName> upwards =
@@ -83,6 +87,11 @@ public final class Deciding {
     /** What unseats the leader, and how rank shares were counted, a sentence each. */
     public ObservableList<String> firmness() {
         return firmnessShown;
+    }
+
+    /** Warnings that candidates lack, a sentence each. */
+    public ObservableList<String> warnings() {
+        return warningsShown;
     }
 
     /** What the trade-off lays across. */
@@ -140,6 +149,7 @@ public final class Deciding {
     private void take() {
         weights.take(stated().map(a -> a.study().goals().weights()).orElse(List.of()));
         appraisals.set(stated().map(RankingOrder::of).orElse(List.of()));
+        warnings.setAll(OtherFindings.missingWarnings(appraisals.get()));
         departures.take(stated());
         draw();
         rank();
