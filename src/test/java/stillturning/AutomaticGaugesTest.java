@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.model.Study;
@@ -78,6 +79,41 @@ class AutomaticGaugesTest {
                 found(
                         Files.readString(FOLDER.resolve("study.yaml")),
                         one.replace(written, instead)));
+    }
+
+    /** Twice the voltage allows twice the drop (AC 43.13-1B table 11-6), and so thinner wires. */
+    @ParameterizedTest
+    @ValueSource(strings = {"altitude: 2500 m", "altitude: 12000 m"})
+    void neitherHasAnyAtTwiceTheVoltage(String altitude) throws IOException, UntoldStory {
+        String study =
+                Files.readString(FOLDER.resolve("study.yaml"))
+                        .replace("nominal: 14 V", "nominal: 28 V")
+                        .replace("altitude: 2500 m", altitude);
+        String fourteen = Files.readString(FOLDER.resolve("one.yaml"));
+        String one =
+                fourteen.replace("class: agm, zone", "class: agm, nominal: 24 V, zone")
+                        .replace(
+                                "class: automotive, zone",
+                                "class: automotive, set-point: 28.4 V (guess), dump-clamp: 70 V"
+                                        + " (guess), field-resistance: 16 ohm (guess), zone");
+        assertEquals(List.of(), found(study, one));
+        double thin = wireMass(study, one);
+        assertTrue(
+                thin < wireMass(Files.readString(FOLDER.resolve("study.yaml")), fourteen),
+                "wires are no lighter: " + thin + " kg");
+    }
+
+    private double wireMass(String study, String one) throws IOException {
+        Files.writeString(folder.resolve("study.yaml"), study);
+        Files.writeString(folder.resolve("one.yaml"), one);
+        return StudyReader.read(folder)
+                .study()
+                .orElseThrow()
+                .candidates()
+                .get(0)
+                .wires()
+                .mapToDouble(wire -> wire.metres() * wire.cable().kilogramsPerMetre())
+                .sum();
     }
 
     @Test

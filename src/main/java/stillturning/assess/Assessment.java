@@ -31,7 +31,12 @@ public record Assessment(
         return appraisals.stream().filter(a -> a.candidate().id().equals(candidate)).findFirst();
     }
 
-    /** Whether the leader meets every hard requirement. */
+    /** Whether there is a hard requirement that a candidate could miss. */
+    public boolean asksForAnything() {
+        return !study.goals().requirements().isEmpty();
+    }
+
+    /** Whether some candidate meets every hard requirement; true where there is none. */
     public boolean someCandidateMeetsAll() {
         return appraisals.stream()
                 .anyMatch(a -> a.met().stream().allMatch(Appraisal.RequirementMet::met));

@@ -39,9 +39,14 @@ public final class AnswerWords {
                     + ".";
         }
         FirstPlace first = new FirstPlace(assessment, ranking);
-        return first.shared()
-                ? first.titles() + " share the first place and meet every requirement."
-                : "\"" + title + "\" comes first and meets every requirement.";
+        String who =
+                first.shared()
+                        ? first.titles() + " share the first place"
+                        : "\"" + title + "\" comes first";
+        if (!assessment.asksForAnything()) {
+            return who + "; the study sets no hard requirement, so none can be missed.";
+        }
+        return who + (first.shared() ? " and meet" : " and meets") + " every requirement.";
     }
 
     /** Why the first one is first; empty where nothing could be ranked. */

@@ -53,6 +53,9 @@ public final class Reasons {
     private String requirements(Standing first) {
         int missed = first.missedGates().size();
         boolean alone = ranking.standings().size() == 1;
+        if (!assessment.asksForAnything()) {
+            return "nothing is required";
+        }
         String own = missed == 0 ? "meets every requirement" : misses(first);
         List<Standing> level =
                 ranking.standings().stream()

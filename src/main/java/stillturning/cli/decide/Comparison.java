@@ -63,7 +63,7 @@ record Comparison(Mistakes mistakes, Assessment assessment, Optional<Guesses> gu
         mistakes.print(out);
         StudyAssessment.heading(assessment, out);
         assessment.ranking().ifPresent(ranking -> leader(ranking, out));
-        if (withoutRequirements()) {
+        if (!assessment.asksForAnything()) {
             out.section("Hard requirements")
                     .paragraph(
                             "The study has none, so none can be missed: the ranking alone says who"
@@ -86,17 +86,15 @@ record Comparison(Mistakes mistakes, Assessment assessment, Optional<Guesses> gu
         guesses.ifPresent(tried -> guesses(tried, out));
     }
 
-    private boolean withoutRequirements() {
-        return assessment.study().goals().requirements().isEmpty();
-    }
-
     private void leader(RankingResult ranking, Output out) {
         FirstPlace first = new FirstPlace(assessment, ranking);
         String all = first.shared() ? "; they meet" : "; it meets";
         String met =
-                ranking.leader().missedGates().isEmpty()
-                        ? all + " every hard requirement."
-                        : "; no candidate meets every hard requirement.";
+                !assessment.asksForAnything()
+                        ? "; the study sets no hard requirement."
+                        : ranking.leader().missedGates().isEmpty()
+                                ? all + " every hard requirement."
+                                : "; no candidate meets every hard requirement.";
         String who =
                 first.shared()
                         ? "First place is shared: " + first.titles()

@@ -114,10 +114,16 @@ final class DecideJson {
                                                     .map(Standing::name)
                                                     .toList())
                             .says("Others in first place with it, whose order nothing decides.")
+                            .whole(
+                                    "hardRequirements",
+                                    d -> d.assessment.study().goals().requirements().size())
+                            .says("How many the study sets.")
                             .flag(
                                     "someCandidateMeetsAll",
                                     d -> d.assessment.someCandidateMeetsAll())
-                            .says("Whether some candidate meets every hard requirement.")
+                            .says(
+                                    "Whether some candidate meets every hard requirement; true where"
+                                            + " there is none.")
                             .list("criteria", SCALE, d -> valued(d.assessment))
                             .list("candidates", CANDIDATE, DecideJson::candidates)
                             .says("Best first.")

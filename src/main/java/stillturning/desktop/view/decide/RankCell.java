@@ -44,11 +44,7 @@ final class RankCell extends ItemCell<RankRow> {
     }
 
     private static String marks(RankRow row) {
-        String missed =
-                row.missed() == 0
-                        ? "\u2713 meets every requirement"
-                        : "\u2716 misses " + row.missed();
         String points = Formats.fixed(row.standing().total(), 3) + " points";
-        return String.join("  \u00B7  ", points, missed, row.domination());
+        return String.join("  \u00B7  ", points, row.requirements(), row.domination());
     }
 }

@@ -17,6 +17,7 @@ import stillturning.report.ResultText;
  *
  * @param statedRank its rank under the study's own weights
  * @param pieces what each criterion adds, in the study's order
+ * @param requirements whether it meets what is required, in a few words with a sign
  * @param domination "not dominated", or by whom it is
  * @param shares how often it takes each rank when all weightings are equally likely
  * @param why the reasons, in a sentence
@@ -26,6 +27,7 @@ public record RankRow(
         String title,
         int statedRank,
         List<PointsShare> pieces,
+        String requirements,
         String domination,
         List<Double> shares,
         String why) {
@@ -65,6 +67,7 @@ public record RankRow(
                             title(now, id),
                             stated.ranking().get().standing(id).rank(),
                             pieces(now, standing, units),
+                            requirements(now, standing),
                             domination(now, standing),
                             ranking.robustness().shares().get(i).byRank(),
                             reasons.of(id)));
@@ -82,6 +85,14 @@ public record RankRow(
             pieces.add(new PointsShare(criterion, of.points(), value));
         }
         return pieces;
+    }
+
+    private static String requirements(Assessment now, Standing standing) {
+        if (!now.asksForAnything()) {
+            return "nothing is required";
+        }
+        int missed = standing.missedGates().size();
+        return missed == 0 ? "\u2713 meets every requirement" : "\u2716 misses " + missed;
     }
 
     private static String domination(Assessment now, Standing standing) {
@@ -105,11 +116,6 @@ public record RankRow(
     /** From 1 for the best; level ones share a rank. */
     public int rank() {
         return standing.rank();
-    }
-
-    /** How many hard requirements it misses. */
-    public int missed() {
-        return standing.missedGates().size();
     }
 
     /** How it stands against the study's own weights, in a word or two; empty where alike. */

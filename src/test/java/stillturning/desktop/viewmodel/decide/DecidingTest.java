@@ -23,6 +23,7 @@ import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
+import stillturning.report.terminal.OtherFindings;
 
 class DecidingTest {
 
@@ -207,5 +208,15 @@ class DecidingTest {
                 found.ranking().orElseThrow().standings().stream().map(s -> s.name()).toList(),
                 appraisals.stream().map(a -> a.candidate().id()).toList());
         appraisals.forEach(a -> assertEquals(1, a.met().size()));
+    }
+
+    @Test
+    void everyCandidatesRequirementsAndMissingWarningsAreSaid() {
+        open.untilAssessed();
+        assertEquals(2, deciding.ranks().size());
+        deciding.ranks()
+                .forEach(row -> assertEquals("\u2713 meets every requirement", row.requirements()));
+        assertEquals(
+                OtherFindings.missingWarnings(deciding.appraisals().get()), deciding.warnings());
     }
 }
