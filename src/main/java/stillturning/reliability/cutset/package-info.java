@@ -16,7 +16,7 @@
  *       a check should reveal, and is named as doubtful. Only sets with an answer make others not
  *       minimal, so none that is known is hidden behind a doubt. Turned down: leaving it out, which
  *       makes the candidate that is hardest to compute the likeliest to fly on. Held by {@code
- *       CutSearchTest}.
+ *       DoubtedSetsTest}.
  * </ul>
  */
 @NullMarked

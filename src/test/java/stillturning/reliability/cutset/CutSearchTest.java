@@ -304,47 +304,6 @@ class CutSearchTest {
         assertEquals(sets.untold(), sets.ofOrder(2));
     }
 
-    /** Any function at all, some of whose values nobody knows. */
-    @ParameterizedTest
-    @ValueSource(longs = {21, 22, 23})
-    void aDoubtHidesNothingThatIsKnownAndCountsWhereNothingKnownIsInside(long seed) {
-        SplittableRandom random = new SplittableRandom(seed);
-        for (int trial = 0; trial < 500; trial++) {
-            int events = 1 + random.nextInt(6);
-            BitSet lost = new BitSet();
-            BitSet untold = new BitSet();
-            for (int mask = 1; mask < 1 << events; mask++) {
-                lost.set(mask, random.nextInt(4) == 0);
-                untold.set(mask, random.nextInt(4) == 0);
-            }
-            BitSet known = (BitSet) lost.clone();
-            known.andNot(untold);
-            CutSets found =
-                    CutSearch.of(
-                            events,
-                            3,
-                            set ->
-                                    untold.get(mask(set))
-                                            ? Answer.UNTOLD
-                                            : lost.get(mask(set)) ? Answer.LOST : Answer.LIVES,
-                            Watch.NOBODY);
-            BitSet either = (BitSet) known.clone();
-            either.or(untold);
-            List<Integer> feared = new ArrayList<>();
-            for (int mask = 1; mask < 1 << events; mask++) {
-                boolean minimal = known.get(mask) && noneInside(known, mask);
-                boolean doubted = untold.get(mask) && noneInside(either, mask);
-                if (Integer.bitCount(mask) <= 3 && (minimal || doubted)) {
-                    feared.add(mask);
-                }
-            }
-            assertEquals(
-                    feared,
-                    found.feared().stream().map(CutSearchTest::mask).sorted().toList(),
-                    "seed " + seed + " trial " + trial);
-        }
-    }
-
     @Test
     void whatCannotHappenTogetherIsNoCut() {
         CutSets sets =
