@@ -11,11 +11,11 @@
  *       It does not suppose that more failures are worse, since an opening that clears a short is
  *       real. A minimal set that one more event makes harmless is listed. Held by {@code
  *       CutSearchTest}.
- *   <li><b>What nobody can say counts as brought about.</b> A set without an answer, of which no
- *       part has one either way, is feared like a minimal set: it counts in the chance and for what
- *       a check should reveal, and is named as doubtful. Only sets with an answer make others not
- *       minimal, so none that is known is hidden behind a doubt. Turned down: leaving it out, which
- *       makes the candidate that is hardest to compute the likeliest to fly on. Held by {@code
+ *   <li><b>What nobody can say counts as brought about.</b> A set without an answer is feared like
+ *       a minimal set, unless a part of it is: it counts in the chance and for what a check should
+ *       reveal, and is named as doubtful. Only sets with an answer make others not minimal, so none
+ *       that is known is hidden behind a doubt. Turned down: leaving it out, which makes the
+ *       candidate that is hardest to compute the likeliest to fly on. Held by {@code
  *       DoubtedSetsTest}.
  * </ul>
  */

@@ -81,7 +81,7 @@ class UnguardedTest {
     @Test
     void aCandidateWithoutSuchAProtectorIsAnsweredAsBefore() throws IOException {
         burning();
-        Ran other = run("break", "mine", "--candidate", "bus-and", "--failure", "main bus");
+        Ran other = run("break", "mine", "--candidate", "bus-and-battery", "--failure", "main bus");
         assertEquals(ExitCode.FINE, other.code(), other.err());
         assertFalse(other.out().contains(HEADING), other.out());
     }
