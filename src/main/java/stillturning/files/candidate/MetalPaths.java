@@ -73,8 +73,8 @@ final class MetalPaths {
     }
 
     /**
-     * Tells loads without a way from or back to a source, grounds that lead nowhere, and shorted
-     * batteries.
+     * Tells loads without a way from or back to a source, grounds that lead nowhere, shorted
+     * batteries, and sources that are joined backwards.
      *
      * @param fed each fed input with the place of its feed
      */
@@ -98,6 +98,7 @@ final class MetalPaths {
         returns(fed, reach(minus, backward, false));
         grounds();
         shorts();
+        backwards();
     }
 
     private void feeds(Map<Terminal, Spot> fed, BitSet live) {
@@ -160,6 +161,35 @@ final class MetalPaths {
                 }
             }
         }
+    }
+
+    /** A source whose plus is joined to what loads return to, and whose minus is not. */
+    private void backwards() {
+        BitSet returns = new BitSet();
+        candidate.loads().forEach(load -> returns.set(circuit.net(load.id(), "minus")));
+        for (Placed placed : circuit.placed()) {
+            if (placed.element().role().isSource()
+                    && leadsTo(placed.from(), returns)
+                    && !leadsTo(placed.to(), returns)) {
+                String kind = candidate.part(placed.part()).orElseThrow().kind().word();
+                report.problem(
+                        assembly.spotOf(placed.part()),
+                        "the "
+                                + kind
+                                + " is joined backwards: its "
+                                + placed.element().from()
+                                + " leads to where loads return, and its "
+                                + placed.element().to()
+                                + " does not",
+                        "exchange what is joined to the two");
+            }
+        }
+    }
+
+    private boolean leadsTo(int net, BitSet goals) {
+        BitSet start = new BitSet();
+        start.set(net);
+        return reach(start, onward, true).intersects(goals);
     }
 
     private int netOf(Terminal terminal) {

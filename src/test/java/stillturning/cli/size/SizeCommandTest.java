@@ -98,13 +98,18 @@ class SizeCommandTest {
     }
 
     @Test
-    void aBatteryJoinedBackwardsIsToldAtTheLoads() throws IOException {
-        change("study.yaml", "draws: 4 A (guess), shed", "draws: 4 A (guess), minimum: 9 V, shed");
+    void aBatteryJoinedBackwardsIsToldByName() throws IOException {
         change("one-bus.yaml", "from battery.minus to panel", "from battery to panel");
         change("one-bus.yaml", "from battery to main-bus", "from battery.minus to main-bus");
-        String flat = run("check", "mine").out().replaceAll("\\s+", " ");
+        Ran ran = run("check", "mine");
+        assertEquals(ExitCode.BAD_INPUT, ran.code());
+        String flat = ran.out().replaceAll("\\s+", " ");
         assertTrue(
-                flat.contains("V in cruise, the wrong way round. Mend: look for a source"), flat);
+                flat.contains(
+                        "parts.battery: the battery is joined backwards: its plus leads to where"
+                                + " loads return, and its minus does not; exchange what is joined"
+                                + " to the two"),
+                flat);
         assertFalse(flat.contains("has -"), flat);
     }
 
