@@ -81,7 +81,8 @@ final class OtherConditions {
 
     /**
      * Single failures after which a stopped engine cannot be started again in flight, the batteries
-     * charged as stated but cold. The starter's own failures are the same in every candidate.
+     * charged as stated but cold. The starter's own failures are the same in every candidate. Told
+     * quickly: what minutes take out of a battery is then good to a few parts in 100,000.
      */
     List<String> notRestartedAfter(List<Failure> failures) throws UntoldStory {
         if (failures.isEmpty()) {

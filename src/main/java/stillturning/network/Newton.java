@@ -16,6 +16,7 @@ final class Newton {
     private static final double NEARLY_UNLOADED = 0.01;
     private static final double MOST_STRETCH = 1024.0;
     private static final int MOST_STEPS = 40;
+    private static final double LEAST_WIDEST_STEP = 1.0;
 
     /**
      * A step that leaves more than this part of the residual asks for new slopes. New slopes cost
@@ -32,7 +33,6 @@ final class Newton {
     private final double[] excess;
     private final double[] step;
     private boolean factored;
-    private double widestStep;
     private double worst;
     private int steps;
 
@@ -67,7 +67,6 @@ final class Newton {
         steps = 0;
         first = equations.resistances.kept();
         factored &= !conductancesChanged;
-        widestStep = 2.0 * equations.widestVolts() + 1.0;
     }
 
     /**
@@ -197,17 +196,21 @@ final class Newton {
     /** Finds where to go; returns the largest change of a net (V). */
     private double direction() {
         mesh.solve(excess, step);
-        double size = 0.0;
-        for (int k = first; k < reference; k++) {
-            size = Math.max(size, Math.abs(step[k]));
-        }
-        if (size > widestStep) {
-            double shorter = widestStep / size;
-            for (int k = first; k < reference; k++) {
-                step[k] *= shorter;
-            }
+        double size = largest(step, first, reference);
+        if (size > LEAST_WIDEST_STEP) {
+            shorten(size);
         }
         return size;
+    }
+
+    /** No step goes farther than nets can be apart. */
+    private void shorten(double size) {
+        double widest = LEAST_WIDEST_STEP + 2.0 * equations.widestVolts();
+        if (size > widest) {
+            for (int k = first; k < reference; k++) {
+                step[k] *= widest / size;
+            }
+        }
     }
 
     /** Goes along the direction; whether the result is still a number. */
@@ -258,17 +261,22 @@ final class Newton {
     }
 
     private void attempt(double t) {
+        double[] here = volts;
+        double[] there = trial;
+        double[] way = step;
         for (int k = first; k < reference; k++) {
-            trial[k] = volts[k] + t * step[k];
+            there[k] = here[k] + t * way[k];
         }
-        evaluate(trial);
+        evaluate(there);
     }
 
     /** How fast the co-content falls along the step where the equations were evaluated last (W). */
     private double along() {
+        double[] left = excess;
+        double[] way = step;
         double sum = 0.0;
         for (int k = first; k < reference; k++) {
-            sum += excess[k] * step[k];
+            sum += left[k] * way[k];
         }
         return sum;
     }
@@ -283,10 +291,21 @@ final class Newton {
     }
 
     private void measure(int from) {
+        worst = largest(excess, from, reference + 1);
+    }
+
+    /** The largest of some numbers, whatever their sign; NaN if one is none. */
+    private static double largest(double[] numbers, int begin, int end) {
         double most = 0.0;
-        for (int k = from; k <= reference; k++) {
-            most = Math.max(most, Math.abs(excess[k]));
+        double sum = 0.0;
+        for (int k = begin; k < end; k++) {
+            double size = Math.abs(numbers[k]);
+            sum += size;
+            if (size > most) {
+                most = size;
+            }
         }
-        worst = most;
+        // a comparison does not see what is no number
+        return Double.isNaN(sum) ? sum : most;
     }
 }

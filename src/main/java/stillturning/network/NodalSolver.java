@@ -162,8 +162,11 @@ public final class NodalSolver {
      */
     public void watts(double[] into) {
         double[] volts = newton.volts();
-        for (int branch = 0; branch < from.length; branch++) {
-            into[branch] = (volts[from[branch]] - volts[to[branch]]) * equations.amps[branch];
+        double[] amps = equations.amps;
+        int[] begins = from;
+        int[] ends = to;
+        for (int branch = 0; branch < begins.length; branch++) {
+            into[branch] = (volts[begins[branch]] - volts[ends[branch]]) * amps[branch];
         }
     }
 

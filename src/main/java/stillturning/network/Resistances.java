@@ -123,21 +123,29 @@ final class Resistances {
         for (int k = kept; k < reference; k++) {
             excess[k] = -left[k] * volts[k];
         }
-        for (int p = 0; p < pairs; p++) {
-            double current = between[p] * (volts[early[p]] - volts[late[p]]);
-            excess[early[p]] -= current;
-            excess[late[p]] += current;
+        int[] one = early;
+        int[] other = late;
+        double[] slope = between;
+        int count = pairs;
+        for (int p = 0; p < count; p++) {
+            double current = slope[p] * (volts[one[p]] - volts[other[p]]);
+            excess[one[p]] -= current;
+            excess[other[p]] += current;
         }
     }
 
     /** Adds what every net is left with by these branches, eliminated or not (A). */
     void carry(double[] volts, double[] amps, double[] excess) {
+        int[] begins = from;
+        int[] ends = to;
         for (int s = 0; s < count; s++) {
             int b = branch[s];
-            double current = siemens[s] * (volts[from[b]] - volts[to[b]]);
+            int one = begins[b];
+            int other = ends[b];
+            double current = siemens[s] * (volts[one] - volts[other]);
             amps[b] = current;
-            excess[from[b]] -= current;
-            excess[to[b]] += current;
+            excess[one] -= current;
+            excess[other] += current;
         }
     }
 }

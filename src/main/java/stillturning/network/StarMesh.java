@@ -62,6 +62,7 @@ final class StarMesh {
         int[] rows = topology.rows;
         int[] targets = topology.targets;
         int steps = topology.steps();
+        double[] parts = share;
         int t = topology.pairs[begins];
         for (int k = begins; k < ends; k++) {
             int begin = start[k];
@@ -80,7 +81,7 @@ final class StarMesh {
             inverse[k] = one;
             for (int p = begin; p < end; p++) {
                 double part = left[steps + p] * one;
-                share[p] = part;
+                parts[p] = part;
                 left[rows[p]] += part * toReference;
                 for (int q = p + 1; q < end; q++) {
                     left[targets[t++]] += part * left[steps + q];
@@ -110,10 +111,13 @@ final class StarMesh {
         int steps = topology.steps();
         System.arraycopy(amps, first, volts, first, steps - first);
         int[] start = topology.start;
+        int[] rows = topology.rows;
+        double[] parts = share;
         for (int k = first; k < steps; k++) {
             double into = volts[k];
-            for (int p = start[k]; p < start[k + 1]; p++) {
-                volts[topology.rows[p]] += share[p] * into;
+            int end = start[k + 1];
+            for (int p = start[k]; p < end; p++) {
+                volts[rows[p]] += parts[p] * into;
             }
         }
         back(volts, first, steps);
@@ -123,10 +127,12 @@ final class StarMesh {
         int[] start = topology.start;
         int[] rows = topology.rows;
         volts[topology.steps()] = 0.0;
+        double[] parts = share;
         for (int k = ends - 1; k >= begins; k--) {
             double v = volts[k] * inverse[k];
-            for (int p = start[k]; p < start[k + 1]; p++) {
-                v += share[p] * volts[rows[p]];
+            int end = start[k + 1];
+            for (int p = start[k]; p < end; p++) {
+                v += parts[p] * volts[rows[p]];
             }
             volts[k] = v;
         }

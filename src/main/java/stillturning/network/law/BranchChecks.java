@@ -35,10 +35,15 @@ public final class BranchChecks {
         }
     }
 
+    /** Refuses an index that is not there. */
     public static void index(String name, int index, int count) {
         if (index < 0 || index >= count) {
-            throw new IllegalArgumentException(
-                    name + " " + index + " is not here; there are 0 to " + (count - 1));
+            throw outside(name, index, count);
         }
+    }
+
+    private static IllegalArgumentException outside(String name, int index, int count) {
+        return new IllegalArgumentException(
+                name + " " + index + " is not here; there are 0 to " + (count - 1));
     }
 }
