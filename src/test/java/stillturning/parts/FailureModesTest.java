@@ -37,13 +37,18 @@ class FailureModesTest {
                 Map.ofEntries(
                         Map.entry(
                                 "battery",
-                                Set.of("disconnects itself", "one cell shorted", "capacity lost")),
+                                Set.of(
+                                        "disconnects itself",
+                                        "one cell shorted",
+                                        "half shorted inside",
+                                        "capacity lost")),
                         Map.entry(
                                 "alternator",
                                 Set.of(
                                         "no output",
                                         "part output",
                                         "over-voltage",
+                                        "regulates high",
                                         "field open",
                                         "field shorted",
                                         "output short")),

@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.cli.Session;
 import stillturning.quantity.Formats;
 import stillturning.replays.Replay.Replayed;
 import stillturning.replays.Replay.Sample;
@@ -26,6 +28,8 @@ class ReplayReportTest {
 
     private static final Path KEPT = Path.of("reports/replays.txt").toAbsolutePath();
     private static final boolean RENEW = Boolean.getBoolean("replays.renew");
+
+    @TempDir private Path here;
 
     private static final List<String> HEAD =
             List.of(
@@ -52,6 +56,27 @@ class ReplayReportTest {
                     "nobody is blamed. A layout that could happen so need not have happened so.",
                     "");
 
+    /** What two reports tell of the course, beside the story drawn with likely values. */
+    private static final List<String> DRAWN =
+            List.of(
+                    "",
+                    "Two stories drawn, every unknown value at its likeliest",
+                    "",
+                    "replay-batteries.svg, beside report CEN12LA389: took off about 08:10, electrical"
+                            + " failure in",
+                    "cruise, too little voltage for the engine on either battery circuit, all lost"
+                            + " about 08:30.",
+                    "Told: the second battery pours into the shorted one, the avionics go first, and"
+                            + " the engine",
+                    "stops once it is empty; the alternator alone cannot hold the bus.",
+                    "",
+                    "replay-lamp.svg, beside event 20001208X09068: off at 11:45, no electrics seen"
+                            + " after levelling",
+                    "off, the battery ran out and the engine quit; landed at 13:15. Told: the battery"
+                            + " carries all",
+                    "from the start and no lamp shows it, the avionics go first, the engine within a"
+                            + " minute.");
+
     private static final List<Column<Replay>> COLUMNS =
             List.of(
                     Column.words("report", 16, r -> r.file().report()),
@@ -63,11 +88,45 @@ class ReplayReportTest {
     void theTableIsWhatTheProgramSaysToday() throws IOException {
         List<String> lines = new ArrayList<>(HEAD);
         lines.addAll(TextTable.lines(new Table<>(COLUMNS, Replay.all()), TerminalColour.NONE));
+        lines.addAll(DRAWN);
         String today = String.join("\n", lines) + "\n";
         if (RENEW) {
             Files.writeString(KEPT, today);
         }
         assertEquals(Files.readString(KEPT), today);
+    }
+
+    @Test
+    void theStoriesAreWhatTheProgramDrawsToday() throws IOException {
+        holdDrawn(
+                "replay-batteries.svg",
+                "cen12la389",
+                List.of("--failure", "main-battery half shorted inside", "--in", "climb"));
+        holdDrawn(
+                "replay-lamp.svg",
+                "event-20001208x09068",
+                List.of(
+                        "--failure",
+                        "alternator-switch left off",
+                        "--failure",
+                        "alternator-lamp dead",
+                        "--in",
+                        "run-up"));
+    }
+
+    private void holdDrawn(String file, String report, List<String> asked) throws IOException {
+        Path plot = here.resolve(file);
+        List<String> words = new ArrayList<>(List.of("break"));
+        words.add(Replay.FOLDER.resolve(report).toString());
+        words.addAll(asked);
+        words.addAll(List.of("--plot", plot.toString()));
+        Session.in(here).run(words.toArray(new String[0]));
+        String today = Files.readString(plot);
+        Path kept = KEPT.resolveSibling(file);
+        if (RENEW) {
+            Files.writeString(kept, today);
+        }
+        assertEquals(Files.readString(kept), today, file);
     }
 
     private static String course(Replay replay) {

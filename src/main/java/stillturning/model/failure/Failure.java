@@ -18,13 +18,15 @@ import stillturning.model.Candidate.Hit;
  * @param inTurn those of the levers that a hand moves one after the other, in their order; the
  *     others stand so from the first instant
  * @param dark cues whose lamp stays dark, whatever they watch
+ * @param left levers that were left so before the flight, without anybody knowing
  */
 public record Failure(
         String name,
         List<Hit> hits,
         Map<String, String> levers,
         Set<String> inTurn,
-        Set<String> dark) {
+        Set<String> dark,
+        Set<String> left) {
 
     /** What a dead lamp is called: a failure mode of its cue. */
     public static final String DEAD_LAMP = "indicator dead";
@@ -34,6 +36,17 @@ public record Failure(
         levers = Collections.unmodifiableMap(new LinkedHashMap<>(levers));
         inTurn = Collections.unmodifiableSet(new LinkedHashSet<>(inTurn));
         dark = Collections.unmodifiableSet(new LinkedHashSet<>(dark));
+        left = Collections.unmodifiableSet(new LinkedHashSet<>(left));
+    }
+
+    /** One of which somebody knows where every lever stands. */
+    public Failure(
+            String name,
+            List<Hit> hits,
+            Map<String, String> levers,
+            Set<String> inTurn,
+            Set<String> dark) {
+        this(name, hits, levers, inTurn, dark, Set.of());
     }
 
     /** One whose levers all stand so from the first instant. */
@@ -72,7 +85,19 @@ public record Failure(
         turns.addAll(other.inTurn);
         Set<String> unseen = new LinkedHashSet<>(dark);
         unseen.addAll(other.dark);
-        return new Failure(name + " + " + other.name, all, moved, turns, unseen);
+        Set<String> wrong = new LinkedHashSet<>(left);
+        wrong.addAll(other.left);
+        return new Failure(name + " + " + other.name, all, moved, turns, unseen, wrong);
+    }
+
+    /** Whether nothing is broken and a hand does it all, which then knows what it does. */
+    public boolean isOwnAct() {
+        return hits.isEmpty() && !left.containsAll(levers.keySet());
+    }
+
+    /** Levers left in these positions before the flight, without anybody knowing. */
+    public static Failure left(String name, Map<String, String> positions) {
+        return new Failure(name, List.of(), positions, Set.of(), Set.of(), positions.keySet());
     }
 
     /** Whether both can come at the same moment: no lever is in two positions. */

@@ -108,9 +108,9 @@ public final class FailureCatalogue {
                     + " before flight";
         }
 
-        /** It stands there from the first instant, and nothing else is wrong. */
+        /** It stands there from the first instant, nobody knows, and nothing else is wrong. */
         public Failure failure() {
-            return Failure.levers(name(), positions);
+            return Failure.left(name(), positions);
         }
     }
 

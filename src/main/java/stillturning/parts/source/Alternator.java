@@ -143,6 +143,14 @@ public record Alternator(
     /** A regulator stuck at full field, against its set point. Common practice, no source. */
     private static final double RUNAWAY = 1.35;
 
+    /**
+     * A regulator whose ground or sense lead has some resistance, against its set point: it sees less
+     * than the bus has. 15.5 V where 13 V were usual were seen in flight.
+     *
+     * @see "NTSB report WPR18LA021, read in a second source; the ratio is a guess within it"
+     */
+    private static final double REGULATES_HIGH = 1.1;
+
     /** One phase of three lost. Common practice, no published source. */
     private static final double PART_OUTPUT = 0.5;
 
@@ -183,6 +191,11 @@ public record Alternator(
                                 new Put(
                                         generator(output)
                                                 .regulatingAt(regulation.setVolts() * RUNAWAY)))),
+                FailureMode.of(
+                        "regulates-high",
+                        new Put(
+                                generator(output)
+                                        .regulatingAt(regulation.setVolts() * REGULATES_HIGH))),
                 FailureMode.of("field-open", Faults.open("field")),
                 FailureMode.shorted("field-shorted", field()),
                 FailureMode.of(

@@ -152,14 +152,14 @@ public record Battery(
 
     @Override
     public List<FailureMode> failureModes() {
-        double rest = (cells - 1.0) / cells;
-        OpenCircuit shorted = new OpenCircuit(openCircuit.curve(), openCircuit.factor() * rest);
         return List.of(
                 // torn off its terminals; between them water passes too little to matter
                 FailureMode.of("disconnects-itself", Faults.open("cell"))
                         .by(Damage.TORN, Damage.SCORCHED, Damage.HUNG)
                         .alsoCalled("management disconnects", "open"),
-                FailureMode.of("one-cell-shorted", new Put(cell(shorted))),
+                FailureMode.of("one-cell-shorted", new Put(cell(without(1)))),
+                FailureMode.of("half-shorted-inside", new Put(cell(without(cells / 2))))
+                        .alsoCalled("internal short", "shorted inside"),
                 FailureMode.of("capacity-lost", new Put(aged(WORN_OUT).cell(openCircuit)))
                         .inspectedBy("capacity test at a known current, against time"));
     }
@@ -193,6 +193,12 @@ public record Battery(
                 ohms / health,
                 chargeAtStart,
                 management);
+    }
+
+    /** What is left when so many cells are bridged, by a strap, a plate or a hole. */
+    private OpenCircuit without(int bridged) {
+        double rest = (cells - bridged) / (double) cells;
+        return new OpenCircuit(openCircuit.curve(), openCircuit.factor() * rest);
     }
 
     private Cell cell(OpenCircuit open) {

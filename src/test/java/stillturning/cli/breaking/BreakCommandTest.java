@@ -75,8 +75,9 @@ class BreakCommandTest {
                         .filter(line -> line.startsWith("  outcome:"))
                         .map(line -> line.substring(10).strip())
                         .toList();
-        // no output, part output, over-voltage, output short, field open, field shorted
-        assertEquals(6, outcomes.size(), ran.out());
+        // no output, part output, over-voltage, regulates high, output short, field open, field
+        // shorted
+        assertEquals(7, outcomes.size(), ran.out());
         List<String> worstFirst = Arrays.stream(Outcome.values()).map(Outcome::words).toList();
         List<Integer> ranks = outcomes.stream().map(worstFirst::indexOf).toList();
         assertEquals(ranks.stream().sorted().toList(), ranks);

@@ -33,7 +33,7 @@ public final class SignWatch {
 
     /** What shows at the instant of the failure without being an event of its own. */
     public void begin(Failure failure) {
-        if (failure.hits().isEmpty() && !failure.levers().isEmpty()) {
+        if (failure.isOwnAct()) {
             atOnce = Optional.of(new FirstSign(now.seconds, From.OWN_ACT, failure.name()));
             return;
         }
