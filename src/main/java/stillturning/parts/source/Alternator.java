@@ -144,8 +144,8 @@ public record Alternator(
     private static final double RUNAWAY = 1.35;
 
     /**
-     * A regulator whose ground or sense lead has some resistance, against its set point: it sees less
-     * than the bus has. 15.5 V where 13 V were usual were seen in flight.
+     * A regulator whose ground or sense lead has some resistance, against its set point: it sees
+     * less than the bus has. 15.5 V where 13 V were usual were seen in flight.
      *
      * @see "NTSB report WPR18LA021, read in a second source; the ratio is a guess within it"
      */
