@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stillturning.assess.Guesses.Change;
+import stillturning.assess.Guesses.Choice;
 import stillturning.assess.Guesses.Untried;
 import stillturning.assess.Guesses.Weighty;
 import stillturning.model.CriterionName;
@@ -32,7 +33,18 @@ final class GuessTrials {
     }
 
     /** Tries all in parallel; the result does not depend on who is done first. */
-    Guesses all(List<GuessVariation> doubts, Consumer<String> progress) {
+    Guesses all(List<GuessVariation> all, Consumer<String> progress) {
+        List<GuessVariation> doubts = all.stream().filter(d -> d.others().isEmpty()).toList();
+        List<Optional<Choice>> choices =
+                all.stream()
+                        .flatMap(
+                                doubt ->
+                                        doubt.others().keySet().stream()
+                                                .map(o -> new Asked(doubt, o)))
+                        .toList()
+                        .parallelStream()
+                        .map(asked -> chosen(asked, progress))
+                        .toList();
         List<Optional<List<Change>>> trials =
                 IntStream.range(0, 2 * doubts.size())
                         .parallel()
@@ -44,12 +56,28 @@ final class GuessTrials {
                                     return changes;
                                 })
                         .toList();
-        return sorted(doubts, trials);
+        return sorted(doubts, trials, choices);
+    }
+
+    /** A word that is tried in the place of the guessed one. */
+    private record Asked(GuessVariation doubt, String other) {}
+
+    private Optional<Choice> chosen(Asked asked, Consumer<String> progress) {
+        Guess guess = asked.doubt.guess();
+        Optional<Choice> choice =
+                requireNonNull(asked.doubt.others().get(asked.other))
+                        .get()
+                        .map(study -> changes(Assess.again(study, basis)))
+                        .map(changes -> new Choice(guess, asked.other, changes));
+        progress.accept(guess.name());
+        return choice;
     }
 
     /** Trials come in pairs, less and more, in the order of the doubts. */
     private static Guesses sorted(
-            List<GuessVariation> doubts, List<Optional<List<Change>>> trials) {
+            List<GuessVariation> doubts,
+            List<Optional<List<Change>>> trials,
+            List<Optional<Choice>> choices) {
         List<Weighty> matter = new ArrayList<>();
         List<Guess> indifferent = new ArrayList<>();
         List<Untried> untried = new ArrayList<>();
@@ -71,7 +99,12 @@ final class GuessTrials {
             }
         }
         matter.sort(GRAVEST_FIRST);
-        return new Guesses(Guesses.SHARE, matter, indifferent, untried);
+        return new Guesses(
+                Guesses.SHARE,
+                matter,
+                indifferent,
+                untried,
+                choices.stream().flatMap(Optional::stream).toList());
     }
 
     private Optional<List<Change>> changes(GuessVariation doubt, double factor) {

@@ -10,9 +10,14 @@ import java.util.function.Function;
  * @param matter those that change something, gravest first
  * @param indifferent those that change nothing that is watched
  * @param untried those that were not tried one way, because the value cannot be that
+ * @param choices guesses among words, each with one of the others in its place
  */
 public record Guesses(
-        double share, List<Weighty> matter, List<Guess> indifferent, List<Untried> untried) {
+        double share,
+        List<Weighty> matter,
+        List<Guess> indifferent,
+        List<Untried> untried,
+        List<Choice> choices) {
 
     /** How far a guess is changed (fraction of its value). */
     public static final double SHARE = 0.2;
@@ -25,6 +30,13 @@ public record Guesses(
         public Weighty {
             ifLess = List.copyOf(ifLess);
             ifMore = List.copyOf(ifMore);
+        }
+    }
+
+    /** What another word than the guessed one changes. */
+    public record Choice(Guess guess, String other, List<Change> changes) {
+        public Choice {
+            changes = List.copyOf(changes);
         }
     }
 
@@ -115,5 +127,6 @@ public record Guesses(
         matter = List.copyOf(matter);
         indifferent = List.copyOf(indifferent);
         untried = List.copyOf(untried);
+        choices = List.copyOf(choices);
     }
 }

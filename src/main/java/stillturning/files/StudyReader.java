@@ -270,7 +270,10 @@ public final class StudyReader {
             ValueLog ledger = new ValueLog(written.file.name(), variation);
             ProblemCollector report = new ProblemCollector(written.bound.places());
             StudyEntry entry = Values.mapped(written.bound.value().get(), "", ledger);
-            Optional<CheckedStudy> frame = new CheckedStudyReader(entry, report).read(names());
+            Optional<CheckedStudy> frame =
+                    new CheckedStudyReader(entry, report)
+                            .read(names())
+                            .map(f -> f.withClasses(variation.classes()));
             frameEntry = Optional.of(entry);
             said = frame.map(f -> new ChancesReader(entry, f, report).read());
             take(Told.by(report, ledger));

@@ -53,7 +53,7 @@ final class ValueDraw {
             double value = range.low() + at[i] * (range.high() - range.low());
             changes.put(range.place(), new Change(1, value - range.likely()));
         }
-        return new Variation(changes);
+        return new Variation(changes, Map.of());
     }
 
     /** Moves the values of what is refused towards the likely ones; returns whether it could. */

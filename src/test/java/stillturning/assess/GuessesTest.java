@@ -7,9 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.Guesses.Change;
 import stillturning.bench.Bench;
@@ -192,5 +195,23 @@ class GuessesTest {
         Assessment all = Assess.again(COMPUTER.times().apply(0.8).orElseThrow(), BASIS);
         assertNotSame(BASIS.of("large").orElseThrow(), all.of("large").orElseThrow());
         assertEquals(Assess.of(changed).ranking(), again.ranking());
+    }
+
+    @Test
+    void aGuessAmongWordsIsTriedWithEachOfTheOthers() {
+        Guess guess = new Guess("large", "battery class", "large");
+        Map<String, Supplier<Optional<Study>>> others = new LinkedHashMap<>();
+        others.put("tiny", () -> Optional.of(study(bench(2, 30, 10), bench(7, 30, 10))));
+        others.put("same", () -> Optional.of(study(bench(8, 30, 10), bench(7, 30, 10))));
+        GuessVariation doubt = new GuessVariation(guess, others);
+        assertEquals(2, doubt.trials());
+        List<String> told = Collections.synchronizedList(new ArrayList<>());
+        Guesses guesses = Assess.guesses(BASIS, List.of(doubt), told::add);
+        assertEquals(List.of(guess.name(), guess.name()), told);
+        assertEquals(List.of(), guesses.untried());
+        assertEquals(2, guesses.choices().size());
+        assertEquals("tiny", guesses.choices().get(0).other());
+        assertEquals(new Change.Leader("small"), guesses.choices().get(0).changes().get(0));
+        assertEquals(List.of(), guesses.choices().get(1).changes());
     }
 }

@@ -18,8 +18,8 @@ final class GuessOptions {
     @Option(
             names = "--guesses",
             description =
-                    "Also try each guess of the study's files a fifth lower and higher, and say"
-                            + " which of them matter. Takes a while.")
+                    "Also try each guess of the study's files a fifth lower and higher, or each other"
+                            + " class, and say which of them matter. Takes a while.")
     private boolean own;
 
     @Option(
@@ -28,6 +28,10 @@ final class GuessOptions {
                     "The same, with the guesses of the program's catalogue too. Takes much longer.")
     private boolean catalogue;
 
+    private static int trials(List<GuessVariation> doubts) {
+        return doubts.stream().mapToInt(GuessVariation::trials).sum();
+    }
+
     /** What trying them brings, if it is asked for. */
     Optional<Guesses> tried(FoundStudy found, Assessment assessment, CommandContext context) {
         if (!own && !catalogue) {
@@ -35,7 +39,7 @@ final class GuessOptions {
         }
         List<GuessVariation> doubts = new Guessing(found.reader(), found.read()).doubts(catalogue);
         try (Progress progress =
-                Progress.over(2 * doubts.size(), "trials with another guess done", context)) {
+                Progress.over(trials(doubts), "trials with another guess done", context)) {
             return Optional.of(Assess.guesses(assessment, doubts, progress));
         }
     }

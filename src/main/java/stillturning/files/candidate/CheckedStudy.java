@@ -52,6 +52,13 @@ public record CheckedStudy(
                         classes);
     }
 
+    /** The same with other usual classes. */
+    public CheckedStudy withClasses(Map<String, String> others) {
+        Map<String, String> all = new LinkedHashMap<>(classes);
+        all.putAll(others);
+        return new CheckedStudy(heading, aircraft, goals, zones, laying, written, all);
+    }
+
     Optional<LoadNeed> load(String id) {
         return aircraft.load(id);
     }

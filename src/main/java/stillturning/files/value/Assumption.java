@@ -1,5 +1,6 @@
 package stillturning.files.value;
 
+import java.util.Optional;
 import stillturning.yaml.notation.Origin;
 
 /**
@@ -13,6 +14,8 @@ import stillturning.yaml.notation.Origin;
  */
 public record Assumption(String file, String path, String text, Origin origin, String note) {
 
+    private static final String CLASSES = "classes.";
+
     /** Whether somebody guessed it, in the file or in the catalogue. */
     public boolean isGuess() {
         return isGuess(origin, note);
@@ -21,6 +24,13 @@ public record Assumption(String file, String path, String text, Origin origin, S
     /** Whether it is a choice among words, so that nothing is a little more or less than it. */
     public boolean isWord() {
         return Character.isLetter(text.charAt(0));
+    }
+
+    /** The kind of part whose class it supposes, if it does. */
+    public Optional<String> supposedKind() {
+        return isWord() && path.startsWith(CLASSES)
+                ? Optional.of(path.substring(CLASSES.length()))
+                : Optional.empty();
     }
 
     static boolean isGuess(Origin origin, String note) {

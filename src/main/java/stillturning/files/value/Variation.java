@@ -6,11 +6,12 @@ import java.util.Map;
  * Some values taken to be others, to find out whether they matter.
  *
  * @param changes what becomes of a value, by its place
+ * @param classes usual class of a kind of part, by the kind's word
  */
-public record Variation(Map<Place, Change> changes) {
+public record Variation(Map<Place, Change> changes, Map<String, String> classes) {
 
     /** Everything as it is. */
-    public static final Variation NONE = new Variation(Map.of());
+    public static final Variation NONE = new Variation(Map.of(), Map.of());
 
     /**
      * Where a value stands.
@@ -40,10 +41,18 @@ public record Variation(Map<Place, Change> changes) {
 
     public Variation {
         changes = Map.copyOf(changes);
+        classes = Map.copyOf(classes);
     }
 
     /** One value multiplied by a factor. */
     public Variation(String file, String path, double factor) {
-        this(Map.of(new Place(file, path), new Change(factor, 0)));
+        this(Map.of(new Place(file, path), new Change(factor, 0)), Map.of());
+    }
+
+    /**
+     * Parts of one kind, as far as they name no class, of another class than they are taken for.
+     */
+    public static Variation ofClass(String kind, String name) {
+        return new Variation(Map.of(), Map.of(kind, name));
     }
 }

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
+import stillturning.assess.Guesses.Choice;
 import stillturning.assess.Guesses.Untried;
 import stillturning.assess.Guesses.Weighty;
 
@@ -72,6 +73,13 @@ final class GuessesJson {
                     .field("guess", GUESS, Untried::guess)
                     .field("factor", EXACT, Untried::factor);
 
+    private static final JsonShape<Choice> CHOICE =
+            JsonShape.<Choice>named("guessedWord")
+                    .field("guess", GUESS, Choice::guess)
+                    .text("other", Choice::other)
+                    .says("What was tried in its place.")
+                    .list("changes", CHANGE, Choice::changes);
+
     static final JsonShape<Guesses> GUESSES =
             JsonShape.<Guesses>named("guesses")
                     .field("share", EXACT.with("exclusiveMinimum", 0), Guesses::share)
@@ -83,7 +91,9 @@ final class GuessesJson {
                     .list("untried", UNTRIED, Guesses::untried)
                     .says(
                             "Guesses that were not tried one way, because the study would not be"
-                                    + " valid.");
+                                    + " valid.")
+                    .list("choices", CHOICE, Guesses::choices)
+                    .says("Guesses among words, each with one of the others in its place.");
 
     private GuessesJson() {}
 

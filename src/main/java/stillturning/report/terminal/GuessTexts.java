@@ -85,11 +85,13 @@ public final class GuessTexts {
         return "if " + share() + " higher";
     }
 
-    /** Those that change nothing, counted, and those that could not be tried. */
+    /** Guesses among words, those that change nothing, counted, and those that were not tried. */
     public List<String> rest() {
         List<String> lines = new ArrayList<>();
+        guesses.choices().forEach(choice -> lines.add(chosen(choice)));
         int others = guesses.indifferent().size();
-        if (others + guesses.matter().size() + guesses.untried().size() == 0) {
+        int all = others + guesses.matter().size() + guesses.untried().size();
+        if (all + guesses.choices().size() == 0) {
             lines.add("There is no guess to try.");
         }
         if (others > 0) {
@@ -104,6 +106,20 @@ public final class GuessTexts {
         addUntried(true, lines);
         addUntried(false, lines);
         return List.copyOf(lines);
+    }
+
+    private String chosen(Guesses.Choice choice) {
+        return "If "
+                + named(choice.guess())
+                + ", is "
+                + choice.other()
+                + " and not "
+                + choice.guess().value()
+                + ": "
+                + (choice.changes().isEmpty()
+                        ? "none of this changes"
+                        : changes(choice.changes(), false))
+                + ".";
     }
 
     private void addUntried(boolean less, List<String> lines) {

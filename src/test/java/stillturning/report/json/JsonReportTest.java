@@ -48,7 +48,8 @@ class JsonReportTest {
                         Guesses.SHARE,
                         List.of(new Guesses.Weighty(guess, every, List.of())),
                         List.of(guess),
-                        List.of(new Guesses.Untried(guess, 1.2)));
+                        List.of(new Guesses.Untried(guess, 1.2)),
+                        List.of(new Guesses.Choice(guess, "fast", every)));
         String json = JsonReport.decide(ASSESSMENT, Optional.of(guesses));
         assertEquals(List.of(), faults("decide", json));
         JsonNode lower = read(json).get("guesses").get("matter").get(0).get("ifLower");

@@ -37,7 +37,9 @@ class GuessTextsTest {
                                 new Change.Endurance("engine-bus", 3000, 1799.9)),
                         List.of());
         GuessTexts.Row row =
-                texts(new Guesses(0.2, List.of(weighty), List.of(), List.of())).rows().get(0);
+                texts(new Guesses(0.2, List.of(weighty), List.of(), List.of(), List.of()))
+                        .rows()
+                        .get(0);
         assertEquals(
                 "\"One bus for all\" is first; \"One bus for all\" is unwell with nothing wrong; each"
                         + " of \"One bus for all\", \"A bus for the engine\" misses \"lives long\";"
@@ -51,7 +53,11 @@ class GuessTextsTest {
         Weighty weighty = new Weighty(CHARGE, List.of(new Change.Leader("one-bus")), List.of());
         Guesses guesses =
                 new Guesses(
-                        0.2, List.of(weighty), List.of(PUMP), List.of(new Untried(CHARGE, 1.2)));
+                        0.2,
+                        List.of(weighty),
+                        List.of(PUMP),
+                        List.of(new Untried(CHARGE, 1.2)),
+                        List.of());
         assertEquals("not tried", texts(guesses).rows().get(0).ifMore());
         assertEquals(
                 List.of(
@@ -63,12 +69,13 @@ class GuessTextsTest {
 
     @Test
     void whereNoGuessMattersThatIsSaid() {
-        Guesses guesses = new Guesses(0.2, List.of(), List.of(CAPACITY, PUMP), List.of());
+        Guesses guesses =
+                new Guesses(0.2, List.of(), List.of(CAPACITY, PUMP), List.of(), List.of());
         assertEquals(List.of("None of the 2 guesses changes any of this."), texts(guesses).rest());
         assertEquals(List.of(), texts(guesses).table(TerminalColour.NONE));
         assertEquals(
                 List.of("There is no guess to try."),
-                texts(new Guesses(0.2, List.of(), List.of(), List.of())).rest());
+                texts(new Guesses(0.2, List.of(), List.of(), List.of(), List.of())).rest());
     }
 
     @Test
@@ -79,9 +86,31 @@ class GuessTextsTest {
                         List.of(new Change.Uncomputed("one-bus", "no operating point ".repeat(9))),
                         List.of(new Change.Requirement("one-bus", "r ".repeat(90), true)));
         List<String> lines =
-                texts(new Guesses(0.2, List.of(weighty), List.of(), List.of()))
+                texts(new Guesses(0.2, List.of(weighty), List.of(), List.of(), List.of()))
                         .table(TerminalColour.NONE);
         assertTrue(lines.stream().allMatch(l -> l.length() <= 120), String.join("\n", lines));
         assertTrue(String.join("\n", lines).contains("meets"), String.join("\n", lines));
+    }
+
+    @Test
+    void anotherWordIsToldInASentenceOfItsOwn() {
+        Guess breakers = new Guess("study.yaml", "classes.breaker", "ordinary");
+        Guesses guesses =
+                new Guesses(
+                        0.2,
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(
+                                new Guesses.Choice(breakers, "fast", List.of()),
+                                new Guesses.Choice(
+                                        breakers, "slow", List.of(new Change.Leader("one-bus")))));
+        assertEquals(
+                List.of(
+                        "If classes.breaker, study.yaml, is fast and not ordinary: none of this"
+                                + " changes.",
+                        "If classes.breaker, study.yaml, is slow and not ordinary: \"One bus for"
+                                + " all\" is first."),
+                texts(guesses).rest());
     }
 }

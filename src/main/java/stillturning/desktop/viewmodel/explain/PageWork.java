@@ -81,7 +81,7 @@ final class PageWork {
 
     private WorkProgress planned(Progress progress) {
         WorkProgress course = new WorkProgress(progress);
-        course.plan(2 * doubts.size(), TRIAL);
+        course.plan(trials(), TRIAL);
         if (asksSizes()) {
             course.plan(candidates(), SIZING);
         }
@@ -93,9 +93,13 @@ final class PageWork {
         return course;
     }
 
+    private int trials() {
+        return doubts.stream().mapToInt(GuessVariation::trials).sum();
+    }
+
     private Guesses guesses(WorkProgress course) {
         Consumer<String> progress =
-                course.begin("Trying guesses lower and higher", 2 * doubts.size(), TRIAL);
+                course.begin("Trying guesses lower and higher", trials(), TRIAL);
         return Assess.guesses(dossier.assessment(), doubts, progress);
     }
 
