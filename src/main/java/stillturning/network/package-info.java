@@ -20,7 +20,7 @@
  *       speed, {@code NodalSolverBenchmark}.
  *   <li><b>Nets between two resistances go first, and only once.</b> What only metal touches never
  *       bends, so those nets are eliminated once for each set of resistances and an iteration goes
- *       over the others alone: 49 to 70 of Sandpiper's 80 to 110 nets. The answer is held to
+ *       over the others alone: 50 to 69 of Sandpiper's 80 to 110 nets. The answer is held to
  *       Kirchhoff's law at every net all the same. Only nets with two neighbours at most go: a bus
  *       would join all that hangs on it. Held by {@code SolverPropertiesTest}.
  *   <li><b>A refusal is rarer than one state in 10,000.</b> Where every Newton way fails, {@code

@@ -200,12 +200,15 @@ final class Survey {
             Map<String, Carried> into = shorted ? faulty : worst;
             flow.amps()
                     .forEach(
-                            (element, amps) ->
-                                    into.merge(
+                            (element, amps) -> {
+                                double size = Math.abs(amps);
+                                Carried known = into.get(element);
+                                if (known == null || size > known.amps()) {
+                                    into.put(
                                             element,
-                                            new Carried(
-                                                    Math.abs(amps), phase.name(), failure.name()),
-                                            Carried::orMore));
+                                            new Carried(size, phase.name(), failure.name()));
+                                }
+                            });
         }
     }
 
