@@ -95,7 +95,12 @@ public record Dossier(
 
     private PaperContents contents(Asked asked, Edition edition) {
         return new PaperContents(
-                edition, sources(), told(), asked.sizes, asked.together.map(this::section));
+                edition,
+                sources(),
+                told(),
+                asked.sizes,
+                asked.together.map(this::section),
+                asked.together.map(t -> t.work().found()).orElse(List.of()));
     }
 
     private List<CandidateCases> told() {

@@ -1,12 +1,18 @@
 package stillturning.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,6 +62,46 @@ class FrozenReportsTest {
         holdWhatIsPrinted("sandpiper-pairs.txt", "break", "--pairs", "--resume", searched);
         holdWhatIsPrinted("sandpiper-latent.txt", "break", "--latent", "--resume", searched);
         holdWhatIsPrinted("sandpiper-run-up.txt", "run-up", "--resume", searched);
+        holdTheDocument("--pairs", "--resume", searched);
+    }
+
+    /** More than this nobody reads. */
+    private static final int MOST_PAGES = 40;
+
+    /** The document with all that can be asked for, as a counsellor gets it. */
+    private void holdTheDocument(String... options) throws IOException {
+        Path paper = here.resolve("sandpiper.pdf");
+        String[] words =
+                Stream.concat(
+                                Stream.of(
+                                        "explain",
+                                        study(),
+                                        "--date",
+                                        "2030-06-15",
+                                        "--pdf",
+                                        paper.toString()),
+                                Stream.of(options))
+                        .toArray(String[]::new);
+        Session.in(here).run(words);
+        try (PDDocument read = Loader.loadPDF(paper.toFile())) {
+            assertTrue(read.getNumberOfPages() <= MOST_PAGES, read.getNumberOfPages() + " pages");
+            String first = page(read, 1);
+            assertTrue(first.contains("What still stops the engine"), first);
+            assertTrue(page(read, 2).contains("Fingerprint of the input files"), page(read, 2));
+            assertTrue(page(read, 3).contains("Contents"), page(read, 3));
+        }
+        Path kept = REPORTS.resolve("sandpiper.pdf");
+        if (RENEW) {
+            Files.copy(paper, kept, StandardCopyOption.REPLACE_EXISTING);
+        }
+        assertArrayEquals(Files.readAllBytes(kept), Files.readAllBytes(paper));
+    }
+
+    private static String page(PDDocument read, int number) throws IOException {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(number);
+        stripper.setEndPage(number);
+        return stripper.getText(read);
     }
 
     private void holdWhatIsPrinted(String file, String command, String... options)

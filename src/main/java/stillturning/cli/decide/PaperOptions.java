@@ -70,11 +70,22 @@ final class PaperOptions {
     }
 
     private static String day(String written) {
+        return parsed(written)
+                .map(LocalDate::toString)
+                .orElseThrow(
+                        () ->
+                                new Refusal(
+                                        "--date "
+                                                + written
+                                                + " is no day; write it as 2030-06-15 (ISO"
+                                                + " 8601)"));
+    }
+
+    private static Optional<LocalDate> parsed(String written) {
         try {
-            return LocalDate.parse(written).toString();
-        } catch (DateTimeParseException e) {
-            throw new Refusal(
-                    "--date " + written + " is no day; write it as 2030-06-15 (ISO 8601)");
+            return Optional.of(LocalDate.parse(written));
+        } catch (DateTimeParseException notADay) {
+            return Optional.empty();
         }
     }
 }

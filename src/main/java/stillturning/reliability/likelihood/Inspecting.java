@@ -76,13 +76,11 @@ final class Inspecting {
 
     private String words(double interval) {
         if (interval >= usualSeconds) {
-            return "the usual inspection every "
-                    + hours(usualSeconds)
-                    + " is enough for a tenth of 1e-6 /h";
+            return "the usual inspection every " + hours(usualSeconds) + " is often enough";
         }
         return interval < exposure.flightSeconds()
-                ? "before every flight, and even then more than a tenth of 1e-6 /h is left"
-                : "at least every " + hours(interval) + " flown, for a tenth of 1e-6 /h";
+                ? "before every flight, and even then it is likelier than it should be"
+                : "at least every " + hours(interval) + " flown";
     }
 
     /** Rounded down, or more would be allowed than was computed; but not below what it just is. */

@@ -111,8 +111,9 @@ final class Supposed {
                         + " of one kind of part with the same figures from the same words are wrong"
                         + " together.");
         say(
-                "Inspections are held against a tenth of 1e-6 per flight hour, the figure of AC"
-                        + " 23.1309-1E for its class I (from memory, unverified): a yardstick.");
+                "Inspections are as frequent as it takes for a hidden failure and the next one to end"
+                        + " the engine no more than once in 10,000,000 flight hours, a tenth of the"
+                        + " figure of AC 23.1309-1E for its class I (from memory, unverified): a yardstick.");
         say("It compares candidates, and certifies nothing.");
     }
 

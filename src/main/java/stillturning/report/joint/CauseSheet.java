@@ -3,15 +3,18 @@ package stillturning.report.joint;
 import static stillturning.report.table.Column.words;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stillturning.assess.crosscheck.Disagreement;
 import stillturning.assess.crosscheck.StoryOnlyFact;
+import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Chances.Per;
 import stillturning.model.Chances.Rate;
 import stillturning.quantity.Formats;
 import stillturning.report.ResultText;
+import stillturning.report.joint.SharedFindings.Carrier;
 import stillturning.report.joint.SharedFindings.Played;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
@@ -23,7 +26,19 @@ import stillturning.report.page.Block.Words;
 /** One candidate's common causes, and what its shape alone says. */
 public final class CauseSheet {
 
-    private static final int SHOWN = 12;
+    private static final int SHOWN = 10;
+
+    /** What cannot be computed may be the worst. */
+    private static final Comparator<Played> GRAVEST_FIRST =
+            Comparator.comparing(
+                            (Played p) ->
+                                    p.verdict().map(v -> v.outcome()).orElse(Outcome.ENGINE_LOST))
+                    .thenComparing(
+                            p ->
+                                    p.verdict()
+                                            .map(v -> v.planned().engine().endurance().seconds())
+                                            .orElse(0.0));
+
     private static final double HOUR_SECONDS = 3600;
 
     /** What is meant; stands once above them. */
@@ -63,20 +78,47 @@ public final class CauseSheet {
             blocks.add(new Words("Nothing that the study names fails several parts at once."));
             return;
         }
+        List<Played> worst = shared.causes().stream().sorted(GRAVEST_FIRST).toList();
+        int shown = all ? worst.size() : Math.min(SHOWN, worst.size());
         blocks.add(
                 Grid.of(
-                        shared.causes(),
+                        worst.subList(0, shown),
                         List.of(
-                                words("common cause", 22, played -> played.cause().name()),
-                                words("what happens", 34, CauseSheet::happens),
-                                words(
-                                        "outcome, engine runs",
-                                        19,
-                                        played ->
-                                                played.verdict()
-                                                        .map(CauseSheet::outcome)
-                                                        .orElse("cannot be computed")),
-                                words("how often", 17, played -> rate(played.cause().rate())))));
+                                words("common cause", 20, played -> played.cause().name()),
+                                words("what happens", 28, CauseSheet::happens),
+                                words("outcome, engine runs", 17, CauseSheet::comesTo),
+                                words("what helps", 20, CauseSheet::remedy),
+                                words("how often", 15, played -> rate(played.cause().rate())))));
+        more(worst.size() - shown);
+    }
+
+    private static String comesTo(Played played) {
+        return played.verdict().map(CauseSheet::outcome).orElse("cannot be computed");
+    }
+
+    /** Parts that share nothing cannot fail together: what has to be apart. */
+    private static String remedy(Played played) {
+        boolean harmless =
+                played.verdict()
+                        .filter(v -> v.outcome().compareTo(Outcome.INTERRUPTED) > 0)
+                        .isPresent();
+        if (harmless) {
+            return "none needed for the engine";
+        }
+        return switch (played.cause().kind()) {
+            case ZONE -> "lead one of the feeds round this zone, or put its parts elsewhere";
+            case HOLE -> "a hole of its own for one of the feeds";
+            case BUNDLE -> "tie one of the feeds into another bundle";
+            case MOUNT -> "a bracket of its own for one of them";
+            case FIRMWARE -> "another program in one of them, or a way round both";
+            case ALIKE -> "one of another make or another purchase";
+        };
+    }
+
+    private void more(int left) {
+        if (left > 0) {
+            blocks.add(new Note(left + " more; break --causes --all lists them."));
+        }
     }
 
     /** Its words, without the kind that its name begins with. */
@@ -93,16 +135,14 @@ public final class CauseSheet {
                 + (verdict.engineOwn() ? " (engine's own)" : "");
     }
 
-    /** Median and factor, {@code "1.0e-6 /h within 10"}, and where from. */
+    /** Median and factor, and where from. */
     private static String rate(Optional<Rate> rate) {
         return rate.map(
                         r ->
-                                ChanceWords.of(
-                                                r.per() == Per.SECOND
-                                                        ? r.median() * HOUR_SECONDS
-                                                        : r.median())
-                                        + (r.per() == Per.SECOND ? " /h" : " /flight")
-                                        + " within "
+                                (r.per() == Per.SECOND
+                                                ? ChanceWords.every(r.median() * HOUR_SECONDS, "h")
+                                                : ChanceWords.every(r.median(), "flights"))
+                                        + ", within a factor of "
                                         + Formats.significant(r.errorFactor(), 2)
                                         + ", "
                                         + r.source())
@@ -114,18 +154,32 @@ public final class CauseSheet {
             return;
         }
         blocks.add(new Heading("One part that takes feeds of several of the engine's loads"));
+        List<Carrier> worst =
+                shared.carriers().stream()
+                        .sorted(
+                                Comparator.comparing((Carrier c) -> c.verdict().outcome())
+                                        .thenComparing(
+                                                c ->
+                                                        c.verdict()
+                                                                .planned()
+                                                                .engine()
+                                                                .endurance()
+                                                                .seconds()))
+                        .toList();
+        int shown = all ? worst.size() : Math.min(SHOWN, worst.size());
         blocks.add(
                 Grid.of(
-                        shared.carriers(),
+                        worst.subList(0, shown),
                         List.of(
                                 words("failure", 34, c -> c.verdict().failure().name()),
                                 words("feeds of", 38, c -> String.join(", ", c.loads())),
                                 words("outcome, engine runs", 22, c -> outcome(c.verdict())))));
+        more(worst.size() - shown);
     }
 
     private void functions() {
         blocks.add(new Heading("By shape: how each thing that the engine needs is supplied"));
-        blocks.add(new Points(shared.shape().functions().stream().map(f -> f.words()).toList()));
+        points(shared.shape().functions().stream().map(f -> f.words()).toList());
         if (!shared.shape().singlePoints().isEmpty()) {
             blocks.add(new Heading("By shape: parts without which the engine's needs are not met"));
             points(
@@ -195,9 +249,6 @@ public final class CauseSheet {
     private void points(List<String> points) {
         int shown = all ? points.size() : Math.min(SHOWN, points.size());
         blocks.add(new Points(points.subList(0, shown)));
-        if (shown < points.size()) {
-            blocks.add(
-                    new Note((points.size() - shown) + " more; break --causes --all lists them."));
-        }
+        more(points.size() - shown);
     }
 }

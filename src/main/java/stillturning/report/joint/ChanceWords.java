@@ -11,12 +11,25 @@ final class ChanceWords {
 
     private ChanceWords() {}
 
-    /** Two digits and a power of ten, {@code 2.1e-6}; plain from a thousandth on. */
+    /** {@code "1 in 2,900"}; from a tenth on in per cent. */
     static String of(double chance) {
-        if (chance == 0 || chance >= 1e-3) {
-            return Formats.significant(chance, 2);
+        if (chance == 0) {
+            return "0";
         }
-        return String.format(Locale.ROOT, "%.1e", chance).replace("e-0", "e-");
+        return chance >= 0.1
+                ? Formats.significant(100 * chance, 2) + " %"
+                : "1 in " + whole(1 / chance);
+    }
+
+    /** How often something happens: {@code "once in 1,000,000 h"}. */
+    static String every(double times, String unit) {
+        return times == 0 ? "never" : "once in " + whole(1 / times) + " " + unit;
+    }
+
+    /** Two digits, and zeros, since nobody knows more. */
+    private static String whole(double number) {
+        double step = Math.pow(10, Math.floor(Math.log10(number)) - 1);
+        return String.format(Locale.ROOT, "%,.0f", Math.round(number / step) * step);
     }
 
     static String range(ChanceRange range) {
@@ -26,7 +39,7 @@ final class ChanceWords {
     /** In the mean of what the rates may be, and what is known of it. */
     static String mean(Estimate estimate) {
         return estimate.basis() == Basis.EXACT
-                ? of(estimate.value()) + ", counted exactly"
+                ? of(estimate.value()) + ", exact"
                 : "between " + of(estimate.low()) + " and " + of(estimate.high());
     }
 

@@ -64,6 +64,17 @@ public final class LatentRemedies {
         return found.likely().inspections().stream().filter(i -> i.event() == event).findFirst();
     }
 
+    /** Its check, or how to look for it and how often, or that nothing does. */
+    String remedy(int event) {
+        return check(event)
+                .map(number -> "check " + number + " of the run-up card")
+                .orElseGet(
+                        () ->
+                                inspection(event)
+                                        .map(i -> way(event) + ", " + i.words())
+                                        .orElse("nothing; look for it: " + way(event)));
+    }
+
     /** Its check, or the letter of its inspection among {@link #inspected}, or nothing. */
     String revealedBy(int event) {
         return check(event)

@@ -3,6 +3,7 @@ package stillturning.report.joint;
 import static stillturning.report.table.Column.words;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import stillturning.reliability.runup.Latent;
 import stillturning.report.page.Block;
@@ -26,6 +27,8 @@ public final class LatentSheet {
                     + " rates that are mostly recalled or guessed. The parts' own instructions come"
                     + " first.";
 
+    private static final int SHOWN = 10;
+
     private LatentSheet() {}
 
     /**
@@ -34,8 +37,8 @@ public final class LatentSheet {
      * @param all whether to list those that do not matter
      */
     public static List<Block> of(CombinedFindings found, boolean all) {
-        EventNames names = new EventNames(found.joint().events());
         LatentRemedies hidden = new LatentRemedies(found);
+        EventNames names = new EventNames(found.joint().events());
         List<Latent> idle =
                 found.card().latents().stream().filter(latent -> !latent.matters()).toList();
         List<Latent> matter = found.card().thatMatter();
@@ -51,27 +54,8 @@ public final class LatentSheet {
                                         .count()
                                 + " of these no check reveals."));
         if (!matter.isEmpty()) {
-            blocks.add(
-                    Grid.of(
-                            List.copyOf(hidden.thatMatter().values()),
-                            List.of(
-                                    words(
-                                            "hidden",
-                                            38,
-                                            group ->
-                                                    names.anyOf(
-                                                            group.stream()
-                                                                    .map(Latent::event)
-                                                                    .toList())),
-                                    words(
-                                            "ends the engine with",
-                                            42,
-                                            group -> names.anyOf(group.get(0).with())),
-                                    words(
-                                            "revealed by",
-                                            12,
-                                            group -> hidden.revealedBy(group.get(0).event())))));
-            inspections(hidden, blocks);
+            rows(found, all, blocks);
+            inspections(hidden, all, blocks);
         }
         if (all && !idle.isEmpty()) {
             blocks.add(new Heading("Latent, but no single further failure ends the engine"));
@@ -86,9 +70,47 @@ public final class LatentSheet {
         return List.copyOf(blocks);
     }
 
-    private static void inspections(LatentRemedies hidden, List<Block> blocks) {
+    /** What no check reveals comes first: it is found by looking, or by the next failure. */
+    private static void rows(CombinedFindings found, boolean all, List<Block> blocks) {
+        EventNames names = new EventNames(found.joint().events());
+        LatentRemedies hidden = new LatentRemedies(found);
+        List<List<Latent>> groups =
+                hidden.thatMatter().values().stream()
+                        .sorted(
+                                Comparator.comparing(
+                                        group -> hidden.check(group.get(0).event()).isPresent()))
+                        .toList();
+        int shown = all ? groups.size() : Math.min(SHOWN, groups.size());
+        blocks.add(
+                Grid.of(
+                        groups.subList(0, shown),
+                        List.of(
+                                words("hidden", 32, group -> names.anyOf(events(group))),
+                                words(
+                                        "ends the engine with",
+                                        32,
+                                        group -> names.anyOf(group.get(0).with())),
+                                words(
+                                        "what reveals it",
+                                        30,
+                                        group -> hidden.remedy(group.get(0).event())))));
+        if (shown < groups.size()) {
+            blocks.add(
+                    new Note(
+                            (groups.size() - shown)
+                                    + " more rows; break --latent --all lists them."));
+        }
+    }
+
+    private static List<Integer> events(List<Latent> group) {
+        return group.stream().map(Latent::event).toList();
+    }
+
+    private static void inspections(LatentRemedies hidden, boolean all, List<Block> blocks) {
         List<String> ways = List.copyOf(hidden.inspected().keySet());
-        if (!ways.isEmpty()) {
+        if (!ways.isEmpty() && !all) {
+            blocks.add(new Note(INSPECTING));
+        } else if (!ways.isEmpty()) {
             blocks.add(new Heading("How to look for what no check reveals"));
             List<String> lettered = new ArrayList<>();
             for (int i = 0; i < ways.size(); i++) {

@@ -34,7 +34,7 @@ import stillturning.story.Pilot;
 /** One candidate's smallest sets of events that end the engine, and how likely they are. */
 public final class PairSheet {
 
-    private static final int SHOWN = 12;
+    private static final int SHOWN = 10;
     private static final String NONE = "-";
 
     /** What the figures are good for; stands once above them. */
@@ -49,6 +49,7 @@ public final class PairSheet {
 
     private final CombinedFindings found;
     private final EventNames names;
+    private final SetRemedies remedies;
     private final Map<List<Integer>, Double> chances;
     private final boolean all;
     private final List<Block> blocks = new ArrayList<>();
@@ -57,6 +58,7 @@ public final class PairSheet {
         this.found = found;
         this.all = all;
         this.names = new EventNames(found.joint().events());
+        this.remedies = new SetRemedies(found);
         this.chances =
                 found.likely().worst().stream()
                         .collect(Collectors.toMap(SetShare::events, SetShare::perFlight));
@@ -180,7 +182,8 @@ public final class PairSheet {
                         List.of(
                                 figures("of the sum", 7, g -> share(g, sum)),
                                 figures("sets", 5, g -> String.valueOf(g.sets())),
-                                words("any one of each", 80, this::anyOfEach))));
+                                words("any one of each", 52, this::anyOfEach),
+                                words("what helps", 26, remedies::of))));
         rest(groups.subList(shown, groups.size()), sum);
         if (all && order > 1) {
             blocks.add(new Points(sets.stream().map(names::together).toList()));

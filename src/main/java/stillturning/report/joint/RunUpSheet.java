@@ -12,6 +12,7 @@ import stillturning.reliability.runup.Check;
 import stillturning.reliability.runup.Refusal;
 import stillturning.report.Spoken;
 import stillturning.report.page.Block;
+import stillturning.report.page.Block.Boxes;
 import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
@@ -45,6 +46,56 @@ public final class RunUpSheet {
         }
         sheet.after();
         sheet.refused();
+        sheet.notRevealed();
+        return List.copyOf(sheet.blocks);
+    }
+
+    /** One side of a kneeboard's sheet: what to move and what to see, each to be ticked. */
+    public static List<Block> front(CombinedFindings found) {
+        RunUpSheet sheet = new RunUpSheet(found);
+        Card card = found.card();
+        sheet.blocks.add(
+                new Words(
+                        "Engine running, "
+                                + card.phase()
+                                + (card.off().isEmpty()
+                                        ? "."
+                                        : "; off: " + sheet.spoken.all(card.off()) + ".")
+                                + " One move after the other; hold "
+                                + Formats.duration(card.pace().heldSeconds())
+                                + ", look, set back in the order written. If it is otherwise, turn"
+                                + " over."));
+        if (card.checks().isEmpty()) {
+            sheet.blocks.add(new Words("No check reveals anything that is hidden in flight."));
+        }
+        for (int i = 0; i < card.checks().size(); i++) {
+            sheet.toTick(i + 1, card.checks().get(i));
+        }
+        sheet.after();
+        return List.copyOf(sheet.blocks);
+    }
+
+    private void toTick(int number, Check check) {
+        blocks.add(new Heading("Check " + number));
+        blocks.add(
+                new Boxes(
+                        List.of(
+                                capital(words.moves(check.moves())),
+                                "see: " + words.expected(check),
+                                "back: " + words.back(check, found.card()))));
+    }
+
+    /** The other side: what to look at where something else is seen, and what stays hidden. */
+    public static List<Block> back(CombinedFindings found) {
+        RunUpSheet sheet = new RunUpSheet(found);
+        List<Check> checks = found.card().checks();
+        for (int i = 0; i < checks.size(); i++) {
+            List<String> points = sheet.otherwise(checks.get(i));
+            if (!points.isEmpty()) {
+                sheet.blocks.add(new Heading("Check " + (i + 1)));
+                sheet.blocks.add(new Points(points));
+            }
+        }
         sheet.notRevealed();
         return List.copyOf(sheet.blocks);
     }
@@ -90,6 +141,13 @@ public final class RunUpSheet {
         blocks.add(new Heading(number + "  " + capital(words.moves(check.moves()))));
         List<String> points = new ArrayList<>();
         points.add("see: " + words.expected(check));
+        points.addAll(otherwise(check));
+        points.add("back: " + words.back(check, found.card()));
+        blocks.add(new Points(points));
+    }
+
+    /** What else may be seen, each with what to look at then. */
+    private List<String> otherwise(Check check) {
         Map<String, List<Integer>> instead = new LinkedHashMap<>();
         check.reveals().stream()
                 .filter(r -> !found.card().unconfirmed().contains(r.event()))
@@ -98,11 +156,11 @@ public final class RunUpSheet {
                                 instead.computeIfAbsent(
                                                 words.instead(r.seen()), s -> new ArrayList<>())
                                         .add(r.event()));
+        List<String> points = new ArrayList<>();
         instead.forEach(
                 (seen, events) ->
                         points.add("if " + seen + ": do not fly, look at " + suspects(events)));
-        points.add("back: " + words.back(check, found.card()));
-        blocks.add(new Points(points));
+        return points;
     }
 
     private static String capital(String text) {

@@ -26,7 +26,7 @@ import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
 
 /** Which nets of a candidate hang together, which are grounds, and which way current goes. */
-final class CandidateMetal {
+public final class CandidateMetal {
 
     /** Enough for the smoothest potentials to settle in order, on nets by the hundred. */
     private static final int SWEEPS = 2000;
@@ -45,7 +45,8 @@ final class CandidateMetal {
         }
     }
 
-    CandidateMetal(Candidate candidate) {
+    /** That of a candidate with nothing wrong. */
+    public CandidateMetal(Candidate candidate) {
         this.candidate = candidate;
         circuit = candidate.circuit();
         for (Placed placed : circuit.placed()) {
@@ -118,7 +119,7 @@ final class CandidateMetal {
     /**
      * Whether an element of a part is closed in normal flight: a contact, or what a lever moves.
      */
-    boolean closedInFlight(Part part, String element) {
+    public boolean closedInFlight(Part part, String element) {
         Optional<Lever> lever =
                 part.levers().stream()
                         .filter(l -> l.element().filter(element::equals).isPresent())

@@ -68,7 +68,7 @@ public final class CounsellorPaper {
                 NotAnalysed.blocks(from.assessment(), contents));
         add("cautions", "Before anything of this goes into an aircraft", cautions());
         return new Document(
-                imprint(), front(), chapters, new CockpitCards(from, contents.together()).cards());
+                imprint(), front(), chapters, new CockpitCards(from, contents.found()).cards());
     }
 
     private List<Chapter> front() {

@@ -3,6 +3,7 @@ package stillturning.report.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stillturning.assess.Appraisal;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
@@ -27,11 +28,18 @@ final class JointPages {
         this.together = together;
     }
 
-    /** The chosen candidate's answer to one question, if it was asked. */
-    static Optional<List<Block>> chosen(Optional<JointSection> together, String anchor) {
+    /** One candidate's answer to one question, if it was asked and could be computed. */
+    static Optional<List<Block>> of(
+            Appraisal appraisal, Optional<JointSection> together, String anchor) {
         return chapter(together, anchor)
-                .flatMap(chapter -> chapter.sheets().stream().findFirst())
+                .flatMap(chapter -> sheet(appraisal, chapter))
                 .map(Sheet::blocks);
+    }
+
+    private static Optional<Sheet> sheet(Appraisal appraisal, Chapter chapter) {
+        return chapter.sheets().stream()
+                .filter(sheet -> sheet.title().equals(appraisal.candidate().title()))
+                .findFirst();
     }
 
     private static Optional<Chapter> chapter(Optional<JointSection> together, String anchor) {
@@ -54,9 +62,9 @@ final class JointPages {
     private List<Block> told(Chapter chapter) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Note(chapter.meaning()));
-        chapter.sheets().stream()
-                .limit(1)
-                .forEach(
+        from.chosen()
+                .flatMap(chosen -> sheet(chosen, chapter))
+                .ifPresent(
                         sheet -> {
                             blocks.add(new Heading(sheet.title()));
                             blocks.addAll(sheet.blocks().stream().map(this::labelled).toList());

@@ -17,8 +17,6 @@ import stillturning.report.table.Table;
 /** A block with labels in the place of names. */
 final class Labelled {
 
-    private static final int WIDE = 40;
-
     private Labelled() {}
 
     static Block of(Block block, Labels labels) {
@@ -60,10 +58,11 @@ final class Labelled {
         for (int i = 0; i < table.columns().size(); i++) {
             int at = i;
             String head = table.heads().get(i);
+            int widest = table.columns().get(i).widest();
             columns.add(
                     table.columns().get(i).isNumber()
-                            ? Column.figures(head, WIDE, row -> row.get(at))
-                            : Column.words(head, WIDE, row -> row.get(at)));
+                            ? Column.figures(head, widest, row -> row.get(at))
+                            : Column.words(head, widest, row -> row.get(at)));
         }
         List<List<String>> rows =
                 table.cells().stream()

@@ -43,7 +43,7 @@ final class NotAnalysed {
         if (contents.together().isEmpty()) {
             points.add(
                     "Two failures at once, common causes, latent failures and how likely anything is:"
-                            + " not asked for (explain --pairs).");
+                            + " not asked for (explain --pairs); so there is no run-up card.");
         }
         if (contents.cases().stream().allMatch(c -> c.cases().isEmpty())) {
             points.add("Cases of its own: the study names none.");

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import stillturning.assess.CandidateCases;
 import stillturning.report.html.Sources;
+import stillturning.report.joint.CombinedFindings;
 import stillturning.report.page.JointSection;
 import stillturning.sizing.result.SizingReport;
 
@@ -13,13 +14,15 @@ import stillturning.sizing.result.SizingReport;
  * @param cases what the study's own cases do to each candidate
  * @param sizes of the candidates whose sizes were asked for
  * @param together what failures do together, if that was asked
+ * @param found what it was made of, for the cards; none if that was not asked
  */
 public record PaperContents(
         Edition edition,
         Sources sources,
         List<CandidateCases> cases,
         List<SizingReport> sizes,
-        Optional<JointSection> together) {
+        Optional<JointSection> together,
+        List<CombinedFindings> found) {
 
     /**
      * Which edition of the document it is.
@@ -40,5 +43,6 @@ public record PaperContents(
     public PaperContents {
         cases = List.copyOf(cases);
         sizes = List.copyOf(sizes);
+        found = List.copyOf(found);
     }
 }

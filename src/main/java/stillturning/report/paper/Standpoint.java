@@ -50,19 +50,11 @@ final class Standpoint {
         return labels.getOrDefault(appraisal.candidate().id(), new Labels(appraisal.candidate()));
     }
 
-    /** Single failures that end the engine or stop it, its own aside, gravest first. */
-    static List<Verdict> stopping(Appraisal appraisal) {
-        return until(appraisal, Outcome.STOPS_UNTIL_PILOT_ACTS);
-    }
-
-    /** Those, and those in which it stops unless the pilot acts in time. */
+    /** Single failures in which the engine ends or stops, or would if the pilot did nothing. */
     static List<Verdict> needingSomebody(Appraisal appraisal) {
-        return until(appraisal, Outcome.STOPS_UNLESS_PILOT_ACTS);
-    }
-
-    private static List<Verdict> until(Appraisal appraisal, Outcome mildest) {
         return appraisal.singles().stream()
-                .filter(v -> !v.engineOwn() && v.outcome().compareTo(mildest) <= 0)
+                .filter(v -> !v.engineOwn())
+                .filter(v -> v.outcome().compareTo(Outcome.STOPS_UNLESS_PILOT_ACTS) <= 0)
                 .sorted(GRAVEST_FIRST)
                 .toList();
     }

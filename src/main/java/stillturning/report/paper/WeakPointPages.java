@@ -74,7 +74,7 @@ final class WeakPointPages {
         if (all.size() > most) {
             blocks.add(new Note((all.size() - most) + " more rows: the page has them all."));
         }
-        return blocks;
+        return List.copyOf(blocks);
     }
 
     private List<Weak> grouped(Appraisal appraisal) {
@@ -107,11 +107,21 @@ final class WeakPointPages {
     }
 
     private List<Block> latent() {
-        return JointPages.chosen(together, LATENT)
+        return from.chosen()
+                .flatMap(this::latent)
                 .orElse(
                         List.of(
                                 new Words(
                                         "Not asked for: explain --pairs finds them, with what reveals"
                                                 + " each and what else then ends the engine.")));
+    }
+
+    private Optional<List<Block>> latent(Appraisal chosen) {
+        return JointPages.of(chosen, together, LATENT)
+                .map(
+                        blocks ->
+                                blocks.stream()
+                                        .map(b -> Labelled.of(b, from.labels(chosen)))
+                                        .toList());
     }
 }

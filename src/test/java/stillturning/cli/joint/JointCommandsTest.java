@@ -50,7 +50,7 @@ class JointCommandsTest {
         List<String> lines = ran.lines();
         for (int i = 0; i < lines.size(); i++) {
             if (lines.get(i).contains("mean over the rates' spread")) {
-                assertTrue(lines.get(i).contains("counted exactly"), lines.get(i));
+                assertTrue(lines.get(i).contains(", exact"), lines.get(i));
                 assertTrue(lines.get(i + 1).contains(" to "), lines.get(i + 1));
             }
         }

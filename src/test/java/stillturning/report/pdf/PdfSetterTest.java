@@ -61,7 +61,13 @@ class PdfSetterTest {
                 imprint,
                 List.of(new Chapter("front", "Answer", List.of(new Words(name)))),
                 List.of(new Chapter("one", "Chapter " + name, blocks)),
-                List.of(new Chapter("card", "Card", List.of(new Boxes(List.of("Master: on"))))));
+                List.of(
+                        new Chapter(
+                                "card",
+                                "Card",
+                                List.of(
+                                        new Boxes(List.of("Master: on", name)),
+                                        new Words("move ".repeat(60) + name)))));
     }
 
     private static String text(byte[] pdf) throws IOException {
