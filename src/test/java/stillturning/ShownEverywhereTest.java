@@ -96,7 +96,9 @@ class ShownEverywhereTest {
         for (Class<?> type : Requirement.class.getPermittedSubclasses()) {
             Constructor<?> only = type.getDeclaredConstructors()[0];
             Object[] values =
-                    Arrays.stream(only.getParameterTypes()).map(t -> (Object) 60.0).toArray();
+                    Arrays.stream(only.getParameterTypes())
+                            .map(ShownEverywhereTest::limit)
+                            .toArray();
             Requirement requirement = (Requirement) only.newInstance(values);
             assertTrue(words.add(requirement.inWords()), type.getSimpleName());
             assertFalse(requirement.inWords().isBlank(), type.getSimpleName());
@@ -106,6 +108,13 @@ class ShownEverywhereTest {
         assertEquals(
                 words.size(),
                 schema.path("$defs").path("requirements-entry").path("properties").size());
+    }
+
+    private static Object limit(Class<?> type) {
+        if (type == String.class) {
+            return "radio";
+        }
+        return type == int.class ? (Object) 60 : (Object) 60.0;
     }
 
     @Test

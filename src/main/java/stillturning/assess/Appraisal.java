@@ -91,9 +91,10 @@ public record Appraisal(
      * @param reason why it is missed, or by what it is met
      * @param culprits failures by which it is missed, or by which it may be within the tolerance of
      *     the protectors although it is met
+     * @param margin how far from its limit, in words; empty where it has none
      */
     public record RequirementMet(
-            String requirement, boolean met, String reason, List<String> culprits) {
+            String requirement, boolean met, String reason, List<String> culprits, String margin) {
 
         private static final int NAMED = 3;
 
@@ -101,14 +102,26 @@ public record Appraisal(
             culprits = List.copyOf(culprits);
         }
 
-        /** The reason with the first of the culprits. */
+        /** One without a margin. */
+        public RequirementMet(
+                String requirement, boolean met, String reason, List<String> culprits) {
+            this(requirement, met, reason, culprits, "");
+        }
+
+        /** The same with a margin. */
+        public RequirementMet within(String howFar) {
+            return new RequirementMet(requirement, met, reason, culprits, howFar);
+        }
+
+        /** The reason with its margin and the first of the culprits. */
         public String reasonInFull() {
+            String found = margin.isEmpty() ? reason : reason + ", " + margin;
             if (culprits.isEmpty()) {
-                return reason;
+                return found;
             }
             String named = String.join("; ", culprits.subList(0, Math.min(NAMED, culprits.size())));
             int left = culprits.size() - NAMED;
-            return reason + ": " + named + (left > 0 ? "; and " + left + " more" : "");
+            return found + ": " + named + (left > 0 ? "; and " + left + " more" : "");
         }
     }
 

@@ -1,13 +1,11 @@
 package stillturning.assess;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import stillturning.assess.Appraisal.Cases;
 import stillturning.assess.Appraisal.Measures;
 import stillturning.assess.Appraisal.RequirementMet;
@@ -17,8 +15,10 @@ import stillturning.assess.crosscheck.SecondOpinion;
 import stillturning.assess.ranking.Ranking;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Sense;
+import stillturning.assess.requirement.BaselineParts;
+import stillturning.assess.requirement.Requirements;
+import stillturning.assess.requirement.Survey;
 import stillturning.assess.verdict.Judge;
-import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.PhaseVerdicts;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Burdens;
@@ -52,7 +52,17 @@ public final class Assess {
      * @param progress told the name of each candidate when it is done, from any thread
      */
     public static Assessment of(Study study, Consumer<String> progress) {
-        return assessment(study, candidate -> appraise(study, candidate, progress));
+        return of(study, Survey.NONE, progress);
+    }
+
+    /**
+     * Assesses every candidate of a study.
+     *
+     * @param survey looks at what this room does not know
+     * @param progress told the name of each candidate when it is done, from any thread
+     */
+    public static Assessment of(Study study, Survey survey, Consumer<String> progress) {
+        return assessment(study, candidate -> appraise(study, candidate, survey, progress));
     }
 
     /**
@@ -119,8 +129,19 @@ public final class Assess {
      *     done, from any thread; what it throws ends the work
      */
     public static Assessment again(Study changed, Assessment before, Consumer<String> progress) {
+        return again(changed, before, before::surveyed, progress);
+    }
+
+    /**
+     * The same, where somebody looks anew at what this room does not know.
+     *
+     * @param survey asked for every candidate that has to be assessed anew
+     */
+    public static Assessment again(
+            Study changed, Assessment before, Survey survey, Consumer<String> progress) {
         boolean surroundings =
-                changed.aircraft().equals(before.study().aircraft())
+                BaselineParts.baseline(changed).equals(BaselineParts.baseline(before.study()))
+                        && changed.aircraft().equals(before.study().aircraft())
                         && asked(changed.goals()).equals(asked(before.study().goals()));
         return assessment(
                 changed,
@@ -128,7 +149,7 @@ public final class Assess {
                         before.of(candidate.id())
                                 .filter(a -> surroundings && a.candidate().equals(candidate))
                                 .map(a -> new Result(Optional.of(a), Optional.empty()))
-                                .orElseGet(() -> appraise(changed, candidate, progress)));
+                                .orElseGet(() -> appraise(changed, candidate, survey, progress)));
     }
 
     /** Goals as far as they reach into an appraisal. */
@@ -262,9 +283,10 @@ public final class Assess {
 
     private record Result(Optional<Appraisal> appraisal, Optional<Unassessed> unassessed) {}
 
-    private static Result appraise(Study study, Candidate candidate, Consumer<String> progress) {
+    private static Result appraise(
+            Study study, Candidate candidate, Survey survey, Consumer<String> progress) {
         try {
-            Appraisal appraisal = appraise(study, candidate);
+            Appraisal appraisal = appraise(study, candidate, survey);
             progress.accept(candidate.id());
             return new Result(Optional.of(appraisal), Optional.empty());
         } catch (UntoldStory e) {
@@ -275,7 +297,8 @@ public final class Assess {
         }
     }
 
-    private static Appraisal appraise(Study study, Candidate candidate) throws UntoldStory {
+    private static Appraisal appraise(Study study, Candidate candidate, Survey survey)
+            throws UntoldStory {
         Timeline timeline = Timeline.quick(study, candidate);
         if (!timeline.normal().engineRuns()) {
             throw timeline.neverRan();
@@ -305,7 +328,12 @@ public final class Assess {
                         masterOff,
                         chargingLost,
                         burdens,
-                        starts(study, trials, cases, singles));
+                        new Requirements.Beside(
+                                cases.coldStart(),
+                                notRestartedAfter(study, trials, singles),
+                                pilot,
+                                BaselineParts.departures(study, candidate),
+                                asked -> survey.of(asked, candidate)));
         List<RequirementMet> met =
                 study.goals().requirements().stream().map(requirements::check).toList();
         Measures measures =
@@ -313,11 +341,7 @@ public final class Assess {
                         burdens,
                         complexity,
                         pilot,
-                        values(
-                                singles,
-                                lasts(study, chargingLost),
-                                burdens,
-                                complexity.index(study.goals().preferences().complexity())));
+                        StudyRanking.values(study, singles, chargingLost, burdens, complexity));
         return new Appraisal(
                 candidate,
                 NothingBroken.of(study, candidate, timeline),
@@ -328,45 +352,16 @@ public final class Assess {
                 met);
     }
 
-    private static Requirements.Starts starts(
-            Study study, OtherConditions trials, Cases cases, List<Verdict> singles)
-            throws UntoldStory {
+    private static List<String> notRestartedAfter(
+            Study study, OtherConditions trials, List<Verdict> singles) throws UntoldStory {
         boolean asked = study.goals().requirements().contains(new Requirement.RestartsInFlight());
-        List<Failure> failures = held(singles).map(Verdict::failure).filter(f -> asked).toList();
-        return new Requirements.Starts(cases.coldStart(), trials.notRestartedAfter(failures));
+        return trials.notRestartedAfter(
+                StudyRanking.held(singles).map(Verdict::failure).filter(f -> asked).toList());
     }
 
     /** Failures are told in parallel and put back in order. */
     private static List<Verdict> judgeAll(Judge judge, List<Failure> failures) {
         return failures.parallelStream().map(judge::judge).toList();
-    }
-
-    private static Map<CriterionName, Double> values(
-            List<Verdict> singles, double lasts, Burdens burdens, double complexity) {
-        Map<CriterionName, Double> values = new EnumMap<>(CriterionName.class);
-        values.put(
-                CriterionName.ENGINE_STOPS,
-                count(held(singles).filter(v -> v.outcome() == Outcome.ENGINE_LOST)));
-        values.put(
-                CriterionName.PILOT_NEEDED,
-                count(held(singles).filter(v -> v.outcome().needsPilot())));
-        values.put(CriterionName.ENDURANCE, lasts);
-        values.put(CriterionName.WEIGHT, burdens.kilograms());
-        values.put(CriterionName.COMPLEXITY, complexity);
-        values.put(CriterionName.COST, burdens.price());
-        return values;
-    }
-
-    private static double lasts(Study study, Verdict verdict) {
-        return verdict.planned().engine().lastsFrom(study.goals().countsFrom());
-    }
-
-    private static Stream<Verdict> held(List<Verdict> singles) {
-        return singles.stream().filter(v -> !v.engineOwn());
-    }
-
-    private static double count(Stream<Verdict> verdicts) {
-        return verdicts.count();
     }
 
     /** Which end of a criterion is the good one. */

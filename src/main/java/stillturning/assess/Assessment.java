@@ -2,7 +2,10 @@ package stillturning.assess;
 
 import java.util.List;
 import java.util.Optional;
+import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.ranking.RankingResult;
+import stillturning.model.Candidate;
+import stillturning.model.Requirement;
 import stillturning.model.Study;
 
 /**
@@ -38,7 +41,14 @@ public record Assessment(
 
     /** Whether some candidate meets every hard requirement; true where there is none. */
     public boolean someCandidateMeetsAll() {
-        return appraisals.stream()
-                .anyMatch(a -> a.met().stream().allMatch(Appraisal.RequirementMet::met));
+        return appraisals.stream().anyMatch(a -> a.met().stream().allMatch(RequirementMet::met));
+    }
+
+    /** What was found of a requirement of a candidate, for one who does not look anew. */
+    Optional<RequirementMet> surveyed(Requirement requirement, Candidate candidate) {
+        return of(candidate.id()).stream()
+                .flatMap(a -> a.met().stream())
+                .filter(met -> met.requirement().equals(requirement.inWords()))
+                .findFirst();
     }
 }

@@ -2,7 +2,10 @@ package stillturning.assess;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import stillturning.assess.ranking.Alternative;
 import stillturning.assess.ranking.Criterion;
 import stillturning.assess.ranking.GateVerdict;
@@ -11,6 +14,9 @@ import stillturning.assess.ranking.Ranking;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Scale;
 import stillturning.assess.ranking.Standing;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
+import stillturning.model.Burdens;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
 import stillturning.model.Study.Weight;
@@ -79,5 +85,41 @@ final class StudyRanking {
                 appraisal.met().stream()
                         .map(m -> new GateVerdict(m.requirement(), m.met(), m.reason()))
                         .toList());
+    }
+
+    /** A candidate's value by every criterion. */
+    static Map<CriterionName, Double> values(
+            Study study,
+            List<Verdict> singles,
+            Verdict chargingLost,
+            Burdens burdens,
+            Complexity complexity) {
+        Map<CriterionName, Double> values = new EnumMap<>(CriterionName.class);
+        values.put(
+                CriterionName.ENGINE_STOPS,
+                count(held(singles).filter(v -> v.outcome() == Outcome.ENGINE_LOST)));
+        values.put(
+                CriterionName.PILOT_NEEDED,
+                count(held(singles).filter(v -> v.outcome().needsPilot())));
+        values.put(CriterionName.ENDURANCE, lasts(study, chargingLost));
+        values.put(CriterionName.WEIGHT, burdens.kilograms());
+        values.put(
+                CriterionName.COMPLEXITY,
+                complexity.index(study.goals().preferences().complexity()));
+        values.put(CriterionName.COST, burdens.price());
+        return values;
+    }
+
+    private static double lasts(Study study, Verdict verdict) {
+        return verdict.planned().engine().lastsFrom(study.goals().countsFrom());
+    }
+
+    /** Failures that are held against a candidate. */
+    static Stream<Verdict> held(List<Verdict> singles) {
+        return singles.stream().filter(v -> !v.engineOwn());
+    }
+
+    private static double count(Stream<Verdict> verdicts) {
+        return verdicts.count();
     }
 }

@@ -28,6 +28,18 @@ public sealed interface Requirement {
         T visit(StartsCold requirement);
 
         T visit(WeightAtMost requirement);
+
+        T visit(NoSingleFailureDarkens requirement);
+
+        T visit(NoSizeLimitBroken requirement);
+
+        T visit(ActsAtMost requirement);
+
+        T visit(CostAtMost requirement);
+
+        T visit(ArmBetween requirement);
+
+        T visit(DeparturesAtMost requirement);
     }
 
     /** The answer for its kind. */
@@ -137,6 +149,94 @@ public sealed interface Requirement {
             return "the electrical system weighs at most "
                     + Math.round(kilograms * 10) / 10.0
                     + " kg";
+        }
+    }
+
+    /**
+     * A load that no single failure of what supplies it may take away; its own failures are not
+     * meant.
+     */
+    record NoSingleFailureDarkens(String load, String label) implements Requirement {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
+        public String inWords() {
+            return "no single failure darkens the " + label;
+        }
+    }
+
+    /** No wire, protector, contact or source is beyond a limit of its size. */
+    record NoSizeLimitBroken() implements Requirement {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
+        public String inWords() {
+            return "no limit of a size is broken";
+        }
+    }
+
+    /** Most acts that one procedure may ask of the pilot. */
+    record ActsAtMost(int acts) implements Requirement {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
+        public String inWords() {
+            return "no procedure asks for more than "
+                    + acts
+                    + (acts == 1 ? " act" : " acts")
+                    + " of the pilot";
+        }
+    }
+
+    /** Highest allowed price of the electrical system. */
+    record CostAtMost(double price, String currency) implements Requirement {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
+        public String inWords() {
+            return "the electrical system costs at most " + Math.round(price) + " " + currency;
+        }
+    }
+
+    /** Where the centre of gravity of the electrical parts may lie (m behind the datum). */
+    record ArmBetween(double leastMetres, double mostMetres) implements Requirement {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
+        public String inWords() {
+            return "the electrical parts balance between "
+                    + Math.round(leastMetres * 100) / 100.0
+                    + " and "
+                    + Math.round(mostMetres * 100) / 100.0
+                    + " m behind the datum";
+        }
+    }
+
+    /** Most parts, wires and loads apart, that may be other than in the baseline. */
+    record DeparturesAtMost(int departures) implements Requirement {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
+        public String inWords() {
+            return "at most " + departures + " parts are other than in the baseline";
         }
     }
 }

@@ -34,7 +34,7 @@ record Comparison(Mistakes mistakes, Assessment assessment, Optional<Guesses> gu
         implements Answer {
 
     static Comparison of(FoundStudy found, GuessOptions guesses, CommandContext context) {
-        Assessment assessment = StudyAssessment.of(found.study(), context);
+        Assessment assessment = StudyAssessment.of(found, context);
         return new Comparison(
                 found.mistakes(), assessment, guesses.tried(found, assessment, context));
     }

@@ -3,10 +3,12 @@ package stillturning.cli.study;
 import java.util.List;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
+import stillturning.assess.requirement.Survey;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Output.Finding;
 import stillturning.cli.terminal.Progress;
+import stillturning.dossier.RequirementSurvey;
 import stillturning.model.Study;
 import stillturning.report.Cautions;
 import stillturning.report.MoveTexts;
@@ -20,9 +22,21 @@ public final class StudyAssessment {
 
     /** Assesses a study, telling how far it is where somebody waits. */
     public static Assessment of(Study study, CommandContext context) {
+        return of(study, Survey.NONE, context);
+    }
+
+    /** The same, with what is required of sizes. */
+    public static Assessment of(FoundStudy found, CommandContext context) {
+        return of(
+                found.study(),
+                new RequirementSurvey(found.study(), found.read().sizes().installation()),
+                context);
+    }
+
+    private static Assessment of(Study study, Survey survey, CommandContext context) {
         try (Progress progress =
                 Progress.over(study.candidates().size(), "candidates assessed", context)) {
-            return Assess.of(study, progress);
+            return Assess.of(study, survey, progress);
         }
     }
 

@@ -12,10 +12,12 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
+import stillturning.assess.requirement.Survey;
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Draft;
 import stillturning.desktop.draft.DraftState;
+import stillturning.dossier.RequirementSurvey;
 import stillturning.files.ReadStudy;
 import stillturning.files.Reading;
 import stillturning.files.finding.CandidateReading;
@@ -237,6 +239,7 @@ public final class Desk {
         Optional<Assessment> before = results.get().assessment();
         AtomicInteger done = new AtomicInteger();
         int all = study.candidates().size();
+        Survey survey = new RequirementSurvey(study, read.get().sizes().installation());
         work.start(
                 ASSESSING,
                 task -> {
@@ -246,8 +249,8 @@ public final class Desk {
                                             (double) done.incrementAndGet() / all,
                                             "Breaking every part: " + id + " is done");
                     return before.isPresent()
-                            ? Assess.again(study, before.get(), progress)
-                            : Assess.of(study, progress);
+                            ? Assess.again(study, before.get(), survey, progress)
+                            : Assess.of(study, survey, progress);
                 },
                 found -> results.set(new Results(Optional.of(found), fingerprint, "")),
                 this::refuse);

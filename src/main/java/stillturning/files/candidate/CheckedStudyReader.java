@@ -273,7 +273,7 @@ public final class CheckedStudyReader {
         return new Study.Goals(
                 failures,
                 study.timeToLand().si(),
-                new RequirementsReader(study.requirements(), report).read(),
+                new RequirementsReader(study, report).read(),
                 new PreferencesReader(study, report).read(),
                 study.baseline(),
                 cases(),

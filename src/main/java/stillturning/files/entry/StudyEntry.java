@@ -204,7 +204,31 @@ public record StudyEntry(
                     boolean startsCold,
             @Describes("Heaviest allowed electrical system.")
                     @OfDimension(value = Dimension.MASS, above = "0 kg")
-                    Optional<Quantity> weightAtMost) {}
+                    Optional<Quantity> weightAtMost,
+            @Describes("Highest allowed price of it, in the study's currency.")
+                    @Bounds(least = 0, most = 10_000_000)
+                    Optional<Double> costAtMost,
+            @Describes("Loads that no single failure of what supplies them may darken.")
+                    @Default("[]")
+                    List<String> neverDark,
+            @Describes("Most acts that one procedure may ask of the pilot.")
+                    @Bounds(least = 0, most = 100)
+                    Optional<Integer> actsAtMost,
+            @Describes("Most parts, wires and loads apart, that may be other than in the baseline.")
+                    @Bounds(least = 0, most = 10_000)
+                    Optional<Integer> departuresAtMost,
+            @Describes(
+                            "Every wire, protector, contact and source is within the limits of its size.")
+                    @Default("no")
+                    boolean noSizeLimitBroken,
+            @Describes("Where the centre of gravity of the electrical parts may lie.")
+                    Optional<ArmEntry> arm) {}
+
+    /** A range of arms. */
+    @Describes("A range of distances behind the datum.")
+    public record ArmEntry(
+            @Describes("The foremost place.") @OfDimension(Dimension.LENGTH) Quantity least,
+            @Describes("The rearmost place.") @OfDimension(Dimension.LENGTH) Quantity most) {}
 
     /** The criterion of a key in {@code weights}, if there is one. */
     public static Optional<CriterionName> criterion(String key) {

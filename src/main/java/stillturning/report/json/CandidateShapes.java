@@ -67,7 +67,9 @@ final class CandidateShapes {
             JsonShape.<RequirementMet>named("requirement")
                     .text("requirement", RequirementMet::requirement)
                     .flag("met", RequirementMet::met)
-                    .text("reason", RequirementMet::reasonInFull);
+                    .text("reason", RequirementMet::reasonInFull)
+                    .text("margin", RequirementMet::margin)
+                    .says("How far from its limit; empty where it has none.");
 
     private static final JsonShape<Contribution> VALUE =
             JsonShape.<Contribution>named("value")

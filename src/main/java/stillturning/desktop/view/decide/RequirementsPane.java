@@ -143,6 +143,7 @@ final class RequirementsPane extends VBox {
                 + word(met)
                 + ", "
                 + met.reason()
+                + (met.margin().isEmpty() ? "" : ", " + met.margin())
                 + (met.culprits().isEmpty() ? "." : ". Enter on a failure opens its story.");
     }
 

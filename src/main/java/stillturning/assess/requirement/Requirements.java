@@ -1,0 +1,294 @@
+package stillturning.assess.requirement;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.assess.PilotBurden;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.ToleranceOutcome;
+import stillturning.assess.verdict.Verdict;
+import stillturning.model.Burdens;
+import stillturning.model.Requirement;
+import stillturning.model.Study;
+import stillturning.quantity.Formats;
+import stillturning.story.StartAttempt;
+import stillturning.story.StoryEvent;
+
+/** Holds a candidate's verdicts against the hard requirements. */
+public final class Requirements implements Requirement.Visitor<RequirementMet> {
+
+    private final Study.Goals goals;
+    private final List<Verdict> singles;
+    private final Optional<Verdict> masterOff;
+    private final Verdict chargingLost;
+    private final Burdens burdens;
+    private final Beside beside;
+
+    /**
+     * What is looked at beside the failures.
+     *
+     * @param notRestartedAfter failures after which it cannot be started again in flight, if that
+     *     is asked
+     * @param departures parts that are other than in the baseline, if that is asked; empty where
+     *     the baseline is not there
+     * @param surveyed what the rooms that know say of a requirement
+     */
+    public record Beside(
+            Optional<StartAttempt> coldStart,
+            List<String> notRestartedAfter,
+            PilotBurden pilot,
+            Optional<List<String>> departures,
+            Function<Requirement, Optional<RequirementMet>> surveyed) {}
+
+    /** What is held against them. */
+    public Requirements(
+            Study.Goals goals,
+            List<Verdict> singles,
+            Optional<Verdict> masterOff,
+            Verdict chargingLost,
+            Burdens burdens,
+            Beside beside) {
+        this.goals = goals;
+        this.singles = singles.stream().filter(v -> !v.engineOwn()).toList();
+        this.masterOff = masterOff;
+        this.chargingLost = chargingLost;
+        this.burdens = burdens;
+        this.beside = beside;
+    }
+
+    /** What a requirement comes to. */
+    public RequirementMet check(Requirement requirement) {
+        return requirement.accept(this);
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.NoSingleFailureStopsEngine requirement) {
+        double shortest = singles.stream().mapToDouble(this::lasts).min().orElse(0);
+        return noneOf(requirement, v -> v.outcome() == Outcome.ENGINE_LOST, "do")
+                .within(shortestRun(shortest));
+    }
+
+    private String shortestRun(double seconds) {
+        String margin = Margins.time(seconds, goals.enoughSeconds());
+        return margin.isEmpty() || seconds <= 0
+                ? ""
+                : "the shortest run after one is " + Formats.lasting(seconds) + ", " + margin;
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.EnduranceWithoutCharging requirement) {
+        double seconds = lasts(chargingLost);
+        boolean met = seconds >= requirement.seconds() && chargingLost.untold().isEmpty();
+        String from =
+                Double.isInfinite(seconds) ? "" : ", counted from " + goals.countsFrom().words();
+        String runs = "it runs on for " + inWords(seconds) + from;
+        return met(requirement, met, untold(chargingLost).orElse(runs))
+                .within(Margins.time(seconds, requirement.seconds()));
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.InterruptionBelow requirement) {
+        double seconds = requirement.seconds();
+        RequirementMet found = noneOf(requirement, v -> interrupts(v, seconds), "do, or stop it");
+        double longest =
+                singles.stream()
+                        .mapToDouble(v -> v.planned().engine().longestInterruptionSeconds())
+                        .max()
+                        .orElse(0);
+        return found.met()
+                ? found.within(
+                        "the longest is "
+                                + Math.round(1000 * longest)
+                                + " ms, "
+                                + Margins.interruption(longest, seconds))
+                : found;
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.RestartsInFlight requirement) {
+        List<String> names = beside.notRestartedAfter();
+        String reason =
+                names.isEmpty()
+                        ? "it can after each of " + singles.size()
+                        : "it cannot after " + names.size() + " of " + singles.size();
+        return new RequirementMet(requirement.inWords(), names.isEmpty(), reason, names);
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.StartsCold requirement) {
+        Optional<StartAttempt> cold = beside.coldStart();
+        return met(
+                requirement,
+                cold.filter(StartAttempt::runs).isPresent(),
+                cold.map(start -> start.conditions() + ": " + started(start))
+                        .orElse("the study has no starter"));
+    }
+
+    private static String started(StartAttempt start) {
+        return start.runs()
+                ? "it runs after " + Formats.duration(start.seconds())
+                : start.happenings().stream()
+                        .filter(h -> h.kind() == StoryEvent.Kind.CRANKING_FAILS)
+                        .findFirst()
+                        .map(h -> "it " + h.words())
+                        .orElse("nothing turns it");
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.WeightAtMost requirement) {
+        double kilograms = burdens.kilograms();
+        return met(
+                        requirement,
+                        kilograms <= requirement.kilograms(),
+                        String.format(Locale.ROOT, "it weighs %.1f kg", kilograms))
+                .within(Margins.most(kilograms, requirement.kilograms(), 1, "kg"));
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.CostAtMost requirement) {
+        double price = burdens.price();
+        return met(
+                        requirement,
+                        price <= requirement.price(),
+                        String.format(Locale.ROOT, "it costs %.0f", price))
+                .within(Margins.most(price, requirement.price(), 0, requirement.currency()));
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.ActsAtMost requirement) {
+        List<PilotBurden.Task> tasks = beside.pilot().tasks();
+        int most = tasks.stream().mapToInt(t -> t.acts().size()).max().orElse(0);
+        List<String> beyond =
+                tasks.stream()
+                        .filter(t -> t.acts().size() > requirement.acts())
+                        .map(t -> t.name() + " (" + t.acts().size() + ")")
+                        .toList();
+        return met(
+                        requirement,
+                        beyond.isEmpty(),
+                        "the longest asks for " + most + Margins.named(beyond))
+                .within(Margins.most(most, requirement.acts(), 0, "of them"));
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.DeparturesAtMost requirement) {
+        if (beside.departures().isEmpty()) {
+            return met(requirement, false, "the baseline is not among the candidates");
+        }
+        List<String> departures = beside.departures().get();
+        boolean met = departures.size() <= requirement.departures();
+        return met(
+                        requirement,
+                        met,
+                        departures.size() + " are" + Margins.named(met ? List.of() : departures))
+                .within(Margins.most(departures.size(), requirement.departures(), 0, "of them"));
+    }
+
+    /** What the load is supplied with, not the load: its own failures are alike in all. */
+    @Override
+    public RequirementMet visit(Requirement.NoSingleFailureDarkens requirement) {
+        String load = requirement.load();
+        List<Verdict> others =
+                singles.stream()
+                        .filter(
+                                v ->
+                                        v.failure().hits().stream()
+                                                .noneMatch(h -> h.part().equals(load)))
+                        .toList();
+        List<String> names =
+                others.stream().filter(v -> darkens(v, load)).map(v -> v.failure().name()).toList();
+        String reason =
+                (names.isEmpty() ? "none" : String.valueOf(names.size()))
+                        + " of "
+                        + others.size()
+                        + (names.size() > 1 ? " do" : " does");
+        return new RequirementMet(requirement.inWords(), names.isEmpty(), reason, names);
+    }
+
+    /** What cannot be told to its end counts as dark. */
+    private static boolean darkens(Verdict verdict, String load) {
+        return verdict.untold().isPresent()
+                || verdict.losses().otherLoads().contains(load)
+                || verdict.losses().engineLoads().contains(load);
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.NoSizeLimitBroken requirement) {
+        return surveyed(requirement);
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.ArmBetween requirement) {
+        return surveyed(requirement);
+    }
+
+    private RequirementMet surveyed(Requirement requirement) {
+        return beside.surveyed()
+                .apply(requirement)
+                .orElseGet(() -> met(requirement, false, "not looked at, so it counts as missed"));
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.RunsWithMasterOff requirement) {
+        if (masterOff.isEmpty()) {
+            return met(requirement, false, "it has no master-off positions to try");
+        }
+        Verdict drill = masterOff.get();
+        boolean runs = drill.outcome().compareTo(Outcome.STOPS_UNTIL_PILOT_ACTS) > 0;
+        return met(
+                        requirement,
+                        runs,
+                        runs
+                                ? "it runs on for " + inWords(lasts(drill))
+                                : untold(drill).orElse("the drill stops it"))
+                .within(runs ? Margins.time(lasts(drill), goals.enoughSeconds()) : "");
+    }
+
+    private double lasts(Verdict verdict) {
+        return verdict.planned().engine().lastsFrom(goals.countsFrom());
+    }
+
+    private RequirementMet noneOf(Requirement requirement, Predicate<Verdict> bad, String words) {
+        List<String> names = singles.stream().filter(bad).map(v -> v.failure().name()).toList();
+        List<String> doubtful =
+                singles.stream()
+                        .filter(bad.negate())
+                        .filter(v -> v.inBand().map(ToleranceOutcome::then).filter(bad).isPresent())
+                        .map(v -> v.failure().name())
+                        .toList();
+        String may = " may by the tolerance of protectors";
+        if (names.isEmpty()) {
+            String doubt = doubtful.isEmpty() ? "" : "; " + doubtful.size() + may;
+            String reason = "none of " + singles.size() + " does" + doubt;
+            return new RequirementMet(requirement.inWords(), true, reason, doubtful);
+        }
+        String doubt = doubtful.isEmpty() ? "" : ", and " + doubtful.size() + " more" + may;
+        long untold = singles.stream().filter(bad).filter(v -> v.untold().isPresent()).count();
+        String so = untold == 0 ? "" : ", " + untold + " of them because it cannot be computed";
+        String reason = names.size() + " of " + singles.size() + " " + words + so + doubt;
+        return new RequirementMet(requirement.inWords(), false, reason, names);
+    }
+
+    private static Optional<String> untold(Verdict verdict) {
+        return verdict.untold().map(why -> "it counts as stopping: cannot be computed, " + why);
+    }
+
+    private static String inWords(double seconds) {
+        return Double.isInfinite(seconds)
+                ? "as long as the rest of the aircraft"
+                : Formats.lasting(seconds);
+    }
+
+    private static boolean interrupts(Verdict verdict, double seconds) {
+        return verdict.planned().engine().longestInterruptionSeconds() >= seconds
+                || verdict.outcome().compareTo(Outcome.STOPS_UNTIL_PILOT_ACTS) <= 0
+                || verdict.planned().engine().stoppedAndCameBack();
+    }
+
+    private static RequirementMet met(Requirement requirement, boolean met, String reason) {
+        return new RequirementMet(requirement.inWords(), met, reason, List.of());
+    }
+}
