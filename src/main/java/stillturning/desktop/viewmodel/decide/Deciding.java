@@ -28,6 +28,7 @@ public final class Deciding {
 
     private final Desk desk;
     private final Weights weights = new Weights(this::rank);
+    private final Scales scales = new Scales(this::rank);
     private final SideBySide sideBySide;
     private final DepartureView departures;
     private final ReadOnlyObjectWrapper<Optional<Assessment>> now =
@@ -67,6 +68,11 @@ public final class Deciding {
     /** The sliders. */
     public Weights weights() {
         return weights;
+    }
+
+    /** From where to where the values of each criterion run. */
+    public Scales scales() {
+        return scales;
     }
 
     /** The assessment ranked by the weights of the sliders; empty until there is one. */
@@ -130,7 +136,7 @@ public final class Deciding {
     }
 
     /**
-     * Writes the weights of the sliders into the study.
+     * Writes the weights of the sliders and the edited scales into the study.
      *
      * @return why it was not done, and what to do; empty if it was
      */
@@ -139,7 +145,10 @@ public final class Deciding {
         if (study.isEmpty()) {
             return Optional.of("There is no " + Desk.STUDY_FILE + " to write weights into.");
         }
-        return desk.attempt(StudyWeights.change(study.get(), weights.now()));
+        if (!scales.refusal().get().isEmpty()) {
+            return Optional.of(scales.refusal().get());
+        }
+        return desk.attempt(StudyWeights.change(study.get(), weights.now(), scales.edited()));
     }
 
     private Optional<Assessment> stated() {
@@ -147,6 +156,7 @@ public final class Deciding {
     }
 
     private void take() {
+        scales.take(stated().map(a -> a.study().scales()).orElse(List.of()));
         weights.take(stated().map(a -> a.study().goals().weights()).orElse(List.of()));
         appraisals.set(stated().map(RankingOrder::of).orElse(List.of()));
         warnings.setAll(OtherFindings.missingWarnings(appraisals.get()));
@@ -159,7 +169,7 @@ public final class Deciding {
         List<Weight> chosen = weights.now();
         boolean none = chosen.stream().allMatch(w -> w.weight() == 0);
         if (!none || stated().isEmpty()) {
-            now.set(stated().map(a -> Assess.reranked(a, chosen)));
+            now.set(stated().map(a -> ranked(a, chosen)));
             ranks.setAll(rows());
             List<String> said = now.get().map(Deciding::sentences).orElse(List.of());
             if (!firmness.equals(said)) {
@@ -168,6 +178,14 @@ public final class Deciding {
             sideBySide.take(now.get());
         }
         tell();
+    }
+
+    private Assessment ranked(Assessment basis, List<Weight> chosen) {
+        return scales.edited().isEmpty()
+                ? Assess.reranked(basis, chosen)
+                : Assess.preferring(
+                        basis,
+                        basis.study().goals().preferences().weighed(chosen).scaled(scales.now()));
     }
 
     private List<RankRow> rows() {

@@ -127,6 +127,50 @@ class DecidingTest {
         assertEquals(before, text());
     }
 
+    @Test
+    void anEditedScaleRanksAndIsWrittenIntoTheStudy() {
+        open.untilAssessed();
+        String before = text();
+        ScaleField weight = scale(CriterionName.WEIGHT);
+        weight.enough().set("9 kg");
+        weight.acceptable().set("40 kg");
+
+        assertTrue(deciding.scales().moved().get());
+        assertEquals(
+                40,
+                deciding.now().get().orElseThrow().ranking().orElseThrow().scales().stream()
+                        .filter(s -> s.criterion().equals(CriterionName.WEIGHT.words()))
+                        .findFirst()
+                        .orElseThrow()
+                        .scale()
+                        .worst());
+        assertEquals(Optional.empty(), deciding.write());
+        open.untilAssessed();
+        assertTrue(text().contains("acceptable: 40 kg"), text());
+        open.desk().undo();
+        assertEquals(before, text());
+    }
+
+    @Test
+    void aScaleThatMakesNoSenseIsRefusedInWordsAndRanksNothing() {
+        open.untilAssessed();
+        List<RankRow> before = List.copyOf(deciding.ranks());
+        ScaleField weight = scale(CriterionName.WEIGHT);
+        weight.enough().set("nine");
+        assertTrue(deciding.scales().refusal().get().startsWith("weight: \"nine\""));
+        assertEquals(before, deciding.ranks());
+        weight.enough().set("99 kg");
+        assertTrue(deciding.scales().refusal().get().contains("write less for enough"));
+        assertFalse(deciding.write().isEmpty());
+    }
+
+    private ScaleField scale(CriterionName criterion) {
+        return deciding.scales().fields().stream()
+                .filter(f -> f.before().criterion() == criterion)
+                .findFirst()
+                .orElseThrow();
+    }
+
     private String text() {
         return open.desk().draft().document(Desk.STUDY_FILE).orElseThrow().text();
     }
