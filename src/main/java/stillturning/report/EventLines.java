@@ -18,7 +18,7 @@ public final class EventLines {
 
     /** Where several things do what was written of one. */
     private static final Map<String, String> PLURALS =
-            Map.of("stops", "stop", "works", "work", "opens", "open", "is", "are");
+            Map.of("stops", "stop", "works", "work", "opens", "open", "is", "are", "goes", "go");
 
     /**
      * One line.
@@ -74,6 +74,8 @@ public final class EventLines {
         boolean loads =
                 one.kind() == Kind.LOAD_STOPS
                         || one.kind() == Kind.LOAD_RESTARTS
+                        || one.kind() == Kind.LOAD_ON_ITS_OWN
+                        || one.kind() == Kind.LOAD_FED_AGAIN
                         || one.kind() == Kind.LOAD_DESTROYED;
         return loads
                 && one.kind() == next.kind()
@@ -115,6 +117,8 @@ public final class EventLines {
                     LOAD_STARTS,
                     LOAD_STOPS,
                     LOAD_RESTARTS,
+                    LOAD_ON_ITS_OWN,
+                    LOAD_FED_AGAIN,
                     LOAD_DESTROYED,
                     BATTERY_EMPTY,
                     BATTERY_DISCONNECTS,

@@ -15,7 +15,7 @@ public record FirstSign(double seconds, From from, String words) {
         OWN_ACT,
         /** Something that the candidate lets him see. */
         CUE,
-        /** A load of which he notices without a lamp that it has stopped. */
+        /** A load of which he notices without a lamp that it has stopped or lost its feed. */
         LOAD,
         /** The engine itself falters or stops. */
         ENGINE

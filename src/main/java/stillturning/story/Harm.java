@@ -35,6 +35,8 @@ public record Harm(int step, int moves, String lever, StoryEvent event) {
                     LOAD_STARTS,
                     LOAD_STOPS,
                     LOAD_RESTARTS,
+                    LOAD_ON_ITS_OWN,
+                    LOAD_FED_AGAIN,
                     BATTERY_EMPTY,
                     BATTERY_RECONNECTS,
                     BATTERY_GASSES,

@@ -7,9 +7,11 @@ import java.util.Set;
  *
  * @param cues those that show
  * @param stopped loads that do not work and whose stopping he notices without a lamp
+ * @param onTheirOwn loads that work on a battery of their own, where he would notice their stopping
  * @param engine what it has done on the way
  */
-public record PilotView(Set<String> cues, Set<String> stopped, Engine engine) {
+public record PilotView(
+        Set<String> cues, Set<String> stopped, Set<String> onTheirOwn, Engine engine) {
 
     /** A falter that is shorter than this goes unnoticed (s). A guess. */
     public static final double NOTICED_SECONDS = 0.3;
@@ -35,5 +37,6 @@ public record PilotView(Set<String> cues, Set<String> stopped, Engine engine) {
     public PilotView {
         cues = Set.copyOf(cues);
         stopped = Set.copyOf(stopped);
+        onTheirOwn = Set.copyOf(onTheirOwn);
     }
 }

@@ -24,6 +24,9 @@ public record StoryEvent(double seconds, Kind kind, String part, String words, i
         LOAD_STARTS,
         LOAD_STOPS,
         LOAD_RESTARTS,
+        /** It works on a battery of its own, and shows that. */
+        LOAD_ON_ITS_OWN,
+        LOAD_FED_AGAIN,
         LOAD_DESTROYED,
         BATTERY_EMPTY,
         BATTERY_DISCONNECTS,

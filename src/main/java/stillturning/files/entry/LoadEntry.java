@@ -70,5 +70,8 @@ public record LoadEntry(
                 @Default("100 ms")
                 @OfDimension(value = Dimension.TIME, above = "0 s")
                 Given inrushFor,
-        @Describes("Whether a pilot notices without any lamp that it has stopped.") @Default("no")
+        @Describes(
+                        "Whether a pilot notices without any lamp that it has stopped, or works on"
+                                + " its own battery.")
+                @Default("no")
                 boolean noticed) {}

@@ -47,7 +47,7 @@ final class LatentFailureSearch {
                         candidate,
                         new Moment(firstFlown().name(), Span.FLOWN, Batteries.AS_STATED));
         Failure nothing = new Failure("nothing", List.of(), Map.of());
-        this.usual = sight(nothing).orElse(new PilotView(Set.of(), Set.of(), Engine.STOPS));
+        this.usual = sight(nothing).orElse(new PilotView(Set.of(), Set.of(), Set.of(), Engine.STOPS));
         this.starts = starts(nothing);
     }
 
@@ -82,11 +82,15 @@ final class LatentFailureSearch {
         }
         Set<String> cues = new HashSet<>();
         Set<String> stopped = new HashSet<>();
+        Set<String> onTheirOwn = new HashSet<>();
         for (StoryEvent happening : story.happenings()) {
             if (happening.kind() == Kind.CUE) {
                 cues.add(happening.part());
             } else if (happening.kind() == Kind.LOAD_STOPS && noticed.contains(happening.part())) {
                 stopped.add(happening.part());
+            } else if (happening.kind() == Kind.LOAD_ON_ITS_OWN
+                    && noticed.contains(happening.part())) {
+                onTheirOwn.add(happening.part());
             }
         }
         for (String load : noticed) {
@@ -101,6 +105,7 @@ final class LatentFailureSearch {
                 new PilotView(
                         cues,
                         stopped,
+                        onTheirOwn,
                         stops ? Engine.STOPS : falters ? Engine.FALTERS : Engine.RUNS));
     }
 

@@ -22,6 +22,8 @@ public record SeenDifference(int step, What what, String name)
         ENGINE_RUNS,
         LOAD_STOPS,
         LOAD_WORKS,
+        LOAD_ON_ITS_OWN,
+        LOAD_FED,
         CUE_SHOWS,
         CUE_DARK
     }
@@ -36,6 +38,13 @@ public record SeenDifference(int step, What what, String name)
                 all.add(new SeenDifference(step, engine(now), ""));
             }
             add(step, usual.stopped(), now.stopped(), What.LOAD_STOPS, What.LOAD_WORKS, all);
+            add(
+                    step,
+                    usual.onTheirOwn(),
+                    now.onTheirOwn(),
+                    What.LOAD_ON_ITS_OWN,
+                    What.LOAD_FED,
+                    all);
             add(step, usual.cues(), now.cues(), What.CUE_SHOWS, What.CUE_DARK, all);
         }
         return all;

@@ -41,6 +41,11 @@ record CheckWords(Spoken spoken) {
                 " work again",
                 more(check.before().stopped(), check.expected().stopped()),
                 words);
+        add(
+                " goes over to its own battery",
+                " go over to their own batteries",
+                more(check.expected().onTheirOwn(), check.before().onTheirOwn()),
+                words);
         boolean same = words.size() == 1;
         boolean runs = check.expected().engine() == PilotView.Engine.RUNS;
         return same && runs ? words.get(0) + ", nothing else changes" : String.join("; ", words);
@@ -91,6 +96,8 @@ record CheckWords(Spoken spoken) {
             case ENGINE_RUNS -> "engine " + Engine.RUNS.words();
             case LOAD_STOPS -> spoken.of(seen.name()) + " stops";
             case LOAD_WORKS -> spoken.of(seen.name()) + " goes on working";
+            case LOAD_ON_ITS_OWN -> spoken.of(seen.name()) + " goes over to its own battery";
+            case LOAD_FED -> spoken.of(seen.name()) + " does not go over to its own battery";
             case CUE_SHOWS -> spoken.of(seen.name()) + " shows";
             case CUE_DARK -> spoken.of(seen.name()) + " does not show";
         };

@@ -75,7 +75,9 @@ final class RunUpJson {
                     .texts("cues", s -> List.copyOf(new TreeSet<>(s.cues())))
                     .says("Cues that show.")
                     .texts("stopped", s -> List.copyOf(new TreeSet<>(s.stopped())))
-                    .says("Loads that stand still and whose stopping is noticed.");
+                    .says("Loads that stand still and whose stopping is noticed.")
+                    .texts("onTheirOwn", s -> List.copyOf(new TreeSet<>(s.onTheirOwn())))
+                    .says("Loads that work on a battery of their own, which is noticed.");
 
     private static final JsonShape<SeenDifference> DIFFERENCE =
             JsonShape.<SeenDifference>named("difference")

@@ -19,6 +19,8 @@ public final class EventLog {
                             Kind.LOAD_STOPS,
                             Kind.WIRE_OVERHEATS,
                             Kind.LOAD_RESTARTS,
+                            Kind.LOAD_ON_ITS_OWN,
+                            Kind.LOAD_FED_AGAIN,
                             Kind.BATTERIES_EQUALISE,
                             Kind.BATTERY_GASSES,
                             Kind.CUE,

@@ -64,6 +64,11 @@
  *       typically does not, is a pair that is not selective. Turned down: comparing curves on
  *       paper, which knows neither preheating nor the effect of the sagging voltage. Held by {@code
  *       ToleranceTest}.
+ *   <li><b>A load that goes over to its own battery says so.</b> Displays with cells of their own
+ *       show that they run on them, and keep showing while the bus that runs the engine dies: in
+ *       report CEN16LA167 (NTSB) that was the first sign, two minutes before the engine stopped. So
+ *       it is an event, and a sign where the load is one whose stopping is noticed. A loss of less
+ *       than a second does not count: nobody reads as fast. Held by {@code OwnBatteryTest}.
  *   <li><b>A starved load goes on drawing</b>, as the resistance that it had at its minimum
  *       voltage. Turned down: letting its current drop to nothing, which makes supply and loads
  *       oscillate, and which is less cautious for endurance. Held by {@code HostileCircuitsTest}.

@@ -35,10 +35,13 @@ final class PilotViewRecorder {
     /** What shows at this instant, and what the engine has done since the stretch began. */
     PilotView sight() {
         Set<String> stopped = new HashSet<>();
+        Set<String> onTheirOwn = new HashSet<>();
         for (String load : now.aircraft.noticed()) {
             SupplyDevice supply = loads.get(load);
             if (supply == null || (supply.wanted() && !supply.works())) {
                 stopped.add(load);
+            } else if (supply.onItsOwnBattery()) {
+                onTheirOwn.add(load);
             }
         }
         List<StoryEvent> all = now.journal.happenings();
@@ -53,6 +56,7 @@ final class PilotViewRecorder {
         return new PilotView(
                 Set.copyOf(crew.showing()),
                 stopped,
+                onTheirOwn,
                 stops ? Engine.STOPS : falters ? Engine.FALTERS : Engine.RUNS);
     }
 }

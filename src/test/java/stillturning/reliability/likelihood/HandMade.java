@@ -161,7 +161,7 @@ final class HandMade {
     }
 
     private Card card() {
-        PilotView sight = new PilotView(Set.of(), Set.of(), PilotView.Engine.RUNS);
+        PilotView sight = new PilotView(Set.of(), Set.of(), Set.of(), PilotView.Engine.RUNS);
         Check check =
                 new Check(
                         new Levers(Map.of("a", "off"), Map.of("a", "on"), 30),

@@ -48,6 +48,29 @@ class OwnBatteryTest {
         assertFalse(story.aftermath().working().contains("horizon"));
     }
 
+    /** As displays do, common practice; report CEN16LA167 (NTSB) tells of a pilot who saw it. */
+    @Test
+    void itSaysThatItHasGoneOver() throws UntoldStory {
+        Story story = Telling.unaided(flying(), "feed: open");
+        assertEquals(1, Telling.when(story, StoryEvent.Kind.LOAD_ON_ITS_OWN, "horizon"), 1e-6);
+        String words = story.of(StoryEvent.Kind.LOAD_ON_ITS_OWN).get(0).words();
+        assertEquals("goes over to its own battery: no supply", words);
+    }
+
+    /** A dip that a fuse ends at once is no loss of its feed. */
+    @Test
+    void itSaysNothingOfADip() throws UntoldStory {
+        Bench bench =
+                flying()
+                        .part(Shelf.fuse("fuse", 5))
+                        .join("bus", "bar", "fuse", "in")
+                        .load("radio", Kind.CONSTANT_POWER, 1, Bench.HARDY)
+                        .join("radio", "plus", "fuse", "out");
+        Story story = Telling.unaided(bench, "radio: input short");
+        assertEquals(1, Telling.count(story, StoryEvent.Kind.PROTECTOR_OPENS));
+        assertTrue(Telling.when(story, StoryEvent.Kind.LOAD_ON_ITS_OWN, "horizon") > 600);
+    }
+
     @Test
     void itOutlivesTheBusByItsTime() throws UntoldStory {
         Story story = Telling.unaided(flying(), "battery: disconnects itself");

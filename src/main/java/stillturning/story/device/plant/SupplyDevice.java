@@ -20,15 +20,19 @@ import stillturning.story.device.Device;
 import stillturning.story.device.EventWords;
 import stillturning.story.device.Situation;
 
-/** A load's supply: works, starves, has stopped, or is coming back. */
+/** A load's supply: works, starves, works on its own battery, has stopped, or is coming back. */
 public final class SupplyDevice implements BranchDevice {
 
     private enum State {
         WORKS,
         STARVES,
+        ON_ITS_OWN,
         STOPPED,
         COMES_BACK
     }
+
+    /** A load says only of what lasts as long that it works on its own battery (s). A guess. */
+    private static final double SAYS_SO_SECONDS = 1;
 
     private final Placed placed;
     private final double nominalVolts;
@@ -47,6 +51,7 @@ public final class SupplyDevice implements BranchDevice {
     private boolean paused;
     private State state = State.WORKS;
     private double deadline = NO_DEADLINE;
+    private double runsOut = NO_DEADLINE;
     private int ledBy = -1;
     private boolean destroyed;
 
@@ -98,12 +103,21 @@ public final class SupplyDevice implements BranchDevice {
 
     /** Wanted in this phase, not shed, and supplied. */
     public boolean works() {
-        return wanted() && !destroyed && (state == State.WORKS || state == State.STARVES);
+        return wanted()
+                && !destroyed
+                && (state == State.WORKS
+                        || state == State.STARVES
+                        || state == State.ON_ITS_OWN);
     }
 
     /** Whether it works on with less than its minimum voltage. */
     public boolean starves() {
-        return works() && state == State.STARVES;
+        return works() && state != State.WORKS;
+    }
+
+    /** Whether it has gone over to the battery that it has for itself. */
+    public boolean onItsOwnBattery() {
+        return works() && state == State.ON_ITS_OWN;
     }
 
     /** Whether the pilot has switched it off. */
@@ -242,7 +256,7 @@ public final class SupplyDevice implements BranchDevice {
         }
         return switch (state) {
             case WORKS -> volts() - tolerance.minimumVolts();
-            case STARVES -> tolerance.minimumVolts() - volts();
+            case STARVES, ON_ITS_OWN -> tolerance.minimumVolts() - volts();
             case STOPPED -> tolerance.restartVolts() - volts();
             case COMES_BACK -> volts() - tolerance.minimumVolts();
         };
@@ -252,14 +266,32 @@ public final class SupplyDevice implements BranchDevice {
     public void cross() {
         ledBy = now.journal.cause();
         switch (state) {
-            case WORKS -> enter(State.STARVES, now.seconds + reserve.startsAt(now.seconds));
-            case STARVES -> {
-                reserve.endsAt(now.seconds);
-                enter(State.WORKS, NO_DEADLINE);
+            case WORKS -> starve();
+            case STARVES -> fed();
+            case ON_ITS_OWN -> {
+                fed();
+                now.log(
+                        StoryEvent.Kind.LOAD_FED_AGAIN,
+                        placed.part(),
+                        "is fed again at " + EventWords.volts(volts()),
+                        ledBy);
             }
             case STOPPED -> enter(State.COMES_BACK, now.seconds + tolerance.bootSeconds());
             case COMES_BACK -> enter(State.STOPPED, NO_DEADLINE);
         }
+    }
+
+    private void starve() {
+        double ends = now.seconds + reserve.startsAt(now.seconds);
+        runsOut = ends;
+        double says = now.seconds + Math.max(tolerance.rideThroughSeconds(), SAYS_SO_SECONDS);
+        boolean goesOver = tolerance.ownBattery().isPresent() && says < ends;
+        enter(State.STARVES, goesOver ? says : ends);
+    }
+
+    private void fed() {
+        reserve.endsAt(now.seconds);
+        enter(State.WORKS, NO_DEADLINE);
     }
 
     @Override
@@ -269,7 +301,16 @@ public final class SupplyDevice implements BranchDevice {
 
     @Override
     public void expire() {
-        boolean starved = state == State.STARVES;
+        if (state == State.STARVES && runsOut > now.seconds) {
+            enter(State.ON_ITS_OWN, runsOut);
+            now.log(
+                    StoryEvent.Kind.LOAD_ON_ITS_OWN,
+                    placed.part(),
+                    "goes over to its own battery: " + tooLittle(),
+                    ledBy);
+            return;
+        }
+        boolean starved = state == State.STARVES || state == State.ON_ITS_OWN;
         reserve.endsAt(now.seconds);
         enter(starved ? State.STOPPED : State.WORKS, NO_DEADLINE);
         now.log(
@@ -284,6 +325,7 @@ public final class SupplyDevice implements BranchDevice {
         if (healthy instanceof SupplyDevice then) {
             state = then.state;
             destroyed = then.destroyed;
+            runsOut = then.runsOut;
             reserve.adopt(then.reserve);
         }
     }
@@ -306,14 +348,16 @@ public final class SupplyDevice implements BranchDevice {
     }
 
     private String stopped() {
-        String why =
-                Math.abs(volts()) < 0.5
-                        ? "no supply"
-                        : EventWords.volts(volts())
-                                + " is below its "
-                                + EventWords.volts(tolerance.minimumVolts());
         String own = tolerance.ownBattery().map(b -> ", and its own battery is empty").orElse("");
-        return "stops: " + why + own;
+        return "stops: " + tooLittle() + own;
+    }
+
+    private String tooLittle() {
+        return Math.abs(volts()) < 0.5
+                ? "no supply"
+                : EventWords.volts(volts())
+                        + " is below its "
+                        + EventWords.volts(tolerance.minimumVolts());
     }
 
     private void enter(State next, double until) {

@@ -66,6 +66,14 @@ public final class SignWatch {
                 && now.aircraft.noticed().contains(event.part())) {
             return Optional.of(stopped(event.part(), event.seconds()));
         }
+        if (event.kind() == Kind.LOAD_ON_ITS_OWN
+                && now.aircraft.noticed().contains(event.part())) {
+            return Optional.of(
+                    new FirstSign(
+                            event.seconds(),
+                            From.LOAD,
+                            event.part() + " goes over to its own battery"));
+        }
         if (event.kind() == Kind.ENGINE_INTERRUPTED) {
             double heard = event.seconds() + PilotView.NOTICED_SECONDS;
             boolean lasts =
