@@ -14,6 +14,7 @@ import stillturning.model.wiring.Limits;
 import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.Element.Role;
+import stillturning.sizing.LowBatteries.Greedy;
 import stillturning.sizing.Survey.TooLate;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.ContactSize;
@@ -75,6 +76,7 @@ final class SizeFindings {
         devices.contacts().forEach(this::contact);
         loads.phases().forEach(p -> balance(p, loads));
         charge(loads.charge());
+        subject.survey().greedy().forEach(this::charging);
         cranking.forEach(this::cranking);
         return findings.stream().sorted(Comparator.comparing(SizeFinding::rule)).toList();
     }
@@ -322,6 +324,16 @@ final class SizeFindings {
                                 Carried.NOTHING);
                     }
                 });
+    }
+
+    private void charging(Greedy greedy) {
+        add(
+                Rule.CHARGE_CURRENT,
+                greedy.battery(),
+                "",
+                greedy.amps(),
+                greedy.allowedAmps(),
+                new Carried(0, greedy.phase(), ""));
     }
 
     private boolean charged(String battery) {

@@ -3,6 +3,7 @@ package stillturning.sizing;
 import static java.util.Objects.requireNonNull;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,6 +21,7 @@ import stillturning.parts.Part;
 import stillturning.parts.element.Conductor;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.curve.Tripping;
+import stillturning.sizing.LowBatteries.Greedy;
 import stillturning.sizing.result.Carried;
 import stillturning.story.Setting.Race;
 import stillturning.story.StoryEvent;
@@ -52,6 +54,7 @@ final class Survey {
     private final Map<String, TooLate> tooLate = new HashMap<>();
     private final Map<String, TooLate> tooLateIfSlow = new HashMap<>();
     private final Map<String, List<StoryEvent>> chafes = new LinkedHashMap<>();
+    private final Map<String, Greedy> greedy = new LinkedHashMap<>();
     private final List<String> untold = new ArrayList<>();
     private final Map<String, SteadyState> rests = new LinkedHashMap<>();
     private final Map<String, SteadyState> averages = new LinkedHashMap<>();
@@ -80,6 +83,10 @@ final class Survey {
             survey.rests.put(phase.name(), flows.rest());
             survey.averages.put(phase.name(), new SteadyStates(study, candidate, phase).rest());
             survey.undisturbed(flows.rest(), phase);
+            if (!phases.starting(phase)) {
+                LowBatteries.of(full, candidate, phase)
+                        .forEach(g -> survey.greedy.merge(g.battery(), g, Greedy::orMore));
+            }
             if (reach == SurveyDepth.SINGLE_FAILURES) {
                 boolean remembered = phase.equals(study.goals().failurePhase());
                 survey.failures(flows, phase, phases.starting(phase), remembered);
@@ -242,6 +249,11 @@ final class Survey {
     /** What flows in a phase with nothing wrong, loads that run now and then at their average. */
     SteadyState average(Phase phase) {
         return requireNonNull(averages.get(phase.name()), phase.name());
+    }
+
+    /** Batteries that take in too much where they come nearly empty, each in its worst phase. */
+    Collection<Greedy> greedy() {
+        return greedy.values();
     }
 
     /** What flows in a phase with nothing wrong, every load that may run running. */

@@ -60,6 +60,12 @@ public record Cell(
         return new Cell(name, from, to, openCircuit, capacity, ohms, charge, kilograms, management);
     }
 
+    /** The same without a management that could disconnect it. */
+    @Override
+    public Cell unmanaged() {
+        return with(capacity, chargeAtStart, Optional.empty());
+    }
+
     /** The same with another capacity, charge and management. */
     public Cell with(Capacity other, double charge, Optional<Management> guard) {
         return new Cell(name, from, to, openCircuit, other, ohms, charge, kilograms, guard);

@@ -40,6 +40,11 @@ public sealed interface Element
         return this;
     }
 
+    /** The same without what disconnects it to protect it; only a battery has that. */
+    default Element unmanaged() {
+        return this;
+    }
+
     /** How current gets through it. */
     enum Passage {
         /** It works there, or is made there. */

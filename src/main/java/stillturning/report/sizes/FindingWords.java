@@ -78,6 +78,7 @@ public final class FindingWords {
                     CRANKING_COLD,
                     CHARGE,
                     CHARGE_APART,
+                    CHARGE_CURRENT,
                     HEAT_IF_SLOW,
                     DUTY_AFTER_FAILURE,
                     UNRATED,
@@ -160,6 +161,13 @@ public final class FindingWords {
                             + Formats.percent(f.found())
                             + ", having started at "
                             + Formats.percent(f.allowed());
+            case CHARGE_CURRENT ->
+                    "takes in "
+                            + found
+                            + when
+                            + " if it comes nearly empty; its management allows "
+                            + allowed
+                            + ", and then disconnects it";
             case UNRATED -> "nothing is known of its rating; it needs " + found;
         };
     }
@@ -286,6 +294,8 @@ public final class FindingWords {
             case CONTACT -> "take larger contacts, or let a relay switch it";
             case ALTERNATOR, ALTERNATOR_SHARE, CHARGE -> "a larger alternator, or less load";
             case CHARGE_APART -> "no alternator charges it: charge it before each flight";
+            case CHARGE_CURRENT ->
+                    "charge it before the flight, or limit what the alternator drives into it";
             case DUTY_AFTER_FAILURE -> "know that it may open then";
             case UNRATED -> "find out its rating";
             case UNPROTECTED_BY_CUSTOM -> "keep it short, tied down, and away from edges";

@@ -45,6 +45,8 @@ public enum Rule {
     ENGINE_MARGIN(Gravity.LOOK),
     /** As {@link #CRANKING}, with tired batteries in the cold. */
     CRANKING_COLD(Gravity.LOOK),
+    /** A battery that comes nearly empty takes in more (A) than its management allows (A). */
+    CHARGE_CURRENT(Gravity.LOOK),
     /** A load gets nothing in a phase in which it runs: what leads to it is open (V, minimum V). */
     OFF(Gravity.LOOK),
     /** Main power wires drop more (V) than the published share of the bus voltage (V). */
