@@ -41,10 +41,13 @@ public final class NormalFlightTexts {
 
     /** The same without what was given up before. */
     public static List<String> happenings(NothingBroken flight) {
-        if (flight.happenings().isEmpty()) {
-            return List.of();
-        }
         List<String> lines = new ArrayList<>();
+        flight.normal().lost().stream()
+                .limit(NAMED)
+                .forEach(e -> lines.add("as it is switched on, " + e.part() + " " + e.words()));
+        if (flight.happenings().isEmpty()) {
+            return List.copyOf(lines);
+        }
         if (flight.normal().engineRuns() && !flight.engineRunsOn()) {
             lines.add(
                     "the electrical system keeps the engine running for "

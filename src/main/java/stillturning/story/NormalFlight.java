@@ -16,6 +16,7 @@ import stillturning.story.Story.Feed;
  * @param sourceAmps current that each source delivers (A), negative while it takes in
  * @param givenUp what flipped to and fro without end before it came to rest, and is counted as
  *     given up since
+ * @param lost what went off or gave way before it came to rest, and stays away
  */
 public record NormalFlight(
         boolean engineRuns,
@@ -24,12 +25,14 @@ public record NormalFlight(
         List<String> cuesShowing,
         Map<String, Double> busVolts,
         Map<String, Double> sourceAmps,
-        List<StoryEvent> givenUp) {
+        List<StoryEvent> givenUp,
+        List<StoryEvent> lost) {
 
     public NormalFlight {
         working = Set.copyOf(working);
         feeds = Set.copyOf(feeds);
         cuesShowing = List.copyOf(cuesShowing);
         givenUp = List.copyOf(givenUp);
+        lost = List.copyOf(lost);
     }
 }

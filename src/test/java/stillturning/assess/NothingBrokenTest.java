@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.EngineLogic;
 import stillturning.parts.element.Demand.Kind;
+import stillturning.parts.element.Management;
+import stillturning.parts.element.Management.Limit;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 
@@ -62,5 +65,43 @@ class NothingBrokenTest {
         assertFalse(flight.engineRunsOn());
         double seconds = flight.course().engine().endurance().seconds();
         assertTrue(seconds > 1800 && seconds < 2.5 * 3600, seconds + " s");
+    }
+
+    /**
+     * A lithium battery that comes low takes in all that the alternator gives, and its management
+     * disconnects it before anything else happens; the alternator does not hold alone. Event
+     * 20170702X73412 (NTSB).
+     */
+    @Test
+    void aBatteryThatDisconnectsItselfAtOnceIsTheReasonWhyTheEngineDoesNotRun()
+            throws UntoldStory {
+        Management lenient = Shelf.LENIENT;
+        Management limited =
+                new Management(
+                        lenient.underVolts(),
+                        lenient.overVolts(),
+                        lenient.overAmps(),
+                        new Limit(20, 5),
+                        Optional.empty(),
+                        lenient.reconnection());
+        Bench bench =
+                new Bench()
+                        .part(Shelf.lithium("battery", 10, 0.1, limited))
+                        .join("battery", "minus", "ground", "stud")
+                        .part(Shelf.alternator("alternator", 14.2, 45, true))
+                        .join("alternator", "case", "ground", "stud")
+                        .bus("bus")
+                        .join("battery", "plus", "bus", "bar")
+                        .join("alternator", "output", "bus", "bar")
+                        .join("alternator", "field", "bus", "bar")
+                        .load("computer", Kind.CONSTANT_CURRENT, 5, Bench.HARDY)
+                        .join("computer", "plus", "bus", "bar")
+                        .engine(new EngineLogic.One("computer"), true);
+        NothingBroken flight = undisturbed(bench);
+        assertTrue(flight.unwell());
+        assertFalse(flight.normal().engineRuns());
+        StoryEvent first = flight.normal().lost().get(0);
+        assertEquals(StoryEvent.Kind.BATTERY_DISCONNECTS, first.kind());
+        assertTrue(first.words().contains("of charge exceeds its 20 A"), first.words());
     }
 }

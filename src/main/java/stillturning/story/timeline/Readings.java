@@ -1,5 +1,6 @@
 package stillturning.story.timeline;
 
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,6 +34,17 @@ record Readings(
         SignWatch signs,
         Situation now) {
 
+    /** After these something is missing that was there. */
+    private static final Set<StoryEvent.Kind> LOSSES =
+            Set.copyOf(
+                    EnumSet.of(
+                            StoryEvent.Kind.BATTERY_DISCONNECTS,
+                            StoryEvent.Kind.SOURCE_UNSTEADY,
+                            StoryEvent.Kind.PROTECTOR_OPENS,
+                            StoryEvent.Kind.GUARD_SHORTS,
+                            StoryEvent.Kind.WIRE_MELTS,
+                            StoryEvent.Kind.LOAD_DESTROYED));
+
     /**
      * What normal flight is.
      *
@@ -58,7 +70,8 @@ record Readings(
                 crew.showing(),
                 busVolts,
                 sourceAmps,
-                happenings.stream().filter(h -> h.kind() == StoryEvent.Kind.CHATTER).toList());
+                happenings.stream().filter(h -> h.kind() == StoryEvent.Kind.CHATTER).toList(),
+                happenings.stream().filter(h -> LOSSES.contains(h.kind())).toList());
     }
 
     /** What flows at this instant. */

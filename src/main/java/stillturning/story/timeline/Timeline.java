@@ -223,7 +223,11 @@ public final class Timeline {
                         + study.aircraft().engine().logic().loads().stream()
                                 .filter(load -> !normal.working().contains(load))
                                 .reduce((a, b) -> a + ", " + b)
-                                .orElse("nothing that it needs"));
+                                .orElse("nothing that it needs")
+                        + normal.lost().stream()
+                                .findFirst()
+                                .map(e -> "; first " + e.part() + " " + e.words())
+                                .orElse(""));
     }
 
     /**
