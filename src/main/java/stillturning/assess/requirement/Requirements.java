@@ -1,5 +1,6 @@
 package stillturning.assess.requirement;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,6 +20,8 @@ import stillturning.story.StoryEvent;
 
 /** Holds a candidate's verdicts against the hard requirements. */
 public final class Requirements implements Requirement.Visitor<RequirementMet> {
+
+    private static final double SECONDS_PER_MINUTE = 60;
 
     private final Study.Goals goals;
     private final List<Verdict> singles;
@@ -252,7 +255,12 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
     }
 
     private RequirementMet noneOf(Requirement requirement, Predicate<Verdict> bad, String words) {
-        List<String> names = singles.stream().filter(bad).map(v -> v.failure().name()).toList();
+        List<String> names =
+                singles.stream()
+                        .filter(bad)
+                        .sorted(Comparator.comparingDouble(Requirements::minutesLeft))
+                        .map(v -> v.failure().name())
+                        .toList();
         List<String> doubtful =
                 singles.stream()
                         .filter(bad.negate())
@@ -270,6 +278,11 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
         String so = untold == 0 ? "" : ", " + untold + " of them because it cannot be computed";
         String reason = names.size() + " of " + singles.size() + " " + words + so + doubt;
         return new RequirementMet(requirement.inWords(), false, reason, names);
+    }
+
+    /** Whole minutes from the failure until the engine stops for good. */
+    private static double minutesLeft(Verdict verdict) {
+        return Math.floor(verdict.planned().engine().endurance().seconds() / SECONDS_PER_MINUTE);
     }
 
     private static Optional<String> untold(Verdict verdict) {
