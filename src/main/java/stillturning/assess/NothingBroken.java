@@ -44,9 +44,7 @@ public record NothingBroken(NormalFlight normal, Story course, Optional<NearLimi
 
     /** Whether something happens, although nothing fails: every failure would seem to cause it. */
     public boolean unwell() {
-        return !normal.givenUp().isEmpty()
-                || !normal.lost().isEmpty()
-                || !happenings().isEmpty();
+        return !normal.givenUp().isEmpty() || !normal.lost().isEmpty() || !happenings().isEmpty();
     }
 
     /** What happens although nothing fails, in order of time. */

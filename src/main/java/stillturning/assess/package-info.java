@@ -9,11 +9,11 @@
  *       engine at some time. A failure counts as ending it only when that comes sooner than the
  *       study's {@code time-to-land}. A story in which the pilot acts is told again with a late
  *       pilot and with none, which shows whether he was needed. Held by {@code JudgeTest}.
- *   <li><b>What leaves no time is named first.</b> Of the failures that miss a requirement those are
- *       named first that stop the engine soonest, to the minute, and those alike in the order of the
- *       parts: a plug that parts leaves the pilot nothing to do, a lost field an hour in which a
- *       lamp would have told him. Held by {@code ReplayTest} with reports 105519 and LAX05CA310
- *       (NTSB).
+ *   <li><b>What leaves no time is named first.</b> Of the failures that miss a requirement those
+ *       are named first that stop the engine soonest, to the minute, and those alike in the order
+ *       of the parts: a plug that parts leaves the pilot nothing to do, a lost field an hour in
+ *       which a lamp would have told him. Held by {@code ReplayTest} with reports 105519 and
+ *       LAX05CA310 (NTSB).
  *   <li><b>No candidate is charged with failures of what the engine cannot do without.</b> If the
  *       only ignition coil breaks, no wiring saves the engine. Such failures are told and listed,
  *       but neither the requirement nor the ranking counts them. Held by {@code JudgeTest}.

@@ -14,13 +14,13 @@
  *       drop of a load's wires is computed with the other loads at their average, since the
  *       published limit is for everyday use. Held by {@code SizingTest} and {@code
  *       SandpiperSizesByHandTest}.
- *   <li><b>A managed battery is asked what it takes in when it comes nearly empty.</b> An alternator
- *       drives into a battery whatever its voltage lacks, up to all that it can give; a lithium
- *       battery that comes low, after a charger that does not suit it, takes most of that, and its
- *       management disconnects it. An alternator with a fed field does not hold the bus alone then,
- *       so with nothing broken everything is dark: event 20170702X73412 (NTSB) tells of it. So each
- *       battery whose management limits the charging current is tried at a tenth of its charge (a
- *       guess). Held by {@code LowBatteriesTest}.
+ *   <li><b>A managed battery is asked what it takes in when it comes nearly empty.</b> An
+ *       alternator drives into a battery whatever its voltage lacks, up to all that it can give; a
+ *       lithium battery that comes low, after a charger that does not suit it, takes most of that,
+ *       and its management disconnects it. An alternator with a fed field does not hold the bus
+ *       alone then, so with nothing broken everything is dark: event 20170702X73412 (NTSB) tells of
+ *       it. So each battery whose management limits the charging current is tried at a tenth of its
+ *       charge (a guess). Held by {@code LowBatteriesTest}.
  *   <li><b>A wire that only a slow protector of its class lets grow too hot is one second look.</b>
  *       Where a wire was in the race that a short begins, the failure is played again with every
  *       protector at its slow edge. What then grows too hot is told once for a candidate, with the

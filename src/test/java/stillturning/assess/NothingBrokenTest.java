@@ -73,8 +73,7 @@ class NothingBrokenTest {
      * 20170702X73412 (NTSB).
      */
     @Test
-    void aBatteryThatDisconnectsItselfAtOnceIsTheReasonWhyTheEngineDoesNotRun()
-            throws UntoldStory {
+    void aBatteryThatDisconnectsItselfAtOnceIsTheReasonWhyTheEngineDoesNotRun() throws UntoldStory {
         Management lenient = Shelf.LENIENT;
         Management limited =
                 new Management(

@@ -71,7 +71,9 @@ public enum Question {
     LATENT("break", "--latent") {
         @Override
         Stream<String> findings(JsonNode answer) {
-            return each(answer.get("candidates").get(0), "latent");
+            // those that end nothing with one more are only counted below the table
+            return each(answer.get("candidates").get(0), "latent")
+                    .filter(l -> !l.contains(" with  "));
         }
     },
     /** What is tried on the ground, and what that cannot reveal. */

@@ -203,6 +203,7 @@ public record Replay(String id, Path folder, ReplayFile file) {
                         .filter(
                                 e ->
                                         e.kind() == StoryEvent.Kind.LOAD_STOPS
+                                                || e.kind() == StoryEvent.Kind.LOAD_ON_ITS_OWN
                                                 || e.kind() == StoryEvent.Kind.LOAD_DESTROYED)
                         .map(StoryEvent::part)
                         .toList();

@@ -31,7 +31,8 @@ public record ReplayFile(
      * @param happens failures by their names, all from the first instant; nothing fails if empty
      * @param in phase at whose beginning they come; the rest of the flight is flown
      * @param pilot how he keeps to the procedures
-     * @param order loads that stop, in this order, others between them or not
+     * @param order loads that stop or go over to their own battery, in this order, others between
+     *     them or not
      * @param engine when it stops first; it never does if absent
      */
     public record Course(

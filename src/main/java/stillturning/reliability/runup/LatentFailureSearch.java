@@ -47,7 +47,8 @@ final class LatentFailureSearch {
                         candidate,
                         new Moment(firstFlown().name(), Span.FLOWN, Batteries.AS_STATED));
         Failure nothing = new Failure("nothing", List.of(), Map.of());
-        this.usual = sight(nothing).orElse(new PilotView(Set.of(), Set.of(), Set.of(), Engine.STOPS));
+        this.usual =
+                sight(nothing).orElse(new PilotView(Set.of(), Set.of(), Set.of(), Engine.STOPS));
         this.starts = starts(nothing);
     }
 

@@ -61,8 +61,7 @@ class OwnBatteryTest {
     @Test
     void itSaysNothingOfADip() throws UntoldStory {
         Bench bench =
-                flying()
-                        .part(Shelf.fuse("fuse", 5))
+                flying().part(Shelf.fuse("fuse", 5))
                         .join("bus", "bar", "fuse", "in")
                         .load("radio", Kind.CONSTANT_POWER, 1, Bench.HARDY)
                         .join("radio", "plus", "fuse", "out");

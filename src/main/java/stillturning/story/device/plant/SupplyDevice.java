@@ -105,9 +105,7 @@ public final class SupplyDevice implements BranchDevice {
     public boolean works() {
         return wanted()
                 && !destroyed
-                && (state == State.WORKS
-                        || state == State.STARVES
-                        || state == State.ON_ITS_OWN);
+                && (state == State.WORKS || state == State.STARVES || state == State.ON_ITS_OWN);
     }
 
     /** Whether it works on with less than its minimum voltage. */

@@ -66,8 +66,7 @@ public final class SignWatch {
                 && now.aircraft.noticed().contains(event.part())) {
             return Optional.of(stopped(event.part(), event.seconds()));
         }
-        if (event.kind() == Kind.LOAD_ON_ITS_OWN
-                && now.aircraft.noticed().contains(event.part())) {
+        if (event.kind() == Kind.LOAD_ON_ITS_OWN && now.aircraft.noticed().contains(event.part())) {
             return Optional.of(
                     new FirstSign(
                             event.seconds(),
