@@ -17,6 +17,7 @@ import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Cockpit;
 import stillturning.model.Cue;
+import stillturning.model.Engine;
 import stillturning.model.LoadNeed;
 import stillturning.model.Procedure;
 import stillturning.model.Terminal;
@@ -64,6 +65,7 @@ final class CockpitReader {
         candidate.sees().forEach((name, entry) -> cue(name, entry).ifPresent(cues::add));
         List<Procedure> procedures = new ArrayList<>();
         candidate.procedures().forEach((name, entry) -> procedures.add(procedure(name, entry)));
+        starterNobodyPresses(procedures);
         return new Cockpit(
                 positions.flight(),
                 positions.masterOff(),
@@ -71,6 +73,21 @@ final class CockpitReader {
                 cues,
                 procedures,
                 new ReachReader(candidate, assembly, frame, report).read());
+    }
+
+    /** A starter turns nothing by itself. */
+    private void starterNobodyPresses(List<Procedure> procedures) {
+        Engine.Starting starting = frame.aircraft().engine().starting();
+        boolean pressed =
+                starting.habitSeconds().isPresent()
+                        || procedures.stream().anyMatch(p -> p.doing().pressesStarter());
+        if (starting.starter().isPresent() && !pressed) {
+            report.remark(
+                    new Spot("", 0),
+                    "nobody presses the starter once the engine has stopped in flight, so no story"
+                            + " tries it: write presses-starter: yes at a procedure, or"
+                            + " presses-starter-after at the engine in the study");
+        }
     }
 
     /** Where levers are put and stay. */

@@ -60,7 +60,7 @@ public final class RangeText {
                                 + " in nine samples of ten, half of them no longer than "
                                 + ResultText.endurance(range.quantiles().median());
         return shown
-                + " ("
+                + " (counted from the failure, not from the first sign; "
                 + range.told()
                 + " samples, "
                 + range.inputs()

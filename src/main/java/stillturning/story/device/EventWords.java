@@ -33,6 +33,10 @@ public final class EventWords {
         return lever + " " + position;
     }
 
+    public static String seconds(double seconds) {
+        return String.format(Locale.ROOT, "%.1f s", seconds);
+    }
+
     public static String milliseconds(double seconds) {
         return String.format(Locale.ROOT, "%.0f ms", seconds * 1000);
     }

@@ -72,6 +72,10 @@
  *   <li><b>A starved load goes on drawing</b>, as the resistance that it had at its minimum
  *       voltage. Turned down: letting its current drop to nothing, which makes supply and loads
  *       oscillate, and which is less cautious for endurance. Held by {@code HostileCircuitsTest}.
+ *   <li><b>A motor that has stopped comes up from rest.</b> One that runs all the time and has lost
+ *       its supply draws its inrush, the resistance of its winding, until it has had its voltage
+ *       for as long as the inrush lasts; only then does it work. An alternator is supposed to
+ *       follow that. Held by {@code HandEffectTest}.
  * </ul>
  */
 @NullMarked

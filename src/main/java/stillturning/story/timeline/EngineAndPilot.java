@@ -56,7 +56,8 @@ final class EngineAndPilot {
             cues.put(cue.name(), device);
             devices.put("cue " + cue.name(), device);
         }
-        Hands hands = new Hands(cockpit, now);
+        Hands hands = new Hands(cockpit, plant.branches(), now);
+        devices.put("hands", hands);
         if (!scene.drill().isEmpty()) {
             devices.put("drill", new DrillDevice(scene.drill(), 0, hands, now));
         }

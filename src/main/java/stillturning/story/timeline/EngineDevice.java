@@ -50,6 +50,7 @@ final class EngineDevice implements Device {
     private double stoppedAt = NO_DEADLINE;
     private int stops;
     private double crankedUntil = NO_DEADLINE;
+    private double crankedSince;
     private int answeredPresses;
     private boolean mayStart = true;
     private boolean startIsPlanned;
@@ -192,7 +193,7 @@ final class EngineDevice implements Device {
             stoppedAt = now.seconds;
             stop("stops");
         } else if (deadline <= now.seconds) {
-            String turnedBy = now.cranking ? "the starter" : "the propeller";
+            String turnedBy = now.cranking ? "the starter, " + held() : "the propeller";
             now.engineRuns = true;
             stoppedAt = NO_DEADLINE;
             startIsPlanned = false;
@@ -207,7 +208,7 @@ final class EngineDevice implements Device {
             now.log(
                     StoryEvent.Kind.CRANKING_FAILS,
                     NAME,
-                    "does not start: " + wanting(),
+                    "does not start: " + wanting() + "; " + held(),
                     ledBy(needs));
             release();
             enter(State.STOPPED, NO_DEADLINE);
@@ -244,7 +245,13 @@ final class EngineDevice implements Device {
         return answeredPresses < now.presses && !now.windmills() && hasStarter();
     }
 
+    /** The key springs back: what it does lasts only while it is held. */
+    private String held() {
+        return "the key held for " + EventWords.seconds(now.seconds - crankedSince);
+    }
+
     private void crank() {
+        crankedSince = now.seconds;
         answeredPresses = now.presses;
         startIsPlanned = false;
         crankedUntil = now.seconds + crankingSeconds();

@@ -68,6 +68,11 @@
  *       ways; otherwise a story goes on in tiny steps after one hard kink. Turned down: a looser
  *       tolerance (5e-9 for 3e-10), which saves a sixth of the time and moves event times by
  *       2.5e-6. Held by {@code RandomInvarianceTest} and {@code AdvanceTest}.
+ *   <li><b>A hand does one thing at a time, and the story says when it was for nothing.</b> Levers
+ *       and loads that are shed are single strokes at the study's pace. A move after which every
+ *       current is what it was is told as such: a pilot who has done something believes that he has
+ *       changed something. A key that springs back works only while it is held, and the story says
+ *       for how long. Held by {@code MovesTest}, {@code HandEffectTest} and {@code StarterTest}.
  * </ul>
  */
 @NullMarked

@@ -106,6 +106,9 @@ class StarterTest {
         double moved = Telling.when(story, StoryEvent.Kind.PILOT, "switch on");
         assertEquals(List.of(moved), cranked(story));
         assertTrue(story.engine().runningAtEnd());
+        // turned for the 2 s that the engine takes; the key springs back when it is let go
+        String words = story.of(StoryEvent.Kind.ENGINE_RESTARTS).get(0).words();
+        assertEquals("runs again, turned by the starter, the key held for 2.5 s", words);
         assertTrue(story.aftermath().actedPilot());
     }
 

@@ -74,6 +74,11 @@ public final class Plant {
         return layout.partAt(branch);
     }
 
+    /** How many branches the network has. */
+    public int branches() {
+        return layout.from.length;
+    }
+
     public Circuit circuit() {
         return circuit;
     }

@@ -42,6 +42,7 @@ public final class SupplyDevice implements BranchDevice {
     private final Situation now;
     private final BranchLaw average;
     private final BranchLaw running;
+    private final BranchLaw standing;
     private BranchLaw drawing;
     private boolean started;
     private final boolean cranks;
@@ -76,6 +77,7 @@ public final class SupplyDevice implements BranchDevice {
                         ? law(consumer.demand(), duty())
                         : running;
         this.drawing = average;
+        this.standing = startLaw();
     }
 
     private BranchLaw law(Demand demand, double duty) {
@@ -239,7 +241,26 @@ public final class SupplyDevice implements BranchDevice {
 
     @Override
     public BranchLaw law() {
-        return destroyed || !wanted() ? new Open() : drawing;
+        if (destroyed || !wanted()) {
+            return new Open();
+        }
+        return standsStill() ? standing : drawing;
+    }
+
+    /**
+     * A motor that runs all the time and has stopped comes up from rest once its supply is back. Of
+     * one that runs now and then the average counts, and its start is asked about by itself.
+     */
+    private boolean standsStill() {
+        return inrush().amps() > 0
+                && !cranks
+                && duty() == 1
+                && (state == State.STOPPED || state == State.COMES_BACK);
+    }
+
+    private double comesBackIn() {
+        double rises = standsStill() ? inrush().seconds() : 0;
+        return Math.max(tolerance.bootSeconds(), rises);
     }
 
     @Override
@@ -274,7 +295,7 @@ public final class SupplyDevice implements BranchDevice {
                         "is fed again at " + EventWords.volts(volts()),
                         ledBy);
             }
-            case STOPPED -> enter(State.COMES_BACK, now.seconds + tolerance.bootSeconds());
+            case STOPPED -> enter(State.COMES_BACK, now.seconds + comesBackIn());
             case COMES_BACK -> enter(State.STOPPED, NO_DEADLINE);
         }
     }
