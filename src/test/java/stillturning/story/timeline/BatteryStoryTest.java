@@ -168,10 +168,10 @@ class BatteryStoryTest {
         for (int i = 1; i < full.points().size(); i++) {
             Trace.Point before = half.points().get(i - 1);
             Trace.Point after = half.points().get(i);
-            // nothing is made; what little is lost makes the full one gas, far below its full
-            // voltage
+            // nothing is made; what is lost turns to gas in the one that takes charge, from where
+            // the drawn law begins, 12.45 V, on: 0.2 C of the 18,000 C that change over
             double together = full.points().get(i).value() + after.value();
-            assertTrue(together <= 150 + 1e-6 && together > 149.99, "together " + together);
+            assertTrue(together <= 150 + 1e-6 && together > 149.9995, "together " + together);
             double share = (after.value() - before.value()) / 100;
             double seconds = after.seconds() - before.seconds();
             // the rated one-hour current while empty, less as it fills
