@@ -201,6 +201,19 @@ public record Battery(
         return new OpenCircuit(openCircuit.curve(), openCircuit.factor() * rest);
     }
 
+    /** This battery under the name and in the place of another. */
+    public Battery inPlaceOf(Battery other) {
+        Tag there = other.tag;
+        return new Battery(
+                new Tag(there.id(), there.label(), there.zone(), tag.burden()),
+                openCircuit,
+                cells,
+                capacity,
+                ohms,
+                chargeAtStart,
+                management);
+    }
+
     private Cell cell(OpenCircuit open) {
         return new Cell(
                 "cell",
