@@ -80,6 +80,15 @@ final class StudyFolder {
         return other;
     }
 
+    /** The same folder as if some files were not there, nor what is wrong with them. */
+    StudyFolder without(Collection<Path> gone) {
+        StudyFolder other = new StudyFolder(folder);
+        files.stream().filter(f -> !gone.contains(f.document.file())).forEach(other.files::add);
+        problems.stream().filter(p -> !gone.contains(p.file())).forEach(other.problems::add);
+        other.remarks.addAll(remarks);
+        return other;
+    }
+
     /** All files that could be read, the study first, then by name. */
     List<File> files() {
         return files;

@@ -147,6 +147,16 @@ public final class StudyReader {
         return new StudyReader(folder.holding(documents, unread), id, study, candidates, kept);
     }
 
+    /** The files of the candidates. */
+    public List<Path> candidateFiles() {
+        return folder.candidates().stream().map(f -> f.document().file()).toList();
+    }
+
+    /** The study of the same folder as if some of its files were not there. */
+    public StudyReader without(Collection<Path> files) {
+        return new StudyReader(folder.without(files), id, study, candidates, kept);
+    }
+
     /** The study in a folder, or everything that is wrong with it. */
     public static ReadStudy read(Path folder) {
         return open(folder).study(Variation.NONE);

@@ -30,6 +30,11 @@ public record Cue(String name, Sign sign, Optional<String> shownBy) {
             return Optional.empty();
         }
 
+        /** The part without which it can show nothing, if there is one. */
+        default Optional<String> watchedPart() {
+            return measures().map(Terminal::part);
+        }
+
         /**
          * Whether only an instrument can tell it: what falls silent, a pilot notices by himself.
          */
@@ -94,6 +99,11 @@ public record Cue(String name, Sign sign, Optional<String> shownBy) {
 
     /** An alternator stops delivering. */
     public record AlternatorOut(String alternator) implements Sign {
+        @Override
+        public Optional<String> watchedPart() {
+            return Optional.of(alternator);
+        }
+
         @Override
         public boolean needsInstrument() {
             return true;

@@ -113,7 +113,7 @@ public final class Reasons {
     }
 
     /** The largest differences; those that a reader could not tell apart are left out. */
-    private String differences(List<CriterionDifference> differences) {
+    public String differences(List<CriterionDifference> differences) {
         List<String> named =
                 differences.stream()
                         .filter(d -> !value(d, d.value()).equals(value(d, d.referenceValue())))

@@ -6,34 +6,32 @@ import java.util.List;
 import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.parts.Part;
-import stillturning.parts.source.Battery;
+import stillturning.parts.element.Cell;
 
 /** Which battery of one candidate stands for which of another. */
 final class BatteryPairs {
 
     /** Two batteries that stand for each other. */
-    record Pair(Battery here, Battery there) {
+    record Pair(Part here, Part there) {
 
         /** Whether one is as good as the other: all but their names and places. */
         boolean alike() {
-            return there.inPlaceOf(here).equals(here);
+            return there.inPlaceOf(here).equals(Optional.of(here));
         }
     }
 
-    private static final Comparator<Battery> LARGEST_FIRST =
-            Comparator.comparingDouble((Battery b) -> -b.capacity().coulombs())
-                    .thenComparing(Battery::id);
+    private static final Comparator<Part> LARGEST_FIRST =
+            Comparator.comparingDouble(BatteryPairs::coulombs).reversed().thenComparing(Part::id);
 
     private BatteryPairs() {}
 
     /** By name, then the rest by capacity, as far as they go. */
     static List<Pair> of(Candidate here, Candidate there) {
-        List<Battery> ours = batteries(here);
-        List<Battery> theirs = batteries(there);
+        List<Part> ours = batteries(here);
+        List<Part> theirs = batteries(there);
         List<Pair> pairs = new ArrayList<>();
-        for (Battery one : List.copyOf(ours)) {
-            Optional<Battery> same =
-                    theirs.stream().filter(b -> b.id().equals(one.id())).findFirst();
+        for (Part one : List.copyOf(ours)) {
+            Optional<Part> same = theirs.stream().filter(b -> b.id().equals(one.id())).findFirst();
             if (same.isPresent()) {
                 pairs.add(new Pair(one, same.get()));
                 ours.remove(one);
@@ -46,13 +44,6 @@ final class BatteryPairs {
         return List.copyOf(pairs);
     }
 
-    /** Batteries of a candidate that has more than the other. */
-    static List<Battery> unpaired(Candidate here, Candidate there) {
-        List<Battery> left = batteries(here);
-        of(here, there).forEach(pair -> left.remove(pair.here()));
-        return List.copyOf(left);
-    }
-
     /** A candidate with the batteries of another in the places of its own. */
     static Candidate given(Candidate here, Candidate there) {
         List<Pair> pairs = of(here, there);
@@ -61,15 +52,27 @@ final class BatteryPairs {
                         pairs.stream()
                                 .filter(pair -> pair.here().equals(part))
                                 .findFirst()
-                                .<Part>map(pair -> pair.there().inPlaceOf(pair.here()))
+                                .flatMap(pair -> pair.there().inPlaceOf(pair.here()))
                                 .orElse(part));
     }
 
-    private static List<Battery> batteries(Candidate candidate) {
-        List<Battery> found = new ArrayList<>();
+    /** Whether it stores charge in cells. */
+    static boolean isBattery(Part part) {
+        return part.elements().stream().anyMatch(Cell.class::isInstance);
+    }
+
+    private static double coulombs(Part battery) {
+        return battery.elements().stream()
+                .filter(Cell.class::isInstance)
+                .map(Cell.class::cast)
+                .mapToDouble(cell -> cell.capacity().coulombs())
+                .sum();
+    }
+
+    private static List<Part> batteries(Candidate candidate) {
+        List<Part> found = new ArrayList<>();
         candidate.parts().stream()
-                .filter(Battery.class::isInstance)
-                .map(Battery.class::cast)
+                .filter(BatteryPairs::isBattery)
                 .sorted(LARGEST_FIRST)
                 .forEach(found::add);
         return found;

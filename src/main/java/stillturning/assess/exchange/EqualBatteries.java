@@ -32,6 +32,11 @@ public record EqualBatteries(
         untried = List.copyOf(untried);
     }
 
+    /** At most so many mixes are assessed for it: four for each rival of the leader. */
+    public static int mixes(Assessment basis) {
+        return 4 * Math.max(0, basis.appraisals().size() - 1);
+    }
+
     /**
      * Tries the rivals of an assessment's leader.
      *
@@ -95,18 +100,17 @@ public record EqualBatteries(
         return withTheRivals(rival).against(rival.none());
     }
 
-    /** The rival that does best against the leader with equal batteries, if one draws level. */
-    public Optional<Attribution> turning() {
+    /**
+     * Rivals that draw level or come first with equal batteries; first those that do so with the
+     * leader's own, which it was chosen with.
+     */
+    public List<Attribution> turning() {
         return rivals.stream()
                 .filter(r -> ifBothHaveTheLeaders(r) <= 0 || ifBothHaveTheRivals(r) <= 0)
-                .max(
-                        Comparator.comparingInt((Attribution r) -> -worst(r))
-                                .thenComparingDouble(r -> withTheLeaders(r).points()));
-    }
-
-    private static int worst(Attribution rival) {
-        return Math.min(
-                Integer.signum(ifBothHaveTheLeaders(rival)),
-                Integer.signum(ifBothHaveTheRivals(rival)));
+                .sorted(
+                        Comparator.comparingInt(
+                                        (Attribution r) -> Integer.signum(ifBothHaveTheLeaders(r)))
+                                .thenComparingInt(r -> Integer.signum(ifBothHaveTheRivals(r))))
+                .toList();
     }
 }

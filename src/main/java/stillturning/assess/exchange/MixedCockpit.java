@@ -62,11 +62,7 @@ record MixedCockpit(Candidate led, Candidate other, Candidate mix) {
     }
 
     private boolean canBeSeen(Cue cue) {
-        boolean alternator =
-                !(cue.sign() instanceof Cue.AlternatorOut out)
-                        || mix.part(out.alternator()).isPresent();
-        return alternator
-                && cue.sign().measures().stream().allMatch(t -> mix.part(t.part()).isPresent());
+        return cue.sign().watchedPart().stream().allMatch(part -> mix.part(part).isPresent());
     }
 
     private List<Procedure> procedures(List<Cue> cues) {

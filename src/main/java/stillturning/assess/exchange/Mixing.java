@@ -14,7 +14,6 @@ import stillturning.model.Candidate;
 import stillturning.model.Join;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
-import stillturning.parts.source.Battery;
 
 /** Makes candidates that have some groups from one candidate and the rest from another. */
 final class Mixing {
@@ -44,7 +43,7 @@ final class Mixing {
         }
         for (Part here : common()) {
             Part there = pair.get(1).parts().getOrDefault(here.id(), here);
-            if (!here.equals(there) && !(here instanceof Battery)) {
+            if (!here.equals(there) && !BatteryPairs.isBattery(here)) {
                 add(found, ofValues(here), here);
             }
         }
@@ -130,15 +129,15 @@ final class Mixing {
         }
         boolean theirs = exchanged.contains(Group.BATTERIES);
         for (BatteryPairs.Pair two : batteries) {
-            Battery values = theirs ? two.there() : two.here();
+            Part values = theirs ? two.there() : two.here();
             parts.computeIfPresent(two.here().id(), (id, p) -> placed(values, p));
             parts.computeIfPresent(two.there().id(), (id, p) -> placed(values, p));
         }
         return List.copyOf(parts.values());
     }
 
-    private static Part placed(Battery values, Part place) {
-        return place instanceof Battery there ? values.inPlaceOf(there) : place;
+    private static Part placed(Part values, Part place) {
+        return values.inPlaceOf(place).orElse(place);
     }
 
     private Group groupOf(int side, String part) {

@@ -9,9 +9,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
+import stillturning.parts.element.Cell;
 import stillturning.parts.element.Generator;
-import stillturning.parts.protection.OvervoltageGuard;
-import stillturning.parts.source.Battery;
 
 /**
  * A place where two candidates are not alike.
@@ -119,10 +118,9 @@ record Region(List<Part> here, List<Part> there, Set<Terminal> pins) {
         return Stream.concat(here.stream(), there.stream());
     }
 
+    /** Whether it stores charge or makes it. */
     static boolean charges(Part part) {
-        return part instanceof Battery
-                || part instanceof OvervoltageGuard
-                || part.elements().stream().anyMatch(Generator.class::isInstance);
+        return part.elements().stream().anyMatch(e -> e instanceof Cell || e instanceof Generator);
     }
 
     /** Whether it protects or switches. */

@@ -10,8 +10,7 @@ import java.util.Set;
 import stillturning.model.Candidate;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
-import stillturning.parts.source.Battery;
-import stillturning.parts.switching.Contactor;
+import stillturning.parts.element.Generator;
 
 /** The parts of one candidate of a pair and their nets, seen against the other one. */
 final class Wiring {
@@ -76,15 +75,17 @@ final class Wiring {
         return studs;
     }
 
+    /**
+     * Whether things may be hung on a terminal and taken off one by one. What an alternator is
+     * joined to goes as a whole: its field has one feed.
+     */
     boolean isStud(Terminal terminal) {
         Part part = parts.get(terminal.part());
         return part != null
                 && common.contains(part.id())
                 && part.takesMany(terminal.name())
-                && (part.role() == Part.Role.BUS
-                        || part.role() == Part.Role.GROUND
-                        || part instanceof Battery
-                        || part instanceof Contactor);
+                && part.role() != Part.Role.LOAD
+                && part.elements().stream().noneMatch(Generator.class::isInstance);
     }
 
     /** Terminals of common parts, each once. */

@@ -16,6 +16,7 @@ import stillturning.cli.terminal.Output;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.FirstPlace;
 import stillturning.report.Reasons;
+import stillturning.report.answer.FirstAnswer;
 import stillturning.report.json.JsonReport;
 import stillturning.report.ranking.ComplexityTexts;
 import stillturning.report.ranking.ScaleTexts;
@@ -52,9 +53,14 @@ record Comparison(Mistakes mistakes, Assessment assessment, Optional<Guesses> gu
         return mistakes.exitCode(leaderMeetsAll ? ExitCode.FINE : ExitCode.REQUIREMENT_MISSED);
     }
 
+    /** The whole of it as JSON, with the first answer if it was asked. */
+    String json(Optional<FirstAnswer> first) {
+        return JsonReport.decide(assessment, guesses, first);
+    }
+
     @Override
     public String json() {
-        return JsonReport.decide(assessment, guesses);
+        return json(Optional.empty());
     }
 
     /** Title, what cannot be computed, requirements, ranking, reasons and guesses. */

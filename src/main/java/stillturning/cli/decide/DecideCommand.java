@@ -3,7 +3,8 @@ package stillturning.cli.decide;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import stillturning.cli.study.FoundStudy;
+import picocli.CommandLine.Option;
+import stillturning.cli.study.SoundCandidates;
 import stillturning.cli.study.StudyArgument;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Output;
@@ -12,10 +13,11 @@ import stillturning.cli.terminal.Output;
 @Command(
         name = "decide",
         description =
-                "Rank the candidates: hard requirements first, then by visible criteria, with the"
-                        + " reasons and with how firmly the first one stands.",
+                "Rank the candidates: hard requirements first, then by visible criteria. One screen:"
+                        + " who is first, how firmly, what it breaks, what the next one buys.",
         footer = {
             "  stillturning decide sandpiper",
+            "  stillturning decide sandpiper --full",
             "  stillturning decide sandpiper --guesses",
             "  stillturning decide architectures/sandpiper --json > ranking.json"
         })
@@ -25,15 +27,21 @@ public final class DecideCommand implements Callable<Integer> {
     @Mixin private StudyArgument asked = new StudyArgument();
     @Mixin private GuessOptions guesses = new GuessOptions();
 
+    @Option(
+            names = "--full",
+            description = "Print every table: requirements with reasons, scales, shares, notes.")
+    private boolean full;
+
     public DecideCommand(CommandContext context) {
         this.context = context;
     }
 
     @Override
     public Integer call() {
-        FoundStudy found = asked.sound(context);
-        Comparison comparison = Comparison.of(found, guesses, context);
-        new Output(context).answer(comparison, asked.json());
+        SoundCandidates sound = asked.soundCandidates(context);
+        Comparison comparison = Comparison.of(sound.found(), guesses, context);
+        new Output(context)
+                .answer(AnsweredComparison.of(sound, comparison, full, context), asked.json());
         return comparison.exitCode();
     }
 }

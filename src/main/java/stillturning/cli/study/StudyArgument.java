@@ -28,6 +28,11 @@ public final class StudyArgument {
         return FoundStudy.checked(FoundStudy.reader(study, context));
     }
 
+    /** The study without the candidates that have a mistake; its own file must have none. */
+    public SoundCandidates soundCandidates(CommandContext context) {
+        return SoundCandidates.of(FoundStudy.reader(study, context));
+    }
+
     /** The study, which must be without a problem. */
     public FoundStudy sound(CommandContext context) {
         return FoundStudy.sound(FoundStudy.reader(study, context));

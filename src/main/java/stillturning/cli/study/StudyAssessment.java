@@ -1,8 +1,10 @@
 package stillturning.cli.study;
 
 import java.util.List;
+import java.util.Optional;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
+import stillturning.assess.exchange.EqualBatteries;
 import stillturning.assess.requirement.Survey;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Output;
@@ -37,6 +39,16 @@ public final class StudyAssessment {
         try (Progress progress =
                 Progress.over(study.candidates().size(), "candidates assessed", context)) {
             return Assess.of(study, survey, progress);
+        }
+    }
+
+    /** What equal batteries change, telling how far it is where somebody waits. */
+    public static Optional<EqualBatteries> withEqualBatteries(
+            Assessment basis, CommandContext context) {
+        try (Progress progress =
+                Progress.over(
+                        EqualBatteries.mixes(basis), "mixes of batteries assessed", context)) {
+            return EqualBatteries.of(basis, progress);
         }
     }
 

@@ -201,17 +201,20 @@ public record Battery(
         return new OpenCircuit(openCircuit.curve(), openCircuit.factor() * rest);
     }
 
-    /** This battery under the name and in the place of another. */
-    public Battery inPlaceOf(Battery other) {
-        Tag there = other.tag;
-        return new Battery(
-                new Tag(there.id(), there.label(), there.zone(), tag.burden()),
-                openCircuit,
-                cells,
-                capacity,
-                ohms,
-                chargeAtStart,
-                management);
+    @Override
+    public Optional<Part> inPlaceOf(Part other) {
+        Tag there = other.tag();
+        Tag same = new Tag(there.id(), there.label(), there.zone(), tag.burden());
+        return Optional.<Part>of(
+                        new Battery(
+                                same,
+                                openCircuit,
+                                cells,
+                                capacity,
+                                ohms,
+                                chargeAtStart,
+                                management))
+                .filter(here -> other.kind().equals(KIND));
     }
 
     private Cell cell(OpenCircuit open) {

@@ -19,13 +19,15 @@ import stillturning.assess.ranking.WeightChange;
 import stillturning.model.goal.ValueScale;
 import stillturning.report.RankingOrder;
 import stillturning.report.Reasons;
+import stillturning.report.answer.FirstAnswer;
 import stillturning.report.json.CandidateShapes.Ranked;
 
 /** The ranked comparison. */
 final class DecideJson {
 
-    /** A comparison, and what trying the guesses brought if they were tried. */
-    record Decision(Assessment assessment, Optional<Guesses> guesses) {}
+    /** A comparison, and what trying the guesses brought and the first answer, if asked. */
+    record Decision(
+            Assessment assessment, Optional<Guesses> guesses, Optional<FirstAnswer> first) {}
 
     private static final JsonShape<Unassessed> UNASSESSED =
             JsonShape.<Unassessed>named("unassessed")
@@ -129,7 +131,9 @@ final class DecideJson {
                             .says("Best first.")
                             .field("robustness", ROBUSTNESS, d -> d.assessment.ranking())
                             .maybe("guesses", GuessesJson.GUESSES, Decision::guesses)
-                            .says("Which guesses matter; null unless they were tried."));
+                            .says("Which guesses matter; null unless they were tried.")
+                            .maybe("answer", FirstAnswerJson.ANSWER, Decision::first)
+                            .says("The answer on one screen; null where it was not asked."));
 
     private DecideJson() {}
 

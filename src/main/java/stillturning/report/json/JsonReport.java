@@ -10,6 +10,7 @@ import stillturning.assess.ranges.EnduranceRange;
 import stillturning.assess.verdict.PhaseVerdicts;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Study;
+import stillturning.report.answer.FirstAnswer;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.SharedFindings;
 import stillturning.sizing.result.SizingReport;
@@ -31,7 +32,18 @@ public final class JsonReport {
 
     /** The ranked comparison, with what trying the guesses brought if they were tried. */
     public static String decide(Assessment assessment, Optional<Guesses> guesses) {
-        return DecideJson.DECISION.text(new DecideJson.Decision(assessment, guesses));
+        return decide(assessment, guesses, Optional.empty());
+    }
+
+    /**
+     * The ranked comparison.
+     *
+     * @param guesses what trying them brought, if they were tried
+     * @param first the answer on one screen, if it was asked
+     */
+    public static String decide(
+            Assessment assessment, Optional<Guesses> guesses, Optional<FirstAnswer> first) {
+        return DecideJson.DECISION.text(new DecideJson.Decision(assessment, guesses, first));
     }
 
     /** One failure of one candidate. */

@@ -1,0 +1,181 @@
+package stillturning.report.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.assess.Assessment;
+import stillturning.assess.Guesses;
+import stillturning.assess.exchange.EqualBatteries;
+import stillturning.assess.ranking.RankingResult;
+import stillturning.assess.ranking.Standing;
+import stillturning.model.Study;
+import stillturning.model.Study.Weight;
+import stillturning.report.RankingOrder;
+import stillturning.report.ResultText;
+import stillturning.report.answer.FirstAnswer.Finding;
+import stillturning.report.answer.FirstAnswer.LeftOut;
+import stillturning.report.answer.FirstAnswer.Line;
+import stillturning.report.answer.FirstAnswer.Matrix;
+import stillturning.report.answer.FirstAnswer.NotAsked;
+import stillturning.report.answer.FirstAnswer.Topic;
+import stillturning.sizing.result.SizingReport;
+
+/**
+ * All that the first answer is made of.
+ *
+ * @param equal what equal batteries change, if that was tried
+ * @param sizes the sizes of the first one with nothing wrong, if they could be computed
+ * @param guesses which guesses matter, if that was tried
+ * @param mistaken candidates whose files have mistakes
+ */
+public record FirstQuestion(
+        Assessment assessment,
+        Optional<EqualBatteries> equal,
+        Optional<SizingReport> sizes,
+        Optional<Guesses> guesses,
+        List<LeftOut> mistaken) {
+
+    public FirstQuestion {
+        mistaken = List.copyOf(mistaken);
+    }
+
+    public FirstAnswer answer() {
+        List<LeftOut> leftOut =
+                Stream.concat(
+                                mistaken.stream(),
+                                assessment.unassessed().stream()
+                                        .map(u -> new LeftOut(title(u.candidate()), u.reason())))
+                        .toList();
+        return new FirstAnswer(
+                assessment.study().heading().title(),
+                scope(leftOut.size()),
+                assessment.ranking().map(this::findings).orElse(List.of()),
+                matrix(),
+                leftOut,
+                assessment.ranking().map(this::notAsked).orElse(List.of()));
+    }
+
+    private String title(String candidate) {
+        return assessment.study().candidate(candidate).map(c -> c.title()).orElse(candidate);
+    }
+
+    private String scope(int leftOut) {
+        int assessed = assessment.appraisals().size();
+        String holds =
+                leftOut == 0
+                        ? counted(assessed, "candidate")
+                        : assessed + " of " + counted(assessed + leftOut, "candidate");
+        return holds + (assessment.study().heading().invented() ? ", all data invented" : "");
+    }
+
+    private static String counted(int number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
+    }
+
+    private List<Finding> findings(RankingResult ranking) {
+        List<Finding> findings = new ArrayList<>();
+        FirstWords first = new FirstWords(assessment, ranking);
+        add(findings, Topic.FIRST, List.of(first.who()));
+        add(findings, Topic.FIRM, first.firm(guesses));
+        equal.ifPresent(
+                tried ->
+                        add(
+                                findings,
+                                Topic.EQUAL_BATTERIES,
+                                new BatteryWords(assessment, tried).sentences()));
+        assessment
+                .of(ranking.leader().name())
+                .ifPresent(
+                        leader ->
+                                add(
+                                        findings,
+                                        Topic.BREAKS,
+                                        new ShortcomingWords(leader, sizes).worstFirst()));
+        add(findings, Topic.NEXT, first.next());
+        return findings;
+    }
+
+    private static void add(List<Finding> findings, Topic topic, List<String> texts) {
+        texts.forEach(text -> findings.add(new Finding(topic, text)));
+    }
+
+    private Matrix matrix() {
+        Study.Goals goals = assessment.study().goals();
+        List<String> requirements =
+                assessment.appraisals().stream()
+                        .findFirst()
+                        .map(a -> a.met().stream().map(RequirementMet::requirement).toList())
+                        .orElse(List.of());
+        return new Matrix(
+                requirements,
+                goals.weights().stream().map(FirstQuestion::shortName).toList(),
+                RankingOrder.of(assessment).stream().flatMap(a -> line(a).stream()).toList());
+    }
+
+    private static String shortName(Weight weight) {
+        return switch (weight.criterion()) {
+            case ENGINE_STOPS -> "stops";
+            case PILOT_NEEDED -> "pilot";
+            case ENDURANCE, WEIGHT, COMPLEXITY, COST ->
+                    weight.criterion().name().toLowerCase(Locale.ROOT);
+        };
+    }
+
+    private Optional<Line> line(Appraisal appraisal) {
+        return assessment
+                .ranking()
+                .map(
+                        ranking -> {
+                            Standing standing = ranking.standing(appraisal.candidate().id());
+                            return new Line(
+                                    standing.rank(),
+                                    appraisal.candidate().title(),
+                                    appraisal.met().stream().map(RequirementMet::met).toList(),
+                                    standing.total(),
+                                    values(appraisal));
+                        });
+    }
+
+    private List<String> values(Appraisal appraisal) {
+        Study study = assessment.study();
+        return study.goals().weights().stream()
+                .map(Weight::criterion)
+                .map(
+                        criterion ->
+                                ResultText.value(
+                                        criterion,
+                                        appraisal
+                                                .measures()
+                                                .values()
+                                                .getOrDefault(criterion, Double.NaN),
+                                        study.heading().currency()))
+                .toList();
+    }
+
+    private List<NotAsked> notAsked(RankingResult ranking) {
+        String study = assessment.study().id();
+        String leader = " --candidate " + ranking.leader().name();
+        List<NotAsked> all = new ArrayList<>();
+        if (guesses.isEmpty()) {
+            all.add(new NotAsked("guesses that could unseat it", "decide " + study + " --guesses"));
+        }
+        all.add(new NotAsked("its run-up checks", "run-up " + study + leader));
+        all.add(new NotAsked("its sizes after failures", "size " + study + leader));
+        if (ranking.standings().size() > 1) {
+            all.add(
+                    new NotAsked(
+                            "what makes the difference to the next",
+                            "decide "
+                                    + study
+                                    + " --between "
+                                    + ranking.leader().name()
+                                    + " "
+                                    + ranking.standings().get(1).name()));
+        }
+        return all;
+    }
+}

@@ -1,0 +1,128 @@
+package stillturning.report.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.assess.Appraisal;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
+import stillturning.quantity.Formats;
+import stillturning.report.MissingWarnings;
+import stillturning.report.NormalFlightTexts;
+import stillturning.report.sizes.FindingWords;
+import stillturning.sizing.result.Rule.Gravity;
+import stillturning.sizing.result.SizeFinding;
+import stillturning.sizing.result.SizingReport;
+import stillturning.story.StartAttempt;
+
+/** What the first candidate still breaks or cannot do, worst first. */
+final class ShortcomingWords {
+
+    private static final int NAMED = 3;
+
+    private final Appraisal leader;
+    private final Optional<SizingReport> sizes;
+
+    ShortcomingWords(Appraisal leader, Optional<SizingReport> sizes) {
+        this.leader = leader;
+        this.sizes = sizes;
+    }
+
+    /** What is wrong with nothing broken, then what single failures do, then what is missing. */
+    List<String> worstFirst() {
+        List<String> found = new ArrayList<>();
+        List<String> unwell = NormalFlightTexts.findings(leader.flight());
+        if (!unwell.isEmpty()) {
+            found.add("With nothing wrong: " + unwell.get(0));
+        }
+        failures(Outcome.ENGINE_LOST, " lose the engine").ifPresent(found::add);
+        leader.cases().coldStart().filter(s -> !s.runs()).map(this::cold).ifPresent(found::add);
+        sizes.map(this::limits).filter(s -> !s.isEmpty()).ifPresent(found::add);
+        untold().ifPresent(found::add);
+        needsPilot().ifPresent(found::add);
+        warnings().ifPresent(found::add);
+        if (found.isEmpty()) {
+            found.add(
+                    "Nothing was found: no single failure loses the engine or needs the pilot, no"
+                            + " limit is broken with nothing wrong.");
+        }
+        return found;
+    }
+
+    private Optional<String> failures(Outcome outcome, String words) {
+        return named(leader.with(outcome)).map(n -> ofAll(leader.with(outcome).size()) + words + n);
+    }
+
+    private String ofAll(int some) {
+        long all = leader.singles().stream().filter(v -> !v.engineOwn()).count();
+        return some + " of " + all + " single failures";
+    }
+
+    private static Optional<String> named(List<Verdict> verdicts) {
+        return verdicts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        ": " + listed(verdicts.stream().map(v -> v.failure().name()).toList()));
+    }
+
+    private static String listed(List<String> all) {
+        int left = all.size() - NAMED;
+        return String.join("; ", all.subList(0, Math.min(NAMED, all.size())))
+                + (left > 0 ? "; and " + left + " more" : "")
+                + ".";
+    }
+
+    private String cold(StartAttempt start) {
+        String lowest =
+                start.lowestVolts().entrySet().stream()
+                        .min(Map.Entry.comparingByValue())
+                        .map(e -> ": " + Formats.fixed(e.getValue(), 1) + " V at " + e.getKey())
+                        .orElse("");
+        return "It does not start in the cold with tired batteries" + lowest + ".";
+    }
+
+    /** Limits broken with nothing wrong, the gravest named. */
+    private String limits(SizingReport report) {
+        List<SizeFinding> wrong =
+                report.findings().stream()
+                        .filter(f -> f.rule().gravity() == Gravity.WRONG)
+                        .toList();
+        List<String> parts =
+                wrong.stream().map(f -> FindingWords.about(report, f)).distinct().toList();
+        return wrong.isEmpty()
+                ? ""
+                : wrong.size()
+                        + (wrong.size() == 1 ? " size limit is" : " size limits are")
+                        + " broken with nothing wrong: "
+                        + listed(parts);
+    }
+
+    private Optional<String> untold() {
+        List<Verdict> untold = leader.untold();
+        return named(untold)
+                .map(n -> untold.size() + " cannot be computed, and count as engine lost" + n);
+    }
+
+    private Optional<String> needsPilot() {
+        List<Verdict> needing =
+                leader.singles().stream()
+                        .filter(v -> !v.engineOwn() && v.outcome().needsPilot())
+                        .toList();
+        return named(needing).map(n -> ofAll(needing.size()) + " need the pilot in time" + n);
+    }
+
+    private Optional<String> warnings() {
+        List<MissingWarnings.Missing> missing = MissingWarnings.of(leader);
+        return missing.stream()
+                .findFirst()
+                .map(
+                        m ->
+                                missing.size()
+                                        + (missing.size() == 1
+                                                ? " warning is missing: "
+                                                : " warnings are missing: ")
+                                        + m.warning()
+                                        + ".");
+    }
+}

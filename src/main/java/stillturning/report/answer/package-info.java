@@ -1,0 +1,23 @@
+/**
+ * The answer to "which one?", short enough for one screen: who is first, whether that is firm, what
+ * the first one still breaks, what the next one buys. In: an assessment, and what was asked beside
+ * it. Out: a {@link stillturning.report.answer.FirstAnswer}, which terminal, page and screen set in
+ * their own ways.
+ *
+ * <p>Decisions:
+ *
+ * <ul>
+ *   <li><b>What was not asked stands there with the question that asks it.</b> Trying guesses,
+ *       failures in sizes and run-up checks takes longer than somebody waits for a first answer; an
+ *       answer that is silent about them would be taken for one that found nothing. Held by {@code
+ *       FirstScreenTest}.
+ *   <li><b>What the first one breaks is numbered, worst first</b>, whatever room found it: who
+ *       decides reads the first screen and no other. Held by {@code FirstScreenTest}.
+ *   <li><b>Who is left out is named with the reason</b>, and the head says for how many the answer
+ *       holds. Held by {@code FirstScreenTest}.
+ * </ul>
+ */
+@NullMarked
+package stillturning.report.answer;
+
+import org.jspecify.annotations.NullMarked;
