@@ -20,7 +20,7 @@ public enum Group {
     PROCEDURES("procedures", true);
 
     /** Most groups whose mixes are all assessed: 2 to the power of this. */
-    static final int MOST = 6;
+    public static final int MOST = 6;
 
     private final String words;
     private final boolean layout;

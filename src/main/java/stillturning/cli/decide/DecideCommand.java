@@ -1,9 +1,11 @@
 package stillturning.cli.decide;
 
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.SoundCandidates;
 import stillturning.cli.study.StudyArgument;
 import stillturning.cli.terminal.CommandContext;
@@ -19,6 +21,7 @@ import stillturning.cli.terminal.Output;
             "  stillturning decide sandpiper",
             "  stillturning decide sandpiper --full",
             "  stillturning decide sandpiper --guesses",
+            "  stillturning decide sandpiper --between split-batteries solid-state-split-engine",
             "  stillturning decide architectures/sandpiper --json > ranking.json"
         })
 public final class DecideCommand implements Callable<Integer> {
@@ -32,6 +35,16 @@ public final class DecideCommand implements Callable<Integer> {
             description = "Print every table: requirements with reasons, scales, shares, notes.")
     private boolean full;
 
+    @Option(
+            names = "--between",
+            arity = "2",
+            paramLabel = "CANDIDATE",
+            description =
+                    "Hold two candidates against each other: what makes the difference, by"
+                            + " assessing every mix of them; what a controller does for which load."
+                            + " Takes up to a few minutes.")
+    private List<String> between = List.of();
+
     public DecideCommand(CommandContext context) {
         this.context = context;
     }
@@ -39,9 +52,18 @@ public final class DecideCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SoundCandidates sound = asked.soundCandidates(context);
+        if (!between.isEmpty()) {
+            return between(sound.found());
+        }
         Comparison comparison = Comparison.of(sound.found(), guesses, context);
         new Output(context)
                 .answer(AnsweredComparison.of(sound, comparison, full, context), asked.json());
         return comparison.exitCode();
+    }
+
+    private int between(FoundStudy found) {
+        Between pair = Between.of(found, between, context);
+        new Output(context).answer(pair, asked.json());
+        return pair.exitCode();
     }
 }

@@ -13,6 +13,7 @@ import stillturning.model.Study;
 import stillturning.report.answer.FirstAnswer;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.SharedFindings;
+import stillturning.report.pair.PairQuestion;
 import stillturning.sizing.result.SizingReport;
 
 /**
@@ -44,6 +45,11 @@ public final class JsonReport {
     public static String decide(
             Assessment assessment, Optional<Guesses> guesses, Optional<FirstAnswer> first) {
         return DecideJson.DECISION.text(new DecideJson.Decision(assessment, guesses, first));
+    }
+
+    /** Two candidates side by side. */
+    public static String between(PairQuestion pair) {
+        return BetweenJson.BETWEEN.text(pair);
     }
 
     /** One failure of one candidate. */

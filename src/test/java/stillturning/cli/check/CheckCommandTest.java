@@ -89,7 +89,7 @@ class CheckCommandTest {
         String finding = "Unwell with nothing wrong\nThis happens although nothing fails";
         assertTrue(ran.out().contains(finding), ran.out());
         assertTrue(ran.out().matches("(?s).*\n  One bus\n    after [^\n]*-breaker.*"), ran.out());
-        Ran decided = Session.in(here).run("decide", "small");
+        Ran decided = Session.in(here).run("decide", "small", "--full");
         assertTrue(decided.out().contains(finding), decided.out());
         JsonNode json = Session.tree(check("small", "--json").out());
         assertTrue(json.get("normalFlight").get(1).get("withNothingWrong").size() > 0);

@@ -83,7 +83,12 @@ class ExplainCommandTest {
     @Test
     void jsonIsThatOfTheRanking() {
         String json = Session.in(here).run("explain", "small", "--json").out();
-        assertEquals(Session.in(here).run("decide", "small", "--json").out(), json);
+        String decided = Session.in(here).run("decide", "small", "--json").out();
+        // the answer on one screen is the terminal's; the page has its own first pages
+        assertEquals(
+                decided.substring(0, decided.indexOf("\"answer\"")),
+                json.substring(0, json.indexOf("\"answer\"")));
+        assertTrue(json.contains("\"candidates\""), json);
         assertTrue(Files.exists(here.resolve("small.html")));
     }
 

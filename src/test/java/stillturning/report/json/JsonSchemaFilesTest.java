@@ -25,6 +25,7 @@ class JsonSchemaFilesTest {
 
     static Stream<Map.Entry<String, JsonDocument<?>>> documents() {
         return Stream.of(
+                Map.entry("between", BetweenJson.BETWEEN),
                 Map.entry("decide", DecideJson.DECISION),
                 Map.entry("story", StoryJson.STORY),
                 Map.entry("range", RangeJson.RANGE),

@@ -1,0 +1,37 @@
+package stillturning.report.pair;
+
+import java.util.List;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Assessment;
+import stillturning.assess.CandidateDifferences;
+import stillturning.assess.exchange.Attribution;
+import stillturning.assess.ranking.RankingResult;
+
+/**
+ * Two candidates held against each other.
+ *
+ * @param two just these two, assessed and ranked
+ * @param ranking their order
+ * @param mixes from the first to the second
+ */
+public record PairQuestion(Assessment two, RankingResult ranking, Attribution mixes) {
+
+    Appraisal one() {
+        return two.appraisals().get(0);
+    }
+
+    Appraisal other() {
+        return two.appraisals().get(1);
+    }
+
+    /** What the second has, lacks and suffers against the first. */
+    public CandidateDifferences differences() {
+        return CandidateDifferences.of(other(), one());
+    }
+
+    /** What the controllers of either do. */
+    public List<ControllerUse> controllers(Appraisal candidate) {
+        return ControllerUse.of(
+                candidate.candidate(), two.study().aircraft().engine().logic().loads());
+    }
+}

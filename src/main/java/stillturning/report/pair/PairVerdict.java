@@ -1,0 +1,120 @@
+package stillturning.report.pair;
+
+import java.util.ArrayList;
+import java.util.List;
+import stillturning.assess.Appraisal;
+import stillturning.assess.CandidateDifferences;
+import stillturning.assess.exchange.Attribution.Share;
+import stillturning.assess.exchange.Group;
+import stillturning.assess.ranking.Comparison;
+import stillturning.assess.ranking.GateVerdict;
+import stillturning.assess.ranking.Standing;
+import stillturning.quantity.Formats;
+import stillturning.report.LeaderFirmness;
+import stillturning.report.Reasons;
+
+/** Which of two candidates, what that buys and costs, and what would turn it. */
+final class PairVerdict {
+
+    private final PairQuestion pair;
+    private final Standing ahead;
+    private final Standing behind;
+
+    PairVerdict(PairQuestion pair) {
+        this.pair = pair;
+        this.ahead = pair.ranking().standings().get(0);
+        this.behind = pair.ranking().standings().get(1);
+    }
+
+    /** Who is ahead, and by how much. */
+    String first() {
+        String by = Formats.fixed(Math.abs(ahead.total() - behind.total()), 3) + " points";
+        if (ahead.rank() == behind.rank()) {
+            return title(ahead) + " and " + title(behind) + " are level.";
+        }
+        int more = behind.missedGates().size() - ahead.missedGates().size();
+        return title(ahead)
+                + " is ahead of "
+                + title(behind)
+                + (more > 0 ? ", which misses " + more + " requirements more." : " by " + by + ".");
+    }
+
+    /** What is bought, what is paid, and what would have to be true for the other answer. */
+    List<String> paragraph() {
+        Comparison comparison = pair.ranking().compare(ahead.name(), behind.name());
+        Reasons reasons = new Reasons(pair.two(), pair.ranking());
+        List<String> sentences = new ArrayList<>();
+        String bought = reasons.differences(comparison.better());
+        String paid = reasons.differences(comparison.worse());
+        sentences.add(
+                title(ahead)
+                        + " buys "
+                        + (bought.isEmpty() ? "nothing that a criterion counts" : bought)
+                        + met(comparison.gatesReferenceMissed())
+                        + "; it is paid for with "
+                        + (paid.isEmpty() ? "nothing that a criterion counts" : paid)
+                        + ".");
+        sentences.add(
+                "For the other answer, one of these would have to be true: "
+                        + String.join(" ", turning()));
+        return sentences;
+    }
+
+    private static String met(List<GateVerdict> missed) {
+        return missed.isEmpty()
+                ? ""
+                : ", and meets \""
+                        + String.join("\", \"", missed.stream().map(GateVerdict::gate).toList())
+                        + "\"";
+    }
+
+    private List<String> turning() {
+        List<String> sentences = new ArrayList<>();
+        for (Share share : pair.mixes().shares()) {
+            if (pair.mixes().turnedBy(share)) {
+                sentences.add(
+                        "Both have the same "
+                                + Group.words(share.together())
+                                + " (which make "
+                                + Formats.fixed(Math.abs(share.points()), 3)
+                                + " points).");
+            }
+        }
+        sentences.addAll(LeaderFirmness.unseating(pair.two(), pair.ranking()));
+        if (!behind.missedGates().isEmpty()) {
+            sentences.add(
+                    title(behind)
+                            + " meets what it misses: "
+                            + String.join(
+                                    "; ",
+                                    behind.missedGates().stream().map(GateVerdict::gate).toList())
+                            + ".");
+        }
+        return sentences;
+    }
+
+    private String title(Standing standing) {
+        return "\""
+                + pair.two()
+                        .of(standing.name())
+                        .map(Appraisal::candidate)
+                        .map(c -> c.title())
+                        .orElse(standing.name())
+                + "\"";
+    }
+
+    /** How many failures end better and worse in the second, and how many only one can have. */
+    static String counts(CandidateDifferences differences) {
+        long better = differences.shifts().stream().filter(s -> s.better()).count();
+        long worse = differences.shifts().size() - better;
+        return "In the second, "
+                + better
+                + " failures that both can have end better and "
+                + worse
+                + " worse; "
+                + differences.own().size()
+                + " only the second can have, "
+                + differences.spared().size()
+                + " only the first";
+    }
+}

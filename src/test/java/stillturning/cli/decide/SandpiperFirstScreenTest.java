@@ -1,0 +1,32 @@
+package stillturning.cli.decide;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.cli.Session;
+import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.ExitCode;
+
+/** What the demo's answer has to say at once to somebody who doubts it. */
+class SandpiperFirstScreenTest {
+
+    @TempDir private Path here = Path.of("");
+
+    @Test
+    void itFitsOnOneScreenAndSaysWhatBatteriesDecideAndWhatTheFirstCannotDo() {
+        Ran ran =
+                Session.in(here)
+                        .run("decide", Session.ARCHITECTURES.resolve("sandpiper").toString());
+        FirstScreenTest.assertScreen(ran);
+        String out = ran.out().replaceAll("\\s+", " ");
+        assertTrue(
+                out.contains("With equal batteries \"Split batteries, breakers\" draws level"),
+                out);
+        assertTrue(out.contains("It does not start in the cold with tired batteries"), out);
+        assertTrue(ran.out().contains("\n7 "), ran.out());
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+    }
+}
