@@ -56,6 +56,7 @@ record AnsweredComparison(Comparison comparison, FirstAnswer first, boolean full
             comparison.print(out);
             leftOut(first.leftOut(), out);
         } else {
+            comparison.mistakes().print(out);
             out.lines(new FirstScreen(first).lines());
         }
     }
