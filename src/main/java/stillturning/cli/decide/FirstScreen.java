@@ -174,7 +174,7 @@ final class FirstScreen {
             boolean left = i == TITLE || i == MARKS;
             line.append(i == 0 ? "" : " ").append(left ? cell + space : space + cell);
         }
-        return line.toString().stripTrailing();
+        return shortened(line.toString().stripTrailing(), COLUMNS);
     }
 
     private static String shortened(String text, int most) {

@@ -93,7 +93,10 @@ class FirstScreenTest {
                 "A study",
                 "7 candidates",
                 findings,
-                new Matrix(texts(random, requirements), texts(random, criteria), candidates),
+                new Matrix(
+                        texts(random, requirements),
+                        IntStream.range(0, criteria).mapToObj(i -> "endurance").toList(),
+                        candidates),
                 texts(random, random.nextInt(5)).stream().map(t -> new LeftOut("x", t)).toList(),
                 texts(random, random.nextInt(5)).stream().map(t -> new NotAsked(t, t)).toList());
     }
