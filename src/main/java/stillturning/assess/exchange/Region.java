@@ -120,7 +120,8 @@ record Region(List<Part> here, List<Part> there, Set<Terminal> pins) {
 
     /** Whether it stores charge or makes it. */
     static boolean charges(Part part) {
-        return part.elements().stream().anyMatch(e -> e instanceof Cell || e instanceof Generator);
+        return part.elements().stream().anyMatch(Cell.class::isInstance)
+                || part.elements().stream().anyMatch(Generator.class::isInstance);
     }
 
     /** Whether it protects or switches. */
