@@ -76,7 +76,7 @@ class PrintedMovesTest {
     private static List<PrintedCard> cards() throws IOException {
         String text = Files.readString(Path.of("reports/sandpiper-run-up.txt"));
         List<PrintedCard> cards = new ArrayList<>();
-        for (String card : text.split("(?m)^Run-up card: ")) {
+        for (String card : text.split("(?m)^Run-up card: ", -1)) {
             for (Candidate candidate : STUDY.candidates()) {
                 if (card.startsWith("Sandpiper, " + candidate.title() + "\n")) {
                     cards.add(card(candidate, card.replaceAll("\n {3,4}(?=\\S)", " ")));
@@ -92,7 +92,7 @@ class PrintedMovesTest {
         if (off.find()) {
             Spoken spoken = new Spoken(candidate);
             for (LoadNeed load : STUDY.aircraft().loads()) {
-                if (List.of(off.group(1).split(", ")).contains(spoken.of(load.id()))) {
+                if (List.of(off.group(1).split(", ", -1)).contains(spoken.of(load.id()))) {
                     loads.add(load.id());
                 }
             }
@@ -102,7 +102,7 @@ class PrintedMovesTest {
         Matcher line = Pattern.compile("(?m)^  (?:\\d+  |- back: )([^;\n]*)").matcher(text);
         while (line.find()) {
             Map<String, String> step = new LinkedHashMap<>();
-            for (String move : line.group(1).split(", ")) {
+            for (String move : line.group(1).split(", ", -1)) {
                 Map.Entry<String, String> meant = words.get(move.toLowerCase(Locale.ROOT).strip());
                 assertTrue(meant != null, () -> "no lever is meant by " + move);
                 step.put(meant.getKey(), meant.getValue());

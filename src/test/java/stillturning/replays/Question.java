@@ -54,7 +54,7 @@ public enum Question {
         }
     },
     /** Parts that everything passes, by shape alone. */
-    SHAPE("break", "--causes") {
+    SHAPE("break --causes") {
         @Override
         Stream<String> findings(JsonNode answer) {
             return each(answer.get("candidates").get(0), "singlePoints");
@@ -68,7 +68,7 @@ public enum Question {
         }
     },
     /** What hides, and what else then ends the engine. */
-    LATENT("break", "--latent") {
+    LATENT("break --latent") {
         @Override
         Stream<String> findings(JsonNode answer) {
             // those that end nothing with one more are only counted below the table
@@ -86,22 +86,22 @@ public enum Question {
         }
     };
 
-    private final List<String> words;
+    private final String words;
 
-    Question(String... words) {
-        this.words = List.of(words);
+    Question(String words) {
+        this.words = words;
     }
 
     abstract Stream<String> findings(JsonNode answer);
 
     /** What a person types for it. */
     String typed() {
-        return this == LEFT ? "break, switches left" : String.join(" ", words);
+        return this == LEFT ? "break, switches left" : words;
     }
 
     /** The findings of a study, first things first. */
     List<String> of(Path study) {
-        List<String> line = new ArrayList<>(words);
+        List<String> line = new ArrayList<>(List.of(words.split(" ", -1)));
         line.add(1, study.toString());
         line.add("--json");
         Session.Ran ran = Session.in(study).run(line.toArray(new String[0]));

@@ -62,17 +62,17 @@ record Region(List<Part> here, List<Part> there, Set<Terminal> pins) {
         for (Terminal terminal : one.commonTerminals()) {
             Set<Terminal> studs = one.studs(one.net(terminal));
             boolean sameStuds = studs.equals(other.studs(other.net(terminal)));
-            boolean alike =
-                    sameStuds
-                            && (!studs.isEmpty()
-                                    || bare(one, terminal)
-                                            && Set.copyOf(one.net(terminal))
-                                                    .equals(Set.copyOf(other.net(terminal))));
+            boolean alike = sameStuds && (!studs.isEmpty() || sameBareNet(one, other, terminal));
             if (!alike) {
                 moved.add(terminal);
             }
         }
         return moved;
+    }
+
+    private static boolean sameBareNet(Wiring one, Wiring other, Terminal terminal) {
+        return bare(one, terminal)
+                && Set.copyOf(one.net(terminal)).equals(Set.copyOf(other.net(terminal)));
     }
 
     private static boolean bare(Wiring wiring, Terminal terminal) {
@@ -105,7 +105,7 @@ record Region(List<Part> here, List<Part> there, Set<Terminal> pins) {
         }
         boolean replaced = !here.isEmpty() && !there.isEmpty();
         boolean inLine = replaced || parts().noneMatch(p -> p.role() == Part.Role.WIRE);
-        if (parts().anyMatch(p -> p.logics() > 0) || inLine && parts().anyMatch(Region::acts)) {
+        if (parts().anyMatch(p -> p.logics() > 0) || (inLine && parts().anyMatch(Region::acts))) {
             return Group.SWITCHING;
         }
         boolean ground = parts().anyMatch(p -> p.role() == Part.Role.GROUND);

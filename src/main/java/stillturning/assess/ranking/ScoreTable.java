@@ -123,9 +123,9 @@ final class ScoreTable {
      * Better values first, criterion by criterion: so none stands before one that dominates it, and
      * no third candidate changes the order of two that share a rank.
      */
-    private int byValues(int one, int other) {
+    private int byValues(int first, int second) {
         for (int j = 0; j < scales.size(); j++) {
-            int order = order(j, other, one);
+            int order = order(j, second, first);
             if (order != 0) {
                 return order;
             }

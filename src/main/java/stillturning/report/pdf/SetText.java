@@ -2,6 +2,7 @@ package stillturning.report.pdf;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import javax.xml.XMLConstants;
@@ -68,10 +69,11 @@ final class SetText {
         }
     }
 
-    private static Iterable<Element> elements(Document parsed, String name) {
+    private static List<Element> elements(Document parsed, String name) {
         NodeList found = parsed.getElementsByTagNameNS("*", name);
-        return IntStream.range(0, found.getLength()).mapToObj(i -> (Element) found.item(i))
-                ::iterator;
+        return IntStream.range(0, found.getLength())
+                .mapToObj(i -> (Element) found.item(i))
+                .toList();
     }
 
     /** Said of these alone, since every column that may break its words shrinks to one letter. */

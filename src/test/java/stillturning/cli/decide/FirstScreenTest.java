@@ -48,7 +48,10 @@ class FirstScreenTest {
         Ran ran = Session.in(here).run("decide", "small");
         assertScreen(ran);
         assertEquals(
-                12, ran.lines().stream().filter(l -> l.matches(" ?\\d+ .*[+-]+ +\\d\\.\\d{3} .*")).count());
+                12,
+                ran.lines().stream()
+                        .filter(l -> l.matches(" ?\\d+ .*[+-]+ +\\d\\.\\d{3} .*"))
+                        .count());
         assertTrue(ran.out().startsWith("First steps"), ran.out());
         for (Topic topic : List.of(Topic.FIRST, Topic.FIRM, Topic.BREAKS, Topic.NEXT)) {
             assertTrue(ran.out().contains("\n" + topic.words() + " "), topic + ran.out());

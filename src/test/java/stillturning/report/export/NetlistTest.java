@@ -115,7 +115,7 @@ class NetlistTest {
                         conduct(a, from, to, slope);
                         draw(b, from, to, works ? 2 * watts / across : 0);
                     }
-                    case 'D' -> diode(a, b, from, to, across, models.get(line[3]));
+                    case 'D' -> diode(a, b, from, to, across, at(models, line[3]));
                     case 'V' -> {
                         stamp(a, from, source, 1);
                         stamp(a, to, source, -1);
@@ -135,20 +135,20 @@ class NetlistTest {
                 int to,
                 double across,
                 Map<String, Double> model) {
-            double emission = model.get("N") * THERMAL_VOLTS;
-            double saturation = model.get("IS");
+            double emission = at(model, "N") * THERMAL_VOLTS;
+            double saturation = at(model, "IS");
             double inner = Math.min(across, 2);
             for (int i = 0; i < 60; i++) {
                 double f =
                         inner
-                                + model.get("RS") * saturation * Math.expm1(inner / emission)
+                                + at(model, "RS") * saturation * Math.expm1(inner / emission)
                                 - across;
                 double slope =
-                        1 + model.get("RS") * saturation / emission * Math.exp(inner / emission);
+                        1 + at(model, "RS") * saturation / emission * Math.exp(inner / emission);
                 inner -= Math.max(-0.05, Math.min(0.05, f / slope));
             }
             double own = saturation / emission * Math.exp(inner / emission);
-            double slope = own / (1 + own * model.get("RS")) + 1e-12;
+            double slope = own / (1 + own * at(model, "RS")) + 1e-12;
             double amps = saturation * Math.expm1(inner / emission);
             conduct(a, from, to, slope);
             draw(b, from, to, amps - slope * across);
@@ -210,7 +210,7 @@ class NetlistTest {
                         row ->
                                 assertEquals(
                                         Double.parseDouble(row[1]),
-                                        volts.get(row[0]),
+                                        at(volts, row[0]),
                                         1e-6,
                                         "net " + row[0]));
         assertTrue(Files.exists(here.resolve("circuits/" + candidate + ".graphml")));
@@ -227,7 +227,7 @@ class NetlistTest {
                 if (trace.unit().equals("V")) {
                     int net = candidate.circuit().net(trace.name(), "bar");
                     double told = early(trace);
-                    assertEquals(told, volts.get(String.valueOf(net)), 0.05, trace.name());
+                    assertEquals(told, at(volts, String.valueOf(net)), 0.05, trace.name());
                     compared++;
                 }
             }
@@ -264,5 +264,9 @@ class NetlistTest {
                         STUDY);
         assertEquals(1, hostile.lines().filter(line -> line.equals(".end")).count());
         assertFalse(hostile.contains("\u2028"));
+    }
+
+    private static <V> V at(Map<String, V> map, String key) {
+        return requireNonNull(map.get(key), key);
     }
 }

@@ -15,11 +15,13 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
+import stillturning.assess.Complexity;
 import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
+import stillturning.model.goal.ComplexityWeights;
 import stillturning.report.ReportSamples;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -114,11 +116,20 @@ class JsonReportTest {
         assertEquals(
                 leader.with(Outcome.ENGINE_LOST).size(),
                 first.get("singleFailures").get("engine-lost").asInt());
-        int sum = 0;
-        for (JsonNode count : first.get("burden").get("complexityCounts")) {
-            sum += count.asInt();
-        }
-        assertEquals(sum, first.get("burden").get("complexityIndex").asInt());
+        Complexity complexity = leader.measures().complexity();
+        JsonNode burden = first.get("burden");
+        complexity
+                .counts()
+                .forEach(
+                        (count, many) ->
+                                assertEquals(
+                                        many,
+                                        burden.get("complexityCounts").get(count.words()).asInt(),
+                                        count.words()));
+        assertEquals(
+                complexity.index(ComplexityWeights.USUAL),
+                burden.get("complexityIndex").asDouble(),
+                1e-9);
     }
 
     @Test

@@ -88,7 +88,7 @@ public record ScaleField(ValueScale before, StringProperty acceptable, StringPro
                     ? new Reading(Optional.of(value), "")
                     : refused(text, "write a number of at least 0");
         } catch (MalformedQuantity malformed) {
-            return refused(text, malformed.getMessage());
+            return refused(text, String.valueOf(malformed.getMessage()));
         } catch (NumberFormatException noNumber) {
             return refused(text, "write a number");
         }
