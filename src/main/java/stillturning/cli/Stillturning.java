@@ -7,7 +7,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
-import stillturning.cli.terminal.ProgramVersion;
+import stillturning.dossier.ProgramVersion;
 
 /** The program without a command. */
 @Command(

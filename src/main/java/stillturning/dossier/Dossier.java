@@ -72,7 +72,7 @@ public record Dossier(
 
     /** The page; the same in, the same text out. */
     public String page(Asked asked) {
-        return page(asked, Edition.UNDATED);
+        return page(asked, new Edition("", ProgramVersion.words(), Edition.READ));
     }
 
     /** The page of an edition. */

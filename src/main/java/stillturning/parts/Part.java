@@ -128,14 +128,6 @@ public interface Part {
         return logics() > 0;
     }
 
-    /**
-     * This thing under the name and in the place of another of its kind, for what can be bought
-     * otherwise without anything else being changed; empty for all other things.
-     */
-    default Optional<Part> inPlaceOf(Part other) {
-        return Optional.empty();
-    }
-
     /** How many logics it has that run what it switches. */
     default int logics() {
         return 0;

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stillturning.model.Candidate;
+import stillturning.parts.Exchangeable;
 import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
 
@@ -16,7 +17,7 @@ final class BatteryPairs {
 
         /** Whether one is as good as the other: all but their names and places. */
         boolean alike() {
-            return there.inPlaceOf(here).equals(Optional.of(here));
+            return Exchangeable.exchanged(there, here).equals(Optional.of(here));
         }
     }
 
@@ -52,7 +53,7 @@ final class BatteryPairs {
                         pairs.stream()
                                 .filter(pair -> pair.here().equals(part))
                                 .findFirst()
-                                .flatMap(pair -> pair.there().inPlaceOf(pair.here()))
+                                .flatMap(pair -> Exchangeable.exchanged(pair.there(), pair.here()))
                                 .orElse(part));
     }
 

@@ -13,6 +13,7 @@ import java.util.function.Predicate;
 import stillturning.model.Candidate;
 import stillturning.model.Join;
 import stillturning.model.Terminal;
+import stillturning.parts.Exchangeable;
 import stillturning.parts.Part;
 
 /** Makes candidates that have some groups from one candidate and the rest from another. */
@@ -137,7 +138,7 @@ final class Mixing {
     }
 
     private static Part placed(Part values, Part place) {
-        return values.inPlaceOf(place).orElse(place);
+        return Exchangeable.exchanged(values, place).orElse(place);
     }
 
     private Group groupOf(int side, String part) {

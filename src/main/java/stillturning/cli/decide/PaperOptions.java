@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import picocli.CommandLine.Option;
-import stillturning.cli.terminal.ProgramVersion;
 import stillturning.cli.terminal.Refusal;
+import stillturning.dossier.ProgramVersion;
 import stillturning.report.paper.PaperContents.Edition;
 import stillturning.report.pdf.PaperSize;
 

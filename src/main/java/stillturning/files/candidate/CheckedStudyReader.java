@@ -176,27 +176,24 @@ public final class CheckedStudyReader {
     }
 
     private Engine.Starting starting(StudyEntry.EngineEntry engine) {
-        Optional<String> starter = engine.starter();
-        if (starter.isPresent()) {
-            LoadEntry load = study.loads().get(starter.get());
-            if (load == null) {
-                report.unknown(
-                        new Spot("engine.starter", 0),
-                        "load",
-                        starter.get(),
-                        study.loads().keySet());
-            } else if (load.phases().isEmpty()) {
-                report.problem(
-                        "engine.starter",
-                        "the starter \"" + starter.get() + "\" runs in every phase",
-                        "name the phase in which the engine is started: phases: [start]");
-            }
-        }
         return new Engine.Starting(
-                starter,
+                engine.starter().filter(this::isStarter),
                 engine.tiredBattery().quantity().si(),
                 engine.coldStart().quantity().si(),
                 engine.pressesStarterAfter().map(after -> after.quantity().si()));
+    }
+
+    private boolean isStarter(String starter) {
+        LoadEntry load = study.loads().get(starter);
+        if (load == null) {
+            report.unknown(new Spot("engine.starter", 0), "load", starter, study.loads().keySet());
+        } else if (load.phases().isEmpty()) {
+            report.problem(
+                    "engine.starter",
+                    "the starter \"" + starter + "\" runs in every phase",
+                    "name the phase in which the engine is started: phases: [start]");
+        }
+        return load != null && !load.phases().isEmpty();
     }
 
     private void baseline(Set<String> candidates) {

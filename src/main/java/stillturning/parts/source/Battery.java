@@ -6,6 +6,7 @@ import java.util.Optional;
 import stillturning.parts.Alteration.Put;
 import stillturning.parts.Damage;
 import stillturning.parts.Detail;
+import stillturning.parts.Exchangeable;
 import stillturning.parts.FailureMode;
 import stillturning.parts.Faults;
 import stillturning.parts.Part;
@@ -46,7 +47,7 @@ public record Battery(
         double ohms,
         double chargeAtStart,
         Optional<Management> management)
-        implements Part {
+        implements Exchangeable, Part {
 
     static final PartKind KIND =
             new PartKind(

@@ -23,6 +23,11 @@ sealed interface Condition {
         return "";
     }
 
+    /** Part of which it changes something; empty if it changes none. */
+    default String part() {
+        return "";
+    }
+
     /** Adds what it does to a failure. */
     void addTo(Changes all);
 

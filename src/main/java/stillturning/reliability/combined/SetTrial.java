@@ -1,5 +1,6 @@
 package stillturning.reliability.combined;
 
+import static java.util.stream.Collectors.toSet;
 import static stillturning.story.timeline.Timeline.HORIZON_SECONDS;
 
 import java.nio.IntBuffer;
@@ -31,7 +32,8 @@ import stillturning.story.timeline.Timeline;
  * Tells what sets of events lead to, each set of changes once.
  *
  * <p>A change that sleeps is left out, and woken only where the story without it calls upon its
- * part: until then both stories are the same, current by current.
+ * part: until then both stories are the same, current by current. What changes another element of
+ * its part, such as the coil that holds a welded contact, calls upon it from the start.
  */
 final class SetTrial implements Trial {
 
@@ -77,7 +79,15 @@ final class SetTrial implements Trial {
     }
 
     private SetOutcome told(int[] all) {
-        int[] awake = IntStream.of(all).filter(n -> !sleeps(n)).toArray();
+        Set<String> touched =
+                IntStream.of(all)
+                        .filter(n -> !sleeps(n))
+                        .mapToObj(n -> conditions.get(n).part())
+                        .collect(toSet());
+        int[] awake =
+                IntStream.of(all)
+                        .filter(n -> !sleeps(n) || touched.contains(conditions.get(n).sleepsIn()))
+                        .toArray();
         while (true) {
             SetOutcome now = known(IntBuffer.wrap(awake));
             int[] woken = wake(all, awake, now.called());

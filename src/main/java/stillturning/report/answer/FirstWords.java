@@ -58,7 +58,7 @@ final class FirstWords {
     private String requirements(FirstPlace place) {
         int asked = assessment.study().goals().requirements().size();
         if (asked == 0) {
-            return "The study has no hard requirements.";
+            return "The study sets no hard requirement.";
         }
         String subject = place.shared() ? "Each of them" : "It";
         int missed = leader.missedGates().size();

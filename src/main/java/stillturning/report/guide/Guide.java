@@ -18,6 +18,7 @@ public final class Guide {
             List.of(
                     "first-evening",
                     "which-one",
+                    "breakers-or-electronic",
                     "what-if",
                     "how-long",
                     "starting",

@@ -84,11 +84,11 @@ public final class CauseSheet {
                 Grid.of(
                         worst.subList(0, shown),
                         List.of(
-                                words("common cause", 20, played -> played.cause().name()),
-                                words("what happens", 28, CauseSheet::happens),
-                                words("outcome, engine runs", 17, CauseSheet::comesTo),
-                                words("what helps", 20, CauseSheet::remedy),
-                                words("how often", 15, played -> rate(played.cause().rate())))));
+                                words("common cause", 18, played -> played.cause().name()),
+                                words("what happens", 26, CauseSheet::happens),
+                                words("outcome, engine runs", 14, CauseSheet::comesTo),
+                                words("what helps", 18, CauseSheet::remedy),
+                                words("how often", 14, played -> rate(played.cause().rate())))));
         more(worst.size() - shown);
     }
 

@@ -159,7 +159,7 @@ public final class PairBlocks {
         columns.add(figures("points", 7, s -> signed(s.points(), 3)));
         for (Weight weight : pair.two().study().goals().weights()) {
             CriterionName criterion = weight.criterion();
-            columns.add(figures(head(criterion), 9, s -> share(criterion, s)));
+            columns.add(figures(head(criterion), 10, s -> share(criterion, s)));
         }
         columns.add(words("turns the order", 7, s -> mixes.turnedBy(s) ? "yes" : "no"));
         return columns;
@@ -258,13 +258,15 @@ public final class PairBlocks {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Heading("Failures that do not come to the same"));
         blocks.add(new Words(PairVerdict.counts(differences) + "."));
-        blocks.add(
-                Grid.of(
-                        unlike.stream().limit(NAMED).toList(),
-                        List.of(
-                                words("failure", 36, Unlike::failure),
-                                words(title(pair.one()), 28, u -> outcome(u.one())),
-                                words(title(pair.other()), 28, u -> outcome(u.other())))));
+        if (!unlike.isEmpty()) {
+            blocks.add(
+                    Grid.of(
+                            unlike.stream().limit(NAMED).toList(),
+                            List.of(
+                                    words("failure", 36, Unlike::failure),
+                                    words(title(pair.one()), 28, u -> outcome(u.one())),
+                                    words(title(pair.other()), 28, u -> outcome(u.other())))));
+        }
         if (unlike.size() > NAMED) {
             blocks.add(
                     new Note(

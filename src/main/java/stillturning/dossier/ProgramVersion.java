@@ -1,4 +1,4 @@
-package stillturning.cli.terminal;
+package stillturning.dossier;
 
 import java.util.Optional;
 
