@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
 final class ScoreTable {
     /**
      * Totals are counted in steps of this, so that sums of the same numbers in another order are
-     * level. Rounding, unlike a tolerance between two, is the same whoever else is there.
+     * level. Rounding, unlike a tolerance between two, is the same whatever others are there.
      */
     static final double LEVEL = 1e-9;
 

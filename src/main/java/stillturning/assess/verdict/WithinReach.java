@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import stillturning.assess.verdict.Remark.Topic;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
@@ -97,7 +98,8 @@ final class WithinReach {
                                         new Remark(
                                                 Topic.WITHIN_REACH,
                                                 "nothing within reach keeps "
-                                                        + named(late.keySet()))));
+                                                        + named(late.keySet())
+                                                        + notAllPairs())));
     }
 
     /**
@@ -121,20 +123,19 @@ final class WithinReach {
 
     private Optional<Tried> best(Story planned, Set<String> late, double soonest) {
         Map<String, Double> all = losses(planned);
-        Optional<Tried> best = best(sets(), all, late, soonest);
+        Optional<Tried> best = best(sets().stream(), all, late, soonest);
         return best.filter(tried -> tried.kept.containsAll(late))
-                .or(() -> best(pairs(), all, late, soonest))
+                .or(() -> best(pairs().limit(MOST_PAIRS), all, late, soonest))
                 .filter(pair -> pair.kept.size() > best.map(b -> b.kept.size()).orElse(0))
                 .or(() -> best);
     }
 
     private Optional<Tried> best(
-            List<Map<String, String>> sets,
+            Stream<Map<String, String>> sets,
             Map<String, Double> all,
             Set<String> late,
             double soonest) {
-        return sets.stream()
-                .map(moves -> tried(moves, late, soonest))
+        return sets.map(moves -> tried(moves, late, soonest))
                 .filter(tried -> !tried.kept.isEmpty())
                 .filter(tried -> !endsEngineAtOnce(tried.story, soonest))
                 .filter(tried -> losesNoSooner(losses(tried.story), all))
@@ -201,19 +202,28 @@ final class WithinReach {
         return singles;
     }
 
-    private List<Map<String, String>> pairs() {
-        List<Map<String, String>> pairs = new ArrayList<>();
+    private Stream<Map<String, String>> pairs() {
         List<Map<String, String>> singles = singles(true);
-        for (Map<String, String> one : singles) {
-            for (Map<String, String> other : singles) {
-                if (!one.keySet().equals(other.keySet()) && pairs.size() < MOST_PAIRS) {
-                    Map<String, String> pair = new LinkedHashMap<>(one);
-                    pair.putAll(other);
-                    pairs.add(pair);
-                }
-            }
-        }
-        return pairs;
+        return singles.stream()
+                .flatMap(
+                        one ->
+                                singles.stream()
+                                        .filter(other -> !one.keySet().equals(other.keySet()))
+                                        .map(other -> inOrder(one, other)));
+    }
+
+    private static Map<String, String> inOrder(Map<String, String> one, Map<String, String> other) {
+        Map<String, String> both = new LinkedHashMap<>(one);
+        both.putAll(other);
+        return both;
+    }
+
+    /** A search that was cut off says so. */
+    private String notAllPairs() {
+        long pairs = pairs().count();
+        return pairs > MOST_PAIRS
+                ? "; of " + pairs + " pairs of switch moves, " + MOST_PAIRS + " were tried"
+                : "";
     }
 
     private boolean reaches(String lever) {
@@ -235,7 +245,12 @@ final class WithinReach {
         gone.removeAll(tried.kept);
         return new Remark(
                 Topic.WITHIN_REACH,
-                (gone.isEmpty() ? "" : "nothing within reach keeps " + named(gone) + "; ")
+                (gone.isEmpty()
+                                ? ""
+                                : "nothing within reach keeps "
+                                        + named(gone)
+                                        + notAllPairs()
+                                        + "; ")
                         + moves(tried.moves)
                         + since(planned, within)
                         + " keeps "

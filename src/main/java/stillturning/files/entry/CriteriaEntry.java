@@ -10,7 +10,7 @@ import stillturning.quantity.field.OfDimension;
 
 /** From where to where the values of each criterion run. */
 @Describes(
-        "From where to where the values of each criterion run, whoever the candidates are; usual ones where not written.")
+        "From where to where the values of each criterion run, whatever the candidates; usual ones where not written.")
 public record CriteriaEntry(
         @Describes("Single failures that stop the engine.") Optional<Count> engineStops,
         @Describes("Single failures that need the pilot.") Optional<Count> pilotNeeded,

@@ -66,7 +66,7 @@ public record StudyEntry(
                 @Bounds(least = 0, most = 1000)
                 Map<String, Double> weights,
         @Describes(
-                        "From where to where the values of each criterion run, whoever the candidates are; usual ones where not written.")
+                        "From where to where the values of each criterion run, whatever the candidates; usual ones where not written.")
                 @Default("{}")
                 CriteriaEntry criteria,
         @Describes(

@@ -105,14 +105,7 @@ public final class CauseSheet {
         if (harmless) {
             return "none needed for the engine";
         }
-        return switch (played.cause().kind()) {
-            case ZONE -> "lead one of the feeds round this zone, or put its parts elsewhere";
-            case HOLE -> "a hole of its own for one of the feeds";
-            case BUNDLE -> "tie one of the feeds into another bundle";
-            case MOUNT -> "a bracket of its own for one of them";
-            case FIRMWARE -> "another program in one of them, or a way round both";
-            case ALIKE -> "one of another make or another purchase";
-        };
+        return CauseRemedies.of(played.cause().kind());
     }
 
     private void more(int left) {

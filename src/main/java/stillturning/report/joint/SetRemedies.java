@@ -54,7 +54,7 @@ final class SetRemedies {
             case LEFT_SWITCH -> "look at the switch before take-off";
             case NEEDLESS_DRILL -> "carry the drill out only when its sign shows";
             case DEAD_LAMP -> latent.way(number);
-            case CAUSE -> "lead the two apart";
+            case CAUSE -> event.cause().map(cause -> CauseRemedies.of(cause.kind())).orElse("");
             case FAILURE -> "";
         };
     }

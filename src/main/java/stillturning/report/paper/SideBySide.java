@@ -73,9 +73,7 @@ final class SideBySide {
                                 + " after which it runs, or runs again, only because of what the"
                                 + " pilot does. Acts: moves in the procedures, of these within 30 s."
                                 + " Drawings leave out wires, protectors and closed switches."));
-        if (from.ranked().size() > SHOWN) {
-            blocks.add(new Note((from.ranked().size() - SHOWN) + " more candidates rank below."));
-        }
+        below(from.ranked().size() - SHOWN).map(Note::new).ifPresent(blocks::add);
         assessment
                 .unassessed()
                 .forEach(
@@ -91,6 +89,13 @@ final class SideBySide {
         blocks.add(new Blanks(List.of("Builder, date", "Read by (technical counsellor), date")));
         blocks.add(new Note(fingerprint()));
         return List.copyOf(blocks);
+    }
+
+    private static Optional<String> below(int left) {
+        if (left == 1) {
+            return Optional.of("One more candidate ranks below.");
+        }
+        return left > 1 ? Optional.of(left + " more candidates rank below.") : Optional.empty();
     }
 
     private String title(String candidate) {

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Whoever joins or leaves, the others keep their order. */
+/** When a candidate joins or leaves, the others keep their order. */
 class ReversalTest {
 
     private static final int COMPANIES = 1000;

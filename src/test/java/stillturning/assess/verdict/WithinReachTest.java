@@ -107,6 +107,26 @@ class WithinReachTest {
                 "nothing within reach keeps battery, radio", remark(bench).orElseThrow().words());
     }
 
+    /** Nine switches that change nothing make 72 pairs, one after the other. */
+    @Test
+    void aSearchThatWasCutOffSaysSo() throws UntoldStory {
+        Bench bench =
+                bench(18.5)
+                        .reach("field-switch", Reach.GROUND)
+                        .reach("battery-switch", Reach.GROUND);
+        for (int i = 1; i <= 9; i++) {
+            String idle = "idle-" + i;
+            bench.closedSwitch(idle, "on")
+                    .join("bus", "bar", idle, "in")
+                    .load(idle + "-lamp", Kind.CONSTANT_CURRENT, 0.01, Bench.HARDY)
+                    .join(idle + "-lamp", "plus", idle, "out");
+        }
+        assertEquals(
+                "nothing within reach keeps battery, radio"
+                        + "; of 72 pairs of switch moves, 60 were tried",
+                remark(bench).orElseThrow().words());
+    }
+
     /** To take the battery off a charging alternator is no remedy. */
     @Test
     void whatDestroysMoreIsNotOffered() throws UntoldStory {

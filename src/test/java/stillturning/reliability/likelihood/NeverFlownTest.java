@@ -66,7 +66,7 @@ class NeverFlownTest {
     }
 
     @Test
-    void nobodyTakesOffWithTheMasterLeftOffWhoeverSitsThere() {
+    void nobodyTakesOffWithTheMasterLeftOffNotEvenAPilotWhoDoesNothing() {
         assertTrue(neverFlown(MASTER, CHARGE));
         assertTrue(neverFlown(MASTER, CHARGE, PILOT));
     }

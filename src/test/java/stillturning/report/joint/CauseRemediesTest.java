@@ -1,0 +1,34 @@
+package stillturning.report.joint;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import stillturning.model.failure.Cause.Kind;
+
+/** That alike units fail alike wherever they lie is common practice, no published source. */
+class CauseRemediesTest {
+
+    @Test
+    void noRouteHelpsAgainstWhatIsAlike() {
+        for (Kind kind : List.of(Kind.FIRMWARE, Kind.ALIKE)) {
+            String remedy = CauseRemedies.of(kind);
+            assertTrue(remedy.startsWith("another "), remedy);
+            assertFalse(remedy.contains("lead ") || remedy.contains("apart"), remedy);
+        }
+    }
+
+    @Test
+    void everyKindHasARemedyOfItsOwn() {
+        assertEquals(
+                Kind.values().length,
+                Arrays.stream(Kind.values())
+                        .map(CauseRemedies::of)
+                        .collect(Collectors.toSet())
+                        .size());
+    }
+}
