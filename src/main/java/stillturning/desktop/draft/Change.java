@@ -3,6 +3,7 @@ package stillturning.desktop.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stillturning.files.edit.FileChange;
 
 /**
  * Something that a person does to a study: as a whole or not at all, and undone as a whole.
@@ -28,6 +29,15 @@ public record Change(String name, List<Step> steps, List<String> parts, List<Str
     /** A file's text as somebody types it. */
     public static Change typing(String file, String text) {
         return new Change("Type in " + file, List.of(new Step.Replace(file, text, true)));
+    }
+
+    /** What was worked out for one file. */
+    public static Change of(FileChange one) {
+        return new Change(
+                one.name(),
+                List.of(new Step.Edits(one.file(), one.before(), one.edits(), one.after())),
+                one.parts(),
+                one.also());
     }
 
     /** Both under one name, this one first. */

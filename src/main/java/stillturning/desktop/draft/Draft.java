@@ -13,6 +13,7 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import stillturning.desktop.draft.OutsideChanges.Pending;
 import stillturning.files.StudyReader;
+import stillturning.files.edit.ChangeRefused;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
 

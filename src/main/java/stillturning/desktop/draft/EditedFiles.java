@@ -9,6 +9,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import stillturning.files.edit.ChangeRefused;
 import stillturning.files.entry.Names;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;

@@ -1,6 +1,7 @@
 package stillturning.desktop.draft;
 
 import java.util.List;
+import stillturning.files.edit.ChangeRefused;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.edit.YamlEdit;
 

@@ -17,6 +17,7 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stillturning.files.edit.ChangeRefused;
 import stillturning.files.value.Variation;
 import stillturning.yaml.YamlValue;
 import stillturning.yaml.edit.YamlEdit;

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stillturning.desktop.draft.Conflict.Choice;
+import stillturning.files.edit.ChangeRefused;
 
 class OutsideTest {
 

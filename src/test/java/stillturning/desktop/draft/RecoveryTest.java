@@ -31,6 +31,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import stillturning.desktop.draft.Recovered.UnsavedFile;
+import stillturning.files.edit.ChangeRefused;
 
 class RecoveryTest {
 

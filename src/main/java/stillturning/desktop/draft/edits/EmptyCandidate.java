@@ -5,7 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import stillturning.desktop.draft.ChangeRefused;
+import stillturning.files.edit.CandidateOutline;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.edit.FileEdits;
+import stillturning.files.edit.PartDefaults;
+import stillturning.files.edit.StudyOutline;
+import stillturning.files.edit.UsualProtection;
 import stillturning.yaml.YamlValue;
 
 /** The text of a candidate to begin with: one battery, one bus, every load on it. */

@@ -9,8 +9,13 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Step;
+import stillturning.files.edit.CandidateOutline;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.edit.FileEdits;
+import stillturning.files.edit.Naming;
+import stillturning.files.edit.StudyOutline;
+import stillturning.files.edit.WrittenKeys;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 
@@ -84,7 +89,7 @@ public final class StudyEdits {
         if (isBaseline(id)) {
             FileEdits edits = edits();
             edits.remove("baseline");
-            steps.addAll(edits.change("").steps());
+            steps.addAll(Change.of(edits.change("")).steps());
             also.add("leaves the study without a baseline");
         }
         return new Change("Delete candidate " + id, steps, List.of(), also);
@@ -98,7 +103,7 @@ public final class StudyEdits {
         if (isBaseline(id)) {
             FileEdits edits = edits();
             edits.set("baseline", to);
-            steps.addAll(edits.change("").steps());
+            steps.addAll(Change.of(edits.change("")).steps());
         }
         return new Change("Rename candidate " + id + " " + to, steps);
     }
@@ -131,11 +136,11 @@ public final class StudyEdits {
         new LinkedHashMap<>(settings).forEach((k, text) -> fields.add(YamlValue.field(k, text)));
         FileEdits edits = edits();
         edits.put(LOADS, load, new YamlValue.Fields(fields));
-        List<Step> steps = new ArrayList<>(edits.change("").steps());
+        List<Step> steps = new ArrayList<>(Change.of(edits.change("")).steps());
         for (Map.Entry<String, YamlDocument> candidate : candidates.entrySet()) {
             FileEdits other = new FileEdits(candidate.getKey(), candidate.getValue());
             other.addItem(CandidateOutline.LEAVES_OUT, load);
-            steps.addAll(other.change("", List.of(), List.of()).steps());
+            steps.addAll(Change.of(other.change("")).steps());
         }
         return new Change(
                 "Add load " + load,
@@ -166,7 +171,7 @@ public final class StudyEdits {
         FileEdits edits = edits();
         edits.put(mapping, key, YamlValue.text(text));
         String where = mapping.isEmpty() ? "of the study" : "of " + last(mapping);
-        return edits.change("Set " + key + " " + where);
+        return Change.of(edits.change("Set " + key + " " + where));
     }
 
     private static String last(String path) {
@@ -177,13 +182,13 @@ public final class StudyEdits {
     public Change set(String mapping, String key, YamlValue value) throws ChangeRefused {
         FileEdits edits = edits();
         edits.put(mapping, key, value);
-        return edits.change("Set " + key);
+        return Change.of(edits.change("Set " + key));
     }
 
     /** Takes whatever stands at a path of the study's file out. */
     public Change clear(String path) throws ChangeRefused {
         FileEdits edits = edits();
         edits.remove(path);
-        return edits.change("Clear " + last(path));
+        return Change.of(edits.change("Clear " + last(path)));
     }
 }

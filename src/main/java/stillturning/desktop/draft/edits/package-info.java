@@ -1,7 +1,8 @@
 /**
- * What a person does to a candidate or a study, worked out as changes of its files. In: a file as
- * it is now, and what is wanted. Out: a change with a name, or why it cannot be made. Knows no
- * part's physics and no screen; whether a candidate makes sense is found by reading it.
+ * What a person does to a study and to its files as a whole, worked out as changes. In: the files
+ * as they are now, and what is wanted. Out: a change with a name, or why it cannot be made. What is
+ * done inside one candidate is worked out in {@code files.edit}. Knows no part's physics and no
+ * screen.
  */
 @NullMarked
 package stillturning.desktop.draft.edits;

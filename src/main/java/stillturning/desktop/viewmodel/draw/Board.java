@@ -16,13 +16,13 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.ChangeRefused;
-import stillturning.desktop.draft.edits.CandidateEdits;
-import stillturning.desktop.draft.edits.CandidateEdits.NewPart;
 import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
+import stillturning.files.edit.CandidateEdits;
+import stillturning.files.edit.CandidateEdits.NewPart;
+import stillturning.files.edit.ChangeRefused;
 import stillturning.files.finding.CandidateReading;
 import stillturning.files.finding.FileFinding;
 import stillturning.files.finding.PartPlace;
@@ -261,7 +261,13 @@ public final class Board {
     /** Adds a part, in the zone of what is chosen or else in the study's first. */
     public void add(PaletteEntry entry) {
         Optional<String> ofClass = Optional.of(entry.ofClass());
-        succeeds(() -> candidateEdits().add(new NewPart(entry.kind(), ofClass, zone(), Map.of())));
+        succeeds(
+                () ->
+                        Change.of(
+                                candidateEdits()
+                                        .add(
+                                                new NewPart(
+                                                        entry.kind(), ofClass, zone(), Map.of()))));
     }
 
     private String zone() throws ChangeRefused {
@@ -292,13 +298,13 @@ public final class Board {
             said.set("A joint is no part; join one of the parts that meet there.");
             return;
         }
-        succeeds(() -> candidateEdits().join(one.get(), other.get(), Optional.empty()));
+        succeeds(() -> Change.of(candidateEdits().join(one.get(), other.get(), Optional.empty())));
     }
 
     /** Deletes what is chosen: parts with what speaks of them, wires with their runs. */
     public void delete() {
         Set<String> parts = Set.copyOf(chosen);
-        if (!parts.isEmpty() && succeeds(() -> candidateEdits().delete(parts))) {
+        if (!parts.isEmpty() && succeeds(() -> Change.of(candidateEdits().delete(parts)))) {
             chosen.clear();
             showSheet();
         }
@@ -307,7 +313,7 @@ public final class Board {
     /** Doubles what is chosen. */
     public void duplicate() {
         Set<String> parts = new LinkedHashSet<>(chosen);
-        succeeds(() -> candidateEdits().duplicate(parts));
+        succeeds(() -> Change.of(candidateEdits().duplicate(parts)));
     }
 
     /** What is chosen as a text for {@link #paste}; absent if it cannot be copied. */
@@ -324,14 +330,14 @@ public final class Board {
 
     /** Adds what was copied, here or in another candidate. */
     public void paste(String clipboard) {
-        succeeds(() -> candidateEdits().paste(clipboard));
+        succeeds(() -> Change.of(candidateEdits().paste(clipboard)));
     }
 
     /** Gives the one part that is chosen another name. */
     public void rename(String to) {
         if (chosen.size() == 1) {
             String part = chosen.get(0);
-            succeeds(() -> candidateEdits().rename(part, to.strip()));
+            succeeds(() -> Change.of(candidateEdits().rename(part, to.strip())));
         }
     }
 

@@ -1,7 +1,7 @@
 package stillturning.desktop.viewmodel.draw;
 
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.ChangeRefused;
+import stillturning.files.edit.ChangeRefused;
 
 /** Works out a change from the texts as they are now. */
 @FunctionalInterface

@@ -17,11 +17,11 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Step;
-import stillturning.desktop.draft.edits.CandidateEdits;
 import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.Desk;
+import stillturning.files.edit.CandidateEdits;
+import stillturning.files.edit.ChangeRefused;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
@@ -170,7 +170,7 @@ public final class PropertySheet {
         }
         return place.inStudy()
                 ? studyEdits().set(mapping, name, value)
-                : candidateEdits().setAt(mapping, name, value);
+                : Change.of(candidateEdits().setAt(mapping, name, value));
     }
 
     private Change edit(boolean inStudy, YamlEdit edit) {
@@ -187,13 +187,16 @@ public final class PropertySheet {
         Change change =
                 row.inStudy()
                         ? studyEdits().set(row.mapping(), key, value)
-                        : candidateEdits().setAt(row.mapping(), key, value);
+                        : Change.of(candidateEdits().setAt(row.mapping(), key, value));
         return change.named(name);
     }
 
     private Change clear(FormRow row) throws ChangeRefused {
         String path = row.field().path();
-        Change change = row.inStudy() ? studyEdits().clear(path) : candidateEdits().clearAt(path);
+        Change change =
+                row.inStudy()
+                        ? studyEdits().clear(path)
+                        : Change.of(candidateEdits().clearAt(path));
         return change.named("Clear " + row.label() + " of " + heading);
     }
 

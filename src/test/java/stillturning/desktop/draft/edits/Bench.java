@@ -7,10 +7,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Draft;
 import stillturning.desktop.draft.DraftState;
 import stillturning.files.ReadStudy;
+import stillturning.files.edit.CandidateEdits;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.edit.FileChange;
 import stillturning.files.value.Variation;
 import stillturning.model.Candidate;
 import stillturning.parts.Part;
@@ -37,6 +39,10 @@ record Bench(Draft draft) {
             }
         }
         return new StudyEdits(draft.document("study.yaml").orElseThrow(), candidates);
+    }
+
+    DraftState make(FileChange change) throws ChangeRefused {
+        return make(Change.of(change));
     }
 
     DraftState make(Change change) throws ChangeRefused {

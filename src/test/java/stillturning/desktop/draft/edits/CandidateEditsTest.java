@@ -18,11 +18,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Studies;
-import stillturning.desktop.draft.edits.CandidateEdits.Configuration;
-import stillturning.desktop.draft.edits.CandidateEdits.NewPart;
 import stillturning.files.PartCatalogue;
+import stillturning.files.edit.CandidateEdits.Configuration;
+import stillturning.files.edit.CandidateEdits.NewPart;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.edit.FileChange;
 import stillturning.model.Terminal;
 
 class CandidateEditsTest {
@@ -48,7 +49,7 @@ class CandidateEditsTest {
 
     @Test
     void aPartIsAddedOnALineLikeItsNeighboursUnderAFreeName() throws Exception {
-        Change first = bench.shaping(ONE).add(NewPart.of("breaker", "panel"));
+        FileChange first = bench.shaping(ONE).add(NewPart.of("breaker", "panel"));
         assertEquals(List.of("breaker"), first.parts());
         assertEquals("Add breaker", first.name());
         bench.make(first);
@@ -97,7 +98,7 @@ class CandidateEditsTest {
     void aLoadsInputIsJoinedByAFeedThatFitsWhatItDraws() throws Exception {
         bench.make(bench.shaping(ONE).cut("feeds.lights"));
         assertTrue(bench.problems().contains("feeds: nothing feeds \"lights\""));
-        Change join =
+        FileChange join =
                 bench.shaping(ONE)
                         .join(
                                 new Terminal("lights", "plus"),
@@ -191,7 +192,7 @@ class CandidateEditsTest {
         bench.make(bench.shaping(ONE).insert("feeds.radio", part, OptionalInt.empty()));
         assertSays("radio:      from main-bus, breaker 5 A, via switch\n");
         assertEquals(List.of(), bench.problems());
-        Change delete = bench.shaping(ONE).delete(Set.of("switch"));
+        FileChange delete = bench.shaping(ONE).delete(Set.of("switch"));
         assertEquals(List.of("leads radio past it"), delete.also());
         bench.make(delete);
         assertEquals(before, bench.text(ONE));
@@ -209,7 +210,7 @@ class CandidateEditsTest {
 
     @Test
     void deletingABusTakesEverythingAlongThatEndsAtIt() throws Exception {
-        Change delete = bench.shaping(ONE).delete(Set.of("main-bus"));
+        FileChange delete = bench.shaping(ONE).delete(Set.of("main-bus"));
         assertTrue(delete.also().contains("takes the feed of radio out"), delete.also().toString());
         assertTrue(delete.also().contains("takes the cue low-voltage out"));
         assertTrue(delete.also().contains("takes the procedure shed out"));
@@ -245,7 +246,7 @@ class CandidateEditsTest {
     @Test
     void partsAreCopiedBetweenCandidatesWithTheLinksAmongThem() throws Exception {
         String copied = bench.shaping(ONE).copy(Set.of("battery", "panel-ground", "alternator"));
-        Change paste = bench.shaping("bus-and-battery").paste(copied);
+        FileChange paste = bench.shaping("bus-and-battery").paste(copied);
         assertEquals(List.of("battery-2", "alternator-2", "panel-ground-2"), paste.parts());
         bench.make(paste);
         assertTrue(

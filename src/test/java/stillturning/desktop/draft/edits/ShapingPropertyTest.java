@@ -20,11 +20,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Studies;
-import stillturning.desktop.draft.edits.CandidateEdits.NewPart;
 import stillturning.files.Starter;
+import stillturning.files.edit.CandidateEdits;
+import stillturning.files.edit.CandidateEdits.NewPart;
+import stillturning.files.edit.CandidateOutline;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.edit.FileChange;
+import stillturning.files.edit.StudyOutline;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
 import stillturning.model.Candidate;
@@ -94,7 +97,7 @@ class ShapingPropertyTest {
         Bench bench = sandpiper();
         for (String candidate : bench.candidates()) {
             for (String part : written(bench, candidate)) {
-                Change change = bench.shaping(candidate).duplicate(Set.of(part));
+                FileChange change = bench.shaping(candidate).duplicate(Set.of(part));
                 bench.make(change);
                 CandidateOutline layout =
                         new CandidateOutline(
@@ -146,7 +149,7 @@ class ShapingPropertyTest {
             String candidate = any(List.copyOf(read.keySet()), random);
             try {
                 Candidate shaped = requireNonNull(read.get(candidate));
-                Change change = anyChange(bench, candidate, shaped, random);
+                FileChange change = anyChange(bench, candidate, shaped, random);
                 SortedMap<String, String> before = bench.draft().state().texts();
                 if (!bench.make(change).texts().equals(before)) {
                     states.add(before);
@@ -168,8 +171,8 @@ class ShapingPropertyTest {
         assertEquals(last, bench.draft().state().texts());
     }
 
-    private static Change anyChange(Bench bench, String candidate, Candidate parts, Random random)
-            throws ChangeRefused {
+    private static FileChange anyChange(
+            Bench bench, String candidate, Candidate parts, Random random) throws ChangeRefused {
         CandidateEdits shaping = bench.shaping(candidate);
         String part = any(parts.parts(), random).id();
         CandidateOutline layout =

@@ -17,11 +17,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Studies;
-import stillturning.desktop.draft.edits.CandidateEdits.NewPart;
 import stillturning.files.Starter;
 import stillturning.files.Starter.Answers;
+import stillturning.files.edit.CandidateEdits.NewPart;
+import stillturning.files.edit.ChangeRefused;
 
 class StudyEditsTest {
 

@@ -22,12 +22,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import stillturning.desktop.draft.edits.CandidateEdits;
+import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.Settings;
+import stillturning.files.edit.CandidateEdits;
 import stillturning.model.Terminal;
 
 /** The whole job in the real window: from the first question to the page, and all taken back. */
@@ -175,7 +176,12 @@ class WholeJobTest {
                             new CandidateEdits(
                                     desk().draft().document("fresh.yaml").orElseThrow(),
                                     desk().draft().document(Desk.STUDY_FILE).orElseThrow());
-                    desk().make(shaping.join(terminal(one), terminal(other), Optional.of(items)));
+                    desk().make(
+                                    Change.of(
+                                            shaping.join(
+                                                    terminal(one),
+                                                    terminal(other),
+                                                    Optional.of(items))));
                     return true;
                 });
         screen().settle();

@@ -14,13 +14,13 @@ import java.util.stream.Stream;
 import javafx.beans.property.SimpleObjectProperty;
 import stillturning.cli.Main;
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.desktop.draft.Draft;
 import stillturning.desktop.draft.Step;
 import stillturning.desktop.viewmodel.BackgroundWork;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.dossier.NamedFailures;
+import stillturning.files.edit.ChangeRefused;
 import stillturning.yaml.YamlDocument;
 
 /** A copy of a demo study that a test opens, changes and explains. */

@@ -1,4 +1,4 @@
-package stillturning.desktop.draft.edits;
+package stillturning.files.edit;
 
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,9 +9,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.ChangeRefused;
-import stillturning.desktop.draft.edits.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.Run;
 import stillturning.model.Terminal;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
@@ -81,7 +79,7 @@ public final class CandidateEdits {
     }
 
     /** Adds a part under a free name, which stands in the change; nothing is joined to it. */
-    public Change add(NewPart part) throws ChangeRefused {
+    public FileChange add(NewPart part) throws ChangeRefused {
         FileEdits edits = edits();
         String id = add(part, edits);
         return edits.change("Add " + id, id);
@@ -117,7 +115,7 @@ public final class CandidateEdits {
      * cues and procedures that cannot be without them. A wire goes with its run, a run's own
      * protector out of it.
      */
-    public Change delete(Set<String> parts) throws ChangeRefused {
+    public FileChange delete(Set<String> parts) throws ChangeRefused {
         Set<Run> runs = new LinkedHashSet<>();
         for (String part : parts) {
             Optional<Run> run = outline.maker(part);
@@ -168,8 +166,8 @@ public final class CandidateEdits {
     }
 
     /** Doubles parts with their settings, and the links among them. */
-    public Change duplicate(Set<String> parts) throws ChangeRefused {
-        Change pasted = paste(copy(parts));
+    public FileChange duplicate(Set<String> parts) throws ChangeRefused {
+        FileChange pasted = paste(copy(parts));
         return pasted.named("Duplicate " + named(parts));
     }
 
@@ -180,14 +178,14 @@ public final class CandidateEdits {
     }
 
     /** Adds parts that were copied here or in another candidate, under free names. */
-    public Change paste(String clipboard) throws ChangeRefused {
+    public FileChange paste(String clipboard) throws ChangeRefused {
         FileEdits edits = edits();
         List<String> pasted = Clipboard.paste(clipboard, outline, loads, edits);
         return edits.change("Paste " + named(new LinkedHashSet<>(pasted)), pasted, List.of());
     }
 
     /** Gives a part another name wherever the file speaks of it. */
-    public Change rename(String part, String to) throws ChangeRefused {
+    public FileChange rename(String part, String to) throws ChangeRefused {
         if (!outline.parts().containsKey(part)) {
             throw notHere(part);
         }
@@ -198,7 +196,7 @@ public final class CandidateEdits {
     }
 
     /** Gives a link another name; what it makes is named after it. */
-    public Change renameLink(String link, String to) throws ChangeRefused {
+    public FileChange renameLink(String link, String to) throws ChangeRefused {
         refuseLoad(to);
         FileEdits edits = edits();
         Renaming.link(outline, run(DocumentPlaces.under(CandidateOutline.LINKS, link)), to, edits);
@@ -217,7 +215,7 @@ public final class CandidateEdits {
     }
 
     /** Writes a value of a part: {@code set("battery", "capacity", "20 Ah")}. */
-    public Change set(String part, String key, String text) throws ChangeRefused {
+    public FileChange set(String part, String key, String text) throws ChangeRefused {
         if (!outline.parts().containsKey(part)) {
             throw notHere(part);
         }
@@ -227,33 +225,34 @@ public final class CandidateEdits {
     }
 
     /** Takes a value of a part out, so that its class says it. */
-    public Change clear(String part, String key) throws ChangeRefused {
+    public FileChange clear(String part, String key) throws ChangeRefused {
         FileEdits edits = edits();
         edits.remove(DocumentPlaces.under(DocumentPlaces.under(CandidateOutline.PARTS, part), key));
         return edits.change("Clear " + key + " of " + part, part);
     }
 
     /** Writes a text anywhere in the file; what leads to it is made if it is not there. */
-    public Change setAt(String mapping, String key, String text) throws ChangeRefused {
+    public FileChange setAt(String mapping, String key, String text) throws ChangeRefused {
         return setAt(mapping, key, YamlValue.text(text));
     }
 
     /** Writes a value anywhere in the file; what leads to it is made if it is not there. */
-    public Change setAt(String mapping, String key, YamlValue value) throws ChangeRefused {
+    public FileChange setAt(String mapping, String key, YamlValue value) throws ChangeRefused {
         FileEdits edits = edits();
         edits.put(mapping, key, value);
         return edits.change("Set " + key);
     }
 
     /** Takes whatever stands at a path out. */
-    public Change clearAt(String path) throws ChangeRefused {
+    public FileChange clearAt(String path) throws ChangeRefused {
         FileEdits edits = edits();
         edits.remove(path);
         return edits.change("Clear " + path);
     }
 
     /** Says where a lever stands. */
-    public Change position(Configuration when, String lever, String position) throws ChangeRefused {
+    public FileChange position(Configuration when, String lever, String position)
+            throws ChangeRefused {
         FileEdits edits = edits();
         edits.put(when.path(), lever, YamlValue.text(position));
         return edits.change(
@@ -261,7 +260,7 @@ public final class CandidateEdits {
     }
 
     /** Leaves a lever where it stands otherwise. */
-    public Change noPosition(Configuration when, String lever) throws ChangeRefused {
+    public FileChange noPosition(Configuration when, String lever) throws ChangeRefused {
         FileEdits edits = edits();
         edits.remove(DocumentPlaces.under(when.path(), lever));
         return edits.change("Leave " + lever + " " + when.words, Naming.part(lever));
@@ -273,14 +272,15 @@ public final class CandidateEdits {
      * @param items what lies in the run, such as {@code breaker 5 A, wire AWG 20}; a usual first
      *     guess if empty
      */
-    public Change join(Terminal one, Terminal other, Optional<String> items) throws ChangeRefused {
+    public FileChange join(Terminal one, Terminal other, Optional<String> items)
+            throws ChangeRefused {
         FileEdits edits = edits();
         new Joining(outline, loads, edits).join(one, other, items);
         return edits.change("Join " + one.part() + " to " + other.part(), one.part(), other.part());
     }
 
     /** Cuts a link or a feed, by its path in the file: {@code links.battery-lead}. */
-    public Change cut(String run) throws ChangeRefused {
+    public FileChange cut(String run) throws ChangeRefused {
         FileEdits edits = edits();
         Run found = run(run);
         List<String> also = new Deletion(outline, Set.of(), Set.of(found), edits).write();
@@ -288,14 +288,14 @@ public final class CandidateEdits {
     }
 
     /** Leads a run through a part that is there, entering it at a terminal. */
-    public Change insert(String run, Terminal near, OptionalInt at) throws ChangeRefused {
+    public FileChange insert(String run, Terminal near, OptionalInt at) throws ChangeRefused {
         FileEdits edits = edits();
         insert(run(run), near, at, outline, edits);
         return edits.change("Insert " + near.part(), near.part());
     }
 
     /** Leads a run through a new part. */
-    public Change insert(String run, NewPart part, OptionalInt at) throws ChangeRefused {
+    public FileChange insert(String run, NewPart part, OptionalInt at) throws ChangeRefused {
         FileEdits edits = edits();
         Run found = run(run);
         String id = add(part, edits);
@@ -323,7 +323,7 @@ public final class CandidateEdits {
     }
 
     /** Writes a run anew, as text. */
-    public Change setRun(String run, String text) throws ChangeRefused {
+    public FileChange setRun(String run, String text) throws ChangeRefused {
         FileEdits edits = edits();
         Run found = run(run);
         edits.set(run, text);
@@ -331,7 +331,7 @@ public final class CandidateEdits {
     }
 
     /** Leaves a load of the study out of this candidate, with its feeds and what speaks of it. */
-    public Change leaveOut(String load) throws ChangeRefused {
+    public FileChange leaveOut(String load) throws ChangeRefused {
         if (!loads.names().contains(load) || outline.leavesOut().contains(load)) {
             throw new ChangeRefused("there is no load \"" + load + "\" here to be left out");
         }
@@ -349,7 +349,7 @@ public final class CandidateEdits {
     }
 
     /** Gives the candidate another title. */
-    public Change title(String title) throws ChangeRefused {
+    public FileChange title(String title) throws ChangeRefused {
         FileEdits edits = edits();
         edits.put("", "candidate", YamlValue.text(title));
         return edits.change("Call it " + title);

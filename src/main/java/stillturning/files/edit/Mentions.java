@@ -1,10 +1,9 @@
-package stillturning.desktop.draft.edits;
+package stillturning.files.edit;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.yaml.DocumentPlaces;
 
 /** Where a candidate's file speaks of a part outside its runs. */

@@ -1,4 +1,4 @@
-package stillturning.desktop.draft.edits;
+package stillturning.files.edit;
 
 import java.util.List;
 import java.util.Optional;
@@ -6,7 +6,7 @@ import stillturning.quantity.Dimension;
 import stillturning.quantity.Quantity;
 
 /** Usual ratings of protectors, for a first guess that sizing will look at. */
-final class UsualProtection {
+public final class UsualProtection {
 
     private static final List<Double> AMPS =
             List.of(
@@ -17,7 +17,7 @@ final class UsualProtection {
     private UsualProtection() {}
 
     /** The smallest usual rating with a quarter to spare, as written; absent if none is enough. */
-    static Optional<String> rating(double amps) {
+    public static Optional<String> rating(double amps) {
         return AMPS.stream()
                 .filter(a -> a >= MARGIN * amps)
                 .findFirst()

@@ -1,4 +1,4 @@
-package stillturning.desktop.draft.edits;
+package stillturning.files.edit;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,22 +8,22 @@ import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 
 /** What stands in a file, by key, whatever it means. */
-record WrittenKeys(YamlValue value) {
+public record WrittenKeys(YamlValue value) {
 
     private static final YamlValue NOTHING = YamlValue.fields();
 
     /** All that stands in a document; nothing if it cannot be read. */
-    static WrittenKeys in(YamlDocument document) {
+    public static WrittenKeys in(YamlDocument document) {
         return new WrittenKeys(document.value().orElse(NOTHING));
     }
 
     /** What stands under a key; nothing if it is not there. */
-    WrittenKeys under(String key) {
+    public WrittenKeys under(String key) {
         return new WrittenKeys(Optional.ofNullable(fields().get(key)).orElse(NOTHING));
     }
 
     /** The keys of a mapping with their values, in order. */
-    Map<String, YamlValue> fields() {
+    public Map<String, YamlValue> fields() {
         Map<String, YamlValue> fields = new LinkedHashMap<>();
         if (value instanceof YamlValue.Fields all) {
             all.fields().forEach(f -> fields.put(f.key(), f.value()));
@@ -32,7 +32,7 @@ record WrittenKeys(YamlValue value) {
     }
 
     /** The keys of a mapping that lead to plain texts. */
-    Map<String, String> texts() {
+    public Map<String, String> texts() {
         Map<String, String> texts = new LinkedHashMap<>();
         fields().forEach(
                         (key, field) -> {
@@ -44,19 +44,19 @@ record WrittenKeys(YamlValue value) {
     }
 
     /** The plain text under a key. */
-    Optional<String> text(String key) {
+    public Optional<String> text(String key) {
         return Optional.ofNullable(texts().get(key));
     }
 
     /** The items of a list, in order. */
-    List<WrittenKeys> items() {
+    public List<WrittenKeys> items() {
         return value instanceof YamlValue.Items list
                 ? list.items().stream().map(WrittenKeys::new).toList()
                 : List.of();
     }
 
     /** The items of a list of texts; what is no text counts as empty. */
-    List<String> itemTexts() {
+    public List<String> itemTexts() {
         return items().stream()
                 .map(i -> i.value instanceof YamlValue.Text text ? text.text() : "")
                 .toList();

@@ -1,9 +1,8 @@
-package stillturning.desktop.draft.edits;
+package stillturning.files.edit;
 
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.UnaryOperator;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.yaml.DocumentPlaces;
 
 /** Gives parts and links other names, wherever a candidate's file speaks of them. */

@@ -1,4 +1,4 @@
-package stillturning.desktop.draft.edits;
+package stillturning.files.edit;
 
 import java.util.List;
 import java.util.Optional;
@@ -8,30 +8,33 @@ import stillturning.yaml.YamlDocument;
 import stillturning.yaml.notation.Given;
 
 /** What a study's file says of its loads, zones and voltage, as far as it can be read. */
-final class StudyOutline {
+public final class StudyOutline {
 
     private static final double TWICE_ABOVE_VOLTS = 20;
 
     private final WrittenKeys study;
 
-    StudyOutline(YamlDocument study) {
+    public StudyOutline(YamlDocument study) {
         this.study = WrittenKeys.in(study);
     }
 
-    Set<String> names() {
+    /** The loads. */
+    public Set<String> names() {
         return study.under("loads").fields().keySet();
     }
 
-    List<String> zones() {
+    /** The zones, in order. */
+    public List<String> zones() {
         return List.copyOf(study.under("zones").fields().keySet());
     }
 
-    Optional<String> zone(String load) {
+    /** Where a load is, if that is said. */
+    public Optional<String> zone(String load) {
         return study.under("loads").under(load).text("zone");
     }
 
     /** Names of a load's supply inputs; one that has no names for them has one, if it is fed. */
-    List<String> inputs(String load) {
+    public List<String> inputs(String load) {
         if (study.under("loads")
                 .under(load)
                 .text("as")
@@ -44,19 +47,20 @@ final class StudyOutline {
     }
 
     /** What a load draws (A), if that can be read. */
-    Optional<Double> amps(String load) {
+    public Optional<Double> amps(String load) {
         return study.under("loads")
                 .under(load)
                 .text("draws")
                 .flatMap(text -> read(text, Dimension.CURRENT));
     }
 
-    boolean isStarter(String load) {
+    /** Whether a load cranks the engine. */
+    public boolean isStarter(String load) {
         return study.under("engine").text("starter").filter(load::equals).isPresent();
     }
 
     /** Whether the aircraft has twice the voltage that the catalogue is for. */
-    boolean isTwiceTheVoltage() {
+    public boolean isTwiceTheVoltage() {
         return study.text("nominal")
                 .flatMap(text -> read(text, Dimension.VOLTAGE))
                 .filter(volts -> volts > TWICE_ABOVE_VOLTS)
@@ -68,7 +72,8 @@ final class StudyOutline {
                 .map(given -> given.quantity().si());
     }
 
-    WrittenKeys written() {
+    /** All that stands in the file. */
+    public WrittenKeys written() {
         return study;
     }
 }

@@ -1,4 +1,4 @@
-package stillturning.desktop.draft.edits;
+package stillturning.files.edit;
 
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -7,8 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import stillturning.desktop.draft.ChangeRefused;
-import stillturning.desktop.draft.edits.CandidateOutline.Run;
+import stillturning.files.edit.CandidateOutline.Run;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;

@@ -1,10 +1,7 @@
-package stillturning.desktop.draft.edits;
+package stillturning.files.edit;
 
 import java.util.ArrayList;
 import java.util.List;
-import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.ChangeRefused;
-import stillturning.desktop.draft.Step;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
@@ -12,7 +9,7 @@ import stillturning.yaml.edit.EditRefused;
 import stillturning.yaml.edit.YamlEdit;
 
 /** Writes edits into one file, and remembers them as a change. */
-final class FileEdits {
+public final class FileEdits {
 
     private final String file;
     private final YamlDocument before;
@@ -23,7 +20,7 @@ final class FileEdits {
      * @param file name of the document's file, with ending
      * @throws ChangeRefused if the document cannot be read
      */
-    FileEdits(String file, YamlDocument document) throws ChangeRefused {
+    public FileEdits(String file, YamlDocument document) throws ChangeRefused {
         this.file = file;
         this.before = document;
         this.now = document;
@@ -33,11 +30,12 @@ final class FileEdits {
     }
 
     /** The document with all edits so far. */
-    YamlDocument document() {
+    public YamlDocument document() {
         return now;
     }
 
-    boolean has(String path) {
+    /** Whether something stands at a path. */
+    public boolean has(String path) {
         return now.places().value(path).isPresent();
     }
 
@@ -51,7 +49,7 @@ final class FileEdits {
     }
 
     /** Puts a value under a key, in the place of the one there or behind the others. */
-    void put(String mapping, String key, YamlValue value) throws ChangeRefused {
+    public void put(String mapping, String key, YamlValue value) throws ChangeRefused {
         String path = DocumentPlaces.under(mapping, key);
         if (has(path)) {
             make(new YamlEdit.Set(path, value));
@@ -66,20 +64,23 @@ final class FileEdits {
         }
     }
 
-    void set(String path, String text) throws ChangeRefused {
+    /** Writes another text in the place of what stands at a path. */
+    public void set(String path, String text) throws ChangeRefused {
         make(new YamlEdit.Set(path, YamlValue.text(text)));
     }
 
-    void rename(String path, String key) throws ChangeRefused {
+    /** Gives the key at a path another name. */
+    public void rename(String path, String key) throws ChangeRefused {
         make(new YamlEdit.Rename(path, key));
     }
 
-    void remove(String path) throws ChangeRefused {
+    /** Takes what stands at a path out. */
+    public void remove(String path) throws ChangeRefused {
         make(new YamlEdit.Remove(path));
     }
 
     /** Adds an item to a list that may not be there yet. */
-    void addItem(String list, String text) throws ChangeRefused {
+    public void addItem(String list, String text) throws ChangeRefused {
         if (has(list)) {
             make(new YamlEdit.AddItem(list, YamlValue.text(text)));
         } else {
@@ -88,19 +89,19 @@ final class FileEdits {
     }
 
     /** Removes items from a list, by index; a list that would be empty goes with them. */
-    void removeItems(String list, List<Integer> indices) throws ChangeRefused {
+    public void removeItems(String list, List<Integer> indices) throws ChangeRefused {
         for (int i = indices.size() - 1; i >= 0; i--) {
             remove(DocumentPlaces.item(list, indices.get(i)));
         }
     }
 
     /** All of it as a change that is about these parts. */
-    Change change(String name, String... parts) {
+    public FileChange change(String name, String... parts) {
         return change(name, List.of(parts), List.of());
     }
 
     /** All of it as a change. */
-    Change change(String name, List<String> parts, List<String> also) {
-        return new Change(name, List.of(new Step.Edits(file, before, edits, now)), parts, also);
+    public FileChange change(String name, List<String> parts, List<String> also) {
+        return new FileChange(file, name, before, edits, now, parts, also);
     }
 }

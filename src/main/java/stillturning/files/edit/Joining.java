@@ -1,11 +1,10 @@
-package stillturning.desktop.draft.edits;
+package stillturning.files.edit;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.files.PartCatalogue;
 import stillturning.model.Terminal;
 import stillturning.yaml.DocumentPlaces;

@@ -1,12 +1,11 @@
-package stillturning.desktop.draft.edits;
+package stillturning.files.edit;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import stillturning.desktop.draft.ChangeRefused;
-import stillturning.desktop.draft.edits.CandidateOutline.Run;
-import stillturning.desktop.draft.edits.Mentions.Mention;
+import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.Mentions.Mention;
 import stillturning.yaml.DocumentPlaces;
 
 /** Takes parts and runs out of a candidate's file, with everything that speaks of them. */

@@ -1,4 +1,4 @@
-package stillturning.desktop.draft.edits;
+package stillturning.files.edit;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -11,7 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The text of a run, taken apart only as far as names and items go. */
-record RunLine(String text) {
+public record RunLine(String text) {
 
     private static final String NAME = "(?<part>[a-z0-9][a-z0-9-]*)(\\.(?<terminal>[a-z0-9-]+))?";
     private static final Pattern END = Pattern.compile("\\b(?<word>from|to)\\s+" + NAME);
@@ -27,10 +27,11 @@ record RunLine(String text) {
      * @param item which stretch between commas it stands in, from 0
      * @param start index of the name's first char
      */
-    record Anchor(String word, String part, Optional<String> terminal, int item, int start) {}
+    public record Anchor(
+            String word, String part, Optional<String> terminal, int item, int start) {}
 
     /** The stretches between commas outside brackets; the first says where the run leads. */
-    List<String> pieces() {
+    public List<String> pieces() {
         List<String> pieces = new ArrayList<>();
         int depth = 0;
         int start = 0;
@@ -51,7 +52,7 @@ record RunLine(String text) {
     }
 
     /** Every part that it names, in order. */
-    List<Anchor> anchors() {
+    public List<Anchor> anchors() {
         List<Anchor> anchors = new ArrayList<>();
         List<String> pieces = pieces();
         int at = 0;
@@ -77,7 +78,7 @@ record RunLine(String text) {
     }
 
     /** The same with other names for parts. */
-    RunLine renamed(UnaryOperator<String> names) {
+    public RunLine renamed(UnaryOperator<String> names) {
         String result = text;
         List<Anchor> anchors = anchors();
         for (int i = anchors.size() - 1; i >= 0; i--) {
@@ -90,12 +91,12 @@ record RunLine(String text) {
     }
 
     /** Whether it starts or ends at such a part. */
-    boolean ends(Predicate<String> part) {
+    public boolean ends(Predicate<String> part) {
         return anchors().stream().anyMatch(a -> a.item == 0 && part.test(a.part));
     }
 
     /** The same without leading through or returning to such parts. */
-    RunLine without(Predicate<String> part) {
+    public RunLine without(Predicate<String> part) {
         List<Integer> items =
                 anchors().stream()
                         .filter(a -> a.item > 0 && part.test(a.part))
@@ -116,7 +117,7 @@ record RunLine(String text) {
     }
 
     /** The same without what one of its own parts is made from; empty if nothing writes it. */
-    Optional<RunLine> withoutMade(String id, String prefix) {
+    public Optional<RunLine> withoutMade(String id, String prefix) {
         List<Optional<String>> made = made(prefix);
         for (int i = 1; i < made.size(); i++) {
             if (made.get(i).equals(Optional.of(id))) {
@@ -127,14 +128,14 @@ record RunLine(String text) {
     }
 
     /** The same with one more item before the one of an index; 1 stands right behind the ends. */
-    RunLine with(int index, String item) {
+    public RunLine with(int index, String item) {
         List<String> pieces = new ArrayList<>(pieces());
         pieces.add(Math.max(1, Math.min(index, pieces.size())), " " + item);
         return of(pieces);
     }
 
     /** Where something that is put in line goes: before the last wire, or at the end. */
-    int placeInLine() {
+    public int placeInLine() {
         List<String> pieces = pieces();
         int last = pieces.size();
         for (int i = 1; i < pieces.size(); i++) {
@@ -147,7 +148,7 @@ record RunLine(String text) {
     }
 
     /** Names of all parts that it makes. */
-    List<String> makes(String prefix) {
+    public List<String> makes(String prefix) {
         List<String> names = new ArrayList<>();
         made(prefix).forEach(name -> name.ifPresent(names::add));
         boolean told =

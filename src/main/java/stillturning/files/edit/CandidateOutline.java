@@ -1,4 +1,4 @@
-package stillturning.desktop.draft.edits;
+package stillturning.files.edit;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,21 +12,22 @@ import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
 
 /** What a candidate's file says, as far as names go. */
-final class CandidateOutline {
+public final class CandidateOutline {
 
-    static final String PARTS = "parts";
-    static final String LINKS = "links";
-    static final String FEEDS = "feeds";
-    static final String LEAVES_OUT = "leaves-out";
+    public static final String PARTS = "parts";
+    public static final String LINKS = "links";
+    public static final String FEEDS = "feeds";
+    public static final String LEAVES_OUT = "leaves-out";
 
     /** A link or a feed. */
-    record Run(String section, String key, RunLine line) {
-        String path() {
+    public record Run(String section, String key, RunLine line) {
+        /** Where it stands. */
+        public String path() {
             return DocumentPlaces.under(section, key);
         }
 
         /** Names of the parts that it makes; a feed makes its load's return, or one of its own. */
-        Set<String> makes() {
+        public Set<String> makes() {
             Set<String> names = new LinkedHashSet<>(line.makes(Naming.prefix(key)));
             if (section.equals(FEEDS)) {
                 names.add(Naming.part(key) + "-return");
@@ -39,7 +40,7 @@ final class CandidateOutline {
     private final WrittenKeys all;
     private final List<Run> runs = new ArrayList<>();
 
-    CandidateOutline(YamlDocument document) {
+    public CandidateOutline(YamlDocument document) {
         this.all = WrittenKeys.in(document);
         for (String section : List.of(LINKS, FEEDS)) {
             all.under(section)
@@ -48,22 +49,23 @@ final class CandidateOutline {
         }
     }
 
-    WrittenKeys all() {
+    /** All that stands in the file. */
+    public WrittenKeys all() {
         return all;
     }
 
     /** The parts with what is written of them. */
-    Map<String, YamlValue> parts() {
+    public Map<String, YamlValue> parts() {
         return all.under(PARTS).fields();
     }
 
     /** The kind of a part, in the word of the files. */
-    Optional<String> kind(String part) {
+    public Optional<String> kind(String part) {
         return all.under(PARTS).under(part).text("is");
     }
 
     /** Whether the aircraft's metal leads its returns; absent where no ground is written. */
-    Optional<Boolean> usesStructure() {
+    public Optional<Boolean> usesStructure() {
         List<String> grounds =
                 parts().keySet().stream()
                         .filter(part -> kind(part).filter("ground"::equals).isPresent())
@@ -81,26 +83,28 @@ final class CandidateOutline {
                 .isPresent();
     }
 
-    List<Run> runs() {
+    /** The links and feeds, in order. */
+    public List<Run> runs() {
         return runs;
     }
 
     /** The run that makes a part. */
-    Optional<Run> maker(String part) {
+    public Optional<Run> maker(String part) {
         return runs.stream().filter(r -> r.makes().contains(part)).findFirst();
     }
 
     /** The run of a path. */
-    Optional<Run> run(String path) {
+    public Optional<Run> run(String path) {
         return runs.stream().filter(r -> r.path().equals(path)).findFirst();
     }
 
-    Set<String> leavesOut() {
+    /** Loads of the study that it does without. */
+    public Set<String> leavesOut() {
         return new LinkedHashSet<>(all.under(LEAVES_OUT).itemTexts());
     }
 
     /** Every name that is in use, of runs and of parts written or made. */
-    Set<String> taken() {
+    public Set<String> taken() {
         Set<String> taken = new LinkedHashSet<>(parts().keySet());
         for (Run run : runs) {
             taken.add(Naming.prefix(run.key));
@@ -110,7 +114,7 @@ final class CandidateOutline {
     }
 
     /** A name that is not taken: the wanted one, or with a number behind it. */
-    static String free(String wanted, Set<String> taken) {
+    public static String free(String wanted, Set<String> taken) {
         String name = wanted;
         for (int count = 2; taken.contains(name); count++) {
             name = wanted + "-" + count;
@@ -119,7 +123,7 @@ final class CandidateOutline {
     }
 
     /** Keys and texts of a section below another, such as the positions in flight. */
-    Map<String, Map<String, String>> positions() {
+    public Map<String, Map<String, String>> positions() {
         Map<String, Map<String, String>> positions = new LinkedHashMap<>();
         WrittenKeys written = all.under("positions");
         written.fields().keySet().forEach(c -> positions.put(c, written.under(c).texts()));

@@ -1,11 +1,10 @@
-package stillturning.desktop.draft.edits;
+package stillturning.files.edit;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stillturning.desktop.draft.ChangeRefused;
 import stillturning.files.PartCatalogue;
 import stillturning.files.entry.Catalogue;
 import stillturning.files.entry.PartEntry;
@@ -17,7 +16,7 @@ import stillturning.yaml.notation.Given;
 import stillturning.yaml.notation.Origin;
 
 /** What a new part needs written down beside its class, so that it can be read at once. */
-final class PartDefaults {
+public final class PartDefaults {
 
     private PartDefaults() {}
 
@@ -28,7 +27,7 @@ final class PartDefaults {
      *     open, and where the aircraft has twice the catalogue's voltage
      * @throws ChangeRefused if there is no such kind or class
      */
-    static YamlValue.Fields fields(
+    public static YamlValue.Fields fields(
             String kind,
             Optional<String> ofClass,
             String zone,
@@ -72,7 +71,8 @@ final class PartDefaults {
     }
 
     /** Where a new part's lever stands in flight; absent where nothing has to be said of it. */
-    static Optional<String> position(String kind, Optional<String> ofClass) throws ChangeRefused {
+    public static Optional<String> position(String kind, Optional<String> ofClass)
+            throws ChangeRefused {
         return PartCatalogue.shipped().positionInFlight(entry(kind, ofClass));
     }
 

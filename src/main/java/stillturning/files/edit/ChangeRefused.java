@@ -1,4 +1,4 @@
-package stillturning.desktop.draft;
+package stillturning.files.edit;
 
 import stillturning.yaml.Problem;
 import stillturning.yaml.edit.EditRefused;
