@@ -7,12 +7,15 @@ import java.util.function.Function;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
+import stillturning.assess.exchange.EqualBatteries;
 import stillturning.files.ReadStudy;
 import stillturning.files.value.Assumption;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.report.RankingOrder;
+import stillturning.report.answer.FirstAnswer;
+import stillturning.report.answer.FirstQuestion;
 import stillturning.report.html.HtmlPage;
 import stillturning.report.html.PageContents;
 import stillturning.report.html.Sources;
@@ -44,9 +47,13 @@ public record Dossier(
      * @param guesses what trying them brought, if that was asked
      * @param sizes of the candidates, in the order of the ranking; none if that was not asked
      * @param together what failures do together, if that was asked
+     * @param equal what equal batteries change, if there is more than one candidate
      */
     public record Asked(
-            Optional<Guesses> guesses, List<SizingReport> sizes, Optional<Jointness> together) {
+            Optional<Guesses> guesses,
+            List<SizingReport> sizes,
+            Optional<Jointness> together,
+            Optional<EqualBatteries> equal) {
         public Asked {
             sizes = List.copyOf(sizes);
         }
@@ -97,10 +104,21 @@ public record Dossier(
         return new PaperContents(
                 edition,
                 sources(),
+                first(asked),
                 told(),
                 asked.sizes,
                 asked.together.map(this::section),
                 asked.together.map(t -> t.work().found()).orElse(List.of()));
+    }
+
+    private FirstAnswer first(Asked asked) {
+        return new FirstQuestion(
+                        assessment,
+                        asked.equal,
+                        SizedCandidates.ofFirst(assessment, read),
+                        asked.guesses,
+                        MistakenFiles.of(read.problems()))
+                .answer();
     }
 
     private List<CandidateCases> told() {

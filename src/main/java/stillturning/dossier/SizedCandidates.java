@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
+import stillturning.assess.Assessment;
 import stillturning.assess.verdict.Selectivity;
 import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
@@ -67,6 +68,14 @@ public record SizedCandidates(List<SizingReport> reports, List<String> untold) {
         } catch (UntoldStory e) {
             return Optional.empty();
         }
+    }
+
+    /** The sizes with nothing wrong of the one that comes first, if they can be computed. */
+    public static Optional<SizingReport> ofFirst(Assessment assessment, ReadStudy read) {
+        return assessment
+                .ranking()
+                .flatMap(ranking -> assessment.study().candidate(ranking.leader().name()))
+                .flatMap(first -> quickly(assessment.study(), first, read));
     }
 
     private static void add(

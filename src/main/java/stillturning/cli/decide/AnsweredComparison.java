@@ -3,7 +3,6 @@ package stillturning.cli.decide;
 import java.util.List;
 import java.util.Optional;
 import stillturning.assess.Assessment;
-import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.SoundCandidates;
 import stillturning.cli.study.StudyAssessment;
 import stillturning.cli.terminal.Answer;
@@ -13,7 +12,6 @@ import stillturning.dossier.SizedCandidates;
 import stillturning.report.answer.FirstAnswer;
 import stillturning.report.answer.FirstAnswer.LeftOut;
 import stillturning.report.answer.FirstQuestion;
-import stillturning.sizing.result.SizingReport;
 
 /**
  * The candidates of a study ranked, and the answer on one screen.
@@ -30,19 +28,10 @@ record AnsweredComparison(Comparison comparison, FirstAnswer first, boolean full
                 new FirstQuestion(
                         assessment,
                         StudyAssessment.withEqualBatteries(assessment, context),
-                        sizesOfLeader(sound.found(), assessment),
+                        SizedCandidates.ofFirst(assessment, sound.found().read()),
                         comparison.guesses(),
-                        sound.mistaken().stream()
-                                .map(m -> new LeftOut(m.file(), m.reason()))
-                                .toList());
+                        sound.mistaken());
         return new AnsweredComparison(comparison, question.answer(), full);
-    }
-
-    private static Optional<SizingReport> sizesOfLeader(FoundStudy found, Assessment assessment) {
-        return assessment
-                .ranking()
-                .flatMap(ranking -> found.study().candidate(ranking.leader().name()))
-                .flatMap(c -> SizedCandidates.quickly(found.study(), c, found.read()));
     }
 
     @Override

@@ -14,6 +14,7 @@ import stillturning.cli.joint.ResumedSearch;
 import stillturning.cli.size.StudySizes;
 import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.StudyArgument;
+import stillturning.cli.study.StudyAssessment;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Refusal;
@@ -148,7 +149,11 @@ public final class ExplainCommand implements Callable<Integer> {
     private Asked beside(FoundStudy found, Dossier dossier, Comparison comparison) {
         FoundStudy ranked = found.with(dossier.ranked());
         List<SizingReport> sizes = StudySizes.of(ranked, context).reports();
-        return new Asked(comparison.guesses(), sizes, together(ranked));
+        return new Asked(
+                comparison.guesses(),
+                sizes,
+                together(ranked),
+                StudyAssessment.withEqualBatteries(comparison.assessment(), context));
     }
 
     private Optional<Jointness> together(FoundStudy ranked) {

@@ -1,14 +1,16 @@
 package stillturning.cli.study;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import stillturning.cli.terminal.Refusal;
+import stillturning.dossier.MistakenFiles;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.value.Variation;
+import stillturning.report.answer.FirstAnswer.LeftOut;
 import stillturning.yaml.Problem;
 
 /**
@@ -17,10 +19,7 @@ import stillturning.yaml.Problem;
  * @param found the study with the candidates that have none
  * @param mistaken the others
  */
-public record SoundCandidates(FoundStudy found, List<Mistaken> mistaken) {
-
-    /** A candidate whose file has mistakes, and the first of them. */
-    public record Mistaken(String file, String reason) {}
+public record SoundCandidates(FoundStudy found, List<LeftOut> mistaken) {
 
     public SoundCandidates {
         mistaken = List.copyOf(mistaken);
@@ -33,34 +32,23 @@ public record SoundCandidates(FoundStudy found, List<Mistaken> mistaken) {
      */
     static SoundCandidates of(StudyReader reader) {
         ReadStudy read = FoundStudy.checked(reader);
-        Map<Path, List<Problem>> byFile = new LinkedHashMap<>();
-        read.problems()
-                .forEach(p -> byFile.computeIfAbsent(p.file(), f -> new ArrayList<>()).add(p));
+        Set<Path> mistaken =
+                read.problems().stream()
+                        .map(Problem::file)
+                        .collect(Collectors.toCollection(LinkedHashSet::new));
         List<Path> candidates = reader.candidateFiles();
-        boolean others = byFile.size() < candidates.size();
-        if (byFile.isEmpty() || !others || !candidates.containsAll(byFile.keySet())) {
+        boolean others = mistaken.size() < candidates.size();
+        if (mistaken.isEmpty() || !others || !candidates.containsAll(mistaken)) {
             return new SoundCandidates(FoundStudy.sound(reader), List.of());
         }
-        StudyReader rest = reader.without(byFile.keySet());
+        StudyReader rest = reader.without(mistaken);
         ReadStudy again = rest.study(Variation.NONE);
         return again.study()
-                .map(study -> new SoundCandidates(new FoundStudy(study, again, rest), all(byFile)))
-                .orElseGet(() -> new SoundCandidates(FoundStudy.sound(reader), List.of()));
-    }
-
-    private static List<Mistaken> all(Map<Path, List<Problem>> byFile) {
-        return byFile.entrySet().stream()
                 .map(
-                        e ->
-                                new Mistaken(
-                                        String.valueOf(e.getKey().getFileName()),
-                                        reason(e.getValue())))
-                .toList();
-    }
-
-    private static String reason(List<Problem> problems) {
-        return ProblemText.counted(problems)
-                + (problems.size() == 1 ? ": " : ", the first: ")
-                + problems.get(0);
+                        study ->
+                                new SoundCandidates(
+                                        new FoundStudy(study, again, rest),
+                                        MistakenFiles.of(read.problems())))
+                .orElseGet(() -> new SoundCandidates(FoundStudy.sound(reader), List.of()));
     }
 }

@@ -16,6 +16,8 @@ import stillturning.report.EventLines;
 import stillturning.report.LeaderFirmness;
 import stillturning.report.Reasons;
 import stillturning.report.UntoldTexts;
+import stillturning.report.answer.FirstAnswer;
+import stillturning.report.answer.FirstAnswer.Topic;
 import stillturning.report.drawing.layout.OneLine;
 import stillturning.report.oneline.SmallDrawing;
 import stillturning.report.page.Block;
@@ -42,10 +44,12 @@ final class AnswerSheet {
 
     private final Standpoint from;
     private final Assessment assessment;
+    private final FirstAnswer first;
     private final List<Block> blocks = new ArrayList<>();
 
-    AnswerSheet(Standpoint from) {
+    AnswerSheet(Standpoint from, FirstAnswer first) {
         this.from = from;
+        this.first = first;
         this.assessment = from.assessment();
     }
 
@@ -120,6 +124,7 @@ final class AnswerSheet {
                                                 + Formats.percent(s.byRank().get(0))
                                                 + " put it first."));
         LeaderFirmness.unseating(assessment, ranking).stream().limit(FIRMNESS).forEach(firm::add);
+        firm.addAll(first.of(Topic.EQUAL_BATTERIES));
         blocks.add(new Points(firm));
         if (from.ranked().size() > 1) {
             Appraisal second = from.ranked().get(1);
@@ -133,14 +138,12 @@ final class AnswerSheet {
     private void stillBreaks(Appraisal chosen) {
         blocks.add(
                 new Heading(
-                        "What still stops the engine of \"" + chosen.candidate().title() + "\""));
+                        "What \"" + chosen.candidate().title() + "\" still breaks or cannot do"));
         List<Verdict> grave = Standpoint.needingSomebody(chosen);
         List<Verdict> own = chosen.engineOwn();
         Labels labels = from.labels(chosen);
-        if (grave.isEmpty()) {
-            blocks.add(
-                    new Words("None of its " + chosen.singles().size() + " single failures does."));
-        } else {
+        blocks.add(new Points(first.of(Topic.BREAKS).stream().map(labels::in).toList()));
+        if (!grave.isEmpty()) {
             blocks.add(
                     Grid.of(
                             grave.stream().limit(SHOWN).toList(),

@@ -76,7 +76,7 @@ public final class CounsellorPaper {
                 new Chapter(
                         "answer",
                         heading().title() + ": which electrical architecture?",
-                        new AnswerSheet(from).blocks()),
+                        new AnswerSheet(from, contents.first()).blocks()),
                 new Chapter(
                         "side-by-side",
                         "The candidates side by side",

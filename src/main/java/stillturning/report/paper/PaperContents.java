@@ -3,6 +3,7 @@ package stillturning.report.paper;
 import java.util.List;
 import java.util.Optional;
 import stillturning.assess.CandidateCases;
+import stillturning.report.answer.FirstAnswer;
 import stillturning.report.html.Sources;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.page.JointSection;
@@ -11,6 +12,7 @@ import stillturning.sizing.result.SizingReport;
 /**
  * What goes into the document beside the assessment; lists in the order of the ranking.
  *
+ * @param first the answer as the first screen gives it
  * @param cases what the study's own cases do to each candidate
  * @param sizes of the candidates whose sizes were asked for
  * @param together what failures do together, if that was asked
@@ -19,6 +21,7 @@ import stillturning.sizing.result.SizingReport;
 public record PaperContents(
         Edition edition,
         Sources sources,
+        FirstAnswer first,
         List<CandidateCases> cases,
         List<SizingReport> sizes,
         Optional<JointSection> together,

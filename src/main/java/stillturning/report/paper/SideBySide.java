@@ -74,16 +74,16 @@ final class SideBySide {
                                 + " pilot does. Acts: moves in the procedures, of these within 30 s."
                                 + " Drawings leave out wires, protectors and closed switches."));
         below(from.ranked().size() - SHOWN).map(Note::new).ifPresent(blocks::add);
-        assessment
-                .unassessed()
+        contents.first()
+                .leftOut()
                 .forEach(
-                        u ->
+                        left ->
                                 blocks.add(
                                         new Note(
-                                                "Not ranked, since it could not be computed: "
-                                                        + title(u.candidate())
+                                                "Left out: "
+                                                        + left.candidate()
                                                         + ": "
-                                                        + u.reason())));
+                                                        + left.reason())));
         blocks.add(new Heading("What was not analysed"));
         blocks.add(new Points(NotAnalysed.inShort(contents)));
         blocks.add(new Blanks(List.of("Builder, date", "Read by (technical counsellor), date")));
@@ -96,10 +96,6 @@ final class SideBySide {
             return Optional.of("One more candidate ranks below.");
         }
         return left > 1 ? Optional.of(left + " more candidates rank below.") : Optional.empty();
-    }
-
-    private String title(String candidate) {
-        return assessment.study().candidate(candidate).map(c -> c.title()).orElse(candidate);
     }
 
     private String fingerprint() {

@@ -11,9 +11,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
+import stillturning.assess.exchange.EqualBatteries;
 import stillturning.assess.verdict.Verdict;
 import stillturning.report.RankingOrder;
 import stillturning.report.ReportSamples;
+import stillturning.report.answer.FirstAnswer;
+import stillturning.report.answer.FirstAnswer.LeftOut;
+import stillturning.report.answer.FirstAnswer.Topic;
+import stillturning.report.answer.FirstQuestion;
 import stillturning.report.page.Block;
 import stillturning.report.page.Document;
 import stillturning.report.page.Document.Chapter;
@@ -25,10 +30,19 @@ class CounsellorPaperTest {
 
     private static final int STORIES = 2;
     private static final Assessment ASSESSMENT = ReportSamples.assessment();
+    private static final FirstAnswer FIRST =
+            new FirstQuestion(
+                            ASSESSMENT,
+                            EqualBatteries.of(ASSESSMENT, done -> {}),
+                            Optional.empty(),
+                            Optional.empty(),
+                            List.of(new LeftOut("half-drawn.yaml", "no source")))
+                    .answer();
     private static final PaperContents CONTENTS =
             new PaperContents(
                     new Edition("2030-06-15", "v1", STORIES),
                     ReportSamples.sources(),
+                    FIRST,
                     List.of(),
                     List.of(),
                     Optional.empty(),
@@ -73,7 +87,23 @@ class CounsellorPaperTest {
         assertFalse(grave.isEmpty(), "the sample is to have a weak leader");
         String count = grave.size() > 8 ? grave.size() - 8 + " more" : "what it does";
         assertTrue(answer.contains(count), answer);
-        assertFalse(answer.contains("None of its"), answer);
+        assertTrue(answer.contains("still breaks or cannot do"), answer);
+        assertFalse(FIRST.of(Topic.BREAKS).isEmpty());
+        Labels labels = new Labels(leader().candidate());
+        FIRST.of(Topic.BREAKS).forEach(said -> assertTrue(answer.contains(labels.in(said)), said));
+    }
+
+    @Test
+    void theFirstPageSaysWhatEqualBatteriesChange() {
+        String answer = text(blocks("answer"));
+        assertFalse(FIRST.of(Topic.EQUAL_BATTERIES).isEmpty());
+        FIRST.of(Topic.EQUAL_BATTERIES).forEach(said -> assertTrue(answer.contains(said), answer));
+    }
+
+    @Test
+    void whoIsLeftOutStandsOnTheSecondPageWithTheReason() {
+        String side = text(blocks("side-by-side"));
+        assertTrue(side.contains("Left out: half-drawn.yaml: no source"), side);
     }
 
     @Test

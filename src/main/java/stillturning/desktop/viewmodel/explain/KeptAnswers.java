@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stillturning.assess.Guesses;
+import stillturning.assess.exchange.EqualBatteries;
 import stillturning.dossier.Dossier.Jointness;
 import stillturning.dossier.Kept;
 import stillturning.files.ReadStudy;
@@ -49,6 +50,7 @@ final class KeptAnswers implements Kept {
     private final Map<Key, Searched> blocks = new HashMap<>();
     private Optional<List<SizingReport>> sizes = Optional.empty();
     private Optional<Guesses> guesses = Optional.empty();
+    private Optional<EqualBatteries> equal = Optional.empty();
     private Optional<Jointness> together = Optional.empty();
 
     KeptAnswers(About about) {
@@ -73,6 +75,14 @@ final class KeptAnswers implements Kept {
 
     synchronized void guesses(Guesses found) {
         guesses = Optional.of(found);
+    }
+
+    synchronized Optional<EqualBatteries> equal() {
+        return equal;
+    }
+
+    synchronized void equal(Optional<EqualBatteries> found) {
+        equal = found;
     }
 
     synchronized Optional<Jointness> together() {

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import stillturning.assess.Assess;
 import stillturning.assess.GuessVariation;
 import stillturning.assess.Guesses;
+import stillturning.assess.exchange.EqualBatteries;
 import stillturning.desktop.viewmodel.BackgroundWork.Progress;
 import stillturning.dossier.Dossier;
 import stillturning.dossier.Dossier.Asked;
@@ -62,6 +63,9 @@ final class PageWork {
      */
     String page(Progress progress) throws UntoldStory {
         WorkProgress course = planned(progress);
+        if (answers.equal().isEmpty()) {
+            answers.equal(equal(course));
+        }
         if (asksGuesses()) {
             answers.guesses(guesses(course));
         }
@@ -76,11 +80,13 @@ final class PageWork {
                 new Asked(
                         contents.guesses() ? answers.guesses() : Optional.empty(),
                         contents.sizes() ? answers.sizes().orElse(List.of()) : List.of(),
-                        contents.together() ? answers.together() : Optional.empty()));
+                        contents.together() ? answers.together() : Optional.empty(),
+                        answers.equal()));
     }
 
     private WorkProgress planned(Progress progress) {
         WorkProgress course = new WorkProgress(progress);
+        course.plan(answers.equal().isEmpty() ? mixes() : 0, TRIAL);
         course.plan(trials(), TRIAL);
         if (asksSizes()) {
             course.plan(candidates(), SIZING);
@@ -91,6 +97,15 @@ final class PageWork {
                     course.plan(candidates(), LOOK);
                 });
         return course;
+    }
+
+    private int mixes() {
+        return EqualBatteries.mixes(dossier.assessment());
+    }
+
+    private Optional<EqualBatteries> equal(WorkProgress course) {
+        return EqualBatteries.of(
+                dossier.assessment(), course.begin("Trying equal batteries", mixes(), TRIAL));
     }
 
     private int trials() {
