@@ -14,7 +14,7 @@ import stillturning.cli.Session;
 import stillturning.quantity.Formats;
 import stillturning.replays.Replay.Replayed;
 import stillturning.replays.Replay.Sample;
-import stillturning.report.table.Column;
+import stillturning.report.page.ReplayedReport;
 import stillturning.report.table.Table;
 import stillturning.report.table.TerminalColour;
 import stillturning.report.table.TextTable;
@@ -27,13 +27,15 @@ import stillturning.report.table.TextTable;
 class ReplayReportTest {
 
     private static final Path KEPT = Path.of("reports/replays.txt").toAbsolutePath();
+    private static final Path SHIPPED =
+            Path.of("src/main/resources/stillturning/report/page/replays.txt").toAbsolutePath();
     private static final boolean RENEW = Boolean.getBoolean("replays.renew");
 
     @TempDir private Path here;
 
     private static final List<String> HEAD =
             List.of(
-                    "What it says about layouts that have failed",
+                    ReplayedReport.HEADING,
                     "",
                     "Each layout is told after a published accident report, in our own words, with"
                             + " every",
@@ -77,23 +79,32 @@ class ReplayReportTest {
                     "from the start and no lamp shows it, the avionics go first, the engine within a"
                             + " minute.");
 
-    private static final List<Column<Replay>> COLUMNS =
-            List.of(
-                    Column.words("report", 16, r -> r.file().report()),
-                    Column.words("what stopped the engine", 28, r -> r.file().cause()),
-                    Column.words("as reported", 22, ReplayReportTest::course),
-                    Column.words("before flight", 30, ReplayReportTest::found));
-
     @Test
     void theTableIsWhatTheProgramSaysToday() throws IOException {
         List<String> lines = new ArrayList<>(HEAD);
-        lines.addAll(TextTable.lines(new Table<>(COLUMNS, Replay.all()), TerminalColour.NONE));
+        List<ReplayedReport> rows = Replay.all().stream().map(ReplayReportTest::row).toList();
+        lines.addAll(
+                TextTable.lines(new Table<>(ReplayedReport.COLUMNS, rows), TerminalColour.NONE));
         lines.addAll(DRAWN);
         String today = String.join("\n", lines) + "\n";
         if (RENEW) {
             Files.writeString(KEPT, today);
+            Files.write(SHIPPED, rows.stream().map(ReplayedReport::line).toList());
         }
         assertEquals(Files.readString(KEPT), today);
+        assertEquals(rows.stream().map(ReplayedReport::line).toList(), Files.readAllLines(SHIPPED));
+    }
+
+    @Test
+    void thePageNamesEveryReport() {
+        assertEquals(
+                Replay.all().stream().map(replay -> replay.file().report()).toList(),
+                ReplayedReport.shipped().stream().map(ReplayedReport::report).toList());
+    }
+
+    private static ReplayedReport row(Replay replay) {
+        return new ReplayedReport(
+                replay.file().report(), replay.file().cause(), course(replay), found(replay));
     }
 
     @Test
@@ -131,7 +142,7 @@ class ReplayReportTest {
 
     private static String course(Replay replay) {
         if (replay.file().course().isEmpty()) {
-            return "not modelled: " + replay.file().notModelled().orElse("");
+            return ReplayedReport.NOT_MODELLED + replay.file().notModelled().orElse("");
         }
         Replayed replayed = replay.replayed();
         String share = replayed.inside() + " of " + replayed.samples().size();

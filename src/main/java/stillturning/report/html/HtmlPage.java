@@ -32,6 +32,7 @@ import stillturning.report.page.Page.Link;
 import stillturning.report.page.Page.Met;
 import stillturning.report.page.Page.RequirementRow;
 import stillturning.report.page.Printable;
+import stillturning.report.page.ReplayedReport;
 import stillturning.report.terminal.GuessTexts;
 import stillturning.sizing.result.SizingReport;
 
@@ -205,6 +206,7 @@ public final class HtmlPage {
                 SizeSheets.of(sizes),
                 together,
                 guesses.map(HtmlPage::guesses),
+                ReplayedReport.chapter(),
                 Assumptions.of(sources),
                 Cautions.inFull(study.heading().invented()),
                 sources.fingerprint());

@@ -296,14 +296,15 @@ public record Page(
     }
 
     /**
-     * The sizes, what failures do together if that was asked, which guesses matter, where values
-     * come from, what to mind, and which files were read.
+     * The sizes, what failures do together if that was asked, which guesses matter, what became of
+     * layouts that have failed, where values come from, what to mind, and which files were read.
      */
     public record Foot(
             String baseline,
             SizeSection sizes,
             Optional<JointSection> together,
             Optional<GuessSection> guesses,
+            Document.Chapter replays,
             List<AssumptionGroup> assumptions,
             List<String> cautions,
             String fingerprint) {

@@ -7,6 +7,8 @@ import stillturning.report.UntoldTexts;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Points;
+import stillturning.report.page.Block.Words;
+import stillturning.report.page.ReplayedReport;
 
 /** What no page of the document answers, so that nobody thinks it does. */
 final class NotAnalysed {
@@ -58,6 +60,8 @@ final class NotAnalysed {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Heading("By the model"));
         blocks.add(new Points(BY_THE_MODEL));
+        blocks.add(new Heading("Held against what has happened"));
+        blocks.add(new Words(ReplayedReport.inShort()));
         List<String> notAsked = notAsked(contents);
         if (!notAsked.isEmpty()) {
             blocks.add(new Heading("In this edition"));

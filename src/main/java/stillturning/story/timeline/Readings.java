@@ -81,7 +81,7 @@ record Readings(
         List<Double> volts =
                 IntStream.range(0, plant.circuit().nets()).mapToObj(now::volts).toList();
         Map<String, Double> charges = new LinkedHashMap<>();
-        plant.all(CellDevice.class).forEach(c -> charges.put(c.placed().part(), c.value()));
+        plant.all(CellDevice.class).forEach(c -> charges.put(c.placed().part(), c.left()));
         return new SteadyState(amps, new NetVolts(plant.circuit().netOf(), volts), charges);
     }
 
