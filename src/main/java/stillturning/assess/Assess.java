@@ -6,9 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import stillturning.assess.Appraisal.Cases;
-import stillturning.assess.Appraisal.Measures;
-import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment.Unassessed;
 import stillturning.assess.crosscheck.CrossCheck;
 import stillturning.assess.crosscheck.SecondOpinion;
@@ -16,25 +13,19 @@ import stillturning.assess.ranking.Ranking;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Sense;
 import stillturning.assess.requirement.BaselineParts;
-import stillturning.assess.requirement.Requirements;
 import stillturning.assess.requirement.Survey;
 import stillturning.assess.verdict.Judge;
 import stillturning.assess.verdict.PhaseVerdicts;
 import stillturning.assess.verdict.Verdict;
-import stillturning.model.Burdens;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
-import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.Study.Weight;
 import stillturning.model.failure.Failure;
-import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.goal.Preferences;
 import stillturning.story.Moment;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-import stillturning.structure.Structure;
-import stillturning.structure.StructureFindings;
 
 /** Assesses studies: tells every failure of every candidate, judges, weighs and ranks. */
 public final class Assess {
@@ -286,7 +277,7 @@ public final class Assess {
     private static Result appraise(
             Study study, Candidate candidate, Survey survey, Consumer<String> progress) {
         try {
-            Appraisal appraisal = appraise(study, candidate, survey);
+            Appraisal appraisal = Scrutiny.of(study, candidate, survey).appraisal();
             progress.accept(candidate.id());
             return new Result(Optional.of(appraisal), Optional.empty());
         } catch (UntoldStory e) {
@@ -295,73 +286,6 @@ public final class Assess {
                     Optional.empty(),
                     Optional.of(new Unassessed(candidate.id(), String.valueOf(e.getMessage()))));
         }
-    }
-
-    private static Appraisal appraise(Study study, Candidate candidate, Survey survey)
-            throws UntoldStory {
-        Timeline timeline = Timeline.quick(study, candidate);
-        if (!timeline.normal().engineRuns()) {
-            throw timeline.neverRan();
-        }
-        Judge judge = new Judge(study, timeline);
-        List<Verdict> singles = judgeAll(judge, FailureCatalogue.singlesOf(candidate));
-        Optional<Verdict> masterOff =
-                judgeAll(judge, FailureCatalogue.operatingCasesOf(candidate)).stream().findFirst();
-        Verdict chargingLost = judge.judge(FailureCatalogue.chargingLost(candidate));
-        OtherConditions trials = new OtherConditions(study, candidate);
-        Cases cases =
-                new Cases(
-                        masterOff,
-                        chargingLost,
-                        trials.lasting(chargingLost.failure()),
-                        trials.leftSwitches(),
-                        trials.starts(),
-                        new MoveAudit(study, candidate).all(singles));
-        StructureFindings structure = Structure.of(study.aircraft(), candidate);
-        Burdens burdens = Burdens.of(candidate);
-        PilotBurden pilot = PilotBurden.of(candidate);
-        Complexity complexity = Complexity.of(candidate, structure.independentLoops(), pilot);
-        Requirements requirements =
-                new Requirements(
-                        study.goals(),
-                        singles,
-                        masterOff,
-                        chargingLost,
-                        burdens,
-                        new Requirements.Beside(
-                                cases.coldStart(),
-                                notRestartedAfter(study, trials, singles),
-                                pilot,
-                                BaselineParts.departures(study, candidate),
-                                asked -> survey.of(asked, candidate)));
-        List<RequirementMet> met =
-                study.goals().requirements().stream().map(requirements::check).toList();
-        Measures measures =
-                new Measures(
-                        burdens,
-                        complexity,
-                        pilot,
-                        StudyRanking.values(study, singles, chargingLost, burdens, complexity));
-        return new Appraisal(
-                candidate,
-                NothingBroken.of(study, candidate, timeline),
-                singles,
-                cases,
-                structure,
-                measures,
-                met);
-    }
-
-    private static List<String> notRestartedAfter(
-            Study study, OtherConditions trials, List<Verdict> singles) throws UntoldStory {
-        boolean asked = study.goals().requirements().contains(new Requirement.RestartsInFlight());
-        return trials.notRestartedAfter(
-                StudyRanking.held(singles).map(Verdict::failure).filter(f -> asked).toList());
-    }
-
-    /** Failures are told in parallel and put back in order. */
-    private static List<Verdict> judgeAll(Judge judge, List<Failure> failures) {
-        return failures.parallelStream().map(judge::judge).toList();
     }
 
     /** Which end of a criterion is the good one. */

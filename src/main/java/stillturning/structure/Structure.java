@@ -207,6 +207,11 @@ public final class Structure {
                 sayings.ways(back, load.id(), "a source"));
     }
 
+    /** How many loops of a candidate do not follow from each other. */
+    public static int independentLoops(Candidate candidate) {
+        return independentLoops(candidate.circuit());
+    }
+
     private static int independentLoops(Circuit circuit) {
         Graph<Integer, DefaultEdge> graph = new Pseudograph<>(DefaultEdge.class);
         IntStream.range(0, circuit.nets()).forEach(graph::addVertex);

@@ -4,14 +4,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Predicate;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.PilotBurden;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.ToleranceOutcome;
 import stillturning.assess.verdict.Verdict;
-import stillturning.model.Burdens;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
@@ -24,42 +22,19 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
     private static final double SECONDS_PER_MINUTE = 60;
 
     private final Study.Goals goals;
-    private final List<Verdict> singles;
-    private final Optional<Verdict> masterOff;
-    private final Verdict chargingLost;
-    private final Burdens burdens;
-    private final Beside beside;
+    private final Evidence evidence;
 
     /**
-     * What is looked at beside the failures.
-     *
-     * @param notRestartedAfter failures after which it cannot be started again in flight, if that
-     *     is asked
-     * @param departures parts that are other than in the baseline, if that is asked; empty where
-     *     the baseline is not there
-     * @param surveyed what the rooms that know say of a requirement
+     * @param evidence asked only for what a requirement needs
      */
-    public record Beside(
-            Optional<StartAttempt> coldStart,
-            List<String> notRestartedAfter,
-            PilotBurden pilot,
-            Optional<List<String>> departures,
-            Function<Requirement, Optional<RequirementMet>> surveyed) {}
-
-    /** What is held against them. */
-    public Requirements(
-            Study.Goals goals,
-            List<Verdict> singles,
-            Optional<Verdict> masterOff,
-            Verdict chargingLost,
-            Burdens burdens,
-            Beside beside) {
+    public Requirements(Study.Goals goals, Evidence evidence) {
         this.goals = goals;
-        this.singles = singles.stream().filter(v -> !v.engineOwn()).toList();
-        this.masterOff = masterOff;
-        this.chargingLost = chargingLost;
-        this.burdens = burdens;
-        this.beside = beside;
+        this.evidence = evidence;
+    }
+
+    /** Failures that are held against a candidate. */
+    private List<Verdict> singles() {
+        return evidence.singles().stream().filter(v -> !v.engineOwn()).toList();
     }
 
     /** What a requirement comes to. */
@@ -69,7 +44,7 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
 
     @Override
     public RequirementMet visit(Requirement.NoSingleFailureStopsEngine requirement) {
-        double shortest = singles.stream().mapToDouble(this::lasts).min().orElse(0);
+        double shortest = singles().stream().mapToDouble(this::lasts).min().orElse(0);
         return noneOf(requirement, v -> v.outcome() == Outcome.ENGINE_LOST, "do")
                 .within(shortestRun(shortest));
     }
@@ -83,12 +58,13 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
 
     @Override
     public RequirementMet visit(Requirement.EnduranceWithoutCharging requirement) {
-        double seconds = lasts(chargingLost);
-        boolean met = seconds >= requirement.seconds() && chargingLost.untold().isEmpty();
+        Verdict lost = evidence.chargingLost();
+        double seconds = lasts(lost);
+        boolean met = seconds >= requirement.seconds() && lost.untold().isEmpty();
         String from =
                 Double.isInfinite(seconds) ? "" : ", counted from " + goals.countsFrom().words();
         String runs = "it runs on for " + inWords(seconds) + from;
-        return met(requirement, met, untold(chargingLost).orElse(runs))
+        return met(requirement, met, untold(lost).orElse(runs))
                 .within(Margins.time(seconds, requirement.seconds()));
     }
 
@@ -97,7 +73,7 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
         double seconds = requirement.seconds();
         RequirementMet found = noneOf(requirement, v -> interrupts(v, seconds), "do, or stop it");
         double longest =
-                singles.stream()
+                singles().stream()
                         .mapToDouble(v -> v.planned().engine().longestInterruptionSeconds())
                         .max()
                         .orElse(0);
@@ -112,17 +88,17 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
 
     @Override
     public RequirementMet visit(Requirement.RestartsInFlight requirement) {
-        List<String> names = beside.notRestartedAfter();
+        List<String> names = evidence.notRestartedAfter();
         String reason =
                 names.isEmpty()
-                        ? "it can after each of " + singles.size()
-                        : "it cannot after " + names.size() + " of " + singles.size();
+                        ? "it can after each of " + singles().size()
+                        : "it cannot after " + names.size() + " of " + singles().size();
         return new RequirementMet(requirement.inWords(), names.isEmpty(), reason, names);
     }
 
     @Override
     public RequirementMet visit(Requirement.StartsCold requirement) {
-        Optional<StartAttempt> cold = beside.coldStart();
+        Optional<StartAttempt> cold = evidence.coldStart();
         return met(
                 requirement,
                 cold.filter(StartAttempt::runs).isPresent(),
@@ -142,7 +118,7 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
 
     @Override
     public RequirementMet visit(Requirement.WeightAtMost requirement) {
-        double kilograms = burdens.kilograms();
+        double kilograms = evidence.burdens().kilograms();
         return met(
                         requirement,
                         kilograms <= requirement.kilograms(),
@@ -152,7 +128,7 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
 
     @Override
     public RequirementMet visit(Requirement.CostAtMost requirement) {
-        double price = burdens.price();
+        double price = evidence.burdens().price();
         return met(
                         requirement,
                         price <= requirement.price(),
@@ -162,7 +138,7 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
 
     @Override
     public RequirementMet visit(Requirement.ActsAtMost requirement) {
-        List<PilotBurden.Task> tasks = beside.pilot().tasks();
+        List<PilotBurden.Task> tasks = evidence.pilot().tasks();
         int most = tasks.stream().mapToInt(t -> t.acts().size()).max().orElse(0);
         List<String> beyond =
                 tasks.stream()
@@ -178,10 +154,10 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
 
     @Override
     public RequirementMet visit(Requirement.DeparturesAtMost requirement) {
-        if (beside.departures().isEmpty()) {
+        if (evidence.departures().isEmpty()) {
             return met(requirement, false, "the baseline is not among the candidates");
         }
-        List<String> departures = beside.departures().get();
+        List<String> departures = evidence.departures().get();
         boolean met = departures.size() <= requirement.departures();
         return met(
                         requirement,
@@ -195,7 +171,7 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
     public RequirementMet visit(Requirement.NoSingleFailureDarkens requirement) {
         String load = requirement.load();
         List<Verdict> others =
-                singles.stream()
+                singles().stream()
                         .filter(
                                 v ->
                                         v.failure().hits().stream()
@@ -229,13 +205,13 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
     }
 
     private RequirementMet surveyed(Requirement requirement) {
-        return beside.surveyed()
-                .apply(requirement)
+        return evidence.surveyed(requirement)
                 .orElseGet(() -> met(requirement, false, "not looked at, so it counts as missed"));
     }
 
     @Override
     public RequirementMet visit(Requirement.RunsWithMasterOff requirement) {
+        Optional<Verdict> masterOff = evidence.masterOff();
         if (masterOff.isEmpty()) {
             return met(requirement, false, "it has no master-off positions to try");
         }
@@ -256,13 +232,13 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
 
     private RequirementMet noneOf(Requirement requirement, Predicate<Verdict> bad, String words) {
         List<String> names =
-                singles.stream()
+                singles().stream()
                         .filter(bad)
                         .sorted(Comparator.comparingDouble(Requirements::minutesLeft))
                         .map(v -> v.failure().name())
                         .toList();
         List<String> doubtful =
-                singles.stream()
+                singles().stream()
                         .filter(bad.negate())
                         .filter(v -> v.inBand().map(ToleranceOutcome::then).filter(bad).isPresent())
                         .map(v -> v.failure().name())
@@ -270,13 +246,13 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
         String may = " may by the tolerance of protectors";
         if (names.isEmpty()) {
             String doubt = doubtful.isEmpty() ? "" : "; " + doubtful.size() + may;
-            String reason = "none of " + singles.size() + " does" + doubt;
+            String reason = "none of " + singles().size() + " does" + doubt;
             return new RequirementMet(requirement.inWords(), true, reason, doubtful);
         }
         String doubt = doubtful.isEmpty() ? "" : ", and " + doubtful.size() + " more" + may;
-        long untold = singles.stream().filter(bad).filter(v -> v.untold().isPresent()).count();
+        long untold = singles().stream().filter(bad).filter(v -> v.untold().isPresent()).count();
         String so = untold == 0 ? "" : ", " + untold + " of them because it cannot be computed";
-        String reason = names.size() + " of " + singles.size() + " " + words + so + doubt;
+        String reason = names.size() + " of " + singles().size() + " " + words + so + doubt;
         return new RequirementMet(requirement.inWords(), false, reason, names);
     }
 

@@ -1,0 +1,355 @@
+package stillturning.assess;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import stillturning.assess.Appraisal.Cases;
+import stillturning.assess.Appraisal.Measures;
+import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.assess.requirement.BaselineParts;
+import stillturning.assess.requirement.Effort;
+import stillturning.assess.requirement.Evidence;
+import stillturning.assess.requirement.Requirements;
+import stillturning.assess.requirement.Survey;
+import stillturning.assess.verdict.Judge;
+import stillturning.assess.verdict.Verdict;
+import stillturning.model.Burdens;
+import stillturning.model.Candidate;
+import stillturning.model.CriterionName;
+import stillturning.model.Requirement;
+import stillturning.model.Study;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.story.StartAttempt;
+import stillturning.story.UntoldStory;
+import stillturning.story.timeline.Timeline;
+import stillturning.structure.Structure;
+import stillturning.structure.StructureFindings;
+
+/**
+ * One candidate looked at as far as somebody wants to know it; what was told once is not told
+ * again. For one thread, which may use others.
+ */
+public final class Scrutiny implements Evidence {
+
+    /** So many failures that come nearest to a limit are worth asking first of what is alike. */
+    private static final int NEAREST = 6;
+
+    /** So many failures are told before it is seen whether one breaks something. */
+    private static final int AT_ONCE = 24;
+
+    private final Study study;
+    private final Candidate candidate;
+    private final Survey survey;
+    private final Timeline timeline;
+    private final Judge judge;
+    private final OtherConditions trials;
+    private final Burdens burdens;
+    private final PilotBurden pilot;
+    private final Map<String, Verdict> told = new ConcurrentHashMap<>();
+    private @Nullable List<StartAttempt> starts;
+    private @Nullable List<String> notRestarted;
+
+    /**
+     * A requirement that is missed, as far as was looked.
+     *
+     * @param requirement in words: the first one found missed
+     * @param breaking failures that break a requirement of the same effort or of less; empty where
+     *     it is no failure that does
+     */
+    public record Refusal(String requirement, List<String> breaking) {
+        public Refusal {
+            breaking = List.copyOf(breaking);
+        }
+    }
+
+    private Scrutiny(Study study, Candidate candidate, Survey survey) throws UntoldStory {
+        this.study = study;
+        this.candidate = candidate;
+        this.survey = survey;
+        this.timeline = Timeline.quick(study, candidate);
+        if (!timeline.normal().engineRuns()) {
+            throw timeline.neverRan();
+        }
+        this.judge = new Judge(study, timeline);
+        this.trials = new OtherConditions(study, candidate);
+        this.burdens = Burdens.of(candidate);
+        this.pilot = PilotBurden.of(candidate);
+    }
+
+    /**
+     * Begins with a candidate.
+     *
+     * @throws UntoldStory if it cannot be computed, or its engine does not run with nothing wrong
+     */
+    public static Scrutiny of(Study study, Candidate candidate, Survey survey) throws UntoldStory {
+        return new Scrutiny(study, candidate, survey);
+    }
+
+    /**
+     * The first requirement that is missed, cheapest first; empty if all are met. What it says is
+     * what the whole appraisal says: no failure is judged otherwise for being asked first, and one
+     * failure that breaks a requirement is enough.
+     *
+     * @param first names of failures to ask before all others
+     * @throws UntoldStory if something cannot be computed without which nothing can be said
+     */
+    public Optional<Refusal> refusal(Set<String> first) throws UntoldStory {
+        Set<String> breaking = new LinkedHashSet<>();
+        List<String> missed = new ArrayList<>();
+        for (Effort effort : Effort.values()) {
+            if (effort == Effort.EVERY_SINGLE_FAILURE) {
+                holdSingles(first, missed, breaking);
+            }
+            if (effort == Effort.ONE_STORY || missed.isEmpty()) {
+                hold(effort, new Requirements(study.goals(), this), missed, breaking);
+            }
+        }
+        return missed.stream().findFirst().map(words -> new Refusal(words, List.copyOf(breaking)));
+    }
+
+    /** Those to be asked first, then the others some at a time, until one breaks something. */
+    private void holdSingles(Set<String> first, List<String> missed, Set<String> breaking)
+            throws UntoldStory {
+        Map<Boolean, List<Failure>> all =
+                FailureCatalogue.singlesOf(candidate).stream()
+                        .collect(Collectors.partitioningBy(f -> first.contains(f.name())));
+        List<Failure> asked = all.getOrDefault(true, List.of());
+        List<Failure> rest = all.getOrDefault(false, List.of());
+        holdSome(asked, missed, breaking);
+        for (int n = 0; n < rest.size() && missed.isEmpty(); n += AT_ONCE) {
+            holdSome(rest.subList(n, Math.min(rest.size(), n + AT_ONCE)), missed, breaking);
+        }
+    }
+
+    private void holdSome(List<Failure> some, List<String> missed, Set<String> breaking)
+            throws UntoldStory {
+        Requirements against = new Requirements(study.goals(), new Some(this, some));
+        hold(Effort.EVERY_SINGLE_FAILURE, against, missed, breaking);
+    }
+
+    private void hold(
+            Effort effort, Requirements against, List<String> missed, Set<String> breaking)
+            throws UntoldStory {
+        for (Requirement requirement : study.goals().requirements()) {
+            if (Effort.of(requirement) == effort) {
+                RequirementMet met = told(() -> against.check(requirement));
+                if (!met.met()) {
+                    missed.add(met.requirement());
+                    breaking.addAll(met.culprits());
+                }
+            }
+        }
+    }
+
+    /** Names of the single failures that come nearest to breaking something, nearest first. */
+    public List<String> nearest() {
+        return StudyRanking.held(singles())
+                .sorted(Comparator.comparingDouble(v -> v.planned().engine().endurance().seconds()))
+                .limit(NEAREST)
+                .map(v -> v.failure().name())
+                .toList();
+    }
+
+    /**
+     * A candidate's value by every criterion, as far as one story of charging lost tells; what only
+     * all single failures tell is at its best.
+     */
+    public Map<CriterionName, Double> atBest() {
+        return StudyRanking.values(study, List.of(), chargingLost(), burdens, complexity());
+    }
+
+    /**
+     * All that is found out about the candidate.
+     *
+     * @throws UntoldStory if something cannot be computed without which nothing can be said
+     */
+    Appraisal appraisal() throws UntoldStory {
+        List<Verdict> singles = singles();
+        Verdict lost = chargingLost();
+        Cases cases =
+                new Cases(
+                        masterOff(),
+                        lost,
+                        trials.lasting(lost.failure()),
+                        trials.leftSwitches(),
+                        starts(),
+                        new MoveAudit(study, candidate).all(singles));
+        StructureFindings structure = Structure.of(study.aircraft(), candidate);
+        Complexity complexity = Complexity.of(candidate, structure.independentLoops(), pilot);
+        Requirements requirements = new Requirements(study.goals(), this);
+        List<RequirementMet> met = new ArrayList<>();
+        for (Requirement requirement : study.goals().requirements()) {
+            met.add(told(() -> requirements.check(requirement)));
+        }
+        return new Appraisal(
+                candidate,
+                NothingBroken.of(study, candidate, timeline),
+                singles,
+                cases,
+                structure,
+                new Measures(
+                        burdens,
+                        complexity,
+                        pilot,
+                        StudyRanking.values(study, singles, lost, burdens, complexity)),
+                met);
+    }
+
+    private Complexity complexity() {
+        return Complexity.of(candidate, Structure.independentLoops(candidate), pilot);
+    }
+
+    @Override
+    public List<Verdict> singles() {
+        return judged(FailureCatalogue.singlesOf(candidate));
+    }
+
+    @Override
+    public Optional<Verdict> masterOff() {
+        return judged(FailureCatalogue.operatingCasesOf(candidate)).stream().findFirst();
+    }
+
+    @Override
+    public Verdict chargingLost() {
+        return judged(FailureCatalogue.chargingLost(candidate));
+    }
+
+    /** Failures are told in parallel and put back in order. */
+    private List<Verdict> judged(List<Failure> failures) {
+        return failures.parallelStream().map(this::judged).toList();
+    }
+
+    private Verdict judged(Failure failure) {
+        Verdict known = told.get(failure.name());
+        if (known != null) {
+            return known;
+        }
+        Verdict verdict = judge.judge(failure);
+        told.put(failure.name(), verdict);
+        return verdict;
+    }
+
+    @Override
+    public Burdens burdens() {
+        return burdens;
+    }
+
+    @Override
+    public PilotBurden pilot() {
+        return pilot;
+    }
+
+    @Override
+    public Optional<StartAttempt> coldStart() {
+        List<StartAttempt> all = starts();
+        return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
+    }
+
+    private List<StartAttempt> starts() {
+        if (starts == null) {
+            starts = trials.starts();
+        }
+        return starts;
+    }
+
+    @Override
+    public List<String> notRestartedAfter() {
+        if (notRestarted == null) {
+            try {
+                notRestarted =
+                        trials.notRestartedAfter(
+                                StudyRanking.held(singles()).map(Verdict::failure).toList());
+            } catch (UntoldStory e) {
+                throw new Untold(e);
+            }
+        }
+        return notRestarted;
+    }
+
+    @Override
+    public Optional<List<String>> departures() {
+        return BaselineParts.departures(study, candidate);
+    }
+
+    @Override
+    public Optional<RequirementMet> surveyed(Requirement requirement) {
+        return survey.of(requirement, candidate);
+    }
+
+    /** Lets what could not be told out of where nobody expects it. */
+    private static <T> T told(Supplier<T> asked) throws UntoldStory {
+        try {
+            return asked.get();
+        } catch (Untold e) {
+            throw e.story;
+        }
+    }
+
+    private static final class Untold extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        private final UntoldStory story;
+
+        Untold(UntoldStory story) {
+            super(story);
+            this.story = story;
+        }
+    }
+
+    /** The same evidence of some of the single failures. */
+    private record Some(Scrutiny whole, List<Failure> failures) implements Evidence {
+        @Override
+        public List<Verdict> singles() {
+            return whole.judged(failures);
+        }
+
+        @Override
+        public Optional<Verdict> masterOff() {
+            return whole.masterOff();
+        }
+
+        @Override
+        public Verdict chargingLost() {
+            return whole.chargingLost();
+        }
+
+        @Override
+        public Burdens burdens() {
+            return whole.burdens();
+        }
+
+        @Override
+        public PilotBurden pilot() {
+            return whole.pilot();
+        }
+
+        @Override
+        public Optional<StartAttempt> coldStart() {
+            return whole.coldStart();
+        }
+
+        @Override
+        public List<String> notRestartedAfter() {
+            return whole.notRestartedAfter();
+        }
+
+        @Override
+        public Optional<List<String>> departures() {
+            return whole.departures();
+        }
+
+        @Override
+        public Optional<RequirementMet> surveyed(Requirement requirement) {
+            return whole.surveyed(requirement);
+        }
+    }
+}

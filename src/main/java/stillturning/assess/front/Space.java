@@ -1,0 +1,55 @@
+package stillturning.assess.front;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is searched. Asked from any thread but for {@link #steps}; always the same for the same
+ * thing.
+ *
+ * @param <C> what is looked at
+ */
+public interface Space<C> {
+
+    /** Where one stands: at least one. */
+    List<C> starts();
+
+    /** Every step from a thing, in a fixed order. */
+    List<Step<C>> steps(C from);
+
+    /** What makes two things one: equal exactly if it makes no difference which is looked at. */
+    Object form(C thing);
+
+    /** Values, less is better, that a thing does not fall below, whatever a trial would say. */
+    List<Double> atBest(C thing);
+
+    /**
+     * Tries a thing.
+     *
+     * @param evidence what decided of the thing that it was made from
+     */
+    Trial trial(C thing, List<String> evidence);
+
+    /**
+     * A step to something else.
+     *
+     * @param <C> what is looked at
+     */
+    interface Step<C> {
+
+        /** In words, one of its kind among the steps from one thing. */
+        String words();
+
+        Turn turn();
+
+        /** Where it leads; empty if it cannot be taken after all. */
+        Optional<C> taken();
+    }
+
+    /** What a step does to the thing as a whole. */
+    enum Turn {
+        LESS,
+        OTHER,
+        MORE
+    }
+}

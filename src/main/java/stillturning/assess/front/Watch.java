@@ -1,0 +1,27 @@
+package stillturning.assess.front;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Follows a search, remembers what was tried, and may end it. */
+public interface Watch {
+
+    /** Nobody watches. */
+    Watch NOBODY = new Watch() {};
+
+    /** What an earlier search found of a thing, by the way to it; asked from any thread. */
+    default Optional<Trial> known(String way) {
+        return Optional.empty();
+    }
+
+    /** A thing was tried; told in the order of the search. */
+    default void done(String way, Trial trial) {}
+
+    /** A round is over. */
+    default void seen(Tally tally, List<List<Double>> front) {}
+
+    /** Whether to end now; asked between two rounds. */
+    default boolean enough() {
+        return false;
+    }
+}
