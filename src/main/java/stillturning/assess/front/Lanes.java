@@ -55,7 +55,7 @@ final class Lanes<C> {
     /** Something new was tried, or may go on farther than before. */
     void open(Node<C> node) {
         wait(others, node, Node::steps);
-        if (node.trial() instanceof Trial.Missed) {
+        if (node.trial().misses().isPresent()) {
             wait(missing, node, Lanes::effort);
         }
     }
@@ -67,9 +67,7 @@ final class Lanes<C> {
     }
 
     private static double effort(Node<?> node) {
-        return node.trial() instanceof Trial.Missed missed
-                ? missed.shortfall() + node.taken() / VAIN
-                : Double.POSITIVE_INFINITY;
+        return node.trial().shortfall() + node.taken() / VAIN;
     }
 
     /** The next steps, at most so many; none where everything was done. */

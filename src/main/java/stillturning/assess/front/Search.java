@@ -157,17 +157,16 @@ public final class Search<C> {
 
     private void count(Node<C> node) {
         Trial trial = node.trial();
-        if (trial instanceof Trial.Outdone) {
+        if (!trial.tried()) {
             outdone++;
             return;
         }
         tried++;
         watch.done(node.way(), trial);
-        if (trial instanceof Trial.Met good) {
+        trial.misses().ifPresent(by -> missed.merge(by, 1, Integer::sum));
+        if (trial.worth().isPresent()) {
             met++;
-            front.add(node, good.values());
-        } else if (trial instanceof Trial.Missed bad) {
-            missed.merge(bad.by(), 1, Integer::sum);
+            front.add(node, trial.worth().get());
         }
     }
 

@@ -1,12 +1,33 @@
 package stillturning.assess.front;
 
 import java.util.List;
+import java.util.Optional;
 
 /** What came of trying a thing. */
 public sealed interface Trial {
 
     /** What decided: asked first of all that is made from the thing. */
     List<String> evidence();
+
+    /** Whether anything was tried at all. */
+    default boolean tried() {
+        return true;
+    }
+
+    /** What it is worth, less being better; empty unless it is as asked for. */
+    default Optional<List<Double>> worth() {
+        return Optional.empty();
+    }
+
+    /** What it misses; empty unless that was found out. */
+    default Optional<String> misses() {
+        return Optional.empty();
+    }
+
+    /** How far it is from being as asked for; infinite unless that was found out. */
+    default double shortfall() {
+        return Double.POSITIVE_INFINITY;
+    }
 
     /**
      * It is as asked for.
@@ -17,6 +38,11 @@ public sealed interface Trial {
         public Met {
             values = List.copyOf(values);
             evidence = List.copyOf(evidence);
+        }
+
+        @Override
+        public Optional<List<Double>> worth() {
+            return Optional.of(values);
         }
     }
 
@@ -30,12 +56,22 @@ public sealed interface Trial {
         public Missed {
             evidence = List.copyOf(evidence);
         }
+
+        @Override
+        public Optional<String> misses() {
+            return Optional.of(by);
+        }
     }
 
     /** It was not tried, because it cannot be on the front. */
     record Outdone(List<String> evidence) implements Trial {
         public Outdone {
             evidence = List.copyOf(evidence);
+        }
+
+        @Override
+        public boolean tried() {
+            return false;
         }
     }
 }
