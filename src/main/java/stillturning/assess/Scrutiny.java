@@ -28,6 +28,7 @@ import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.model.failure.FailureCatalogue;
+import stillturning.story.NormalFlight;
 import stillturning.story.StartAttempt;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
@@ -165,6 +166,16 @@ public final class Scrutiny implements Evidence {
      */
     public Map<CriterionName, Double> atBest() {
         return StudyRanking.values(study, List.of(), chargingLost(), burdens, complexity());
+    }
+
+    /** A candidate's value by every criterion. */
+    public Map<CriterionName, Double> values() {
+        return StudyRanking.values(study, singles(), chargingLost(), burdens, complexity());
+    }
+
+    /** How it flies with nothing wrong. */
+    public NormalFlight normal() {
+        return timeline.normal();
     }
 
     /**

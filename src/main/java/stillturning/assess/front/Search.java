@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import stillturning.assess.front.Lanes.Pick;
+import stillturning.assess.front.Space.Look;
 
 /**
  * Searches a space for what nothing outdoes.
@@ -149,20 +150,24 @@ public final class Search<C> {
     }
 
     private Trial trial(Node<C> node) {
-        if (node.steps() > 0 && front.isReached(space.atBest(node.thing()))) {
-            return new Trial.Outdone(node.evidence());
+        Optional<Trial> kept = watch.known(node.way());
+        if (kept.isPresent()) {
+            return kept.get();
         }
-        return watch.known(node.way()).orElseGet(() -> space.trial(node.thing(), node.evidence()));
+        Look look = space.look(node.thing(), node.evidence());
+        return node.steps() > 0 && front.isReached(look.atBest())
+                ? new Trial.Outdone(node.evidence())
+                : look.trial();
     }
 
     private void count(Node<C> node) {
         Trial trial = node.trial();
+        watch.done(node.way(), trial);
         if (!trial.tried()) {
             outdone++;
             return;
         }
         tried++;
-        watch.done(node.way(), trial);
         trial.misses().ifPresent(by -> missed.merge(by, 1, Integer::sum));
         if (trial.worth().isPresent()) {
             met++;

@@ -20,15 +20,21 @@ public interface Space<C> {
     /** What makes two things one: equal exactly if it makes no difference which is looked at. */
     Object form(C thing);
 
-    /** Values, less is better, that a thing does not fall below, whatever a trial would say. */
-    List<Double> atBest(C thing);
-
     /**
-     * Tries a thing.
+     * Looks at a thing.
      *
      * @param evidence what decided of the thing that it was made from
      */
-    Trial trial(C thing, List<String> evidence);
+    Look look(C thing, List<String> evidence);
+
+    /** A thing looked at, first from afar. */
+    interface Look {
+
+        /** Values, less is better, that it does not fall below, whatever the trial would say. */
+        List<Double> atBest();
+
+        Trial trial();
+    }
 
     /**
      * A step to something else.

@@ -9,12 +9,15 @@ public interface Watch {
     /** Nobody watches. */
     Watch NOBODY = new Watch() {};
 
-    /** What an earlier search found of a thing, by the way to it; asked from any thread. */
+    /**
+     * What an earlier search with the same limits found of a thing, by the way to it; asked from
+     * any thread.
+     */
     default Optional<Trial> known(String way) {
         return Optional.empty();
     }
 
-    /** A thing was tried; told in the order of the search. */
+    /** A thing was looked at; told in the order of the search. */
     default void done(String way, Trial trial) {}
 
     /** A round is over. */
