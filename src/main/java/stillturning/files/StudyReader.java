@@ -184,6 +184,23 @@ public final class StudyReader {
     }
 
     /**
+     * A reader of other texts for the files of single candidates; absent if the study's own file
+     * has a mistake.
+     */
+    public Optional<OtherTexts> otherTexts() {
+        Making making = new Making(Variation.NONE, List.of());
+        boolean sound = making.study().study().isPresent();
+        return study.filter(written -> sound)
+                .map(
+                        written ->
+                                new OtherTexts(
+                                        written.file.document(),
+                                        making.frameEntry.orElseThrow(),
+                                        making.frame.orElseThrow(),
+                                        making.said.orElseThrow()));
+    }
+
+    /**
      * The ranges of all values that can reach what happens in a candidate: those of the study's
      * file and of its own, without masses and failure rates.
      */

@@ -80,15 +80,20 @@ public final class CandidateEdits {
 
     /** Adds a part under a free name, which stands in the change; nothing is joined to it. */
     public FileChange add(NewPart part) throws ChangeRefused {
+        return add(part, part.kind);
+    }
+
+    /** Adds a part under this name, or one like it that is free. */
+    public FileChange add(NewPart part, String name) throws ChangeRefused {
         FileEdits edits = edits();
-        String id = add(part, edits);
+        String id = add(part, name, edits);
         return edits.change("Add " + id, id);
     }
 
-    private String add(NewPart part, FileEdits edits) throws ChangeRefused {
+    private String add(NewPart part, String name, FileEdits edits) throws ChangeRefused {
         Set<String> taken = outline.taken();
         taken.addAll(loads.names());
-        String id = CandidateOutline.free(part.kind, taken);
+        String id = CandidateOutline.free(name, taken);
         Map<String, String> settings = new TreeMap<>(part.settings);
         if (part.kind.equals("ground")) {
             settings.putIfAbsent("on-structure", onStructure(outline));
@@ -298,7 +303,7 @@ public final class CandidateEdits {
     public FileChange insert(String run, NewPart part, OptionalInt at) throws ChangeRefused {
         FileEdits edits = edits();
         Run found = run(run);
-        String id = add(part, edits);
+        String id = add(part, part.kind, edits);
         CandidateOutline after = new CandidateOutline(edits.document());
         insert(found, new Terminal(id, "in"), at, after, edits);
         return edits.change("Insert " + id, id);

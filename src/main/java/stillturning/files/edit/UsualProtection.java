@@ -21,6 +21,23 @@ public final class UsualProtection {
         return AMPS.stream()
                 .filter(a -> a >= MARGIN * amps)
                 .findFirst()
-                .map(a -> Quantity.of(a, Dimension.CURRENT).written());
+                .map(UsualProtection::written);
+    }
+
+    /** The next higher usual rating, as written; absent above the highest. */
+    public static Optional<String> above(double amps) {
+        return AMPS.stream().filter(a -> a > amps).findFirst().map(UsualProtection::written);
+    }
+
+    /** The next lower usual rating, as written; absent below the lowest. */
+    public static Optional<String> below(double amps) {
+        return AMPS.stream()
+                .filter(a -> a < amps)
+                .reduce((one, next) -> next)
+                .map(UsualProtection::written);
+    }
+
+    private static String written(double amps) {
+        return Quantity.of(amps, Dimension.CURRENT).written();
     }
 }

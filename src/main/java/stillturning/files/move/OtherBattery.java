@@ -1,0 +1,176 @@
+package stillturning.files.move;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import stillturning.files.PartCatalogue;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.edit.WrittenKeys;
+import stillturning.quantity.Dimension;
+import stillturning.quantity.Quantity;
+import stillturning.yaml.YamlValue;
+import stillturning.yaml.notation.Given;
+
+/** A battery of another capacity, or of another chemistry with the capacity that it has. */
+final class OtherBattery implements Finder {
+
+    private static final double SMALLER = 0.75;
+    private static final double LARGER = 1.5;
+    private static final double COULOMBS = 3600;
+    private static final Map<String, String> OTHER = Map.of("agm", "lifepo4", "lifepo4", "agm");
+
+    @Override
+    public Stream<Move> in(Drawn drawn) {
+        return drawn.ofKind(Site.BATTERY).stream()
+                .flatMap(
+                        battery -> {
+                            Sheet sheet = new Sheet(drawn, battery);
+                            Stream<Move> sizes =
+                                    Stream.of(SMALLER, LARGER).map(f -> resized(drawn, sheet, f));
+                            Stream<Move> chemistry =
+                                    Optional.ofNullable(OTHER.get(sheet.type())).stream()
+                                            .map(type -> exchanged(drawn, sheet, type));
+                            return Stream.concat(sizes, chemistry);
+                        });
+    }
+
+    /** What is known of a battery, as written or by its class. */
+    private record Sheet(Drawn drawn, String battery) {
+
+        private WrittenKeys written() {
+            return drawn.outline().all().under("parts").under(battery);
+        }
+
+        String type() {
+            return written()
+                    .text("class")
+                    .or(() -> kind().map(k -> k.classes().get(0).name()))
+                    .orElse("");
+        }
+
+        private static Optional<PartCatalogue.Kind> kind() {
+            return PartCatalogue.shipped().kind(Site.BATTERY);
+        }
+
+        OptionalDouble value(String key, Dimension dimension) {
+            return read(written().text(key).or(() -> ofClass(type(), key)), dimension);
+        }
+
+        private static Optional<String> ofClass(String type, String key) {
+            return kind().flatMap(k -> k.ofClass(type)).stream()
+                    .flatMap(c -> c.values().stream())
+                    .filter(v -> v.key().equals(key))
+                    .map(PartCatalogue.Value::text)
+                    .findFirst();
+        }
+
+        static OptionalDouble classValue(String type, String key, Dimension dimension) {
+            return read(ofClass(type, key), dimension);
+        }
+
+        private static OptionalDouble read(Optional<String> text, Dimension dimension) {
+            return text.flatMap(t -> Given.read(t, dimension, (offset, wrong, right) -> {}))
+                    .map(given -> OptionalDouble.of(given.quantity().si()))
+                    .orElseGet(OptionalDouble::empty);
+        }
+    }
+
+    private static Move resized(Drawn drawn, Sheet sheet, double factor) {
+        String battery = sheet.battery;
+        double coulombs = rounded(sheet.value("capacity", Dimension.CHARGE).orElse(0) * factor);
+        String as = Quantity.of(coulombs, Dimension.CHARGE).written();
+        return new Move(
+                MoveKind.BATTERY_RESIZED,
+                "Take " + as + " for the " + drawn.called(battery),
+                List.of(battery),
+                pen -> {
+                    String part = "parts." + battery;
+                    pen.put(part, "capacity", as);
+                    mass(pen, part, sheet.value("mass", Dimension.MASS), factor);
+                    ohms(pen, part, sheet.value("resistance", Dimension.RESISTANCE), 1 / factor);
+                    price(pen, drawn, battery, factor);
+                });
+    }
+
+    private static double rounded(double coulombs) {
+        return Math.max(1, Math.round(coulombs / COULOMBS)) * COULOMBS;
+    }
+
+    private static void mass(Pen pen, String part, OptionalDouble kilograms, double factor)
+            throws ChangeRefused {
+        if (kilograms.isPresent()) {
+            double grams = Math.round(kilograms.getAsDouble() * factor * 10) / 10.0;
+            pen.put(part, "mass", Quantity.of(grams, Dimension.MASS).written() + " (guess)");
+        }
+    }
+
+    private static void ohms(Pen pen, String part, OptionalDouble ohms, double factor)
+            throws ChangeRefused {
+        if (ohms.isPresent()) {
+            double round = Math.round(ohms.getAsDouble() * factor * 1000) / 1000.0;
+            pen.put(
+                    part,
+                    "resistance",
+                    Quantity.of(Math.max(0.001, round), Dimension.RESISTANCE).written()
+                            + " (guess)");
+        }
+    }
+
+    private static void price(Pen pen, Drawn drawn, String battery, double factor)
+            throws ChangeRefused {
+        double price =
+                drawn.candidate().part(battery).map(p -> p.tag().burden().price()).orElse(0.0);
+        pen.put("parts." + battery, "price", price(drawn, price * factor));
+    }
+
+    private static String price(Drawn drawn, double price) {
+        return String.format(
+                Locale.ROOT,
+                "%d %s (guess)",
+                Math.round(price / 10) * 10,
+                drawn.study().heading().currency());
+    }
+
+    private static Move exchanged(Drawn drawn, Sheet sheet, String type) {
+        String battery = sheet.battery;
+        String said = type.equals("agm") ? "lead" : "lithium";
+        return new Move(
+                MoveKind.BATTERY_RESIZED,
+                "Take a " + said + " battery of the same capacity for the " + drawn.called(battery),
+                List.of(battery),
+                pen -> {
+                    double coulombs = sheet.value("capacity", Dimension.CHARGE).orElse(0);
+                    double factor =
+                            coulombs
+                                    / Sheet.classValue(type, "capacity", Dimension.CHARGE)
+                                            .orElse(coulombs);
+                    pen.put(
+                            "parts",
+                            battery,
+                            YamlValue.fields(
+                                    YamlValue.field("is", Site.BATTERY),
+                                    YamlValue.field("class", type),
+                                    YamlValue.field("zone", drawn.zone(battery)),
+                                    YamlValue.field(
+                                            "capacity",
+                                            Quantity.of(coulombs, Dimension.CHARGE).written())));
+                    String part = "parts." + battery;
+                    mass(pen, part, Sheet.classValue(type, "mass", Dimension.MASS), factor);
+                    ohms(
+                            pen,
+                            part,
+                            Sheet.classValue(type, "resistance", Dimension.RESISTANCE),
+                            1 / factor);
+                    pen.put(part, "price", price(drawn, classPrice(type) * factor));
+                });
+    }
+
+    private static double classPrice(String type) {
+        return Sheet.ofClass(type, "price")
+                .map(text -> Double.parseDouble(text.replaceAll("[^0-9.].*", "")))
+                .orElse(0.0);
+    }
+}

@@ -1,0 +1,139 @@
+package stillturning.files.move;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.ChangeRefused;
+
+/**
+ * Takes out what lies in line, a contactor, a bus that another can stand for, or a spare ground.
+ */
+final class RemovedPart implements Finder {
+
+    @Override
+    public Stream<Move> in(Drawn drawn) {
+        return Stream.of(
+                        inLine(drawn),
+                        protectors(drawn),
+                        drawn.ofKind("contactor").stream().flatMap(c -> contactor(drawn, c)),
+                        drawn.ofKind(Site.BUS).stream().flatMap(bus -> merged(drawn, bus)))
+                .flatMap(moves -> moves);
+    }
+
+    private static Stream<Move> inLine(Drawn drawn) {
+        Set<String> parts = new LinkedHashSet<>();
+        drawn.outline().runs().forEach(run -> parts.addAll(Runs.through(run)));
+        return parts.stream()
+                .filter(drawn.outline().parts()::containsKey)
+                .map(
+                        part ->
+                                new Move(
+                                        MoveKind.PART_REMOVED,
+                                        "Take the " + drawn.called(part) + " out",
+                                        List.of(part),
+                                        pen -> {
+                                            pen.delete(part);
+                                            pen.sweep();
+                                        }));
+    }
+
+    /** Protectors of links: those of feeds are what keeps a load's short to itself. */
+    private static Stream<Move> protectors(Drawn drawn) {
+        return drawn.links().stream()
+                .flatMap(
+                        link ->
+                                link.makes().stream()
+                                        .filter(p -> p.contains("-fuse") || p.contains("-breaker"))
+                                        .map(
+                                                p ->
+                                                        new Move(
+                                                                MoveKind.PART_REMOVED,
+                                                                "Take the "
+                                                                        + drawn.called(p)
+                                                                        + " out",
+                                                                List.of(p),
+                                                                pen -> pen.delete(p))));
+    }
+
+    /** What a contactor fed then hangs on what fed it. */
+    private static Stream<Move> contactor(Drawn drawn, String contactor) {
+        Optional<Run> in =
+                drawn.links().stream()
+                        .filter(link -> Runs.to(link).equals(contactor))
+                        .filter(link -> !Runs.from(link).equals(contactor))
+                        .filter(link -> new Site(drawn).sources().contains(Runs.from(link)))
+                        .findFirst();
+        return in.stream()
+                .map(
+                        link ->
+                                new Move(
+                                        MoveKind.PART_REMOVED,
+                                        "Take the " + drawn.called(contactor) + " out",
+                                        List.of(contactor, Runs.from(link)),
+                                        pen -> {
+                                            for (Run run : drawn.outline().runs()) {
+                                                if (leaves(run, contactor)) {
+                                                    pen.run(
+                                                            run.path(),
+                                                            Runs.startingAt(run, Runs.from(link)));
+                                                }
+                                            }
+                                            pen.delete(contactor);
+                                            pen.sweep();
+                                        }));
+    }
+
+    /** Whether a run starts at a contactor's contact. */
+    private static boolean leaves(Run run, String contactor) {
+        return run.line().anchors().stream()
+                        .anyMatch(
+                                a ->
+                                        a.item() == 0
+                                                && a.word().equals("from")
+                                                && a.part().equals(contactor)
+                                                && a.terminal().isEmpty())
+                && !Runs.to(run).equals(contactor);
+    }
+
+    /** One bus stands for two that are joined. */
+    private static Stream<Move> merged(Drawn drawn, String bus) {
+        List<String> others = new ArrayList<>();
+        for (Run link : drawn.links()) {
+            if (Runs.from(link).equals(bus) && drawn.isKind(Runs.to(link), Site.BUS)) {
+                others.add(Runs.to(link));
+            }
+        }
+        return others.stream()
+                .distinct()
+                .map(
+                        other ->
+                                new Move(
+                                        MoveKind.PART_REMOVED,
+                                        "Make the "
+                                                + drawn.called(bus)
+                                                + " and the "
+                                                + drawn.called(other)
+                                                + " one bus",
+                                        List.of(other, bus),
+                                        pen -> merge(drawn, pen, bus, other)));
+    }
+
+    private static void merge(Drawn drawn, Pen pen, String bus, String other) throws ChangeRefused {
+        Set<String> both = Set.of(bus, other);
+        for (Run run : drawn.outline().runs()) {
+            if (both.contains(Runs.from(run)) && both.contains(Runs.to(run))) {
+                pen.cut(run.path());
+            } else if (Runs.from(run).equals(other)) {
+                pen.run(run.path(), Runs.startingAt(run, bus));
+            } else if (Runs.isLink(run) && Runs.to(run).equals(other)) {
+                pen.run(run.path(), Runs.endingAt(run, bus));
+            }
+        }
+        pen.delete(other);
+        pen.sweep();
+    }
+}

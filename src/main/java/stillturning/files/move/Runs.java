@@ -1,0 +1,83 @@
+package stillturning.files.move;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stillturning.files.edit.CandidateOutline;
+import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.Naming;
+import stillturning.files.edit.RunLine;
+import stillturning.files.edit.RunLine.Anchor;
+
+/** What moves ask of links and feeds, and how they write them anew. */
+final class Runs {
+
+    private Runs() {}
+
+    static boolean isLink(Run run) {
+        return run.section().equals(CandidateOutline.LINKS);
+    }
+
+    /** The part that a run starts at; empty where the text names none. */
+    static String from(Run run) {
+        return end(run, "from").map(Anchor::part).orElse("");
+    }
+
+    /** The part that a link ends at; the load of a feed. */
+    static String to(Run run) {
+        return isLink(run) ? end(run, "to").map(Anchor::part).orElse("") : Naming.part(run.key());
+    }
+
+    private static Optional<Anchor> end(Run run, String word) {
+        return run.line().anchors().stream()
+                .filter(a -> a.item() == 0 && a.word().equals(word))
+                .findFirst();
+    }
+
+    /** Parts that a run leads through, in order. */
+    static List<String> through(Run run) {
+        return run.line().anchors().stream()
+                .filter(a -> a.word().equals("via"))
+                .map(Anchor::part)
+                .toList();
+    }
+
+    /** Where a feed returns, if it says so. */
+    static Optional<String> back(Run run) {
+        return run.line().anchors().stream()
+                .filter(a -> a.word().equals("return"))
+                .map(Anchor::part)
+                .findFirst();
+    }
+
+    /** A run that starts elsewhere, at a place as runs write it. */
+    static String startingAt(Run run, String place) {
+        List<String> pieces = new ArrayList<>(run.line().pieces());
+        int to = pieces.get(0).indexOf(" to ");
+        pieces.set(0, "from " + place + (to < 0 ? "" : pieces.get(0).substring(to)));
+        return String.join(",", pieces);
+    }
+
+    /** A link that ends elsewhere. */
+    static String endingAt(Run run, String place) {
+        List<String> pieces = new ArrayList<>(run.line().pieces());
+        int to = pieces.get(0).indexOf(" to ");
+        pieces.set(0, pieces.get(0).substring(0, to) + " to " + place);
+        return String.join(",", pieces);
+    }
+
+    /** A run without some of its items, and with others behind it. */
+    static String items(Run run, List<String> more, int... without) {
+        List<String> pieces = new ArrayList<>(run.line().pieces());
+        for (int i = without.length - 1; i >= 0; i--) {
+            pieces.remove(without[i]);
+        }
+        more.forEach(item -> pieces.add(" " + item));
+        return String.join(",", pieces);
+    }
+
+    /** The first word of each item, the ends of the run left out; index 0 stands for the ends. */
+    static List<String> words(RunLine line) {
+        return line.pieces().stream().map(piece -> piece.strip().split(" ", 2)[0]).toList();
+    }
+}

@@ -1,0 +1,100 @@
+package stillturning.files.move;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.edit.Naming;
+import stillturning.files.edit.UsualProtection;
+
+/** Where new things go, and how big they are, in one drawing. */
+record Site(Drawn drawn) {
+
+    static final String BUS = "bus";
+    static final String BATTERY = "battery";
+
+    private static final double MOST_BLADE_AMPS = 30;
+    private static final double MOST_AMPS = 100;
+
+    /** What runs may start at: bars, then batteries. */
+    List<String> sources() {
+        List<String> sources = new ArrayList<>(drawn.ofKind(BUS));
+        sources.addAll(drawn.ofKind(BATTERY));
+        return sources;
+    }
+
+    /** Where the pilot's hand reaches: where he has switches already, or else by what is said. */
+    String handZone(String otherwise) {
+        return drawn.ofKind("switch").stream()
+                .map(drawn::zone)
+                .findFirst()
+                .orElseGet(
+                        () ->
+                                drawn.loads().zones().stream()
+                                        .filter(this::isWithinReach)
+                                        .findFirst()
+                                        .orElse(otherwise));
+    }
+
+    private boolean isWithinReach(String zone) {
+        return drawn.loads().written().under("zones").under(zone).text("reach").isPresent();
+    }
+
+    /** Loads that are fed from a bar, in the order of the file. */
+    Set<String> fedFrom(String source) {
+        Set<String> loads = new LinkedHashSet<>();
+        for (Run feed : drawn.feeds()) {
+            if (Runs.from(feed).equals(source)) {
+                loads.add(Naming.part(feed.key()));
+            }
+        }
+        return loads;
+    }
+
+    /** Those of these that the engine's logic names. */
+    List<String> ofTheEngine(Collection<String> loads) {
+        return loads.stream().filter(drawn.engineLoads()::contains).toList();
+    }
+
+    /** Those of these that the engine can do without all at once, the last ones first. */
+    Set<String> spare(Collection<String> loads) {
+        List<String> backwards = new ArrayList<>(loads);
+        java.util.Collections.reverse(backwards);
+        Set<String> spare = new LinkedHashSet<>();
+        for (String load : backwards) {
+            Set<String> without = new LinkedHashSet<>(spare);
+            without.add(load);
+            if (drawn.study().aircraft().engine().logic().runsOn(l -> !without.contains(l))) {
+                spare.add(load);
+            }
+        }
+        return spare;
+    }
+
+    /** A fuse for all that these loads draw, as an item of a run. */
+    String fuse(Collection<String> loads) {
+        double amps =
+                loads.stream()
+                        .filter(load -> !drawn.loads().isStarter(load))
+                        .flatMap(load -> drawn.loads().amps(load).stream())
+                        .mapToDouble(a -> a)
+                        .sum();
+        Optional<String> rating = UsualProtection.rating(Math.min(amps, MOST_AMPS * 0.8));
+        boolean big = amps * 1.25 > MOST_BLADE_AMPS;
+        return "fuse " + rating.orElse("100 A") + (big ? " class high-current" : "");
+    }
+
+    /** Writes a new ground into a zone, bolted as the others are. */
+    String ground(Pen pen, String name, String zone) throws ChangeRefused {
+        return pen.add("ground", name, zone);
+    }
+
+    /** The ground at which what is in a zone returns; absent where the file names none. */
+    Optional<String> groundOf(String zone) {
+        return drawn.outline().all().under("returns").text(zone);
+    }
+}

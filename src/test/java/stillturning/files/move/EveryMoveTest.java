@@ -1,0 +1,94 @@
+package stillturning.files.move;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import stillturning.files.ReadStudy;
+import stillturning.files.StudyReader;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.value.Variation;
+import stillturning.model.Candidate;
+
+class EveryMoveTest {
+
+    private static List<Drawn> drawn(String study) {
+        StudyReader reader = StudyReader.open(Path.of("architectures", study));
+        ReadStudy read = reader.study(Variation.NONE);
+        return read.study().orElseThrow().candidates().stream()
+                .map(Candidate::id)
+                .map(id -> drawn(reader, read, id))
+                .toList();
+    }
+
+    private static Drawn drawn(StudyReader reader, ReadStudy read, String id) {
+        try {
+            return Drawn.of(reader, read, id);
+        } catch (ChangeRefused refused) {
+            throw new AssertionError(id, refused);
+        }
+    }
+
+    private static Drawn of(String study, String candidate) {
+        return drawn(study).stream()
+                .filter(d -> d.candidate().id().equals(candidate))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Every move of the small study, and of the big one so many that each kind is among them. */
+    @ParameterizedTest
+    @CsvSource({"first-steps, 1", "sandpiper, 13"})
+    void aMoveLeavesAFileThatReadsAndSaysSomethingElse(String study, int every) {
+        List<String> refused = new ArrayList<>();
+        int made = 0;
+        for (Drawn drawn : drawn(study)) {
+            List<Move> moves = Moves.of(drawn);
+            for (int i = 0; i < moves.size(); i += every) {
+                Move move = moves.get(i);
+                try {
+                    Drawn after = move.on(drawn);
+                    assertNotEquals(drawn.text().text(), after.text().text(), move.words());
+                    made++;
+                } catch (ChangeRefused e) {
+                    refused.add(drawn.candidate().id() + ": " + move + ": " + e.why());
+                }
+            }
+        }
+        assertTrue(made > 80, made + " moves");
+        assertTrue(refused.size() * 10 < made, String.join("\n", refused));
+    }
+
+    @Test
+    void aSecondPathIsWrittenAsAPersonWouldAndKeepsWhatStandsThere() throws Exception {
+        Drawn drawn = of("sandpiper", "one-battery-main-bus");
+        String before = drawn.text().text();
+        Drawn after = move(drawn, "Feed the main bus also from the battery, by a diode").on(drawn);
+        List<String> more = new ArrayList<>(after.text().text().lines().toList());
+        before.lines().forEach(more::remove);
+        assertEquals(
+                List.of(
+                        "  main-bus-diode: {is: diode, zone: nose}",
+                        "  battery-to-main-bus: from battery to main-bus, fuse 80 A class"
+                                + " high-current, via main-bus-diode"),
+                more);
+        assertTrue(before.lines().allMatch(after.text().text()::contains));
+    }
+
+    private static Move move(Drawn drawn, String words) {
+        List<String> all = new ArrayList<>();
+        for (Move move : Moves.of(drawn)) {
+            all.add(move.words());
+            if (move.words().equals(words)) {
+                return move;
+            }
+        }
+        throw new AssertionError(words + " is none of\n" + String.join("\n", all));
+    }
+}
