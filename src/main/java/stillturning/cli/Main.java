@@ -21,6 +21,7 @@ import stillturning.cli.breaking.BreakCommand;
 import stillturning.cli.check.CheckCommand;
 import stillturning.cli.decide.DecideCommand;
 import stillturning.cli.decide.ExplainCommand;
+import stillturning.cli.groundtest.GroundTestCommand;
 import stillturning.cli.joint.RunUpCommand;
 import stillturning.cli.size.SizeCommand;
 import stillturning.cli.terminal.CommandContext;
@@ -115,6 +116,7 @@ public final class Main {
                 .addSubcommand(new DecideCommand(context))
                 .addSubcommand(new BreakCommand(context))
                 .addSubcommand(new RunUpCommand(context))
+                .addSubcommand(new GroundTestCommand(context))
                 .addSubcommand(new ExplainCommand(context))
                 .addSubcommand(new SizeCommand(context))
                 .addSubcommand(new DesktopCommand(context))

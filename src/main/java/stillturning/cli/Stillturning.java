@@ -39,6 +39,7 @@ import stillturning.dossier.ProgramVersion;
             "  stillturning break my-aircraft --failure \"main bus\"",
             "  stillturning break my-aircraft --pairs",
             "  stillturning run-up my-aircraft",
+            "  stillturning ground-test my-aircraft",
             "  stillturning decide my-aircraft",
             "  stillturning explain my-aircraft",
             "  stillturning size my-aircraft",

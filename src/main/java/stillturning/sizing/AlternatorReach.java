@@ -7,7 +7,7 @@ import stillturning.model.Circuit.Placed;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element.Passage;
 import stillturning.parts.element.Element.Role;
-import stillturning.story.timeline.SteadyState;
+import stillturning.story.SteadyState;
 
 /**
  * The nets that are joined to an alternator's output in a state of the flight, by metal, diodes or

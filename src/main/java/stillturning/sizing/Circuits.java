@@ -15,7 +15,7 @@ import stillturning.parts.element.Consumer;
 import stillturning.sizing.result.WireSchedule.Circuit;
 import stillturning.sizing.result.WireSchedule.Drop;
 import stillturning.sizing.result.WireSchedule.Supply;
-import stillturning.story.timeline.SteadyState;
+import stillturning.story.SteadyState;
 
 /** What the wires of each load drop, warm, from bus to load and back. */
 final class Circuits {

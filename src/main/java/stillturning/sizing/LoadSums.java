@@ -26,8 +26,8 @@ import stillturning.sizing.result.LoadAnalysis.Taken;
 import stillturning.sizing.result.LoadAnalysis.Watts;
 import stillturning.story.Moment;
 import stillturning.story.Pilot;
+import stillturning.story.SteadyState;
 import stillturning.story.UntoldStory;
-import stillturning.story.timeline.SteadyState;
 import stillturning.story.timeline.SteadyStates;
 import stillturning.story.timeline.Timeline;
 

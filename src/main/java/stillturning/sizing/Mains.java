@@ -9,7 +9,7 @@ import stillturning.parts.Cable;
 import stillturning.parts.Wire;
 import stillturning.sizing.result.WireSchedule.Drop;
 import stillturning.sizing.result.WireSchedule.Main;
-import stillturning.story.timeline.SteadyState;
+import stillturning.story.SteadyState;
 
 /** What the wires from each source to the buses next to it drop. */
 final class Mains {

@@ -22,8 +22,8 @@ import stillturning.sizing.Subject.Rated;
 import stillturning.sizing.result.ProtectorSize;
 import stillturning.sizing.result.ProtectorSize.Fault;
 import stillturning.sizing.result.ProtectorSize.Inrush;
+import stillturning.story.SteadyState;
 import stillturning.story.UntoldStory;
-import stillturning.story.timeline.SteadyState;
 import stillturning.story.timeline.SteadyStates;
 
 /** Holds every protector against what it carries, lets through and has to interrupt. */

@@ -24,9 +24,9 @@ import stillturning.parts.element.curve.Tripping;
 import stillturning.sizing.LowBatteries.Greedy;
 import stillturning.sizing.result.Carried;
 import stillturning.story.Setting.Race;
+import stillturning.story.SteadyState;
 import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
-import stillturning.story.timeline.SteadyState;
 import stillturning.story.timeline.SteadyStates;
 import stillturning.story.timeline.SteadyStates.Course;
 

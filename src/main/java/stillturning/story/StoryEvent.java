@@ -10,6 +10,11 @@ package stillturning.story;
  */
 public record StoryEvent(double seconds, Kind kind, String part, String words, int cause) {
 
+    /** The same event, counted from a later beginning (s). */
+    public StoryEvent since(double beginning) {
+        return new StoryEvent(seconds - beginning, kind, part, words, cause);
+    }
+
     /** What sort of event. */
     public enum Kind {
         FAILURE,

@@ -142,6 +142,14 @@ class JsonSchemasTest {
     }
 
     @Test
+    void plansOfTheGroundTestKeepToTheirs() {
+        String plans = run("ground-test", "first-steps", "--json");
+        assertEquals(List.of(), faults("report/ground-test", plans));
+        JsonNode one = JsonMapper.builder().build().readTree(plans).get("plans").get(0);
+        assertTrue(!one.get("stages").isEmpty() && !one.get("notShown").isEmpty(), plans);
+    }
+
+    @Test
     void commonCausesAndTheShapeKeepToTheirs() {
         String causes = run("break", "first-steps", "--causes", "--json");
         assertEquals(List.of(), faults("report/causes", causes));

@@ -24,7 +24,17 @@ class MainTest {
     @TempDir private Path here = Path.of("");
 
     @ParameterizedTest
-    @ValueSource(strings = {"new", "check", "decide", "break", "explain", "guide", "completion"})
+    @ValueSource(
+            strings = {
+                "new",
+                "check",
+                "decide",
+                "break",
+                "ground-test",
+                "explain",
+                "guide",
+                "completion"
+            })
     void theHelpOfEveryCommandHasAnExampleAndTheExitCodes(String command) {
         Ran ran = Session.in(here).run(command, "--help");
         assertEquals(ExitCode.FINE, ran.code());
@@ -38,7 +48,8 @@ class MainTest {
     @Test
     void theProgramsHelpNamesEveryCommand() {
         String help = Session.in(here).run("--help").out();
-        for (String command : new String[] {"new", "check", "decide", "break", "explain"}) {
+        for (String command :
+                new String[] {"new", "check", "decide", "break", "ground-test", "explain"}) {
             assertTrue(help.contains("\n  " + command + " "), help);
         }
     }
@@ -75,7 +86,7 @@ class MainTest {
         assertTrue(script.startsWith("#!"), script);
         assertTrue(
                 script.contains(
-                        "new check decide break run-up explain size desktop guide completion"),
+                        "new check decide break run-up ground-test explain size desktop guide completion"),
                 script);
     }
 

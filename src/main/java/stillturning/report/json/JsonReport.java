@@ -11,6 +11,7 @@ import stillturning.assess.verdict.PhaseVerdicts;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Study;
 import stillturning.report.answer.FirstAnswer;
+import stillturning.report.groundtest.PlannedTest;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.SharedFindings;
 import stillturning.report.pair.PairQuestion;
@@ -120,6 +121,15 @@ public final class JsonReport {
      */
     public static String runUp(Study study, List<CombinedFindings> found, List<String> untold) {
         return RunUpJson.RUN_UP.text(new StudyAnswer<>(study, found, untold));
+    }
+
+    /**
+     * Plans of tests on the ground.
+     *
+     * @param untold candidates that could not be planned, with the reason
+     */
+    public static String groundTests(Study study, List<PlannedTest> plans, List<String> untold) {
+        return GroundTestJson.GROUND_TESTS.text(new StudyAnswer<>(study, plans, untold));
     }
 
     /** Common causes, and what the shape of each candidate says. */

@@ -14,6 +14,8 @@ import stillturning.parts.Part;
 import stillturning.story.Endurance;
 import stillturning.story.FirstSign;
 import stillturning.story.NormalFlight;
+import stillturning.story.SteadyState;
+import stillturning.story.SteadyState.NetVolts;
 import stillturning.story.Story.Aftermath;
 import stillturning.story.Story.EngineFate;
 import stillturning.story.StoryEvent;
@@ -22,7 +24,6 @@ import stillturning.story.device.Situation;
 import stillturning.story.device.battery.CellDevice;
 import stillturning.story.device.plant.GeneratorDevice;
 import stillturning.story.device.plant.Plant;
-import stillturning.story.timeline.SteadyState.NetVolts;
 import stillturning.story.timeline.watch.SignWatch;
 
 /** What can be read off a run at an instant. */

@@ -1,12 +1,12 @@
 package stillturning.story.timeline;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import stillturning.model.Candidate;
 import stillturning.model.failure.Failure;
@@ -21,12 +21,9 @@ import stillturning.story.Moment.Batteries;
 import stillturning.story.Moment.Span;
 import stillturning.story.MotorStart;
 import stillturning.story.NormalFlight;
-import stillturning.story.PilotView;
-import stillturning.story.Rehearsal;
-import stillturning.story.Rehearsal.Moved;
-import stillturning.story.Rehearsal.Pace;
 import stillturning.story.Snapshot;
 import stillturning.story.StartAttempt;
+import stillturning.story.SteadyState;
 import stillturning.story.Story;
 import stillturning.story.Story.Aftermath;
 import stillturning.story.Story.EngineFate;
@@ -36,6 +33,7 @@ import stillturning.story.TripContest;
 import stillturning.story.UntoldStory;
 import stillturning.story.WatchedStory;
 import stillturning.story.device.BranchLayout;
+import stillturning.story.device.Device;
 import stillturning.story.device.EventLog;
 import stillturning.story.device.Situation;
 import stillturning.story.device.battery.CellDevice;
@@ -120,11 +118,18 @@ final class Run {
 
     /** Takes over where another run came to rest. */
     void resume(Run healthy) {
+        resume(healthy, healthy.simulation::likeness);
+    }
+
+    /**
+     * Takes over where another run came to rest.
+     *
+     * @param likeness of what is to be taken over, by name
+     */
+    void resume(Run healthy, Function<String, Optional<Device>> likeness) {
         simulation
                 .devices()
-                .forEach(
-                        (name, device) ->
-                                healthy.simulation.likeness(name).ifPresent(device::adopt));
+                .forEach((name, device) -> likeness.apply(name).ifPresent(device::adopt));
         double[] volts = new double[layout.topology.nets()];
         for (int net = 0; net < volts.length; net++) {
             // nets that only a fault has come last
@@ -296,32 +301,29 @@ final class Run {
         }
     }
 
-    /**
-     * Goes through positions of levers one after the other.
-     *
-     * @param steps positions by lever, moved one after the other in their order
-     */
-    Rehearsal rehearse(Failure failure, List<Map<String, String>> steps, Pace pace)
-            throws UntoldStory {
-        inject(failure);
-        PilotViewRecorder looker = new PilotViewRecorder(crew, plant.loads(), now);
-        List<PilotView> sights = new ArrayList<>();
-        List<Moved> moved = new ArrayList<>();
-        for (Map<String, String> step : steps) {
-            looker.begin();
-            int made = 0;
-            for (Map.Entry<String, String> move : step.entrySet()) {
-                made++;
-                moved.add(new Moved(sights.size(), made, move.getKey(), happenings().size()));
-                now.levers.put(move.getKey(), move.getValue());
-                if (made < step.size()) {
-                    carryOn(now.seconds + pace.moveSeconds());
-                }
-            }
-            carryOn(now.seconds + pace.heldSeconds());
-            sights.add(looker.sight());
-        }
-        return Rehearsal.of(sights, moved, happenings());
+    /** Notes what a pilot could notice. */
+    PilotViewRecorder looker() {
+        return new PilotViewRecorder(crew, plant.loads(), now);
+    }
+
+    /** What is true at this instant. */
+    Situation now() {
+        return now;
+    }
+
+    /** What works and what the sources give at this instant. */
+    NormalFlight state() {
+        return readings.normal(List.of());
+    }
+
+    /** Every device by its name. */
+    Map<String, Device> devices() {
+        return simulation.devices();
+    }
+
+    /** The device of this name; for what only a fault has, the first of the same part. */
+    Optional<Device> like(String name) {
+        return simulation.likeness(name);
     }
 
     /** What flows at this instant. */

@@ -10,6 +10,7 @@ import stillturning.story.Moment;
 import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.Setting.Race;
+import stillturning.story.SteadyState;
 import stillturning.story.StoryEvent;
 import stillturning.story.TripContest;
 import stillturning.story.UntoldStory;

@@ -1,5 +1,6 @@
 package stillturning.story.timeline;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -22,6 +23,7 @@ import stillturning.story.Rehearsal.Pace;
 import stillturning.story.Setting;
 import stillturning.story.Setting.Propeller;
 import stillturning.story.Snapshot;
+import stillturning.story.Spell;
 import stillturning.story.StartAttempt;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
@@ -43,6 +45,8 @@ public final class Timeline {
 
     /** How long one tries to get it running again (s). A guess. */
     private static final double PATIENCE_SECONDS = 60;
+
+    private static final Failure NOTHING = new Failure("nothing", List.of(), Map.of());
 
     private final Study study;
     private final Moment moment;
@@ -330,7 +334,27 @@ public final class Timeline {
     public Rehearsal rehearse(Failure failure, List<Map<String, String>> steps, Pace pace)
             throws UntoldStory {
         Run run = after(failure, Setting.with(Pilot.NEVER).with(Propeller.STANDS));
-        return run.rehearse(failure, steps, pace);
+        return Bench.rehearse(run, failure, steps, pace);
+    }
+
+    /**
+     * What there is to see and to measure on the ground while the candidate is held in one
+     * condition after the other, each beginning where the last ended; nobody follows a procedure.
+     *
+     * @throws UntoldStory if a state on the way cannot be computed
+     */
+    public List<Spell> hold(List<Spell.Condition> conditions) throws UntoldStory {
+        Setting setting = Setting.with(Pilot.NEVER).with(Propeller.STANDS);
+        Bench bench =
+                new Bench(
+                        candidate,
+                        healthy,
+                        hits -> new Run(candidate, layouts.after(hits), scene(NOTHING, setting)));
+        List<Spell> spells = new ArrayList<>();
+        for (Spell.Condition condition : conditions) {
+            spells.add(bench.hold(condition));
+        }
+        return List.copyOf(spells);
     }
 
     private FlightConditions scene(Failure failure, Setting setting) {

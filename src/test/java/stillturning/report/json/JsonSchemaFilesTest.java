@@ -37,6 +37,7 @@ class JsonSchemaFilesTest {
                 Map.entry("pairs", PairsJson.PAIRS),
                 Map.entry("latent", RunUpJson.LATENT),
                 Map.entry("run-up", RunUpJson.RUN_UP),
+                Map.entry("ground-test", GroundTestJson.GROUND_TESTS),
                 Map.entry("causes", CausesJson.CAUSES));
     }
 

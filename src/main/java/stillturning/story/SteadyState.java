@@ -1,4 +1,4 @@
-package stillturning.story.timeline;
+package stillturning.story;
 
 import java.util.Collections;
 import java.util.List;

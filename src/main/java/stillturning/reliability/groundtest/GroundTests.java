@@ -1,0 +1,171 @@
+package stillturning.reliability.groundtest;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.model.Zone;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.reliability.groundtest.NotShown.Why;
+import stillturning.reliability.groundtest.Trials.Found;
+import stillturning.story.Spell;
+import stillturning.story.UntoldStory;
+
+/** Finds what can be shown of a candidate on the ground, and puts it in an order. */
+public final class GroundTests {
+
+    private final Study study;
+    private final Candidate candidate;
+    private final Likeness likeness;
+    private final List<Hand> hands;
+    private final List<Failure> singles;
+    private final Map<String, Found> missing = new LinkedHashMap<>();
+
+    /** What shows some failures in a configuration. */
+    record Showing(Hand hand, Optional<String> on) {}
+
+    private GroundTests(Study study, Candidate candidate) {
+        this.study = study;
+        this.candidate = candidate;
+        this.likeness = new Likeness(candidate);
+        this.hands = Hands.of(candidate);
+        this.singles = FailureCatalogue.singlesOf(candidate);
+    }
+
+    /**
+     * The plan of a candidate: steps with the engine at rest first, then those with it running.
+     *
+     * @throws UntoldStory if the candidate has no steady state with nothing wrong, or the plan
+     *     cannot be played to its end
+     */
+    public static GroundTest of(Study study, Candidate candidate) throws UntoldStory {
+        return new GroundTests(study, candidate).plan();
+    }
+
+    private GroundTest plan() throws UntoldStory {
+        Rig rest = Rig.of(study, candidate, Configuration.ENGINE_STOPPED);
+        Rig running = Rig.of(study, candidate, Configuration.ENGINE_RUNNING);
+        singles.forEach(f -> missing.put(f.name(), Found.not(Why.OPENS_NOTHING)));
+        Map<Showing, List<String>> atRest = shown(rest, hands);
+        Map<Showing, List<String>> whileRunning =
+                shown(running, hands.stream().filter(Hand::whileItTurns).toList());
+        Staging staging = new Staging(study, candidate);
+        List<Stage> stages = new ArrayList<>(staging.stages(rest, ordered(atRest), 1));
+        int next = 1 + stages.stream().mapToInt(stage -> stage.steps().size()).sum();
+        stages.addAll(staging.stages(running, ordered(whileRunning), next));
+        return new GroundTest(
+                candidate.id(),
+                study.goals().runUp().name(),
+                rest.pace(),
+                stages,
+                missing.entrySet().stream()
+                        .filter(e -> e.getValue().hand().isEmpty())
+                        .map(e -> new NotShown(e.getKey(), e.getValue().why(), e.getValue().harm()))
+                        .toList());
+    }
+
+    /** Names of failures by what shows them in a configuration. */
+    private Map<Showing, List<String>> shown(Rig rig, List<Hand> possible) throws UntoldStory {
+        Map<Showing, List<String>> shown = new LinkedHashMap<>();
+        Trials usual = trials(rig, possible, Optional.empty());
+        note(usual, rig, Optional.empty(), singles, shown);
+        for (String load : rig.off()) {
+            Optional<String> on = Optional.of(load);
+            Spell with = rig.tried(List.of(rig.intact("begins", on))).get(0);
+            List<Failure> fed =
+                    singles.stream()
+                            .filter(f -> missing.get(f.name()).hand().isEmpty())
+                            .filter(f -> feeds(f, usual.before(), with))
+                            .toList();
+            if (!fed.isEmpty()) {
+                List<Hand> there =
+                        possible.stream()
+                                .filter(h -> flows(h.part(), usual.before(), with))
+                                .toList();
+                note(trials(rig, there, on), rig, on, fed, shown);
+            }
+        }
+        return shown;
+    }
+
+    private Trials trials(Rig rig, List<Hand> possible, Optional<String> on) throws UntoldStory {
+        return new Trials(rig, likeness, possible, on, study.aircraft().engine().logic().loads());
+    }
+
+    private boolean feeds(Failure failure, Spell without, Spell with) {
+        return failure.hits().stream().anyMatch(hit -> flows(hit.part(), without, with));
+    }
+
+    /** Whether more flows in a part because a load is on. */
+    private boolean flows(String part, Spell without, Spell with) {
+        return candidate.part(part).orElseThrow().elements().stream()
+                .anyMatch(e -> !near(without, with, part, e.name()));
+    }
+
+    private static boolean near(Spell one, Spell other, String part, String element) {
+        return Math.abs(one.flow().amps(part, element) - other.flow().amps(part, element)) < 0.1;
+    }
+
+    private void note(
+            Trials trials,
+            Rig rig,
+            Optional<String> on,
+            List<Failure> failures,
+            Map<Showing, List<String>> shown) {
+        List<Map.Entry<Failure, Found>> all =
+                failures.parallelStream()
+                        .filter(f -> !opened(f).isEmpty())
+                        .map(f -> Map.entry(f, trials.of(f.hits().get(0), opened(f))))
+                        .toList();
+        for (Map.Entry<Failure, Found> one : all) {
+            String name = one.getKey().name();
+            Found found = one.getValue();
+            boolean first = missing.get(name).hand().isEmpty();
+            found.hand()
+                    .filter(hand -> first || (running(rig) && trials.concernsTheEngine(hand)))
+                    .ifPresent(
+                            hand ->
+                                    shown.computeIfAbsent(
+                                                    new Showing(hand, on), s -> new ArrayList<>())
+                                            .add(name));
+            if (first && tellsMore(found, missing.get(name))) {
+                missing.put(name, found);
+            }
+        }
+    }
+
+    private static boolean running(Rig rig) {
+        return rig.configuration() == Configuration.ENGINE_RUNNING;
+    }
+
+    private static boolean tellsMore(Found found, Found before) {
+        return found.hand().isPresent()
+                || before.why() == Why.OPENS_NOTHING
+                || before.why() == Why.NOTHING_CHANGES;
+    }
+
+    private static Set<String> opened(Failure failure) {
+        return Hands.opened(failure.hits().get(0).mode());
+    }
+
+    /** From place to place, in the order of the study; there in the order of the candidate. */
+    private List<Map.Entry<Showing, List<String>>> ordered(Map<Showing, List<String>> shown) {
+        List<String> zones = study.aircraft().zones().stream().map(Zone::name).toList();
+        return shown.entrySet().stream()
+                .sorted(
+                        Comparator.<Map.Entry<Showing, List<String>>>comparingInt(
+                                        e -> zones.indexOf(zone(e.getKey().hand())))
+                                .thenComparingInt(e -> hands.indexOf(e.getKey().hand())))
+                .toList();
+    }
+
+    private String zone(Hand hand) {
+        return candidate.part(hand.part()).orElseThrow().tag().zone();
+    }
+}

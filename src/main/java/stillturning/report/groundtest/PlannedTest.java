@@ -1,0 +1,43 @@
+package stillturning.report.groundtest;
+
+import java.util.List;
+import java.util.stream.Stream;
+import stillturning.model.Candidate;
+import stillturning.reliability.groundtest.GroundTest;
+import stillturning.reliability.groundtest.Reading;
+import stillturning.reliability.groundtest.Stage;
+import stillturning.reliability.groundtest.Step;
+
+/**
+ * The plan of a candidate, and what the engine needs.
+ *
+ * @param engineLoads loads that the engine may need, in the study's order
+ */
+public record PlannedTest(Candidate candidate, List<String> engineLoads, GroundTest plan) {
+
+    /**
+     * A reading of a step; before the first step of a stage one has no step.
+     *
+     * @param step its number; 0 for none
+     */
+    public record Asked(Stage stage, int step, Reading reading) {}
+
+    public PlannedTest {
+        engineLoads = List.copyOf(engineLoads);
+    }
+
+    /** Every reading, in the order in which they are taken. */
+    public List<Asked> readings() {
+        return plan.stages().stream()
+                .flatMap(
+                        stage ->
+                                Stream.concat(
+                                        stage.readings().stream().map(r -> new Asked(stage, 0, r)),
+                                        stage.steps().stream().flatMap(s -> of(stage, s))))
+                .toList();
+    }
+
+    private static Stream<Asked> of(Stage stage, Step step) {
+        return step.readings().stream().map(r -> new Asked(stage, step.number(), r));
+    }
+}

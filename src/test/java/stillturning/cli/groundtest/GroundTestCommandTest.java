@@ -1,0 +1,79 @@
+package stillturning.cli.groundtest;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.cli.Session;
+import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.ExitCode;
+import tools.jackson.databind.JsonNode;
+
+/** The plan of the ground test, as somebody asks for it. */
+class GroundTestCommandTest {
+
+    private static final String[] ASK = {"ground-test", "small", "--candidate", "one-bus"};
+
+    @TempDir private Path here;
+
+    @BeforeEach
+    void copyTheSmallStudy() {
+        Session.in(here).copyOfFirstSteps("small");
+    }
+
+    private Ran run(String... more) {
+        List<String> words = new ArrayList<>(List.of(ASK));
+        words.addAll(List.of(more));
+        Ran ran = Session.in(here).run(words.toArray(String[]::new));
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+        return ran;
+    }
+
+    /** One bar feeds everything: its only battery lead takes all of it along. */
+    @Test
+    void thePlanSaysWhatToDoWhatMustHappenAndWhatMustRead() {
+        String told = run().out();
+        assertTrue(told.contains("Stage 1: engine at rest"), told);
+        assertTrue(told.contains("none of the"), told);
+        assertTrue(told.contains("take out battery"), told);
+        assertTrue(told.contains("____ V"), told);
+        assertTrue(told.contains("chafed to ground"), told);
+        assertTrue(told.contains("An aid for comparing designs"), told);
+        assertTrue(told.lines().allMatch(line -> line.length() <= 100), told);
+    }
+
+    /** What people, spreadsheets and programs read is the same plan. */
+    @Test
+    void theTablesHoldEveryReadingAndEveryFailureOfTheJson() {
+        JsonNode plan = Session.tree(run("--json", "--csv", "test").out()).get("plans").get(0);
+        int readings = 0;
+        Set<String> failures = new TreeSet<>();
+        for (JsonNode stage : plan.get("stages")) {
+            readings += stage.get("readings").size();
+            for (JsonNode step : stage.get("steps")) {
+                readings += step.get("readings").size();
+                step.get("shows").forEach(name -> failures.add(name.stringValue()));
+            }
+        }
+        plan.get("notShown").forEach(not -> failures.add(not.get("failure").stringValue()));
+        Path folder = here.resolve("test");
+        String form = Session.text(folder.resolve("ground-test.csv"));
+        assertEquals(readings + 1, form.lines().count());
+        assertTrue(
+                form.startsWith(
+                        "candidate,step,aircraft,do,must happen,measure,unit,predicted,least,most,"
+                                + "measured,happened\r\n"),
+                form);
+        String shown = Session.text(folder.resolve("ground-test-failures.csv"));
+        assertEquals(failures.size() + 1, shown.lines().count());
+        assertTrue(Files.exists(folder));
+    }
+}
