@@ -9,4 +9,6 @@ for %%w in (%*) do (
 )
 set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
+rem a release brings a Java of its own
+if exist "%~dp0runtime\bin\java.exe" set "JAVA=%~dp0runtime\bin\java"
 "%JAVA%" %FLAGS% -jar "%~dp0stillturning.jar" %*

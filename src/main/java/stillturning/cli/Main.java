@@ -9,12 +9,15 @@ import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.Writer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import stillturning.cli.breaking.BreakCommand;
@@ -109,6 +112,20 @@ public final class Main {
         }
     }
 
+    /** What the commands, their options and their words are, for a manual made from it. */
+    public static CommandSpec definition() {
+        PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+        CommandContext context =
+                new CommandContext(
+                        nowhere,
+                        nowhere,
+                        new BufferedReader(Reader.nullReader()),
+                        false,
+                        false,
+                        Path.of(""));
+        return commandLine(new Stillturning(), context).getCommandSpec();
+    }
+
     private static CommandLine commandLine(Stillturning program, CommandContext context) {
         return new CommandLine(program)
                 .addSubcommand(new NewCommand(context))
@@ -121,6 +138,7 @@ public final class Main {
                 .addSubcommand(new SizeCommand(context))
                 .addSubcommand(new DesktopCommand(context))
                 .addSubcommand(new GuideCommand(context))
+                .addSubcommand(new SchemaCommand(context))
                 .addSubcommand(new CompletionCommand(context))
                 .setOut(context.out())
                 .setErr(context.err())

@@ -45,6 +45,7 @@ import stillturning.dossier.ProgramVersion;
             "  stillturning size my-aircraft",
             "  stillturning desktop my-aircraft",
             "  stillturning guide",
+            "  stillturning schema candidate",
             "",
             "STUDY is a folder with a study.yaml; a bare name is also looked for in architectures/."
         })

@@ -33,6 +33,7 @@ class MainTest {
                 "ground-test",
                 "explain",
                 "guide",
+                "schema",
                 "completion"
             })
     void theHelpOfEveryCommandHasAnExampleAndTheExitCodes(String command) {
@@ -86,7 +87,8 @@ class MainTest {
         assertTrue(script.startsWith("#!"), script);
         assertTrue(
                 script.contains(
-                        "new check decide break run-up ground-test explain size desktop guide completion"),
+                        "new check decide break run-up ground-test explain size desktop guide"
+                                + " schema completion"),
                 script);
     }
 

@@ -161,7 +161,7 @@ public final class StartArea implements Area {
         Node sample =
                 card(
                         "Sandpiper, a demo",
-                        "An invented two-seat amphibian with six layouts, all its values and the"
+                        "An invented two-seat amphibian with seven layouts, all its values and the"
                                 + " builder's reasons. A copy of your own: change what you like.",
                         demo);
         Button folder =

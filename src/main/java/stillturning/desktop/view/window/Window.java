@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -15,6 +16,7 @@ import javafx.application.Platform;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
+import javafx.scene.image.Image;
 import javafx.scene.input.Dragboard;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
@@ -110,6 +112,7 @@ public final class Window {
 
     private void place() {
         stage.setTitle("Stillturning");
+        stage.getIcons().add(icon());
         settings.get()
                 .window()
                 .ifPresent(
@@ -307,5 +310,12 @@ public final class Window {
                                     + unwritable.getMessage()
                                     + "); they hold until the program ends."));
         }
+    }
+
+    private static Image icon() {
+        String resource = "/stillturning/desktop/view/icon.png";
+        return new Image(
+                Objects.requireNonNull(Window.class.getResource(resource), resource)
+                        .toExternalForm());
     }
 }
