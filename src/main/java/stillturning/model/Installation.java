@@ -1,9 +1,11 @@
 package stillturning.model;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import stillturning.model.Chances.Shared;
 
 /**
  * How wires are laid, and what parts are rated for: asked only when sizes are checked, so no story
@@ -63,19 +65,51 @@ public record Installation(
      * @param armMetres distance behind the datum of parts that state their own (m)
      * @param ratedAmps rating of switches and contactors (A)
      * @param interruptAmps largest current that a protector can interrupt (A)
+     * @param ways where wires go
      */
     public record Fit(
             Map<String, Lay> wires,
             Map<String, Double> armMetres,
             Map<String, Double> ratedAmps,
-            Map<String, Double> interruptAmps) {
+            Map<String, Double> interruptAmps,
+            Ways ways) {
         public static final Fit UNKNOWN = new Fit(Map.of(), Map.of(), Map.of(), Map.of());
+
+        /** One of which nobody says where its wires go. */
+        public Fit(
+                Map<String, Lay> wires,
+                Map<String, Double> armMetres,
+                Map<String, Double> ratedAmps,
+                Map<String, Double> interruptAmps) {
+            this(wires, armMetres, ratedAmps, interruptAmps, Ways.UNKNOWN);
+        }
+
+        /** The same, with where its wires go. */
+        public Fit going(Ways other) {
+            return new Fit(wires, armMetres, ratedAmps, interruptAmps, other);
+        }
 
         public Fit {
             wires = Ordered.copyOf(wires);
             armMetres = Ordered.copyOf(armMetres);
             ratedAmps = Ordered.copyOf(ratedAmps);
             interruptAmps = Ordered.copyOf(interruptAmps);
+        }
+    }
+
+    /**
+     * Where wires go.
+     *
+     * @param zones that a wire passes, from its end a to its end b, both included; by wire
+     * @param shared holes and bundles, as the builder says
+     */
+    public record Ways(Map<String, List<String>> zones, List<Shared> shared) {
+        /** Nobody says anything. */
+        public static final Ways UNKNOWN = new Ways(Map.of(), List.of());
+
+        public Ways {
+            zones = Ordered.copyOf(zones);
+            shared = List.copyOf(shared);
         }
     }
 

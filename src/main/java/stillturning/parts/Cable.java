@@ -83,10 +83,21 @@ public record Cable(
         return squareMetres() * COPPER_KILOGRAMS_PER_CUBIC_METRE;
     }
 
+    /**
+     * Diameter over the insulation (m). From memory, AWG 20 and 16 of this kind measure 1.5 and 1.9
+     * mm.
+     */
+    public double outsideMetres() {
+        return strandedMetres() + 2 * WALL_METRES;
+    }
+
+    private double strandedMetres() {
+        return STRANDING * Math.sqrt(4 * squareMetres() / Math.PI);
+    }
+
     /** Weight with insulation (kg/m); a 15 % band, since no published weight could be read. */
     public double kilogramsPerMetre() {
-        double diameter = STRANDING * Math.sqrt(4 * squareMetres() / Math.PI);
-        double insulation = Math.PI * WALL_METRES * (diameter + WALL_METRES);
+        double insulation = Math.PI * WALL_METRES * (strandedMetres() + WALL_METRES);
         return conductorKilogramsPerMetre() + insulation * ETFE_KILOGRAMS_PER_CUBIC_METRE;
     }
 

@@ -74,7 +74,7 @@ public final class Sizing {
                                 installation.fit(candidate.id()).wires(),
                                 candidate),
                         survey);
-        WireSchedule wires = new WireSizing(subject).schedule();
+        WireSchedule wires = new WireSizing(subject).schedule(reach == SurveyDepth.SINGLE_FAILURES);
         Devices devices =
                 new Devices(new ProtectorSizing(subject).all(), new ContactSizing(subject).all());
         LoadAnalysis loads = new LoadSums(subject).analysis();

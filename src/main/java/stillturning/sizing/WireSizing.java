@@ -23,6 +23,7 @@ import stillturning.sizing.result.WireSize.Capability;
 import stillturning.sizing.result.WireSize.Ends;
 import stillturning.sizing.result.WireSize.Guard;
 import stillturning.story.StoryEvent;
+import stillturning.story.UntoldStory;
 
 /** Holds every wire against what it carries, what protects it, and what it may drop. */
 final class WireSizing {
@@ -43,9 +44,19 @@ final class WireSizing {
         this.allMains = mains.all();
     }
 
-    WireSchedule schedule() {
+    /**
+     * All of it.
+     *
+     * @param together whether it is also asked where wires pass together
+     * @throws UntoldStory if the candidate has no steady state with nothing wrong
+     */
+    WireSchedule schedule(boolean together) throws UntoldStory {
+        List<WireSize> sizes = subject.candidate().wires().map(this::size).toList();
         return new WireSchedule(
-                subject.candidate().wires().map(this::size).toList(), allCircuits, allMains);
+                sizes,
+                allCircuits,
+                allMains,
+                together ? new Passages(subject, sizes).all() : List.of());
     }
 
     private WireSize size(Wire wire) {

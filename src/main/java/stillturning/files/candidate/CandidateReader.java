@@ -18,6 +18,7 @@ import stillturning.model.Chances.Odds;
 import stillturning.model.Cockpit;
 import stillturning.model.HalfDrawn;
 import stillturning.model.Installation.Fit;
+import stillturning.model.Installation.Ways;
 import stillturning.model.Join;
 import stillturning.model.LoadNeed;
 import stillturning.model.Terminal;
@@ -143,6 +144,7 @@ public final class CandidateReader {
         fit = InstallationReader.fit(candidate, assembly, report, ledger);
         chooseGauges(runs);
         odds = new OddsReader(candidate, expanded, assembly, report).read(chances, frame);
+        fit = fit.going(new Ways(odds.routes(), odds.shared()));
         WiringChecks wiring = new WiringChecks(assembly, report);
         boolean wired = report.isClean() && assembly.isComplete();
         Map<Terminal, Spot> fed = wiring.fedInputs(runs.fed());

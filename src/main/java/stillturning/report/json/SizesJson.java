@@ -9,6 +9,7 @@ import stillturning.quantity.UnitSystem;
 import stillturning.report.sizes.FindingWords;
 import stillturning.report.sizes.LoadTables;
 import stillturning.report.sizes.Purchases;
+import stillturning.report.sizes.RouteTables;
 import stillturning.report.sizes.WireTables;
 import stillturning.sizing.result.Carried;
 import stillturning.sizing.result.ContactSize;
@@ -115,7 +116,8 @@ final class SizesJson {
             JsonShape.<WireSchedule>named("wires")
                     .list("wires", WIRE, WireSchedule::wires)
                     .rows("circuits", WireTables.DROPS, WireSchedule::circuits)
-                    .rows("mains", WireTables.MAINS, WireSchedule::mains);
+                    .rows("mains", WireTables.MAINS, WireSchedule::mains)
+                    .rows("passages", RouteTables.PASSAGES, WireSchedule::passages);
 
     private static final JsonShape<ProtectorSize> PROTECTOR =
             JsonShape.<ProtectorSize>named("protector")

@@ -34,6 +34,8 @@ public final class SizeTables {
                 WireTables.wires(report, made),
                 WireTables.drops(report, made),
                 WireTables.mains(report, made),
+                RouteTables.passages(report, made),
+                RouteTables.company(report, made),
                 DeviceTables.protectors(report, made),
                 DeviceTables.contacts(report, made),
                 DeviceTables.cranking(report, made),

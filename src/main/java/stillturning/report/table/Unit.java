@@ -16,6 +16,8 @@ public enum Unit {
     PERCENT("%", 0.01),
     /** Length of wire. */
     LENGTH(new Scale("m", 1, 2), new Scale("ft", 0.3048, 2)),
+    /** A diameter, a radius. */
+    BORE(new Scale("mm", 0.001, 1), new Scale("in", 0.0254, 2)),
     MASS(new Scale("kg", 1, 3), new Scale("lb", 0.45359237, 3)),
     /** Distance behind the datum. */
     ARM(new Scale("m", 1, 2), new Scale("in", 0.0254, 1)),

@@ -4,12 +4,14 @@ import java.util.List;
 import stillturning.model.wiring.Limits;
 
 /**
- * All wires, and what they drop.
+ * All wires, what they drop, and where they pass.
  *
  * @param circuits each input of each load
  * @param mains each source and each bus that it feeds without another bus between
+ * @param passages where wires pass together; none where only a quick look was taken
  */
-public record WireSchedule(List<WireSize> wires, List<Circuit> circuits, List<Main> mains) {
+public record WireSchedule(
+        List<WireSize> wires, List<Circuit> circuits, List<Main> mains, List<Passage> passages) {
 
     /**
      * The wires from a bus to a load and back.
@@ -63,5 +65,6 @@ public record WireSchedule(List<WireSize> wires, List<Circuit> circuits, List<Ma
         wires = List.copyOf(wires);
         circuits = List.copyOf(circuits);
         mains = List.copyOf(mains);
+        passages = List.copyOf(passages);
     }
 }
