@@ -48,6 +48,7 @@ final class NodalEquations {
     private boolean sourcesChanged;
 
     private final double[] emf;
+    private final double[] ownEmf;
     private boolean lawsChanged = true;
     private boolean pathsChanged = true;
     private double extraLeak;
@@ -81,6 +82,7 @@ final class NodalEquations {
         curvedSiemens = new double[count];
         converter = new int[count];
         emf = new double[reference + 1];
+        ownEmf = Arrays.stream(laws).mapToDouble(BranchLaw::emfVolts).toArray();
         amps = new double[count];
         siemens = new double[topology.slots()];
         Arrays.stream(laws).forEach(this::requireOutput);
@@ -102,6 +104,7 @@ final class NodalEquations {
             lawsChanged = true;
         }
         laws[branch] = law;
+        ownEmf[branch] = law.emfVolts();
         return true;
     }
 
@@ -357,17 +360,19 @@ final class NodalEquations {
 
     private void highestEmf() {
         Arrays.fill(emf, 0.0);
-        for (int b = 0; b < laws.length; b++) {
-            int island = islands.islandOf(from[b]);
-            emf[island] = Math.max(emf[island], laws[b].emfVolts());
+        for (int b = 0; b < ownEmf.length; b++) {
+            if (ownEmf[b] > 0.0) {
+                int island = islands.islandOf(from[b]);
+                emf[island] = Math.max(emf[island], ownEmf[b]);
+            }
         }
     }
 
     /** No two nets of a passive network with these sources can be further apart (V). */
     double widestVolts() {
         double sum = 0.0;
-        for (BranchLaw law : laws) {
-            sum += law.emfVolts();
+        for (double volts : ownEmf) {
+            sum += volts;
         }
         return sum;
     }
