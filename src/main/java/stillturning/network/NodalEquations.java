@@ -93,6 +93,10 @@ final class NodalEquations {
         return laws[branch];
     }
 
+    BranchLaw[] laws() {
+        return laws.clone();
+    }
+
     /** Sets a law; whether that changed anything. */
     boolean law(int branch, BranchLaw law) {
         BranchChecks.index("branch", branch, laws.length);

@@ -9,6 +9,7 @@ import stillturning.network.law.BranchLaw;
  */
 public final class NodalSolver {
     private final Topology topology;
+    private final BranchEnds ends;
     private final NodalEquations equations;
     private final Newton newton;
     private final int[] from;
@@ -28,16 +29,29 @@ public final class NodalSolver {
      * @throws IllegalArgumentException if the arrays differ in length, or a branch does not fit
      */
     public NodalSolver(Topology topology, int[] from, int[] to, BranchLaw[] laws) {
-        if (from.length != laws.length || to.length != laws.length) {
+        this(topology, ends(topology, from, to, laws.length), laws);
+    }
+
+    private static BranchEnds ends(Topology topology, int[] from, int[] to, int laws) {
+        if (from.length != laws || to.length != laws) {
             throw new IllegalArgumentException(
-                    from.length + " starts, " + to.length + " ends and " + laws.length + " laws");
+                    from.length + " starts, " + to.length + " ends and " + laws + " laws");
         }
+        return new BranchEnds(topology, from, to);
+    }
+
+    private NodalSolver(Topology topology, BranchEnds ends, BranchLaw[] laws) {
         this.topology = topology;
-        BranchEnds ends = new BranchEnds(topology, from, to);
+        this.ends = ends;
         equations = new NodalEquations(topology, ends, laws);
         newton = new Newton(equations, topology);
-        this.from = ends.from;
-        this.to = ends.to;
+        from = ends.from;
+        to = ends.to;
+    }
+
+    /** A solver of the same network with the same laws, cold. */
+    public NodalSolver another() {
+        return new NodalSolver(topology, ends, equations.laws());
     }
 
     /** Replaces the law of a branch. */
@@ -68,6 +82,25 @@ public final class NodalSolver {
             }
             newton.volts()[topology.position[net]] = volts[net] - volts[0];
         }
+        changed = true;
+        warm = true;
+        known = 0;
+    }
+
+    /**
+     * Takes over laws and voltages of another solver of the same network, to ask what other laws
+     * would do while that one stays as it is.
+     *
+     * @throws IllegalArgumentException if it is a solver of another network
+     */
+    public void follow(NodalSolver other) {
+        if (!other.ends.equals(ends)) {
+            throw new IllegalArgumentException("a solver of another network");
+        }
+        for (int branch = 0; branch < from.length; branch++) {
+            law(branch, other.equations.law(branch));
+        }
+        System.arraycopy(other.newton.volts(), 0, newton.volts(), 0, topology.nets());
         changed = true;
         warm = true;
         known = 0;

@@ -20,7 +20,9 @@ import stillturning.story.UntoldStory;
 /** What is true at this instant of one run, shared by its devices. */
 public final class Situation {
 
-    public final NodalSolver solver;
+    /** Where voltages and currents are read. */
+    public NodalSolver solver;
+
     public final Aircraft aircraft;
     public final Map<String, String> levers = new HashMap<>();
     public final Set<String> shed = new HashSet<>();

@@ -9,10 +9,10 @@ import java.util.stream.Stream;
 import stillturning.model.EngineLogic;
 import stillturning.model.Phase;
 import stillturning.network.NoOperatingPoint;
+import stillturning.network.NodalSolver;
 import stillturning.network.law.BranchLaw;
 import stillturning.story.FirstSign;
 import stillturning.story.MotorStart;
-import stillturning.story.UntoldStory;
 import stillturning.story.device.Device;
 import stillturning.story.device.Situation;
 
@@ -49,6 +49,10 @@ public final class WorstStart {
     private final double enoughSeconds;
     private final Supplier<Optional<FirstSign>> signs;
     private final Device[] devices;
+
+    /** The same network, with what a start would make of it. */
+    private final NodalSolver supposed;
+
     private final Map<String, Moment> first = new LinkedHashMap<>();
     private final Map<String, Moment> deepest = new LinkedHashMap<>();
     private int events = -1;
@@ -85,6 +89,7 @@ public final class WorstStart {
         this.generators = plant.all(GeneratorDevice.class).toArray(GeneratorDevice[]::new);
         this.generating = new BranchLaw[generators.length];
         this.standing = new BranchLaw[generators.length];
+        this.supposed = now.solver.another();
         this.devices = plant.devices().values().toArray(Device[]::new);
     }
 
@@ -97,12 +102,8 @@ public final class WorstStart {
                 .toList();
     }
 
-    /**
-     * Asks about this instant, if it is due. The network is solved and is left as it was.
-     *
-     * @throws UntoldStory if it cannot be solved again as it was
-     */
-    public void look() throws UntoldStory {
+    /** Asks about this instant, if it is due. The network is solved and is left as it is. */
+    public void look() {
         if (motors.isEmpty() || !due() || !needs.runsOn(this::works)) {
             return;
         }
@@ -114,12 +115,11 @@ public final class WorstStart {
             generating[i] = now.solver.law(generators[i].branch());
             standing[i] = generators[i].standing();
         }
+        NodalSolver real = now.solver;
+        supposed.follow(real);
+        now.solver = supposed;
         asked.forEach(this::ask);
-        try {
-            now.solver.solve();
-        } catch (NoOperatingPoint e) {
-            throw now.untold(e, plant.partAt(e.branch()));
-        }
+        now.solver = real;
     }
 
     /** When the next instant is due at the latest (s); infinite where none is. */
@@ -157,7 +157,7 @@ public final class WorstStart {
         return later.stream().anyMatch(motor::runsIn);
     }
 
-    /** Leaves the laws as they were, and the network solved with others. */
+    /** Leaves the laws as they were. */
     private void ask(SupplyDevice motor) {
         BranchLaw before = now.solver.law(motor.branch());
         double plenty = 0;
