@@ -25,12 +25,16 @@ public final class BranchLayout {
     public final int[] to;
     public final Topology topology;
 
+    /** What is known of states of the network, whichever of the candidate's parts have failed. */
+    public final Answers answers;
+
     /**
      * Lays a circuit out.
      *
-     * @param known an analysis to take over where the structure is the same
+     * @param intact the layout of the same candidate with nothing wrong: what is known of it is
+     *     taken over, and its analysis where the structure is the same
      */
-    public BranchLayout(Circuit circuit, Optional<Topology> known) {
+    public BranchLayout(Circuit circuit, Optional<BranchLayout> intact) {
         List<Seat> seated = new ArrayList<>();
         List<int[]> ends = new ArrayList<>();
         for (Placed placed : circuit.placed()) {
@@ -43,8 +47,10 @@ public final class BranchLayout {
         seats = List.copyOf(seated);
         from = ends.stream().mapToInt(e -> e[0]).toArray();
         to = ends.stream().mapToInt(e -> e[1]).toArray();
+        answers = intact.map(layout -> layout.answers).orElseGet(Answers::new);
         topology =
-                known.filter(topology -> fits(circuit.nets(), topology))
+                intact.map(layout -> layout.topology)
+                        .filter(known -> fits(circuit.nets(), known))
                         .orElseGet(() -> Topology.of(circuit.nets(), from, to, straight()));
     }
 

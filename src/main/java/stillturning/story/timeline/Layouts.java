@@ -7,7 +7,6 @@ import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Circuit;
-import stillturning.network.Topology;
 import stillturning.story.device.BranchLayout;
 
 /**
@@ -21,7 +20,7 @@ final class Layouts {
 
     private final Candidate candidate;
     private final Circuit intact;
-    private final Topology topology;
+    private final BranchLayout healthy;
     private final Deque<Kept> kept = new ArrayDeque<>();
 
     /** What is left of a circuit, as one run after the other may use it. */
@@ -40,7 +39,7 @@ final class Layouts {
     Layouts(Candidate candidate, Laid healthy) {
         this.candidate = candidate;
         this.intact = healthy.circuit;
-        this.topology = healthy.layout.topology;
+        this.healthy = healthy.layout;
     }
 
     Laid after(List<Hit> hits) {
@@ -49,7 +48,7 @@ final class Layouts {
 
     private Laid laid(List<Hit> hits) {
         Circuit circuit = intact.failed(candidate, hits);
-        return new Laid(circuit, new BranchLayout(circuit, Optional.of(topology)));
+        return new Laid(circuit, new BranchLayout(circuit, Optional.of(healthy)));
     }
 
     private synchronized Optional<Laid> known(List<Hit> hits) {

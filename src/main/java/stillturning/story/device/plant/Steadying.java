@@ -29,25 +29,25 @@ import stillturning.story.device.Situation;
  * What results is the incremental resistance seen from the alternator; {@link
  * Generator#steadyingOhms} says how large it may be.
  *
- * <p>It hangs on nothing but which branches conduct, and is computed anew only when that changes.
+ * <p>It hangs on nothing but which branches conduct, and is computed only once for each set of them.
  */
 final class Steadying {
-
-    /** Takes no part in a change. */
-    private static final BranchLaw ASIDE = new Open();
 
     /** What is left of the voltage where the network has half the largest resistance. */
     private static final double DOUBTED_FROM = 1.0 / 3;
 
-    /** The same where it has twice that. */
+    /** Where it has the largest, and where rounding does not say that it has more. */
+    private static final double STEADIED = 0.5 + 1e-9;
+
+    /** Where it has twice that. */
     private static final double DOUBTED_TO = 2.0 / 3;
 
+    private final BranchLayout layout;
     private final Situation now;
     private final Set<String> doubtful = new LinkedHashSet<>();
     private final List<Way> ways = new ArrayList<>();
     private final List<Machine> machines = new ArrayList<>();
     private final boolean[] conducting;
-    private final NodalSolver changes;
     private int askedAt = -1;
 
     /**
@@ -56,6 +56,12 @@ final class Steadying {
      * @param stored its law if it takes up the change by itself; none if it only passes it on
      */
     private record Way(int branch, Optional<BranchLaw> stored) {}
+
+    /** A law between two nets. */
+    private record Tie(int from, int to, BranchLaw law) {}
+
+    /** All that steadying hangs on: what conducts, and which alternators push. */
+    private record State(List<Tie> ties, List<Tie> pushing) {}
 
     /**
      * An alternator, and what takes its place: as much voltage as moves its whole output through
@@ -76,12 +82,10 @@ final class Steadying {
     }
 
     Steadying(BranchLayout layout, Situation now) {
+        this.layout = layout;
         this.now = now;
         layout.seats.forEach(this::add);
         conducting = new boolean[ways.size()];
-        BranchLaw[] laws = new BranchLaw[layout.from.length];
-        Arrays.fill(laws, ASIDE);
-        changes = new NodalSolver(layout.topology, layout.from, layout.to, laws);
     }
 
     private void add(Seat seat) {
@@ -117,7 +121,7 @@ final class Steadying {
             boolean never = askedAt < 0;
             askedAt = now.layings;
             if (changed() || never) {
-                machines.forEach(this::ask);
+                ask();
             }
         }
         for (Machine machine : machines) {
@@ -131,34 +135,79 @@ final class Steadying {
     private boolean changed() {
         boolean changed = false;
         for (int i = 0; i < conducting.length; i++) {
-            Way way = ways.get(i);
-            BranchLaw law = now.solver.law(way.branch());
-            boolean conducts = law.takesUp();
-            if (conducts != conducting[i]) {
-                changed = true;
-                conducting[i] = conducts;
-                changes.law(way.branch(), conducts ? way.stored().orElse(law) : ASIDE);
-            }
+            boolean conducts = now.solver.law(ways.get(i).branch()).takesUp();
+            changed |= conducts != conducting[i];
+            conducting[i] = conducts;
         }
         return changed;
     }
 
-    private void ask(Machine machine) {
-        int branch = machine.seat.branch();
-        changes.law(branch, machine.pushing);
+    private void ask() {
+        State state = new State(ties(), machines.stream().map(this::pushing).toList());
+        List<Double> left = layout.answers.about(state, this::left);
+        for (int i = 0; i < machines.size(); i++) {
+            Machine machine = machines.get(i);
+            double share = left.get(i);
+            machine.steadied = share <= STEADIED;
+            if (share > DOUBTED_FROM && share <= DOUBTED_TO) {
+                doubtful.add(machine.seat.placed().part());
+            }
+        }
+    }
+
+    private List<Tie> ties() {
+        List<Tie> ties = new ArrayList<>();
+        for (int i = 0; i < conducting.length; i++) {
+            if (conducting[i]) {
+                Way way = ways.get(i);
+                ties.add(tie(way.branch(), law(way)));
+            }
+        }
+        return ties;
+    }
+
+    private Tie pushing(Machine machine) {
+        return tie(machine.seat.branch(), machine.pushing);
+    }
+
+    private Tie tie(int branch, BranchLaw law) {
+        return new Tie(layout.from[branch], layout.to[branch], law);
+    }
+
+    private BranchLaw law(Way way) {
+        return way.stored().orElseGet(() -> now.solver.law(way.branch()));
+    }
+
+    /** What each alternator is left with of its voltage. */
+    private List<Double> left() {
+        BranchLaw aside = new Open();
+        BranchLaw[] laws = new BranchLaw[layout.from.length];
+        Arrays.fill(laws, aside);
+        for (int i = 0; i < conducting.length; i++) {
+            if (conducting[i]) {
+                laws[ways.get(i).branch()] = law(ways.get(i));
+            }
+        }
+        NodalSolver changes = new NodalSolver(layout.topology, layout.from, layout.to, laws);
+        List<Double> left = new ArrayList<>();
+        for (Machine machine : machines) {
+            changes.law(machine.seat.branch(), machine.pushing);
+            left.add(left(machine, changes));
+            changes.law(machine.seat.branch(), aside);
+        }
+        return left;
+    }
+
+    private static double left(Machine machine, NodalSolver changes) {
         try {
             changes.solve();
         } catch (NoOperatingPoint e) {
             throw new IllegalStateException(
                     "what steadies " + machine.seat.placed().part() + " cannot be computed", e);
         }
-        double left =
+        double volts =
                 changes.volts(machine.seat.placed().from())
                         - changes.volts(machine.seat.placed().to());
-        machine.steadied = left <= machine.volts / 2;
-        if (left > DOUBTED_FROM * machine.volts && left <= DOUBTED_TO * machine.volts) {
-            doubtful.add(machine.seat.placed().part());
-        }
-        changes.law(branch, ASIDE);
+        return volts / machine.volts;
     }
 }
