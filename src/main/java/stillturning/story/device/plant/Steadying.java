@@ -29,7 +29,8 @@ import stillturning.story.device.Situation;
  * What results is the incremental resistance seen from the alternator; {@link
  * Generator#steadyingOhms} says how large it may be.
  *
- * <p>It hangs on nothing but which branches conduct, and is computed only once for each set of them.
+ * <p>It hangs on nothing but which branches conduct, and is computed only once for each set of
+ * them.
  */
 final class Steadying {
 
