@@ -49,9 +49,15 @@ public final class NodalSolver {
         to = ends.to;
     }
 
-    /** A solver of the same network with the same laws, cold. */
+    /**
+     * A solver of the same network with the same laws, which starts from the same voltages: to ask
+     * what other laws would do while this one stays as it is.
+     */
     public NodalSolver another() {
-        return new NodalSolver(topology, ends, equations.laws());
+        NodalSolver other = new NodalSolver(topology, ends, equations.laws());
+        System.arraycopy(newton.volts(), 0, other.newton.volts(), 0, topology.nets());
+        other.warm = true;
+        return other;
     }
 
     /** Replaces the law of a branch. */
@@ -82,25 +88,6 @@ public final class NodalSolver {
             }
             newton.volts()[topology.position[net]] = volts[net] - volts[0];
         }
-        changed = true;
-        warm = true;
-        known = 0;
-    }
-
-    /**
-     * Takes over laws and voltages of another solver of the same network, to ask what other laws
-     * would do while that one stays as it is.
-     *
-     * @throws IllegalArgumentException if it is a solver of another network
-     */
-    public void follow(NodalSolver other) {
-        if (!other.ends.equals(ends)) {
-            throw new IllegalArgumentException("a solver of another network");
-        }
-        for (int branch = 0; branch < from.length; branch++) {
-            law(branch, other.equations.law(branch));
-        }
-        System.arraycopy(other.newton.volts(), 0, newton.volts(), 0, topology.nets());
         changed = true;
         warm = true;
         known = 0;

@@ -1,5 +1,6 @@
 package stillturning.story.device.plant;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,8 +51,10 @@ public final class WorstStart {
     private final Supplier<Optional<FirstSign>> signs;
     private final Device[] devices;
 
-    /** The same network, with what a start would make of it. */
-    private final NodalSolver supposed;
+    private final NodalSolver real;
+    private final BranchLaw[] supposed;
+    private final Map<SupplyDevice, NodalSolver> starting = new HashMap<>();
+    private final Map<SupplyDevice, NodalSolver> running = new HashMap<>();
 
     private final Map<String, Moment> first = new LinkedHashMap<>();
     private final Map<String, Moment> deepest = new LinkedHashMap<>();
@@ -89,7 +92,8 @@ public final class WorstStart {
         this.generators = plant.all(GeneratorDevice.class).toArray(GeneratorDevice[]::new);
         this.generating = new BranchLaw[generators.length];
         this.standing = new BranchLaw[generators.length];
-        this.supposed = now.solver.another();
+        this.real = now.solver;
+        this.supposed = new BranchLaw[plant.branches()];
         this.devices = plant.devices().values().toArray(Device[]::new);
     }
 
@@ -115,9 +119,6 @@ public final class WorstStart {
             generating[i] = now.solver.law(generators[i].branch());
             standing[i] = generators[i].standing();
         }
-        NodalSolver real = now.solver;
-        supposed.follow(real);
-        now.solver = supposed;
         asked.forEach(this::ask);
         now.solver = real;
     }
@@ -157,39 +158,49 @@ public final class WorstStart {
         return later.stream().anyMatch(motor::runsIn);
     }
 
-    /** Leaves the laws as they were. */
     private void ask(SupplyDevice motor) {
-        BranchLaw before = now.solver.law(motor.branch());
         double plenty = 0;
         boolean harms;
         try {
-            lay(standing);
-            now.solver.law(motor.branch(), motor.startLaw());
-            now.solver.solve();
+            suppose(standing, motor.branch(), motor.startLaw());
+            solve(starting, motor);
             harms = harms(motor.inrush().seconds());
             plenty = plenty();
-            lay(generating);
             if (!harms && !needs.runsOn(load -> bears(load, Double.POSITIVE_INFINITY))) {
-                now.solver.law(motor.branch(), motor.runLaw());
-                now.solver.solve();
+                suppose(generating, motor.branch(), motor.runLaw());
+                solve(running, motor);
                 harms = harms(motor.runSeconds());
                 plenty = plenty();
             }
         } catch (NoOperatingPoint unsolved) {
             // the story that is then played says itself what cannot be computed
-            lay(generating);
             harms = true;
         }
-        now.solver.law(motor.branch(), before);
         if (harms) {
             remember(motor.part(), plenty);
         }
     }
 
-    private void lay(BranchLaw[] laws) {
-        for (int i = 0; i < generators.length; i++) {
-            now.solver.law(generators[i].branch(), laws[i]);
+    /** Lays down what alternators and a motor would do; all others do what they do. */
+    private void suppose(BranchLaw[] ofGenerators, int motor, BranchLaw law) {
+        for (int branch = 0; branch < supposed.length; branch++) {
+            supposed[branch] = real.law(branch);
         }
+        for (int i = 0; i < generators.length; i++) {
+            supposed[generators[i].branch()] = ofGenerators[i];
+        }
+        supposed[motor] = law;
+    }
+
+    /** Each motor is asked about again and again while little changes: it keeps its solvers. */
+    private void solve(Map<SupplyDevice, NodalSolver> solvers, SupplyDevice motor)
+            throws NoOperatingPoint {
+        NodalSolver solver = solvers.computeIfAbsent(motor, m -> real.another());
+        for (int branch = 0; branch < supposed.length; branch++) {
+            solver.law(branch, supposed[branch]);
+        }
+        now.solver = solver;
+        solver.solve();
     }
 
     private void remember(String motor, double plenty) {
