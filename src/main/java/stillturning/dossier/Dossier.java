@@ -24,6 +24,7 @@ import stillturning.report.joint.JointChapters;
 import stillturning.report.joint.SharedFindings;
 import stillturning.report.page.Document;
 import stillturning.report.page.JointSection;
+import stillturning.report.pair.PairQuestion;
 import stillturning.report.paper.CounsellorPaper;
 import stillturning.report.paper.PaperContents;
 import stillturning.report.paper.PaperContents.Edition;
@@ -48,12 +49,14 @@ public record Dossier(
      * @param sizes of the candidates, in the order of the ranking; none if that was not asked
      * @param together what failures do together, if that was asked
      * @param equal what equal batteries change, if there is more than one candidate
+     * @param pair two candidates held against each other, if there are two
      */
     public record Asked(
             Optional<Guesses> guesses,
             List<SizingReport> sizes,
             Optional<Jointness> together,
-            Optional<EqualBatteries> equal) {
+            Optional<EqualBatteries> equal,
+            Optional<PairQuestion> pair) {
         public Asked {
             sizes = List.copyOf(sizes);
         }
@@ -84,6 +87,7 @@ public record Dossier(
 
     /** The page of an edition. */
     public String page(Asked asked, Edition edition) {
+        PaperContents contents = contents(asked, edition);
         return HtmlPage.of(
                 assessment,
                 sources(),
@@ -92,7 +96,8 @@ public record Dossier(
                         told(),
                         asked.sizes,
                         asked.together.map(this::section),
-                        CounsellorPaper.front(assessment, contents(asked, edition))));
+                        CounsellorPaper.front(assessment, contents),
+                        CounsellorPaper.decision(assessment, contents)));
     }
 
     /** The same for paper; the same in, the same document out. */
@@ -105,6 +110,7 @@ public record Dossier(
                 edition,
                 sources(),
                 first(asked),
+                asked.pair,
                 told(),
                 asked.sizes,
                 asked.together.map(this::section),

@@ -6,6 +6,7 @@ import java.util.Optional;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.bench.Bench;
+import stillturning.dossier.PairWork;
 import stillturning.model.Candidate;
 import stillturning.model.Cockpit;
 import stillturning.model.CriterionName;
@@ -17,6 +18,8 @@ import stillturning.model.Terminal;
 import stillturning.parts.element.Demand.Kind;
 import stillturning.report.html.Sources;
 import stillturning.report.html.Sources.SourceNote;
+import stillturning.report.pair.PairQuestion;
+import stillturning.story.UntoldStory;
 
 /** A small invented study with two candidates, one on a single bus and one with a second feed. */
 public final class ReportSamples {
@@ -28,6 +31,15 @@ public final class ReportSamples {
 
     public static Assessment assessment() {
         return Assess.of(study("Two benches", "Which one first?"));
+    }
+
+    /** The first two held against each other. */
+    public static PairQuestion firstTwo(Assessment assessment) {
+        try {
+            return PairWork.ofFirstTwo(assessment).orElseThrow().done(done -> {});
+        } catch (UntoldStory e) {
+            throw new AssertionError(e);
+        }
     }
 
     public static Study study(String title, String about) {

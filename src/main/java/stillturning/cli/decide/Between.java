@@ -28,12 +28,20 @@ record Between(PairQuestion pair) implements Answer {
      * @throws Refusal if one is not there, both are the same, or one cannot be computed
      */
     static Between of(FoundStudy found, List<String> names, CommandContext context) {
-        Study study = found.study();
+        return new Between(of(work(found.study(), names), context));
+    }
+
+    /**
+     * The work that it takes.
+     *
+     * @throws Refusal if one is not there, or both are the same
+     */
+    static PairWork work(Study study, List<String> names) {
         List<Candidate> two = names.stream().map(name -> CandidateNames.find(study, name)).toList();
         if (two.get(0).equals(two.get(1))) {
             throw new Refusal("--between needs two candidates; both names mean " + two.get(0).id());
         }
-        return new Between(of(new PairWork(study, two.get(0), two.get(1)), context));
+        return new PairWork(study, two.get(0), two.get(1));
     }
 
     /**

@@ -24,6 +24,7 @@ import stillturning.dossier.Dossier.Jointness;
 import stillturning.dossier.JointSearch;
 import stillturning.dossier.NamedFailures;
 import stillturning.dossier.PageFile;
+import stillturning.dossier.PairWork;
 import stillturning.report.paper.PaperContents.Edition;
 import stillturning.report.pdf.PaperSize;
 import stillturning.report.pdf.PdfSetter;
@@ -69,6 +70,15 @@ public final class ExplainCommand implements Callable<Integer> {
             description =
                     "With --pairs: keep finished work in this file, and go on where it stopped.")
     private Optional<String> resume = Optional.empty();
+
+    @Option(
+            names = "--between",
+            arity = "2",
+            paramLabel = "CANDIDATE",
+            description =
+                    "Hold these two against each other; the first in the ranking and the next if not"
+                            + " given.")
+    private List<String> between = List.of();
 
     @Option(
             names = "--force",
@@ -148,12 +158,17 @@ public final class ExplainCommand implements Callable<Integer> {
 
     private Asked beside(FoundStudy found, Dossier dossier, Comparison comparison) {
         FoundStudy ranked = found.with(dossier.ranked());
+        Optional<PairWork> pair =
+                between.isEmpty()
+                        ? PairWork.ofFirstTwo(comparison.assessment())
+                        : Optional.of(Between.work(found.study(), between));
         List<SizingReport> sizes = StudySizes.of(ranked, context).reports();
         return new Asked(
                 comparison.guesses(),
                 sizes,
                 together(ranked),
-                StudyAssessment.withEqualBatteries(comparison.assessment(), context));
+                StudyAssessment.withEqualBatteries(comparison.assessment(), context),
+                pair.map(work -> Between.of(work, context)));
     }
 
     private Optional<Jointness> together(FoundStudy ranked) {

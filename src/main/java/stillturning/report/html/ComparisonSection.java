@@ -20,6 +20,7 @@ import stillturning.report.RankingOrder;
 import stillturning.report.Reasons;
 import stillturning.report.ResultText;
 import stillturning.report.page.Block;
+import stillturning.report.page.Document.Chapter;
 import stillturning.report.page.Page.Comparison;
 import stillturning.report.page.Page.CriterionHead;
 import stillturning.report.page.Page.Fact;
@@ -46,14 +47,17 @@ final class ComparisonSection {
         appraisals = RankingOrder.of(assessment);
     }
 
-    static Comparison of(Assessment assessment) {
+    static Comparison of(Assessment assessment, List<Chapter> behind) {
         List<Fact> unassessed =
                 assessment.unassessed().stream()
                         .map(u -> new Fact(title(assessment, u.candidate()), u.reason()))
                         .toList();
         return assessment
                 .ranking()
-                .map(ranking -> new ComparisonSection(assessment, ranking).section(unassessed))
+                .map(
+                        ranking ->
+                                new ComparisonSection(assessment, ranking)
+                                        .section(unassessed, behind))
                 .orElse(
                         new Comparison(
                                 List.of(),
@@ -62,14 +66,15 @@ final class ComparisonSection {
                                 List.of(),
                                 new Shares(List.of(), List.of(), ""),
                                 List.of(),
-                                unassessed));
+                                unassessed,
+                                behind));
     }
 
     private static String title(Assessment assessment, String candidate) {
         return assessment.study().candidate(candidate).map(c -> c.title()).orElse(candidate);
     }
 
-    private Comparison section(List<Fact> unassessed) {
+    private Comparison section(List<Fact> unassessed, List<Chapter> behind) {
         Reasons reasons = new Reasons(assessment, ranking);
         List<Link> links = HtmlPage.links(appraisals);
         List<RankRow> rows = new ArrayList<>();
@@ -87,7 +92,8 @@ final class ComparisonSection {
                 why,
                 shares(),
                 LeaderFirmness.unseating(assessment, ranking),
-                unassessed);
+                unassessed,
+                behind);
     }
 
     private List<Block> scales() {

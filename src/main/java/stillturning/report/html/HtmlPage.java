@@ -48,12 +48,14 @@ public final class HtmlPage {
     private final List<CandidateCases> cases;
     private final Optional<JointSection> together;
     private final List<Chapter> front;
+    private final List<Chapter> decision;
 
     private HtmlPage(Assessment assessment, Sources sources, PageContents enclosed) {
         this.cases = enclosed.cases();
         this.sizes = enclosed.sizes();
         this.together = enclosed.together();
         this.front = enclosed.front();
+        this.decision = enclosed.decision();
         this.assessment = assessment;
         this.study = assessment.study();
         this.appraisals = RankingOrder.of(assessment);
@@ -86,7 +88,7 @@ public final class HtmlPage {
                 front,
                 answer(),
                 CaseSection.of(cases, appraisals, stories),
-                ComparisonSection.of(assessment),
+                ComparisonSection.of(assessment, decision),
                 CandidateSheets.of(study, appraisals, stories),
                 MatrixSection.of(appraisals, stories),
                 stories.chapters(),

@@ -16,13 +16,15 @@ import stillturning.sizing.result.SizingReport;
  * @param sizes of the candidates whose sizes are to be shown
  * @param together what failures do together, if that was asked
  * @param front what stands alone above everything else
+ * @param decision what stands behind the order of the candidates
  */
 public record PageContents(
         Optional<Guesses> guesses,
         List<CandidateCases> cases,
         List<SizingReport> sizes,
         Optional<JointSection> together,
-        List<Chapter> front) {
+        List<Chapter> front,
+        List<Chapter> decision) {
 
     /** A page on which nothing stands before the question. */
     public PageContents(
@@ -30,12 +32,13 @@ public record PageContents(
             List<CandidateCases> cases,
             List<SizingReport> sizes,
             Optional<JointSection> together) {
-        this(guesses, cases, sizes, together, List.of());
+        this(guesses, cases, sizes, together, List.of(), List.of());
     }
 
     public PageContents {
         cases = List.copyOf(cases);
         sizes = List.copyOf(sizes);
         front = List.copyOf(front);
+        decision = List.copyOf(decision);
     }
 }

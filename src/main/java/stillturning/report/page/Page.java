@@ -102,7 +102,11 @@ public record Page(
         }
     }
 
-    /** The ranking with everything that it rests on. */
+    /**
+     * The ranking with everything that it rests on.
+     *
+     * @param behind chapters that go into it further
+     */
     public record Comparison(
             List<CriterionHead> criteria,
             List<RankRow> rows,
@@ -110,7 +114,8 @@ public record Page(
             List<Fact> reasons,
             Shares shares,
             List<String> unseating,
-            List<Fact> unassessed) {
+            List<Fact> unassessed,
+            List<Document.Chapter> behind) {
         public Comparison {
             criteria = List.copyOf(criteria);
             rows = List.copyOf(rows);
@@ -118,6 +123,7 @@ public record Page(
             reasons = List.copyOf(reasons);
             unseating = List.copyOf(unseating);
             unassessed = List.copyOf(unassessed);
+            behind = List.copyOf(behind);
         }
     }
 

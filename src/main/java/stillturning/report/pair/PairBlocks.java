@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.CandidateDifferences;
 import stillturning.assess.CandidateDifferences.Shift;
+import stillturning.assess.PilotBurden;
 import stillturning.assess.exchange.Attribution;
 import stillturning.assess.exchange.Attribution.Share;
 import stillturning.assess.exchange.Group;
@@ -20,6 +21,7 @@ import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
+import stillturning.model.goal.ComplexityCount;
 import stillturning.parts.Part;
 import stillturning.quantity.Formats;
 import stillturning.quantity.UnitSystem;
@@ -73,6 +75,7 @@ public final class PairBlocks {
         for (Weight weight : pair.two().study().goals().weights()) {
             rows.add(row(weight.criterion().words(), a -> value(weight.criterion(), a)));
         }
+        rows.addAll(counts());
         rows.add(row("requirements missed", a -> count(a.met().stream().filter(m -> !m.met()))));
         rows.add(row("single failures", a -> String.valueOf(a.singles().size())));
         rows.add(
@@ -105,6 +108,27 @@ public final class PairBlocks {
                                 words("", 44, Row::what),
                                 figures(title(pair.one()), 22, Row::one),
                                 figures(title(pair.other()), 22, Row::other))));
+    }
+
+    /** What complexity counts, where the two differ in it, and what the pilot has to do. */
+    private List<Row> counts() {
+        List<Row> rows = new ArrayList<>();
+        for (ComplexityCount count : ComplexityCount.values()) {
+            Row counted =
+                    row(
+                            "counted in complexity: " + count.words(),
+                            a -> String.valueOf(a.measures().complexity().count(count)));
+            if (!counted.one.equals(counted.other)) {
+                rows.add(counted);
+            }
+        }
+        rows.add(row("acts in procedures", a -> String.valueOf(acts(a.measures().pilot()))));
+        rows.add(row("acts by heart", a -> String.valueOf(a.measures().pilot().byHeart().size())));
+        return rows;
+    }
+
+    private static int acts(PilotBurden pilot) {
+        return pilot.byHeart().size() + pilot.withTimeInHand().size();
     }
 
     private Row row(String what, Function<Appraisal, String> get) {

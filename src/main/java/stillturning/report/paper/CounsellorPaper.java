@@ -33,12 +33,22 @@ public final class CounsellorPaper {
         return new CounsellorPaper(assessment, contents).front();
     }
 
+    /** What stands behind the order of the candidates. */
+    public static List<Chapter> decision(Assessment assessment, PaperContents contents) {
+        return new CounsellorPaper(assessment, contents).decision();
+    }
+
+    private List<Chapter> decision() {
+        return new DecisionPages(from).chapters(contents.pair());
+    }
+
     private Document document() {
         rationale();
         add(
                 "requirements",
                 "Requirements, and what breaks each",
                 new RequirementPages(from).blocks());
+        chapters.addAll(decision());
         add(
                 "weak-points",
                 "Single points, latent failures, and what mends them",

@@ -7,12 +7,14 @@ import stillturning.report.answer.FirstAnswer;
 import stillturning.report.html.Sources;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.page.JointSection;
+import stillturning.report.pair.PairQuestion;
 import stillturning.sizing.result.SizingReport;
 
 /**
  * What goes into the document beside the assessment; lists in the order of the ranking.
  *
  * @param first the answer as the first screen gives it
+ * @param pair two held against each other, if there are two
  * @param cases what the study's own cases do to each candidate
  * @param sizes of the candidates whose sizes were asked for
  * @param together what failures do together, if that was asked
@@ -22,6 +24,7 @@ public record PaperContents(
         Edition edition,
         Sources sources,
         FirstAnswer first,
+        Optional<PairQuestion> pair,
         List<CandidateCases> cases,
         List<SizingReport> sizes,
         Optional<JointSection> together,

@@ -12,7 +12,9 @@ import org.junit.jupiter.api.Test;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.exchange.EqualBatteries;
+import stillturning.assess.exchange.Group;
 import stillturning.assess.verdict.Verdict;
+import stillturning.model.goal.ComplexityCount;
 import stillturning.report.RankingOrder;
 import stillturning.report.ReportSamples;
 import stillturning.report.answer.FirstAnswer;
@@ -22,6 +24,7 @@ import stillturning.report.answer.FirstQuestion;
 import stillturning.report.page.Block;
 import stillturning.report.page.Document;
 import stillturning.report.page.Document.Chapter;
+import stillturning.report.pair.PairQuestion;
 import stillturning.report.paper.PaperContents.Edition;
 import stillturning.report.table.TerminalColour;
 import stillturning.report.terminal.BlockText;
@@ -38,11 +41,13 @@ class CounsellorPaperTest {
                             Optional.empty(),
                             List.of(new LeftOut("half-drawn.yaml", "no source")))
                     .answer();
+    private static final PairQuestion PAIR = ReportSamples.firstTwo(ASSESSMENT);
     private static final PaperContents CONTENTS =
             new PaperContents(
                     new Edition("2030-06-15", "v1", STORIES),
                     ReportSamples.sources(),
                     FIRST,
+                    Optional.of(PAIR),
                     List.of(),
                     List.of(),
                     Optional.empty(),
@@ -71,7 +76,7 @@ class CounsellorPaperTest {
                 "answer side-by-side",
                 DOCUMENT.front().stream().map(Chapter::anchor).collect(Collectors.joining(" ")));
         assertEquals(
-                "requirements weak-points cases stories layout causes loads sizes probability"
+                "requirements pair complexity weak-points cases stories layout causes loads sizes probability"
                         + " assumptions not-analysed cautions",
                 DOCUMENT.chapters().stream()
                         .map(Chapter::anchor)
@@ -91,6 +96,35 @@ class CounsellorPaperTest {
         assertFalse(FIRST.of(Topic.BREAKS).isEmpty());
         Labels labels = new Labels(leader().candidate());
         FIRST.of(Topic.BREAKS).forEach(said -> assertTrue(answer.contains(labels.in(said)), said));
+    }
+
+    @Test
+    void theFirstIsHeldAgainstTheNextLikeForLike() {
+        String pair = text(blocks("pair"));
+        Assessment two = PAIR.two();
+        assertEquals(
+                List.of(leader().candidate(), RankingOrder.of(ASSESSMENT).get(1).candidate()),
+                two.appraisals().stream().map(Appraisal::candidate).toList());
+        two.appraisals().forEach(a -> assertTrue(pair.contains(a.candidate().title()), pair));
+        assertTrue(pair.contains("all " + PAIR.mixes().mixes().size() + " mixes"), pair);
+        PAIR.mixes()
+                .shares()
+                .forEach(s -> assertTrue(pair.contains(Group.words(s.together())), pair));
+    }
+
+    @Test
+    void whatComplexityCountsAndWhatThePilotDoesIsTold() {
+        String complexity = text(blocks("complexity"));
+        for (ComplexityCount count : ComplexityCount.values()) {
+            assertTrue(complexity.contains(count.words()), count.words());
+        }
+        leader().measures()
+                .pilot()
+                .tasks()
+                .forEach(task -> assertTrue(complexity.contains(task.name()), complexity));
+        assertEquals(
+                text(blocks("complexity")),
+                text(CounsellorPaper.decision(ASSESSMENT, CONTENTS).get(1).blocks()));
     }
 
     @Test

@@ -28,12 +28,11 @@ public final class DecideArea implements Area {
         VBox left = new VBox(Layout.high(ranking), new WeightsPane(deciding));
         TabPane right =
                 new TabPane(
+                        Layout.tab("Answer", new AnswerPane(deciding)),
                         Layout.tab("Requirements", new RequirementsPane(deciding)),
-                        Layout.tab("Warnings", new WarningsPane(deciding)),
                         Layout.tab("Trade-off", new TradeOffPane(deciding, ranking::select)),
-                        Layout.tab("Two side by side", new SideBySidePane(deciding)),
-                        Layout.tab("Departures", new DeparturesPane(deciding)),
-                        Layout.tab("Other weights", new FirmnessPane(deciding)));
+                        Layout.tab("Side by side", new SideBySidePane(deciding)),
+                        Layout.tab("Departures", new DeparturesPane(deciding)));
         right.setId("decide-tabs");
         SplitPane split = new SplitPane(left, right);
         split.setDividerPositions(LEFT);

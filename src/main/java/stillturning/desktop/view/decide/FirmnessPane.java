@@ -5,7 +5,6 @@ import java.util.List;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.HPos;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
@@ -20,7 +19,7 @@ import stillturning.quantity.Formats;
 import stillturning.report.LeaderFirmness;
 
 /** How firmly the order stands: rank shares over all weightings, and what unseats the leader. */
-final class FirmnessPane extends ScrollPane {
+final class FirmnessPane extends VBox {
 
     private final Deciding deciding;
     private final GridPane shares = new GridPane();
@@ -37,15 +36,14 @@ final class FirmnessPane extends ScrollPane {
         shares.setId("rank-shares");
         unseating.getStyleClass().add("sentences");
 
-        VBox all =
-                new VBox(
+        getStyleClass().add("sentences");
+        getChildren()
+                .addAll(
                         Labels.title("Share of all weightings in which each takes a rank"),
                         shares,
                         method,
                         Labels.title("What unseats the first"),
                         unseating);
-        all.getStyleClass().add("area-pane");
-        Layout.scroll(this, all);
         deciding.ranks().addListener((ListChangeListener.Change<? extends RankRow> c) -> refill());
         deciding.firmness()
                 .addListener((ListChangeListener.Change<? extends String> c) -> sentences());

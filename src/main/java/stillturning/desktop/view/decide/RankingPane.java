@@ -8,8 +8,10 @@ import javafx.scene.control.ListView;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.RankRow;
+import stillturning.report.answer.FirstAnswer;
 
 /** The candidates in order, and why the chosen one stands where it does. */
 final class RankingPane extends VBox {
@@ -17,11 +19,12 @@ final class RankingPane extends VBox {
     private final Deciding deciding;
     private final ListView<RankRow> list = new ListView<>();
     private final Label why = Labels.wrapped("");
+    private final Label head = Labels.title("Ranking");
+    private final VBox leftOut = new VBox();
 
     RankingPane(Deciding deciding) {
         this.deciding = deciding;
         getStyleClass().add("area-pane");
-        Label head = Labels.title("Ranking");
         head.setLabelFor(list);
         list.setId("ranking");
         list.setAccessibleText("Candidates, best first");
@@ -29,10 +32,34 @@ final class RankingPane extends VBox {
         list.setCellFactory(view -> new RankCell());
         list.getSelectionModel().selectedItemProperty().addListener((v, from, to) -> tell());
         why.setId("why");
-        getChildren().addAll(head, Layout.high(list), why);
+        leftOut.setId("left-out");
+        leftOut.getStyleClass().add("left-out");
+        getChildren().addAll(head, Layout.high(list), leftOut, why);
+        deciding.answering().answer().addListener((value, from, to) -> tellScope());
+        tellScope();
         deciding.ranks()
                 .addListener((ListChangeListener.Change<? extends RankRow> change) -> refill());
         refill();
+    }
+
+    /** For whom the ranking holds, and why it does not hold for the others. */
+    private void tellScope() {
+        Optional<FirstAnswer> answer = deciding.answering().answer().get();
+        head.setText(answer.map(a -> "Ranking of " + a.scope()).orElse("Ranking"));
+        leftOut.getChildren()
+                .setAll(
+                        answer.stream()
+                                .flatMap(a -> a.leftOut().stream())
+                                .map(
+                                        left ->
+                                                Labels.wrapped(
+                                                        "\u2013  "
+                                                                + left.candidate()
+                                                                + " is left out: "
+                                                                + left.reason(),
+                                                        "text-small"))
+                                .toList());
+        Showing.set(leftOut, !leftOut.getChildren().isEmpty());
     }
 
     /** Marks a candidate. */

@@ -4,6 +4,7 @@ import javafx.beans.property.StringProperty;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.TabPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.view.Chooser;
@@ -42,13 +43,14 @@ final class SideBySidePane extends VBox {
                 Labels.remark(
                         "\u25B2 speaks for the first, \u25BC against it. Enter opens the story of a"
                                 + " failure.");
-        getChildren()
-                .addAll(
-                        choice,
-                        Labels.wrapped(pair.verdict()),
-                        Layout.high(tree),
-                        tree.inFull(),
-                        legend);
+        VBox differences = new VBox(Layout.high(tree), tree.inFull(), legend);
+        differences.getStyleClass().add("area-pane");
+        TabPane ways =
+                new TabPane(
+                        Layout.tab("Every difference", differences),
+                        Layout.tab("Like for like", new FacingPane(deciding.facing())));
+        ways.setId("facing-ways");
+        getChildren().addAll(choice, Labels.wrapped(pair.verdict()), Layout.high(ways));
         pair.rows().addListener((ListChangeListener.Change<? extends DifferenceRow> c) -> refill());
         refill();
     }

@@ -79,7 +79,14 @@ final class StatusLine extends HBox {
         }
         return desk.stale()
                 ? "\u25CB Results are older than the files"
-                : "\u25CF Results are of now";
+                : "\u25CF Results are of now" + scope(desk);
+    }
+
+    /** What is half drawn has none. */
+    private static String scope(Desk desk) {
+        int all = desk.candidates().size();
+        int assessed = desk.results().get().assessment().map(a -> a.appraisals().size()).orElse(0);
+        return assessed == all ? "" : ", for " + assessed + " of " + all + " candidates";
     }
 
     private static void shown(Hyperlink link, String text) {

@@ -30,6 +30,8 @@ public final class Deciding {
     private final Weights weights = new Weights(this::rank);
     private final Scales scales = new Scales(this::rank);
     private final SideBySide sideBySide;
+    private final Facing facing;
+    private final Answering answering;
     private final DepartureView departures;
     private final ReadOnlyObjectWrapper<Optional<Assessment>> now =
             new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -56,6 +58,8 @@ public final class Deciding {
     public Deciding(Desk desk) {
         this.desk = desk;
         sideBySide = new SideBySide(desk::units);
+        facing = new Facing(desk, sideBySide);
+        answering = new Answering(desk);
         departures = new DepartureView(desk::units);
         desk.results().addListener((value, from, to) -> take());
         desk.read().addListener((value, from, to) -> tell());
@@ -118,6 +122,16 @@ public final class Deciding {
     /** Two candidates against each other. */
     public SideBySide sideBySide() {
         return sideBySide;
+    }
+
+    /** The same two, like for like. */
+    public Facing facing() {
+        return facing;
+    }
+
+    /** Who is first, how firmly, what it still breaks, and what the next one buys. */
+    public Answering answering() {
+        return answering;
     }
 
     /** Every candidate against the baseline. */

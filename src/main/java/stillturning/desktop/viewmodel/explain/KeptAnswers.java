@@ -16,6 +16,7 @@ import stillturning.model.Installation;
 import stillturning.model.Study;
 import stillturning.reliability.cutset.SearchBlock;
 import stillturning.reliability.cutset.Searched;
+import stillturning.report.pair.PairQuestion;
 import stillturning.sizing.result.SizingReport;
 
 /**
@@ -51,6 +52,7 @@ final class KeptAnswers implements Kept {
     private Optional<List<SizingReport>> sizes = Optional.empty();
     private Optional<Guesses> guesses = Optional.empty();
     private Optional<EqualBatteries> equal = Optional.empty();
+    private Optional<PairQuestion> pair = Optional.empty();
     private Optional<Jointness> together = Optional.empty();
 
     KeptAnswers(About about) {
@@ -83,6 +85,14 @@ final class KeptAnswers implements Kept {
 
     synchronized void equal(Optional<EqualBatteries> found) {
         equal = found;
+    }
+
+    synchronized Optional<PairQuestion> pair() {
+        return pair;
+    }
+
+    synchronized void pair(PairQuestion found) {
+        pair = Optional.of(found);
     }
 
     synchronized Optional<Jointness> together() {

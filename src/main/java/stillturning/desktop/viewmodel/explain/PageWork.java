@@ -13,11 +13,13 @@ import stillturning.dossier.Dossier.Asked;
 import stillturning.dossier.Dossier.Jointness;
 import stillturning.dossier.Guessing;
 import stillturning.dossier.JointSearch;
+import stillturning.dossier.PairWork;
 import stillturning.dossier.SharedWork;
 import stillturning.dossier.SizedCandidates;
 import stillturning.files.StudyReader;
 import stillturning.model.Chances;
 import stillturning.model.Study;
+import stillturning.report.pair.PairQuestion;
 import stillturning.sizing.result.SizingReport;
 import stillturning.story.UntoldStory;
 
@@ -36,6 +38,7 @@ final class PageWork {
     private final Contents contents;
     private final KeptAnswers answers;
     private final List<GuessVariation> doubts;
+    private final Optional<PairWork> pair;
     private final Optional<JointSearch> search;
 
     /**
@@ -49,6 +52,10 @@ final class PageWork {
         this.answers = answers;
         this.doubts =
                 asksGuesses() ? new Guessing(reader, dossier.read()).doubts(false) : List.of();
+        this.pair =
+                answers.pair().isEmpty()
+                        ? PairWork.ofFirstTwo(dossier.assessment())
+                        : Optional.empty();
         this.search =
                 asksTogether()
                         ? Optional.of(new JointSearch(ranked, chances, JointSearch.PAIRS))
@@ -59,12 +66,16 @@ final class PageWork {
      * Does the work.
      *
      * @return the page
-     * @throws UntoldStory if no candidate could be asked what its failures do together
+     * @throws UntoldStory if no candidate could be asked what its failures do together, or the
+     *     first two could not be held against each other
      */
     String page(Progress progress) throws UntoldStory {
         WorkProgress course = planned(progress);
         if (answers.equal().isEmpty()) {
             answers.equal(equal(course));
+        }
+        if (pair.isPresent()) {
+            answers.pair(pair(pair.get(), course));
         }
         if (asksGuesses()) {
             answers.guesses(guesses(course));
@@ -81,12 +92,14 @@ final class PageWork {
                         contents.guesses() ? answers.guesses() : Optional.empty(),
                         contents.sizes() ? answers.sizes().orElse(List.of()) : List.of(),
                         contents.together() ? answers.together() : Optional.empty(),
-                        answers.equal()));
+                        answers.equal(),
+                        answers.pair()));
     }
 
     private WorkProgress planned(Progress progress) {
         WorkProgress course = new WorkProgress(progress);
         course.plan(answers.equal().isEmpty() ? mixes() : 0, TRIAL);
+        pair.ifPresent(work -> course.plan(work.steps(), TRIAL));
         course.plan(trials(), TRIAL);
         if (asksSizes()) {
             course.plan(candidates(), SIZING);
@@ -106,6 +119,10 @@ final class PageWork {
     private Optional<EqualBatteries> equal(WorkProgress course) {
         return EqualBatteries.of(
                 dossier.assessment(), course.begin("Trying equal batteries", mixes(), TRIAL));
+    }
+
+    private static PairQuestion pair(PairWork work, WorkProgress course) throws UntoldStory {
+        return work.done(course.begin("Holding the first against the next", work.steps(), TRIAL));
     }
 
     private int trials() {

@@ -1,0 +1,53 @@
+package stillturning.desktop.view.decide;
+
+import javafx.collections.ListChangeListener;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.Showing;
+import stillturning.desktop.viewmodel.decide.Answering;
+import stillturning.desktop.viewmodel.decide.Deciding;
+
+/** Who is first, how firmly, what it still breaks, what the next one buys, and what is missing. */
+final class AnswerPane extends ScrollPane {
+
+    private final Deciding deciding;
+    private final BlockPane said = new BlockPane("answer");
+    private final VBox warnings = new VBox();
+
+    AnswerPane(Deciding deciding) {
+        this.deciding = deciding;
+        Answering answering = deciding.answering();
+        Label moved =
+                Labels.wrapped(
+                        "By the study's own weights. The sliders stand otherwise; they turn the"
+                                + " ranking and the shares below.");
+        moved.setId("answer-weights");
+        Showing.whileTrue(moved, deciding.weights().moved());
+        Button ask = Controls.button("Try equal batteries and sizes", "answer-ask", answering::ask);
+        Showing.whileTrue(ask, answering.missing());
+        warnings.setId("warnings-to-add");
+        warnings.getStyleClass().add("sentences");
+        VBox all = new VBox(moved, said, ask, new FirmnessPane(deciding), warnings);
+        all.getStyleClass().addAll("area-pane", "answer-pane");
+        Layout.scroll(this, all);
+        answering.watched().bind(sceneProperty().isNotNull());
+        answering.blocks().addListener((value, from, to) -> said.show(to));
+        said.show(answering.blocks().get());
+        deciding.warnings().addListener((ListChangeListener.Change<? extends String> c) -> warn());
+        warn();
+    }
+
+    private void warn() {
+        warnings.getChildren()
+                .setAll(
+                        deciding.warnings().isEmpty()
+                                ? Labels.remark("No candidate lacks a warning.")
+                                : Labels.title("Warnings to add: nobody sees this in time"));
+        deciding.warnings().forEach(s -> warnings.getChildren().add(Labels.wrapped(s)));
+    }
+}

@@ -1,0 +1,65 @@
+package stillturning.report.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stillturning.report.page.Block;
+import stillturning.report.page.Block.Grid;
+import stillturning.report.page.Block.Heading;
+import stillturning.report.page.Block.Note;
+import stillturning.report.page.Block.Points;
+import stillturning.report.page.Block.Words;
+import stillturning.report.page.Document.Chapter;
+import stillturning.report.pair.PairBlocks;
+import stillturning.report.pair.PairQuestion;
+import stillturning.report.ranking.ComplexityTexts;
+
+/** Two candidates held against each other, and what complexity and the pilot's work consist of. */
+final class DecisionPages {
+
+    private final Standpoint from;
+
+    DecisionPages(Standpoint from) {
+        this.from = from;
+    }
+
+    /** Nothing of two candidates where there is only one, and nothing where there is none. */
+    List<Chapter> chapters(Optional<PairQuestion> pair) {
+        List<Chapter> chapters = new ArrayList<>();
+        pair.map(two -> new Chapter("pair", "Two side by side, like for like", blocks(two)))
+                .ifPresent(chapters::add);
+        if (!from.ranked().isEmpty()) {
+            chapters.add(
+                    new Chapter(
+                            "complexity",
+                            "What complexity is made of, and what the pilot has to do",
+                            complexity()));
+        }
+        return chapters;
+    }
+
+    private List<Block> blocks(PairQuestion pair) {
+        List<Block> blocks = new PairBlocks(pair).all();
+        for (var appraisal : pair.two().appraisals()) {
+            Labels labels = from.labels(appraisal);
+            blocks = blocks.stream().map(block -> Labelled.of(block, labels)).toList();
+        }
+        return blocks;
+    }
+
+    private List<Block> complexity() {
+        ComplexityTexts texts = new ComplexityTexts(from.assessment());
+        List<Block> blocks = new ArrayList<>();
+        texts.method().stream().limit(1).map(Words::new).forEach(blocks::add);
+        blocks.add(new Points(texts.method().stream().skip(1).toList()));
+        blocks.add(new Grid(texts.counts()));
+        texts.sensitivity().stream().limit(1).map(Note::new).forEach(blocks::add);
+        if (texts.sensitivity().size() > 1) {
+            blocks.add(new Points(texts.sensitivity().stream().skip(1).toList()));
+        }
+        blocks.add(new Heading("What the pilot has to do"));
+        blocks.add(new Points(texts.byHeart()));
+        blocks.add(new Grid(texts.pilot()));
+        return List.copyOf(blocks);
+    }
+}
