@@ -22,7 +22,13 @@ import stillturning.yaml.disk.WholeFolder;
 /** Makes new studies from a few answers, so that nobody starts from an empty file. */
 public final class Starter {
 
-    private static final String FOLDER = "/stillturning/files/starting/";
+    private static final String FORMS = "/stillturning/files/";
+    private static final String FOLDER = FORMS + "starting/";
+
+    /** What the first line of each file names: an editor completes its words by it. */
+    private static final List<String> SCHEMAS =
+            List.of("study.schema.json", "candidate.schema.json");
+
     private static final List<String> FILES =
             List.of("study", "main-bus", "engine-bus", "two-engine-buses");
     private static final String CONDITION = "  #:";
@@ -134,6 +140,8 @@ public final class Starter {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files(answers)
                 .forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
+        SCHEMAS.forEach(
+                name -> files.put(name, text(FORMS + name).getBytes(StandardCharsets.UTF_8)));
         try {
             WholeFolder.create(folder, files);
             return List.of();
@@ -150,7 +158,10 @@ public final class Starter {
     }
 
     private static String template(String name) {
-        String resource = FOLDER + name + ".yaml";
+        return text(FOLDER + name + ".yaml");
+    }
+
+    private static String text(String resource) {
         try (InputStream in =
                 requireNonNull(Starter.class.getResourceAsStream(resource), resource)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);

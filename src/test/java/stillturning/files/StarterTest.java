@@ -1,5 +1,6 @@
 package stillturning.files;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -92,6 +93,23 @@ class StarterTest {
                             assertEquals(List.of(), Starter.write(at, answers));
                             assertEquals("", SampleStudy.told(StudyReader.read(at)));
                         });
+    }
+
+    @Test
+    void theFirstLineOfEachFileLeadsAnEditorToItsSchema() throws IOException {
+        Path at = folder.resolve("new");
+        assertEquals(List.of(), Starter.write(at, everyAnswer().get(0)));
+        for (String name : Starter.files(everyAnswer().get(0)).keySet()) {
+            String first = Files.readAllLines(at.resolve(name)).get(0);
+            // the words by which language servers for YAML are told of a schema: common practice
+            String lead = "# yaml-language-server: $schema=";
+            assertTrue(first.startsWith(lead), first);
+            Path schema = at.resolve(first.substring(lead.length()));
+            String shipped = "/stillturning/files/" + schema.getFileName();
+            try (var in = Starter.class.getResourceAsStream(shipped)) {
+                assertArrayEquals(in.readAllBytes(), Files.readAllBytes(schema));
+            }
+        }
     }
 
     @Test
