@@ -123,6 +123,7 @@ final class NewCommand implements Callable<Integer> {
     private void print(Path folder, List<String> files) {
         new Output(context)
                 .line("Written to " + context.shown(folder) + ": " + String.join(", ", files))
+                .line("with the schemas by which an editor completes words and shows mistakes.")
                 .line(
                         "Its values are guesses to start from, not your aircraft's: put yours in"
                                 + " their place, then")
