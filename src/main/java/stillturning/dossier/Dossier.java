@@ -16,6 +16,7 @@ import stillturning.model.failure.Failure;
 import stillturning.report.RankingOrder;
 import stillturning.report.answer.FirstAnswer;
 import stillturning.report.answer.FirstQuestion;
+import stillturning.report.explorer.Explorer;
 import stillturning.report.html.HtmlPage;
 import stillturning.report.html.PageContents;
 import stillturning.report.html.Sources;
@@ -97,7 +98,8 @@ public record Dossier(
                         asked.sizes,
                         asked.together.map(this::section),
                         CounsellorPaper.front(assessment, contents),
-                        CounsellorPaper.decision(assessment, contents)));
+                        CounsellorPaper.decision(assessment, contents),
+                        Optional.of(Explorer.of(assessment))));
     }
 
     /** The same for paper; the same in, the same document out. */

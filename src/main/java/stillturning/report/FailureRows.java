@@ -21,6 +21,13 @@ public final class FailureRows {
     /** Kind of what is not a part's failure. */
     public static final String CASES = "operating cases";
 
+    /** Gravest first; of equal ones that which leaves least time. */
+    public static final Comparator<Verdict> GRAVEST_FIRST =
+            Comparator.comparing((Verdict v) -> v.outcome())
+                    .thenComparing(v -> v.actBySeconds().orElse(Double.POSITIVE_INFINITY))
+                    .thenComparing(v -> v.planned().engine().endurance().seconds())
+                    .thenComparing(v -> v.failure().name());
+
     /**
      * One failure.
      *

@@ -40,6 +40,15 @@ public final class StoryFacts {
     /** What comes of it with a pilot of this kind, and beside it with the others. */
     public static List<Fact> of(Verdict verdict, Pilot pilot) {
         Story story = verdict.with(pilot);
+        List<Fact> facts = new ArrayList<>(brief(verdict, pilot));
+        facts.addAll(volts(story));
+        facts.add(new Fact("energy", BalanceText.of(story.balance())));
+        return List.copyOf(facts);
+    }
+
+    /** The same without what only measures: voltages and energy. */
+    public static List<Fact> brief(Verdict verdict, Pilot pilot) {
+        Story story = verdict.with(pilot);
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("outcome", verdict.outcome(pilot).words()));
         verdict.remarks(pilot).forEach(remark -> facts.add(new Fact("but", remark.words())));
@@ -78,9 +87,7 @@ public final class StoryFacts {
                                                 ToleranceWords.LABEL,
                                                 ToleranceWords.inWords(verdict, band))));
         addInterruption(story, facts);
-        facts.addAll(volts(story));
-        facts.add(new Fact("energy", BalanceText.of(story.balance())));
-        return List.copyOf(facts);
+        return facts;
     }
 
     private static List<Fact> losses(Verdict verdict) {

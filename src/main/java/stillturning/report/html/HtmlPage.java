@@ -20,6 +20,7 @@ import stillturning.report.NormalFlightTexts;
 import stillturning.report.RankingOrder;
 import stillturning.report.UntoldTexts;
 import stillturning.report.page.Document.Chapter;
+import stillturning.report.page.ExplorerSection;
 import stillturning.report.page.JointSection;
 import stillturning.report.page.Page;
 import stillturning.report.page.Page.Answer;
@@ -36,7 +37,9 @@ import stillturning.report.page.ReplayedReport;
 import stillturning.report.terminal.GuessTexts;
 import stillturning.sizing.result.SizingReport;
 
-/** An assessment as one HTML file that needs nothing beside it and no script. */
+/**
+ * An assessment as one HTML file that needs nothing beside it, and can be read without a script.
+ */
 public final class HtmlPage {
 
     private final Assessment assessment;
@@ -49,6 +52,7 @@ public final class HtmlPage {
     private final Optional<JointSection> together;
     private final List<Chapter> front;
     private final List<Chapter> decision;
+    private final Optional<ExplorerSection> explorer;
 
     private HtmlPage(Assessment assessment, Sources sources, PageContents enclosed) {
         this.cases = enclosed.cases();
@@ -56,6 +60,7 @@ public final class HtmlPage {
         this.together = enclosed.together();
         this.front = enclosed.front();
         this.decision = enclosed.decision();
+        this.explorer = enclosed.explorer();
         this.assessment = assessment;
         this.study = assessment.study();
         this.appraisals = RankingOrder.of(assessment);
@@ -93,7 +98,8 @@ public final class HtmlPage {
                 MatrixSection.of(appraisals, stories),
                 stories.chapters(),
                 Departures.of(study, appraisals),
-                foot());
+                foot(),
+                explorer);
     }
 
     private Head head() {

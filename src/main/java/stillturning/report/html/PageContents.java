@@ -5,6 +5,7 @@ import java.util.Optional;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
 import stillturning.report.page.Document.Chapter;
+import stillturning.report.page.ExplorerSection;
 import stillturning.report.page.JointSection;
 import stillturning.sizing.result.SizingReport;
 
@@ -17,6 +18,7 @@ import stillturning.sizing.result.SizingReport;
  * @param together what failures do together, if that was asked
  * @param front what stands alone above everything else
  * @param decision what stands behind the order of the candidates
+ * @param explorer what lets a reader ask the page, if it can be asked
  */
 public record PageContents(
         Optional<Guesses> guesses,
@@ -24,7 +26,8 @@ public record PageContents(
         List<SizingReport> sizes,
         Optional<JointSection> together,
         List<Chapter> front,
-        List<Chapter> decision) {
+        List<Chapter> decision,
+        Optional<ExplorerSection> explorer) {
 
     /** A page on which nothing stands before the question. */
     public PageContents(
@@ -32,7 +35,7 @@ public record PageContents(
             List<CandidateCases> cases,
             List<SizingReport> sizes,
             Optional<JointSection> together) {
-        this(guesses, cases, sizes, together, List.of(), List.of());
+        this(guesses, cases, sizes, together, List.of(), List.of(), Optional.empty());
     }
 
     public PageContents {

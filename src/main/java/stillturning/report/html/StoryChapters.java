@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
-import stillturning.parts.Part;
 import stillturning.report.EventLines;
 import stillturning.report.FailureRows;
 import stillturning.report.StoryFacts;
@@ -22,13 +21,17 @@ import stillturning.report.page.Page.StorySheet;
 import stillturning.story.StoryEvent;
 
 /**
- * The stories worth telling: of each candidate the operating cases, shorted buses, and whatever
- * reaches the engine. Failures that take the same course share a story.
+ * The stories that are told without being asked for: of the candidate in first place the operating
+ * cases and the gravest courses of single failures. Failures that take the same course share a
+ * story.
  */
 final class StoryChapters {
 
     /** Endurances are alike if they fall into the same of so many steps for a factor of e. */
     private static final double STEPS = 5;
+
+    /** Courses of single failures that are told. */
+    private static final int GRAVEST = 10;
 
     private final List<StoryChapter> chapters = new ArrayList<>();
     private final Map<Key, String> anchors = new HashMap<>();
@@ -37,9 +40,7 @@ final class StoryChapters {
 
     static StoryChapters of(List<Appraisal> appraisals) {
         StoryChapters stories = new StoryChapters();
-        for (int i = 0; i < appraisals.size(); i++) {
-            stories.add(i, appraisals.get(i));
-        }
+        appraisals.stream().findFirst().ifPresent(stories::addChosen);
         return stories;
     }
 
@@ -52,31 +53,29 @@ final class StoryChapters {
         return Optional.ofNullable(anchors.get(new Key(candidate, failure)));
     }
 
-    private void add(int candidate, Appraisal appraisal) {
+    private void addChosen(Appraisal chosen) {
         Map<String, List<Verdict>> courses = new LinkedHashMap<>();
-        FailureRows.all(appraisal)
-                .filter(v -> told(appraisal, v))
+        FailureRows.all(chosen)
+                .filter(FailureRows::operatingCase)
                 .forEach(v -> courses.computeIfAbsent(course(v), c -> new ArrayList<>()).add(v));
+        int most = courses.size() + GRAVEST;
+        chosen.singles().stream()
+                .filter(v -> v.outcome().compareTo(Outcome.NO_EFFECT) < 0)
+                .sorted(FailureRows.GRAVEST_FIRST)
+                .forEach(
+                        v -> {
+                            String course = course(v);
+                            if (courses.size() < most || courses.containsKey(course)) {
+                                courses.computeIfAbsent(course, c -> new ArrayList<>()).add(v);
+                            }
+                        });
         List<StorySheet> sheets = new ArrayList<>();
         for (List<Verdict> alike : courses.values()) {
-            String anchor = "story-" + (candidate + 1) + "-" + (sheets.size() + 1);
-            alike.forEach(v -> anchors.put(new Key(candidate, v.failure().name()), anchor));
+            String anchor = "story-" + (sheets.size() + 1);
+            alike.forEach(v -> anchors.put(new Key(0, v.failure().name()), anchor));
             sheets.add(sheet(anchor, alike));
         }
-        chapters.add(
-                new StoryChapter(
-                        appraisal.candidate().title(), "stories-" + (candidate + 1), sheets));
-    }
-
-    private static boolean told(Appraisal appraisal, Verdict verdict) {
-        boolean reachesEngine = verdict.outcome().compareTo(Outcome.INTERRUPTED) <= 0;
-        return reachesEngine || FailureRows.operatingCase(verdict) || shortsBus(appraisal, verdict);
-    }
-
-    private static boolean shortsBus(Appraisal appraisal, Verdict verdict) {
-        return verdict.failure().hits().stream()
-                .filter(hit -> hit.mode().shortsToStructure())
-                .anyMatch(hit -> appraisal.candidate().has(hit.part(), Part.Role.BUS));
+        chapters.add(new StoryChapter(chosen.candidate().title(), "stories-1", sheets));
     }
 
     /** What happens to what, whatever the numbers and the order within an instant. */

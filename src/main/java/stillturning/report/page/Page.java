@@ -7,6 +7,7 @@ import java.util.Optional;
  * The whole page, from top to bottom.
  *
  * @param front what stands alone above everything else, as on paper
+ * @param explorer what lets a reader ask the page, if it can be asked
  */
 public record Page(
         Head head,
@@ -18,7 +19,14 @@ public record Page(
         Matrix matrix,
         List<StoryChapter> chapters,
         List<Departure> departures,
-        Foot foot) {
+        Foot foot,
+        Optional<ExplorerSection> explorer) {
+
+    /** What this page may do, as a policy for content says it. */
+    public String policy() {
+        return "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'"
+                + explorer.map(e -> "; script-src '" + e.hash() + "'").orElse("");
+    }
 
     /** A labelled fact. */
     public record Fact(String label, String value) {}

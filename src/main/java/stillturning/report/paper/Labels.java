@@ -14,12 +14,13 @@ import stillturning.model.failure.Failure;
 import stillturning.parts.Lever;
 
 /** What a person calls the things of a candidate, in the place of the names in its file. */
-final class Labels {
+public final class Labels {
 
     private final Map<String, String> labels = new LinkedHashMap<>();
     private final Pattern names;
 
-    Labels(Candidate candidate) {
+    /** The labels of a candidate. */
+    public Labels(Candidate candidate) {
         candidate.parts().forEach(part -> put(part.id(), part.tag().label()));
         Stream.of(
                         candidate.cockpit().cues().stream().map(Cue::name),
@@ -50,7 +51,7 @@ final class Labels {
     }
 
     /** A sentence in which names are replaced. */
-    String in(String sentence) {
+    public String in(String sentence) {
         return labels.isEmpty()
                 ? sentence
                 : names.matcher(sentence)
@@ -63,7 +64,7 @@ final class Labels {
     }
 
     /** A failure. */
-    String of(Failure failure) {
+    public String of(Failure failure) {
         return in(failure.name());
     }
 }

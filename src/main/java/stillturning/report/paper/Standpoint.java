@@ -9,17 +9,14 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
+import stillturning.report.FailureRows;
 import stillturning.report.RankingOrder;
 
 /** An assessment as its reader stands before it: the best first, and everything by its label. */
 final class Standpoint {
 
     /** Gravest first; of equal ones that which leaves least time. */
-    static final Comparator<Verdict> GRAVEST_FIRST =
-            Comparator.comparing((Verdict v) -> v.outcome())
-                    .thenComparing(v -> v.actBySeconds().orElse(Double.POSITIVE_INFINITY))
-                    .thenComparing(v -> v.planned().engine().endurance().seconds())
-                    .thenComparing(v -> v.failure().name());
+    static final Comparator<Verdict> GRAVEST_FIRST = FailureRows.GRAVEST_FIRST;
 
     private final Assessment assessment;
     private final List<Appraisal> ranked;

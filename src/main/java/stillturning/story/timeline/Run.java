@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.DoublePredicate;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import stillturning.model.Candidate;
@@ -139,10 +140,15 @@ final class Run {
         signs.before(healthy.readings.working());
     }
 
-    /** As far as a failure can be told, with every instant at which anything is recorded. */
-    WatchedStory watch(Failure failure, double horizonSeconds) {
+    /** As far as a failure can be told, with the wanted ones of all instants that are recorded. */
+    WatchedStory watch(Failure failure, double horizonSeconds, DoublePredicate wanted) {
         SnapshotRecorder film = film();
-        watching = film::take;
+        watching =
+                () -> {
+                    if (wanted.test(now.seconds)) {
+                        film.take();
+                    }
+                };
         return new WatchedStory(tellAsFar(failure, horizonSeconds), film.frames());
     }
 

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Engine;
@@ -26,6 +28,7 @@ import stillturning.story.Snapshot;
 import stillturning.story.Spell;
 import stillturning.story.StartAttempt;
 import stillturning.story.Story;
+import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.WatchedStory;
 import stillturning.story.timeline.Layouts.Laid;
@@ -289,7 +292,20 @@ public final class Timeline {
      */
     public WatchedStory watch(Failure failure, Setting setting) {
         Setting told = tellAsFar(failure, setting).setting();
-        return looking(failure, told).watch(failure, HORIZON_SECONDS);
+        return looking(failure, told).watch(failure, HORIZON_SECONDS, seconds -> true);
+    }
+
+    /**
+     * A story that this time line has told before, with the instants at which something happens in
+     * it. Nobody looks for starts again: the one that harms is known.
+     */
+    public WatchedStory watchEvents(Story told) {
+        Setting setting = told.setting();
+        Setting known = setting.looksForStarts() ? setting.with(new MotorStart.Never()) : setting;
+        Set<Double> instants =
+                told.happenings().stream().map(StoryEvent::seconds).collect(Collectors.toSet());
+        return after(told.failure(), known)
+                .watch(told.failure(), HORIZON_SECONDS, instants::contains);
     }
 
     /** The candidate with nothing wrong, as it comes to every failure. */

@@ -49,6 +49,20 @@ class WatchedTest {
         }
     }
 
+    @Test
+    void aStoryIsWatchedAgainAtItsEventsAsItWasTold() throws UntoldStory {
+        Candidate candidate = STUDY.candidates().get(0);
+        Timeline timeline = Timeline.quick(STUDY, candidate);
+        for (Failure failure : FailureCatalogue.singlesOf(candidate)) {
+            Story told = timeline.tellAsFar(failure, Setting.with(Pilot.PLANNED));
+            WatchedStory again = timeline.watchEvents(told);
+            assertEquals(told.happenings(), again.story().happenings());
+            for (StoryEvent event : told.happenings()) {
+                assertEquals(event.seconds(), again.at(event.seconds()).seconds());
+            }
+        }
+    }
+
     private static void tracesAgree(WatchedStory watched, Circuit circuit) {
         for (Trace trace : watched.story().traces()) {
             assertEquals(trace.points().size(), watched.frames().size());

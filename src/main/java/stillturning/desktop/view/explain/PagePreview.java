@@ -67,10 +67,9 @@ final class PagePreview {
     private WebView made(WrittenPage page) {
         WebView made = new WebView();
         made.setId("explain-page");
-        made.setAccessibleText("The page as it prints");
+        made.setAccessibleText("The page");
         made.zoomProperty().bind(explaining.scalePercent().map(percent -> percent / 100.0));
         WebEngine engine = made.getEngine();
-        engine.setJavaScriptEnabled(false);
         engine.setUserDataDirectory(leftovers(Path.of(page.at())));
         engine.setCreatePopupHandler(wish -> null);
         engine.locationProperty().addListener((of, before, now) -> stay(engine, now));

@@ -1,5 +1,6 @@
 package stillturning.report.drawing.diagram;
 
+import java.util.Optional;
 import java.util.Set;
 
 /** What a symbol is drawn as, in the manner of the standard for electrical diagrams, IEC 60617. */
@@ -58,6 +59,35 @@ public enum Glyph {
     public boolean bearsWordsInLine() {
         return Set.of(FUSE, BREAKER_CLOSED, BREAKER_OPEN, SWITCH_CLOSED, SWITCH_OPEN, DIODE)
                 .contains(this);
+    }
+
+    /** The same with its contacts the other way; empty for what has none. */
+    public Optional<Glyph> turned() {
+        return switch (this) {
+            case FUSE -> Optional.of(FUSE_BLOWN);
+            case FUSE_BLOWN -> Optional.of(FUSE);
+            case BREAKER_CLOSED -> Optional.of(BREAKER_OPEN);
+            case BREAKER_OPEN -> Optional.of(BREAKER_CLOSED);
+            case SWITCH_CLOSED -> Optional.of(SWITCH_OPEN);
+            case SWITCH_OPEN -> Optional.of(SWITCH_CLOSED);
+            case CONTACTOR_CLOSED -> Optional.of(CONTACTOR_OPEN);
+            case CONTACTOR_OPEN -> Optional.of(CONTACTOR_CLOSED);
+            case BATTERY,
+                    ALTERNATOR,
+                    BUS,
+                    DIODE,
+                    CONNECTOR,
+                    SHUNT,
+                    CONVERTER,
+                    MOTOR,
+                    STARTER,
+                    LAMP,
+                    LOAD,
+                    CONTROLLER,
+                    EARTH,
+                    FRAME ->
+                    Optional.empty();
+        };
     }
 
     /** Whether a layout made for the other one holds for this one as well. */

@@ -98,6 +98,13 @@ class ExplainAreaTest {
 
         assertEquals("Change the rationale", study.lastChange());
         assertTrue(shown(web).contains("We land soon."), shown(web));
+        assertEquals(
+                false,
+                onScreen(
+                        () ->
+                                web.getEngine()
+                                        .executeScript(
+                                                "document.getElementById('explore').hidden")));
         assertFalse(robot.lookup("#explain-empty").query().isVisible());
         press(robot, "#explain-open");
         assertEquals(List.of(study.explaining().page().get().orElseThrow().at()), opened);
