@@ -59,6 +59,7 @@ class ArchitectureTest {
                     "reliability.chance",
                     "reliability.cover",
                     "reliability.cutset",
+                    "assess.front",
                     "assess.ranking",
                     "report.drawing");
 

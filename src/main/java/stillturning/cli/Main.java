@@ -24,6 +24,7 @@ import stillturning.cli.breaking.BreakCommand;
 import stillturning.cli.check.CheckCommand;
 import stillturning.cli.decide.DecideCommand;
 import stillturning.cli.decide.ExplainCommand;
+import stillturning.cli.explore.ExploreCommand;
 import stillturning.cli.groundtest.GroundTestCommand;
 import stillturning.cli.joint.RunUpCommand;
 import stillturning.cli.size.SizeCommand;
@@ -131,6 +132,7 @@ public final class Main {
                 .addSubcommand(new NewCommand(context))
                 .addSubcommand(new CheckCommand(context))
                 .addSubcommand(new DecideCommand(context))
+                .addSubcommand(new ExploreCommand(context))
                 .addSubcommand(new BreakCommand(context))
                 .addSubcommand(new RunUpCommand(context))
                 .addSubcommand(new GroundTestCommand(context))

@@ -36,6 +36,7 @@ final class SchemaCommand implements Callable<Integer> {
                     new Schema("check", "cli", "check"),
                     new Schema("decide", "report", "decide"),
                     new Schema("between", "report", "decide --between"),
+                    new Schema("explored", "report", "explore"),
                     new Schema("matrix", "report", "break"),
                     new Schema("story", "report", "break --failure, of one candidate"),
                     new Schema("stories", "cli", "break --failure, of several candidates"),

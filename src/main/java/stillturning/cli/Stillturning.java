@@ -41,6 +41,7 @@ import stillturning.dossier.ProgramVersion;
             "  stillturning run-up my-aircraft",
             "  stillturning ground-test my-aircraft",
             "  stillturning decide my-aircraft",
+            "  stillturning explore my-aircraft",
             "  stillturning explain my-aircraft",
             "  stillturning size my-aircraft",
             "  stillturning desktop my-aircraft",

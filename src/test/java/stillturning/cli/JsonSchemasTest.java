@@ -150,6 +150,12 @@ class JsonSchemasTest {
     }
 
     @Test
+    void whatASearchFoundKeepsToItsSchema() {
+        String explored = run("explore", "first-steps", "--layouts", "3", "--json");
+        assertEquals(List.of(), faults("report/explored", explored));
+    }
+
+    @Test
     void commonCausesAndTheShapeKeepToTheirs() {
         String causes = run("break", "first-steps", "--causes", "--json");
         assertEquals(List.of(), faults("report/causes", causes));

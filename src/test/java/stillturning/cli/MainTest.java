@@ -29,6 +29,7 @@ class MainTest {
                 "new",
                 "check",
                 "decide",
+                "explore",
                 "break",
                 "ground-test",
                 "explain",
@@ -50,7 +51,9 @@ class MainTest {
     void theProgramsHelpNamesEveryCommand() {
         String help = Session.in(here).run("--help").out();
         for (String command :
-                new String[] {"new", "check", "decide", "break", "ground-test", "explain"}) {
+                new String[] {
+                    "new", "check", "decide", "explore", "break", "ground-test", "explain"
+                }) {
             assertTrue(help.contains("\n  " + command + " "), help);
         }
     }
@@ -87,7 +90,7 @@ class MainTest {
         assertTrue(script.startsWith("#!"), script);
         assertTrue(
                 script.contains(
-                        "new check decide break run-up ground-test explain size desktop guide"
+                        "new check decide explore break run-up ground-test explain size desktop guide"
                                 + " schema completion"),
                 script);
     }

@@ -22,6 +22,7 @@ public final class Progress implements AutoCloseable, Consumer<String> {
     private final Optional<ScheduledExecutorService> ticking;
     private int done;
     private int widest;
+    private String told = "";
 
     private Progress(PrintWriter err, String ofAll, Optional<ScheduledExecutorService> ticking) {
         this.err = err;
@@ -53,6 +54,18 @@ public final class Progress implements AutoCloseable, Consumer<String> {
         return progress;
     }
 
+    /** For work of which nobody knows how much there is; silent where nobody sits in front. */
+    public static Progress telling(CommandContext context) {
+        Progress progress = over(0, "", context);
+        progress.tell("begun");
+        return progress;
+    }
+
+    /** How far it is, in words. */
+    public synchronized void tell(String words) {
+        told = words;
+    }
+
     private static ScheduledExecutorService timer() {
         return Executors.newSingleThreadScheduledExecutor(
                 work -> {
@@ -69,9 +82,9 @@ public final class Progress implements AutoCloseable, Consumer<String> {
     }
 
     private synchronized void show() {
-        String line = done + ofAll;
+        String line = told.isEmpty() ? done + ofAll : told;
         widest = Math.max(widest, line.length());
-        err.print("\r" + line);
+        err.print("\r" + line + " ".repeat(widest - line.length()));
         err.flush();
     }
 

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import stillturning.report.explored.FrontJson;
 
 /**
  * The schemas that ship with the program. To write them anew after a change of a document, run it
@@ -27,6 +28,7 @@ class JsonSchemaFilesTest {
         return Stream.of(
                 Map.entry("between", BetweenJson.BETWEEN),
                 Map.entry("decide", DecideJson.DECISION),
+                Map.entry("explored", FrontJson.EXPLORED),
                 Map.entry("story", StoryJson.STORY),
                 Map.entry("range", RangeJson.RANGE),
                 Map.entry("cases", CasesJson.CASES),

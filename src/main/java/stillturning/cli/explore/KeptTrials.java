@@ -1,0 +1,112 @@
+package stillturning.cli.explore;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.assess.front.Trial;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.Refusal;
+import stillturning.cli.terminal.ResumeFile;
+
+/** The file in which is kept what came of every layout that was looked at. */
+final class KeptTrials implements AutoCloseable {
+
+    private static final String KIND = "stillturning exploration";
+
+    private final ResumeFile<Written> file;
+    private final String fingerprint;
+    private final Map<String, Trial> before = new HashMap<>();
+    private final List<One> looked = new ArrayList<>();
+
+    /**
+     * What came of one layout.
+     *
+     * @param way the changes that led to it
+     * @param missed what it misses; empty if nothing
+     * @param tried false if it cannot be on the front
+     * @param values of one that misses nothing
+     */
+    record One(
+            String way,
+            String missed,
+            boolean tried,
+            double shortfall,
+            List<Double> values,
+            List<String> evidence) {
+
+        static One of(String way, Trial trial) {
+            double shortfall = trial.misses().isPresent() ? trial.shortfall() : 0;
+            return new One(
+                    way,
+                    trial.misses().orElse(""),
+                    trial.tried(),
+                    shortfall,
+                    trial.worth().orElse(List.of()),
+                    trial.evidence());
+        }
+
+        Trial trial() {
+            if (!tried) {
+                return new Trial.Outdone(evidence);
+            }
+            return missed.isEmpty()
+                    ? new Trial.Met(values, evidence)
+                    : new Trial.Missed(missed, shortfall, evidence);
+        }
+    }
+
+    /** What stands in the file. */
+    record Written(String kind, String fingerprint, List<One> looked) implements ResumeFile.Work {}
+
+    private KeptTrials(ResumeFile<Written> file, String fingerprint) {
+        this.file = file;
+        this.fingerprint = fingerprint;
+    }
+
+    /**
+     * Opens the file, or makes it.
+     *
+     * @param fingerprint of the study's files and of what is asked
+     * @throws Refusal if it belongs to something else, another command has it, or it cannot be read
+     *     or written
+     */
+    static KeptTrials of(String written, String fingerprint, CommandContext context) {
+        Written nothing = new Written(KIND, fingerprint, List.of());
+        KeptTrials kept =
+                new KeptTrials(
+                        ResumeFile.of(written, Written.class, nothing, context), fingerprint);
+        kept.file
+                .before()
+                .ifPresent(w -> w.looked.forEach(one -> kept.before.put(one.way, one.trial())));
+        return kept;
+    }
+
+    Optional<Trial> known(String way) {
+        return Optional.ofNullable(before.get(way));
+    }
+
+    synchronized void done(String way, Trial trial) {
+        looked.add(One.of(way, trial));
+        if (file.isDue()) {
+            save();
+        }
+    }
+
+    /** What an earlier search found and this one has not come to yet stays in the file. */
+    synchronized void save() {
+        Map<String, Trial> all = new HashMap<>(before);
+        looked.forEach(one -> all.remove(one.way));
+        List<One> written = new ArrayList<>(looked);
+        all.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .forEach(e -> written.add(One.of(e.getKey(), e.getValue())));
+        file.save(new Written(KIND, fingerprint, written));
+    }
+
+    @Override
+    public void close() {
+        file.close();
+    }
+}

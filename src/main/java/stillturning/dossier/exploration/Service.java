@@ -1,0 +1,88 @@
+package stillturning.dossier.exploration;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import stillturning.assess.Scrutiny;
+import stillturning.assess.requirement.Survey;
+import stillturning.assess.verdict.Verdict;
+import stillturning.files.move.Drawn;
+import stillturning.model.Candidate;
+import stillturning.model.Join;
+import stillturning.parts.Part;
+import stillturning.story.UntoldStory;
+
+/**
+ * What every drawing does, nothing failing, and so every layout has to do.
+ *
+ * @param wired loads with something joined to an input
+ * @param working loads that work where failures happen
+ * @param leftOn loads that work after the drill that takes all power off, in some drawing
+ */
+record Service(Set<String> wired, Set<String> working, Set<String> leftOn) {
+
+    Service {
+        wired = Set.copyOf(wired);
+        working = Set.copyOf(working);
+        leftOn = Set.copyOf(leftOn);
+    }
+
+    /** What all of these drawings do that can be computed. */
+    static Service of(List<Drawn> drawings) {
+        Set<String> wired = new TreeSet<>();
+        Set<String> working = new TreeSet<>();
+        Set<String> leftOn = new TreeSet<>();
+        boolean first = true;
+        for (Drawn drawn : drawings) {
+            try {
+                Scrutiny look = Scrutiny.of(drawn.study(), drawn.candidate(), Survey.NONE);
+                Set<String> joined = wired(drawn.candidate());
+                if (first) {
+                    wired.addAll(joined);
+                    working.addAll(look.normal().working());
+                    first = false;
+                }
+                wired.retainAll(joined);
+                working.retainAll(look.normal().working());
+                look.masterOff().ifPresent(drill -> leftOn.addAll(on(drill)));
+            } catch (UntoldStory e) {
+                continue;
+            }
+        }
+        return new Service(wired, working, leftOn);
+    }
+
+    /** Whether a layout does it too. */
+    boolean isDoneBy(Candidate candidate, Scrutiny look) {
+        return wired(candidate).containsAll(wired) && look.normal().working().containsAll(working);
+    }
+
+    /**
+     * Whether its drill takes the power off what the drawings' drills take it off, if it has one.
+     */
+    boolean takesOff(Scrutiny look) {
+        return look.masterOff().stream().allMatch(drill -> leftOn.containsAll(on(drill)));
+    }
+
+    private static Set<String> on(Verdict drill) {
+        return drill.planned().aftermath().working();
+    }
+
+    private static Set<String> wired(Candidate candidate) {
+        Set<String> joined = new HashSet<>();
+        for (Join join : candidate.joins()) {
+            joined.add(join.one().toString());
+            joined.add(join.other().toString());
+        }
+        Set<String> wired = new TreeSet<>();
+        candidate
+                .all(Part.Role.LOAD)
+                .filter(
+                        load ->
+                                load.inputs().stream()
+                                        .anyMatch(i -> joined.contains(load.id() + "." + i)))
+                .forEach(load -> wired.add(load.id()));
+        return wired;
+    }
+}

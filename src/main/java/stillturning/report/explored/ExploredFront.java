@@ -1,0 +1,124 @@
+package stillturning.report.explored;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.assess.Assessment;
+import stillturning.assess.front.Tally;
+import stillturning.model.CriterionName;
+
+/**
+ * What a search found, everything on the front assessed in full.
+ *
+ * @param assessment of the drawings and of everything on the front
+ * @param by what layouts were compared by
+ * @param front what nothing found outdoes, in the order of the first criterion
+ * @param drawings the study's own candidates that could be computed, in their order
+ * @param search what was done to find it
+ */
+public record ExploredFront(
+        Assessment assessment,
+        Yardstick by,
+        List<Layout> front,
+        List<Layout> drawings,
+        Done search) {
+
+    /**
+     * A layout.
+     *
+     * @param id of its candidate in the assessment
+     * @param from title of what it was made from
+     * @param steps changes from there, in words; none of a drawing as it is
+     */
+    public record Layout(String id, String from, List<String> steps) {
+        public Layout {
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /**
+     * What a search did.
+     *
+     * @param mostSteps changes from a start that it was allowed
+     * @param bare layouts stripped of everything that was started from beside the drawings
+     * @param whole whether everything within those changes was looked at
+     */
+    public record Done(Tally tally, int mostSteps, int bare, boolean whole) {}
+
+    public ExploredFront {
+        front = List.copyOf(front);
+        drawings = List.copyOf(drawings);
+    }
+
+    /**
+     * The appraisal of a layout.
+     *
+     * @throws IllegalArgumentException if it is none of these
+     */
+    public Appraisal of(Layout layout) {
+        return assessment
+                .of(layout.id())
+                .orElseThrow(() -> new IllegalArgumentException("no layout " + layout.id()));
+    }
+
+    /** A layout's value by a criterion. */
+    public double value(Layout layout, CriterionName criterion) {
+        return requireNonNull(of(layout).measures().values().get(criterion), criterion.words());
+    }
+
+    /** Whether a drawing is on the front. */
+    public boolean isOnFront(Layout drawing) {
+        return front.stream().anyMatch(layout -> layout.id().equals(drawing.id()));
+    }
+
+    /** Requirements that a layout misses, in words. */
+    public List<String> missed(Layout layout) {
+        return of(layout).met().stream()
+                .filter(met -> !met.met())
+                .map(RequirementMet::requirement)
+                .toList();
+    }
+
+    /** The layout on the front that is made from a drawing by the fewest changes. */
+    public Optional<Layout> nearestFrom(Layout drawing) {
+        return front.stream()
+                .filter(layout -> layout.from().equals(drawing.from()))
+                .filter(layout -> !layout.steps().isEmpty())
+                .min((one, other) -> Integer.compare(one.steps().size(), other.steps().size()));
+    }
+
+    /** Layouts on the front that are as good as a drawing by everything that is compared. */
+    public List<Layout> outdoing(Layout drawing) {
+        return front.stream()
+                .filter(layout -> !layout.id().equals(drawing.id()))
+                .filter(layout -> asGood(steps(layout), steps(drawing)))
+                .toList();
+    }
+
+    private List<Double> steps(Layout layout) {
+        return by.of(of(layout).measures().values());
+    }
+
+    private static boolean asGood(List<Double> one, List<Double> other) {
+        return IntStream.range(0, one.size()).allMatch(i -> one.get(i) <= other.get(i));
+    }
+
+    /** By how much one is worse than another; below 0 if it is better. */
+    private double loss(Layout one, Layout other, CriterionName criterion) {
+        double here = value(one, criterion);
+        double there = value(other, criterion);
+        if (here == there) {
+            return 0;
+        }
+        return criterion.moreIsBetter() ? there - here : here - there;
+    }
+
+    /** The best by one criterion; the first of them where several are. */
+    public Optional<Layout> best(CriterionName criterion) {
+        return front.stream().reduce((one, other) -> loss(one, other, criterion) > 0 ? other : one);
+    }
+}

@@ -1,0 +1,328 @@
+package stillturning.report.explored;
+
+import static stillturning.report.table.Column.figures;
+import static stillturning.report.table.Column.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stillturning.assess.front.Tally;
+import stillturning.model.CriterionName;
+import stillturning.parts.Part;
+import stillturning.report.ResultText;
+import stillturning.report.explored.ExploredFront.Layout;
+import stillturning.report.explored.Families.Family;
+import stillturning.report.page.Block;
+import stillturning.report.page.Block.Grid;
+import stillturning.report.page.Block.Heading;
+import stillturning.report.page.Block.Lead;
+import stillturning.report.page.Block.Note;
+import stillturning.report.page.Block.Points;
+import stillturning.report.page.Block.Words;
+import stillturning.report.table.Column;
+import stillturning.report.table.Table;
+
+/** What a search found, as running text. */
+public final class FrontBlocks {
+
+    private final ExploredFront explored;
+    private final Families families;
+    private final String currency;
+
+    public FrontBlocks(ExploredFront explored) {
+        this.explored = explored;
+        this.families = new Families(explored);
+        this.currency = explored.assessment().study().heading().currency();
+    }
+
+    /** Everything, what was found first. */
+    public List<Block> all() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Lead(lead()));
+        blocks.add(new Grid(table()));
+        blocks.addAll(inWords());
+        blocks.add(new Heading("What was drawn, and how far it is from the front"));
+        blocks.add(new Points(explored.drawings().stream().map(this::drawing).toList()));
+        blocks.addAll(recipes());
+        blocks.add(new Heading("What was looked at, and what was not"));
+        limits().forEach(text -> blocks.add(new Note(text)));
+        return List.copyOf(blocks);
+    }
+
+    private String lead() {
+        int found = explored.front().size();
+        String by =
+                String.join(
+                        ", ", explored.by().criteria().stream().map(CriterionName::words).toList());
+        if (found == 0) {
+            return "Nothing that was looked at meets every hard requirement.";
+        }
+        return found
+                + (found == 1 ? " layout is" : " layouts are")
+                + " outdone by nothing that was looked at ("
+                + by
+                + "), and "
+                + (found == 1 ? "meets" : "each meets")
+                + " every hard requirement.";
+    }
+
+    /** One row for each layout on the front. */
+    public Table<Layout> table() {
+        List<Column<Layout>> columns = new ArrayList<>();
+        columns.add(words("layout", 24, Layout::id));
+        columns.add(words("made from", 36, this::origin));
+        for (CriterionName criterion : criteria()) {
+            columns.add(
+                    figures(
+                            head(criterion),
+                            12,
+                            layout ->
+                                    ResultText.value(
+                                            criterion,
+                                            explored.value(layout, criterion),
+                                            currency)));
+        }
+        columns.add(
+                figures(
+                        "parts",
+                        6,
+                        layout ->
+                                String.valueOf(
+                                        explored.of(layout).candidate().parts().stream()
+                                                .filter(FrontBlocks::isBuilt)
+                                                .count())));
+        return new Table<>(columns, explored.front());
+    }
+
+    /** What layouts were compared by first, then the other values. */
+    private List<CriterionName> criteria() {
+        List<CriterionName> all = new ArrayList<>(explored.by().criteria());
+        for (CriterionName criterion : CriterionName.values()) {
+            if (!all.contains(criterion) && criterion != CriterionName.ENGINE_STOPS) {
+                all.add(criterion);
+            }
+        }
+        return all;
+    }
+
+    private static String head(CriterionName criterion) {
+        return switch (criterion) {
+            case PILOT_NEEDED -> "need pilot";
+            case ENGINE_STOPS -> "stop it";
+            case ENDURANCE -> "endurance";
+            case WEIGHT, COMPLEXITY, COST -> criterion.words();
+        };
+    }
+
+    private static boolean isBuilt(Part part) {
+        return part.role() != Part.Role.WIRE && part.role() != Part.Role.LOAD;
+    }
+
+    private String origin(Layout layout) {
+        int steps = layout.steps().size();
+        if (steps == 0) {
+            return explored.drawings().stream().anyMatch(d -> d.id().equals(layout.id()))
+                    ? "as drawn"
+                    : layout.from();
+        }
+        return layout.from() + ", " + steps + (steps == 1 ? " change" : " changes");
+    }
+
+    private List<Block> inWords() {
+        List<Block> blocks = new ArrayList<>();
+        if (explored.front().isEmpty()) {
+            return blocks;
+        }
+        blocks.add(new Heading("In words"));
+        List<String> common = families.common();
+        if (explored.front().size() > 1 && !common.isEmpty()) {
+            blocks.add(
+                    new Words(
+                            "All that meet everything and are outdone by nothing have "
+                                    + String.join(", ", common)
+                                    + "."));
+        }
+        families.telling()
+                .forEach(words -> blocks.add(new Words("Each of them has " + words + ".")));
+        for (CriterionName criterion : explored.by().criteria()) {
+            explored.best(criterion)
+                    .ifPresent(best -> blocks.add(new Words(best(criterion, best))));
+        }
+        bought().ifPresent(text -> blocks.add(new Words(text)));
+        if (families.all().size() > 1) {
+            blocks.add(new Points(families.all().stream().map(this::family).toList()));
+        }
+        return blocks;
+    }
+
+    private static String superlative(CriterionName criterion) {
+        return switch (criterion) {
+            case ENDURANCE -> "Longest lasting";
+            case WEIGHT -> "Lightest";
+            case COMPLEXITY -> "Simplest";
+            case COST -> "Cheapest";
+            case ENGINE_STOPS -> "Stopped by the fewest failures";
+            case PILOT_NEEDED -> "Least in need of the pilot";
+        };
+    }
+
+    private String best(CriterionName criterion, Layout best) {
+        String value = ResultText.value(criterion, explored.value(best, criterion), currency);
+        return superlative(criterion)
+                + " is "
+                + best.id()
+                + ": "
+                + criterion.words()
+                + " "
+                + value
+                + " ("
+                + origin(best)
+                + ").";
+    }
+
+    /**
+     * What is paid for more minutes, from the best by the first criterion to the longest lasting.
+     */
+    private Optional<String> bought() {
+        Optional<Layout> first = explored.best(explored.by().criteria().get(0));
+        Optional<Layout> longest = explored.best(CriterionName.ENDURANCE);
+        if (first.isEmpty() || longest.isEmpty() || first.equals(longest)) {
+            return Optional.empty();
+        }
+        String what = changes(first.get(), longest.get());
+        String parts = String.join(", ", families.against(longest.get(), first.get()));
+        return Optional.of(
+                "From "
+                        + first.get().id()
+                        + " to "
+                        + longest.get().id()
+                        + ": "
+                        + what
+                        + (parts.isEmpty() ? "" : ", with " + parts)
+                        + ".");
+    }
+
+    private String changes(Layout from, Layout to) {
+        List<String> changes =
+                criteria().stream()
+                        .map(
+                                c ->
+                                        Figures.change(
+                                                c,
+                                                explored.value(from, c),
+                                                explored.value(to, c),
+                                                currency))
+                        .filter(words -> !words.isEmpty())
+                        .toList();
+        return changes.isEmpty() ? "no difference in value" : String.join(", ", changes);
+    }
+
+    private String family(Family family) {
+        Layout plain = family.layouts().get(0);
+        String names = String.join(", ", family.layouts().stream().map(Layout::id).toList());
+        String own = family.words() + ": " + names;
+        if (family.layouts().size() == 1) {
+            return own + ".";
+        }
+        Layout lightest =
+                family.layouts().stream()
+                        .reduce(
+                                (one, other) ->
+                                        explored.value(other, CriterionName.WEIGHT)
+                                                        < explored.value(one, CriterionName.WEIGHT)
+                                                ? other
+                                                : one)
+                        .orElse(plain);
+        List<String> against = families.against(lightest, plain);
+        if (lightest.equals(plain)) {
+            return own + "; " + plain.id() + " is the lightest of them.";
+        }
+        return own
+                + "; the lightest, "
+                + lightest.id()
+                + (against.isEmpty()
+                        ? ", has as many parts of each kind as "
+                        : ", has " + String.join(", ", against) + " than ")
+                + plain.id()
+                + ".";
+    }
+
+    private String drawing(Layout drawing) {
+        String title = explored.of(drawing).candidate().title();
+        List<String> missed = explored.missed(drawing);
+        if (explored.isOnFront(drawing)) {
+            return title + ": on the front.";
+        }
+        if (!missed.isEmpty()) {
+            return title
+                    + ": misses "
+                    + String.join("; ", missed)
+                    + explored.nearestFrom(drawing)
+                            .map(
+                                    near ->
+                                            "; made to meet everything by "
+                                                    + near.id()
+                                                    + ", "
+                                                    + changes(drawing, near))
+                            .orElse("")
+                    + ".";
+        }
+        return explored.outdoing(drawing).stream()
+                .findFirst()
+                .map(by -> title + ": outdone by " + by.id() + ", " + changes(drawing, by) + ".")
+                .orElse(title + ": not on the front, and as good as nothing on it.");
+    }
+
+    private List<Block> recipes() {
+        List<Layout> made =
+                explored.front().stream().filter(layout -> !layout.steps().isEmpty()).toList();
+        List<Block> blocks = new ArrayList<>();
+        if (!made.isEmpty()) {
+            blocks.add(new Heading("How each is made"));
+            for (Layout layout : made) {
+                blocks.add(new Words(layout.id() + ", from " + layout.from() + ":"));
+                blocks.add(new Points(layout.steps()));
+            }
+        }
+        return blocks;
+    }
+
+    private List<String> limits() {
+        Tally tally = explored.search().tally();
+        List<String> said = new ArrayList<>();
+        said.add(
+                "%d layouts were looked at, %d of them told as far as it takes to refuse or accept them: %d meet every hard requirement. %d more steps led to a layout that was there already, %d could not be drawn or would have left a wire without its protector."
+                        .formatted(
+                                tally.tried() + tally.outdone(),
+                                tally.tried(),
+                                tally.met(),
+                                tally.twice(),
+                                tally.refused()));
+        if (!tally.missed().isEmpty()) {
+            said.add("Refused first by: " + refusals(tally.missed()) + ".");
+        }
+        said.add(
+                explored.search().whole()
+                        ? "All that can be reached by at most %d changes was looked at."
+                                .formatted(explored.search().mostSteps())
+                        : "The search ended before everything was looked at: %d changes of layouts that it knows were not tried, and none of what lies beyond them. What is outdone by nothing here may be outdone by something there."
+                                .formatted(tally.left()));
+        said.add(
+                "Nothing was refused by a guess: a layout is out when one failure, judged as in the full assessment, breaks a hard requirement, or when its weight, price, complexity and endurance alone show that it is outdone. Everything on the front was read from its file and assessed in full. Pairs of failures were not asked about.");
+        said.add(
+                "Only changes from the program's catalogue were tried, and only from what is drawn"
+                        + (explored.search().bare() > 0 ? " and from a layout stripped bare" : "")
+                        + ". Simpler on paper is not yet buildable: nobody has looked at room, reach, heat or sizes of wires.");
+        return said;
+    }
+
+    private static String refusals(Map<String, Integer> missed) {
+        return String.join(
+                "; ",
+                missed.entrySet().stream()
+                        .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
+                        .map(e -> e.getKey() + " (" + e.getValue() + ")")
+                        .toList());
+    }
+}
