@@ -3,6 +3,7 @@ package stillturning.model;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.model.Candidate.Hit;
 import stillturning.model.Zone.Hazard;
 
 /**
@@ -79,7 +80,12 @@ public record Chances(
     }
 
     /** One failure mode of one part. */
-    public record Mode(String part, String mode) {}
+    public record Mode(String part, String mode) {
+        /** That of a hit. */
+        public static Mode of(Hit hit) {
+            return new Mode(hit.part(), hit.mode().name());
+        }
+    }
 
     /**
      * The beta factor: the share of each unit's own failures that take the others along.

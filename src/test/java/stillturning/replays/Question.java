@@ -43,6 +43,18 @@ public enum Question {
             return worstFirst(each(answer, "failures").toList());
         }
     },
+    /** What alone stops the engine, by what mends it. */
+    ENDINGS("break") {
+        @Override
+        Stream<String> findings(JsonNode answer) {
+            return each(answer, "endings");
+        }
+
+        @Override
+        String typed() {
+            return "break, by mend";
+        }
+    },
     /** Switches left wrong with which the engine starts, as below the failures; the worst first. */
     LEFT("decide") {
         @Override
@@ -51,6 +63,11 @@ public enum Question {
                     each(answer.get("candidates").get(0).path("beside"), "leftSwitches")
                             .filter(l -> l.contains("engineRunsOnTheGround true"))
                             .toList());
+        }
+
+        @Override
+        String typed() {
+            return "break, switches left";
         }
     },
     /** Parts that everything passes, by shape alone. */
@@ -94,9 +111,9 @@ public enum Question {
 
     abstract Stream<String> findings(JsonNode answer);
 
-    /** What a person types for it. */
+    /** What a person types for it, and where he looks. */
     String typed() {
-        return this == LEFT ? "break, switches left" : words;
+        return words;
     }
 
     /** The findings of a study, first things first. */

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import stillturning.cli.study.FoundStudy;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.model.Candidate;
+import stillturning.model.Chances.Odds;
 import stillturning.model.Study;
 import stillturning.model.failure.Cause;
 import stillturning.model.failure.CommonCauses;
@@ -29,6 +30,11 @@ record BreakRequest(BreakOptions options, FoundStudy found, CommandContext conte
                         .collect(Collectors.toMap(Candidate::id, this::causes));
         FailureNames names = new FailureNames(study().candidates(), causes);
         return AtOnce.of(options.failures.stream().map(names::find).toList());
+    }
+
+    /** How often each of a candidate's failures happens. */
+    Odds odds(Candidate candidate) {
+        return found.chances().odds(candidate.id());
     }
 
     private List<Failure> causes(Candidate candidate) {

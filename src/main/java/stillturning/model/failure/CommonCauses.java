@@ -245,7 +245,7 @@ public final class CommonCauses {
         double share = shared.beta().orElseThrow().share();
         String source = shared.beta().orElseThrow().source();
         return hits.stream()
-                .map(hit -> new Mode(hit.part(), hit.mode().name()))
+                .map(Mode::of)
                 .flatMap(mode -> Optional.ofNullable(odds.rates().get(mode)).stream())
                 .max(Comparator.comparingDouble(Rate::median))
                 .map(r -> r.times(share, "beta factor (" + source + ") of " + r.source()));

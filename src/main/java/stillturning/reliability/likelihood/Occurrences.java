@@ -111,7 +111,7 @@ final class Occurrences {
 
     private Rate rate(Event event) {
         return switch (event.kind()) {
-            case FAILURE -> odds(Singles.mode(event.failure().hits().get(0)));
+            case FAILURE -> odds(Mode.of(event.failure().hits().get(0)));
             case DEAD_LAMP -> odds(new Mode(event.deadLamp().orElseThrow(), Failure.DEAD_LAMP));
             case CAUSE ->
                     event.cause()

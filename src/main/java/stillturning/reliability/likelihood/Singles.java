@@ -16,7 +16,7 @@ final class Singles {
     Singles(List<Event> events) {
         for (int event = 0; event < events.size(); event++) {
             if (events.get(event).kind() == Event.Kind.FAILURE) {
-                numbers.putIfAbsent(mode(events.get(event).failure().hits().get(0)), event);
+                numbers.putIfAbsent(Mode.of(events.get(event).failure().hits().get(0)), event);
             }
         }
     }
@@ -29,17 +29,13 @@ final class Singles {
     List<Integer> within(Event event) {
         List<Integer> found = new ArrayList<>();
         for (Hit hit : event.failure().hits()) {
-            Integer number = numbers.get(mode(hit));
+            Integer number = numbers.get(Mode.of(hit));
             if (number == null) {
                 throw new IllegalArgumentException(
-                        event.name() + " brings " + mode(hit) + ", which is no event by itself");
+                        event.name() + " brings " + Mode.of(hit) + ", which is no event by itself");
             }
             found.add(number);
         }
         return found;
-    }
-
-    static Mode mode(Hit hit) {
-        return new Mode(hit.part(), hit.mode().name());
     }
 }

@@ -13,6 +13,7 @@ import stillturning.model.Study;
 import stillturning.report.answer.FirstAnswer;
 import stillturning.report.groundtest.PlannedTest;
 import stillturning.report.joint.CombinedFindings;
+import stillturning.report.joint.SameEnding;
 import stillturning.report.joint.SharedFindings;
 import stillturning.report.pair.PairQuestion;
 import stillturning.sizing.result.SizingReport;
@@ -86,9 +87,13 @@ public final class JsonReport {
         return RangeJson.RANGE.text(range);
     }
 
-    /** Every failure of every candidate. */
-    public static String matrix(Assessment assessment) {
-        return MatrixJson.MATRIX.text(assessment);
+    /**
+     * Every failure of every candidate.
+     *
+     * @param endings those that stop the engine, by what mends them
+     */
+    public static String matrix(Assessment assessment, List<SameEnding> endings) {
+        return MatrixJson.MATRIX.text(new MatrixJson.Matrix(assessment, endings));
     }
 
     /** The sizes of some of a study's candidates. */

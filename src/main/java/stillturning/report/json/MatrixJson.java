@@ -7,6 +7,8 @@ import stillturning.assess.Assessment;
 import stillturning.assess.verdict.Verdict;
 import stillturning.report.FailureRows;
 import stillturning.report.RankingOrder;
+import stillturning.report.joint.SameEnding;
+import stillturning.report.joint.SameEnding.By;
 
 /** The matrix failure by candidate. */
 final class MatrixJson {
@@ -39,15 +41,35 @@ final class MatrixJson {
                     .map("byCandidate", CELL, Row::verdicts)
                     .says("By candidate; only those that have the part.");
 
-    static final JsonDocument<Assessment> MATRIX =
+    private static final JsonShape<SameEnding> ENDING =
+            JsonShape.<SameEnding>named("ending")
+                    .text("candidate", e -> e.candidate().id())
+                    .field("outcome", VerdictShapes.OUTCOME, SameEnding::outcome)
+                    .word("by", By.class, SameEnding::by)
+                    .says("By what the engine stops.")
+                    .texts("loads", SameEnding::loads)
+                    .says("What it loses at once; empty where it first runs on what is stored.")
+                    .texts(
+                            "failures",
+                            e -> e.failures().stream().map(f -> f.failure().name()).toList())
+                    .says("The most frequent first.")
+                    .number("perHour", SameEnding::perHour)
+                    .says("How often any of them happens, by the medians of their rates.");
+
+    /** The failures of a study, and those that stop the engine by what mends them. */
+    record Matrix(Assessment assessment, List<SameEnding> endings) {}
+
+    static final JsonDocument<Matrix> MATRIX =
             new JsonDocument<>(
                     "Every failure of every candidate",
                     "What each failure does to each candidate, the pilot as planned.",
-                    JsonDocument.<Assessment>start()
-                            .text("study", a -> a.study().id())
-                            .texts("candidates", MatrixJson::candidates)
+                    JsonDocument.<Matrix>start()
+                            .text("study", m -> m.assessment.study().id())
+                            .texts("candidates", m -> candidates(m.assessment))
                             .says("Best first.")
-                            .list("failures", ROW, MatrixJson::rows));
+                            .list("endings", ENDING, Matrix::endings)
+                            .says("Failures that stop the engine and that one change mends.")
+                            .list("failures", ROW, m -> rows(m.assessment)));
 
     private MatrixJson() {}
 

@@ -21,8 +21,10 @@ import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
+import stillturning.model.Chances.Odds;
 import stillturning.model.goal.ComplexityWeights;
 import stillturning.report.ReportSamples;
+import stillturning.report.joint.SameEnding;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -83,14 +85,23 @@ class JsonReportTest {
         }
     }
 
+    private static String matrix() {
+        List<SameEnding> endings =
+                ASSESSMENT.appraisals().stream()
+                        .flatMap(a -> SameEnding.of(a, Odds.UNKNOWN).stream())
+                        .toList();
+        assertFalse(endings.isEmpty());
+        return JsonReport.matrix(ASSESSMENT, endings);
+    }
+
     @Test
     void matricesKeepToTheirSchema() throws Exception {
-        assertEquals(List.of(), faults("matrix", JsonReport.matrix(ASSESSMENT)));
+        assertEquals(List.of(), faults("matrix", matrix()));
     }
 
     @Test
     void aSchemaRefusesAFieldThatItDoesNotKnow() throws Exception {
-        String extra = JsonReport.matrix(ASSESSMENT).replaceFirst("\\{", "{ \"extra\" : 1,");
+        String extra = matrix().replaceFirst("\\{", "{ \"extra\" : 1,");
         assertEquals(1, faults("matrix", extra).size());
     }
 
