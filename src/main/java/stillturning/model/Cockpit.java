@@ -55,16 +55,6 @@ public record Cockpit(
         return new Cockpit(flight, masterOff, starting, cues, others, reach);
     }
 
-    /** The same with other levers in reach. */
-    public Cockpit reaching(Map<String, Reach> other) {
-        return new Cockpit(flight, masterOff, starting, cues, procedures, other);
-    }
-
-    /** The same with another drill that takes all power off the airframe. */
-    public Cockpit withMasterOff(Map<String, String> moves) {
-        return new Cockpit(flight, moves, starting, cues, procedures, reach);
-    }
-
     /** One in which nothing is moved to start the engine. */
     public Cockpit(
             Map<String, String> flight,

@@ -1,8 +1,5 @@
 package stillturning.quantity;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -102,15 +99,6 @@ public record WireGauge(double squareMetres, String name) implements Comparable<
         return new WireGauge(Math.PI / 4 * metres * metres, "AWG " + size);
     }
 
-    /** Every gauge from AWG 30 to 4/0, thin to thick. */
-    public static List<WireGauge> awgSizes() {
-        List<WireGauge> sizes = new ArrayList<>();
-        for (int number = THINNEST; number >= THICKEST; number--) {
-            sizes.add(awg(number));
-        }
-        return List.copyOf(sizes);
-    }
-
     /** The AWG number if it was given as one; 0 is 1/0, -3 is 4/0. */
     public OptionalInt awgNumber() {
         if (!name.startsWith("AWG ")) {
@@ -124,11 +112,6 @@ public record WireGauge(double squareMetres, String name) implements Comparable<
         double metres = Math.sqrt(4 / Math.PI * squareMetres);
         double exact = 36 - 39 * Math.log(metres / 0.127e-3) / Math.log(92);
         return (int) Math.max(THICKEST, Math.min(THINNEST, Math.round(exact)));
-    }
-
-    /** Area in square millimetres (mm2), for showing. */
-    public String inSquareMillimetres() {
-        return String.format(Locale.ROOT, "%.3g mm2", squareMetres * 1e6);
     }
 
     @Override

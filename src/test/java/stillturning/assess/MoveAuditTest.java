@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
+import stillturning.model.Cockpit;
 import stillturning.model.Study;
 import stillturning.model.failure.FailureCatalogue;
 import stillturning.report.MoveTexts;
@@ -32,7 +33,16 @@ class MoveAuditTest {
 
     private static Optional<HarmfulMoves> drill(String id, Map<String, String> moves) {
         Candidate candidate = STUDY.candidate(id).orElseThrow();
-        return Assess.harmfulDrill(STUDY, candidate.with(candidate.cockpit().withMasterOff(moves)));
+        Cockpit said = candidate.cockpit();
+        Cockpit other =
+                new Cockpit(
+                        said.flight(),
+                        moves,
+                        said.starting(),
+                        said.cues(),
+                        said.procedures(),
+                        said.reach());
+        return Assess.harmfulDrill(STUDY, candidate.with(other));
     }
 
     @Test

@@ -75,6 +75,6 @@ class LimitsTest {
         Capacity capacity = new Capacity(360_000, 20, 1.2);
         double amps = MainLines.fiveMinuteAmps(capacity);
         assertEquals(5 * Math.pow(240, 1 / 1.2), amps, 1e-9);
-        assertEquals(300, capacity.secondsToEmpty(amps), 1e-6);
+        assertEquals(1 / 300.0, capacity.usedPerSecond(amps), 1e-11);
     }
 }

@@ -212,7 +212,7 @@ public final class Draft implements AutoCloseable {
 
     private Outside gone(IOException why) {
         String wrong = "the folder cannot be read: " + why;
-        Problem problem = problem(wrong, "bring it back, or save a copy elsewhere");
+        Problem problem = problem(wrong, "bring it back; the texts are kept here until then");
         told(List.of(problem));
         tell();
         return new Outside(List.of(), List.of(), List.of(), List.of(problem));
@@ -300,15 +300,6 @@ public final class Draft implements AutoCloseable {
             problems.addAll(failed);
             state = stateNow();
         }
-    }
-
-    /**
-     * Writes all texts as they are now into another folder, new or empty.
-     *
-     * @return why it could not be done; empty if it is
-     */
-    public List<Problem> saveCopy(Path other) {
-        return Saving.copy(filesNow(), other);
     }
 
     /** Unsaved work that programs left which ended without saving it. */

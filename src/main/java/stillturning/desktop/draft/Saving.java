@@ -1,10 +1,7 @@
 package stillturning.desktop.draft;
 
 import java.io.IOException;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -15,9 +12,8 @@ import stillturning.yaml.YamlDocument;
 /** Writes single files, and says what kept one from being written. */
 final class Saving {
 
-    private static final String ELSEWHERE =
-            "look at the permissions of the folder and the space on the disk, or save a copy"
-                    + " elsewhere";
+    private static final String THEN_AGAIN =
+            "look at the permissions of the folder and the space on the disk, then save again";
 
     private final Path folder;
 
@@ -53,7 +49,7 @@ final class Saving {
     }
 
     private static Problem refused(Path file, IOException why) {
-        return new Problem(file, 1, 1, "", "the file cannot be written: " + why, ELSEWHERE);
+        return new Problem(file, 1, 1, "", "the file cannot be written: " + why, THEN_AGAIN);
     }
 
     /** Tells that a file cannot be saved before somebody chose. */
@@ -65,35 +61,5 @@ final class Saving {
                 "",
                 "the file was changed here and outside",
                 "choose which of the two to keep, then save again");
-    }
-
-    /** Writes all texts into a folder that is new or empty. */
-    static List<Problem> copy(EditedFiles files, Path other) {
-        List<Problem> failed = new ArrayList<>();
-        try {
-            Files.createDirectories(other);
-            if (!isEmpty(other)) {
-                String wrong = "the folder is not empty";
-                return List.of(new Problem(other, 1, 1, "", wrong, "name a new folder"));
-            }
-        } catch (IOException refused) {
-            return List.of(refused(other, refused));
-        }
-        files.texts()
-                .forEach(
-                        (name, text) -> {
-                            try {
-                                YamlDocument.of(other.resolve(name), text).save();
-                            } catch (IOException refused) {
-                                failed.add(refused(other.resolve(name), refused));
-                            }
-                        });
-        return failed;
-    }
-
-    private static boolean isEmpty(Path folder) throws IOException {
-        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
-            return !all.iterator().hasNext();
-        }
     }
 }

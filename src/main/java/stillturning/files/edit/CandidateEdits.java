@@ -200,14 +200,6 @@ public final class CandidateEdits {
         return edits.change("Rename " + part + " " + to, to);
     }
 
-    /** Gives a link another name; what it makes is named after it. */
-    public FileChange renameLink(String link, String to) throws ChangeRefused {
-        refuseLoad(to);
-        FileEdits edits = edits();
-        Renaming.link(outline, run(DocumentPlaces.under(CandidateOutline.LINKS, link)), to, edits);
-        return edits.change("Rename link " + link + " " + to);
-    }
-
     private void refuseLoad(String name) throws ChangeRefused {
         if (loads.names().contains(name)) {
             throw new ChangeRefused("\"" + name + "\" is a load of the study; take another name");
@@ -264,13 +256,6 @@ public final class CandidateEdits {
                 "Put " + lever + " to " + position + " " + when.words, Naming.part(lever));
     }
 
-    /** Leaves a lever where it stands otherwise. */
-    public FileChange noPosition(Configuration when, String lever) throws ChangeRefused {
-        FileEdits edits = edits();
-        edits.remove(DocumentPlaces.under(when.path(), lever));
-        return edits.change("Leave " + lever + " " + when.words, Naming.part(lever));
-    }
-
     /**
      * Joins two terminals: by a feed where one is a load's input, by a link elsewhere.
      *
@@ -325,14 +310,6 @@ public final class CandidateEdits {
         String item = new Joining(now, loads, edits).through(near);
         int index = at.orElse(run.line().placeInLine());
         edits.set(run.path(), run.line().with(index, item).text());
-    }
-
-    /** Writes a run anew, as text. */
-    public FileChange setRun(String run, String text) throws ChangeRefused {
-        FileEdits edits = edits();
-        Run found = run(run);
-        edits.set(run, text);
-        return edits.change("Change " + found.key());
     }
 
     /** Leaves a load of the study out of this candidate, with its feeds and what speaks of it. */

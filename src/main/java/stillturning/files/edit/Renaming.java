@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 import stillturning.yaml.DocumentPlaces;
 
-/** Gives parts and links other names, wherever a candidate's file speaks of them. */
+/** Gives parts other names, wherever a candidate's file speaks of them. */
 final class Renaming {
 
     private Renaming() {}
@@ -16,15 +16,6 @@ final class Renaming {
         refuse(to, outline);
         everywhere(outline, Map.of(from, to), edits);
         edits.rename(DocumentPlaces.under(CandidateOutline.PARTS, from), to);
-    }
-
-    /** A link of another name; what it makes is named after it. */
-    static void link(
-            CandidateOutline outline, CandidateOutline.Run link, String to, FileEdits edits)
-            throws ChangeRefused {
-        refuse(to, outline);
-        everywhere(outline, madeBy(link, to), edits);
-        edits.rename(link.path(), to);
     }
 
     /** The names that a run's name takes along with it. */

@@ -49,10 +49,4 @@ public record Capacity(double coulombs, double ratedHours, double exponent) {
                 amps > ratedAmps() && exponent > 1 ? Math.pow(amps / ratedAmps(), exponent - 1) : 1;
         return amps * penalty / coulombs;
     }
-
-    /** Time to empty from full at a steady current (s). */
-    public double secondsToEmpty(double amps) {
-        Require.positive("battery", "discharge current (A)", amps);
-        return 1 / usedPerSecond(amps);
-    }
 }

@@ -1,6 +1,5 @@
 package stillturning.reliability.chance;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -18,9 +17,6 @@ import stillturning.reliability.chance.Flights.Both;
  * comes first within a flight does not matter.
  */
 public final class Chance {
-    /** Intersections to add up at most for one more sum of {@link #inclusionExclusion}. */
-    private static final double MOST_INTERSECTIONS = 1e7;
-
     private static final int FEWEST_SAMPLES = 20;
     private static final int MOST_SAMPLES = 1_000_000;
 
@@ -102,27 +98,6 @@ public final class Chance {
     }
 
     /**
-     * The union of the cut sets by sums of intersections, every rate at its mean, average flight.
-     *
-     * @param most sums wanted; fewer come back where the next has more than ten million terms
-     */
-    public static InclusionExclusion inclusionExclusion(
-            CutUnion union, Exposure exposure, int most) {
-        Flights flights = flights(union, exposure);
-        List<Double> sums = new ArrayList<>();
-        double terms = 1;
-        for (int order = 1; order <= Math.min(most, union.size()); order++) {
-            terms *= (union.size() - order + 1.0) / order;
-            if (terms > MOST_INTERSECTIONS) {
-                break;
-            }
-            int k = order;
-            sums.add(flights.of(chances -> union.sums().intersections(k, chances)).average());
-        }
-        return new InclusionExclusion(sums, sums.size() == union.size());
-    }
-
-    /**
      * An event's rate divided by the beta factor: a share takes all of its equals along.
      *
      * @param beta share, 0 to 1
@@ -158,29 +133,4 @@ public final class Chance {
      * @param common one event for all that share it
      */
     public record BetaSplit(Occurrence own, Occurrence common) {}
-
-    /**
-     * The union by sums of intersections, for the average flight: a second way to the same answer.
-     *
-     * @param sums the k-th is the sum over all k cut sets of the probability that all come true
-     * @param complete whether no further sum is left, so that the last partial sum is the answer
-     * @see "C. E. Bonferroni 1936 (from memory, unverified)"
-     */
-    public record InclusionExclusion(List<Double> sums, boolean complete) {
-
-        public InclusionExclusion {
-            sums = List.copyOf(sums);
-        }
-
-        /** Alternately above and below the truth. */
-        public List<Double> partialSums() {
-            List<Double> partial = new ArrayList<>();
-            double sum = 0;
-            for (int k = 0; k < sums.size(); k++) {
-                sum += k % 2 == 0 ? sums.get(k) : -sums.get(k);
-                partial.add(sum);
-            }
-            return List.copyOf(partial);
-        }
-    }
 }

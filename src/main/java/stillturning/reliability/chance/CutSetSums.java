@@ -152,32 +152,6 @@ final class CutSetSums implements Top {
         return alone / shared - alone;
     }
 
-    /** Sum over all choices of so many sets of the probability that all come true. */
-    double intersections(int order, double[] chances) {
-        return intersections(0, order, new int[chances.length], 1, chances);
-    }
-
-    private double intersections(
-            int from, int order, int[] uses, double probability, double[] chances) {
-        if (order == 0) {
-            return probability;
-        }
-        double sum = 0;
-        for (int i = from; i <= sets.size() - order; i++) {
-            double with = probability;
-            for (int event : sets.get(i)) {
-                if (uses[event]++ == 0) {
-                    with *= chances[event];
-                }
-            }
-            sum += intersections(i + 1, order - 1, uses, with, chances);
-            for (int event : sets.get(i)) {
-                uses[event]--;
-            }
-        }
-        return sum;
-    }
-
     /** That all of a set come true. */
     static double chance(int[] set, double[] chances) {
         double chance = 1;

@@ -31,12 +31,6 @@ public record Lognormal(double median, double errorFactor) {
         return new Lognormal(value, 1);
     }
 
-    /** The one with this mean, for sources that print means. */
-    public static Lognormal ofMean(double mean, double errorFactor) {
-        double sigma = new Lognormal(0, errorFactor).sigma();
-        return new Lognormal(mean / StrictMath.exp(sigma * sigma / 2), errorFactor);
-    }
-
     /** Standard deviation of the natural logarithm (1). */
     public double sigma() {
         return StrictMath.log(errorFactor) / Z95;

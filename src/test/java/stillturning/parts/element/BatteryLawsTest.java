@@ -13,7 +13,8 @@ import stillturning.parts.element.curve.RestVoltage;
 class BatteryLawsTest {
 
     private static double hours(double ampHours, double ratedHours, double exponent, double amps) {
-        return new Capacity(ampHours * 3600, ratedHours, exponent).secondsToEmpty(amps) / 3600;
+        Capacity capacity = new Capacity(ampHours * 3600, ratedHours, exponent);
+        return 1 / capacity.usedPerSecond(amps) / 3600;
     }
 
     /** US Army ordnance course texts, read: 5 A x 20 h = 100 Ah. */

@@ -91,7 +91,7 @@ class ChanceRefusalsTest {
         assertEquals(0, importance.criticality());
         assertEquals(1, importance.riskAchievement());
         assertEquals(1, importance.riskReduction());
-        assertTrue(Chance.inclusionExclusion(none, exposure, 3).complete());
+        assertTrue(InclusionExclusion.of(none, exposure, 3).complete());
         assertEquals(0, Chance.ranges(none, exposure, 20, 1).average().high95());
         assertEquals(
                 0,
@@ -123,7 +123,7 @@ class ChanceRefusalsTest {
         assertEquals(Basis.BOUNDED, top.basis());
         assertEquals(top.high(), top.value());
         assertTrue(top.low() < top.value() && top.low() > .98 * top.value(), top::toString);
-        List<Double> partial = Chance.inclusionExclusion(large, exposure, 9).partialSums();
+        List<Double> partial = InclusionExclusion.of(large, exposure, 9).partialSums();
         assertEquals(2, partial.size());
         assertTrue(partial.get(1) <= top.value() && partial.get(0) >= top.value());
         Importance first = Chance.importance(large, exposure, List.of(0));

@@ -11,7 +11,6 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import stillturning.reliability.chance.Chance.InclusionExclusion;
 
 /** Families drawn by lot, against every combination of events counted one by one. */
 class CountedTest {
@@ -78,7 +77,7 @@ class CountedTest {
             Family family = Family.of(random);
             CutUnion union = CutUnion.of(family.events(), family.sets());
             InclusionExclusion found =
-                    Chance.inclusionExclusion(union, Cases.perFlight(family.chances()), 14);
+                    InclusionExclusion.of(union, Cases.perFlight(family.chances()), 14);
             double counted = family.counted();
             List<Double> partial = found.partialSums();
             assertTrue(found.complete());

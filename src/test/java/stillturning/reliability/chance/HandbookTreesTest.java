@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import stillturning.reliability.chance.Chance.InclusionExclusion;
 
 /**
  * Trees of NUREG-0492 (Fault Tree Handbook, 1981) and its followers. Structures: read in a second
@@ -141,7 +140,7 @@ class HandbookTreesTest {
 
     @Test
     void sumsOfIntersectionsOfTheScaledTankCloseInOnTheTop() {
-        InclusionExclusion found = Chance.inclusionExclusion(TANK, SCALED, 10);
+        InclusionExclusion found = InclusionExclusion.of(TANK, SCALED, 10);
         assertTrue(found.complete());
         double[] sums = {.051, .0014, 3.555e-5, 4.185e-7, 1.35e-9};
         double[] partial = {.051, .0496, .04963555, .0496351315, .04963513285};

@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stillturning.reliability.chance.Chance.InclusionExclusion;
 
 /** Benchmark networks and k-out-of-n systems; vertices 0 and 1 are the terminals. */
 class NetworksTest {
@@ -50,7 +49,7 @@ class NetworksTest {
 
     @Test
     void bridgeByIntersections() {
-        InclusionExclusion found = Chance.inclusionExclusion(BRIDGE, Cases.even(5, .1), 4);
+        InclusionExclusion found = InclusionExclusion.of(BRIDGE, Cases.even(5, .1), 4);
         double[] sums = {.0220, 5.1e-4, 4e-5, 1e-5};
         double[] partial = {.0220, .02149, .02153, .02152};
         for (int k = 0; k < 4; k++) {

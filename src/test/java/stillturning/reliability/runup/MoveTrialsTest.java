@@ -18,6 +18,7 @@ import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
+import stillturning.model.Cockpit;
 import stillturning.model.EngineLogic;
 import stillturning.model.Reach;
 import stillturning.model.Study;
@@ -122,7 +123,17 @@ class MoveTrialsTest {
         assertEquals(List.of(), none.moves());
         assertEquals(new Refusal.OutOfReach(List.of("standby")), none.refused().get(0).why());
         Bench bench = bench();
-        Candidate unsaid = bench.candidate().with(bench.candidate().cockpit().reaching(Map.of()));
+        Cockpit said = bench.candidate().cockpit();
+        Candidate unsaid =
+                bench.candidate()
+                        .with(
+                                new Cockpit(
+                                        said.flight(),
+                                        said.masterOff(),
+                                        said.starting(),
+                                        said.cues(),
+                                        said.procedures(),
+                                        Map.of()));
         Tried nobody =
                 new MoveTrials(unsaid, new Ground(bench.study(), unsaid), HELD)
                         .of(new LinkedHashSet<>(List.of(moves("standby", "on"))));

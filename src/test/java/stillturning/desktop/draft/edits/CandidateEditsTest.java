@@ -68,8 +68,6 @@ class CandidateEditsTest {
         assertEquals("on", bench.text(ONE).replaceAll("(?s).*switch: (on).*", "$1"));
         bench.make(bench.shaping(ONE).position(Configuration.MASTER_OFF, "switch", "off"));
         assertSays("master-off");
-        bench.make(bench.shaping(ONE).noPosition(Configuration.MASTER_OFF, "switch"));
-        assertFalse(bench.text(ONE).contains("switch: off"));
     }
 
     @Test
@@ -236,14 +234,6 @@ class CandidateEditsTest {
     }
 
     @Test
-    void aLinkIsRenamedWithWhatItMakes() throws Exception {
-        bench.make(bench.shaping(ONE).setAt("positions.master-off", "field-breaker", "pulled"));
-        bench.make(bench.shaping(ONE).renameLink("field", "excitation"));
-        assertSays("excitation-breaker: pulled");
-        assertEquals(List.of(), bench.problems());
-    }
-
-    @Test
     void partsAreCopiedBetweenCandidatesWithTheLinksAmongThem() throws Exception {
         String copied = bench.shaping(ONE).copy(Set.of("battery", "panel-ground", "alternator"));
         FileChange paste = bench.shaping("bus-and-battery").paste(copied);
@@ -260,9 +250,7 @@ class CandidateEditsTest {
     }
 
     @Test
-    void aRunIsWrittenAnewAndABrokenFileIsRefusedWithItsLine() throws Exception {
-        bench.make(bench.shaping(ONE).setRun("feeds.radio", "from battery, fuse 5 A"));
-        assertSays("radio:      from battery, fuse 5 A\n");
+    void aBrokenFileIsRefusedWithItsLine() throws Exception {
         String text = bench.text(ONE);
         bench.make(Change.typing(ONE + ".yaml", "x: [\n" + text));
         String broken = refusal(() -> bench.shaping(ONE).title("No"));
