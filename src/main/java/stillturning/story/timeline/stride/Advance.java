@@ -58,17 +58,17 @@ public final class Advance {
     /** Whether all states and margins go straight from the start to the end of a step. */
     private boolean goesStraight(double step) throws NoOperatingPoint {
         double bend = integrator.glance(step);
-        if (!(dips.lowest() >= 0 && bend <= stride.tolerance())) {
+        dips.read(1);
+        if (!(dips.lowest(1) >= 0 && bend <= stride.tolerance())) {
             return false;
         }
-        dips.read(1);
         if (!dips.doubtful(2)) {
             return true;
         }
         dips.read(2);
         integrator.aside(step / 2);
         dips.read(1);
-        return dips.lowest() >= 0 && dips.straight();
+        return dips.lowest(1) >= 0 && dips.straight();
     }
 
     private double straightStep(double step) throws NoOperatingPoint {
@@ -87,8 +87,11 @@ public final class Advance {
             error = integrator.attempt(step);
         }
         servedSeconds = Math.max(servedSeconds, step * scale(error));
-        double end = dips.doubtful(stride.pair().places) ? firstFall(step) : step;
-        double reached = dips.lowest() < 0 ? firstEvent(step, end) : end;
+        int places = stride.pair().places;
+        boolean doubtful = dips.doubtful(places);
+        double end = doubtful ? firstFall(step) : step;
+        double lowest = doubtful ? dips.lowest() : dips.lowest(places - 1);
+        double reached = lowest < 0 ? firstEvent(step, end) : end;
         integrator.take(reached);
         return reached;
     }

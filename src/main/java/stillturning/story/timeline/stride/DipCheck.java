@@ -39,9 +39,8 @@ public final class DipCheck {
     public void read(int place) {
         if (place == 0) {
             findMoving();
-        }
-        for (int i = 0; i < count; i++) {
-            readings[place][i] = devices[moving[i]].margin();
+        } else {
+            now(readings[place]);
         }
     }
 
@@ -50,6 +49,7 @@ public final class DipCheck {
         for (int i = 0; i < devices.length; i++) {
             double margin = devices[i].margin();
             if (margin != Device.NOT_NOW && margin != Device.NOTHING_TO_WATCH) {
+                readings[0][count] = margin;
                 moving[count++] = i;
             }
         }
@@ -60,6 +60,15 @@ public final class DipCheck {
         double lowest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < count; i++) {
             lowest = Math.min(lowest, devices[moving[i]].margin());
+        }
+        return lowest;
+    }
+
+    /** The lowest margin of a reading. */
+    double lowest(int place) {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < count; i++) {
+            lowest = Math.min(lowest, readings[place][i]);
         }
         return lowest;
     }
