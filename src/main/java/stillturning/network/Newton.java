@@ -24,6 +24,9 @@ final class Newton {
      */
     private static final double SERVES = 1e-4;
 
+    /** After a step as short as this, of which so little is left, the next is none. */
+    private static final double SURE_VOLTS = AIMED_VOLTS / SERVES;
+
     private final NodalEquations equations;
     private final StarMesh mesh;
     private final int reference;
@@ -150,6 +153,10 @@ final class Newton {
             double before = worst;
             if (!advance(n)) {
                 return false;
+            }
+            if (factored && worst <= AIMED_AMPS && worst <= SERVES * before && size <= SURE_VOLTS) {
+                // the next step would be as much shorter as less is left
+                return true;
             }
             idle = worst > 0.9 * before ? idle + 1 : 0;
             factored &= worst <= SERVES * before || equations.straightThroughout();
