@@ -87,7 +87,7 @@
     const candidate = data.candidates[shown.candidate];
     const cell = verdict(shown.failure, shown.candidate);
     byId("ask-title").textContent = failure.label + ", in: " + candidate.title;
-    byId("ask-told").hidden = !cell;
+    document.querySelectorAll(".of-story").forEach(one => { one.hidden = !cell; });
     if (!cell) {
       byId("ask-outcome").textContent = "This candidate has no such part.";
       byId("ask-outcome").className = "mark";

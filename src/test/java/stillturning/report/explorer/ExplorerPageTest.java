@@ -244,6 +244,21 @@ class ExplorerPageTest {
     }
 
     @Test
+    void whereACandidateHasNoSuchPartNoStoryOfAnotherStaysOnTheScreen() {
+        page.enter("ask-words", "", "input");
+        page.enter("ask-candidate", "0", "change");
+        page.enter("ask-list", numberOf("computer-b-fuse: opens for no reason"), "change");
+        String shown =
+                "[...document.querySelectorAll('.of-story')].map(s => getComputedStyle(s).display)"
+                        + ".filter(d => d !== 'none').length";
+        assertEquals("3", page.ask(shown));
+        page.enter("ask-candidate", "1", "change");
+        assertEquals("This candidate has no such part.", page.text("ask-outcome"));
+        assertEquals("0", page.ask(shown));
+        page.enter("ask-candidate", "0", "change");
+    }
+
+    @Test
     void whoDoesNothingHasAStoryOfHisOwnWhereItMatters() {
         page.enter("ask-words", "charging lost", "input");
         page.enter("ask-list", numberOf("charging lost"), "change");
