@@ -16,6 +16,9 @@ import javafx.scene.layout.VBox;
 /** Pieces of layout that several panes use. */
 public final class Layout {
 
+    /** Room for a scroll bar. */
+    private static final double BAR = 16;
+
     private Layout() {}
 
     /** Nodes one beside the other. */
@@ -63,6 +66,15 @@ public final class Layout {
         scroll.setContent(content);
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("edge-to-edge");
+    }
+
+    /** Moved sideways by itself where it is broader than the room for it; never cut below. */
+    public static ScrollPane sideways(Region content) {
+        ScrollPane scroll = new ScrollPane();
+        scroll(scroll, content);
+        scroll.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.minHeightProperty().bind(content.heightProperty().add(BAR));
+        return scroll;
     }
 
     /** A tab that stays. */

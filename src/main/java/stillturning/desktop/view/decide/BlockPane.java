@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
@@ -70,7 +69,7 @@ final class BlockPane extends VBox {
             nodes.add(0, Labels.wrapped(warning.heading(), "running-head", "danger"));
             return nodes;
         } else if (block instanceof Grid grid) {
-            return List.of(scrolled(table(grid.table())));
+            return List.of(Layout.sideways(table(grid.table())));
         } else if (block instanceof Drawing || block instanceof Lineup || block instanceof Blanks) {
             return List.of(Labels.remark("Shown on the page and in the document."));
         }
@@ -79,15 +78,6 @@ final class BlockPane extends VBox {
 
     private static List<Label> points(List<String> points) {
         return points.stream().map(point -> Labels.wrapped(point, "running-point")).toList();
-    }
-
-    /** A table that is broader than the room for it is moved sideways by itself. */
-    private static ScrollPane scrolled(GridPane table) {
-        ScrollPane scroll = new ScrollPane(table);
-        scroll.setFitToWidth(true);
-        scroll.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.getStyleClass().addAll("edge-to-edge", "table-scroll");
-        return scroll;
     }
 
     private GridPane table(Table<?> of) {

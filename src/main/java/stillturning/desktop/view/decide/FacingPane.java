@@ -1,11 +1,13 @@
 package stillturning.desktop.view.decide;
 
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.decide.Facing;
 
 /** The two that face each other, like for like. */
@@ -27,10 +29,8 @@ final class FacingPane extends VBox {
                             scroll.setVvalue(0);
                         });
         said.show(facing.blocks().get());
-        getChildren()
-                .addAll(
-                        Layout.inLine(ask, cancel),
-                        Labels.wrapped(facing.words(), "text-small"),
-                        Layout.high(scroll));
+        Label words = Labels.wrapped(facing.words(), "text-small");
+        Showing.whileTrue(words, facing.words().isNotEmpty());
+        getChildren().addAll(Layout.inLine(ask, cancel), words, Layout.high(scroll));
     }
 }

@@ -21,6 +21,9 @@ import stillturning.report.LeaderFirmness;
 /** How firmly the order stands: rank shares over all weightings, and what unseats the leader. */
 final class FirmnessPane extends VBox {
 
+    /** Least width of the titles (em). */
+    private static final double TITLE = 9;
+
     private final Deciding deciding;
     private final GridPane shares = new GridPane();
     private final Label method = Labels.remark("");
@@ -40,7 +43,7 @@ final class FirmnessPane extends VBox {
         getChildren()
                 .addAll(
                         Labels.title("Share of all weightings in which each takes a rank"),
-                        shares,
+                        Layout.sideways(shares),
                         method,
                         Labels.title("What unseats the first"),
                         unseating);
@@ -85,8 +88,7 @@ final class FirmnessPane extends VBox {
     }
 
     private void row(int at, ShareRow row) {
-        Label title = new Label(row.title());
-        title.setMinWidth(0);
+        Label title = Labels.wrapped(row.title());
         shares.add(title, 0, at);
         for (int rank = 0; rank < row.byRank().size(); rank++) {
             shares.add(cell(row, rank), rank + 1, at);
@@ -108,7 +110,7 @@ final class FirmnessPane extends VBox {
 
     private static ColumnConstraints title() {
         ColumnConstraints column = Layout.growing();
-        column.setMinWidth(0);
+        column.setMinWidth(TITLE * new Label().getFont().getSize());
         return column;
     }
 

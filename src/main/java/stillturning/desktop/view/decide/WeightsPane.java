@@ -26,7 +26,10 @@ final class WeightsPane extends VBox {
 
     private static final int ACCEPTABLE = 5;
     private static final int ENOUGH = 6;
-    private static final int END_COLUMNS = 4;
+    private static final int END_COLUMNS = 5;
+
+    /** Least width of a criterion's name, which goes on in the next line (em). */
+    private static final double NAME = 6.5;
 
     private final Deciding deciding;
     private final GridPane grid = new GridPane();
@@ -39,7 +42,7 @@ final class WeightsPane extends VBox {
         grid.getColumnConstraints()
                 .addAll(
                         Layout.asWideAsWords(),
-                        Layout.asWideAsWords(),
+                        Layout.growing(),
                         Layout.growing(),
                         Layout.asWideAsWords(),
                         Layout.asWideAsWords(),
@@ -65,7 +68,7 @@ final class WeightsPane extends VBox {
                         "Write into the study",
                         "write-weights",
                         () -> refusal.setText(deciding.write().orElse("")));
-        return Layout.inLine(Labels.title("Weights and scales"), Layout.gap(), reset, write);
+        return Layout.inLine(Labels.title("Weights"), Layout.gap(), reset, write);
     }
 
     private Button button(String words, String id, Runnable act) {
@@ -89,7 +92,8 @@ final class WeightsPane extends VBox {
     private void row(int row, WeightSlider weight) {
         String place = String.valueOf(row);
         Label number = Labels.of(place, "criterion", "criterion-key", "criterion-" + place);
-        Label name = new Label(weight.criterion().words());
+        Label name = Labels.wrapped(weight.criterion().words());
+        name.setMinWidth(NAME * name.getFont().getSize());
         Slider slider = new Slider(0, deciding.weights().most(), weight.value().get());
         slider.setId("weight-" + weight.criterion().name());
         slider.setBlockIncrement(0.5);
