@@ -13,23 +13,30 @@ import stillturning.files.value.Assumption;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
+import stillturning.reliability.groundtest.GroundTests;
 import stillturning.report.RankingOrder;
 import stillturning.report.answer.FirstAnswer;
 import stillturning.report.answer.FirstQuestion;
 import stillturning.report.explorer.Explorer;
+import stillturning.report.groundtest.GroundTestSheet;
+import stillturning.report.groundtest.PlannedTest;
 import stillturning.report.html.HtmlPage;
 import stillturning.report.html.PageContents;
 import stillturning.report.html.Sources;
 import stillturning.report.html.Sources.SourceNote;
 import stillturning.report.joint.JointChapters;
 import stillturning.report.joint.SharedFindings;
+import stillturning.report.page.Block;
+import stillturning.report.page.Block.Words;
 import stillturning.report.page.Document;
+import stillturning.report.page.Document.Chapter;
 import stillturning.report.page.JointSection;
 import stillturning.report.pair.PairQuestion;
 import stillturning.report.paper.CounsellorPaper;
 import stillturning.report.paper.PaperContents;
 import stillturning.report.paper.PaperContents.Edition;
 import stillturning.sizing.result.SizingReport;
+import stillturning.story.UntoldStory;
 
 /**
  * The page of one assessment, from what was asked beside it.
@@ -105,6 +112,33 @@ public record Dossier(
     /** The same for paper; the same in, the same document out. */
     public Document paper(Asked asked, Edition edition) {
         return CounsellorPaper.of(assessment, contents(asked, edition));
+    }
+
+    /** A document with the plan of a test on the ground of the chosen candidate. */
+    public Document withGroundTest(Document document) {
+        return groundTest().map(plan -> document.with(plan, "sizes")).orElse(document);
+    }
+
+    private Optional<Chapter> groundTest() {
+        Study study = assessment.study();
+        List<String> engineLoads = study.aircraft().engine().logic().loads();
+        return ranked().candidates().stream()
+                .findFirst()
+                .map(
+                        chosen ->
+                                new Chapter(
+                                        "ground-test",
+                                        "Ground test plan",
+                                        groundTest(study, chosen, engineLoads)));
+    }
+
+    private static List<Block> groundTest(Study study, Candidate chosen, List<String> engineLoads) {
+        try {
+            return GroundTestSheet.of(
+                    new PlannedTest(chosen, engineLoads, GroundTests.of(study, chosen)));
+        } catch (UntoldStory e) {
+            return List.of(new Words("It cannot be planned: " + e.getMessage() + "."));
+        }
     }
 
     private PaperContents contents(Asked asked, Edition edition) {

@@ -147,6 +147,13 @@ public final class StudyReader {
         return new StudyReader(folder.holding(documents, unread), id, study, candidates, kept);
     }
 
+    /** Every file of the study as it was read, its own first. */
+    public List<YamlDocument> documents() {
+        return Stream.concat(folder.study().stream(), folder.candidates().stream())
+                .map(File::document)
+                .toList();
+    }
+
     /** The files of the candidates. */
     public List<Path> candidateFiles() {
         return folder.candidates().stream().map(f -> f.document().file()).toList();

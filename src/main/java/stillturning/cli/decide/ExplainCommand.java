@@ -42,6 +42,7 @@ import stillturning.sizing.result.SizingReport;
             "  stillturning explain sandpiper --guesses",
             "  stillturning explain sandpiper --pairs --resume pairs.json",
             "  stillturning explain sandpiper --html talk/sandpiper.html",
+            "  stillturning explain sandpiper --since sandpiper-in-spring",
             "  stillturning explain sandpiper --pdf sandpiper.pdf --paper letter --date 2030-06-15"
         })
 public final class ExplainCommand implements Callable<Integer> {
@@ -81,6 +82,14 @@ public final class ExplainCommand implements Callable<Integer> {
     private List<String> between = List.of();
 
     @Option(
+            names = "--since",
+            paramLabel = "OLD",
+            description =
+                    "Also tell what changed since an earlier state of the study, and which outcomes"
+                            + " changed with it: its folder as it was, or a copy of one file.")
+    private Optional<String> since = Optional.empty();
+
+    @Option(
             names = "--force",
             description = "Replace the file even if this program did not write it.")
     private boolean force;
@@ -94,6 +103,9 @@ public final class ExplainCommand implements Callable<Integer> {
         if (resume.isPresent() && !pairs) {
             throw new Refusal("--resume needs --pairs");
         }
+        if (since.isPresent() && asked.json()) {
+            throw new Refusal("--since tells in words, so it does not go with --json");
+        }
         Edition edition = paper.edition();
         PaperSize size = paper.size();
         Optional<Wanted> onPaper = paper.file().map(this::wanted);
@@ -102,17 +114,20 @@ public final class ExplainCommand implements Callable<Integer> {
                 html.isPresent() || onPaper.isEmpty()
                         ? Optional.of(wanted(html.orElse(found.study().id() + ".html")))
                         : Optional.empty();
+        Optional<Since> earlier = since.map(old -> Since.of(found, old, context));
         Comparison comparison = Comparison.of(found, guesses, context);
         Dossier dossier = dossier(found, comparison);
         Asked beside = beside(found, dossier, comparison);
         page.ifPresent(
                 file -> file.write(dossier.page(beside, edition).getBytes(StandardCharsets.UTF_8)));
-        onPaper.ifPresent(file -> file.write(PdfSetter.pdf(dossier.paper(beside, edition), size)));
+        onPaper.ifPresent(
+                file -> file.write(PdfSetter.pdf(paper.document(dossier, beside, edition), size)));
         Output out = new Output(context);
         if (asked.json()) {
             out.raw(comparison.json());
         } else {
             comparison.print(out);
+            earlier.ifPresent(state -> state.print(comparison.assessment(), out));
             out.line("");
             Stream.concat(page.stream(), onPaper.stream())
                     .forEach(file -> out.line("Written: " + file.shown()));

@@ -5,7 +5,10 @@ import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import stillturning.cli.terminal.Refusal;
+import stillturning.dossier.Dossier;
+import stillturning.dossier.Dossier.Asked;
 import stillturning.dossier.ProgramVersion;
+import stillturning.report.page.Document;
 import stillturning.report.paper.PaperContents.Edition;
 import stillturning.report.pdf.PaperSize;
 
@@ -40,12 +43,25 @@ final class PaperOptions {
                             + " (${DEFAULT-VALUE}).")
     private int stories = Edition.READ;
 
+    @Option(
+            names = "--ground-test",
+            description =
+                    "Also write the plan of a test on the ground of the first candidate into the"
+                            + " document; see command ground-test.")
+    private boolean groundTest;
+
     /** The file to write, if one was asked for. */
     Optional<String> file() {
-        if (pdf.isEmpty() && (paper.isPresent() || stories != Edition.READ)) {
-            throw new Refusal("--paper and --stories need --pdf");
+        if (pdf.isEmpty() && (paper.isPresent() || stories != Edition.READ || groundTest)) {
+            throw new Refusal("--paper, --stories and --ground-test need --pdf");
         }
         return pdf;
+    }
+
+    /** The document of a dossier. */
+    Document document(Dossier dossier, Asked beside, Edition edition) {
+        Document document = dossier.paper(beside, edition);
+        return groundTest ? dossier.withGroundTest(document) : document;
     }
 
     PaperSize size() {

@@ -24,7 +24,7 @@ public record FoundStudy(Study study, ReadStudy read, StudyReader reader) {
      *
      * @throws Refusal with all its problems, if there are any
      */
-    static FoundStudy sound(StudyReader reader) {
+    public static FoundStudy sound(StudyReader reader) {
         ReadStudy read = checked(reader);
         return read.study()
                 .map(study -> new FoundStudy(study, read, reader))
@@ -34,6 +34,15 @@ public record FoundStudy(Study study, ReadStudy read, StudyReader reader) {
                                         ProblemText.counted(read.problems())
                                                 + " in the study; nothing was assessed\n"
                                                 + ProblemText.of(read.problems())));
+    }
+
+    /**
+     * The study that these words mean.
+     *
+     * @throws Refusal with all its problems, if there are any
+     */
+    public static FoundStudy of(String written, CommandContext context) {
+        return sound(reader(written, context));
     }
 
     static StudyReader reader(String written, CommandContext context) {

@@ -26,6 +26,7 @@ public final class Guide {
                     "switches",
                     "two-failures",
                     "wires",
+                    "ground-test",
                     "guesses",
                     "files",
                     "counsellor",

@@ -1,5 +1,6 @@
 package stillturning.report.page;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -34,6 +35,18 @@ public record Document(
         public Chapter {
             blocks = List.copyOf(blocks);
         }
+    }
+
+    /**
+     * The same with one more chapter.
+     *
+     * @param after anchor of the chapter before it; at the end if there is none
+     */
+    public Document with(Chapter chapter, String after) {
+        List<Chapter> more = new ArrayList<>(chapters);
+        int at = more.stream().map(Chapter::anchor).toList().indexOf(after);
+        more.add(at < 0 ? more.size() : at + 1, chapter);
+        return new Document(imprint, front, more, cards);
     }
 
     public Document {

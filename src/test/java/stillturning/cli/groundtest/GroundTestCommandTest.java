@@ -76,4 +76,11 @@ class GroundTestCommandTest {
         assertEquals(failures.size() + 1, shown.lines().count());
         assertTrue(Files.exists(folder));
     }
+
+    @Test
+    void onlyADocumentCanTakeThePlanIn() {
+        Ran ran = Session.in(here).run("explain", "small", "--ground-test");
+        assertEquals(ExitCode.BAD_INPUT, ran.code());
+        assertTrue(ran.err().contains("--ground-test need --pdf"), ran.err());
+    }
 }
