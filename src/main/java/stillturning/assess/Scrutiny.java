@@ -1,6 +1,7 @@
 package stillturning.assess;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -151,6 +152,14 @@ public final class Scrutiny implements Evidence {
         }
     }
 
+    /** What comes of those of the candidate's single failures that have these names. */
+    public List<Verdict> verdicts(Collection<String> failures) {
+        return judged(
+                FailureCatalogue.singlesOf(candidate).stream()
+                        .filter(f -> failures.contains(f.name()))
+                        .toList());
+    }
+
     /** Names of the single failures that come nearest to breaking something, nearest first. */
     public List<String> nearest() {
         return StudyRanking.held(singles())
@@ -183,7 +192,7 @@ public final class Scrutiny implements Evidence {
      *
      * @throws UntoldStory if something cannot be computed without which nothing can be said
      */
-    Appraisal appraisal() throws UntoldStory {
+    public Appraisal appraisal() throws UntoldStory {
         List<Verdict> singles = singles();
         Verdict lost = chargingLost();
         Cases cases =

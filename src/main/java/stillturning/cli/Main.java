@@ -28,6 +28,7 @@ import stillturning.cli.explore.ExploreCommand;
 import stillturning.cli.groundtest.GroundTestCommand;
 import stillturning.cli.joint.RunUpCommand;
 import stillturning.cli.size.SizeCommand;
+import stillturning.cli.suggest.SuggestCommand;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.ExitCode;
 import stillturning.cli.terminal.KeptFailure;
@@ -136,6 +137,7 @@ public final class Main {
                 .addSubcommand(new BreakCommand(context))
                 .addSubcommand(new RunUpCommand(context))
                 .addSubcommand(new GroundTestCommand(context))
+                .addSubcommand(new SuggestCommand(context))
                 .addSubcommand(new ExplainCommand(context))
                 .addSubcommand(new SizeCommand(context))
                 .addSubcommand(new DesktopCommand(context))

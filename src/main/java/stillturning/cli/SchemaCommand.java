@@ -49,6 +49,7 @@ final class SchemaCommand implements Callable<Integer> {
                     new Schema("latent", "report", "break --latent"),
                     new Schema("run-up", "report", "run-up"),
                     new Schema("ground-test", "report", "ground-test"),
+                    new Schema("suggest", "report", "suggest"),
                     new Schema("sizes", "report", "size"));
 
     private final CommandContext context;

@@ -40,6 +40,7 @@ import stillturning.dossier.ProgramVersion;
             "  stillturning break my-aircraft --pairs",
             "  stillturning run-up my-aircraft",
             "  stillturning ground-test my-aircraft",
+            "  stillturning suggest my-aircraft --candidate one-bus",
             "  stillturning decide my-aircraft",
             "  stillturning explore my-aircraft",
             "  stillturning explain my-aircraft",

@@ -156,6 +156,26 @@ class JsonSchemasTest {
     }
 
     @Test
+    void whatWouldMendACandidateKeepsToItsSchema() {
+        String found =
+                run(
+                        "suggest",
+                        "first-steps",
+                        "--candidate",
+                        "one-bus",
+                        "--failure",
+                        "main bus short",
+                        "--moves",
+                        "1",
+                        "--most",
+                        "8",
+                        "--json");
+        assertEquals(List.of(), faults("report/suggest", found));
+        JsonNode all = JsonMapper.builder().build().readTree(found);
+        assertTrue(!all.get("suggestions").isEmpty(), found);
+    }
+
+    @Test
     void commonCausesAndTheShapeKeepToTheirs() {
         String causes = run("break", "first-steps", "--causes", "--json");
         assertEquals(List.of(), faults("report/causes", causes));

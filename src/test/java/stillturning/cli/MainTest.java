@@ -32,6 +32,7 @@ class MainTest {
                 "explore",
                 "break",
                 "ground-test",
+                "suggest",
                 "explain",
                 "guide",
                 "schema",
@@ -52,7 +53,7 @@ class MainTest {
         String help = Session.in(here).run("--help").out();
         for (String command :
                 new String[] {
-                    "new", "check", "decide", "explore", "break", "ground-test", "explain"
+                    "new", "check", "decide", "explore", "break", "ground-test", "suggest"
                 }) {
             assertTrue(help.contains("\n  " + command + " "), help);
         }
@@ -90,7 +91,8 @@ class MainTest {
         assertTrue(script.startsWith("#!"), script);
         assertTrue(
                 script.contains(
-                        "new check decide explore break run-up ground-test explain size desktop guide"
+                        "new check decide explore break run-up ground-test suggest explain size"
+                                + " desktop guide"
                                 + " schema completion"),
                 script);
     }

@@ -30,7 +30,7 @@ final class AddedProtector implements Finder {
                 .allMatch(a -> a.terminal().isEmpty());
     }
 
-    static List<String> protectors(Run run) {
+    private static List<String> protectors(Run run) {
         return Runs.words(run.line()).stream()
                 .filter(word -> word.equals("fuse") || word.equals("breaker"))
                 .toList();

@@ -84,6 +84,11 @@ public final class Drawn {
         return text;
     }
 
+    /** The study's own file. */
+    public YamlDocument studyText() {
+        return texts.study();
+    }
+
     /**
      * The same candidate drawn otherwise.
      *
@@ -106,10 +111,6 @@ public final class Drawn {
 
     StudyOutline loads() {
         return loads;
-    }
-
-    YamlDocument studyText() {
-        return texts.study();
     }
 
     /** The parts that the file writes of a kind, in its order. */

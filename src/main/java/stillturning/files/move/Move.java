@@ -1,5 +1,6 @@
 package stillturning.files.move;
 
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -40,7 +41,7 @@ public final class Move {
 
     /** Parts of the drawing that it changes, takes out or joins something to, in that order. */
     public Set<String> touches() {
-        return Set.copyOf(touches);
+        return Collections.unmodifiableSet(touches);
     }
 
     /**

@@ -2,6 +2,7 @@ package stillturning.files.move;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -63,7 +64,7 @@ record Site(Drawn drawn) {
     /** Those of these that the engine can do without all at once, the last ones first. */
     Set<String> spare(Collection<String> loads) {
         List<String> backwards = new ArrayList<>(loads);
-        java.util.Collections.reverse(backwards);
+        Collections.reverse(backwards);
         Set<String> spare = new LinkedHashSet<>();
         for (String load : backwards) {
             Set<String> without = new LinkedHashSet<>(spare);

@@ -25,6 +25,7 @@ public final class Guide {
                     "over-voltage",
                     "switches",
                     "two-failures",
+                    "mending",
                     "wires",
                     "ground-test",
                     "guesses",

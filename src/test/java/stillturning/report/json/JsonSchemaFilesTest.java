@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.report.explored.FrontJson;
+import stillturning.report.suggest.SuggestJson;
 
 /**
  * The schemas that ship with the program. To write them anew after a change of a document, run it
@@ -27,6 +28,7 @@ class JsonSchemaFilesTest {
     static Stream<Map.Entry<String, JsonDocument<?>>> documents() {
         return Stream.of(
                 Map.entry("between", BetweenJson.BETWEEN),
+                Map.entry("suggest", SuggestJson.SUGGESTIONS),
                 Map.entry("decide", DecideJson.DECISION),
                 Map.entry("explored", FrontJson.EXPLORED),
                 Map.entry("story", StoryJson.STORY),

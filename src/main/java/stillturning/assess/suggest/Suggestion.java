@@ -1,0 +1,138 @@
+package stillturning.assess.suggest;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import stillturning.assess.Appraisal;
+import stillturning.assess.CandidateDifferences;
+import stillturning.assess.CandidateDifferences.Shift;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.model.goal.ComplexityWeights;
+
+/**
+ * A change that mends something, and all that comes with it.
+ *
+ * @param moves in words, one after the other
+ * @param differences of the changed candidate from the one that it was made from
+ * @param before what the candidate costs as it was
+ * @param after what it costs then
+ * @param left what it does not mend of what was asked for
+ * @param troubles what is worse than before, the pilot as planned
+ */
+public record Suggestion(
+        List<String> moves,
+        CandidateDifferences differences,
+        Burden before,
+        Burden after,
+        List<String> left,
+        List<Trouble> troubles) {
+    public Suggestion {
+        moves = List.copyOf(moves);
+        left = List.copyOf(left);
+        troubles = List.copyOf(troubles);
+    }
+
+    /**
+     * Something that is worse than before.
+     *
+     * @param what a failure by its name, or a requirement
+     * @param comesTo what comes of it in words
+     */
+    public record Trouble(String what, String comesTo) {}
+
+    /** A candidate changed by moves. */
+    public static Suggestion of(
+            Study study, List<String> moves, Wanted wanted, Appraisal before, Appraisal after) {
+        CandidateDifferences differences = CandidateDifferences.of(after, before);
+        ComplexityWeights weights = study.goals().preferences().complexity();
+        return new Suggestion(
+                moves,
+                differences,
+                Burden.of(before, weights),
+                Burden.of(after, weights),
+                wanted.left(after),
+                troubles(differences, before, after));
+    }
+
+    private static List<Trouble> troubles(
+            CandidateDifferences differences, Appraisal before, Appraisal after) {
+        List<Trouble> troubles = new ArrayList<>();
+        differences.shifts().stream()
+                .filter(shift -> !shift.better() && harms(shift.after()))
+                .map(Suggestion::trouble)
+                .forEach(troubles::add);
+        differences.own().stream()
+                .filter(v -> harms(v.outcome()) && !v.engineOwn())
+                .map(Suggestion::trouble)
+                .forEach(troubles::add);
+        Set<String> missedBefore = new LinkedHashSet<>(Wanted.missed(before));
+        Wanted.missed(after).stream()
+                .filter(requirement -> !missedBefore.contains(requirement))
+                .map(requirement -> new Trouble(requirement, "missed"))
+                .forEach(troubles::add);
+        return troubles;
+    }
+
+    private static boolean harms(Outcome outcome) {
+        return outcome == Outcome.ENGINE_LOST
+                || outcome.needsPilot()
+                || outcome == Outcome.INTERRUPTED;
+    }
+
+    private static Trouble trouble(Shift shift) {
+        return new Trouble(shift.failure(), shift.after().words());
+    }
+
+    private static Trouble trouble(Verdict verdict) {
+        return new Trouble(verdict.failure().name(), verdict.outcome().words());
+    }
+
+    /** What it is worth, less being better in each. */
+    public List<Double> values() {
+        return List.of(
+                (double) left.size(),
+                (double) troubles.size(),
+                after.kilograms,
+                (double) after.parts,
+                after.price,
+                after.complexity,
+                (double) after.acts);
+    }
+
+    /**
+     * What a candidate costs the aircraft, the purse and the pilot.
+     *
+     * @param kilograms of the electrical system (kg)
+     * @param parts without the loads
+     * @param price in the study's currency
+     * @param complexity index by the weights of the study
+     * @param acts what the pilot has to know to do, each once
+     */
+    public record Burden(double kilograms, int parts, double price, double complexity, int acts) {
+
+        /** How many parts a candidate has, its loads not counted. */
+        public static int parts(Candidate candidate) {
+            return (int) (candidate.parts().size() - candidate.loads().count());
+        }
+
+        static Burden of(Appraisal appraisal, ComplexityWeights weights) {
+            long acts =
+                    Stream.concat(
+                                    appraisal.measures().pilot().byHeart().stream(),
+                                    appraisal.measures().pilot().withTimeInHand().stream())
+                            .distinct()
+                            .count();
+            return new Burden(
+                    appraisal.measures().burdens().kilograms(),
+                    parts(appraisal.candidate()),
+                    appraisal.measures().burdens().price(),
+                    appraisal.measures().complexity().index(weights),
+                    (int) acts);
+        }
+    }
+}

@@ -1,0 +1,28 @@
+package stillturning.assess.suggest;
+
+import java.util.List;
+import stillturning.assess.Appraisal;
+import stillturning.assess.front.Tally;
+import stillturning.model.Study;
+
+/**
+ * What was found that would mend a candidate.
+ *
+ * @param before the candidate as it is drawn
+ * @param found what nothing else found outdoes: least left first, then fewest new troubles
+ * @param done what was looked at to find it
+ */
+public record Suggestions(
+        Study study, Appraisal before, Wanted wanted, List<Suggestion> found, Done done) {
+    public Suggestions {
+        found = List.copyOf(found);
+    }
+
+    /**
+     * What was looked at.
+     *
+     * @param moves most moves one after the other
+     * @param whole whether all that can be reached by so many moves was looked at
+     */
+    public record Done(Tally tally, int moves, boolean whole) {}
+}

@@ -1,0 +1,91 @@
+package stillturning.assess.suggest;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
+
+/**
+ * What is to be mended of a candidate.
+ *
+ * @param failures single failures by name, with what comes of them now
+ * @param requirements hard requirements, in words, that are missed now
+ */
+public record Wanted(Map<String, Outcome> failures, List<String> requirements) {
+    public Wanted {
+        failures = Collections.unmodifiableMap(new LinkedHashMap<>(failures));
+        requirements = List.copyOf(requirements);
+    }
+
+    /**
+     * What comes first of all that is wrong with a candidate: the single failures that lose the
+     * engine, or else the requirements that it misses.
+     */
+    public static Wanted first(Appraisal appraisal) {
+        List<Verdict> lost = appraisal.with(Outcome.ENGINE_LOST);
+        return lost.isEmpty() ? new Wanted(Map.of(), missed(appraisal)) : of(lost);
+    }
+
+    /** Single failures of a candidate. */
+    public static Wanted of(List<Verdict> verdicts) {
+        Map<String, Outcome> failures = new LinkedHashMap<>();
+        verdicts.forEach(v -> failures.put(v.failure().name(), v.outcome()));
+        return new Wanted(failures, List.of());
+    }
+
+    /** One requirement of a candidate. */
+    public static Wanted of(RequirementMet requirement) {
+        return new Wanted(Map.of(), List.of(requirement.requirement()));
+    }
+
+    static List<String> missed(Appraisal appraisal) {
+        return appraisal.met().stream()
+                .filter(met -> !met.met())
+                .map(RequirementMet::requirement)
+                .toList();
+    }
+
+    /** Whether there is nothing to mend. */
+    public boolean isNothing() {
+        return failures.isEmpty() && requirements.isEmpty();
+    }
+
+    /** How many things are to be mended. */
+    public int size() {
+        return failures.size() + requirements.size();
+    }
+
+    /**
+     * Failures that are not mended: what lost the engine is mended if it no longer does, and what
+     * did less harm, if it does less than it did.
+     *
+     * @param verdicts on these failures, as far as the changed candidate has them
+     */
+    public List<Verdict> left(List<Verdict> verdicts) {
+        return verdicts.stream()
+                .filter(v -> failures.containsKey(v.failure().name()))
+                .filter(v -> v.outcome().compareTo(before(v)) <= 0)
+                .toList();
+    }
+
+    private Outcome before(Verdict verdict) {
+        return failures.getOrDefault(verdict.failure().name(), Outcome.ENGINE_LOST);
+    }
+
+    /** What is not mended in a candidate, in words. */
+    public List<String> left(Appraisal after) {
+        List<String> left =
+                new ArrayList<>(
+                        left(after.singles()).stream().map(v -> v.failure().name()).toList());
+        Set<String> missed = missed(after).stream().collect(Collectors.toSet());
+        requirements.stream().filter(missed::contains).forEach(left::add);
+        return left;
+    }
+}

@@ -1,0 +1,21 @@
+/**
+ * What would mend a candidate: what is asked for, and what was found. In: appraisals of a candidate
+ * before and after small changes. Out: {@link stillturning.assess.suggest.Suggestions}. Knows no
+ * file and not how a change is drawn.
+ *
+ * <p>Decisions:
+ *
+ * <ul>
+ *   <li><b>What a change breaks stands beside what it mends.</b> Every suggestion is a whole
+ *       appraisal, and each failure that is new or worse in it, and each requirement that it misses
+ *       now, is counted as a new trouble. Held by {@code SuggestTest}.
+ *   <li><b>Less of a trouble counts as mended in part.</b> A bus on which twelve failures lose the
+ *       engine is seldom mended by one wire; what leaves five of them is shown, with the five.
+ *   <li><b>Nothing is weighed.</b> What is shown is all that nothing else found outdoes in what is
+ *       left, new troubles, weight, parts, price, complexity and acts of the pilot at once.
+ * </ul>
+ */
+@NullMarked
+package stillturning.assess.suggest;
+
+import org.jspecify.annotations.NullMarked;

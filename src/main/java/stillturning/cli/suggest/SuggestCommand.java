@@ -1,0 +1,182 @@
+package stillturning.cli.suggest;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import stillturning.assess.front.Limits;
+import stillturning.assess.front.Tally;
+import stillturning.assess.front.Watch;
+import stillturning.assess.suggest.Wanted;
+import stillturning.cli.study.CandidateNames;
+import stillturning.cli.study.FoundStudy;
+import stillturning.cli.study.StudyArgument;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.Output;
+import stillturning.cli.terminal.Progress;
+import stillturning.cli.terminal.Refusal;
+import stillturning.dossier.suggest.Suggest;
+import stillturning.dossier.suggest.Suggested;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.move.Drawn;
+import stillturning.model.Candidate;
+import stillturning.story.UntoldStory;
+
+/** Looks for small changes that would mend a candidate. */
+@Command(
+        name = "suggest",
+        description =
+                "Look for small changes of one candidate that mend what is wrong with it: a second"
+                        + " path, a bus split, a battery less. Each is assessed in full, and what it"
+                        + " breaks stands beside what it mends. Takes minutes.",
+        footer = {
+            "  stillturning suggest sandpiper --candidate engine-bus",
+            "  stillturning suggest sandpiper --candidate engine-bus --failure \"battery minus\"",
+            "  stillturning suggest sandpiper --candidate two-alternators --requirement weighs",
+            "  stillturning suggest sandpiper --candidate engine-bus --save 1"
+        })
+public final class SuggestCommand implements Callable<Integer> {
+
+    private static final int USUAL_MOVES = 2;
+    private static final int MOST_MOVES = 3;
+    private static final int USUAL_TRIALS = 240;
+
+    private final CommandContext context;
+    @Mixin private StudyArgument asked = new StudyArgument();
+
+    @Option(
+            names = "--candidate",
+            paramLabel = "NAME",
+            required = true,
+            description = "The candidate, by its name or title.")
+    private String candidate = "";
+
+    @Option(
+            names = "--failure",
+            paramLabel = "WORDS",
+            description =
+                    "Mend what this failure does. Without: every single failure that loses the"
+                            + " engine, or else the requirements that are missed.")
+    private Optional<String> failure = Optional.empty();
+
+    @Option(
+            names = "--requirement",
+            paramLabel = "WORDS",
+            description = "Meet this requirement of the study.")
+    private Optional<String> requirement = Optional.empty();
+
+    @Option(
+            names = "--moves",
+            paramLabel = "1|2|3",
+            description = "Most moves one after the other; 2 if not given.")
+    private int moves = USUAL_MOVES;
+
+    @Option(
+            names = "--most",
+            paramLabel = "N",
+            description = "Look at no more than so many drawings; 240 if not given.")
+    private int most = USUAL_TRIALS;
+
+    @Option(
+            names = "--minutes",
+            paramLabel = "N",
+            description =
+                    "End after so many minutes with what is found by then, which hangs on the"
+                            + " machine; no end by the clock if not given.")
+    private Optional<Integer> minutes = Optional.empty();
+
+    @Option(
+            names = "--save",
+            paramLabel = "N",
+            description =
+                    "Save the suggestion of this number as a new candidate beside the others.")
+    private Optional<Integer> save = Optional.empty();
+
+    public SuggestCommand(CommandContext context) {
+        this.context = context;
+    }
+
+    @Override
+    public Integer call() {
+        if (moves < 1 || moves > MOST_MOVES || most < 1 || minutes.orElse(1) < 1) {
+            throw new Refusal(
+                    "--moves takes 1, 2 or 3, --most and --minutes at least 1; given were "
+                            + moves
+                            + ", "
+                            + most
+                            + minutes.map(m -> " and " + m).orElse(""));
+        }
+        if (failure.isPresent() && requirement.isPresent()) {
+            throw new Refusal("take either --failure or --requirement, not both");
+        }
+        FoundStudy found = asked.sound(context);
+        Candidate of = CandidateNames.find(found.study(), candidate);
+        Suggested suggested = suggested(found, of);
+        Answered answer = new Answered(suggested, saved(suggested));
+        new Output(context).answer(answer, asked.json());
+        return ExitCode.FINE;
+    }
+
+    private Suggested suggested(FoundStudy found, Candidate of) {
+        try {
+            Suggest suggest = Suggest.of(Drawn.of(found.reader(), found.read(), of.id()));
+            Wanted wanted = WantedWords.wanted(suggest.before(), failure, requirement);
+            if (wanted.isNothing()) {
+                return suggest.mending(wanted, new Limits(0, 1), Watch.NOBODY);
+            }
+            try (Progress progress = Progress.over(most, "drawings looked at", context)) {
+                return suggest.mending(
+                        wanted, new Limits(moves, most), new Clock(progress, minutes));
+            }
+        } catch (ChangeRefused e) {
+            throw new Refusal(e.why());
+        } catch (UntoldStory e) {
+            throw new Refusal(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private Optional<String> saved(Suggested suggested) {
+        if (save.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Drawn> drawings = suggested.drawings();
+        int number = save.get();
+        if (number < 1 || number > drawings.size()) {
+            throw new Refusal(
+                    drawings.isEmpty()
+                            ? "nothing was found that could be saved"
+                            : "--save takes a number from 1 to " + drawings.size());
+        }
+        return Optional.of(context.shown(NewCandidateFile.written(suggested, number - 1)));
+    }
+
+    /** Shows how far it is, and ends when the time is over. */
+    private static final class Clock implements Watch {
+        private final Progress progress;
+        private final long endNanos;
+        private final boolean ends;
+        private int told;
+
+        Clock(Progress progress, Optional<Integer> minutes) {
+            this.progress = progress;
+            this.ends = minutes.isPresent();
+            this.endNanos = System.nanoTime() + Duration.ofMinutes(minutes.orElse(0)).toNanos();
+        }
+
+        @Override
+        public void seen(Tally tally, List<List<Double>> front) {
+            for (; told < tally.tried(); told++) {
+                progress.accept("");
+            }
+        }
+
+        @Override
+        public boolean enough() {
+            return ends && System.nanoTime() - endNanos > 0;
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package stillturning.dossier.suggest;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Scrutiny;
+import stillturning.assess.front.Found;
+import stillturning.assess.front.Limits;
+import stillturning.assess.front.Search;
+import stillturning.assess.front.Watch;
+import stillturning.assess.suggest.Suggestion;
+import stillturning.assess.suggest.Suggestions;
+import stillturning.assess.suggest.Wanted;
+import stillturning.dossier.RequirementSurvey;
+import stillturning.files.move.Drawn;
+import stillturning.story.UntoldStory;
+
+/** Looks for small changes that mend a candidate. */
+public final class Suggest {
+
+    private static final Comparator<List<Double>> ORDER =
+            (one, other) -> {
+                int order = 0;
+                for (int i = 0; i < one.size() && order == 0; i++) {
+                    order = Double.compare(one.get(i), other.get(i));
+                }
+                return order;
+            };
+
+    private final Drawn drawn;
+    private final Appraisal before;
+
+    private Suggest(Drawn drawn, Appraisal before) {
+        this.drawn = drawn;
+        this.before = before;
+    }
+
+    /**
+     * Begins with a candidate as it is drawn.
+     *
+     * @throws UntoldStory if it cannot be computed as it is
+     */
+    public static Suggest of(Drawn drawn) throws UntoldStory {
+        return new Suggest(drawn, scrutiny(drawn).appraisal());
+    }
+
+    static Scrutiny scrutiny(Drawn drawn) throws UntoldStory {
+        return Scrutiny.of(
+                drawn.study(),
+                drawn.candidate(),
+                new RequirementSurvey(drawn.study(), drawn.installation()));
+    }
+
+    /** The candidate as it is. */
+    public Appraisal before() {
+        return before;
+    }
+
+    /**
+     * Looks for what mends it. The result does not depend on the number of threads, unless the
+     * watch ends the search by the clock.
+     *
+     * @param limits how many moves one after the other, and how many drawings at most
+     */
+    public Suggested mending(Wanted wanted, Limits limits, Watch watch) {
+        MendSpace space = new MendSpace(drawn, before, wanted);
+        Found<Drawn> found = Search.in(space, limits, watch);
+        List<Placed> placed = new ArrayList<>();
+        for (Found.Member<Drawn> member : found.front()) {
+            try {
+                Appraisal after = scrutiny(member.thing()).appraisal();
+                placed.add(
+                        new Placed(
+                                Suggestion.of(drawn.study(), member.steps(), wanted, before, after),
+                                member.thing()));
+            } catch (UntoldStory e) {
+                throw new IllegalStateException("told before, and not now", e);
+            }
+        }
+        placed.sort(Comparator.comparing(p -> p.suggestion.values(), ORDER));
+        return new Suggested(
+                new Suggestions(
+                        drawn.study(),
+                        before,
+                        wanted,
+                        placed.stream().map(Placed::suggestion).toList(),
+                        new Suggestions.Done(found.tally(), limits.steps(), found.whole())),
+                placed.stream().map(Placed::drawing).toList());
+    }
+
+    private record Placed(Suggestion suggestion, Drawn drawing) {}
+}

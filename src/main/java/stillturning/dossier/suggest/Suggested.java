@@ -1,0 +1,16 @@
+package stillturning.dossier.suggest;
+
+import java.util.List;
+import stillturning.assess.suggest.Suggestions;
+import stillturning.files.move.Drawn;
+
+/**
+ * What was found, and how it is drawn.
+ *
+ * @param drawings one for each suggestion, in their order
+ */
+public record Suggested(Suggestions suggestions, List<Drawn> drawings) {
+    public Suggested {
+        drawings = List.copyOf(drawings);
+    }
+}

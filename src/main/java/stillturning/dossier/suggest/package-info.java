@@ -1,0 +1,20 @@
+/**
+ * Looks for small changes of a candidate that mend what is wrong with it. In: a candidate as it is
+ * drawn, and what is to be mended. Out: {@link stillturning.dossier.suggest.Suggested}, each with
+ * its drawing. Writes nothing to disk.
+ *
+ * <p>Decisions:
+ *
+ * <ul>
+ *   <li><b>Moves near the trouble are taken first.</b> Near is what a failing part is joined to,
+ *       and what that is joined to: there a change reaches it. The others follow as long as trials
+ *       are left, and how many were left is told.
+ *   <li><b>What is to be mended is asked first.</b> Only where fewer of the wanted failures do harm
+ *       than before, everything else about the drawing is found out. A drawing in which as many do
+ *       harm may still be gone on from. Held by {@code SuggestTest}.
+ * </ul>
+ */
+@NullMarked
+package stillturning.dossier.suggest;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,176 @@
+package stillturning.report.suggest;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import stillturning.assess.front.Tally;
+import stillturning.assess.suggest.Suggestion;
+import stillturning.assess.suggest.Suggestion.Burden;
+import stillturning.assess.suggest.Suggestion.Trouble;
+import stillturning.assess.suggest.Suggestions;
+import stillturning.assess.suggest.Wanted;
+import stillturning.assess.verdict.Outcome;
+import stillturning.quantity.Formats;
+
+/** What would mend a candidate, in sentences. */
+public final class SuggestionWords {
+
+    private static final int NAMED = 3;
+
+    /** What has to be said wherever something is suggested. */
+    public static final String MEANING =
+            "Each was assessed in full, but simpler on paper is not yet buildable: lengths are those"
+                    + " between zones, new parts are of the catalogue's usual classes, and nobody has"
+                    + " looked whether there is room. Sizes are not checked here; run size on what you"
+                    + " save.";
+
+    private final Suggestions all;
+
+    public SuggestionWords(Suggestions all) {
+        this.all = all;
+    }
+
+    /** What is to be mended. */
+    public String wanted() {
+        Wanted wanted = all.wanted();
+        String title = "\"" + all.before().candidate().title() + "\"";
+        if (wanted.isNothing()) {
+            return title
+                    + " loses the engine by no single failure and meets every hard requirement;"
+                    + " name what else is to be mended.";
+        }
+        List<String> parts = new ArrayList<>();
+        Map<Outcome, List<String>> failures = new TreeMap<>();
+        wanted.failures()
+                .forEach((f, o) -> failures.computeIfAbsent(o, k -> new ArrayList<>()).add(f));
+        failures.forEach(
+                (outcome, names) ->
+                        parts.add(
+                                counted(names.size(), "single failure")
+                                        + " ("
+                                        + outcome.words()
+                                        + "): "
+                                        + some(names)));
+        wanted.requirements().forEach(requirement -> parts.add("missed: " + requirement));
+        return "To be mended in " + title + ": " + String.join(". ", parts) + ".";
+    }
+
+    /** How many changes are shown, and of how many. */
+    public String found() {
+        int shown = all.found().size();
+        return shown == 0
+                ? "Nothing that was looked at mends any of it."
+                : counted(shown, "change")
+                        + " that nothing else found outdoes in what is left, new troubles, weight,"
+                        + " parts, price, complexity and acts of the pilot at once.";
+    }
+
+    /** What is done, as one sentence. */
+    public static String moves(Suggestion suggestion) {
+        return String.join("; then ", suggestion.moves());
+    }
+
+    /** What it mends, costs and breaks, a sentence each. */
+    public List<String> about(Suggestion suggestion) {
+        int size = all.wanted().size();
+        int left = suggestion.left().size();
+        List<String> lines = new ArrayList<>();
+        lines.add(
+                left == 0
+                        ? "Mends " + (size == 1 ? "it." : "all " + size + ".")
+                        : "Mends "
+                                + (size - left)
+                                + " of "
+                                + size
+                                + "; left: "
+                                + some(suggestion.left())
+                                + ".");
+        lines.add(costs(suggestion));
+        lines.add(troubles(suggestion));
+        long better = suggestion.differences().shifts().stream().filter(s -> s.better()).count();
+        if (better > 0) {
+            lines.add(
+                    "Of parts that stay, "
+                            + counted((int) better, "failure")
+                            + (better == 1 ? " ends better." : " end better."));
+        }
+        return lines;
+    }
+
+    private String costs(Suggestion suggestion) {
+        Burden before = suggestion.before();
+        Burden after = suggestion.after();
+        return String.format(
+                Locale.ROOT,
+                "Weight %s kg (%s), parts %d (%s), price %s %s (%s), complexity %s (%s), acts of"
+                        + " the pilot %d (%s).",
+                Formats.fixed(after.kilograms(), 2),
+                signed(after.kilograms() - before.kilograms(), 2),
+                after.parts(),
+                signed(after.parts() - before.parts(), 0),
+                Formats.fixed(after.price(), 0),
+                all.study().heading().currency(),
+                signed(after.price() - before.price(), 0),
+                Formats.fixed(after.complexity(), 0),
+                signed(after.complexity() - before.complexity(), 0),
+                after.acts(),
+                signed(after.acts() - before.acts(), 0));
+    }
+
+    private static String signed(double difference, int decimals) {
+        String number = Formats.fixed(Math.abs(difference), decimals);
+        boolean none = Double.parseDouble(number) == 0;
+        return none ? "the same" : (difference < 0 ? "-" : "+") + number;
+    }
+
+    private static String troubles(Suggestion suggestion) {
+        List<Trouble> troubles = suggestion.troubles();
+        return troubles.isEmpty()
+                ? "No new trouble."
+                : counted(troubles.size(), "new trouble")
+                        + ": "
+                        + some(
+                                troubles.stream()
+                                        .map(t -> t.what() + " (" + t.comesTo() + ")")
+                                        .toList())
+                        + ".";
+    }
+
+    /** What was looked at, and what was not. */
+    public String done() {
+        Tally tally = all.done().tally();
+        String reach =
+                "Looked at "
+                        + counted(tally.tried(), "drawing")
+                        + " of up to "
+                        + counted(all.done().moves(), "move")
+                        + ", "
+                        + tally.met()
+                        + " of which "
+                        + (tally.met() == 1 ? "mends" : "mend")
+                        + " something. "
+                        + (tally.twice() + tally.outdone())
+                        + " more came out twice or cannot be better, "
+                        + tally.refused()
+                        + " cannot be drawn.";
+        return all.done().whole()
+                ? reach + " That is all there is within so many moves of this catalogue."
+                : reach
+                        + " Not tried: "
+                        + counted(tally.left(), "move")
+                        + " that were known, and whatever follows from them.";
+    }
+
+    private static String counted(int number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
+    }
+
+    private static String some(List<String> names) {
+        int more = names.size() - NAMED;
+        return names.stream().limit(NAMED).collect(Collectors.joining("; "))
+                + (more > 0 ? "; and " + more + " more" : "");
+    }
+}
