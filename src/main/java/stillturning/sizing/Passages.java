@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -79,8 +80,12 @@ final class Passages {
         return new Way(kind, shared.name(), zones, wires);
     }
 
+    private WireSize size(String wire) {
+        return Objects.requireNonNull(sizes.get(wire), wire);
+    }
+
     private List<String> zones(String wire) {
-        return subject.fit().ways().zones().getOrDefault(wire, sizes.get(wire).ends().zones());
+        return subject.fit().ways().zones().getOrDefault(wire, size(wire).ends().zones());
     }
 
     private List<Way> crossings() {
@@ -118,7 +123,7 @@ final class Passages {
     }
 
     private Tied tied(List<String> wires) {
-        List<Cable> cables = wires.stream().map(id -> sizes.get(id).wire().cable()).toList();
+        List<Cable> cables = wires.stream().map(id -> size(id).wire().cable()).toList();
         double metres = Bundles.metres(cables);
         double thickest = cables.stream().mapToDouble(Cable::outsideMetres).max().orElseThrow();
         return new Tied(
@@ -137,7 +142,7 @@ final class Passages {
                         .toList();
         OptionalDouble celsius = there.stream().mapToDouble(Zone::celsius).max();
         OptionalDouble insulation =
-                way.wires.stream().mapToDouble(w -> sizes.get(w).can().insulationCelsius()).min();
+                way.wires.stream().mapToDouble(w -> size(w).can().insulationCelsius()).min();
         return new Surroundings(
                 celsius.orElse(Zone.USUAL_CELSIUS),
                 insulation.orElseThrow(),
@@ -164,7 +169,7 @@ final class Passages {
 
     /** Whether a short drives more through a wire than it may carry, and nothing opens. */
     private boolean unguarded(String wire) {
-        WireSize size = sizes.get(wire);
+        WireSize size = size(wire);
         return size.guard().isEmpty() && subject.survey().shorted(wire).amps() > size.can().amps();
     }
 
@@ -186,7 +191,7 @@ final class Passages {
     }
 
     private EngineFate fate(List<String> wires) {
-        List<Hit> hits = wires.stream().map(id -> new Hit(id, open(sizes.get(id).wire()))).toList();
+        List<Hit> hits = wires.stream().map(id -> new Hit(id, open(size(id).wire()))).toList();
         Failure all = new Failure("wires part", hits, Map.of());
         return timeline.tellAsFar(all, Setting.with(Pilot.PLANNED)).engine();
     }

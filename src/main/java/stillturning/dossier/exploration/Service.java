@@ -47,7 +47,7 @@ record Service(Set<String> wired, Set<String> working, Set<String> leftOn) {
                 working.retainAll(look.normal().working());
                 look.masterOff().ifPresent(drill -> leftOn.addAll(on(drill)));
             } catch (UntoldStory e) {
-                continue;
+                // a drawing that cannot be told asks for nothing
             }
         }
         return new Service(wired, working, leftOn);

@@ -12,18 +12,9 @@
  *       meets a kink. Turned down: smoothing the table, which would put a number between two
  *       published ones that nobody published. Held by {@code BatteryLawsTest} and {@code
  *       ClosedFormsTest}.
- *   <li><b>A battery's rated capacity ends at its end-of-discharge voltage, and then it falls
- *       away.</b> Below 10 % charge a lead-acid curve leaves the published rest voltages and goes
- *       down to 1.75 V a cell, because a rated capacity is defined by that voltage under load.
- *       There the battery counts as empty. What comes out beyond, while the voltage falls ever
- *       faster to nothing, is counted below 0 and is a guess on the short side: 2 % of the rated
- *       charge (1 % of a lithium battery's), of which a load that works down to 9 V uses a quarter.
- *       Turned down: nothing beyond the rating (ten volts then end within an instant, loads that
- *       need 9 V and those that need 6 V stop together, and no management set below 10 V ever
- *       acts), and taking the knee out of the rated charge (published examples of endurance then
- *       come out short). Charging starts from the voltage at which discharging stopped, which is
- *       too low for a minute after a battery was drained to nothing. Held by {@code
- *       BatteryLawsTest}, {@code EnduranceTest}, {@code BatteryStoryTest} and {@code BalanceTest}.
+ *   <li><b>A lead-acid battery ends at its end-of-discharge voltage.</b> Below 10 % charge the
+ *       curve leaves the published rest voltages and goes down to 1.75 V a cell, because a rated
+ *       capacity is defined by that voltage under load. Held by {@code BatteryLawsTest}.
  *   <li><b>A battery accepts the current that is offered, but not without resistance.</b> Up to the
  *       current that its chemistry accepts at its charge ({@code Acceptance}), only the internal
  *       resistance counts. As much current again needs 2 V more. Beside that, a lead-acid battery

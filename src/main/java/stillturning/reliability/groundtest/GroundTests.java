@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.model.Candidate;
@@ -70,6 +71,10 @@ public final class GroundTests {
                         .toList());
     }
 
+    private Found found(String failure) {
+        return Objects.requireNonNull(missing.get(failure), failure);
+    }
+
     /** Names of failures by what shows them in a configuration. */
     private Map<Showing, List<String>> shown(Rig rig, List<Hand> possible) throws UntoldStory {
         Map<Showing, List<String>> shown = new LinkedHashMap<>();
@@ -80,7 +85,7 @@ public final class GroundTests {
             Spell with = rig.tried(List.of(rig.intact("begins", on))).get(0);
             List<Failure> fed =
                     singles.stream()
-                            .filter(f -> missing.get(f.name()).hand().isEmpty())
+                            .filter(f -> found(f.name()).hand().isEmpty())
                             .filter(f -> feeds(f, usual.before(), with))
                             .toList();
             if (!fed.isEmpty()) {
@@ -126,7 +131,7 @@ public final class GroundTests {
         for (Map.Entry<Failure, Found> one : all) {
             String name = one.getKey().name();
             Found found = one.getValue();
-            boolean first = missing.get(name).hand().isEmpty();
+            boolean first = found(name).hand().isEmpty();
             found.hand()
                     .filter(hand -> first || (running(rig) && trials.concernsTheEngine(hand)))
                     .ifPresent(
@@ -134,7 +139,7 @@ public final class GroundTests {
                                     shown.computeIfAbsent(
                                                     new Showing(hand, on), s -> new ArrayList<>())
                                             .add(name));
-            if (first && tellsMore(found, missing.get(name))) {
+            if (first && tellsMore(found, found(name))) {
                 missing.put(name, found);
             }
         }

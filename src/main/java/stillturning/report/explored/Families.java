@@ -113,7 +113,7 @@ final class Families {
                         part ->
                                 part.role() == Part.Role.BUS
                                         || !part.sourceTerminals().isEmpty()
-                                        || part.logics() > 0 && tells(part))
+                                        || (part.logics() > 0 && tells(part)))
                 .forEach(part -> counts.merge(part.kind(), 1, Integer::sum));
         return counts.entrySet().stream()
                 .map(e -> counted(e.getKey(), e.getValue()))

@@ -11,7 +11,6 @@ import stillturning.report.ResultText;
 import stillturning.report.drawing.Colours;
 import stillturning.report.drawing.Mark;
 import stillturning.report.drawing.Mark.Anchor;
-import stillturning.report.drawing.Mark.Path;
 import stillturning.report.drawing.Mark.Text;
 import stillturning.report.drawing.Mark.Type;
 import stillturning.report.drawing.Picture;
@@ -148,7 +147,7 @@ public final class FrontPicture {
         List<Mark> own = new ArrayList<>(List.of(box(x, y, pen)));
         if (!meets) {
             own.add(
-                    new Path(
+                    new Mark.Path(
                             path(
                                     "M %.1f %.1f L %.1f %.1f M %.1f %.1f L %.1f %.1f",
                                     x - HALF, y - HALF, x + HALF, y + HALF, x - HALF, y + HALF,
@@ -210,11 +209,11 @@ public final class FrontPicture {
     }
 
     private void line(double x, double y, double toX, double toY, Stroke pen) {
-        marks.add(new Path(path("M %.1f %.1f L %.1f %.1f", x, y, toX, toY), pen));
+        marks.add(new Mark.Path(path("M %.1f %.1f L %.1f %.1f", x, y, toX, toY), pen));
     }
 
-    private static Path box(double x, double y, Stroke pen) {
-        return new Path(
+    private static Mark.Path box(double x, double y, Stroke pen) {
+        return new Mark.Path(
                 path(
                         "M %.1f %.1f L %.1f %.1f L %.1f %.1f L %.1f %.1f Z",
                         x - HALF, y - HALF, x + HALF, y - HALF, x + HALF, y + HALF, x - HALF,
@@ -222,8 +221,8 @@ public final class FrontPicture {
                 pen);
     }
 
-    private static Path round(double x, double y, Stroke pen) {
-        return new Path(
+    private static Mark.Path round(double x, double y, Stroke pen) {
+        return new Mark.Path(
                 path(
                         "M %.1f %.1f A %.1f %.1f 0 1 0 %.1f %.1f A %.1f %.1f 0 1 0 %.1f %.1f Z",
                         x - HALF, y, HALF, HALF, x + HALF, y, HALF, HALF, x - HALF, y),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import stillturning.assess.Appraisal;
+import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Study;
 import stillturning.report.FailureRows;
@@ -21,6 +22,8 @@ import stillturning.story.timeline.Timeline;
 
 /** One candidate's drawing, verdicts and stories as a tree. */
 final class CandidateCode {
+
+    private static final List<Outcome> OUTCOMES = List.of(Outcome.values());
 
     private final Appraisal appraisal;
     private final Labels labels;
@@ -111,7 +114,7 @@ final class CandidateCode {
         Verdict verdict = played.verdict;
         boolean limited = Double.isFinite(verdict.planned().engine().endurance().seconds());
         List<Object> tree = new ArrayList<>();
-        tree.add(verdict.outcome().ordinal());
+        tree.add(OUTCOMES.indexOf(verdict.outcome()));
         tree.add(new Text(limited ? StoryFacts.endurance(verdict.planned()) : ""));
         for (Pilot pilot : Pilot.values()) {
             List<Object> story = played.stories.getOrDefault(pilot, List.of());
@@ -123,7 +126,7 @@ final class CandidateCode {
     private List<Object> flown(Verdict verdict, Pilot pilot, List<Object> story) {
         stories.putIfAbsent(story, stories.size());
         List<Object> flown = new ArrayList<>();
-        flown.add(verdict.outcome(pilot).ordinal());
+        flown.add(OUTCOMES.indexOf(verdict.outcome(pilot)));
         flown.add(stories.getOrDefault(story, 0));
         for (StoryFacts.Fact fact : StoryFacts.brief(verdict, pilot)) {
             flown.add(new Text(fact.label()));

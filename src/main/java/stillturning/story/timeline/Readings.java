@@ -82,7 +82,7 @@ record Readings(
         List<Double> volts =
                 IntStream.range(0, plant.circuit().nets()).mapToObj(now::volts).toList();
         Map<String, Double> charges = new LinkedHashMap<>();
-        plant.all(CellDevice.class).forEach(c -> charges.put(c.placed().part(), c.left()));
+        plant.all(CellDevice.class).forEach(c -> charges.put(c.placed().part(), c.value()));
         return new SteadyState(amps, new NetVolts(plant.circuit().netOf(), volts), charges);
     }
 

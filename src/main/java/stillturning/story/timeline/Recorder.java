@@ -59,7 +59,7 @@ final class Recorder {
                             watch(bus.id(), "V", () -> now.volts(net));
                         });
         plant.all(CellDevice.class)
-                .forEach(cell -> watch(cell.placed().part(), "%", () -> 100 * cell.left()));
+                .forEach(cell -> watch(cell.placed().part(), "%", () -> 100 * cell.value()));
         follow("engine", () -> doing(engine));
         for (String load : now.aircraft.engine().logic().loads()) {
             Optional<SupplyDevice> supply = Optional.ofNullable(plant.loads().get(load));

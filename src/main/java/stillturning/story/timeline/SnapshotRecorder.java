@@ -55,7 +55,7 @@ final class SnapshotRecorder {
         double[] amps = new double[branches];
         places.values().forEach(branch -> amps[branch] = now.amps(branch));
         Map<String, Double> charges = new HashMap<>();
-        plant.all(CellDevice.class).forEach(c -> charges.put(c.placed().part(), c.left()));
+        plant.all(CellDevice.class).forEach(c -> charges.put(c.placed().part(), c.value()));
         Snapshot frame = new Snapshot(now.seconds, volts, amps, places, states(), charges);
         frames.add(frame);
         return frame;

@@ -82,32 +82,6 @@ class BatteryLawsTest {
         assertEquals(6 * 1.75, RestVoltage.LEAD_ACID.voltsAt(0), 1e-12);
     }
 
-    /**
-     * That a discharge curve falls ever more steeply beyond its end, down to nothing: from memory,
-     * unverified. How much comes out there is a guess, and so small that no endurance hangs on it.
-     */
-    @ParameterizedTest
-    @EnumSource(RestVoltage.class)
-    void belowTheRatedCapacityTheVoltageFallsEverFasterToNothing(RestVoltage curve) {
-        assertEquals(0, curve.voltsOn(0, curve.pieceStart(0)));
-        double before = 0;
-        for (int piece = curve.lastRatedPiece(); piece >= 0; piece--) {
-            double width = curve.pieceEnd(piece) - curve.pieceStart(piece);
-            double fall =
-                    curve.voltsOn(piece, curve.pieceEnd(piece))
-                            - curve.voltsOn(piece, curve.pieceStart(piece));
-            assertTrue(fall / width > before, curve + " piece " + piece);
-            before = fall / width;
-        }
-        assertTrue(curve.pieceStart(0) < 0 && curve.pieceStart(0) >= -0.02);
-    }
-
-    /** A published capacity test of aircraft batteries ends at 1.5 V a cell, read. */
-    @Test
-    void littleComesOutDownToOnePointFiveVoltsACell() {
-        assertEquals(6 * 1.5, RestVoltage.LEAD_ACID.voltsAt(-0.005), 1e-12);
-    }
-
     /** One published scale for four cells, read; scales differ by 20 % of charge. */
     @ParameterizedTest
     @CsvSource({
@@ -134,7 +108,7 @@ class BatteryLawsTest {
                 assertEquals(curve.voltsOn(piece - 1, start), curve.voltsOn(piece, start), 1e-12);
             }
         }
-        assertEquals(0, curve.pieceStart(curve.lastRatedPiece()));
+        assertEquals(0, curve.pieceStart(0));
         assertEquals(1, curve.pieceEnd(curve.pieces() - 1));
     }
 
@@ -170,7 +144,7 @@ class BatteryLawsTest {
     @Test
     void aLeadAcidBatteryRestsALittleHigherWhenItIsWarm() {
         Cell.OpenCircuit six = new Cell.OpenCircuit(RestVoltage.LEAD_ACID, 1);
-        assertEquals(12.65 + 0.012, six.voltsOn(RestVoltage.LEAD_ACID.pieceAt(1), 1, 35), 1e-12);
+        assertEquals(12.65 + 0.012, six.voltsOn(4, 1, 35), 1e-12);
     }
 
     @ParameterizedTest

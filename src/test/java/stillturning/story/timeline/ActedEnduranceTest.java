@@ -249,11 +249,8 @@ class ActedEnduranceTest {
         assertTrue(seconds(tripped) > seconds(held), seconds(held) + " " + seconds(tripped));
         assertEquals(0, Telling.count(held, StoryEvent.Kind.PROTECTOR_OPENS));
         double trip = Telling.when(tripped, StoryEvent.Kind.PROTECTOR_OPENS, "breaker");
-        // 36,000 C: 25 A up to the trip, then 5 A; below the rated charge, down to the computer's
-        // 6 V: 600 V x = 6 V + 5 A x 20 mohm (4 - 100 x), x counted from where nothing is left, at
-        // 2 % of the charge; and the 0.32 s that the engine lasts without
-        double beyond = 0.02 - 6.4 / 610;
-        assertEquals(0.32 + trip + (36_000 * (1 + beyond) - 25 * trip) / 5, seconds(tripped), 0.2);
+        // 36,000 C: 25 A up to the trip, then 5 A, and the 0.32 s that the engine lasts without
+        assertEquals(0.32 + trip + (36_000 - 25 * trip) / 5, seconds(tripped), 0.2);
     }
 
     @Test

@@ -46,7 +46,7 @@ class ClosedFormsTest {
     private static double overPieces(Piece each) {
         RestVoltage curve = RestVoltage.LEAD_ACID;
         double sum = 0;
-        for (int n = curve.lastRatedPiece(); n < curve.pieces(); n++) {
+        for (int n = 0; n < curve.pieces(); n++) {
             double from = curve.pieceStart(n);
             double to = curve.pieceEnd(n);
             sum +=

@@ -2,38 +2,31 @@ package stillturning.parts.element.curve;
 
 /**
  * Open-circuit voltage and resistance of a battery by its state of charge: straight lines between
- * points, the same points for both. With it goes what else its chemistry decides. Charge 0 is where
- * the rated capacity is used up; what comes out after that, while the voltage falls to nothing, is
- * counted below 0.
+ * points, the same points for both. With it goes what else its chemistry decides.
  *
  * @see "voltage of lead-acid: Battery Council International table, 26.7 °C, read in a second
  *     source"
  * @see "voltage of LiFePO4: generic four-cell scale, read; scales differ by 20 % of charge on the
  *     plateau"
  * @see "resistance: guesses after shapes from memory, unverified"
- * @see "below 0: that the voltage falls ever faster beyond the end of discharge, from memory,
- *     unverified; how much still comes out is a guess on the short side"
  */
 @SuppressWarnings("ImmutableEnumChecker") // the arrays never leave and are never written
 public enum RestVoltage {
     /**
      * Below 10 % the curve leaves the rest voltages for the end-of-discharge voltage of 1.75 V a
      * cell, since capacity is defined by that voltage under load. The resistance doubles on the
-     * way, because the acid grows thin. Beyond, half a percent of the rated charge comes out down
-     * to 1.5 V a cell (where a published capacity test of aircraft batteries ends), and three times
-     * as much until nothing is left: at the current of one hour, about a minute in all.
+     * way, because the acid grows thin.
      */
     LEAD_ACID(
-            new double[] {-0.02, -0.005, 0, 0.10, 0.25, 0.50, 0.75, 1},
-            new double[] {0, 9.00, 10.50, 11.95, 12.06, 12.24, 12.45, 12.65},
-            new double[] {4.0, 2.5, 2.0, 1.7, 1.4, 1.15, 1.05, 1},
+            new double[] {0, 0.10, 0.25, 0.50, 0.75, 1},
+            new double[] {10.50, 11.95, 12.06, 12.24, 12.45, 12.65},
+            new double[] {2.0, 1.7, 1.4, 1.15, 1.05, 1},
             ByTemperature.LEAD_ACID,
             Acceptance.LEAD_ACID),
-    /** Ends at 2.5 V a cell; half a percent more comes out to 2 V, where another sheet ends. */
     LITHIUM_IRON_PHOSPHATE(
-            new double[] {-0.01, -0.005, 0, 0.10, 0.20, 0.30, 0.40, 0.70, 0.90, 1},
-            new double[] {0, 8.0, 10.0, 12.0, 12.8, 13.0, 13.2, 13.3, 13.4, 13.6},
-            new double[] {3.0, 2.0, 1.6, 1.3, 1.15, 1.05, 1, 1, 1, 1},
+            new double[] {0, 0.10, 0.20, 0.30, 0.40, 0.70, 0.90, 1},
+            new double[] {10.0, 12.0, 12.8, 13.0, 13.2, 13.3, 13.4, 13.6},
+            new double[] {1.6, 1.3, 1.15, 1.05, 1, 1, 1, 1},
             ByTemperature.LITHIUM_IRON_PHOSPHATE,
             Acceptance.LITHIUM_IRON_PHOSPHATE);
 
@@ -71,15 +64,6 @@ public enum RestVoltage {
         return charge.length - 1;
     }
 
-    /** The piece on which the last of the rated capacity comes out. */
-    public int lastRatedPiece() {
-        int piece = 0;
-        while (charge[piece] < 0) {
-            piece++;
-        }
-        return piece;
-    }
-
     /** State of charge at which a piece starts. */
     public double pieceStart(int piece) {
         return charge[piece];
@@ -90,7 +74,7 @@ public enum RestVoltage {
         return charge[piece + 1];
     }
 
-    /** The piece of a state of charge up to 1; at a joint the lower one. */
+    /** The piece of a state of charge from 0 to 1; at a joint the lower one. */
     public int pieceAt(double fraction) {
         int piece = 0;
         while (piece < pieces() - 1 && pieceEnd(piece) < fraction) {
@@ -109,9 +93,9 @@ public enum RestVoltage {
         return along(volts, piece, fraction);
     }
 
-    /** Open-circuit voltage (V) of a nominal 12 V battery at a state of charge up to 1. */
+    /** Open-circuit voltage (V) of a nominal 12 V battery at a state of charge from 0 to 1. */
     public double voltsAt(double fraction) {
-        return voltsOn(pieceAt(fraction), Math.max(charge[0], Math.min(1, fraction)));
+        return voltsOn(pieceAt(fraction), Math.max(0, Math.min(1, fraction)));
     }
 
     /** Resistance on a piece as a multiple of the full battery's, carried on straight. */

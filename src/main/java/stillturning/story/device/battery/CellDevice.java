@@ -27,7 +27,7 @@ import stillturning.story.device.Stateful;
  */
 public final class CellDevice implements Store {
 
-    /** A battery that gives nothing more and takes in less than this stays so (A). */
+    /** An empty battery that takes in less than this stays empty (A). */
     private static final double CHARGING_AMPS = 1e-6;
 
     /** A trial goes no further than this beyond empty and full. */
@@ -64,8 +64,7 @@ public final class CellDevice implements Store {
         GasCurve curve = cell.gas(now.setting.laws().overcharge(), zoneCelsius);
         this.gas = new GasPath(curve.volts(), curve.amps());
         this.charge = cell.chargeAtStart();
-        RestVoltage rest = cell.openCircuit().curve();
-        this.piece = Math.max(rest.pieceAt(charge), rest.lastRatedPiece());
+        this.piece = cell.openCircuit().curve().pieceAt(charge);
         this.capacityCelsius = zoneCelsius;
         this.capacity = cell.capacityAt(zoneCelsius);
         this.storage = storage();
@@ -193,22 +192,15 @@ public final class CellDevice implements Store {
         } else if (dischargeAmps() < 0) {
             fill();
         } else if (piece > 0) {
-            if (piece == cell.openCircuit().curve().lastRatedPiece()) {
-                now.log(
-                        StoryEvent.Kind.BATTERY_EMPTY,
-                        placed.part(),
-                        String.format(
-                                Locale.ROOT, "is empty, down to %s", EventWords.volts(volts())));
-            }
             piece--;
         } else {
-            giveNothing();
+            empty = true;
+            charge = 0;
+            now.log(
+                    StoryEvent.Kind.BATTERY_EMPTY,
+                    placed.part(),
+                    String.format(Locale.ROOT, "is empty, down to %s", EventWords.volts(volts())));
         }
-    }
-
-    private void giveNothing() {
-        empty = true;
-        charge = cell.openCircuit().curve().pieceStart(0);
     }
 
     private void fill() {
@@ -232,7 +224,8 @@ public final class CellDevice implements Store {
     @Override
     public void giveUp() {
         resting = true;
-        giveNothing();
+        empty = true;
+        charge = 0;
     }
 
     @Override
@@ -259,12 +252,7 @@ public final class CellDevice implements Store {
         charge = value >= -FAR ? Math.min(1 + FAR, value) : -FAR;
     }
 
-    /** Share of the rated charge that is left: 0 while the voltage falls beyond its end. */
-    public double left() {
-        return Math.max(0, charge);
-    }
-
-    /** Puts it at a charge up to 1, on the piece of the curve that belongs to it. */
+    /** Puts it at a charge from 0 to 1, on the piece of the curve that belongs to it. */
     public void charge(double fraction) {
         charge = fraction;
         piece = cell.openCircuit().curve().pieceAt(fraction);

@@ -21,7 +21,6 @@ DRY = 1e-7  # charge over which a full battery takes no more, and a dry one that
 RISE = 1e-4  # s in which the set points of alternators rise; at once, no start is found
 DIODE_LEAK = 1e-6  # S
 SHORT = 0.005  # ohm
-# down to the rated capacity: what a battery still gives beyond it is not played here
 CELLS = {  # charge, V, resistance; temperature; capacity, resistance, V/K; acceptance; gas
     "lead": ([0, .10, .25, .50, .75, 1], [10.50, 11.95, 12.06, 12.24, 12.45, 12.65],
              [2, 1.7, 1.4, 1.15, 1.05, 1],
