@@ -78,7 +78,9 @@ public record ReplayedReport(String report, String cause, String course, String 
                                                 + " the engine stopped in most of them.",
                                         "Before flight: at which place which command names the"
                                                 + " cause without knowing of it, of so many things"
-                                                + " that it says.")),
+                                                + " that it says. \"By mend\" counts the lines with which"
+                                                + " break begins: failures that one change"
+                                                + " mends.")),
                         Block.Grid.of(shipped(), COLUMNS),
                         new Block.Note(
                                 "Finding a cause in a layout that was drawn after the fact proves"
