@@ -12,7 +12,6 @@ import stillturning.report.drawing.Colours;
 import stillturning.report.drawing.Mark;
 import stillturning.report.drawing.Mark.Anchor;
 import stillturning.report.drawing.Mark.Text;
-import stillturning.report.drawing.Mark.Type;
 import stillturning.report.drawing.Picture;
 import stillturning.report.drawing.Stroke;
 import stillturning.report.drawing.TextWidths;
@@ -78,7 +77,7 @@ public final class FrontPicture {
                         LEFT,
                         24,
                         Anchor.START,
-                        new Type(Type.TITLE_SIZE, true, Colours.STROKE.light)));
+                        new Mark.Type(Mark.Type.TITLE_SIZE, true, Colours.STROKE.light)));
         axes();
         Stream.concat(
                         explored.front().stream(),
@@ -205,7 +204,7 @@ public final class FrontPicture {
     }
 
     private void say(String words, double x, double y, Anchor anchor) {
-        marks.add(new Text(words, x, y, anchor, new Type(SIZE, false, Colours.STROKE.light)));
+        marks.add(new Text(words, x, y, anchor, new Mark.Type(SIZE, false, Colours.STROKE.light)));
     }
 
     private void line(double x, double y, double toX, double toY, Stroke pen) {
