@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import stillturning.assess.Assessment.Unassessed;
+import stillturning.assess.GuessVariation.Doubts;
 import stillturning.assess.crosscheck.CrossCheck;
 import stillturning.assess.crosscheck.SecondOpinion;
 import stillturning.assess.ranking.Ranking;
@@ -57,15 +58,14 @@ public final class Assess {
     }
 
     /**
-     * Tries each guess a fifth too low and too high, and says which of them change the leader, a
-     * requirement's verdict or the leader's endurance. The result does not depend on the number of
-     * threads.
+     * Tries each guess along its range, and says which of them change the leader, a requirement's
+     * verdict or the leader's endurance, how likely and from where on. The result does not depend
+     * on the number of threads.
      *
      * @param basis the study as it is
-     * @param progress told the name of a guess after each of its two trials, from any thread
+     * @param progress told the name of a guess after the trial of each of its ends, from any thread
      */
-    public static Guesses guesses(
-            Assessment basis, List<GuessVariation> doubts, Consumer<String> progress) {
+    public static Guesses guesses(Assessment basis, Doubts doubts, Consumer<String> progress) {
         return new GuessTrials(basis).all(doubts, progress);
     }
 

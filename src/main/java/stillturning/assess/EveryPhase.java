@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import stillturning.assess.Elsewhere.WorseInPhase;
 import stillturning.assess.verdict.Judge;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;

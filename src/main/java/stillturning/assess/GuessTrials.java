@@ -5,38 +5,66 @@ import static java.util.Objects.requireNonNull;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.BiPredicate;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import stillturning.assess.GuessVariation.Doubts;
 import stillturning.assess.Guesses.Change;
 import stillturning.assess.Guesses.Choice;
 import stillturning.assess.Guesses.Untried;
 import stillturning.assess.Guesses.Weighty;
+import stillturning.assess.findout.FindingOut;
+import stillturning.assess.findout.GroupScreen;
+import stillturning.assess.findout.Look;
+import stillturning.assess.findout.Reach;
+import stillturning.assess.findout.Worth;
+import stillturning.assess.ranking.RankingResult;
+import stillturning.assess.ranking.Standing;
 import stillturning.model.CriterionName;
+import stillturning.model.Study;
 
-/** Tries one guess after another too low and too high, and compares with the basis. */
+/** Tries one guess after another along its range, and compares with the basis. */
 final class GuessTrials {
 
-    private static final double LESS = 1 - Guesses.SHARE;
-    private static final double MORE = 1 + Guesses.SHARE;
-
-    private static final Comparator<Weighty> GRAVEST_FIRST =
-            Comparator.comparing((Weighty w) -> all(w).noneMatch(Change.Leader.class::isInstance))
-                    .thenComparing(w -> -all(w).filter(c -> !isEndurance(c)).count())
+    private static final Comparator<Weighty> LIKELIEST_FIRST =
+            Comparator.comparing((Weighty w) -> -w.worth().any())
+                    .thenComparing(w -> -w.worth().points())
                     .thenComparing(w -> -all(w).mapToDouble(GuessTrials::steps).max().orElse(0));
 
     private final Assessment basis;
+    private final Retelling retelling;
+    private final Set<String> contenders;
 
     GuessTrials(Assessment basis) {
         this.basis = basis;
+        retelling = new Retelling(basis);
+        int fewest = basis.ranking().map(r -> r.leader().missedGates().size()).orElse(0);
+        contenders =
+                basis.ranking().stream()
+                        .flatMap(r -> r.standings().stream())
+                        .filter(s -> s.missedGates().size() < fewest + Guesses.MISSES_TOO_MUCH)
+                        .map(Standing::name)
+                        .collect(Collectors.toUnmodifiableSet());
     }
 
+    /** One guess along its range. */
+    private record Tried(
+            GuessVariation doubt,
+            Optional<List<Change>> less,
+            Optional<List<Change>> more,
+            Worth worth) {}
+
     /** Tries all in parallel; the result does not depend on who is done first. */
-    Guesses all(List<GuessVariation> all, Consumer<String> progress) {
-        List<GuessVariation> doubts = all.stream().filter(d -> d.others().isEmpty()).toList();
+    Guesses all(Doubts doubts, Consumer<String> progress) {
+        List<GuessVariation> figures = doubts.inFigures();
         List<Optional<Choice>> choices =
-                all.stream()
+                doubts.all().stream()
                         .flatMap(
                                 doubt ->
                                         doubt.others().keySet().stream()
@@ -45,18 +73,116 @@ final class GuessTrials {
                         .parallelStream()
                         .map(asked -> chosen(asked, progress))
                         .toList();
-        List<Optional<List<Change>>> trials =
-                IntStream.range(0, 2 * doubts.size())
+        GroupScreen screen = new GroupScreen(figures.size());
+        Optional<Map<Integer, Set<String>>> turned =
+                doubts.together().map(t -> trials(t, screen, figures.size(), progress));
+        List<Tried> tried =
+                IntStream.range(0, figures.size())
+                        .parallel()
+                        .mapToObj(i -> tried(figures.get(i), suspects(i, screen, turned), progress))
+                        .toList();
+        return sorted(doubts, tried, choices);
+    }
+
+    /** What turned in each trial in which all guesses are at their ends. */
+    private Map<Integer, Set<String>> trials(
+            GuessVariation.Together together,
+            GroupScreen screen,
+            int guesses,
+            Consumer<String> progress) {
+        List<Optional<Set<String>>> trials =
+                IntStream.range(0, GroupScreen.TRIALS)
                         .parallel()
                         .mapToObj(
-                                i -> {
-                                    GuessVariation doubt = doubts.get(i / 2);
-                                    var changes = changes(doubt, i % 2 == 0 ? LESS : MORE);
-                                    progress.accept(doubt.guess().name());
-                                    return changes;
+                                trial -> {
+                                    List<Double> places =
+                                            IntStream.range(0, guesses)
+                                                    .mapToObj(n -> screen.isHigh(n, trial) ? 1. : 0)
+                                                    .toList();
+                                    var turned = together.at(places, contenders).map(this::turned);
+                                    progress.accept("all guesses at once");
+                                    return turned;
                                 })
                         .toList();
-        return sorted(doubts, trials, choices);
+        Map<Integer, Set<String>> turned = new TreeMap<>();
+        for (int trial = 0; trial < trials.size(); trial++) {
+            int number = trial;
+            trials.get(trial).ifPresent(steps -> turned.put(number, steps));
+        }
+        return turned;
+    }
+
+    private Set<String> turned(Study changed) {
+        return changed.candidates().stream()
+                .filter(c -> contenders.contains(c.id()))
+                .flatMap(c -> retelling.turned(changed, c).stream().map(f -> step(c.id(), f)))
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static String step(String candidate, String failure) {
+        return candidate + ": " + failure;
+    }
+
+    private static BiPredicate<String, String> suspects(
+            int number, GroupScreen screen, Optional<Map<Integer, Set<String>>> turned) {
+        if (turned.isEmpty()) {
+            return (candidate, failure) -> true;
+        }
+        Set<String> low = screen.suspected(number, false, turned.get());
+        Set<String> high = screen.suspected(number, true, turned.get());
+        return (candidate, failure) ->
+                low.contains(step(candidate, failure)) || high.contains(step(candidate, failure));
+    }
+
+    private Tried tried(
+            GuessVariation doubt, BiPredicate<String, String> again, Consumer<String> progress) {
+        Reach reach = doubt.reach().orElseThrow();
+        Optional<List<Change>> less = changes(doubt, reach.low(), again);
+        progress.accept(doubt.guess().name());
+        Optional<List<Change>> more = changes(doubt, reach.high(), again);
+        progress.accept(doubt.guess().name());
+        Worth worth =
+                FindingOut.of(
+                        place -> varied(doubt, reach.at(place), again).map(this::look),
+                        reach.place(),
+                        look(basis));
+        return new Tried(doubt, less, more, worth);
+    }
+
+    private Optional<Assessment> varied(
+            GuessVariation doubt, double value, BiPredicate<String, String> again) {
+        return doubt.times().at(value, contenders).map(study -> retelling.of(study, again));
+    }
+
+    private Optional<List<Change>> changes(
+            GuessVariation doubt, double value, BiPredicate<String, String> again) {
+        return varied(doubt, value, again).map(this::changes);
+    }
+
+    /** Points of each candidate less one for each requirement that it misses. */
+    private Look look(Assessment varied) {
+        List<Double> worths =
+                basis.appraisals().stream().map(a -> worth(varied, a.candidate().id())).toList();
+        List<String> verdicts =
+                varied.appraisals().stream()
+                        .map(
+                                a ->
+                                        a.candidate().id()
+                                                + a.flight().unwell()
+                                                + a.met().stream()
+                                                        .map(Appraisal.RequirementMet::met)
+                                                        .toList())
+                        .toList();
+        return new Look(worths, verdicts);
+    }
+
+    private static double worth(Assessment varied, String candidate) {
+        int requirements = varied.study().goals().requirements().size();
+        return varied.ranking().map(RankingResult::standings).orElse(List.of()).stream()
+                .filter(s -> s.name().equals(candidate))
+                .findFirst()
+                .map(s -> s.total() - s.missedGates().size())
+                .orElse(-1.0 - requirements);
     }
 
     /** A word that is tried in the place of the guessed one. */
@@ -73,42 +199,45 @@ final class GuessTrials {
         return choice;
     }
 
-    /** Trials come in pairs, less and more, in the order of the doubts. */
-    private static Guesses sorted(
-            List<GuessVariation> doubts,
-            List<Optional<List<Change>>> trials,
-            List<Optional<Choice>> choices) {
+    private Guesses sorted(Doubts doubts, List<Tried> tried, List<Optional<Choice>> choices) {
         List<Weighty> matter = new ArrayList<>();
         List<Guess> indifferent = new ArrayList<>();
         List<Untried> untried = new ArrayList<>();
-        for (int i = 0; i < doubts.size(); i++) {
-            Guess guess = doubts.get(i).guess();
-            Optional<List<Change>> less = trials.get(2 * i);
-            Optional<List<Change>> more = trials.get(2 * i + 1);
-            if (less.isEmpty()) {
-                untried.add(new Untried(guess, LESS));
+        for (Tried one : tried) {
+            Guess guess = one.doubt.guess();
+            Reach reach = one.doubt.reach().orElseThrow();
+            if (one.less.isEmpty() && reach.low() < reach.likely()) {
+                untried.add(new Untried(guess, Optional.of(reach.wordsAt(0))));
             }
-            if (more.isEmpty()) {
-                untried.add(new Untried(guess, MORE));
+            if (one.more.isEmpty() && reach.high() > reach.likely()) {
+                untried.add(new Untried(guess, Optional.of(reach.wordsAt(1))));
             }
-            Weighty weighty = new Weighty(guess, less.orElse(List.of()), more.orElse(List.of()));
-            if (all(weighty).findAny().isPresent()) {
+            Weighty weighty =
+                    new Weighty(
+                            guess,
+                            one.less.orElse(List.of()),
+                            one.more.orElse(List.of()),
+                            reach,
+                            one.worth);
+            if (all(weighty).findAny().isPresent() || one.worth.any() > 0) {
                 matter.add(weighty);
-            } else if (less.isPresent() || more.isPresent()) {
+            } else if (one.less.isPresent() || one.more.isPresent()) {
                 indifferent.add(guess);
             }
         }
-        matter.sort(GRAVEST_FIRST);
+        doubts.all().stream()
+                .filter(d -> d.reach().isEmpty() && d.others().isEmpty())
+                .forEach(d -> untried.add(new Untried(d.guess(), Optional.empty())));
+        matter.sort(LIKELIEST_FIRST);
         return new Guesses(
-                Guesses.SHARE,
                 matter,
                 indifferent,
                 untried,
-                choices.stream().flatMap(Optional::stream).toList());
-    }
-
-    private Optional<List<Change>> changes(GuessVariation doubt, double factor) {
-        return doubt.times().apply(factor).map(study -> changes(Assess.again(study, basis)));
+                choices.stream().flatMap(Optional::stream).toList(),
+                basis.appraisals().stream()
+                        .map(a -> a.candidate().id())
+                        .filter(id -> !contenders.contains(id))
+                        .toList());
     }
 
     private List<Change> changes(Assessment varied) {
@@ -182,10 +311,6 @@ final class GuessTrials {
 
     private static Stream<Change> all(Weighty weighty) {
         return Stream.concat(weighty.ifLess().stream(), weighty.ifMore().stream());
-    }
-
-    private static boolean isEndurance(Change change) {
-        return change instanceof Change.Endurance;
     }
 
     /** How many times longer or shorter, alike in both directions. */

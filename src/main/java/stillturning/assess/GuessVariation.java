@@ -2,40 +2,99 @@ package stillturning.assess;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
+import stillturning.assess.findout.GroupScreen;
+import stillturning.assess.findout.Reach;
 import stillturning.model.Study;
 
 /**
  * A guess, and the study as it would be if it were wrong.
  *
- * @param times the study with the guess multiplied by a factor; empty if the value cannot be that.
- *     Asked from any thread
+ * @param reach between which limits it is; absent for words and for what no study can change
+ * @param times the study with another value; asked from any thread
  * @param others of a guess among words, the study with each of the others; asked from any thread
  */
 public record GuessVariation(
         Guess guess,
-        DoubleFunction<Optional<Study>> times,
+        Optional<Reach> reach,
+        Changed times,
         Map<String, Supplier<Optional<Study>>> others) {
+
+    /** How far a guess without a stated range may be off (fraction of its value). */
+    public static final double SHARE = 0.2;
+
+    /** The study with another value of one guess. */
+    @FunctionalInterface
+    public interface Changed {
+
+        /**
+         * The study; empty if the value cannot be that.
+         *
+         * @param candidates that anybody will look at; others may be missing from the study
+         */
+        Optional<Study> at(double value, Set<String> candidates);
+    }
+
+    /** The study with many guesses elsewhere. */
+    @FunctionalInterface
+    public interface Together {
+
+        /**
+         * The study; empty if no study can have that.
+         *
+         * @param places of each guess with a reach, 0 for its low end to 1 for its high end
+         * @param candidates that anybody will look at; others may be missing from the study
+         */
+        Optional<Study> at(List<Double> places, Set<String> candidates);
+    }
+
+    /**
+     * All guesses of a study.
+     *
+     * @param together many of them elsewhere at once; absent where each is tried with every failure
+     */
+    public record Doubts(List<GuessVariation> all, Optional<Together> together) {
+        public Doubts {
+            all = List.copyOf(all);
+        }
+
+        /** Those in figures, in their order. */
+        public List<GuessVariation> inFigures() {
+            return all.stream().filter(d -> d.reach().isPresent()).toList();
+        }
+
+        /** How many trials there are at least. */
+        public int trials() {
+            int each = all.stream().mapToInt(GuessVariation::trials).sum();
+            return each + (together.isPresent() ? GroupScreen.TRIALS : 0);
+        }
+    }
 
     public GuessVariation {
         others = Collections.unmodifiableMap(new LinkedHashMap<>(others));
     }
 
-    /** A guess in figures. */
+    /** A guess in figures, a fifth lower to a fifth higher, as factors of its value. */
     public GuessVariation(Guess guess, DoubleFunction<Optional<Study>> times) {
-        this(guess, times, Map.of());
+        this(
+                guess,
+                Optional.of(new Reach(1 - SHARE, 1, 1 + SHARE, factor -> factor + " times")),
+                (factor, candidates) -> times.apply(factor),
+                Map.of());
     }
 
     /** A guess among words. */
     public GuessVariation(Guess guess, Map<String, Supplier<Optional<Study>>> others) {
-        this(guess, factor -> Optional.empty(), others);
+        this(guess, Optional.empty(), (value, candidates) -> Optional.empty(), others);
     }
 
-    /** How often it is tried. */
+    /** How often it is tried at least. */
     public int trials() {
-        return others.isEmpty() ? 2 : others.size();
+        return reach.isPresent() ? 2 : others.size();
     }
 }

@@ -1,32 +1,42 @@
 package stillturning.assess;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import stillturning.assess.findout.Reach;
+import stillturning.assess.findout.Worth;
 
 /**
- * Which guesses matter: each was tried too low and too high, all else as it is.
+ * Which guesses matter: each was tried at both ends of its range, all else as it is, and along it
+ * where that changed who is first or a verdict.
  *
- * @param share how far each was changed, as a fraction of its value
- * @param matter those that change something, gravest first
+ * @param matter those that change something, most likely to turn an answer first
  * @param indifferent those that change nothing that is watched
- * @param untried those that were not tried one way, because the value cannot be that
+ * @param untried those that have no other value, or not the one at an end
  * @param choices guesses among words, each with one of the others in its place
+ * @param leftOut candidates that were not looked at, as they miss too much to come first
  */
 public record Guesses(
-        double share,
         List<Weighty> matter,
         List<Guess> indifferent,
         List<Untried> untried,
-        List<Choice> choices) {
-
-    /** How far a guess is changed (fraction of its value). */
-    public static final double SHARE = 0.2;
+        List<Choice> choices,
+        List<String> leftOut) {
 
     /** Endurance that changes by less than this fraction is not called changed. */
     public static final double ENDURANCE_MATTERS = 0.1;
 
-    /** What changes if the guess is too high, and if it is too low. */
-    public record Weighty(Guess guess, List<Change> ifLess, List<Change> ifMore) {
+    /** Candidates that miss so many requirements more than the first are not looked at. */
+    public static final int MISSES_TOO_MUCH = 2;
+
+    /**
+     * What changes if the guess is too high, and if it is too low.
+     *
+     * @param reach the range that was tried
+     * @param worth what finding it out would bring
+     */
+    public record Weighty(
+            Guess guess, List<Change> ifLess, List<Change> ifMore, Reach reach, Worth worth) {
         public Weighty {
             ifLess = List.copyOf(ifLess);
             ifMore = List.copyOf(ifMore);
@@ -40,8 +50,8 @@ public record Guesses(
         }
     }
 
-    /** A guess that was not changed to this multiple. */
-    public record Untried(Guess guess, double factor) {}
+    /** A guess that was not changed to this value; without one, to no other. */
+    public record Untried(Guess guess, Optional<String> value) {}
 
     /** Something that another value changes. */
     public sealed interface Change {
@@ -128,5 +138,6 @@ public record Guesses(
         indifferent = List.copyOf(indifferent);
         untried = List.copyOf(untried);
         choices = List.copyOf(choices);
+        leftOut = List.copyOf(leftOut);
     }
 }

@@ -1,18 +1,27 @@
 package stillturning.dossier;
 
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import stillturning.assess.Guess;
 import stillturning.assess.GuessVariation;
+import stillturning.assess.GuessVariation.Doubts;
+import stillturning.assess.findout.Reach;
 import stillturning.files.PartCatalogue;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.value.Assumption;
+import stillturning.files.value.Range;
 import stillturning.files.value.Variation;
+import stillturning.files.value.Variation.Change;
+import stillturning.files.value.Variation.Place;
 import stillturning.model.Study;
+import stillturning.quantity.Quantity;
 import stillturning.yaml.notation.Origin;
 
 /** Which guesses of a study can be tried with another value. */
@@ -20,6 +29,7 @@ public final class Guessing {
 
     private final StudyReader reader;
     private final ReadStudy read;
+    private final Measuring measuring;
 
     /**
      * @param reader makes the study anew with another value
@@ -28,6 +38,7 @@ public final class Guessing {
     public Guessing(StudyReader reader, ReadStudy read) {
         this.reader = reader;
         this.read = read;
+        this.measuring = new Measuring(read);
     }
 
     /**
@@ -35,11 +46,29 @@ public final class Guessing {
      *
      * @param catalogue with those of the program's catalogue
      */
-    public List<GuessVariation> doubts(boolean catalogue) {
-        return read.assumptions().stream()
-                .filter(a -> a.origin() == Origin.GUESSED || (catalogue && a.isGuess()))
-                .map(this::doubt)
-                .toList();
+    public Doubts doubts(boolean catalogue) {
+        List<Assumption> guesses =
+                read.assumptions().stream()
+                        .filter(a -> a.origin() == Origin.GUESSED || (catalogue && a.isGuess()))
+                        .toList();
+        Map<Place, Range> ranges = new HashMap<>();
+        read.ranges().forEach(range -> ranges.put(range.place(), range));
+        List<Range> tried =
+                guesses.stream()
+                        .filter(a -> a.supposedKind().isEmpty())
+                        .flatMap(a -> Optional.ofNullable(ranges.get(a.place())).stream())
+                        .toList();
+        return new Doubts(
+                guesses.stream()
+                        .map(a -> doubt(a, Optional.ofNullable(ranges.get(a.place()))))
+                        .toList(),
+                Optional.of(
+                        (places, candidates) ->
+                                reader.drawn(
+                                                candidates,
+                                                tried,
+                                                places.stream().mapToDouble(p -> p).toArray())
+                                        .study()));
     }
 
     private Map<String, Supplier<Optional<Study>>> otherClasses(String kind, String supposed) {
@@ -56,18 +85,38 @@ public final class Guessing {
         return others;
     }
 
-    private GuessVariation doubt(Assumption guess) {
-        Guess of = new Guess(guess.file(), guess.path(), guess.text());
+    private GuessVariation doubt(Assumption guess, Optional<Range> range) {
+        Guess of = new Guess(guess.file(), guess.path(), guess.text(), measuring.of(guess));
         Optional<String> kind = guess.supposedKind();
         if (kind.isPresent()) {
             return new GuessVariation(of, otherClasses(kind.get(), guess.text()));
         }
         return new GuessVariation(
                 of,
-                factor ->
-                        guess.isWord()
-                                ? Optional.empty()
-                                : reader.study(new Variation(guess.file(), guess.path(), factor))
-                                        .study());
+                range.map(Guessing::reach),
+                (value, candidates) ->
+                        range.flatMap(r -> changed(guess, value - r.likely(), candidates)),
+                Map.of());
+    }
+
+    private static Reach reach(Range range) {
+        return new Reach(
+                range.low(),
+                range.likely(),
+                range.high(),
+                value -> Quantity.shown(value, range.dimension(), range.text()));
+    }
+
+    /** A value in a candidate's own file reaches no other candidate. */
+    private Optional<Study> changed(Assumption guess, double more, Set<String> candidates) {
+        Set<String> reached = new HashSet<>(candidates);
+        String owner = guess.file().replaceFirst("\\.yaml$", "");
+        if (read.expanded().containsKey(owner)) {
+            reached.retainAll(Set.of(owner));
+        }
+        return reader.only(
+                        reached,
+                        new Variation(Map.of(guess.place(), new Change(1, more)), Map.of()))
+                .study();
     }
 }

@@ -212,26 +212,26 @@ public final class StudyReader {
      * file and of its own, without masses and failure rates.
      */
     public List<Range> rangesOf(String candidate) {
-        return only(candidate, Variation.NONE).ranges().stream()
+        return only(Set.of(candidate), Variation.NONE).ranges().stream()
                 .filter(r -> r.dimension() != Dimension.MASS && r.dimension() != Dimension.RATE)
                 .toList();
     }
 
     /**
-     * The study with one candidate, every value where it is asked for in its range.
+     * The study with some candidates, every value where it is asked for in its range.
      *
-     * @param candidate id of the candidate
+     * @param wanted ids of the candidates
      * @param at 0 for the low end to 1 for the high end, by range
      */
-    public DrawnStudy drawn(String candidate, List<Range> ranges, double[] at) {
-        return new ValueDraw(this, candidate, ranges, at).draw();
+    public DrawnStudy drawn(Set<String> wanted, List<Range> ranges, double[] at) {
+        return new ValueDraw(this, wanted, ranges, at).draw();
     }
 
-    /** The same as {@link #study} with no other candidate than this, by its id. */
-    ReadStudy only(String candidate, Variation variation) {
+    /** The same as {@link #study} with no other candidates than these, by their ids. */
+    public ReadStudy only(Set<String> wanted, Variation variation) {
         return new Making(
                         variation,
-                        candidates.stream().filter(c -> c.file.id().equals(candidate)).toList())
+                        candidates.stream().filter(c -> wanted.contains(c.file.id())).toList())
                 .study();
     }
 

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stillturning.files.value.Range;
 import stillturning.files.value.Variation;
 import stillturning.files.value.Variation.Change;
@@ -22,25 +23,25 @@ final class ValueDraw {
     private static final int HALVINGS = 6;
 
     private final StudyReader reader;
-    private final String candidate;
+    private final Set<String> candidates;
     private final List<Range> ranges;
     private final double[] at;
 
-    ValueDraw(StudyReader reader, String candidate, List<Range> ranges, double[] at) {
+    ValueDraw(StudyReader reader, Set<String> candidates, List<Range> ranges, double[] at) {
         if (at.length != ranges.size()) {
             throw new IllegalArgumentException(
                     at.length + " places in " + ranges.size() + " ranges");
         }
         this.reader = reader;
-        this.candidate = candidate;
+        this.candidates = candidates;
         this.ranges = ranges;
         this.at = at.clone();
     }
 
     DrawnStudy draw() {
-        ReadStudy read = reader.only(candidate, variation());
+        ReadStudy read = reader.only(candidates, variation());
         for (int n = 1; n <= HALVINGS && retreats(read.problems(), n == HALVINGS); n++) {
-            read = reader.only(candidate, variation());
+            read = reader.only(candidates, variation());
         }
         String refusal = read.problems().stream().findFirst().map(Problem::toString).orElse("");
         return new DrawnStudy(read.study(), Arrays.stream(at).boxed().toList(), refusal);

@@ -12,6 +12,7 @@ import stillturning.quantity.Dimension;
 import stillturning.quantity.WireGauge;
 import stillturning.quantity.field.Describes;
 import stillturning.quantity.field.Example;
+import stillturning.quantity.field.MeasuredBy;
 import stillturning.quantity.field.OfDimension;
 
 /** A length of stranded copper between {@code a} and {@code b}. */
@@ -45,7 +46,9 @@ public record Wire(Tag tag, Cable cable, double metres, double ohms) implements 
     @Describes("Wire that stands for itself, outside of any run.")
     public record Values(
             @Example("AWG 18") WireGauge gauge,
-            @Example("1 m (guess)") @OfDimension(value = Dimension.LENGTH, least = "0.02 m")
+            @Example("1 m (guess)")
+                    @OfDimension(value = Dimension.LENGTH, least = "0.02 m")
+                    @MeasuredBy("a string or tape along its way in the airframe")
                     double length)
             implements PartValues {
 

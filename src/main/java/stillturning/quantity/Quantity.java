@@ -15,6 +15,7 @@ public record Quantity(double si, Dimension dimension, String written) {
 
     private static final MathContext SHORT = new MathContext(15);
     private static final MathContext SHOWN = new MathContext(4);
+    private static final MathContext ROUGH = new MathContext(3);
     // 17 digits identify a double; three more absorb the rounding of the conversion
     private static final MathContext CERTAIN = new MathContext(20);
 
@@ -70,6 +71,22 @@ public record Quantity(double si, Dimension dimension, String written) {
                             return new Quantity(unit.inside(text), dimension, words);
                         })
                 .orElse(this);
+    }
+
+    /**
+     * A computed value in the unit of a written one, rounded to three digits, for showing beside
+     * it.
+     *
+     * @param like the written one
+     */
+    public static String shown(double si, Dimension dimension, String like) {
+        String symbol = like.replaceFirst("^" + UnitTable.NUMBER, "").strip();
+        Unit unit =
+                UnitTable.find(symbol)
+                        .filter(u -> u.dimension() == dimension)
+                        .or(() -> UnitTable.find(dimension.customary()))
+                        .orElseThrow();
+        return readable(unit.written(si + 0.0, ROUGH)) + " " + unit.symbol();
     }
 
     private static String readable(BigDecimal number) {

@@ -11,10 +11,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ForkJoinPool;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
+import stillturning.assess.GuessVariation.Doubts;
 import stillturning.assess.Guesses.Change;
+import stillturning.assess.findout.FindingOut;
+import stillturning.assess.findout.Turn;
+import stillturning.assess.findout.Worth;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.Candidate;
@@ -96,7 +101,7 @@ class GuessesTest {
                                             study(bench(8, 30, 10 * f), bench(7, 30, 10 * f))));
 
     private static Guesses tried(GuessVariation... doubts) {
-        return Assess.guesses(BASIS, List.of(doubts), done -> {});
+        return Assess.guesses(BASIS, new Doubts(List.of(doubts), Optional.empty()), done -> {});
     }
 
     @Test
@@ -144,7 +149,7 @@ class GuessesTest {
     void aValueThatCannotBeIsNotTriedThatWay() {
         Guesses guesses = tried(COMPUTER);
         assertEquals(
-                List.of(new Guesses.Untried(COMPUTER.guess(), 1 + Guesses.SHARE)),
+                List.of(new Guesses.Untried(COMPUTER.guess(), Optional.of("1.2 times"))),
                 guesses.untried());
         // 11 A instead of 13 A
         Change.Endurance longer = (Change.Endurance) guesses.matter().get(0).ifLess().get(0);
@@ -157,10 +162,60 @@ class GuessesTest {
                 tried(LARGE_BREAKER, COMPUTER, SMALL_BATTERY, LARGE_BATTERY).matter().stream()
                         .map(Guesses.Weighty::guess)
                         .toList();
-        // both batteries change leader and verdict, the leader's own also its time; the computer
-        // changes only that
+        // the small battery turns its verdict or the leader in half of its range, the large one in
+        // a
+        // fifth; the computer turns nothing, it only changes how long the leader lasts
         assertEquals(
-                List.of(LARGE_BATTERY.guess(), SMALL_BATTERY.guess(), COMPUTER.guess()), order);
+                List.of(SMALL_BATTERY.guess(), LARGE_BATTERY.guess(), COMPUTER.guess()), order);
+    }
+
+    /** Alike but for their batteries, the two draw level where the batteries do. */
+    @Test
+    void theFirstPlaceTurnsWhereBothBatteriesAreEqual() {
+        Worth large = tried(LARGE_BATTERY).matter().get(0).worth();
+        Turn first = large.turns().stream().filter(Turn::first).findFirst().orElseThrow();
+        assertTrue(first.below());
+        assertEquals(7.0 / 8, 0.8 + 0.4 * first.place(), 0.4 * FindingOut.NEAR);
+        assertEquals((7.0 / 8 - 0.8) / 0.4, large.first(), large.shareError() + 1e-9);
+        Worth small = tried(SMALL_BATTERY).matter().get(0).worth();
+        Turn other = small.turns().stream().filter(Turn::first).findFirst().orElseThrow();
+        assertEquals(8.0 / 7, 0.8 + 0.4 * other.place(), 0.4 * FindingOut.NEAR);
+        assertEquals((1.2 - 8.0 / 7) / 0.4, small.first(), small.shareError() + 1e-9);
+    }
+
+    /** Ranked again in full on either side of each turn. */
+    @Test
+    void onEitherSideOfATurnTheWholeRankingSaysSo() {
+        for (GuessVariation doubt : List.of(LARGE_BATTERY, SMALL_BATTERY)) {
+            for (Turn turn : tried(doubt).matter().get(0).worth().turns()) {
+                if (turn.first()) {
+                    assertEquals("large", leader(doubt, turn.before()));
+                    assertEquals("small", leader(doubt, turn.after()));
+                }
+            }
+        }
+    }
+
+    private static String leader(GuessVariation doubt, double place) {
+        double value = doubt.reach().orElseThrow().at(place);
+        Study changed = doubt.times().at(value, Set.of()).orElseThrow();
+        return Assess.of(changed).ranking().orElseThrow().leader().name();
+    }
+
+    @Test
+    void manyGuessesAtOnceLeadToTheSameAnswer() {
+        List<GuessVariation> all = List.of(LARGE_BREAKER, SMALL_BATTERY, LARGE_BATTERY);
+        GuessVariation.Together together =
+                (places, candidates) -> {
+                    List<Double> factors = places.stream().map(p -> 0.8 + 0.4 * p).toList();
+                    return Optional.of(
+                            study(
+                                    bench(8 * factors.get(2), 30 * factors.get(0), 10),
+                                    bench(7 * factors.get(1), 30, 10)));
+                };
+        Guesses screened =
+                Assess.guesses(BASIS, new Doubts(all, Optional.of(together)), done -> {});
+        assertEquals(tried(LARGE_BREAKER, SMALL_BATTERY, LARGE_BATTERY), screened);
     }
 
     @Test
@@ -181,7 +236,11 @@ class GuessesTest {
     @Test
     void progressIsToldOfBothTrialsOfEachGuess() {
         List<String> told = Collections.synchronizedList(new ArrayList<>());
-        Guesses unused = Assess.guesses(BASIS, List.of(LARGE_BATTERY, COMPUTER), told::add);
+        Guesses unused =
+                Assess.guesses(
+                        BASIS,
+                        new Doubts(List.of(LARGE_BATTERY, COMPUTER), Optional.empty()),
+                        told::add);
         assertEquals(4, told.size());
         assertEquals(2, Collections.frequency(told, "battery"));
         assertEquals(1, unused.untried().size());
@@ -189,10 +248,10 @@ class GuessesTest {
 
     @Test
     void onlyCandidatesThatTheChangeReachesAreAssessedAgain() {
-        Study changed = SMALL_BATTERY.times().apply(0.8).orElseThrow();
+        Study changed = SMALL_BATTERY.times().at(0.8, Set.of()).orElseThrow();
         Assessment again = Assess.again(changed, BASIS);
         assertSame(BASIS.of("large").orElseThrow(), again.of("large").orElseThrow());
-        Assessment all = Assess.again(COMPUTER.times().apply(0.8).orElseThrow(), BASIS);
+        Assessment all = Assess.again(COMPUTER.times().at(0.8, Set.of()).orElseThrow(), BASIS);
         assertNotSame(BASIS.of("large").orElseThrow(), all.of("large").orElseThrow());
         assertEquals(Assess.of(changed).ranking(), again.ranking());
     }
@@ -206,7 +265,8 @@ class GuessesTest {
         GuessVariation doubt = new GuessVariation(guess, others);
         assertEquals(2, doubt.trials());
         List<String> told = Collections.synchronizedList(new ArrayList<>());
-        Guesses guesses = Assess.guesses(BASIS, List.of(doubt), told::add);
+        Guesses guesses =
+                Assess.guesses(BASIS, new Doubts(List.of(doubt), Optional.empty()), told::add);
         assertEquals(List.of(guess.name(), guess.name()), told);
         assertEquals(List.of(), guesses.untried());
         assertEquals(2, guesses.choices().size());

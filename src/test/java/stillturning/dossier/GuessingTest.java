@@ -32,7 +32,7 @@ class GuessingTest {
     @Test
     void aClassThatNobodySaidIsTriedAsEachOtherClass() {
         List<GuessVariation> doubts =
-                new Guessing(reader, reader.study(Variation.NONE)).doubts(false);
+                new Guessing(reader, reader.study(Variation.NONE)).doubts(false).all();
         GuessVariation breakers =
                 doubts.stream()
                         .filter(d -> d.guess().name().equals("classes.breaker"))
@@ -40,11 +40,41 @@ class GuessingTest {
                         .orElseThrow();
         assertEquals("ordinary", breakers.guess().value());
         assertEquals(Set.of("fast"), breakers.others().keySet());
-        assertEquals(Optional.empty(), breakers.times().apply(0.8));
+        assertEquals(Optional.empty(), breakers.times().at(0.8, Set.of()));
         Study asIs = reader.study(Variation.NONE).study().orElseThrow();
         Study fast = breakers.others().values().iterator().next().get().orElseThrow();
         assertNotEquals(elements(asIs, "radio-breaker"), elements(fast, "radio-breaker"));
         assertEquals(elements(asIs, "battery-lead-fuse"), elements(fast, "battery-lead-fuse"));
         assertTrue(doubts.stream().anyMatch(d -> d.others().isEmpty()));
+    }
+
+    /** The ways are common practice of the trade, no published source. */
+    @Test
+    void eachGuessSaysHowItIsFoundOutByItsOwnKind() {
+        StudyReader demo = StudyReader.open(Path.of("architectures", "sandpiper"));
+        List<GuessVariation> doubts =
+                new Guessing(demo, demo.study(Variation.NONE)).doubts(false).all();
+        assertTrue(how(doubts, "parts.main-battery.resistance").startsWith("two known loads"));
+        assertTrue(how(doubts, "parts.main-battery.health").startsWith("discharge it"));
+        assertTrue(how(doubts, "parts.starter-wire.length").contains("tape"));
+        assertTrue(how(doubts, "loads.radio.draws").contains("clamp meter"));
+        assertTrue(how(doubts, "loads.lights.minimum").contains("bench supply"));
+        assertTrue(how(doubts, "zones.tail.arm").contains("tape from the datum"));
+        assertTrue(how(doubts, "distances[3].length").contains("tape"));
+        List<String> silent =
+                doubts.stream()
+                        .filter(d -> d.reach().isPresent() && d.guess().finding().isEmpty())
+                        .map(d -> d.guess().name())
+                        .toList();
+        assertEquals(List.of(), silent);
+    }
+
+    private static String how(List<GuessVariation> doubts, String name) {
+        return doubts.stream()
+                .map(GuessVariation::guess)
+                .filter(guess -> guess.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .finding();
     }
 }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
@@ -143,7 +144,7 @@ public record Replay(String id, Path folder, ReplayFile file) {
         double[][] points = QuasiRandomPoints.points(SAMPLES, ranges.size(), SEED);
         return Stream.of(points)
                 .parallel()
-                .map(at -> sample(reader.drawn(candidate, ranges, at), course))
+                .map(at -> sample(reader.drawn(Set.of(candidate), ranges, at), course))
                 .toList();
     }
 

@@ -3,6 +3,7 @@ package stillturning.cli.breaking;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import stillturning.assess.ranges.EnduranceRange;
 import stillturning.assess.ranges.RangedInput;
 import stillturning.assess.ranges.Sampling;
@@ -57,7 +58,7 @@ final class RangeAnswers {
         Sampling sampling =
                 new Sampling(
                         ranges.stream().map(RangeAnswers::input).toList(),
-                        places -> made(reader.drawn(candidate, ranges, places)),
+                        places -> made(reader.drawn(Set.of(candidate), ranges, places)),
                         anew -> again(anew, failure));
         try (Progress progress =
                 Progress.over(Sampling.SAMPLES, "samples told", request.context())) {

@@ -149,9 +149,10 @@ record Comparison(Mistakes mistakes, Assessment assessment, Optional<Guesses> gu
 
     private void guesses(Guesses tried, Output out) {
         GuessTexts texts = new GuessTexts(assessment, tried);
-        out.section("Which guesses matter")
+        out.section("What to find out next")
                 .paragraph(texts.method())
                 .lines(texts.table(out.paint()));
+        texts.finding().forEach(out::paragraph);
         texts.rest().forEach(out::paragraph);
     }
 }

@@ -16,6 +16,7 @@ import stillturning.quantity.field.Bounds;
 import stillturning.quantity.field.Default;
 import stillturning.quantity.field.Describes;
 import stillturning.quantity.field.Fields;
+import stillturning.quantity.field.MeasuredBy;
 import stillturning.quantity.field.OfDimension;
 import stillturning.yaml.notation.Given;
 
@@ -54,6 +55,7 @@ public record StudyEntry(
         @Describes("Time that a hand takes from one move to the next.")
                 @Default("2 s (guess)")
                 @OfDimension(value = Dimension.TIME, above = "0 s", most = "60 s")
+                @MeasuredBy("sit in the seat and time your hand")
                 Given aMoveTakes,
         @Describes(
                         "From when that time and the requirements count: from the first sign that the pilot can have, or from the failure.")
@@ -97,13 +99,16 @@ public record StudyEntry(
             @Describes("Usual length of a wire that stays inside the zone.")
                     @Default("0.5 m")
                     @OfDimension(value = Dimension.LENGTH, above = "0 m")
+                    @MeasuredBy("a string or tape along the way of its wires")
                     Given across,
             @Describes("Temperature there, of the air and of what does not warm itself.")
                     @Default("25 °C")
                     @OfDimension(value = Dimension.TEMPERATURE, above = "-60 °C", most = "200 °C")
+                    @MeasuredBy("a thermometer left there in flight on a hot and on a cold day")
                     Given temperature,
             @Describes("Distance of its middle behind the datum; no moment without.")
                     @OfDimension(Dimension.LENGTH)
+                    @MeasuredBy("a tape from the datum")
                     Optional<Given> arm,
             @Describes(
                             "From where the pilot can move what sits there: seat (strapped in, in flight), ground (before the flight only), none.")
@@ -115,10 +120,12 @@ public record StudyEntry(
             @Describes("Highest altitude flown: thin air cools less.")
                     @Default("3000 m")
                     @OfDimension(value = Dimension.LENGTH, least = "0 m", most = "18288 m")
+                    @MeasuredBy("decide how high you will fly")
                     Given altitude,
             @Describes("Temperature that the insulation withstands continuously.")
                     @Default("150 °C")
                     @OfDimension(value = Dimension.TEMPERATURE, least = "60 °C", most = "260 °C")
+                    @MeasuredBy("the marking on the wire and its maker's sheet")
                     Given insulation,
             @Describes("Wires in a bundle; AWG 8 and thicker lie alone.")
                     @Default("8")
@@ -127,6 +134,7 @@ public record StudyEntry(
             @Describes("Share of the bundle's capacity that is used.")
                     @Default("60 %")
                     @OfDimension(value = Dimension.RATIO, above = "0 %", most = "100 %")
+                    @MeasuredBy("a clamp meter on the wires of the bundle in cruise")
                     Given loaded) {}
 
     /** Length of wire between two zones. */
@@ -134,7 +142,9 @@ public record StudyEntry(
     public record Distance(
             @Describes("One zone.") String from,
             @Describes("The other zone.") String to,
-            @Describes("Length of wire.") @OfDimension(value = Dimension.LENGTH, above = "0 m")
+            @Describes("Length of wire.")
+                    @OfDimension(value = Dimension.LENGTH, above = "0 m")
+                    @MeasuredBy("a string or tape along the way of the wires")
                     Given length) {}
 
     /** A phase of the flight. */
@@ -158,14 +168,18 @@ public record StudyEntry(
                     NeedsText needs,
             @Describes("How long it runs on with its needs unmet.")
                     @OfDimension(value = Dimension.TIME, least = "0 s")
+                    @MeasuredBy(
+                            "on the ground, tied down: take its supply away for longer and longer")
                     Given tolerates,
             @Describes("Time from needs met again to running, while something turns it.")
                     @OfDimension(value = Dimension.TIME, least = "0 s")
+                    @MeasuredBy("on the ground, tied down: give its supply back and time it")
                     Given restartsIn,
             @Describes("Whether airspeed turns the stopped engine.") boolean windmills,
             @Describes("Alternator speed while airspeed turns it.")
                     @Default("0 rpm")
                     @OfDimension(value = Dimension.ROTATION, least = "0 rpm")
+                    @MeasuredBy("the engine maker's figure for a stopped engine in the glide")
                     Given windmilling,
             @Describes(
                             "The load that cranks it; it runs in the phase in which the engine is started.")
@@ -173,14 +187,17 @@ public record StudyEntry(
             @Describes(
                             "Time after which the pilot presses the starter by habit once the engine has stopped in flight; never if not written.")
                     @OfDimension(value = Dimension.TIME, least = "0 s")
+                    @MeasuredBy("practise it on the ground and time it")
                     Optional<Given> pressesStarterAfter,
             @Describes("Share of their charge that tired batteries bring to a hard start.")
                     @Default("50 % (guess)")
                     @OfDimension(value = Dimension.RATIO, above = "0 %", most = "100 %")
+                    @MeasuredBy("the voltage of the battery at rest after a week without charge")
                     Given tiredBattery,
             @Describes("Temperature of a cold start.")
                     @Default("-10 °C (guess)")
                     @OfDimension(value = Dimension.TEMPERATURE, above = "-60 °C", most = "60 °C")
+                    @MeasuredBy("decide down to which temperature you will fly")
                     Given coldStart) {}
 
     /** Hard requirements; what is not written is not required. */

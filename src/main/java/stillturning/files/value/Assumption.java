@@ -1,6 +1,7 @@
 package stillturning.files.value;
 
 import java.util.Optional;
+import stillturning.files.value.Variation.Place;
 import stillturning.yaml.notation.Origin;
 
 /**
@@ -15,6 +16,11 @@ import stillturning.yaml.notation.Origin;
 public record Assumption(String file, String path, String text, Origin origin, String note) {
 
     private static final String CLASSES = "classes.";
+
+    /** Where it stands. */
+    public Place place() {
+        return new Place(file, path);
+    }
 
     /** Whether somebody guessed it, in the file or in the catalogue. */
     public boolean isGuess() {

@@ -16,6 +16,7 @@ import stillturning.parts.element.Element;
 import stillturning.parts.element.Rectifier;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Describes;
+import stillturning.quantity.field.MeasuredBy;
 import stillturning.quantity.field.OfDimension;
 
 /**
@@ -51,12 +52,14 @@ public record Diode(Tag tag, double saturationAmps, double emissionVolts, double
     public record Values(
             @Describes("Forward voltage at the stated current.")
                     @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @MeasuredBy("its voltage at the stated current from a bench supply")
                     double drop,
             @Describes("Current at which the forward voltage is stated.")
                     @OfDimension(value = Dimension.CURRENT, above = "0 A")
                     double at,
             @Describes("Series resistance.")
                     @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+                    @MeasuredBy("its voltage at two currents from a bench supply, warm")
                     double resistance)
             implements PartValues {
 

@@ -19,6 +19,7 @@ import stillturning.parts.element.Guard.Action;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Describes;
 import stillturning.quantity.field.GrowsWithVolts;
+import stillturning.quantity.field.MeasuredBy;
 import stillturning.quantity.field.OfDimension;
 
 /**
@@ -55,9 +56,12 @@ public record OvervoltageGuard(Tag tag, Guard.Trip trip, double ohms) implements
             @Describes("Acts when this is exceeded.")
                     @GrowsWithVolts
                     @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @MeasuredBy("raise a bench supply on its sense lead slowly until it acts")
                     double trip,
             @Describes("... for longer than this.")
                     @OfDimension(value = Dimension.TIME, least = "0 s")
+                    @MeasuredBy(
+                            "step a bench supply above its trip and time it with an oscilloscope")
                     double after,
             @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") double resistance)
             implements PartValues {

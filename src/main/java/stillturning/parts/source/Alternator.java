@@ -28,6 +28,7 @@ import stillturning.parts.element.curve.OutputBySpeed;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Describes;
 import stillturning.quantity.field.GrowsWithVolts;
+import stillturning.quantity.field.MeasuredBy;
 import stillturning.quantity.field.OfDimension;
 
 /**
@@ -82,16 +83,24 @@ public record Alternator(
     public record Values(
             @Describes("Current at full speed.")
                     @OfDimension(value = Dimension.CURRENT, above = "0 A")
+                    @MeasuredBy(
+                            "load it at flying speed until its voltage falls, with a clamp meter on its lead")
                     double rating,
             @Describes("Share of its rating by speed.") List<SpeedPoint> output,
             @Describes("Voltage that its regulator holds without load.")
                     @GrowsWithVolts
                     @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @MeasuredBy(
+                            "the voltage at its terminals at flying speed, all loads off, battery full")
                     double setPoint,
             @Describes("Fall of its voltage with current.")
                     @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+                    @MeasuredBy(
+                            "two loads at flying speed: the difference of its voltages over that of its currents")
                     double droop,
-            @GrowsWithVolts(power = 2) @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+            @GrowsWithVolts(power = 2)
+                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+                    @MeasuredBy("an ohmmeter across its field, cold, leads off")
                     double fieldResistance,
             @Describes("Where its magnetism comes from: field (a fed winding) or magnets.")
                     Excitation excitation,
@@ -105,9 +114,11 @@ public record Alternator(
             @Describes("Highest voltage when it loses its battery while it charges it.")
                     @GrowsWithVolts
                     @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @MeasuredBy("its maker's sheet: do not try it on the aircraft")
                     double dumpClamp,
             @Describes("... and how long that lasts.")
                     @OfDimension(value = Dimension.TIME, least = "0 s")
+                    @MeasuredBy("its maker's sheet: do not try it on the aircraft")
                     double dumpLasts)
             implements PartValues {
 

@@ -29,6 +29,7 @@ import stillturning.quantity.field.Bounds;
 import stillturning.quantity.field.Describes;
 import stillturning.quantity.field.GrowsWithVolts;
 import stillturning.quantity.field.Key;
+import stillturning.quantity.field.MeasuredBy;
 import stillturning.quantity.field.OfDimension;
 
 /**
@@ -43,7 +44,8 @@ public record Battery(
         Tag tag,
         OpenCircuit openCircuit,
         int cells,
-        Capacity capacity,
+        @MeasuredBy("discharge it, full, at its rated current to its end voltage and take the time")
+                Capacity capacity,
         double ohms,
         double chargeAtStart,
         Optional<Management> management)
@@ -96,15 +98,25 @@ public record Battery(
             @Describes("Discharge time at which the capacity is rated.")
                     @OfDimension(value = Dimension.TIME, above = "0 s")
                     double ratedOver,
-            @Describes("Peukert exponent, 1 for none.") @Bounds(least = 1, most = 2) double peukert,
+            @Describes("Peukert exponent, 1 for none.")
+                    @Bounds(least = 1, most = 2)
+                    @MeasuredBy(
+                            "discharge it at its rated and at ten times its rated current and compare the times")
+                    double peukert,
             @Describes("Internal resistance.")
                     @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+                    @MeasuredBy(
+                            "two known loads at its poles: the difference of the voltages over that of the currents")
                     double resistance,
             @Describes("Share of its capacity that age has left.")
                     @OfDimension(value = Dimension.RATIO, above = "0 %", most = "100 %")
+                    @MeasuredBy(
+                            "discharge it, full, at its rated current and divide the charge it gave by its rating")
                     double health,
             @Describes("State of charge at the start of the flight.")
                     @OfDimension(value = Dimension.RATIO, least = "0 %", most = "100 %")
+                    @MeasuredBy(
+                            "its voltage after some hours at rest, held against the maker's curve")
                     double charge,
             Optional<ManagementValues> management)
             implements PartValues {

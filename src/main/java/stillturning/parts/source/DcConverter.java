@@ -18,6 +18,7 @@ import stillturning.parts.element.Element;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Describes;
 import stillturning.quantity.field.GrowsWithVolts;
+import stillturning.quantity.field.MeasuredBy;
 import stillturning.quantity.field.OfDimension;
 
 /**
@@ -49,13 +50,29 @@ public record DcConverter(Tag tag, Rating rating, double efficiency, Conversion.
     /** What is known of a converter. */
     @Describes("Makes a steady voltage of another one.")
     public record Values(
-            @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V") double output,
-            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") double droop,
-            @OfDimension(value = Dimension.CURRENT, above = "0 A") double limit,
-            @OfDimension(value = Dimension.RATIO, above = "0 %", most = "100 %") double efficiency,
-            @OfDimension(value = Dimension.POWER, least = "0 W") double idle,
-            @OfDimension(value = Dimension.VOLTAGE, above = "0 V") double minimum,
-            @OfDimension(value = Dimension.VOLTAGE, above = "0 V") double restart)
+            @GrowsWithVolts
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @MeasuredBy("the voltage at its output, unloaded")
+                    double output,
+            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+                    @MeasuredBy(
+                            "two loads on its output: the difference of the voltages over that of the currents")
+                    double droop,
+            @OfDimension(value = Dimension.CURRENT, above = "0 A")
+                    @MeasuredBy("load its output until the voltage falls")
+                    double limit,
+            @OfDimension(value = Dimension.RATIO, above = "0 %", most = "100 %")
+                    @MeasuredBy("volts and amps at its input and at its output, loaded")
+                    double efficiency,
+            @OfDimension(value = Dimension.POWER, least = "0 W")
+                    @MeasuredBy("the current at its input with nothing at its output")
+                    double idle,
+            @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @MeasuredBy("lower a bench supply at its input until it stops")
+                    double minimum,
+            @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @MeasuredBy("raise a bench supply at its input until it comes back")
+                    double restart)
             implements PartValues {
 
         @Override

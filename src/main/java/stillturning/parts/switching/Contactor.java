@@ -22,6 +22,7 @@ import stillturning.parts.element.Element;
 import stillturning.quantity.Dimension;
 import stillturning.quantity.field.Describes;
 import stillturning.quantity.field.GrowsWithVolts;
+import stillturning.quantity.field.MeasuredBy;
 import stillturning.quantity.field.OfDimension;
 
 /**
@@ -56,14 +57,24 @@ public record Contactor(Tag tag, Winding winding, double contactOhms) implements
     /** What is known of a contactor. */
     @Describes("Contacts for large currents, closed by a coil.")
     public record Values(
-            @GrowsWithVolts(power = 2) @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+            @GrowsWithVolts(power = 2)
+                    @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+                    @MeasuredBy("an ohmmeter across its coil, leads off")
                     double coilResistance,
-            @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V") double pullIn,
-            @GrowsWithVolts @OfDimension(value = Dimension.VOLTAGE, above = "0 V") double dropOut,
+            @GrowsWithVolts
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @MeasuredBy("raise a bench supply on its coil until it pulls in")
+                    double pullIn,
+            @GrowsWithVolts
+                    @OfDimension(value = Dimension.VOLTAGE, above = "0 V")
+                    @MeasuredBy("lower a bench supply on its coil until it lets go")
+                    double dropOut,
             @Describes("Time that its contacts take to move.")
                     @OfDimension(value = Dimension.TIME, least = "0 s")
                     double delay,
-            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm") double resistance,
+            @OfDimension(value = Dimension.RESISTANCE, above = "0 ohm")
+                    @MeasuredBy("the voltage across its closed contacts at a known current")
+                    double resistance,
             @OfDimension(value = Dimension.CURRENT, above = "0 A") Optional<Double> rating)
             implements ContactValues {
 

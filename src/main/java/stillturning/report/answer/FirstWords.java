@@ -6,8 +6,8 @@ import java.util.Optional;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.Guesses;
-import stillturning.assess.Guesses.Change;
 import stillturning.assess.Guesses.Weighty;
+import stillturning.assess.findout.Turn;
 import stillturning.assess.ranking.Comparison;
 import stillturning.assess.ranking.GateVerdict;
 import stillturning.assess.ranking.RankShares;
@@ -112,27 +112,38 @@ final class FirstWords {
         return sentences;
     }
 
+    /** The guesses that can put another first, the likeliest with its tipping value. */
     private static String unseating(Guesses tried) {
-        List<String> turning =
-                tried.matter().stream()
-                        .filter(FirstWords::turns)
-                        .map(w -> w.guess().name() + " " + w.guess().value())
-                        .toList();
+        List<Weighty> turning = tried.matter().stream().filter(w -> w.worth().first() > 0).toList();
         int all = tried.matter().size() + tried.indifferent().size();
-        return turning.isEmpty()
-                ? "None of " + counted(all, "guess") + ", each a fifth off, takes its place."
-                : turning.size()
-                        + " of "
-                        + all
-                        + " guesses, each a fifth off, put another first: "
-                        + String.join("; ", turning.subList(0, Math.min(NAMED, turning.size())))
-                        + (turning.size() > NAMED ? "; ..." : "")
-                        + ".";
+        if (turning.isEmpty()) {
+            return "None of " + counted(all, "guess") + ", within its range, takes its place.";
+        }
+        List<String> named = turning.stream().limit(NAMED).map(FirstWords::turning).toList();
+        return turning.size()
+                + " of "
+                + counted(all, "guess")
+                + " can put another first: "
+                + String.join("; ", named)
+                + (turning.size() > NAMED ? "; ..." : "")
+                + ".";
     }
 
-    private static boolean turns(Weighty weighty) {
-        return weighty.ifLess().stream().anyMatch(Change.Leader.class::isInstance)
-                || weighty.ifMore().stream().anyMatch(Change.Leader.class::isInstance);
+    private static String turning(Weighty weighty) {
+        String from =
+                weighty.worth().turns().stream()
+                        .filter(Turn::first)
+                        .findFirst()
+                        .map(
+                                turn ->
+                                        (turn.below() ? ", below " : ", above ")
+                                                + weighty.reach().wordsAt(turn.place()))
+                        .orElse("");
+        return weighty.guess().name()
+                + from
+                + " ("
+                + Formats.percent(weighty.worth().first())
+                + " of its range)";
     }
 
     /**

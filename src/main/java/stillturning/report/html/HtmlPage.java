@@ -232,8 +232,10 @@ public final class HtmlPage {
                                                 r.source(),
                                                 r.name(),
                                                 r.value(),
+                                                r.chance() + ", " + r.worth(),
                                                 r.ifLess(),
-                                                r.ifMore()))
+                                                r.ifMore(),
+                                                r.finding()))
                         .toList(),
                 texts.rest());
     }

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.Cases;
 import stillturning.assess.Appraisal.Measures;
@@ -17,6 +18,7 @@ import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.PilotBurden;
 import stillturning.assess.SheddingEndurances;
 import stillturning.assess.ranking.Contribution;
+import stillturning.assess.ranking.RankShares;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
 import stillturning.assess.verdict.LeftSwitch;
@@ -40,10 +42,16 @@ final class CandidateShapes {
         }
 
         List<Double> rankShares() {
+            return shares().flatMap(s -> s.byRank().stream()).toList();
+        }
+
+        List<Double> centralWeights() {
+            return shares().flatMap(s -> s.centralWeights().stream()).toList();
+        }
+
+        private Stream<RankShares> shares() {
             return ranking.robustness().shares().stream()
-                    .filter(s -> s.name().equals(standing().name()))
-                    .flatMap(s -> s.byRank().stream())
-                    .toList();
+                    .filter(s -> s.name().equals(standing().name()));
         }
     }
 
@@ -61,6 +69,10 @@ final class CandidateShapes {
                     .texts("dominatedBy", r -> r.standing().dominatedBy())
                     .list("rankShares", JsonTypes.NUMBER, Ranked::rankShares)
                     .says("Share of all weightings in which it takes rank 1, 2, ...")
+                    .list("centralWeights", JsonTypes.NUMBER, Ranked::centralWeights)
+                    .says(
+                            "Mean of the weightings that put it first, in the criteria's order;"
+                                    + " empty where none does.")
                     .text("reason", Ranked::reason);
 
     private static final JsonShape<RequirementMet> REQUIREMENT =

@@ -1,6 +1,5 @@
 package stillturning.report.json;
 
-import static stillturning.report.json.JsonTypes.EXACT;
 import static stillturning.report.json.JsonTypes.TEXT;
 
 import java.util.Arrays;
@@ -13,6 +12,9 @@ import stillturning.assess.Guesses.Change;
 import stillturning.assess.Guesses.Choice;
 import stillturning.assess.Guesses.Untried;
 import stillturning.assess.Guesses.Weighty;
+import stillturning.assess.findout.Reach;
+import stillturning.assess.findout.Turn;
+import stillturning.assess.findout.Worth;
 
 /** What trying the guesses brought. */
 final class GuessesJson {
@@ -21,7 +23,38 @@ final class GuessesJson {
             JsonShape.<Guess>named("guess")
                     .text("file", Guess::source)
                     .text("path", Guess::name)
-                    .text("value", Guess::value);
+                    .text("value", Guess::value)
+                    .text("finding", Guess::finding)
+                    .says("How to find it out; empty where nobody has said.");
+
+    /** A turn with the range that it lies in. */
+    private record Placed(Turn turn, Reach reach) {}
+
+    private static final JsonShape<Placed> TURN =
+            JsonShape.<Placed>named("turn")
+                    .flag("first", p -> p.turn.first())
+                    .says("Whether it turns who is first; otherwise only a verdict.")
+                    .flag("below", p -> p.turn.below())
+                    .says("Whether the answer is another below it; otherwise above it.")
+                    .text("value", p -> p.reach.wordsAt(p.turn.place()))
+                    .text("asGuessedAt", p -> p.reach.wordsAt(p.turn.before()))
+                    .says("Nearest value that was tried and leaves the answer as it is.")
+                    .text("anotherAt", p -> p.reach.wordsAt(p.turn.after()))
+                    .says("Nearest value that was tried and turns it.");
+
+    private static final JsonShape<Worth> WORTH =
+            JsonShape.<Worth>named("worthOfKnowing")
+                    .number("anotherFirst", Worth::first)
+                    .says("Share of the range in which another candidate is first.")
+                    .number("anotherAnswer", Worth::any)
+                    .says("Share of the range in which that or a verdict is another.")
+                    .number("shareError", Worth::shareError)
+                    .says("Greatest error of these shares.")
+                    .number("points", Worth::points)
+                    .says(
+                            "Mean of the points that are gained by knowing it before choosing; a"
+                                    + " missed requirement counts as one point.")
+                    .number("pointsError", Worth::pointsError);
 
     private static final JsonType<String> KIND =
             TEXT.with(
@@ -66,12 +99,25 @@ final class GuessesJson {
             JsonShape.<Weighty>named("guessThatMatters")
                     .field("guess", GUESS, Weighty::guess)
                     .list("ifLower", CHANGE, Weighty::ifLess)
-                    .list("ifHigher", CHANGE, Weighty::ifMore);
+                    .list("ifHigher", CHANGE, Weighty::ifMore)
+                    .text("low", w -> w.reach().wordsAt(0))
+                    .says("Low end of its range.")
+                    .text("high", w -> w.reach().wordsAt(1))
+                    .field("worth", WORTH, Weighty::worth)
+                    .list(
+                            "turns",
+                            TURN,
+                            w ->
+                                    w.worth().turns().stream()
+                                            .map(turn -> new Placed(turn, w.reach()))
+                                            .toList())
+                    .says("Where answers turn, nearest to the guess first.");
 
     private static final JsonShape<Untried> UNTRIED =
             JsonShape.<Untried>named("untriedGuess")
                     .field("guess", GUESS, Untried::guess)
-                    .field("factor", EXACT, Untried::factor);
+                    .maybe("value", TEXT, Untried::value)
+                    .says("The end of its range that cannot be; null where no other value can.");
 
     private static final JsonShape<Choice> CHOICE =
             JsonShape.<Choice>named("guessedWord")
@@ -82,10 +128,8 @@ final class GuessesJson {
 
     static final JsonShape<Guesses> GUESSES =
             JsonShape.<Guesses>named("guesses")
-                    .field("share", EXACT.with("exclusiveMinimum", 0), Guesses::share)
-                    .says("How far each guess was changed, as a fraction of its value.")
                     .list("matter", WEIGHTY, Guesses::matter)
-                    .says("Guesses that change something, gravest first.")
+                    .says("Guesses that change something, most likely to turn an answer first.")
                     .list("indifferent", GUESS, Guesses::indifferent)
                     .says("Guesses that change nothing that is watched.")
                     .list("untried", UNTRIED, Guesses::untried)
@@ -93,7 +137,9 @@ final class GuessesJson {
                             "Guesses that were not tried one way, because the study would not be"
                                     + " valid.")
                     .list("choices", CHOICE, Guesses::choices)
-                    .says("Guesses among words, each with one of the others in its place.");
+                    .says("Guesses among words, each with one of the others in its place.")
+                    .texts("leftOut", Guesses::leftOut)
+                    .says("Candidates not looked at, as they miss too much to come first.");
 
     private GuessesJson() {}
 

@@ -3,7 +3,7 @@ package stillturning.report.json;
 import static stillturning.report.json.VerdictShapes.BY_PILOT;
 import static stillturning.report.json.VerdictShapes.OUTCOME;
 
-import stillturning.assess.WorseInPhase;
+import stillturning.assess.Elsewhere.WorseInPhase;
 import stillturning.assess.verdict.PhaseVerdict;
 import stillturning.assess.verdict.PhaseVerdicts;
 import stillturning.model.Study;

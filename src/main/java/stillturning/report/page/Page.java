@@ -337,8 +337,20 @@ public record Page(
         }
     }
 
-    /** A guess that matters, and what another value does. */
-    public record GuessRow(String file, String path, String value, String ifLess, String ifMore) {}
+    /**
+     * A guess that matters, and what another value does.
+     *
+     * @param likely chance that it turns an answer, and what knowing it is worth
+     * @param finding how to find it out
+     */
+    public record GuessRow(
+            String file,
+            String path,
+            String value,
+            String likely,
+            String ifLess,
+            String ifMore,
+            String finding) {}
 
     /** Values of one origin. */
     public record AssumptionGroup(String origin, boolean open, List<AssumptionRow> rows) {

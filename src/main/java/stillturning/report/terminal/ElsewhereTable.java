@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import stillturning.assess.Assessment;
-import stillturning.assess.WorseInPhase;
+import stillturning.assess.Elsewhere.WorseInPhase;
 import stillturning.assess.verdict.Outcome;
 import stillturning.quantity.Formats;
 import stillturning.report.OutcomeMark;

@@ -10,8 +10,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import stillturning.assess.Assessment;
 import stillturning.assess.Guess;
+import stillturning.assess.GuessVariation;
 import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
+import stillturning.assess.Guesses.Weighty;
+import stillturning.assess.findout.Reach;
+import stillturning.assess.findout.Turn;
 import stillturning.quantity.Formats;
 import stillturning.report.ResultText;
 import stillturning.report.table.Column;
@@ -25,6 +29,9 @@ public final class GuessTexts {
 
     private static final String NOTHING = "-";
 
+    /** Fewer points are nothing. */
+    private static final double LEAST_WORTH = 1e-6;
+
     private final Assessment assessment;
     private final Guesses guesses;
 
@@ -36,33 +43,70 @@ public final class GuessTexts {
 
     /** What was tried, and what was watched. */
     public String method() {
-        return "Each guess was tried "
-                + share()
-                + " lower and "
-                + share()
-                + " higher, all else as it is. Watched: who is first, which hard requirements each"
-                + " candidate meets, whether it is well with nothing wrong, and whether the first one's endurance without charging"
-                + " changes by more than "
+        return "Each guess was tried at both ends of its range, all else as it is; a range that is not"
+                + " stated is "
+                + Formats.percent(GuessVariation.SHARE)
+                + " to either side, 5 % of a voltage, 10 K of a temperature. Watched: who is first,"
+                + " which hard requirements each candidate meets, whether it is well with nothing"
+                + " wrong, and whether the first one's endurance without charging changes by more than "
                 + Formats.percent(Guesses.ENDURANCE_MATTERS)
-                + ".";
+                + ". Where that turns is searched by halving. Chance: the share of the range in which"
+                + " another is first or a verdict is another, every value as likely. Worth: points"
+                + " gained on average by knowing it before choosing, a missed requirement counted as"
+                + " one point."
+                + leftOut();
     }
 
-    /** Those that matter as a table, gravest first. */
+    private String leftOut() {
+        int many = guesses.leftOut().size();
+        return many == 0
+                ? ""
+                : " Not looked at: "
+                        + many
+                        + (many == 1 ? " candidate that misses " : " candidates that miss ")
+                        + "two requirements more than the first.";
+    }
+
+    /** Those that matter as a table, most likely to turn an answer first. */
     public List<String> table(TerminalColour paint) {
         List<Column<Row>> columns =
                 List.of(
-                        Column.<Row>words("find out", 30, r -> r.name() + ", " + r.source())
+                        Column.<Row>words("find out", 20, r -> r.name() + ", " + r.source())
                                 .ink(r -> Ink.STRONG),
                         words("guessed", 8, Row::value),
-                        words(lower(), 36, Row::ifLess),
-                        words(higher(), 36, Row::ifMore));
+                        words("chance", 6, Row::chance),
+                        words("worth", 6, Row::worth),
+                        words(lower(), 23, Row::ifLess),
+                        words(higher(), 23, Row::ifMore));
         return guesses.matter().isEmpty()
                 ? List.of()
                 : TextTable.lines(new Table<>(columns, rows()), paint);
     }
 
-    /** One guess that matters, and what another value does. */
-    public record Row(String source, String name, String value, String ifLess, String ifMore) {}
+    /** How to find out those that can turn an answer, one sentence each. */
+    public List<String> finding() {
+        return guesses.matter().stream()
+                .filter(w -> w.worth().any() > 0 && !w.guess().finding().isEmpty())
+                .map(w -> named(w.guess()) + ": " + w.guess().finding() + ".")
+                .toList();
+    }
+
+    /**
+     * One guess that matters, and what another value does.
+     *
+     * @param chance that it turns an answer
+     * @param worth points gained by knowing it
+     * @param finding how to find it out; empty where nobody has said
+     */
+    public record Row(
+            String source,
+            String name,
+            String value,
+            String chance,
+            String worth,
+            String ifLess,
+            String ifMore,
+            String finding) {}
 
     public List<Row> rows() {
         return guesses.matter().stream()
@@ -72,17 +116,42 @@ public final class GuessTexts {
                                         w.guess().source(),
                                         w.guess().name(),
                                         w.guess().value(),
-                                        changes(w.ifLess(), untried(w.guess(), true)),
-                                        changes(w.ifMore(), untried(w.guess(), false))))
+                                        w.worth().any() == 0
+                                                ? NOTHING
+                                                : Formats.percent(w.worth().any()),
+                                        w.worth().points() < LEAST_WORTH
+                                                ? NOTHING
+                                                : Formats.significant(w.worth().points(), 2),
+                                        side(w, w.ifLess(), true),
+                                        side(w, w.ifMore(), false),
+                                        w.guess().finding()))
                 .toList();
     }
 
     public String lower() {
-        return "if " + share() + " lower";
+        return "if lower";
     }
 
     public String higher() {
-        return "if " + share() + " higher";
+        return "if higher";
+    }
+
+    /** From where on, and what is then at the end of the range. */
+    private String side(Weighty weighty, List<Change> changes, boolean less) {
+        String from =
+                weighty.worth().turns().stream()
+                        .filter(turn -> turn.below() == less)
+                        .findFirst()
+                        .map(turn -> (less ? "below " : "above ") + at(weighty, turn) + ": ")
+                        .orElse("");
+        String found = changes(changes, untried(weighty.guess(), weighty.reach(), less));
+        return found.equals(NOTHING) && !from.isEmpty()
+                ? from + "another answer, but not at the end of its range"
+                : from + found;
+    }
+
+    private static String at(Weighty weighty, Turn turn) {
+        return weighty.reach().wordsAt(turn.place());
     }
 
     /** Guesses among words, those that change nothing, counted, and those that were not tried. */
@@ -100,11 +169,10 @@ public final class GuessTexts {
                             ? "None of the " + others + (others == 1 ? " guess" : " guesses")
                             : "The other " + (others == 1 ? "guess" : others + " guesses");
             String verb = guesses.matter().isEmpty() || others == 1 ? " changes" : " change";
-            String object = guesses.matter().isEmpty() ? " any of this." : " none of this.";
-            lines.add(subject + verb + object);
+            String object = guesses.matter().isEmpty() ? " any of this" : " none of this";
+            lines.add(subject + verb + object + ", anywhere between the ends of its range.");
         }
-        addUntried(true, lines);
-        addUntried(false, lines);
+        addUntried(lines);
         return List.copyOf(lines);
     }
 
@@ -122,21 +190,24 @@ public final class GuessTexts {
                 + ".";
     }
 
-    private void addUntried(boolean less, List<String> lines) {
-        String names =
+    private void addUntried(List<String> lines) {
+        String ends =
                 guesses.untried().stream()
-                        .filter(u -> u.factor() < 1 == less)
-                        .map(u -> named(u.guess()) + " " + u.guess().value())
+                        .flatMap(
+                                u ->
+                                        u.value().stream()
+                                                .map(value -> named(u.guess()) + " " + value))
                         .collect(Collectors.joining("; "));
-        if (!names.isEmpty()) {
-            String way = less ? " lower" : " higher";
-            lines.add(
-                    "Not tried "
-                            + share()
-                            + way
-                            + ", because no study can have that: "
-                            + names
-                            + ".");
+        if (!ends.isEmpty()) {
+            lines.add("Not tried, because no study can have that: " + ends + ".");
+        }
+        String none =
+                guesses.untried().stream()
+                        .filter(u -> u.value().isEmpty())
+                        .map(u -> named(u.guess()))
+                        .collect(Collectors.joining("; "));
+        if (!none.isEmpty()) {
+            lines.add("Not tried, because nothing can change them here: " + none + ".");
         }
     }
 
@@ -144,13 +215,11 @@ public final class GuessTexts {
         return guess.name() + ", " + guess.source();
     }
 
-    private boolean untried(Guess guess, boolean less) {
+    private boolean untried(Guess guess, Reach reach, boolean less) {
+        String end = reach.wordsAt(less ? 0 : 1);
         return guesses.untried().stream()
-                .anyMatch(u -> u.guess().equals(guess) && u.factor() < 1 == less);
-    }
-
-    private String share() {
-        return Formats.percent(guesses.share());
+                .anyMatch(
+                        u -> u.guess().equals(guess) && u.value().filter(end::equals).isPresent());
     }
 
     private String changes(List<Change> changes, boolean untried) {

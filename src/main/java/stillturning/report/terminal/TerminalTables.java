@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment;
+import stillturning.assess.ranking.AppliedScale;
 import stillturning.assess.ranking.RankShares;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
@@ -132,7 +133,26 @@ public final class TerminalTables {
                             + "  "
                             + title);
         }
+        addCentralWeights(assessment, ranking, lines);
         lines.addAll(LeaderFirmness.unseating(assessment, ranking));
+    }
+
+    private static void addCentralWeights(
+            Assessment assessment, RankingResult ranking, List<String> lines) {
+        lines.add(
+                "Mean of the weightings that put each first ("
+                        + ranking.scales().stream()
+                                .map(AppliedScale::criterion)
+                                .collect(Collectors.joining(", "))
+                        + "):");
+        for (RankShares shares : ranking.robustness().shares()) {
+            String title = assessment.of(shares.name()).map(a -> a.candidate().title()).orElse("");
+            String weights =
+                    shares.centralWeights().stream()
+                            .map(w -> pad(Formats.percent(w), 6))
+                            .collect(Collectors.joining());
+            lines.add("  " + (weights.isEmpty() ? "  none" : weights) + "  " + title);
+        }
     }
 
     private static String pad(String text, int width) {

@@ -19,6 +19,9 @@ import stillturning.assess.Complexity;
 import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
+import stillturning.assess.findout.Reach;
+import stillturning.assess.findout.Turn;
+import stillturning.assess.findout.Worth;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Chances.Odds;
@@ -49,13 +52,28 @@ class JsonReportTest {
                         new Change.Unwell("one-bus"));
         Guesses guesses =
                 new Guesses(
-                        Guesses.SHARE,
-                        List.of(new Guesses.Weighty(guess, every, List.of())),
+                        List.of(
+                                new Guesses.Weighty(
+                                        guess,
+                                        every,
+                                        List.of(),
+                                        new Reach(4, 5, 6, v -> v + " A"),
+                                        new Worth(
+                                                0.1,
+                                                0.2,
+                                                0.001,
+                                                0.05,
+                                                0.002,
+                                                List.of(new Turn(0.5, 0.25, true))))),
                         List.of(guess),
-                        List.of(new Guesses.Untried(guess, 1.2)),
-                        List.of(new Guesses.Choice(guess, "fast", every)));
+                        List.of(new Guesses.Untried(guess, Optional.of("6 A"))),
+                        List.of(new Guesses.Choice(guess, "fast", every)),
+                        List.of("left-out"));
         String json = JsonReport.decide(ASSESSMENT, Optional.of(guesses));
         assertEquals(List.of(), faults("decide", json));
+        JsonNode turn = read(json).get("guesses").get("matter").get(0).get("turns").get(0);
+        assertEquals("4.75 A", turn.get("value").asText());
+        assertTrue(turn.get("below").asBoolean());
         JsonNode lower = read(json).get("guesses").get("matter").get(0).get("ifLower");
         assertEquals("leader", lower.get(0).get("what").asString());
         assertTrue(lower.get(2).get("toSeconds").isNull());

@@ -4,12 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.Guess;
 import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
 import stillturning.assess.Guesses.Untried;
 import stillturning.assess.Guesses.Weighty;
+import stillturning.assess.findout.Reach;
+import stillturning.assess.findout.Turn;
+import stillturning.assess.findout.Worth;
 import stillturning.report.ReportSamples;
 import stillturning.report.table.TerminalColour;
 
@@ -19,6 +23,18 @@ class GuessTextsTest {
             new Guess("one-bus.yaml", "parts.battery.capacity", "12 Ah");
     private static final Guess CHARGE = new Guess("one-bus.yaml", "parts.battery.charge", "95 %");
     private static final Guess PUMP = new Guess("study.yaml", "loads.pump.draws", "5.5 A");
+
+    private static final Reach AMP_HOURS =
+            new Reach(9.6, 12, 14.4, v -> Math.round(10 * v) / 10. + " Ah");
+
+    /** Another first in the lower quarter of the range. */
+    private static final Worth WORTH =
+            new Worth(0.25, 0.25, 0.002, 0.0123, 0.001, List.of(new Turn(0.252, 0.248, true)));
+
+    private static Guesses guesses(
+            List<Weighty> matter, List<Guess> indifferent, List<Untried> untried) {
+        return new Guesses(matter, indifferent, untried, List.of(), List.of());
+    }
 
     private static GuessTexts texts(Guesses guesses) {
         return new GuessTexts(ReportSamples.assessment(), guesses);
@@ -35,47 +51,54 @@ class GuessTextsTest {
                                 new Change.Requirement("one-bus", "lives long", false),
                                 new Change.Requirement("engine-bus", "lives long", false),
                                 new Change.Endurance("engine-bus", 3000, 1799.9)),
-                        List.of());
-        GuessTexts.Row row =
-                texts(new Guesses(0.2, List.of(weighty), List.of(), List.of(), List.of()))
-                        .rows()
-                        .get(0);
+                        List.of(),
+                        AMP_HOURS,
+                        WORTH);
+        GuessTexts.Row row = texts(guesses(List.of(weighty), List.of(), List.of())).rows().get(0);
         assertEquals(
-                "\"One bus for all\" is first; \"One bus for all\" is unwell with nothing wrong; each"
+                "below 10.8 Ah: \"One bus for all\" is first; \"One bus for all\" is unwell with nothing wrong; each"
                         + " of \"One bus for all\", \"A bus for the engine\" misses \"lives long\";"
                         + " endurance 29 min instead of 50 min",
                 row.ifLess());
         assertEquals("-", row.ifMore());
+        assertEquals("25 %", row.chance());
+        assertEquals("0.012", row.worth());
     }
 
     @Test
     void whatWasNotTriedIsNotSaidToChangeNothing() {
-        Weighty weighty = new Weighty(CHARGE, List.of(new Change.Leader("one-bus")), List.of());
+        Weighty weighty =
+                new Weighty(
+                        CHARGE,
+                        List.of(new Change.Leader("one-bus")),
+                        List.of(),
+                        new Reach(76, 95, 114, v -> v + " %"),
+                        Worth.NOTHING);
         Guesses guesses =
-                new Guesses(
-                        0.2,
+                guesses(
                         List.of(weighty),
                         List.of(PUMP),
-                        List.of(new Untried(CHARGE, 1.2)),
-                        List.of());
+                        List.of(new Untried(CHARGE, Optional.of("114.0 %"))));
         assertEquals("not tried", texts(guesses).rows().get(0).ifMore());
         assertEquals(
                 List.of(
-                        "The other guess changes none of this.",
-                        "Not tried 20 % higher, because no study can have that:"
-                                + " parts.battery.charge, one-bus.yaml 95 %."),
+                        "The other guess changes none of this, anywhere between the ends of its range.",
+                        "Not tried, because no study can have that: parts.battery.charge,"
+                                + " one-bus.yaml 114.0 %."),
                 texts(guesses).rest());
     }
 
     @Test
     void whereNoGuessMattersThatIsSaid() {
-        Guesses guesses =
-                new Guesses(0.2, List.of(), List.of(CAPACITY, PUMP), List.of(), List.of());
-        assertEquals(List.of("None of the 2 guesses changes any of this."), texts(guesses).rest());
+        Guesses guesses = guesses(List.of(), List.of(CAPACITY, PUMP), List.of());
+        assertEquals(
+                List.of(
+                        "None of the 2 guesses changes any of this, anywhere between the ends of its range."),
+                texts(guesses).rest());
         assertEquals(List.of(), texts(guesses).table(TerminalColour.NONE));
         assertEquals(
                 List.of("There is no guess to try."),
-                texts(new Guesses(0.2, List.of(), List.of(), List.of(), List.of())).rest());
+                texts(guesses(List.of(), List.of(), List.of())).rest());
     }
 
     @Test
@@ -84,11 +107,12 @@ class GuessTextsTest {
                 new Weighty(
                         CAPACITY,
                         List.of(new Change.Uncomputed("one-bus", "no operating point ".repeat(9))),
-                        List.of(new Change.Requirement("one-bus", "r ".repeat(90), true)));
+                        List.of(new Change.Requirement("one-bus", "r ".repeat(90), true)),
+                        AMP_HOURS,
+                        WORTH);
         List<String> lines =
-                texts(new Guesses(0.2, List.of(weighty), List.of(), List.of(), List.of()))
-                        .table(TerminalColour.NONE);
-        assertTrue(lines.stream().allMatch(l -> l.length() <= 120), String.join("\n", lines));
+                texts(guesses(List.of(weighty), List.of(), List.of())).table(TerminalColour.NONE);
+        assertTrue(lines.stream().allMatch(l -> l.length() <= 100), String.join("\n", lines));
         assertTrue(String.join("\n", lines).contains("meets"), String.join("\n", lines));
     }
 
@@ -97,14 +121,14 @@ class GuessTextsTest {
         Guess breakers = new Guess("study.yaml", "classes.breaker", "ordinary");
         Guesses guesses =
                 new Guesses(
-                        0.2,
                         List.of(),
                         List.of(),
                         List.of(),
                         List.of(
                                 new Guesses.Choice(breakers, "fast", List.of()),
                                 new Guesses.Choice(
-                                        breakers, "slow", List.of(new Change.Leader("one-bus")))));
+                                        breakers, "slow", List.of(new Change.Leader("one-bus")))),
+                        List.of());
         assertEquals(
                 List.of(
                         "If classes.breaker, study.yaml, is fast and not ordinary: none of this"

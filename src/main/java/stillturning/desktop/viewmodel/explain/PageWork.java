@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import stillturning.assess.Assess;
-import stillturning.assess.GuessVariation;
+import stillturning.assess.GuessVariation.Doubts;
 import stillturning.assess.Guesses;
 import stillturning.assess.exchange.EqualBatteries;
 import stillturning.desktop.viewmodel.BackgroundWork.Progress;
@@ -37,7 +37,7 @@ final class PageWork {
     private final Chances chances;
     private final Contents contents;
     private final KeptAnswers answers;
-    private final List<GuessVariation> doubts;
+    private final Doubts doubts;
     private final Optional<PairWork> pair;
     private final Optional<JointSearch> search;
 
@@ -51,7 +51,9 @@ final class PageWork {
         this.contents = contents;
         this.answers = answers;
         this.doubts =
-                asksGuesses() ? new Guessing(reader, dossier.read()).doubts(false) : List.of();
+                asksGuesses()
+                        ? new Guessing(reader, dossier.read()).doubts(false)
+                        : new Doubts(List.of(), Optional.empty());
         this.pair =
                 answers.pair().isEmpty()
                         ? PairWork.ofFirstTwo(dossier.assessment())
@@ -126,12 +128,12 @@ final class PageWork {
     }
 
     private int trials() {
-        return doubts.stream().mapToInt(GuessVariation::trials).sum();
+        return doubts.trials();
     }
 
     private Guesses guesses(WorkProgress course) {
         Consumer<String> progress =
-                course.begin("Trying guesses lower and higher", trials(), TRIAL);
+                course.begin("Trying guesses along their ranges", trials(), TRIAL);
         return Assess.guesses(dossier.assessment(), doubts, progress);
     }
 
