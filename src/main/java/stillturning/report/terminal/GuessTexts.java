@@ -71,13 +71,13 @@ public final class GuessTexts {
     public List<String> table(TerminalColour paint) {
         List<Column<Row>> columns =
                 List.of(
-                        Column.<Row>words("find out", 20, r -> r.name() + ", " + r.source())
+                        Column.<Row>words("find out", 25, r -> r.name() + ", " + r.source())
                                 .ink(r -> Ink.STRONG),
-                        words("guessed", 8, Row::value),
+                        words("guessed", 7, Row::value),
                         words("chance", 6, Row::chance),
                         words("worth", 6, Row::worth),
-                        words(lower(), 23, Row::ifLess),
-                        words(higher(), 23, Row::ifMore));
+                        words(lower(), 21, Row::ifLess),
+                        words(higher(), 21, Row::ifMore));
         return guesses.matter().isEmpty()
                 ? List.of()
                 : TextTable.lines(new Table<>(columns, rows()), paint);

@@ -64,11 +64,11 @@ class DecideCommandTest {
     void guessesAreTriedOnlyWhenAskedAndThoseThatMatterAreNamed() {
         Session.in(here).copyOfFirstSteps("small");
         String without = Session.in(here).run("decide", "small", "--full").out();
-        assertFalse(without.contains("Which guesses matter"), without);
+        assertFalse(without.contains("What to find out next"), without);
         Ran ran = Session.in(here).run("decide", "small", "--guesses", "--full");
         String out = ran.out();
         assertEquals(ExitCode.FINE, ran.code(), ran.err());
-        assertTrue(out.indexOf("\nWhy\n") < out.indexOf("\nWhich guesses matter\n"), out);
+        assertTrue(out.indexOf("\nWhy\n") < out.indexOf("\nWhat to find out next\n"), out);
         assertTrue(out.contains("\nparts.battery.capacity,"), out);
         assertTrue(out.matches("(?s).*The other \\d+ guesses change none of this.*"), out);
         assertTrue(ran.lines().stream().allMatch(line -> line.length() <= 120), out);
