@@ -3,6 +3,7 @@ package stillturning.assess;
 import static java.util.Objects.requireNonNull;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,8 @@ import stillturning.assess.findout.GroupScreen;
 import stillturning.assess.findout.Look;
 import stillturning.assess.findout.Reach;
 import stillturning.assess.findout.Worth;
+import stillturning.assess.ranges.QuasiRandomPoints;
+import stillturning.assess.ranking.Acceptability;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
 import stillturning.model.CriterionName;
@@ -36,6 +39,8 @@ final class GuessTrials {
             Comparator.comparing((Weighty w) -> -w.worth().any())
                     .thenComparing(w -> -w.worth().points())
                     .thenComparing(w -> -all(w).mapToDouble(GuessTrials::steps).max().orElse(0));
+
+    private static final long SEED = 1_402L;
 
     private final Assessment basis;
     private final Retelling retelling;
@@ -81,7 +86,7 @@ final class GuessTrials {
                         .parallel()
                         .mapToObj(i -> tried(figures.get(i), suspects(i, screen, turned), progress))
                         .toList();
-        return sorted(doubts, tried, choices);
+        return sorted(doubts, tried, choices, spread(doubts, progress));
     }
 
     /** What turned in each trial in which all guesses are at their ends. */
@@ -199,7 +204,37 @@ final class GuessTrials {
         return choice;
     }
 
-    private Guesses sorted(Doubts doubts, List<Tried> tried, List<Optional<Choice>> choices) {
+    /** All guesses anywhere in their ranges, each place as likely and none in step with another. */
+    private Optional<Acceptability> spread(Doubts doubts, Consumer<String> progress) {
+        int guesses = doubts.inFigures().size();
+        if (doubts.together().isEmpty() || doubts.draws() == 0 || basis.ranking().isEmpty()) {
+            return Optional.empty();
+        }
+        double[][] places = QuasiRandomPoints.points(doubts.draws(), guesses, SEED);
+        List<Assessment> drawn =
+                Arrays.stream(places)
+                        .parallel()
+                        .map(
+                                place -> {
+                                    List<Double> at = Arrays.stream(place).boxed().toList();
+                                    var again =
+                                            doubts.together()
+                                                    .flatMap(t -> t.at(at, contenders))
+                                                    .map(s -> retelling.of(s, (c, f) -> true));
+                                    progress.accept("all guesses at once");
+                                    return again;
+                                })
+                        .flatMap(Optional::stream)
+                        .filter(a -> a.appraisals().size() == basis.appraisals().size())
+                        .toList();
+        return drawn.isEmpty() ? Optional.empty() : Optional.of(StudyRanking.spread(drawn));
+    }
+
+    private Guesses sorted(
+            Doubts doubts,
+            List<Tried> tried,
+            List<Optional<Choice>> choices,
+            Optional<Acceptability> spread) {
         List<Weighty> matter = new ArrayList<>();
         List<Guess> indifferent = new ArrayList<>();
         List<Untried> untried = new ArrayList<>();
@@ -237,7 +272,8 @@ final class GuessTrials {
                 basis.appraisals().stream()
                         .map(a -> a.candidate().id())
                         .filter(id -> !contenders.contains(id))
-                        .toList());
+                        .toList(),
+                spread);
     }
 
     private List<Change> changes(Assessment varied) {

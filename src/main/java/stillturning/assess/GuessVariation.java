@@ -57,10 +57,21 @@ public record GuessVariation(
      * All guesses of a study.
      *
      * @param together many of them elsewhere at once; absent where each is tried with every failure
+     * @param draws how often all of them are drawn at once, which needs {@code together}
      */
-    public record Doubts(List<GuessVariation> all, Optional<Together> together) {
+    public record Doubts(List<GuessVariation> all, Optional<Together> together, int draws) {
         public Doubts {
             all = List.copyOf(all);
+        }
+
+        /** None of them drawn at once. */
+        public Doubts(List<GuessVariation> all, Optional<Together> together) {
+            this(all, together, 0);
+        }
+
+        /** The same, all of them drawn at once so often. */
+        public Doubts drawn(int times) {
+            return new Doubts(all, together, times);
         }
 
         /** Those in figures, in their order. */
@@ -71,7 +82,7 @@ public record GuessVariation(
         /** How many trials there are at least. */
         public int trials() {
             int each = all.stream().mapToInt(GuessVariation::trials).sum();
-            return each + (together.isPresent() ? GroupScreen.TRIALS : 0);
+            return each + (together.isPresent() ? GroupScreen.TRIALS + draws : 0);
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import stillturning.assess.findout.Reach;
 import stillturning.assess.findout.Worth;
+import stillturning.assess.ranking.Acceptability;
 
 /**
  * Which guesses matter: each was tried at both ends of its range, all else as it is, and along it
@@ -15,13 +16,15 @@ import stillturning.assess.findout.Worth;
  * @param untried those that have no other value, or not the one at an end
  * @param choices guesses among words, each with one of the others in its place
  * @param leftOut candidates that were not looked at, as they miss too much to come first
+ * @param spread what becomes of first place with all guesses anywhere in their ranges, if asked
  */
 public record Guesses(
         List<Weighty> matter,
         List<Guess> indifferent,
         List<Untried> untried,
         List<Choice> choices,
-        List<String> leftOut) {
+        List<String> leftOut,
+        Optional<Acceptability> spread) {
 
     /** Endurance that changes by less than this fraction is not called changed. */
     public static final double ENDURANCE_MATTERS = 0.1;

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import stillturning.assess.ranking.Acceptability;
 import stillturning.assess.ranking.Alternative;
 import stillturning.assess.ranking.Criterion;
 import stillturning.assess.ranking.GateVerdict;
@@ -35,6 +36,27 @@ final class StudyRanking {
         List<Alternative> alternatives =
                 appraisals.stream().map(a -> alternative(weights, a, complexity)).toList();
         return Ranking.of(criteria(study), alternatives, known(study));
+    }
+
+    /**
+     * What becomes of first place over draws of a study's numbers, and over all weightings.
+     *
+     * @param drawn the same candidates in each
+     */
+    static Acceptability spread(List<Assessment> drawn) {
+        Study study = drawn.get(0).study();
+        List<Weight> weights = study.goals().weights();
+        ComplexityWeights complexity = study.goals().preferences().complexity();
+        return Acceptability.of(
+                criteria(study),
+                drawn.stream()
+                        .map(
+                                one ->
+                                        one.appraisals().stream()
+                                                .map(a -> alternative(weights, a, complexity))
+                                                .toList())
+                        .toList(),
+                known(study));
     }
 
     /** What is known of the order of the criteria that count. */

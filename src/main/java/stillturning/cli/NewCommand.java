@@ -28,8 +28,9 @@ import stillturning.yaml.Problem;
 @Command(
         name = "new",
         description =
-                "Make a new study with two or three candidates to start from. At a terminal it asks"
-                        + " what it needs to know; with any option it does not ask, and takes the"
+                "Make a new study with four candidates to start from, two of them alike but for"
+                        + " breakers or electronic switching. At a terminal it asks what it needs to"
+                        + " know; with any option it does not ask, and takes the"
                         + " first choice for what is not given. It never writes into a folder that"
                         + " has something in it.",
         footer = {
@@ -102,7 +103,7 @@ final class NewCommand implements Callable<Integer> {
         if (asked.json()) {
             new Output(context).raw(WRITTEN.longText(new Written(context.shown(folder), files)));
         } else {
-            print(folder, files);
+            print(folder, files, Starter.alternative(answers));
         }
         return ExitCode.FINE;
     }
@@ -120,7 +121,7 @@ final class NewCommand implements Callable<Integer> {
                             .texts("files", Written::files)
                             .says("Names of the files in it."));
 
-    private void print(Path folder, List<String> files) {
+    private void print(Path folder, List<String> files, List<String> alternative) {
         new Output(context)
                 .line("Written to " + context.shown(folder) + ": " + String.join(", ", files))
                 .line("with the schemas by which an editor completes words and shows mistakes.")
@@ -128,7 +129,13 @@ final class NewCommand implements Callable<Integer> {
                         "Its values are guesses to start from, not your aircraft's: put yours in"
                                 + " their place, then")
                 .line("  stillturning check " + asked.study())
-                .line("  stillturning decide " + asked.study());
+                .line("  stillturning decide " + asked.study())
+                .line("Breakers or electronic switching? The same layout has both:")
+                .line(
+                        "  stillturning decide "
+                                + asked.study()
+                                + " --between "
+                                + String.join(" ", alternative));
     }
 
     private static String title(Path folder) {

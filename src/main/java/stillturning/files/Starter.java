@@ -31,6 +31,12 @@ public final class Starter {
 
     private static final List<String> FILES =
             List.of("study", "main-bus", "engine-bus", "two-engine-buses");
+
+    /** The layout that is written with either kind of protection, so that they can be compared. */
+    private static final String BOTH_KINDS = "two-engine-buses";
+
+    private static final String CHOSEN = "chosen";
+    private static final String ALTERNATIVE = "alternative";
     private static final String CONDITION = "  #:";
     private static final Pattern SCALED = Pattern.compile("@([0-9.]+)(A|Ah|V|ohm)@");
 
@@ -43,6 +49,10 @@ public final class Starter {
 
         Protection(String word) {
             this.word = word;
+        }
+
+        private Protection other() {
+            return this == BREAKERS ? SOLID_STATE : BREAKERS;
         }
     }
 
@@ -127,8 +137,24 @@ public final class Starter {
     /** The files of a new study, by name; reading them gives no problem. */
     public static Map<String, String> files(Answers answers) {
         Map<String, String> files = new LinkedHashMap<>();
-        FILES.forEach(file -> files.put(file + ".yaml", filled(template(file), answers)));
+        FILES.forEach(
+                file -> files.put(file + ".yaml", filled(template(file), answers, CHOSEN)));
+        Answers other =
+                new Answers(
+                        answers.name,
+                        answers.counts,
+                        answers.protection.other(),
+                        answers.nominal,
+                        answers.structure);
+        files.put(
+                alternative(answers).get(1) + ".yaml",
+                filled(template(BOTH_KINDS), other, ALTERNATIVE));
         return files;
+    }
+
+    /** Two candidates of a new study, by id, that are alike but for what protects their loads. */
+    public static List<String> alternative(Answers answers) {
+        return List.of(BOTH_KINDS, BOTH_KINDS + "-" + answers.protection.other().word);
     }
 
     /**
@@ -171,8 +197,8 @@ public final class Starter {
     }
 
     /** Keeps the lines whose conditions hold, and puts the answers in. */
-    private static String filled(String template, Answers answers) {
-        Set<String> holding = conditions(answers);
+    private static String filled(String template, Answers answers, String role) {
+        Set<String> holding = conditions(answers, role);
         String lines =
                 template.lines()
                         .filter(line -> holds(line, holding))
@@ -184,9 +210,10 @@ public final class Starter {
                 .replace("@name@", quoted);
     }
 
-    private static Set<String> conditions(Answers answers) {
+    private static Set<String> conditions(Answers answers, String role) {
         Counts counts = answers.counts;
         return Set.of(
+                role,
                 counts.batteries == 1 ? "one-battery" : "two-batteries",
                 counts.alternators == 1 ? "one-alternator" : "two-alternators",
                 counts.computers == 1 ? "one-computer" : "two-computers",

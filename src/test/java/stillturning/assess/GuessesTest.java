@@ -20,6 +20,7 @@ import stillturning.assess.Guesses.Change;
 import stillturning.assess.findout.FindingOut;
 import stillturning.assess.findout.Turn;
 import stillturning.assess.findout.Worth;
+import stillturning.assess.ranking.Acceptability;
 import stillturning.bench.Bench;
 import stillturning.bench.Shelf;
 import stillturning.model.Candidate;
@@ -200,6 +201,29 @@ class GuessesTest {
         double value = doubt.reach().orElseThrow().at(place);
         Study changed = doubt.times().at(value, Set.of()).orElseThrow();
         return Assess.of(changed).ranking().orElseThrow().leader().name();
+    }
+
+    /**
+     * Batteries of 8 and 7 Ah, each a fifth to either side: the second is larger in the triangle
+     * above the diagonal, of width (8.4 - 6.4) Ah in a rectangle of 3.2 by 2.8.
+     */
+    @Test
+    void drawnAtOnceTheFirstPlaceFollowsTheAreaInWhichTheSmallBatteryIsLarger() {
+        GuessVariation.Together together =
+                (places, candidates) ->
+                        Optional.of(
+                                study(
+                                        bench(8 * (0.8 + 0.4 * places.get(1)), 30, 10),
+                                        bench(7 * (0.8 + 0.4 * places.get(0)), 30, 10)));
+        Doubts doubts = new Doubts(List.of(SMALL_BATTERY, LARGE_BATTERY), Optional.of(together));
+        Acceptability spread =
+                Assess.guesses(BASIS, doubts.drawn(64), done -> {}).spread().orElseThrow();
+        assertEquals(64, spread.samples());
+        double exact = 2.0 * 2.0 / 2 / (3.2 * 2.8);
+        Acceptability.Accepted small = spread.candidates().get(1);
+        assertEquals("small", small.name());
+        assertEquals(exact, small.first(), small.firstError());
+        assertEquals(exact, small.confidence(), small.confidenceError());
     }
 
     @Test

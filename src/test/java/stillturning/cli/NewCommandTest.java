@@ -52,6 +52,18 @@ class NewCommandTest {
     }
 
     @Test
+    void itSaysHowToCompareBreakersAndElectronicSwitching() {
+        Ran ran = Session.in(here).run("new", "robin");
+        assertTrue(
+                ran.out()
+                        .contains(
+                                "decide robin --between two-engine-buses"
+                                        + " two-engine-buses-solid-state"),
+                ran.out());
+        assertTrue(Files.exists(here.resolve("robin/two-engine-buses-solid-state.yaml")));
+    }
+
+    @Test
     void anOptionTakesThePlaceOfTheQuestions() {
         Ran ran = new Session(here, true, false).answering("", "new", "robin", "--batteries", "2");
         assertEquals(ExitCode.FINE, ran.code(), ran.err());

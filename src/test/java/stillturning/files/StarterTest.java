@@ -2,6 +2,8 @@ package stillturning.files;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,10 +12,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import stillturning.assess.exchange.Exchange;
+import stillturning.assess.exchange.Group;
 import stillturning.files.Starter.Answers;
 import stillturning.files.Starter.Counts;
 import stillturning.files.Starter.Nominal;
@@ -21,6 +26,7 @@ import stillturning.files.Starter.Protection;
 import stillturning.files.Starter.Structure;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
+import stillturning.parts.Part;
 import stillturning.parts.element.Element;
 
 class StarterTest {
@@ -65,7 +71,11 @@ class StarterTest {
         assertEquals("", SampleStudy.told(read));
         Study study = read.study().orElseThrow();
         assertEquals(answers.name(), study.heading().title());
-        assertEquals(3, study.candidates().size());
+        assertEquals(4, study.candidates().size());
+        var pair = Starter.alternative(answers).stream().map(study::candidate).toList();
+        assertNotEquals(
+                kind(pair.get(0).orElseThrow(), "controller"),
+                kind(pair.get(1).orElseThrow(), "controller"));
         var largest = study.candidate("two-engine-buses").orElseThrow();
         assertEquals(answers.counts().batteries(), kind(largest, "battery"));
         assertEquals(answers.counts().alternators(), kind(largest, "alternator"));
@@ -82,6 +92,32 @@ class StarterTest {
                         + (answers.counts().computers() - 1) * 1.2
                         + (answers.counts().pumps() - 1) * 5.5;
         assertEquals(amps * 14, cruiseWatts, 1e-9);
+    }
+
+    /** Breakers or electronic switching, and nothing else that differs. */
+    @Test
+    void theTwoKindsAreAlikeInAllThatProtectsNothing() {
+        for (Answers answers : List.of(everyAnswer().get(0), everyAnswer().get(16))) {
+            Path at = folder.resolve(answers.protection().name());
+            assertEquals(List.of(), Starter.write(at, answers));
+            Study study = StudyReader.read(at).study().orElseThrow();
+            List<Candidate> pair =
+                    Starter.alternative(answers).stream()
+                            .map(id -> study.candidate(id).orElseThrow())
+                            .toList();
+            for (String alike : List.of("battery", "alternator", "contactor", "bus", "diode")) {
+                assertEquals(parts(pair.get(0), alike), parts(pair.get(1), alike));
+            }
+            Set<Group> differences =
+                    Exchange.differences(pair.get(0), pair.get(1)).keySet();
+            assertTrue(differences.contains(Group.SWITCHING), differences.toString());
+            assertFalse(differences.contains(Group.BATTERIES), differences.toString());
+            assertFalse(differences.contains(Group.CHARGING), differences.toString());
+        }
+    }
+
+    private static List<Part> parts(Candidate candidate, String word) {
+        return candidate.parts().stream().filter(p -> p.kind().word().equals(word)).toList();
     }
 
     @Test

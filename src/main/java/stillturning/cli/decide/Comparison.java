@@ -35,7 +35,15 @@ record Comparison(Mistakes mistakes, Assessment assessment, Optional<Guesses> gu
         implements Answer {
 
     static Comparison of(FoundStudy found, GuessOptions guesses, CommandContext context) {
-        Assessment assessment = StudyAssessment.of(found, context);
+        return of(found, new ImportanceOption(), guesses, context);
+    }
+
+    static Comparison of(
+            FoundStudy found,
+            ImportanceOption importance,
+            GuessOptions guesses,
+            CommandContext context) {
+        Assessment assessment = importance.applied(StudyAssessment.of(found, context));
         return new Comparison(
                 found.mistakes(), assessment, guesses.tried(found, assessment, context));
     }
@@ -153,6 +161,7 @@ record Comparison(Mistakes mistakes, Assessment assessment, Optional<Guesses> gu
                 .paragraph(texts.method())
                 .lines(texts.table(out.paint()));
         texts.finding().forEach(out::paragraph);
+        texts.spread().forEach(out::paragraph);
         texts.rest().forEach(out::paragraph);
     }
 }

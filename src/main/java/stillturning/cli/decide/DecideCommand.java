@@ -21,6 +21,7 @@ import stillturning.cli.terminal.Output;
             "  stillturning decide sandpiper",
             "  stillturning decide sandpiper --full",
             "  stillturning decide sandpiper --guesses",
+            "  stillturning decide sandpiper --knowing \"weight over cost\"",
             "  stillturning decide sandpiper --between split-batteries solid-state-split-engine",
             "  stillturning decide architectures/sandpiper --json > ranking.json"
         })
@@ -29,6 +30,7 @@ public final class DecideCommand implements Callable<Integer> {
     private final CommandContext context;
     @Mixin private StudyArgument asked = new StudyArgument();
     @Mixin private GuessOptions guesses = new GuessOptions();
+    @Mixin private ImportanceOption importance = new ImportanceOption();
 
     @Option(
             names = "--full",
@@ -55,7 +57,7 @@ public final class DecideCommand implements Callable<Integer> {
         if (!between.isEmpty()) {
             return between(sound.found());
         }
-        Comparison comparison = Comparison.of(sound.found(), guesses, context);
+        Comparison comparison = Comparison.of(sound.found(), importance, guesses, context);
         new Output(context)
                 .answer(AnsweredComparison.of(sound, comparison, full, context), asked.json());
         return comparison.exitCode();

@@ -9,10 +9,13 @@ import stillturning.assess.Guesses;
 import stillturning.cli.study.FoundStudy;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Progress;
+import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.Guessing;
 
 /** Whether to try which guesses matter. */
 final class GuessOptions {
+
+    private static final int MOST_DRAWS = 4096;
 
     @Option(
             names = "--guesses",
@@ -28,12 +31,23 @@ final class GuessOptions {
                     "The same, with the guesses of the program's catalogue too. Takes much longer.")
     private boolean catalogue;
 
+    @Option(
+            names = "--draws",
+            paramLabel = "NUMBER",
+            description =
+                    "Also put all guesses anywhere in their ranges at once, so many times, and say"
+                            + " how often each candidate is then first. Takes a few seconds each.")
+    private int draws;
+
     /** What trying them brings, if it is asked for. */
     Optional<Guesses> tried(FoundStudy found, Assessment assessment, CommandContext context) {
-        if (!own && !catalogue) {
+        if (draws < 0 || draws > MOST_DRAWS) {
+            throw new Refusal("--draws " + draws + ": give a number from 1 to " + MOST_DRAWS);
+        }
+        if (!own && !catalogue && draws == 0) {
             return Optional.empty();
         }
-        Doubts doubts = new Guessing(found.reader(), found.read()).doubts(catalogue);
+        Doubts doubts = new Guessing(found.reader(), found.read()).doubts(catalogue).drawn(draws);
         try (Progress progress =
                 Progress.over(doubts.trials(), "trials with another guess done", context)) {
             return Optional.of(Assess.guesses(assessment, doubts, progress));

@@ -44,6 +44,18 @@ public final class PreferencesReader {
         this.report = report;
     }
 
+    /** A statement such as "weight over cost"; empty if it is none, or names no criterion. */
+    public static Optional<Importance> statement(String said) {
+        Matcher parts = OVER.matcher(said.strip());
+        return parts.matches()
+                ? StudyEntry.criterion(parts.group(1))
+                        .flatMap(
+                                h ->
+                                        StudyEntry.criterion(parts.group(2))
+                                                .map(l -> new Importance(h, l)))
+                : Optional.empty();
+    }
+
     /** The preferences; what is wrong is told and left out. */
     public Preferences read() {
         List<Importance> importances = importances();
@@ -144,7 +156,8 @@ public final class PreferencesReader {
         return known;
     }
 
-    private static List<String> keys() {
+    /** What criteria are called in files. */
+    public static List<String> keys() {
         return List.of(CriterionName.values()).stream().map(StudyEntry::key).toList();
     }
 

@@ -8,6 +8,7 @@ import stillturning.assess.Assessment;
 import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Weighty;
 import stillturning.assess.findout.Turn;
+import stillturning.assess.ranking.Acceptability;
 import stillturning.assess.ranking.Comparison;
 import stillturning.assess.ranking.GateVerdict;
 import stillturning.assess.ranking.RankShares;
@@ -109,7 +110,23 @@ final class FirstWords {
                                 ? " So does " + counted(others, "other change") + " of one weight."
                                 : ""));
         guesses.ifPresent(tried -> sentences.add(unseating(tried)));
+        guesses.flatMap(Guesses::spread).flatMap(this::spread).ifPresent(sentences::add);
         return sentences;
+    }
+
+    private Optional<String> spread(Acceptability spread) {
+        return spread.candidates().stream()
+                .filter(c -> c.name().equals(leader.name()))
+                .findFirst()
+                .map(
+                        c ->
+                                "With all guesses drawn at once, "
+                                        + spread.samples()
+                                        + " times, it is first in "
+                                        + Formats.percent(c.first())
+                                        + " +- "
+                                        + Formats.percent(c.firstError())
+                                        + " of draws and weightings.");
     }
 
     /** The guesses that can put another first, the likeliest with its tipping value. */

@@ -15,6 +15,8 @@ import stillturning.assess.Guesses.Weighty;
 import stillturning.assess.findout.Reach;
 import stillturning.assess.findout.Turn;
 import stillturning.assess.findout.Worth;
+import stillturning.assess.ranking.Acceptability;
+import stillturning.assess.ranking.Acceptability.Accepted;
 
 /** What trying the guesses brought. */
 final class GuessesJson {
@@ -55,6 +57,26 @@ final class GuessesJson {
                             "Mean of the points that are gained by knowing it before choosing; a"
                                     + " missed requirement counts as one point.")
                     .number("pointsError", Worth::pointsError);
+
+    private static final JsonShape<Accepted> ACCEPTED =
+            JsonShape.<Accepted>named("acceptedCandidate")
+                    .text("candidate", Accepted::name)
+                    .number("first", Accepted::first)
+                    .says("Share of draws and weightings in which it is first.")
+                    .number("firstError", Accepted::firstError)
+                    .says("Half width of the 95 % interval.")
+                    .list("centralWeights", JsonTypes.NUMBER, Accepted::centralWeights)
+                    .says("Mean of the weightings that put it first, in the criteria's order.")
+                    .number("confidence", Accepted::confidence)
+                    .says("Share of draws in which it is first with its central weights.")
+                    .number("confidenceError", Accepted::confidenceError)
+                    .says("Half width of the 95 % interval.");
+
+    private static final JsonShape<Acceptability> SPREAD =
+            JsonShape.<Acceptability>named("spread")
+                    .whole("samples", Acceptability::samples)
+                    .says("How often all guesses were drawn.")
+                    .list("candidates", ACCEPTED, Acceptability::candidates);
 
     private static final JsonType<String> KIND =
             TEXT.with(
@@ -139,7 +161,11 @@ final class GuessesJson {
                     .list("choices", CHOICE, Guesses::choices)
                     .says("Guesses among words, each with one of the others in its place.")
                     .texts("leftOut", Guesses::leftOut)
-                    .says("Candidates not looked at, as they miss too much to come first.");
+                    .says("Candidates not looked at, as they miss too much to come first.")
+                    .maybe("spread", SPREAD, Guesses::spread)
+                    .says(
+                            "What becomes of first place with all guesses anywhere in their ranges;"
+                                    + " null unless it was asked.");
 
     private GuessesJson() {}
 

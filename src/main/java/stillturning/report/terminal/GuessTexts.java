@@ -3,6 +3,7 @@ package stillturning.report.terminal;
 import static stillturning.report.table.Column.words;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,8 @@ import stillturning.assess.Guesses.Change;
 import stillturning.assess.Guesses.Weighty;
 import stillturning.assess.findout.Reach;
 import stillturning.assess.findout.Turn;
+import stillturning.assess.ranking.Acceptability;
+import stillturning.assess.ranking.Acceptability.Accepted;
 import stillturning.quantity.Formats;
 import stillturning.report.ResultText;
 import stillturning.report.table.Column;
@@ -81,6 +84,40 @@ public final class GuessTexts {
         return guesses.matter().isEmpty()
                 ? List.of()
                 : TextTable.lines(new Table<>(columns, rows()), paint);
+    }
+
+    /** Who is first with all guesses anywhere in their ranges and all weightings, if asked. */
+    public List<String> spread() {
+        return guesses.spread().map(this::spread).orElse(List.of());
+    }
+
+    private List<String> spread(Acceptability spread) {
+        List<String> lines = new ArrayList<>();
+        lines.add(
+                "All guesses anywhere in their ranges at once, "
+                        + spread.samples()
+                        + " times, each with all weightings; errors are those of the 95 % interval:");
+        spread.candidates().stream()
+                .sorted(Comparator.comparingDouble(c -> -c.first()))
+                .forEach(c -> lines.add(accepted(c)));
+        return lines;
+    }
+
+    private String accepted(Accepted one) {
+        String first =
+                title(one.name())
+                        + ": first in "
+                        + Formats.percent(one.first())
+                        + " +- "
+                        + Formats.percent(one.firstError());
+        return one.centralWeights().isEmpty()
+                ? first + "."
+                : first
+                        + "; with the mean of the weightings that put it first, in "
+                        + Formats.percent(one.confidence())
+                        + " +- "
+                        + Formats.percent(one.confidenceError())
+                        + " of the draws.";
     }
 
     /** How to find out those that can turn an answer, one sentence each. */

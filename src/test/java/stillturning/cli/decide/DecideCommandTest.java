@@ -60,6 +60,40 @@ class DecideCommandTest {
         assertEquals("bus-and-battery", json.get("leader").asString());
     }
 
+    /** The same statement in the file and on the command line. */
+    @Test
+    void whatIsKnownOfTheWeightsNarrowsTheWeightings() {
+        Path folder = Session.in(here).copyOfFirstSteps("small");
+        Session session = Session.in(here);
+        String all = session.run("decide", "small", "--json").out();
+        String knowing =
+                session.run("decide", "small", "--json", "--knowing", "engine-stops over cost").out();
+        Path file = folder.resolve("study.yaml");
+        Session.change(file, "requirements:", "importance: [engine-stops over cost]\nrequirements:");
+        String written = session.run("decide", "small", "--json").out();
+        assertEquals(shares(written), shares(knowing));
+        assertFalse(shares(all).equals(shares(knowing)), knowing);
+    }
+
+    private static String shares(String json) {
+        StringBuilder shares = new StringBuilder();
+        Session.tree(json)
+                .get("candidates")
+                .forEach(c -> shares.append(c.findValue("centralWeights")).append('\n'));
+        return shares.toString();
+    }
+
+    @Test
+    void aStatementThatIsNoneIsRefused() {
+        Session.in(here).copyOfFirstSteps("small");
+        Ran none = Session.in(here).run("decide", "small", "--knowing", "weight beats cost");
+        assertEquals(ExitCode.BAD_INPUT, none.code());
+        assertTrue(none.err().contains("write two of engine-stops, pilot-needed"), none.err());
+        Ran reverse = Session.in(here).run("decide", "small", "--knowing", "cost over engine-stops");
+        assertEquals(ExitCode.BAD_INPUT, reverse.code());
+        assertTrue(reverse.err().contains("weights say the reverse"), reverse.err());
+    }
+
     @Test
     void guessesAreTriedOnlyWhenAskedAndThoseThatMatterAreNamed() {
         Session.in(here).copyOfFirstSteps("small");

@@ -22,6 +22,7 @@ import stillturning.assess.Guesses.Change;
 import stillturning.assess.findout.Reach;
 import stillturning.assess.findout.Turn;
 import stillturning.assess.findout.Worth;
+import stillturning.assess.ranking.Acceptability;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Chances.Odds;
@@ -68,7 +69,13 @@ class JsonReportTest {
                         List.of(guess),
                         List.of(new Guesses.Untried(guess, Optional.of("6 A"))),
                         List.of(new Guesses.Choice(guess, "fast", every)),
-                        List.of("left-out"));
+                        List.of("left-out"),
+                        Optional.of(
+                                new Acceptability(
+                                        32,
+                                        List.of(
+                                                new Acceptability.Accepted(
+                                                        "one", 0.7, 0.1, List.of(1.0), 0.9, 0.05)))));
         String json = JsonReport.decide(ASSESSMENT, Optional.of(guesses));
         assertEquals(List.of(), faults("decide", json));
         JsonNode turn = read(json).get("guesses").get("matter").get(0).get("turns").get(0);

@@ -33,7 +33,8 @@ class GuessTextsTest {
 
     private static Guesses guesses(
             List<Weighty> matter, List<Guess> indifferent, List<Untried> untried) {
-        return new Guesses(matter, indifferent, untried, List.of(), List.of());
+        return new Guesses(
+                matter, indifferent, untried, List.of(), List.of(), Optional.empty());
     }
 
     private static GuessTexts texts(Guesses guesses) {
@@ -128,7 +129,8 @@ class GuessTextsTest {
                                 new Guesses.Choice(breakers, "fast", List.of()),
                                 new Guesses.Choice(
                                         breakers, "slow", List.of(new Change.Leader("one-bus")))),
-                        List.of());
+                        List.of(),
+                        Optional.empty());
         assertEquals(
                 List.of(
                         "If classes.breaker, study.yaml, is fast and not ordinary: none of this"

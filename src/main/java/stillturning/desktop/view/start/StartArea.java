@@ -127,7 +127,7 @@ public final class StartArea implements Area {
 
         return card(
                 "A new study",
-                "Nine answers give two or three layouts to start from and compare. Their values"
+                "Nine answers give four layouts to start from and compare. Their values"
                         + " are guesses until you put yours in their place.",
                 grid,
                 refusal,

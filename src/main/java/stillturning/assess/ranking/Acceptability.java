@@ -1,0 +1,139 @@
+package stillturning.assess.ranking;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/**
+ * What becomes of first place when weights and values are both unknown: stochastic multicriteria
+ * acceptability.
+ *
+ * @param samples how often all values were drawn
+ * @param candidates in order of name
+ * @see "R. Lahdelma, P. Salminen, Operations Research 49(3) (2001) 444-454 (from memory)"
+ */
+public record Acceptability(int samples, List<Accepted> candidates) {
+
+    /** Of so many standard errors is the half width of a 95 % interval. */
+    private static final double WIDE = 1.96;
+
+    /** Agresti and Coull add so many drawn either way; keeps an error where all agree. */
+    private static final double ADDED = 2;
+
+    /**
+     * One candidate.
+     *
+     * @param first share of draws and weightings in which it is first
+     * @param firstError half width of the 95 % interval, from how much the draws differ
+     * @param centralWeights mean weighting of those that put it first; empty where none does
+     * @param confidence share of draws in which it is first with its central weights; 0 where it
+     *     has none
+     * @param confidenceError half width of the 95 % interval
+     */
+    public record Accepted(
+            String name,
+            double first,
+            double firstError,
+            List<Double> centralWeights,
+            double confidence,
+            double confidenceError) {
+        public Accepted {
+            centralWeights = List.copyOf(centralWeights);
+        }
+    }
+
+    public Acceptability {
+        candidates = List.copyOf(candidates);
+    }
+
+    /**
+     * Over some draws of all values.
+     *
+     * @param drawn the same candidates in each draw
+     * @param known of the order of the weights
+     * @throws IllegalArgumentException if there is no draw
+     */
+    public static Acceptability of(
+            List<Criterion> criteria, List<List<Alternative>> drawn, List<Importance> known) {
+        if (drawn.isEmpty()) {
+            throw new IllegalArgumentException("no draw of the values");
+        }
+        Map<String, List<RankShares>> shares = new HashMap<>();
+        for (List<Alternative> alternatives : drawn) {
+            Ranking.of(criteria, alternatives, known)
+                    .robustness()
+                    .shares()
+                    .forEach(s -> shares.computeIfAbsent(s.name(), n -> new ArrayList<>()).add(s));
+        }
+        List<Accepted> candidates =
+                shares.keySet().stream()
+                        .sorted()
+                        .map(name -> accepted(name, shares.getOrDefault(name, List.of()), criteria, drawn))
+                        .toList();
+        return new Acceptability(drawn.size(), candidates);
+    }
+
+    private static Accepted accepted(
+            String name,
+            List<RankShares> shares,
+            List<Criterion> criteria,
+            List<List<Alternative>> drawn) {
+        double[] firsts = shares.stream().mapToDouble(s -> s.byRank().get(0)).toArray();
+        double sum = 0;
+        double squares = 0;
+        for (double first : firsts) {
+            sum += first;
+            squares += first * first;
+        }
+        int draws = firsts.length;
+        double mean = sum / draws;
+        double variance = draws == 1 ? 0 : Math.max(0, squares - sum * mean) / (draws - 1);
+        List<Double> central = central(shares, sum, criteria.size());
+        long times =
+                central.isEmpty()
+                        ? 0
+                        : drawn.stream().filter(d -> leads(name, criteria, d, central)).count();
+        double middle = (times + ADDED) / (draws + 2 * ADDED);
+        return new Accepted(
+                name,
+                mean,
+                WIDE * Math.sqrt(variance / draws),
+                central,
+                (double) times / draws,
+                WIDE * Math.sqrt(middle * (1 - middle) / (draws + 2 * ADDED)));
+    }
+
+    /** Each draw counts by how often it puts the candidate first. */
+    private static List<Double> central(List<RankShares> shares, double sum, int criteria) {
+        return IntStream.range(0, sum > 0 ? criteria : 0)
+                .mapToObj(
+                        j ->
+                                shares.stream()
+                                                .filter(s -> !s.centralWeights().isEmpty())
+                                                .mapToDouble(
+                                                        s ->
+                                                                s.byRank().get(0)
+                                                                        * s.centralWeights().get(j))
+                                                .sum()
+                                        / sum)
+                .toList();
+    }
+
+    private static boolean leads(
+            String name, List<Criterion> criteria, List<Alternative> drawn, List<Double> weights) {
+        List<Criterion> weighed =
+                IntStream.range(0, criteria.size())
+                        .mapToObj(
+                                j ->
+                                        new Criterion(
+                                                criteria.get(j).name(),
+                                                criteria.get(j).sense(),
+                                                weights.get(j),
+                                                criteria.get(j).scale()))
+                        .toList();
+        return Ranking.standings(weighed, drawn).stream()
+                .anyMatch(s -> s.rank() == 1 && s.name().equals(name));
+    }
+}

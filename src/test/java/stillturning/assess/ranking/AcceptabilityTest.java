@@ -1,0 +1,76 @@
+package stillturning.assess.ranking;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Two criteria, A (1, 0) against B (0, x) with x anywhere from 0 to 1: A is first where its weight
+ * is above x / (1 + x). So its share is ln 2; the mean weighting that puts it first gives the first
+ * criterion (1 - (3/2 - 2 ln 2)) / 2 / ln 2; B's gives it (3/2 - 2 ln 2) / 2 / (1 - ln 2), with
+ * which B is first where x is above that weight over the other.
+ */
+class AcceptabilityTest {
+
+    private static final double LN_2 = Math.log(2);
+    private static final double SQUARE = 1.5 - 2 * LN_2;
+
+    private static final List<Criterion> CRITERIA =
+            List.of(
+                    new Criterion("one", Sense.MORE_IS_BETTER, 1, Scale.straight(0, 1)),
+                    new Criterion("other", Sense.MORE_IS_BETTER, 1, Scale.straight(0, 1)));
+
+    private static List<List<Alternative>> draws(int count) {
+        List<List<Alternative>> draws = new ArrayList<>();
+        for (int n = 0; n < count; n++) {
+            double x = (n + 0.5) / count;
+            draws.add(
+                    List.of(
+                            new Alternative("A", List.of(1.0, 0.0), List.of()),
+                            new Alternative("B", List.of(0.0, x), List.of())));
+        }
+        return draws;
+    }
+
+    private static Acceptability.Accepted of(String name, int count) {
+        return Acceptability.of(CRITERIA, draws(count), List.of()).candidates().stream()
+                .filter(c -> c.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void sharesCentralWeightsAndConfidenceAreThoseOfTheClosedForm() {
+        Acceptability.Accepted a = of("A", 64);
+        assertEquals(LN_2, a.first(), 1e-3);
+        assertEquals((1 - SQUARE) / 2 / LN_2, a.centralWeights().get(0), 1e-3);
+        assertEquals(1, a.confidence());
+        Acceptability.Accepted b = of("B", 64);
+        double weight = SQUARE / 2 / (1 - LN_2);
+        assertEquals(1 - LN_2, b.first(), 1e-3);
+        assertEquals(weight, b.centralWeights().get(0), 1e-3);
+        // to the nearest of 64 draws
+        assertEquals(1 - weight / (1 - weight), b.confidence(), 1.0 / 64);
+    }
+
+    @Test
+    void theErrorCoversWhatFewDrawsMiss() {
+        Acceptability.Accepted b = of("B", 5);
+        double weight = SQUARE / 2 / (1 - LN_2);
+        assertTrue(b.confidenceError() > 0.1 && b.firstError() > 0.01);
+        assertEquals(1 - LN_2, b.first(), b.firstError());
+        assertEquals(1 - weight / (1 - weight), b.confidence(), b.confidenceError());
+    }
+
+    @Test
+    void withoutADrawThereIsNoAnswer() {
+        List<List<Alternative>> none = List.of();
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Acceptability.of(CRITERIA, none, List.of()));
+    }
+}
