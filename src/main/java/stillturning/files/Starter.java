@@ -137,8 +137,7 @@ public final class Starter {
     /** The files of a new study, by name; reading them gives no problem. */
     public static Map<String, String> files(Answers answers) {
         Map<String, String> files = new LinkedHashMap<>();
-        FILES.forEach(
-                file -> files.put(file + ".yaml", filled(template(file), answers, CHOSEN)));
+        FILES.forEach(file -> files.put(file + ".yaml", filled(template(file), answers, CHOSEN)));
         Answers other =
                 new Answers(
                         answers.name,

@@ -228,20 +228,14 @@ final class NodalEquations {
         resistances.carry(volts, amps, excess);
     }
 
-    /**
-     * Works out what each net that is left is left with (A), and the currents of the branches that
-     * bend; the reference counts as balanced.
-     */
+    /** Works out what each net left is left with (A), and the currents of branches that bend. */
     void evaluateLeft(double[] volts, double[] excess) {
         resistances.leave(volts, excess);
         evaluateCurved(volts, excess);
         excess[reference] = 0.0;
     }
 
-    /**
-     * Finds the voltages of the nets eliminated ahead and the currents of straight branches, those
-     * that bend being known; works out what each net is left with then (A).
-     */
+    /** Finds the voltages eliminated ahead, then straight currents and what nets are left with. */
     void expand(double[] volts, double[] excess) {
         mesh.expand(volts);
         carryStraight(volts, excess);
@@ -304,10 +298,8 @@ final class NodalEquations {
     }
 
     /**
-     * Slopes at the last evaluated voltages.
-     *
-     * @param tamed whether a load that draws more at less voltage counts as the resistance it
-     *     amounts to, which keeps the matrix positive definite
+     * Slopes at the last evaluated voltages; tamed, a load that draws more at less voltage counts
+     * as the resistance that it amounts to, which keeps the matrix positive definite.
      */
     void linearise(double[] volts, boolean tamed) {
         resistances.copySiemens(siemens);

@@ -108,8 +108,7 @@ class StarterTest {
             for (String alike : List.of("battery", "alternator", "contactor", "bus", "diode")) {
                 assertEquals(parts(pair.get(0), alike), parts(pair.get(1), alike));
             }
-            Set<Group> differences =
-                    Exchange.differences(pair.get(0), pair.get(1)).keySet();
+            Set<Group> differences = Exchange.differences(pair.get(0), pair.get(1)).keySet();
             assertTrue(differences.contains(Group.SWITCHING), differences.toString());
             assertFalse(differences.contains(Group.BATTERIES), differences.toString());
             assertFalse(differences.contains(Group.CHARGING), differences.toString());

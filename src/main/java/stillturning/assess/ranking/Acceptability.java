@@ -70,7 +70,13 @@ public record Acceptability(int samples, List<Accepted> candidates) {
         List<Accepted> candidates =
                 shares.keySet().stream()
                         .sorted()
-                        .map(name -> accepted(name, shares.getOrDefault(name, List.of()), criteria, drawn))
+                        .map(
+                                name ->
+                                        accepted(
+                                                name,
+                                                shares.getOrDefault(name, List.of()),
+                                                criteria,
+                                                drawn))
                         .toList();
         return new Acceptability(drawn.size(), candidates);
     }

@@ -14,7 +14,6 @@ import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assessment;
-import stillturning.assess.ranking.AppliedScale;
 import stillturning.assess.ranking.RankShares;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
@@ -139,12 +138,8 @@ public final class TerminalTables {
 
     private static void addCentralWeights(
             Assessment assessment, RankingResult ranking, List<String> lines) {
-        lines.add(
-                "Mean of the weightings that put each first ("
-                        + ranking.scales().stream()
-                                .map(AppliedScale::criterion)
-                                .collect(Collectors.joining(", "))
-                        + "):");
+        lines.add("Mean of the weightings that put each first; weights in this order:");
+        ranking.scales().forEach(scale -> lines.add("  " + scale.criterion()));
         for (RankShares shares : ranking.robustness().shares()) {
             String title = assessment.of(shares.name()).map(a -> a.candidate().title()).orElse("");
             String weights =

@@ -99,7 +99,17 @@ class WorthTest {
     /**
      * A problem of three candidates and three criteria, one value a straight line of the number.
      */
-    private record Problem(double[][] from, double[][] slope, double limit) {
+    private static final class Problem {
+
+        private final double[][] from;
+        private final double[][] slope;
+        private final double limit;
+
+        private Problem(double[][] from, double[][] slope, double limit) {
+            this.from = from;
+            this.slope = slope;
+            this.limit = limit;
+        }
 
         static Problem drawn(SplittableRandom random) {
             double[][] from = new double[3][3];

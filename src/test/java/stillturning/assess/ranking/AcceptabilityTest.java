@@ -70,7 +70,6 @@ class AcceptabilityTest {
     void withoutADrawThereIsNoAnswer() {
         List<List<Alternative>> none = List.of();
         assertThrows(
-                IllegalArgumentException.class,
-                () -> Acceptability.of(CRITERIA, none, List.of()));
+                IllegalArgumentException.class, () -> Acceptability.of(CRITERIA, none, List.of()));
     }
 }

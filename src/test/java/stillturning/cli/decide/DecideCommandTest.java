@@ -67,9 +67,11 @@ class DecideCommandTest {
         Session session = Session.in(here);
         String all = session.run("decide", "small", "--json").out();
         String knowing =
-                session.run("decide", "small", "--json", "--knowing", "engine-stops over cost").out();
+                session.run("decide", "small", "--json", "--knowing", "engine-stops over cost")
+                        .out();
         Path file = folder.resolve("study.yaml");
-        Session.change(file, "requirements:", "importance: [engine-stops over cost]\nrequirements:");
+        Session.change(
+                file, "requirements:", "importance: [engine-stops over cost]\nrequirements:");
         String written = session.run("decide", "small", "--json").out();
         assertEquals(shares(written), shares(knowing));
         assertFalse(shares(all).equals(shares(knowing)), knowing);
@@ -89,7 +91,8 @@ class DecideCommandTest {
         Ran none = Session.in(here).run("decide", "small", "--knowing", "weight beats cost");
         assertEquals(ExitCode.BAD_INPUT, none.code());
         assertTrue(none.err().contains("write two of engine-stops, pilot-needed"), none.err());
-        Ran reverse = Session.in(here).run("decide", "small", "--knowing", "cost over engine-stops");
+        Ran reverse =
+                Session.in(here).run("decide", "small", "--knowing", "cost over engine-stops");
         assertEquals(ExitCode.BAD_INPUT, reverse.code());
         assertTrue(reverse.err().contains("weights say the reverse"), reverse.err());
     }

@@ -75,11 +75,16 @@ class JsonReportTest {
                                         32,
                                         List.of(
                                                 new Acceptability.Accepted(
-                                                        "one", 0.7, 0.1, List.of(1.0), 0.9, 0.05)))));
+                                                        "one",
+                                                        0.7,
+                                                        0.1,
+                                                        List.of(1.0),
+                                                        0.9,
+                                                        0.05)))));
         String json = JsonReport.decide(ASSESSMENT, Optional.of(guesses));
         assertEquals(List.of(), faults("decide", json));
         JsonNode turn = read(json).get("guesses").get("matter").get(0).get("turns").get(0);
-        assertEquals("4.75 A", turn.get("value").asText());
+        assertEquals("4.75 A", turn.get("value").asString());
         assertTrue(turn.get("below").asBoolean());
         JsonNode lower = read(json).get("guesses").get("matter").get(0).get("ifLower");
         assertEquals("leader", lower.get(0).get("what").asString());

@@ -33,8 +33,7 @@ class GuessTextsTest {
 
     private static Guesses guesses(
             List<Weighty> matter, List<Guess> indifferent, List<Untried> untried) {
-        return new Guesses(
-                matter, indifferent, untried, List.of(), List.of(), Optional.empty());
+        return new Guesses(matter, indifferent, untried, List.of(), List.of(), Optional.empty());
     }
 
     private static GuessTexts texts(Guesses guesses) {
