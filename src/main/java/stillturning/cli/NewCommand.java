@@ -130,7 +130,7 @@ final class NewCommand implements Callable<Integer> {
                                 + " their place, then")
                 .line("  stillturning check " + asked.study())
                 .line("  stillturning decide " + asked.study())
-                .line("Breakers or electronic switching? The same layout has both:")
+                .line("One layout is there twice, with breakers and with electronic switching:")
                 .line(
                         "  stillturning decide "
                                 + asked.study()
