@@ -8,8 +8,7 @@ import stillturning.network.law.LimitedConductor;
 
 /**
  * Kirchhoff's current law at every net but the reference, in elimination order: what is left over
- * at given voltages, and its slopes. Resistances are kept as plain numbers, open branches not at
- * all.
+ * at given voltages, and its slopes. Resistances are plain numbers; open branches are left out.
  */
 final class NodalEquations {
     /** Ties a floating island's lowest net to 0 V; carries no current once the island balances. */

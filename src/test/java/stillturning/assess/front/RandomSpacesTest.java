@@ -53,7 +53,7 @@ class RandomSpacesTest {
                 List<Step<Integer>> own = new ArrayList<>();
                 for (int i = 0; i < 3; i++) {
                     int to = random.nextInt(8) == 0 ? -1 : random.nextInt(2 * forms);
-                    own.add(step(i, Turn.values()[random.nextInt(3)], to));
+                    own.add(step(i, List.of(Turn.values()).get(random.nextInt(3)), to));
                 }
                 steps.put(form, own);
             }
@@ -146,9 +146,9 @@ class RandomSpacesTest {
                 }
             }
             Set<String> front = new TreeSet<>();
-            for (List<Double> one : met) {
-                if (met.stream().noneMatch(other -> outdoes(other, one))) {
-                    front.add(one.toString());
+            for (List<Double> each : met) {
+                if (met.stream().noneMatch(rival -> outdoes(rival, each))) {
+                    front.add(each.toString());
                 }
             }
             return front;

@@ -1,5 +1,6 @@
 package stillturning.reliability.groundtest;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -252,8 +253,8 @@ class GroundTestTest {
         for (Reading reading : step.readings()) {
             double value =
                     switch (reading.of()) {
-                        case VOLTS -> open.state().busVolts().get(reading.at());
-                        case AMPS -> open.state().sourceAmps().get(reading.at());
+                        case VOLTS -> requireNonNull(open.state().busVolts().get(reading.at()));
+                        case AMPS -> requireNonNull(open.state().sourceAmps().get(reading.at()));
                         case OUT_SECONDS -> reading.predicted();
                     };
             assertTrue(reading.holds(value), step + " reads " + value + " at " + reading.at());
@@ -278,8 +279,9 @@ class GroundTestTest {
             conditions.add(rig.intact("begins", Optional.empty()));
             stage.steps().forEach(s -> conditions.addAll(rig.conditions(s.hand(), s.switchedOn())));
             List<Spell> spells = rig.played(conditions, 2);
-            double begun = spells.get(0).flow().charges().get("battery");
-            double left = spells.get(spells.size() - 1).flow().charges().get("battery");
+            double begun = requireNonNull(spells.get(0).flow().charges().get("battery"));
+            double left =
+                    requireNonNull(spells.get(spells.size() - 1).flow().charges().get("battery"));
             assertTrue(begun - left <= 0.5, begun + " to " + left);
         }
     }

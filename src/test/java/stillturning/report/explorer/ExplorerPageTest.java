@@ -347,7 +347,10 @@ class ExplorerPageTest {
     void filterAndSortKeepWhatIsAskedFor() {
         page.ask("document.getElementById('explore-all').open = true");
         page.enter("all-where", "0", "change");
-        page.enter("all-outcome", String.valueOf(Outcome.ENGINE_LOST.ordinal()), "change");
+        page.enter(
+                "all-outcome",
+                String.valueOf(List.of(Outcome.values()).indexOf(Outcome.ENGINE_LOST)),
+                "change");
         long lost =
                 RankingOrder.of(assessment).get(0).singles().stream()
                         .filter(v -> v.outcome() == Outcome.ENGINE_LOST)
