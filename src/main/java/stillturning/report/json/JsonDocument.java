@@ -23,7 +23,7 @@ import tools.jackson.databind.json.JsonMapper;
 public record JsonDocument<T>(String title, String description, JsonShape<T> shape) {
 
     /** Raised whenever a field changes its meaning or goes away. */
-    static final int SCHEMA_VERSION = 1;
+    static final int SCHEMA_VERSION = 2;
 
     private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
     private static final DefaultPrettyPrinter LISTS_IN_A_LINE =

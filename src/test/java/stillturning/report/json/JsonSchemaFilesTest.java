@@ -85,7 +85,7 @@ class JsonSchemaFilesTest {
                         JsonDocument.<String>versioned()
                                 .field("letters", JsonTypes.WHOLE, String::length)
                                 .says("How many."));
-        assertEquals("{\n  \"schemaVersion\" : 1,\n  \"letters\" : 3\n}\n", document.text("bus"));
+        assertEquals("{\n  \"schemaVersion\" : 2,\n  \"letters\" : 3\n}\n", document.text("bus"));
         assertEquals(
                 """
                 {
@@ -96,7 +96,7 @@ class JsonSchemaFilesTest {
                   "properties": {
                     "schemaVersion": {
                       "type": "integer",
-                      "const": 1
+                      "const": 2
                     },
                     "letters": {
                       "type": "integer",
