@@ -51,8 +51,8 @@ final class WantedWords {
                             + appraisal.candidate().id()
                             + " is called \""
                             + said
-                            + "\"; nearest: "
-                            + String.join(", ", names.nearest(said)));
+                            + "\"; "
+                            + listed(names.nearest(said)));
         }
         List<Verdict> harmful =
                 verdicts.stream()
@@ -66,6 +66,12 @@ final class WantedWords {
                             + appraisal.candidate().id());
         }
         return harmful;
+    }
+
+    private static String listed(List<String> nearest) {
+        return nearest.isEmpty()
+                ? "break lists all of them"
+                : "nearest: " + String.join(", ", nearest);
     }
 
     private static RequirementMet requirement(Appraisal appraisal, String said) {
