@@ -27,10 +27,20 @@ final class Figures {
                             "cheaper");
             case COMPLEXITY -> words(more, number(more), " of complexity", "more", "less");
             case ENGINE_STOPS ->
-                    words(more, number(more), " failures that stop it", "more", "less");
+                    words(more, number(more), failures(more, "stop") + " it", "more", "less");
             case PILOT_NEEDED ->
-                    words(more, number(more), " failures that need the pilot", "more", "less");
+                    words(
+                            more,
+                            number(more),
+                            failures(more, "need") + " the pilot",
+                            "more",
+                            "less");
         };
+    }
+
+    private static String failures(double more, String verb) {
+        boolean one = Math.rint(Math.abs(more)) == 1;
+        return one ? " failure that " + verb + "s" : " failures that " + verb;
     }
 
     private static String number(double more) {

@@ -79,11 +79,15 @@ public final class FrontPicture {
                         Anchor.START,
                         new Mark.Type(Mark.Type.TITLE_SIZE, true, Colours.STROKE.light)));
         axes();
-        Stream.concat(
-                        explored.front().stream(),
-                        explored.drawings().stream().filter(d -> !explored.isOnFront(d)))
-                .sorted(Comparator.comparingDouble(this::y))
-                .forEach(this::mark);
+        List<Layout> shown =
+                Stream.concat(
+                                explored.front().stream(),
+                                explored.drawings().stream().filter(d -> !explored.isOnFront(d)))
+                        .sorted(Comparator.comparingDouble(this::y))
+                        .toList();
+        // nothing is written over a mark
+        shown.forEach(l -> labels.add(new Label(x(l) - HALF, y(l) + HALF - 1, 2 * HALF)));
+        shown.forEach(this::mark);
         legend();
         return new Picture(
                 "front",
