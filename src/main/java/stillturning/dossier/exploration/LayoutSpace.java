@@ -44,7 +44,8 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
 
     private static final String COMPUTED = "the engine runs with nothing wrong";
     private static final String TAKES_OFF = "the drill takes the power off what it should";
-    private static final String SERVES = "every load works with nothing wrong";
+    private static final String SERVES =
+            "every load works and no battery runs down with nothing wrong";
 
     LayoutSpace {
         starts = List.copyOf(starts);

@@ -11,6 +11,7 @@ import stillturning.files.move.Drawn;
 import stillturning.model.Candidate;
 import stillturning.model.Join;
 import stillturning.parts.Part;
+import stillturning.parts.element.Cell;
 import stillturning.story.UntoldStory;
 
 /**
@@ -19,8 +20,13 @@ import stillturning.story.UntoldStory;
  * @param wired loads with something joined to an input
  * @param working loads that work where failures happen
  * @param leftOn loads that work after the drill that takes all power off, in some drawing
+ * @param drainAmps the most that a battery gives in flight in some drawing, nothing wrong (A): a
+ *     layout whose battery nothing charges runs it down on every flight
  */
-record Service(Set<String> wired, Set<String> working, Set<String> leftOn) {
+record Service(Set<String> wired, Set<String> working, Set<String> leftOn, double drainAmps) {
+
+    /** What a charged battery may give beside a source that carries the loads (A). */
+    private static final double NEARLY_NOTHING_AMPS = 0.1;
 
     Service {
         wired = Set.copyOf(wired);
@@ -33,6 +39,7 @@ record Service(Set<String> wired, Set<String> working, Set<String> leftOn) {
         Set<String> wired = new TreeSet<>();
         Set<String> working = new TreeSet<>();
         Set<String> leftOn = new TreeSet<>();
+        double drainAmps = NEARLY_NOTHING_AMPS;
         boolean first = true;
         for (Drawn drawn : drawings) {
             try {
@@ -46,16 +53,27 @@ record Service(Set<String> wired, Set<String> working, Set<String> leftOn) {
                 wired.retainAll(joined);
                 working.retainAll(look.normal().working());
                 look.masterOff().ifPresent(drill -> leftOn.addAll(on(drill)));
+                drainAmps = Math.max(drainAmps, drainAmps(drawn.candidate(), look));
             } catch (UntoldStory e) {
                 // a drawing that cannot be told asks for nothing
             }
         }
-        return new Service(wired, working, leftOn);
+        return new Service(wired, working, leftOn, drainAmps);
     }
 
     /** Whether a layout does it too. */
     boolean isDoneBy(Candidate candidate, Scrutiny look) {
-        return wired(candidate).containsAll(wired) && look.normal().working().containsAll(working);
+        return wired(candidate).containsAll(wired)
+                && look.normal().working().containsAll(working)
+                && drainAmps(candidate, look) <= drainAmps;
+    }
+
+    private static double drainAmps(Candidate candidate, Scrutiny look) {
+        return candidate.parts().stream()
+                .filter(part -> part.elements().stream().anyMatch(Cell.class::isInstance))
+                .mapToDouble(part -> look.normal().sourceAmps().getOrDefault(part.id(), 0.0))
+                .max()
+                .orElse(0);
     }
 
     /**
