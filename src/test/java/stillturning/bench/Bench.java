@@ -53,11 +53,6 @@ public final class Bench {
     /** A load that minds little. */
     public static final Tolerance HARDY = new Tolerance(6, 6.5, 0.02, 0.5, 40, 1);
 
-    /** As hardy, but it works down to this voltage only: that at which a rated capacity ends. */
-    public static Tolerance downTo(double volts) {
-        return new Tolerance(volts, volts + 0.5, 0.02, 0.5, 40, 1);
-    }
-
     private final List<Part> parts = new ArrayList<>();
     private final List<Join> joins = new ArrayList<>();
     private final List<LoadNeed> needs = new ArrayList<>();

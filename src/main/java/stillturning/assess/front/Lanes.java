@@ -13,7 +13,7 @@ import stillturning.assess.front.Space.Turn;
 /**
  * In which order steps are taken: some from what is on the front, towards less before towards more;
  * some from what misses least, towards more; the rest in the order in which things were reached, so
- * that nothing waits for ever.
+ * that every step has its turn.
  */
 final class Lanes<C> {
 

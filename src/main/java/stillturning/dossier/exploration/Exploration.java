@@ -14,6 +14,7 @@ import stillturning.assess.front.Search;
 import stillturning.assess.front.Watch;
 import stillturning.assess.requirement.Survey;
 import stillturning.dossier.RequirementSurvey;
+import stillturning.dossier.redrawn.Service;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.edit.ChangeRefused;

@@ -1,24 +1,15 @@
 package stillturning.dossier.exploration;
 
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.front.Space;
 import stillturning.assess.front.Trial;
 import stillturning.assess.requirement.Survey;
 import stillturning.dossier.RequirementSurvey;
-import stillturning.files.edit.ChangeRefused;
+import stillturning.dossier.redrawn.DrawnStep;
+import stillturning.dossier.redrawn.Service;
 import stillturning.files.move.Drawn;
-import stillturning.files.move.Move;
-import stillturning.files.move.MoveKind;
-import stillturning.files.move.Moves;
-import stillturning.model.Candidate;
-import stillturning.parts.element.Protector;
 import stillturning.report.explored.Yardstick;
 import stillturning.story.UntoldStory;
 import stillturning.structure.shape.CandidateForm;
@@ -32,20 +23,8 @@ import stillturning.structure.shape.CandidateForm;
  */
 record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements Space<Drawn> {
 
-    private static final Set<MoveKind> TAKING_AWAY =
-            EnumSet.of(MoveKind.PART_REMOVED, MoveKind.PATH_REMOVED, MoveKind.BATTERY_REMOVED);
-    private static final Set<MoveKind> ADDING =
-            EnumSet.of(
-                    MoveKind.SECOND_PATH,
-                    MoveKind.SPLIT_BUS,
-                    MoveKind.SEPARATED,
-                    MoveKind.BATTERY_ADDED,
-                    MoveKind.OVER_VOLTAGE);
-
     private static final String COMPUTED = "the engine runs with nothing wrong";
     private static final String TAKES_OFF = "the drill takes the power off what it should";
-    private static final String SERVES =
-            "every load works and no battery runs down with nothing wrong";
 
     LayoutSpace {
         starts = List.copyOf(starts);
@@ -53,13 +32,7 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
 
     @Override
     public List<Step<Drawn>> steps(Drawn from) {
-        Map<String, Integer> named = new HashMap<>();
-        List<Step<Drawn>> steps = new ArrayList<>();
-        for (Move move : Moves.of(from)) {
-            int nth = named.merge(move.words(), 1, Integer::sum);
-            steps.add(new Change(from, move, nth == 1 ? move.words() : move.words() + " #" + nth));
-        }
-        return steps;
+        return List.copyOf(DrawnStep.all(from));
     }
 
     @Override
@@ -74,7 +47,7 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
             Scrutiny scrutiny = Scrutiny.of(layout.study(), layout.candidate(), survey);
             return service.isDoneBy(layout.candidate(), scrutiny)
                     ? new Looked(scrutiny, this, evidence)
-                    : new Out(by.atLeast(), missed(SERVES, evidence));
+                    : new Out(by.atLeast(), missed(Service.WORDS, evidence));
         } catch (UntoldStory e) {
             return new Out(by.atLeast(), missed(COMPUTED, evidence));
         }
@@ -93,38 +66,6 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
 
     private static Trial missed(String by, List<String> evidence) {
         return new Trial.Missed(by, Double.MAX_VALUE, evidence);
-    }
-
-    /** A change of a drawing. */
-    private record Change(Drawn from, Move move, String words) implements Step<Drawn> {
-        @Override
-        public Turn turn() {
-            if (TAKING_AWAY.contains(move.kind())) {
-                return Turn.LESS;
-            }
-            return ADDING.contains(move.kind()) ? Turn.MORE : Turn.OTHER;
-        }
-
-        @Override
-        public Optional<Drawn> taken() {
-            try {
-                return Optional.of(move.on(from)).filter(this::keepsProtection);
-            } catch (ChangeRefused e) {
-                return Optional.empty();
-            }
-        }
-
-        /** What burns where a wire has lost its protector, no story tells. */
-        private boolean keepsProtection(Drawn after) {
-            return move.kind() != MoveKind.PART_REMOVED
-                    || protectors(after.candidate()) >= protectors(from.candidate());
-        }
-
-        private static long protectors(Candidate candidate) {
-            return candidate.parts().stream()
-                    .filter(part -> part.elements().stream().anyMatch(Protector.class::isInstance))
-                    .count();
-        }
     }
 
     private record Looked(Scrutiny scrutiny, LayoutSpace in, List<String> evidence)

@@ -18,9 +18,6 @@
  *       ScrutinyTest}.
  *   <li><b>Values are compared in steps that a builder would notice</b> (0.1 kg, a minute, ten of
  *       the currency). Otherwise the front fills with layouts that differ by a gram.
- *   <li><b>No protector is taken out of a line that stays.</b> Stories tell what a short does to
- *       the engine, not what it does to the wire; judged by stories alone the simplest layout has
- *       no fuse.
  *   <li><b>Bare layouts are what is left of a drawing</b> once everything was taken out without
  *       which the engine still runs, nothing failing. From there the search builds up; from the
  *       drawings it mostly takes away.

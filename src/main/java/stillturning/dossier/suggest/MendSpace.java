@@ -2,11 +2,8 @@ package stillturning.dossier.suggest;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
@@ -16,11 +13,9 @@ import stillturning.assess.front.Trial;
 import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Wanted;
 import stillturning.assess.verdict.Verdict;
-import stillturning.files.edit.ChangeRefused;
+import stillturning.dossier.redrawn.DrawnStep;
+import stillturning.dossier.redrawn.Service;
 import stillturning.files.move.Drawn;
-import stillturning.files.move.Move;
-import stillturning.files.move.MoveKind;
-import stillturning.files.move.Moves;
 import stillturning.model.Burdens;
 import stillturning.model.Join;
 import stillturning.parts.Part;
@@ -33,16 +28,19 @@ final class MendSpace implements Space<Drawn> {
     /** Joints from a failing part to what is near it. */
     private static final int NEAR = 2;
 
+    private static final String COMPUTED = "the engine runs with nothing wrong";
     private final Drawn start;
     private final Appraisal before;
     private final Wanted wanted;
     private final Set<String> known;
+    private final Service service;
 
     MendSpace(Drawn start, Appraisal before, Wanted wanted) {
         this.start = start;
         this.before = before;
         this.wanted = wanted;
         this.known = names(start.candidate().parts());
+        this.service = Service.of(List.of(start));
     }
 
     private static Set<String> names(Collection<Part> parts) {
@@ -58,14 +56,11 @@ final class MendSpace implements Space<Drawn> {
     @Override
     public List<Step<Drawn>> steps(Drawn from) {
         Set<String> near = near(from);
-        Map<String, Integer> named = new HashMap<>();
         List<Step<Drawn>> first = new ArrayList<>();
         List<Step<Drawn>> then = new ArrayList<>();
-        for (Move move : Moves.of(from)) {
-            int nth = named.merge(move.words(), 1, Integer::sum);
-            String words = nth == 1 ? move.words() : move.words() + " (" + nth + ")";
-            boolean close = move.touches().stream().anyMatch(near::contains);
-            (close ? first : then).add(new Change(from, move, words));
+        for (DrawnStep step : DrawnStep.all(from)) {
+            boolean close = step.move().touches().stream().anyMatch(near::contains);
+            (close ? first : then).add(step);
         }
         first.addAll(then);
         return first;
@@ -102,50 +97,17 @@ final class MendSpace implements Space<Drawn> {
     @Override
     public Look look(Drawn drawn, List<String> evidence) {
         try {
-            return new Looked(Suggest.scrutiny(drawn), drawn, evidence);
+            Scrutiny scrutiny = Suggest.scrutiny(drawn);
+            return service.isDoneBy(drawn.candidate(), scrutiny)
+                    ? new Looked(scrutiny, drawn, evidence)
+                    : new Dead(Service.WORDS, evidence);
         } catch (UntoldStory e) {
-            return new Dead(evidence);
+            return new Dead(COMPUTED, evidence);
         }
     }
 
-    /** A change of a drawing. */
-    private record Change(Drawn from, Move move, String words) implements Step<Drawn> {
-        @Override
-        public Turn turn() {
-            return MendSpace.turn(move.kind());
-        }
-
-        @Override
-        public Optional<Drawn> taken() {
-            try {
-                return Optional.of(move.on(from));
-            } catch (ChangeRefused refused) {
-                return Optional.empty();
-            }
-        }
-    }
-
-    private static Turn turn(MoveKind kind) {
-        return switch (kind) {
-            case BATTERY_REMOVED, PART_REMOVED, PATH_REMOVED -> Turn.LESS;
-            case SECOND_PATH, SPLIT_BUS, SEPARATED, BATTERY_ADDED, OVER_VOLTAGE -> Turn.MORE;
-            case OTHER_SOURCE,
-                    BATTERY_RESIZED,
-                    CHARGING_PATH,
-                    PROTECTOR,
-                    SWITCHED_OTHERWISE,
-                    ACT_CHANGED ->
-                    Turn.OTHER;
-        };
-    }
-
-    /** One whose engine does not run with nothing wrong, or that cannot be computed. */
-    private static final class Dead implements Look {
-        private final List<String> evidence;
-
-        Dead(List<String> evidence) {
-            this.evidence = evidence;
-        }
+    /** One that does not do with nothing wrong what it has to, or that cannot be computed. */
+    private record Dead(String by, List<String> evidence) implements Look {
 
         @Override
         public List<Double> atBest() {
@@ -154,8 +116,7 @@ final class MendSpace implements Space<Drawn> {
 
         @Override
         public Trial trial() {
-            return new Trial.Missed(
-                    "the engine runs with nothing wrong", Double.MAX_VALUE, evidence);
+            return new Trial.Missed(by, Double.MAX_VALUE, evidence);
         }
     }
 
@@ -190,7 +151,7 @@ final class MendSpace implements Space<Drawn> {
                         ? new Trial.Met(found.values(), evidence)
                         : missed(left);
             } catch (UntoldStory e) {
-                return new Dead(evidence).trial();
+                return new Dead(COMPUTED, evidence).trial();
             }
         }
 

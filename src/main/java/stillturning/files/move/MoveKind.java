@@ -2,29 +2,32 @@ package stillturning.files.move;
 
 /** What a move does to a drawing. */
 public enum MoveKind {
-    SECOND_PATH("a second path to a bus or a load"),
-    OTHER_SOURCE("a load's input moved to another bus"),
-    SPLIT_BUS("a bus split in two"),
-    SEPARATED("a ground, a connector, a hole or a bundle shared no longer"),
-    BATTERY_ADDED("a battery added"),
-    BATTERY_REMOVED("a battery removed"),
-    BATTERY_RESIZED("a battery of another size or chemistry"),
-    CHARGING_PATH("a charging path by other means"),
-    OVER_VOLTAGE("over-voltage protection"),
-    PROTECTOR("a protector added, or of another rating or class"),
-    SWITCHED_OTHERWISE("a load moved between breaker and controller"),
-    PART_REMOVED("a part in line removed"),
-    PATH_REMOVED("a whole path removed"),
-    ACT_CHANGED("an act of the pilot added, removed or put elsewhere in its order");
-
-    private final String words;
-
-    MoveKind(String words) {
-        this.words = words;
-    }
-
-    /** In words. */
-    public String words() {
-        return words;
-    }
+    /** A second path to a bus or a load. */
+    SECOND_PATH,
+    /** A load's input moved to another bus. */
+    OTHER_SOURCE,
+    /** A bus split in two. */
+    SPLIT_BUS,
+    /** A ground, a connector, a hole or a bundle shared no longer. */
+    SEPARATED,
+    /** A battery added. */
+    BATTERY_ADDED,
+    /** A battery removed. */
+    BATTERY_REMOVED,
+    /** A battery of another size or chemistry. */
+    BATTERY_RESIZED,
+    /** A charging path by other means. */
+    CHARGING_PATH,
+    /** Over-voltage protection. */
+    OVER_VOLTAGE,
+    /** A protector added, or of another rating or class. */
+    PROTECTOR,
+    /** A load moved between breaker and controller. */
+    SWITCHED_OTHERWISE,
+    /** A part in line removed. */
+    PART_REMOVED,
+    /** A whole path removed. */
+    PATH_REMOVED,
+    /** An act of the pilot added, removed or put elsewhere in its order. */
+    ACT_CHANGED
 }

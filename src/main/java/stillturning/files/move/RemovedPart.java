@@ -18,7 +18,6 @@ final class RemovedPart implements Finder {
     public Stream<Move> in(Drawn drawn) {
         return Stream.of(
                         inLine(drawn),
-                        protectors(drawn),
                         drawn.ofKind("contactor").stream().flatMap(c -> contactor(drawn, c)),
                         drawn.ofKind(Site.BUS).stream().flatMap(bus -> merged(drawn, bus)))
                 .flatMap(moves -> moves);
@@ -39,24 +38,6 @@ final class RemovedPart implements Finder {
                                             pen.delete(part);
                                             pen.sweep();
                                         }));
-    }
-
-    /** Protectors of links: those of feeds are what keeps a load's short to itself. */
-    private static Stream<Move> protectors(Drawn drawn) {
-        return drawn.links().stream()
-                .flatMap(
-                        link ->
-                                link.makes().stream()
-                                        .filter(p -> p.contains("-fuse") || p.contains("-breaker"))
-                                        .map(
-                                                p ->
-                                                        new Move(
-                                                                MoveKind.PART_REMOVED,
-                                                                "Take the "
-                                                                        + drawn.called(p)
-                                                                        + " out",
-                                                                List.of(p),
-                                                                pen -> pen.delete(p))));
     }
 
     /** What a contactor fed then hangs on what fed it. */

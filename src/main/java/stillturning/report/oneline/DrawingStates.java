@@ -73,30 +73,7 @@ public final class DrawingStates {
 
         Optional<Glyph> glyph(Snapshot frame) {
             boolean closed = nets.stream().distinct().count() == 1 || carries(frame);
-            return switch (symbol.glyph()) {
-                case SWITCH_OPEN, SWITCH_CLOSED ->
-                        Optional.of(closed ? Glyph.SWITCH_CLOSED : Glyph.SWITCH_OPEN);
-                case BREAKER_OPEN, BREAKER_CLOSED ->
-                        Optional.of(closed ? Glyph.BREAKER_CLOSED : Glyph.BREAKER_OPEN);
-                case CONTACTOR_OPEN, CONTACTOR_CLOSED ->
-                        Optional.of(closed ? Glyph.CONTACTOR_CLOSED : Glyph.CONTACTOR_OPEN);
-                case FUSE, FUSE_BLOWN -> Optional.of(closed ? Glyph.FUSE : Glyph.FUSE_BLOWN);
-                case BATTERY,
-                        ALTERNATOR,
-                        BUS,
-                        DIODE,
-                        CONNECTOR,
-                        SHUNT,
-                        CONVERTER,
-                        MOTOR,
-                        STARTER,
-                        LAMP,
-                        LOAD,
-                        CONTROLLER,
-                        EARTH,
-                        FRAME ->
-                        Optional.empty();
-            };
+            return symbol.glyph().with(closed);
         }
     }
 

@@ -61,17 +61,17 @@ public enum Glyph {
                 .contains(this);
     }
 
-    /** The same with its contacts the other way; empty for what has none. */
-    public Optional<Glyph> turned() {
+    /**
+     * The same with its contacts closed or open, a fuse whole or blown; empty for what has none.
+     */
+    public Optional<Glyph> with(boolean closed) {
         return switch (this) {
-            case FUSE -> Optional.of(FUSE_BLOWN);
-            case FUSE_BLOWN -> Optional.of(FUSE);
-            case BREAKER_CLOSED -> Optional.of(BREAKER_OPEN);
-            case BREAKER_OPEN -> Optional.of(BREAKER_CLOSED);
-            case SWITCH_CLOSED -> Optional.of(SWITCH_OPEN);
-            case SWITCH_OPEN -> Optional.of(SWITCH_CLOSED);
-            case CONTACTOR_CLOSED -> Optional.of(CONTACTOR_OPEN);
-            case CONTACTOR_OPEN -> Optional.of(CONTACTOR_CLOSED);
+            case FUSE, FUSE_BLOWN -> Optional.of(closed ? FUSE : FUSE_BLOWN);
+            case BREAKER_CLOSED, BREAKER_OPEN ->
+                    Optional.of(closed ? BREAKER_CLOSED : BREAKER_OPEN);
+            case SWITCH_CLOSED, SWITCH_OPEN -> Optional.of(closed ? SWITCH_CLOSED : SWITCH_OPEN);
+            case CONTACTOR_CLOSED, CONTACTOR_OPEN ->
+                    Optional.of(closed ? CONTACTOR_CLOSED : CONTACTOR_OPEN);
             case BATTERY,
                     ALTERNATOR,
                     BUS,
@@ -88,6 +88,11 @@ public enum Glyph {
                     FRAME ->
                     Optional.empty();
         };
+    }
+
+    /** The same with its contacts the other way; empty for what has none. */
+    public Optional<Glyph> turned() {
+        return with(true).flatMap(closed -> with(closed != this));
     }
 
     /** Whether a layout made for the other one holds for this one as well. */

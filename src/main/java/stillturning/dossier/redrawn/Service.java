@@ -1,4 +1,4 @@
-package stillturning.dossier.exploration;
+package stillturning.dossier.redrawn;
 
 import java.util.HashSet;
 import java.util.List;
@@ -15,7 +15,7 @@ import stillturning.parts.element.Cell;
 import stillturning.story.UntoldStory;
 
 /**
- * What every drawing does, nothing failing, and so every layout has to do.
+ * What every drawing does, nothing failing, and so every other that is looked for.
  *
  * @param wired loads with something joined to an input
  * @param working loads that work where failures happen
@@ -23,19 +23,24 @@ import stillturning.story.UntoldStory;
  * @param drainAmps the most that a battery gives in flight in some drawing, nothing wrong (A): a
  *     layout whose battery nothing charges runs it down on every flight
  */
-record Service(Set<String> wired, Set<String> working, Set<String> leftOn, double drainAmps) {
+public record Service(
+        Set<String> wired, Set<String> working, Set<String> leftOn, double drainAmps) {
+
+    /** In words, as a reason to refuse a drawing. */
+    public static final String WORDS =
+            "every load works and no battery runs down with nothing wrong";
 
     /** What a charged battery may give beside a source that carries the loads (A). */
     private static final double NEARLY_NOTHING_AMPS = 0.1;
 
-    Service {
+    public Service {
         wired = Set.copyOf(wired);
         working = Set.copyOf(working);
         leftOn = Set.copyOf(leftOn);
     }
 
     /** What all of these drawings do that can be computed. */
-    static Service of(List<Drawn> drawings) {
+    public static Service of(List<Drawn> drawings) {
         Set<String> wired = new TreeSet<>();
         Set<String> working = new TreeSet<>();
         Set<String> leftOn = new TreeSet<>();
@@ -62,7 +67,7 @@ record Service(Set<String> wired, Set<String> working, Set<String> leftOn, doubl
     }
 
     /** Whether a layout does it too. */
-    boolean isDoneBy(Candidate candidate, Scrutiny look) {
+    public boolean isDoneBy(Candidate candidate, Scrutiny look) {
         return wired(candidate).containsAll(wired)
                 && look.normal().working().containsAll(working)
                 && drainAmps(candidate, look) <= drainAmps;
@@ -79,7 +84,7 @@ record Service(Set<String> wired, Set<String> working, Set<String> leftOn, doubl
     /**
      * Whether its drill takes the power off what the drawings' drills take it off, if it has one.
      */
-    boolean takesOff(Scrutiny look) {
+    public boolean takesOff(Scrutiny look) {
         return look.masterOff().stream().allMatch(drill -> leftOn.containsAll(on(drill)));
     }
 
