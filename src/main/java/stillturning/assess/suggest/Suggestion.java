@@ -1,10 +1,5 @@
 package stillturning.assess.suggest;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.CandidateDifferences;
 import stillturning.assess.CandidateDifferences.Shift;
@@ -13,6 +8,12 @@ import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.goal.ComplexityWeights;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A change that mends something, and all that comes with it.
@@ -92,11 +93,19 @@ public record Suggestion(
         return new Trouble(verdict.failure().name(), verdict.outcome().words());
     }
 
+    /** How many parts are added, left out or altered. */
+    public int touched() {
+        return differences.added().size()
+                + differences.leftOut().size()
+                + differences.altered().size();
+    }
+
     /** What it is worth, less being better in each. */
     public List<Double> values() {
         return List.of(
                 (double) left.size(),
                 (double) troubles.size(),
+                (double) touched(),
                 after.kilograms,
                 (double) after.parts,
                 after.price,

@@ -1,15 +1,17 @@
 package stillturning.assess.suggest;
 
-import java.util.List;
 import stillturning.assess.Appraisal;
 import stillturning.assess.front.Tally;
 import stillturning.model.Study;
+
+import java.util.List;
 
 /**
  * What was found that would mend a candidate.
  *
  * @param before the candidate as it is drawn
- * @param found what nothing else found outdoes: least left first, then fewest new troubles
+ * @param found what nothing else found outdoes: least left first, then fewest new troubles, then
+ *     fewest parts touched
  * @param done what was looked at to find it
  */
 public record Suggestions(

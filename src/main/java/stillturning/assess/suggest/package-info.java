@@ -12,7 +12,9 @@
  *   <li><b>Less of a trouble counts as mended in part.</b> A bus on which twelve failures lose the
  *       engine is seldom mended by one wire; what leaves five of them is shown, with the five.
  *   <li><b>Nothing is weighed.</b> What is shown is all that nothing else found outdoes in what is
- *       left, new troubles, weight, parts, price, complexity and acts of the pilot at once.
+ *       left, new troubles, parts touched, weight, parts, price, complexity and acts of the pilot
+ *       at once. Of what leaves and breaks as much, the smallest change comes first, since that is
+ *       what a builder does first.
  * </ul>
  */
 @NullMarked

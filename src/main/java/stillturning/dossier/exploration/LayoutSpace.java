@@ -1,7 +1,5 @@
 package stillturning.dossier.exploration;
 
-import java.util.List;
-import java.util.Set;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.front.Space;
 import stillturning.assess.front.Trial;
@@ -14,6 +12,9 @@ import stillturning.report.explored.Yardstick;
 import stillturning.story.UntoldStory;
 import stillturning.structure.shape.CandidateForm;
 
+import java.util.List;
+import java.util.Set;
+
 /**
  * Layouts, and the changes that lead from one to others.
  *
@@ -24,7 +25,6 @@ import stillturning.structure.shape.CandidateForm;
 record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements Space<Drawn> {
 
     private static final String COMPUTED = "the engine runs with nothing wrong";
-    private static final String TAKES_OFF = "the drill takes the power off what it should";
 
     LayoutSpace {
         starts = List.copyOf(starts);
@@ -78,7 +78,7 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
         @Override
         public Trial trial() {
             if (!in.service.takesOff(scrutiny)) {
-                return new Trial.Missed(TAKES_OFF, 1, evidence);
+                return new Trial.Missed(Service.TAKES_OFF, 1, evidence);
             }
             try {
                 return scrutiny.refusal(Set.copyOf(evidence))

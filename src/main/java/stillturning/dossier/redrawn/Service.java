@@ -1,9 +1,5 @@
 package stillturning.dossier.redrawn;
 
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.requirement.Survey;
 import stillturning.assess.verdict.Verdict;
@@ -14,21 +10,35 @@ import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
 import stillturning.story.UntoldStory;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
 /**
  * What every drawing does, nothing failing, and so every other that is looked for.
  *
  * @param wired loads with something joined to an input
  * @param working loads that work where failures happen
- * @param leftOn loads that work after the drill that takes all power off, in some drawing
+ * @param leftOn loads that may work after the drill that takes all power off: those that do in some
+ *     drawing, and the engine's
+ * @param drilled whether every drawing has that drill
  * @param drainAmps the most that a battery gives in flight in some drawing, nothing wrong (A): a
  *     layout whose battery nothing charges runs it down on every flight
  */
 public record Service(
-        Set<String> wired, Set<String> working, Set<String> leftOn, double drainAmps) {
+        Set<String> wired,
+        Set<String> working,
+        Set<String> leftOn,
+        boolean drilled,
+        double drainAmps) {
 
     /** In words, as a reason to refuse a drawing. */
     public static final String WORDS =
             "every load works and no battery runs down with nothing wrong";
+
+    /** In words, as a reason to refuse a drawing whose drill does not take the power off. */
+    public static final String TAKES_OFF = "the drill takes the power off what it should";
 
     /** What a charged battery may give beside a source that carries the loads (A). */
     private static final double NEARLY_NOTHING_AMPS = 0.1;
@@ -45,6 +55,7 @@ public record Service(
         Set<String> working = new TreeSet<>();
         Set<String> leftOn = new TreeSet<>();
         double drainAmps = NEARLY_NOTHING_AMPS;
+        boolean drilled = true;
         boolean first = true;
         for (Drawn drawn : drawings) {
             try {
@@ -57,13 +68,15 @@ public record Service(
                 }
                 wired.retainAll(joined);
                 working.retainAll(look.normal().working());
+                leftOn.addAll(drawn.study().aircraft().engine().logic().loads());
                 look.masterOff().ifPresent(drill -> leftOn.addAll(on(drill)));
+                drilled = drilled && look.masterOff().isPresent();
                 drainAmps = Math.max(drainAmps, drainAmps(drawn.candidate(), look));
             } catch (UntoldStory e) {
                 // a drawing that cannot be told asks for nothing
             }
         }
-        return new Service(wired, working, leftOn, drainAmps);
+        return new Service(wired, working, leftOn, drilled && !first, drainAmps);
     }
 
     /** Whether a layout does it too. */
@@ -82,10 +95,11 @@ public record Service(
     }
 
     /**
-     * Whether its drill takes the power off what the drawings' drills take it off, if it has one.
+     * Whether its drill takes the power off what the drawings' drills take it off. One that has no
+     * such drill does so only where some drawing has none either.
      */
     public boolean takesOff(Scrutiny look) {
-        return look.masterOff().stream().allMatch(drill -> leftOn.containsAll(on(drill)));
+        return look.masterOff().map(drill -> leftOn.containsAll(on(drill))).orElse(!drilled);
     }
 
     private static Set<String> on(Verdict drill) {

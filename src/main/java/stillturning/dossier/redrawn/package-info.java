@@ -12,6 +12,9 @@
  *   <li><b>With nothing wrong every load works, and no battery runs down.</b> A load that is wired
  *       no longer cannot fail, and a battery that nothing charges is full at the beginning of every
  *       story: neither is seen by breaking parts. Held by {@code ServiceTest}.
+ *   <li><b>The drill that takes all power off still takes it off.</b> It is for smoke: a layout
+ *       without the switch for it has a part less and no failure more, and what burns then burns
+ *       on. The engine's loads may stay on, or come to. Held by {@code ServiceTest}.
  * </ul>
  */
 @NullMarked

@@ -1,11 +1,5 @@
 package stillturning.dossier.suggest;
 
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.front.Space;
@@ -21,6 +15,13 @@ import stillturning.model.Join;
 import stillturning.parts.Part;
 import stillturning.story.UntoldStory;
 import stillturning.structure.shape.CandidateForm;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Drawings that small changes lead to, from one in which something is to be mended. */
 final class MendSpace implements Space<Drawn> {
@@ -111,7 +112,7 @@ final class MendSpace implements Space<Drawn> {
 
         @Override
         public List<Double> atBest() {
-            return List.of(0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0);
+            return List.of(0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0);
         }
 
         @Override
@@ -135,11 +136,14 @@ final class MendSpace implements Space<Drawn> {
         public List<Double> atBest() {
             Burdens burdens = Burdens.of(drawn.candidate());
             double parts = Suggestion.Burden.parts(drawn.candidate());
-            return List.of(0.0, 0.0, burdens.kilograms(), parts, burdens.price(), 0.0, 0.0);
+            return List.of(0.0, 0.0, 0.0, burdens.kilograms(), parts, burdens.price(), 0.0, 0.0);
         }
 
         @Override
         public Trial trial() {
+            if (!service.takesOff(scrutiny)) {
+                return new Dead(Service.TAKES_OFF, evidence).trial();
+            }
             List<Verdict> left = wanted.left(scrutiny.verdicts(wanted.failures().keySet()));
             if (!wanted.failures().isEmpty() && left.size() >= wanted.failures().size()) {
                 return missed(left);

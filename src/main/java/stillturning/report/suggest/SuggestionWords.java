@@ -1,11 +1,5 @@
 package stillturning.report.suggest;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import stillturning.assess.front.Tally;
 import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Suggestion.Burden;
@@ -15,6 +9,13 @@ import stillturning.assess.suggest.Wanted;
 import stillturning.assess.verdict.Outcome;
 import stillturning.quantity.Formats;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
 /** What would mend a candidate, in sentences. */
 public final class SuggestionWords {
 
@@ -22,10 +23,10 @@ public final class SuggestionWords {
 
     /** What has to be said wherever something is suggested. */
     public static final String MEANING =
-            "Each was assessed in full, but simpler on paper is not yet buildable: lengths are those"
-                    + " between zones, new parts are of the catalogue's usual classes, and nobody has"
-                    + " looked whether there is room. Sizes are not checked here; run size on what you"
-                    + " save.";
+            "Each was assessed in full, but simpler on paper is not yet buildable: lengths are"
+                + " those between zones, new parts are of the catalogue's usual classes, and nobody"
+                + " has looked whether there is room. Sizes are not checked here; run size on what"
+                + " you save.";
 
     private final Suggestions all;
 
@@ -64,13 +65,20 @@ public final class SuggestionWords {
         return shown == 0
                 ? "Nothing that was looked at mends any of it."
                 : counted(shown, "change")
-                        + " that nothing else found outdoes in what is left, new troubles, weight,"
-                        + " parts, price, complexity and acts of the pilot at once.";
+                        + " that nothing else found outdoes in what is left, new troubles, parts"
+                        + " touched, weight, parts, price, complexity and acts of the pilot at"
+                        + " once.";
     }
 
     /** What is done, as one sentence. */
     public static String moves(Suggestion suggestion) {
-        return String.join("; then ", suggestion.moves());
+        return suggestion.moves().stream()
+                .reduce((sentence, next) -> sentence + "; then " + inSentence(next))
+                .orElse("");
+    }
+
+    private static String inSentence(String move) {
+        return move.substring(0, 1).toLowerCase(Locale.ROOT) + move.substring(1);
     }
 
     /** What it mends, costs and breaks, a sentence each. */

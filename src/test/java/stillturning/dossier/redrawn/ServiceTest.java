@@ -5,15 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import stillturning.assess.Scrutiny;
 import stillturning.assess.requirement.Survey;
 import stillturning.files.ReadStudy;
@@ -22,6 +17,13 @@ import stillturning.files.edit.ChangeRefused;
 import stillturning.files.move.Drawn;
 import stillturning.files.value.Variation;
 import stillturning.story.UntoldStory;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * What breaking parts does not see: a load that is fed no longer, a battery that nothing charges.
@@ -93,6 +95,28 @@ class ServiceTest {
                         "candidate:", "leaves-out: [radio]\ncandidate: Changed",
                         "radio:", ""));
         assertFalse(serves("changed"));
+    }
+
+    /**
+     * For smoke there has to be a lever: without one the drill is one failure less, and no mend.
+     */
+    @Test
+    void whatNoDrillCanSwitchOffIsRefused() throws Exception {
+        StudyReader reader = StudyReader.open(Path.of("architectures", "sandpiper"));
+        Drawn drawn = Drawn.of(reader, reader.study(Variation.NONE), "one-battery-engine-bus");
+        Service service = Service.of(List.of(drawn));
+        assertTrue(service.takesOff(scrutiny(drawn)));
+        Drawn without =
+                DrawnStep.all(drawn).stream()
+                        .filter(step -> step.words().equals("Take the master contactor out"))
+                        .flatMap(step -> step.taken().stream())
+                        .findFirst()
+                        .orElseThrow();
+        assertFalse(service.takesOff(scrutiny(without)));
+    }
+
+    private static Scrutiny scrutiny(Drawn drawn) throws UntoldStory {
+        return Scrutiny.of(drawn.study(), drawn.candidate(), Survey.NONE);
     }
 
     /** A fuse that opens for no reason is not mended by having none. */
