@@ -14,7 +14,6 @@ import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
 
 import stillturning.parts.element.Cell;
-import stillturning.parts.source.Battery;
 import stillturning.reliability.asbuilt.DischargeLog.Sample;
 import stillturning.reliability.asbuilt.Estimate.Known;
 import stillturning.reliability.asbuilt.Estimate.Of;
@@ -54,43 +53,35 @@ public final class DischargeFit {
     /** Where the search begins: factors of the stated capacity and resistance. */
     private static final double[][] STARTS = {{1, 1}, {0.5, 1.5}, {1.5, 0.7}};
 
-    private final Battery battery;
+    private final Cell cell;
     private final double celsius;
     private final DischargeLog log;
     private final OptionalDouble known;
     private final DischargeModel model;
     private final int free;
 
-    private DischargeFit(Battery battery, double celsius, DischargeLog log, OptionalDouble known) {
-        this.battery = battery;
+    private DischargeFit(Cell cell, double celsius, DischargeLog log, OptionalDouble known) {
+        this.cell = cell;
         this.celsius = celsius;
         this.log = log;
         this.known = known;
-        this.model = new DischargeModel(cell(battery), celsius, log);
+        this.model = new DischargeModel(cell, celsius, log);
         this.free = known.isPresent() ? 2 : 3;
-    }
-
-    private static Cell cell(Battery battery) {
-        return battery.elements().stream()
-                .filter(Cell.class::isInstance)
-                .map(Cell.class::cast)
-                .findFirst()
-                .orElseThrow();
     }
 
     /**
      * Fits a log.
      *
-     * @param battery as stated
+     * @param cell of the battery, as stated
      * @param celsius its temperature (°C)
      * @param charge state of charge at the first reading, 0 to 1, if it is known
      * @throws UntellingLog if nothing can be concluded from it
      */
     public static FittedBattery of(
-            Battery battery, double celsius, DischargeLog log, OptionalDouble charge)
+            Cell cell, double celsius, DischargeLog log, OptionalDouble charge)
             throws UntellingLog {
         refuse(log);
-        return new DischargeFit(battery, celsius, log.condensed(), charge).fitted();
+        return new DischargeFit(cell, celsius, log.condensed(), charge).fitted();
     }
 
     private static void refuse(DischargeLog log) throws UntellingLog {
@@ -125,10 +116,10 @@ public final class DischargeFit {
         RealMatrix spread =
                 unit.scalarMultiply(sumOfSquares(left) / degrees() * widened * widened)
                         .add(bySwitching(best, unit));
-        double nominal = battery.openCircuit().factor();
+        double nominal = cell.openCircuit().factor();
         return new FittedBattery(
-                factor(battery.capacity().coulombs(), best, spread, Of.CAPACITY),
-                factor(battery.ohms(), best, spread, Of.RESISTANCE),
+                factor(cell.capacity().coulombs(), best, spread, Of.CAPACITY),
+                factor(cell.ohms(), best, spread, Of.RESISTANCE),
                 charge(best, spread),
                 new Quality(
                         left.length,
@@ -164,7 +155,7 @@ public final class DischargeFit {
         start[DischargeModel.CAPACITY] = Math.log(factors[0]);
         start[DischargeModel.RESISTANCE] = Math.log(factors[1]);
         if (free > DischargeModel.CHARGE) {
-            start[DischargeModel.CHARGE] = battery.chargeAtStart();
+            start[DischargeModel.CHARGE] = cell.chargeAtStart();
         }
         MultivariateJacobianFunction function =
                 point -> {

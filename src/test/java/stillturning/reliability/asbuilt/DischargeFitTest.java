@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
+import stillturning.parts.element.Cell;
 import stillturning.parts.element.curve.RestVoltage;
-import stillturning.parts.source.Battery;
 import stillturning.reliability.asbuilt.DischargeLog.Sample;
 import stillturning.reliability.asbuilt.Estimate.Known;
 import stillturning.reliability.asbuilt.Estimate.Of;
@@ -22,6 +22,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 
 /** Discharges of known batteries, and what is concluded from what instruments showed of them. */
 class DischargeFitTest {
@@ -29,8 +30,8 @@ class DischargeFitTest {
     private static final int LOGS = 300;
 
     /** What the study says, which is not what the battery has. */
-    private static Battery stated(RestVoltage chemistry) {
-        return SimulatedDischarge.battery(chemistry, 20, 0.010);
+    private static Cell stated(RestVoltage chemistry) {
+        return (Cell) SimulatedDischarge.battery(chemistry, 20, 0.010).elements().get(0);
     }
 
     /** Two loads in turn, as a builder switches a landing light on and off. */
@@ -161,7 +162,7 @@ class DischargeFitTest {
 
     @Test
     void logsThatTellNothingAreRefused() {
-        Battery battery = stated(RestVoltage.LEAD_ACID);
+        Cell battery = stated(RestVoltage.LEAD_ACID);
         List<Sample> one = List.of(new Sample(0, 12.5, 5));
         assertTrue(refusal(battery, one).contains("1 reading is too few"));
         List<Sample> idle = samples(i -> 0);
@@ -175,12 +176,12 @@ class DischargeFitTest {
     }
 
     private static List<Sample> samples(DoubleUnaryOperator amps) {
-        return java.util.stream.IntStream.range(0, 20)
+        return IntStream.range(0, 20)
                 .mapToObj(i -> new Sample(i, 12.4, amps.applyAsDouble(i)))
                 .toList();
     }
 
-    private static String refusal(Battery battery, List<Sample> samples) {
+    private static String refusal(Cell battery, List<Sample> samples) {
         DischargeLog log = new DischargeLog(samples);
         return assertThrows(
                         UntellingLog.class,
