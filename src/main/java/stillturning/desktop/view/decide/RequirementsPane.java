@@ -1,28 +1,34 @@
 package stillturning.desktop.view.decide;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
 import javafx.beans.Observable;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.css.PseudoClass;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
+
 import org.jspecify.annotations.Nullable;
+
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
 import stillturning.model.Candidate;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** Each requirement against each candidate, and the failures that break it. */
 final class RequirementsPane extends VBox {
@@ -35,11 +41,17 @@ final class RequirementsPane extends VBox {
     private static final double MARGIN = 6;
 
     /** What a requirement says of a candidate. */
-    private record Judged(Candidate candidate, RequirementMet met) {}
+    private record Judged(Appraisal appraisal, RequirementMet met) {
+        Candidate candidate() {
+            return appraisal.candidate();
+        }
+    }
 
     private final Deciding deciding;
     private final TableView<Appraisal> table = new TableView<>();
     private final Label reason = Labels.wrapped("");
+    private final Button mend =
+            Controls.button("What would mend this?", "mend-requirement", this::mend);
     private final ListView<String> failures = new ListView<>();
     private Optional<Judged> chosen = Optional.empty();
 
@@ -61,7 +73,9 @@ final class RequirementsPane extends VBox {
         Controls.onOpen(failures, this::open);
         failures.getStyleClass().addAll("dense", "breaking-failures");
         failures.setMinHeight(Region.USE_PREF_SIZE);
-        getChildren().addAll(Layout.high(table), reason, failures);
+        HBox why = Layout.inLine(Layout.wide(reason), mend);
+        reason.setMaxWidth(Double.MAX_VALUE);
+        getChildren().addAll(Layout.high(table), why, failures);
         deciding.appraisals().addListener((value, from, to) -> refill(to));
         refill(deciding.appraisals().get());
     }
@@ -105,7 +119,7 @@ final class RequirementsPane extends VBox {
     }
 
     private static Judged judged(Appraisal appraisal, int index) {
-        return new Judged(appraisal.candidate(), appraisal.met().get(index));
+        return new Judged(appraisal, appraisal.met().get(index));
     }
 
     private void selectFirstMissed() {
@@ -131,12 +145,17 @@ final class RequirementsPane extends VBox {
 
     private void tell() {
         reason.setText(chosen.map(RequirementsPane::words).orElse("Choose a cell to read why."));
+        Showing.set(mend, chosen.filter(c -> !c.met.met()).isPresent());
         failures.getItems().setAll(chosen.map(c -> c.met.culprits()).orElse(List.of()));
+    }
+
+    private void mend() {
+        chosen.ifPresent(c -> deciding.mend(c.appraisal, c.met));
     }
 
     private static String words(Judged judged) {
         RequirementMet met = judged.met;
-        return judged.candidate.title()
+        return judged.candidate().title()
                 + " \u2013 "
                 + met.requirement()
                 + ": "
@@ -154,7 +173,7 @@ final class RequirementsPane extends VBox {
     private void open() {
         String failure = failures.getSelectionModel().getSelectedItem();
         if (failure != null) {
-            chosen.ifPresent(c -> deciding.open(new CandidateFailure(c.candidate.id(), failure)));
+            chosen.ifPresent(c -> deciding.open(new CandidateFailure(c.candidate().id(), failure)));
         }
     }
 

@@ -1,9 +1,5 @@
 package stillturning.desktop.view.draw;
 
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.List;
-import java.util.Optional;
 import javafx.beans.Observable;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -18,10 +14,12 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.Showing;
 import stillturning.desktop.view.picture.PictureView;
 import stillturning.desktop.view.picture.Printing;
 import stillturning.desktop.viewmodel.Desk;
@@ -29,18 +27,25 @@ import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.draw.Board;
 import stillturning.desktop.viewmodel.draw.BoardDrawing;
 import stillturning.desktop.viewmodel.draw.PaletteEntry;
+import stillturning.desktop.viewmodel.offer.Offers;
 import stillturning.files.finding.FileFinding;
 import stillturning.report.Cautions;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
 
 /** Where a candidate is drawn: what can be added, the diagram, values, findings, the text. */
 public final class DrawArea implements Area {
 
-    private static final double FORM_SHARE = 0.62;
+    private static final double FORM_SHARE = 0.48;
     private static final String EMPTY =
-            "Nothing is drawn yet. Add a battery and a bus from the list on the left, then drag from"
-                    + " one terminal to the other to join them.";
+            "Nothing is drawn yet. Add a battery and a bus from the list on the left, then drag"
+                + " from one terminal to the other to join them.";
 
     private final Desk desk;
+    private final Offers offers;
     private final Board board;
     private final PictureView paper = new PictureView();
     private final TextPane text;
@@ -53,8 +58,12 @@ public final class DrawArea implements Area {
     private ContextMenu menu = new ContextMenu();
     private boolean drawn;
 
-    public DrawArea(Desk desk) {
+    /**
+     * @param offers what the program offers to draw otherwise
+     */
+    public DrawArea(Desk desk, Offers offers) {
         this.desk = desk;
+        this.offers = offers;
         board = new Board(desk);
         text = new TextPane(desk, board);
         commands = new DrawCommands(board, this::showText);
@@ -152,7 +161,7 @@ public final class DrawArea implements Area {
     private Node middle() {
 
         empty.setMouseTransparent(true);
-        StackPane stack = new StackPane(paper, empty);
+        StackPane stack = new StackPane(paper, empty, new OfferSheet(offers));
         stack.getStyleClass().add("paper-frame");
         stack.setMinWidth(0);
         middle.getItems().setAll(stack);
@@ -162,11 +171,16 @@ public final class DrawArea implements Area {
     private Node right() {
         FormPane form = new FormPane(board.sheet());
         FindingsPane findings = new FindingsPane(board, this::follow);
-        SplitPane split = Layout.above(FORM_SHARE, form, findings);
+        VBox below =
+                new VBox(Layout.high(findings), Layout.high(new TroublePane(board, offers::ask)));
+        SplitPane split = Layout.above(FORM_SHARE, form, below);
         split.getStyleClass().add("draw-right");
         split.setMinWidth(Region.USE_PREF_SIZE);
         split.setMaxWidth(Region.USE_PREF_SIZE);
-        return split;
+        OfferPane offered = new OfferPane(offers);
+        Showing.whileTrue(offered, offers.open());
+        Showing.whileTrue(split, offers.open().not());
+        return new StackPane(split, offered);
     }
 
     private void follow(FileFinding finding) {

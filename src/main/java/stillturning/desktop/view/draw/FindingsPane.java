@@ -1,12 +1,11 @@
 package stillturning.desktop.view.draw;
 
-import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.beans.Observable;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.ItemCell;
 import stillturning.desktop.view.Labels;
@@ -14,6 +13,9 @@ import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.draw.Board;
 import stillturning.files.finding.FileFinding;
+
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /** What is to be said about the candidate; a click goes to the part. */
 final class FindingsPane extends VBox {
@@ -24,7 +26,7 @@ final class FindingsPane extends VBox {
         ListView<FileFinding> list = new ListView<>(board.findings());
         list.setId("findings");
         list.setAccessibleText("Findings; Enter goes to the part");
-        list.getStyleClass().add("dense");
+        list.getStyleClass().addAll("dense", "few-findings");
         list.setPlaceholder(
                 Labels.empty("Nothing to be mended. What is wrong with the drawing shows here."));
         list.setCellFactory(view -> new FindingLine(go));

@@ -1,32 +1,36 @@
 package stillturning.desktop.view.picture;
 
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.List;
-import java.util.stream.DoubleStream;
 import javafx.scene.Group;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polyline;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
+
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.layout.SymbolPosition;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.DoubleStream;
+
 /**
- * Frames around what is chosen, pointed at or focused, and what shows while something is dragged. A
- * style class tells each kind by its strokes as well as by its colour.
+ * Frames around what differs, is chosen, pointed at or focused, and what shows while something is
+ * dragged. A style class tells each kind by its strokes as well as by its colour.
  */
 final class Highlights {
     private static final double ROOM = 3;
     private static final double PORT = 4;
 
+    private final Group marked = new Group();
     private final Group chosen = new Group();
     private final Group pointed = new Group();
     private final Group focused = new Group();
     private final Group dragged = new Group();
-    private final Group root = new Group(chosen, pointed, focused, dragged);
+    private final Group root = new Group(marked, chosen, pointed, focused, dragged);
 
     Highlights() {
         root.setAutoSizeChildren(false);
@@ -35,6 +39,16 @@ final class Highlights {
 
     Group root() {
         return root;
+    }
+
+    void mark(Map<Difference, List<String>> keys, Targets targets) {
+        marked.getChildren().clear();
+        keys.forEach(
+                (difference, of) ->
+                        of.forEach(
+                                key ->
+                                        marked.getChildren()
+                                                .addAll(frame(key, targets, difference.style()))));
     }
 
     void choose(Collection<String> keys, Targets targets) {

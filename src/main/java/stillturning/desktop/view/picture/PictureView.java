@@ -2,24 +2,28 @@ package stillturning.desktop.view.picture;
 
 import static java.util.Objects.requireNonNull;
 
-import java.util.Collection;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.BiConsumer;
-import java.util.function.Consumer;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.transform.Affine;
+
 import org.jspecify.annotations.Nullable;
+
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Picture;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.layout.Sheet;
+
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 
 /**
  * A diagram to look at and to work on: moved, enlarged, pointed at by mouse and by keys. What is
@@ -110,6 +114,7 @@ public final class PictureView extends Region {
         if (other) {
             targets = Targets.of(sheet);
             minimap.show(sheet, picture.width(), picture.height());
+            highlights.mark(Map.of(), targets);
             chosen.removeIf(key -> targets.box(key).isEmpty());
             focused = focused.filter(key -> targets.box(key).isPresent());
             highlight();
@@ -153,6 +158,11 @@ public final class PictureView extends Region {
         chosen.clear();
         keys.stream().filter(key -> targets.box(key).isPresent()).forEach(chosen::add);
         highlight();
+    }
+
+    /** Marks in what a picture differs from another, until the next sheet is shown. */
+    public void mark(Map<Difference, List<String>> keys) {
+        highlights.mark(keys, targets);
     }
 
     /** Shows the whole picture, and goes on doing so when the window changes. */

@@ -1,10 +1,7 @@
 package stillturning.desktop.view.window;
 
-import java.time.ZoneId;
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.function.Consumer;
 import javafx.application.Platform;
+
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.AreaHost;
 import stillturning.desktop.view.breaking.BreakArea;
@@ -18,14 +15,21 @@ import stillturning.desktop.viewmodel.FileUpkeep;
 import stillturning.desktop.viewmodel.Notice;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.explain.Explaining;
+import stillturning.desktop.viewmodel.offer.Offers;
 import stillturning.desktop.viewmodel.size.Proposing;
 import stillturning.desktop.viewmodel.size.Sizes;
 import stillturning.dossier.NamedFailures;
+
+import java.time.ZoneId;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Consumer;
 
 /** The study that is open, and the areas that show it; an area is made when it is first shown. */
 final class OpenStudy implements AutoCloseable {
 
     private final Desk desk;
+    private final Offers offers;
     private final FileUpkeep upkeep;
     private final AreaHost host;
     private final Map<AreaName, Area> areas = new EnumMap<>(AreaName.class);
@@ -33,6 +37,7 @@ final class OpenStudy implements AutoCloseable {
 
     OpenStudy(Desk desk, Consumer<Notice> teller, ZoneId zone, AreaHost host) {
         this.desk = desk;
+        this.offers = new Offers(desk);
         this.upkeep = new FileUpkeep(desk.draft(), teller, zone);
         this.host = host;
         this.stopListening = desk.draft().listen(state -> Platform.runLater(desk::changed));
@@ -53,8 +58,8 @@ final class OpenStudy implements AutoCloseable {
 
     private Area made(AreaName name) {
         return switch (name) {
-            case DRAW -> new DrawArea(desk);
-            case DECIDE -> new DecideArea(new Deciding(desk));
+            case DRAW -> new DrawArea(desk, offers);
+            case DECIDE -> new DecideArea(new Deciding(desk, offers));
             case SIZE -> size();
             case BREAK -> new BreakArea(desk);
             case EXPLAIN -> new ExplainArea(new Explaining(desk, NamedFailures::cases), host);

@@ -1,7 +1,5 @@
 package stillturning.desktop.viewmodel.decide;
 
-import java.util.List;
-import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -10,12 +8,16 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+
 import stillturning.assess.Appraisal;
+import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.offer.Offers;
+import stillturning.desktop.viewmodel.offer.Trouble;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.report.LeaderFirmness;
@@ -23,10 +25,14 @@ import stillturning.report.RankingOrder;
 import stillturning.report.terminal.OtherFindings;
 import stillturning.yaml.YamlDocument;
 
+import java.util.List;
+import java.util.Optional;
+
 /** The choice among the candidates of the open study. To be used on the screen's thread. */
 public final class Deciding {
 
     private final Desk desk;
+    private final Offers offers;
     private final Weights weights = new Weights(this::rank);
     private final Scales scales = new Scales(this::rank);
     private final SideBySide sideBySide;
@@ -54,9 +60,14 @@ public final class Deciding {
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
 
-    /** The choice in a study. */
-    public Deciding(Desk desk) {
+    /**
+     * The choice in a study.
+     *
+     * @param offers where drawings are shown that would mend something
+     */
+    public Deciding(Desk desk, Offers offers) {
         this.desk = desk;
+        this.offers = offers;
         sideBySide = new SideBySide(desk::units);
         facing = new Facing(desk, sideBySide);
         answering = new Answering(desk);
@@ -147,6 +158,11 @@ public final class Deciding {
     /** Opens the story of a failure. */
     public void open(DifferenceRow.CandidateFailure told) {
         desk.go(Destination.of(AreaName.BREAK, told.candidate(), told.failure()));
+    }
+
+    /** Looks for what would meet a requirement that a candidate misses. */
+    public void mend(Appraisal appraisal, RequirementMet missed) {
+        offers.ask(Trouble.missed(appraisal, missed));
     }
 
     /**

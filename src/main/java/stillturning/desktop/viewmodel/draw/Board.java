@@ -1,25 +1,18 @@
 package stillturning.desktop.viewmodel.draw;
 
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Comparator;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.offer.Trouble;
 import stillturning.files.edit.CandidateEdits;
 import stillturning.files.edit.CandidateEdits.NewPart;
 import stillturning.files.edit.ChangeRefused;
@@ -31,6 +24,16 @@ import stillturning.report.oneline.DrawnCandidate;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.shape.FormField;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The open candidate on the drawing board: its diagram, what is chosen, what is to be said about
@@ -45,10 +48,13 @@ public final class Board {
     private final ReadOnlyObjectWrapper<Optional<BoardDrawing>> laid =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObservableList<FileFinding> findings = FXCollections.observableArrayList();
+    private final ObservableList<Trouble> troubles = FXCollections.observableArrayList();
     private final ObservableList<String> chosen = FXCollections.observableArrayList();
     // kept, since listeners at a view of a list are heard only as long as somebody has the view
     private final ObservableList<FileFinding> shownFindings =
             FXCollections.unmodifiableObservableList(findings);
+    private final ObservableList<Trouble> shownTroubles =
+            FXCollections.unmodifiableObservableList(troubles);
     private final ObservableList<String> shownChosen =
             FXCollections.unmodifiableObservableList(chosen);
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
@@ -58,6 +64,7 @@ public final class Board {
         this.sheet = new PropertySheet(desk, this::succeeds);
         desk.reading().addListener((of, before, now) -> takeReading());
         desk.candidate().addListener((of, before, now) -> turnTo());
+        desk.results().addListener((of, before, now) -> takeResults());
         desk.texts().addListener((of, before, now) -> showSheet());
         desk.settings().addListener((of, before, now) -> sheet.refresh());
         turnTo();
@@ -71,6 +78,11 @@ public final class Board {
     /** What is to be said about the open candidate and the study's own file, mistakes first. */
     public ObservableList<FileFinding> findings() {
         return shownFindings;
+    }
+
+    /** What the open candidate misses, and what loses its engine, as far as that is known. */
+    public ObservableList<Trouble> troubles() {
+        return shownTroubles;
     }
 
     /** Names of the parts that are chosen. */
@@ -100,7 +112,18 @@ public final class Board {
         laid.set(Optional.empty());
         said.set("");
         takeReading();
+        takeResults();
         showSheet();
+    }
+
+    private void takeResults() {
+        troubles.setAll(
+                desk.results()
+                        .get()
+                        .assessment()
+                        .flatMap(a -> a.of(desk.candidate().get()))
+                        .map(Trouble::of)
+                        .orElse(List.of()));
     }
 
     private void takeReading() {

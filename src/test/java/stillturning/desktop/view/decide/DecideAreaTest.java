@@ -4,11 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -18,10 +13,12 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TabPane;
 import javafx.scene.input.KeyCode;
+
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import stillturning.desktop.view.OnStage;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
@@ -29,24 +26,37 @@ import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.RankRow;
+import stillturning.desktop.viewmodel.offer.Offers;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 
 class DecideAreaTest {
 
     @TempDir private Path folder;
     private final List<Destination> visited = new ArrayList<>();
     private Deciding deciding;
+    private Offers offers;
     private OnStage stage;
 
     @BeforeEach
     void show() throws IOException {
         OnStage.start();
         OpenDesk.copy("first-steps", folder);
+        Path study = folder.resolve(Desk.STUDY_FILE);
+        String asked = Files.readString(study);
+        Files.writeString(study, asked.replace("charging: 30 min", "charging: 30 h"));
         deciding =
                 OnStage.on(
                         () -> {
                             Desk desk = OpenDesk.at(Platform::runLater, folder);
                             desk.guide(visited::add);
-                            return new Deciding(desk);
+                            offers = new Offers(desk);
+                            return new Deciding(desk, offers);
                         });
         stage = OnStage.show(OnStage.on(() -> new DecideArea(deciding)));
         OnStage.until(() -> !deciding.ranks().isEmpty());
@@ -135,6 +145,29 @@ class DecideAreaTest {
 
         assertEquals(1, visited.size());
         assertEquals(AreaName.BREAK, visited.get(0).area());
+    }
+
+    @Test
+    void aMissedRequirementIsAskedAboutInDraw() {
+        OnStage.on(
+                () -> {
+                    ((TabPane) find("decide-tabs")).getSelectionModel().select(1);
+                    return true;
+                });
+        OnStage.until(() -> find("mend-requirement") != null);
+        Button mend = stage.find(Button.class, "mend-requirement");
+        assertTrue(OnStage.on(mend::isVisible));
+
+        stage.press(mend, KeyCode.SPACE);
+
+        assertEquals(AreaName.DRAW, visited.get(0).area());
+        OnStage.on(
+                () -> {
+                    assertTrue(offers.working().get());
+                    offers.dismiss();
+                    assertFalse(offers.working().get());
+                    return true;
+                });
     }
 
     private Node find(String name) {

@@ -4,13 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
@@ -21,9 +18,15 @@ import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
+import stillturning.desktop.viewmodel.offer.Offers;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
 import stillturning.report.terminal.OtherFindings;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 
 class DecidingTest {
 
@@ -34,7 +37,7 @@ class DecidingTest {
     @BeforeEach
     void assess() throws IOException {
         open = OpenDesk.over("first-steps", folder);
-        deciding = new Deciding(open.desk());
+        deciding = new Deciding(open.desk(), new Offers(open.desk()));
     }
 
     private WeightSlider slider(CriterionName criterion) {
