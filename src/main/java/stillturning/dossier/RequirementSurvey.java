@@ -1,23 +1,29 @@
 package stillturning.dossier;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.requirement.Survey;
 import stillturning.model.Candidate;
 import stillturning.model.Installation;
 import stillturning.model.Requirement;
 import stillturning.model.Study;
+import stillturning.reliability.runup.Latent;
+import stillturning.reliability.runup.LatentPairs;
+import stillturning.report.joint.LatentPairWords;
 import stillturning.sizing.Sizing;
 import stillturning.sizing.SurveyDepth;
 import stillturning.sizing.result.Rule;
 import stillturning.sizing.result.SizeFinding;
 import stillturning.sizing.result.SizingReport;
 import stillturning.sizing.result.WeightSheet;
+import stillturning.sizing.result.WireSchedule;
 import stillturning.story.UntoldStory;
 
-/** Looks at sizes and arms where a study requires something of them. */
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Looks at sizes, arms and pairs of failures where a study requires something of them. */
 public final class RequirementSurvey implements Survey {
 
     /** At most so many parts are named. */
@@ -59,7 +65,26 @@ public final class RequirementSurvey implements Survey {
                 requirement.inWords(),
                 wrong.isEmpty() && untold.isEmpty(),
                 found + doubt,
-                List.of());
+                List.of(),
+                wrong.isEmpty() ? fullest(report.get()) : report.get().wrong() + " too many");
+    }
+
+    /** The circuit that drops most of what it may. */
+    private static String fullest(SizingReport report) {
+        return report.wires().circuits().stream()
+                .max(Comparator.comparingDouble(RequirementSurvey::used))
+                .map(
+                        c ->
+                                String.format(
+                                        Locale.ROOT,
+                                        "the fullest circuit, %s, drops %.0f %% of what it may",
+                                        c.name(),
+                                        100 * used(c)))
+                .orElse("");
+    }
+
+    private static double used(WireSchedule.Circuit circuit) {
+        return circuit.drop().volts() / circuit.drop().limitVolts();
     }
 
     private static String first(List<String> parts) {
@@ -103,6 +128,30 @@ public final class RequirementSurvey implements Survey {
                 requirement.inWords(), false, "its sizes cannot be computed", List.of());
     }
 
+    private RequirementMet latentPairs(Requirement.NoLatentPair requirement, Candidate candidate) {
+        try {
+            LatentPairs found = LatentPairs.of(study, candidate);
+            List<Latent> breaking =
+                    switch (requirement.unseen()) {
+                        case IN_FLIGHT -> found.latents();
+                        case IN_FLIGHT_AND_RUN_UP -> found.unchecked();
+                    };
+            LatentPairWords words = new LatentPairWords(found);
+            return new RequirementMet(
+                    requirement.inWords(),
+                    breaking.isEmpty(),
+                    words.reason(breaking),
+                    List.of(),
+                    words.margin(breaking));
+        } catch (UntoldStory e) {
+            return new RequirementMet(
+                    requirement.inWords(),
+                    false,
+                    "its pairs cannot be computed: " + e.getMessage(),
+                    List.of());
+        }
+    }
+
     private Optional<SizingReport> report(Candidate candidate, SurveyDepth depth) {
         try {
             return Optional.of(Sizing.of(study, candidate, installation, depth));
@@ -128,6 +177,11 @@ public final class RequirementSurvey implements Survey {
         @Override
         public Optional<RequirementMet> visit(Requirement.ArmBetween requirement) {
             return Optional.of(arm(requirement, candidate));
+        }
+
+        @Override
+        public Optional<RequirementMet> visit(Requirement.NoLatentPair requirement) {
+            return Optional.of(latentPairs(requirement, candidate));
         }
 
         @Override

@@ -40,6 +40,8 @@ public sealed interface Requirement {
         T visit(ArmBetween requirement);
 
         T visit(DeparturesAtMost requirement);
+
+        T visit(NoLatentPair requirement);
     }
 
     /** The answer for its kind. */
@@ -237,6 +239,32 @@ public sealed interface Requirement {
         @Override
         public String inWords() {
             return "at most " + departures + " parts are other than in the baseline";
+        }
+    }
+
+    /** No failure that stays unseen ends the engine with one more. */
+    record NoLatentPair(Unseen unseen) implements Requirement {
+
+        /** Where a failure has to stay unseen to count. */
+        public enum Unseen {
+            /** From the start of the engine to the landing, whatever a run-up shows. */
+            IN_FLIGHT,
+            /** There, and in every check of the run-up. */
+            IN_FLIGHT_AND_RUN_UP
+        }
+
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
+        public String inWords() {
+            return switch (unseen) {
+                case IN_FLIGHT -> "no failure unseen in flight ends the engine with one more";
+                case IN_FLIGHT_AND_RUN_UP ->
+                        "no failure unseen in flight and run-up ends the engine with one more";
+            };
         }
     }
 }

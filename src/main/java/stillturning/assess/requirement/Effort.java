@@ -82,6 +82,11 @@ public enum Effort {
         }
 
         @Override
+        public Effort visit(Requirement.NoLatentPair requirement) {
+            return SURVEY;
+        }
+
+        @Override
         public Effort visit(Requirement.DeparturesAtMost requirement) {
             return COUNTING;
         }

@@ -1,8 +1,9 @@
 package stillturning.assess.requirement;
 
+import stillturning.quantity.Formats;
+
 import java.util.List;
 import java.util.Locale;
-import stillturning.quantity.Formats;
 
 /** How far from a limit, in words; to be read after what is found. */
 final class Margins {
@@ -37,6 +38,11 @@ final class Margins {
         return milliseconds > 0
                 ? String.format(Locale.ROOT, "%.0f ms to spare", milliseconds)
                 : String.format(Locale.ROOT, "%.0f ms too long", -milliseconds);
+    }
+
+    /** Of something of which there may be none. */
+    static String none(int found) {
+        return found == 0 ? "" : found + " too many";
     }
 
     /** Of something that must not be more than it may. */

@@ -1,10 +1,5 @@
 package stillturning.assess.requirement;
 
-import java.util.Comparator;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.function.Predicate;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.PilotBurden;
 import stillturning.assess.verdict.Outcome;
@@ -15,6 +10,13 @@ import stillturning.model.Study;
 import stillturning.quantity.Formats;
 import stillturning.story.StartAttempt;
 import stillturning.story.StoryEvent;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Holds a candidate's verdicts against the hard requirements. */
 public final class Requirements implements Requirement.Visitor<RequirementMet> {
@@ -45,14 +47,14 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
     @Override
     public RequirementMet visit(Requirement.NoSingleFailureStopsEngine requirement) {
         double shortest = singles().stream().mapToDouble(this::lasts).min().orElse(0);
-        return noneOf(requirement, v -> v.outcome() == Outcome.ENGINE_LOST, "do")
+        return noneOf(requirement, singles(), v -> v.outcome() == Outcome.ENGINE_LOST, "do")
                 .within(shortestRun(shortest));
     }
 
     private String shortestRun(double seconds) {
         String margin = Margins.time(seconds, goals.enoughSeconds());
-        return margin.isEmpty() || seconds <= 0
-                ? ""
+        return Double.isInfinite(seconds)
+                ? "after each it runs " + inWords(seconds)
                 : "the shortest run after one is " + Formats.lasting(seconds) + ", " + margin;
     }
 
@@ -71,7 +73,8 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
     @Override
     public RequirementMet visit(Requirement.InterruptionBelow requirement) {
         double seconds = requirement.seconds();
-        RequirementMet found = noneOf(requirement, v -> interrupts(v, seconds), "do, or stop it");
+        RequirementMet found =
+                noneOf(requirement, singles(), v -> interrupts(v, seconds), "do, or stop it");
         double longest =
                 singles().stream()
                         .mapToDouble(v -> v.planned().engine().longestInterruptionSeconds())
@@ -93,17 +96,32 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
                 names.isEmpty()
                         ? "it can after each of " + singles().size()
                         : "it cannot after " + names.size() + " of " + singles().size();
-        return new RequirementMet(requirement.inWords(), names.isEmpty(), reason, names);
+        return new RequirementMet(requirement.inWords(), names.isEmpty(), reason, names)
+                .within(Margins.none(names.size()));
     }
 
     @Override
     public RequirementMet visit(Requirement.StartsCold requirement) {
         Optional<StartAttempt> cold = evidence.coldStart();
         return met(
-                requirement,
-                cold.filter(StartAttempt::runs).isPresent(),
-                cold.map(start -> start.conditions() + ": " + started(start))
-                        .orElse("the study has no starter"));
+                        requirement,
+                        cold.filter(StartAttempt::runs).isPresent(),
+                        cold.map(start -> start.conditions() + ": " + started(start))
+                                .orElse("the study has no starter"))
+                .within(cold.flatMap(Requirements::weakest).orElse(""));
+    }
+
+    /** Where the voltage falls most while the starter turns. */
+    private static Optional<String> weakest(StartAttempt start) {
+        return start.lowestVolts().entrySet().stream()
+                .min(Map.Entry.comparingByValue())
+                .map(
+                        e ->
+                                "down to "
+                                        + Formats.fixed(e.getValue(), 1)
+                                        + " V at "
+                                        + e.getKey()
+                                        + " on the way");
     }
 
     private static String started(StartAttempt start) {
@@ -177,14 +195,7 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
                                         v.failure().hits().stream()
                                                 .noneMatch(h -> h.part().equals(load)))
                         .toList();
-        List<String> names =
-                others.stream().filter(v -> darkens(v, load)).map(v -> v.failure().name()).toList();
-        String reason =
-                (names.isEmpty() ? "none" : String.valueOf(names.size()))
-                        + " of "
-                        + others.size()
-                        + (names.size() > 1 ? " do" : " does");
-        return new RequirementMet(requirement.inWords(), names.isEmpty(), reason, names);
+        return noneOf(requirement, others, v -> darkens(v, load), "do");
     }
 
     /** What cannot be told to its end counts as dark. */
@@ -201,6 +212,11 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
 
     @Override
     public RequirementMet visit(Requirement.ArmBetween requirement) {
+        return surveyed(requirement);
+    }
+
+    @Override
+    public RequirementMet visit(Requirement.NoLatentPair requirement) {
         return surveyed(requirement);
     }
 
@@ -222,23 +238,28 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
                         runs,
                         runs
                                 ? "it runs on for " + inWords(lasts(drill))
-                                : untold(drill).orElse("the drill stops it"))
-                .within(runs ? Margins.time(lasts(drill), goals.enoughSeconds()) : "");
+                                : untold(drill).orElseGet(() -> stopped(drill)))
+                .within(Margins.time(lasts(drill), goals.enoughSeconds()));
+    }
+
+    private String stopped(Verdict drill) {
+        return "the drill \"" + drill.failure().name() + "\" stops it";
     }
 
     private double lasts(Verdict verdict) {
         return verdict.planned().engine().lastsFrom(goals.countsFrom());
     }
 
-    private RequirementMet noneOf(Requirement requirement, Predicate<Verdict> bad, String words) {
+    private RequirementMet noneOf(
+            Requirement requirement, List<Verdict> of, Predicate<Verdict> bad, String words) {
         List<String> names =
-                singles().stream()
+                of.stream()
                         .filter(bad)
                         .sorted(Comparator.comparingDouble(Requirements::minutesLeft))
                         .map(v -> v.failure().name())
                         .toList();
         List<String> doubtful =
-                singles().stream()
+                of.stream()
                         .filter(bad.negate())
                         .filter(v -> v.inBand().map(ToleranceOutcome::then).filter(bad).isPresent())
                         .map(v -> v.failure().name())
@@ -246,14 +267,16 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
         String may = " may by the tolerance of protectors";
         if (names.isEmpty()) {
             String doubt = doubtful.isEmpty() ? "" : "; " + doubtful.size() + may;
-            String reason = "none of " + singles().size() + " does" + doubt;
-            return new RequirementMet(requirement.inWords(), true, reason, doubtful);
+            String reason = "none of " + of.size() + " does" + doubt;
+            return new RequirementMet(requirement.inWords(), true, reason, doubtful)
+                    .within(doubtful.isEmpty() ? "nor may any by the tolerance of protectors" : "");
         }
         String doubt = doubtful.isEmpty() ? "" : ", and " + doubtful.size() + " more" + may;
-        long untold = singles().stream().filter(bad).filter(v -> v.untold().isPresent()).count();
+        long untold = of.stream().filter(bad).filter(v -> v.untold().isPresent()).count();
         String so = untold == 0 ? "" : ", " + untold + " of them because it cannot be computed";
-        String reason = names.size() + " of " + singles().size() + " " + words + so + doubt;
-        return new RequirementMet(requirement.inWords(), false, reason, names);
+        String reason = names.size() + " of " + of.size() + " " + words + so + doubt;
+        return new RequirementMet(requirement.inWords(), false, reason, names)
+                .within(Margins.none(names.size()));
     }
 
     /** Whole minutes from the failure until the engine stops for good. */

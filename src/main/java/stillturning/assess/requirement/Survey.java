@@ -1,13 +1,14 @@
 package stillturning.assess.requirement;
 
-import java.util.Optional;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.model.Candidate;
 import stillturning.model.Requirement;
 
+import java.util.Optional;
+
 /**
- * Looks at what this room does not know: sizes, arms. Asked only for requirements that a study has,
- * from any thread.
+ * Looks at what this room does not know: sizes, arms, pairs of failures. Asked only for
+ * requirements that a study has, from any thread.
  */
 @FunctionalInterface
 public interface Survey {

@@ -1,13 +1,9 @@
 package stillturning.files.entry;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 import stillturning.model.CountsFrom;
 import stillturning.model.CriterionName;
 import stillturning.model.Reach;
+import stillturning.model.Requirement;
 import stillturning.model.Zone;
 import stillturning.model.goal.ComplexityCount;
 import stillturning.quantity.Dimension;
@@ -19,6 +15,12 @@ import stillturning.quantity.field.Fields;
 import stillturning.quantity.field.MeasuredBy;
 import stillturning.quantity.field.OfDimension;
 import stillturning.yaml.notation.Given;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 
 /** A study's file as written: what all candidates share. */
 @Describes("One aircraft: its loads, engine logic, flight phases, zones and requirements.")
@@ -39,7 +41,8 @@ public record StudyEntry(
         @Describes("How wires are laid, where nothing else is said of one.") @Default("{}")
                 WiringEntry wiring,
         @Describes(
-                        "Class of the parts of a kind that name none, by kind: {breaker: fast}; the kind's first if not written.")
+                        "Class of the parts of a kind that name none, by kind: {breaker: fast}; the"
+                                + " kind's first if not written.")
                 @Default("{}")
                 Map<String, String> classes,
         @Describes("Everything that needs electricity.") Map<String, LoadEntry> loads,
@@ -47,7 +50,8 @@ public record StudyEntry(
         @Describes("The flight, in order.") List<PhaseEntry> phases,
         @Describes("The phase in which failures happen.") String failuresIn,
         @Describes(
-                        "The phase on the ground in which checks are made; the first without the starter if not written.")
+                        "The phase on the ground in which checks are made; the first without the"
+                                + " starter if not written.")
                 Optional<String> runUpIn,
         @Describes("How long the engine must run on for a failure not to count as ending it.")
                 @OfDimension(value = Dimension.TIME, above = "0 s")
@@ -58,25 +62,31 @@ public record StudyEntry(
                 @MeasuredBy("sit in the seat and time your hand")
                 Given aMoveTakes,
         @Describes(
-                        "From when that time and the requirements count: from the first sign that the pilot can have, or from the failure.")
+                        "From when that time and the requirements count: from the first sign that"
+                                + " the pilot can have, or from the failure.")
                 @Default("first-sign")
                 CountsFrom timeCountsFrom,
         @Describes("Hard requirements.") @Default("{}") RequirementsEntry requirements,
         @Describes(
-                        "How much each criterion counts, against the others: the worth of going from what is acceptable to what is enough. Give 100 to the way that you would go first, and the others their share of that.")
+                        "How much each criterion counts, against the others: the worth of going"
+                            + " from what is acceptable to what is enough. Give 100 to the way that"
+                            + " you would go first, and the others their share of that.")
                 @Default("{}")
                 @Bounds(least = 0, most = 1000)
                 Map<String, Double> weights,
         @Describes(
-                        "From where to where the values of each criterion run, whatever the candidates; usual ones where not written.")
+                        "From where to where the values of each criterion run, whatever the"
+                                + " candidates; usual ones where not written.")
                 @Default("{}")
                 CriteriaEntry criteria,
         @Describes(
-                        "What is known for certain of the order of the weights: \"weight over cost\". Without weights the mean of all that agree is taken.")
+                        "What is known for certain of the order of the weights: \"weight over"
+                                + " cost\". Without weights the mean of all that agree is taken.")
                 @Default("[]")
                 List<String> importance,
         @Describes(
-                        "What one of each count adds to complexity: {wire-ends: 0.5}; usual weights where not written.")
+                        "What one of each count adds to complexity: {wire-ends: 0.5}; usual weights"
+                                + " where not written.")
                 @Default("{}")
                 @Bounds(least = 0, most = 100)
                 Map<String, Double> complexity,
@@ -111,7 +121,8 @@ public record StudyEntry(
                     @MeasuredBy("a tape from the datum")
                     Optional<Given> arm,
             @Describes(
-                            "From where the pilot can move what sits there: seat (strapped in, in flight), ground (before the flight only), none.")
+                            "From where the pilot can move what sits there: seat (strapped in, in"
+                                    + " flight), ground (before the flight only), none.")
                     Optional<Reach> reach) {}
 
     /** How wires are laid. */
@@ -164,7 +175,8 @@ public record StudyEntry(
     @Describes("What the engine needs, and what becomes of it without.")
     public record EngineEntry(
             @Describes(
-                            "Loads that it needs: \"(computer-a or computer-b) and pump and 2 of (x, y, z)\".")
+                            "Loads that it needs: \"(computer-a or computer-b) and pump and 2 of"
+                                    + " (x, y, z)\".")
                     NeedsText needs,
             @Describes("How long it runs on with its needs unmet.")
                     @OfDimension(value = Dimension.TIME, least = "0 s")
@@ -182,10 +194,12 @@ public record StudyEntry(
                     @MeasuredBy("the engine maker's figure for a stopped engine in the glide")
                     Given windmilling,
             @Describes(
-                            "The load that cranks it; it runs in the phase in which the engine is started.")
+                            "The load that cranks it; it runs in the phase in which the engine is"
+                                    + " started.")
                     Optional<String> starter,
             @Describes(
-                            "Time after which the pilot presses the starter by habit once the engine has stopped in flight; never if not written.")
+                            "Time after which the pilot presses the starter by habit once the"
+                                    + " engine has stopped in flight; never if not written.")
                     @OfDimension(value = Dimension.TIME, least = "0 s")
                     @MeasuredBy("practise it on the ground and time it")
                     Optional<Given> pressesStarterAfter,
@@ -214,7 +228,8 @@ public record StudyEntry(
                     @OfDimension(value = Dimension.TIME, above = "0 s")
                     Optional<Quantity> interruptionBelow,
             @Describes(
-                            "A stopped engine can be started again in flight after any single failure, the batteries at their stated charge and cold.")
+                            "A stopped engine can be started again in flight after any single"
+                                    + " failure, the batteries at their stated charge and cold.")
                     @Default("no")
                     boolean restartsInFlight,
             @Describes("The engine starts in the cold with tired batteries.") @Default("no")
@@ -235,11 +250,17 @@ public record StudyEntry(
                     @Bounds(least = 0, most = 10_000)
                     Optional<Integer> departuresAtMost,
             @Describes(
-                            "Every wire, protector, contact and source is within the limits of its size.")
+                            "Every wire, protector, contact and source is within the limits of its"
+                                    + " size.")
                     @Default("no")
                     boolean noSizeLimitBroken,
             @Describes("Where the centre of gravity of the electrical parts may lie.")
-                    Optional<ArmEntry> arm) {}
+                    Optional<ArmEntry> arm,
+            @Describes(
+                            "No failure that stays unseen ends the engine with one more: unseen"
+                                + " in-flight, whatever a run-up shows, or in-flight-and-run-up."
+                                + " Takes a minute or more for each candidate.")
+                    Optional<Requirement.NoLatentPair.Unseen> noLatentPair) {}
 
     /** A range of arms. */
     @Describes("A range of distances behind the datum.")

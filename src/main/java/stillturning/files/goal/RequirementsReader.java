@@ -1,8 +1,5 @@
 package stillturning.files.goal;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import stillturning.files.entry.LoadEntry;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.StudyEntry.ArmEntry;
@@ -11,6 +8,10 @@ import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Requirement;
 import stillturning.yaml.DocumentPlaces;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /** Reads what a study requires. */
 public final class RequirementsReader {
@@ -61,6 +62,7 @@ public final class RequirementsReader {
             requirements.add(new Requirement.NoSizeLimitBroken());
         }
         arm().ifPresent(requirements::add);
+        written.noLatentPair().map(Requirement.NoLatentPair::new).ifPresent(requirements::add);
         if (requirements.isEmpty()) {
             report.remark(
                     Spot.atKey("requirements"),

@@ -1,11 +1,5 @@
 package stillturning.reliability.combined;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import stillturning.model.Candidate;
 import stillturning.model.LoadNeed;
 import stillturning.model.Procedure;
@@ -16,12 +10,21 @@ import stillturning.model.failure.FailureCatalogue;
 import stillturning.model.failure.FailureCatalogue.Misplaced;
 import stillturning.reliability.combined.Conditions.Flight;
 import stillturning.reliability.combined.SetTrial.Timelines;
+import stillturning.reliability.cutset.Answer;
 import stillturning.reliability.cutset.CutSearch;
 import stillturning.reliability.cutset.CutSets;
 import stillturning.reliability.cutset.Watch;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.SteadyStates;
 import stillturning.story.timeline.Timeline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Finds what events do together in one candidate. */
 public final class CombinedFailures {
@@ -92,10 +95,30 @@ public final class CombinedFailures {
             throws UntoldStory {
         SetTrial trial = trial(study, candidate, events);
         CutSets sets = CutSearch.of(events.size(), order, trial, watch);
-        List<String> untold =
-                sets.untold().stream()
-                        .map(set -> trial.why(set.stream().mapToInt(Integer::intValue).toArray()))
-                        .toList();
+        List<String> untold = sets.untold().stream().map(trial::why).toList();
+        return new CombinedResult(candidate, events, sets, untold, trial.stories());
+    }
+
+    /**
+     * The same for pairs alone of which one is among some events, and what ends the engine alone.
+     *
+     * @param some numbers of those of which one is in every pair that is asked about
+     * @throws UntoldStory if the candidate has no steady state with nothing wrong
+     */
+    public static CombinedResult withOneOf(
+            Study study, Candidate candidate, List<Event> events, Set<Integer> some)
+            throws UntoldStory {
+        SetTrial trial = trial(study, candidate, events);
+        CutSets sets =
+                CutSearch.of(
+                        events.size(),
+                        2,
+                        set ->
+                                set.length == 1 || IntStream.of(set).anyMatch(some::contains)
+                                        ? trial.of(set)
+                                        : Answer.IMPOSSIBLE,
+                        Watch.NOBODY);
+        List<String> untold = sets.untold().stream().map(trial::why).toList();
         return new CombinedResult(candidate, events, sets, untold, trial.stories());
     }
 

@@ -1,17 +1,9 @@
 package stillturning.reliability.combined;
 
-import static java.util.stream.Collectors.toSet;
 import static stillturning.story.timeline.Timeline.HORIZON_SECONDS;
 
-import java.nio.IntBuffer;
-import java.util.Arrays;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.IntStream;
+import static java.util.stream.Collectors.toSet;
+
 import stillturning.model.Candidate;
 import stillturning.model.CountsFrom;
 import stillturning.model.Landing;
@@ -27,6 +19,16 @@ import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
+
+import java.nio.IntBuffer;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 
 /**
  * Tells what sets of events lead to, each set of changes once.
@@ -69,8 +71,9 @@ final class SetTrial implements Trial {
     }
 
     /** Why nobody can say what these events come to. */
-    String why(int[] events) {
-        return conditions.of(events).map(all -> told(all).why()).orElse("");
+    String why(List<Integer> events) {
+        int[] numbers = events.stream().mapToInt(Integer::intValue).toArray();
+        return conditions.of(numbers).map(all -> told(all).why()).orElse("");
     }
 
     /** How many stories it took. */

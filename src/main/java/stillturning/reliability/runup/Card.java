@@ -1,7 +1,10 @@
 package stillturning.reliability.runup;
 
-import java.util.List;
 import stillturning.story.Rehearsal.Pace;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What to check before take-off, and what it leaves hidden.
@@ -56,6 +59,20 @@ public record Card(
         latents = List.copyOf(latents);
         off = List.copyOf(off);
         checks = List.copyOf(checks);
+    }
+
+    /**
+     * The first check that reveals a failure, counted from 1; empty where none does in the whole
+     * card gone through in order.
+     */
+    public Optional<Integer> check(int event) {
+        if (missing.unconfirmed.contains(event)) {
+            return Optional.empty();
+        }
+        return IntStream.range(0, checks.size())
+                .filter(i -> checks.get(i).reveals().stream().anyMatch(r -> r.event() == event))
+                .mapToObj(i -> i + 1)
+                .findFirst();
     }
 
     /** Numbers of latent failures that matter and that no check reveals. */

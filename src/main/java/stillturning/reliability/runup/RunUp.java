@@ -1,13 +1,5 @@
 package stillturning.reliability.runup;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.reliability.combined.CombinedResult;
@@ -16,6 +8,15 @@ import stillturning.reliability.cover.Cover;
 import stillturning.reliability.cover.CoverChoice;
 import stillturning.reliability.cover.Offer;
 import stillturning.story.UntoldStory;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Finds what nobody sees in flight, and the fewest checks on the ground that show it. */
 public final class RunUp {
@@ -55,11 +56,19 @@ public final class RunUp {
      * @throws UntoldStory if the candidate has no steady state with nothing wrong
      */
     public static Card of(Study study, CombinedResult joint) throws UntoldStory {
+        return of(
+                study,
+                joint,
+                new LatentFailureSearch(study, joint.candidate()).among(joint.events()));
+    }
+
+    /**
+     * @param unseen numbers of the latent failures
+     */
+    static Card of(Study study, CombinedResult joint, List<Integer> unseen) throws UntoldStory {
         Candidate candidate = joint.candidate();
         RunUp runUp = new RunUp(joint, new GroundTrials(study, candidate), SpareLoads.of(study));
-        List<Latent> latents =
-                new LatentFailureSearch(study, candidate)
-                        .among(joint.events()).stream().map(runUp::latent).toList();
+        List<Latent> latents = unseen.stream().map(runUp::latent).toList();
         return runUp.card(latents, study.goals().runUp().name());
     }
 

@@ -23,6 +23,9 @@
  *       that the pilot may shed and does not watch are off meanwhile, or a slow alternator does not
  *       fill the battery again. Turned down: all levers of a check in one stroke, in the order of
  *       their names, which no hand can do. Held by {@code MoveTrialsTest}.
+ *   <li><b>Where only pairs with a latent failure are asked for, no other pair is told</b> ({@code
+ *       LatentPairs}): a requirement can then be held against a candidate in a part of the time
+ *       that all pairs take. Held by {@code LatentPairsTest}, against all pairs.
  * </ul>
  */
 @NullMarked

@@ -1,5 +1,10 @@
 package stillturning.report.joint;
 
+import stillturning.parts.FailureMode;
+import stillturning.parts.Part;
+import stillturning.reliability.likelihood.Inspection;
+import stillturning.reliability.runup.Latent;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -7,12 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import stillturning.parts.FailureMode;
-import stillturning.parts.Part;
-import stillturning.reliability.likelihood.Inspection;
-import stillturning.reliability.runup.Card;
-import stillturning.reliability.runup.Check;
-import stillturning.reliability.runup.Latent;
 
 /** What reveals each latent failure of a candidate. */
 public final class LatentRemedies {
@@ -33,20 +32,7 @@ public final class LatentRemedies {
 
     /** Number of the first check of the card that reveals it, counted from 1. */
     public Optional<Integer> check(int event) {
-        Card card = found.card();
-        if (card.unconfirmed().contains(event)) {
-            return Optional.empty();
-        }
-        for (int i = 0; i < card.checks().size(); i++) {
-            if (reveals(card.checks().get(i), event)) {
-                return Optional.of(i + 1);
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static boolean reveals(Check check, int event) {
-        return check.reveals().stream().anyMatch(revealed -> revealed.event() == event);
+        return found.card().check(event);
     }
 
     /** How to look for it otherwise. */
