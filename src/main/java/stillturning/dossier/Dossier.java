@@ -1,9 +1,5 @@
 package stillturning.dossier;
 
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
@@ -13,21 +9,16 @@ import stillturning.files.value.Assumption;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
-import stillturning.reliability.groundtest.GroundTests;
 import stillturning.report.RankingOrder;
 import stillturning.report.answer.FirstAnswer;
 import stillturning.report.answer.FirstQuestion;
 import stillturning.report.explorer.Explorer;
-import stillturning.report.groundtest.GroundTestSheet;
-import stillturning.report.groundtest.PlannedTest;
 import stillturning.report.html.HtmlPage;
 import stillturning.report.html.PageContents;
 import stillturning.report.html.Sources;
 import stillturning.report.html.Sources.SourceNote;
 import stillturning.report.joint.JointChapters;
 import stillturning.report.joint.SharedFindings;
-import stillturning.report.page.Block;
-import stillturning.report.page.Block.Words;
 import stillturning.report.page.Document;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.page.JointSection;
@@ -36,7 +27,11 @@ import stillturning.report.paper.CounsellorPaper;
 import stillturning.report.paper.PaperContents;
 import stillturning.report.paper.PaperContents.Edition;
 import stillturning.sizing.result.SizingReport;
-import stillturning.story.UntoldStory;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The page of one assessment, from what was asked beside it.
@@ -58,13 +53,15 @@ public record Dossier(
      * @param together what failures do together, if that was asked
      * @param equal what equal batteries change, if there is more than one candidate
      * @param pair two candidates held against each other, if there are two
+     * @param groundTest the plan of a test on the ground of the first candidate, if that was asked
      */
     public record Asked(
             Optional<Guesses> guesses,
             List<SizingReport> sizes,
             Optional<Jointness> together,
             Optional<EqualBatteries> equal,
-            Optional<PairQuestion> pair) {
+            Optional<PairQuestion> pair,
+            Optional<Chapter> groundTest) {
         public Asked {
             sizes = List.copyOf(sizes);
         }
@@ -106,39 +103,14 @@ public record Dossier(
                         asked.together.map(this::section),
                         CounsellorPaper.front(assessment, contents),
                         CounsellorPaper.decision(assessment, contents),
-                        Optional.of(Explorer.of(assessment))));
+                        Optional.of(Explorer.of(assessment)),
+                        asked.groundTest));
     }
 
     /** The same for paper; the same in, the same document out. */
     public Document paper(Asked asked, Edition edition) {
-        return CounsellorPaper.of(assessment, contents(asked, edition));
-    }
-
-    /** A document with the plan of a test on the ground of the chosen candidate. */
-    public Document withGroundTest(Document document) {
-        return groundTest().map(plan -> document.with(plan, "sizes")).orElse(document);
-    }
-
-    private Optional<Chapter> groundTest() {
-        Study study = assessment.study();
-        List<String> engineLoads = study.aircraft().engine().logic().loads();
-        return ranked().candidates().stream()
-                .findFirst()
-                .map(
-                        chosen ->
-                                new Chapter(
-                                        "ground-test",
-                                        "Ground test plan",
-                                        groundTest(study, chosen, engineLoads)));
-    }
-
-    private static List<Block> groundTest(Study study, Candidate chosen, List<String> engineLoads) {
-        try {
-            return GroundTestSheet.of(
-                    new PlannedTest(chosen, engineLoads, GroundTests.of(study, chosen)));
-        } catch (UntoldStory e) {
-            return List.of(new Words("It cannot be planned: " + e.getMessage() + "."));
-        }
+        Document document = CounsellorPaper.of(assessment, contents(asked, edition));
+        return asked.groundTest.map(plan -> document.with(plan, "sizes")).orElse(document);
     }
 
     private PaperContents contents(Asked asked, Edition edition) {

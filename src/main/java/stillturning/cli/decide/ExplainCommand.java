@@ -1,15 +1,9 @@
 package stillturning.cli.decide;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+
 import stillturning.cli.joint.ResumedSearch;
 import stillturning.cli.size.StudySizes;
 import stillturning.cli.study.FoundStudy;
@@ -17,26 +11,37 @@ import stillturning.cli.study.StudyArgument;
 import stillturning.cli.study.StudyAssessment;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Output;
+import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.Dossier;
 import stillturning.dossier.Dossier.Asked;
 import stillturning.dossier.Dossier.Jointness;
+import stillturning.dossier.GroundTestWork;
 import stillturning.dossier.JointSearch;
 import stillturning.dossier.NamedFailures;
 import stillturning.dossier.PageFile;
 import stillturning.dossier.PairWork;
+import stillturning.report.page.Document.Chapter;
 import stillturning.report.paper.PaperContents.Edition;
 import stillturning.report.pdf.PaperSize;
 import stillturning.report.pdf.PdfSetter;
 import stillturning.sizing.result.SizingReport;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+
 /** Writes down the comparison with everything behind it. */
 @Command(
         name = "explain",
         description =
-                "Write the whole comparison into one HTML file, or a document for paper, for the talk"
-                        + " with a counsellor: drawings, requirements, every failure, stories,"
-                        + " assumptions.",
+                "Write the whole comparison into one HTML file, or a document for paper, for the"
+                    + " talk with a counsellor: drawings, requirements, every failure, stories,"
+                    + " assumptions.",
         footer = {
             "  stillturning explain sandpiper",
             "  stillturning explain sandpiper --guesses",
@@ -77,8 +82,8 @@ public final class ExplainCommand implements Callable<Integer> {
             arity = "2",
             paramLabel = "CANDIDATE",
             description =
-                    "Hold these two against each other; the first in the ranking and the next if not"
-                            + " given.")
+                    "Hold these two against each other; the first in the ranking and the next if"
+                        + " not given.")
     private List<String> between = List.of();
 
     @Option(
@@ -88,6 +93,13 @@ public final class ExplainCommand implements Callable<Integer> {
                     "Also tell what changed since an earlier state of the study, and which outcomes"
                             + " changed with it: its folder as it was, or a copy of one file.")
     private Optional<String> since = Optional.empty();
+
+    @Option(
+            names = "--ground-test",
+            description =
+                    "Also write the plan of a test on the ground of the first candidate; see"
+                        + " command ground-test. Takes a while.")
+    private boolean groundTest;
 
     @Option(
             names = "--force",
@@ -120,8 +132,7 @@ public final class ExplainCommand implements Callable<Integer> {
         Asked beside = beside(found, dossier, comparison);
         page.ifPresent(
                 file -> file.write(dossier.page(beside, edition).getBytes(StandardCharsets.UTF_8)));
-        onPaper.ifPresent(
-                file -> file.write(PdfSetter.pdf(paper.document(dossier, beside, edition), size)));
+        onPaper.ifPresent(file -> file.write(PdfSetter.pdf(dossier.paper(beside, edition), size)));
         Output out = new Output(context);
         if (asked.json()) {
             out.raw(comparison.json());
@@ -183,7 +194,19 @@ public final class ExplainCommand implements Callable<Integer> {
                 sizes,
                 together(ranked),
                 StudyAssessment.withEqualBatteries(comparison.assessment(), context),
-                pair.map(work -> Between.of(work, context)));
+                pair.map(work -> Between.of(work, context)),
+                groundTest ? groundTest(dossier) : Optional.empty());
+    }
+
+    private Optional<Chapter> groundTest(Dossier dossier) {
+        return GroundTestWork.ofFirst(dossier)
+                .map(
+                        work -> {
+                            try (Progress progress =
+                                    Progress.over(work.steps(), "failures tried", context)) {
+                                return work.done(progress);
+                            }
+                        });
     }
 
     private Optional<Jointness> together(FoundStudy ranked) {

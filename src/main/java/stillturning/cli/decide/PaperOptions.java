@@ -1,16 +1,15 @@
 package stillturning.cli.decide;
 
+import picocli.CommandLine.Option;
+
+import stillturning.cli.terminal.Refusal;
+import stillturning.dossier.ProgramVersion;
+import stillturning.report.paper.PaperContents.Edition;
+import stillturning.report.pdf.PaperSize;
+
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
-import picocli.CommandLine.Option;
-import stillturning.cli.terminal.Refusal;
-import stillturning.dossier.Dossier;
-import stillturning.dossier.Dossier.Asked;
-import stillturning.dossier.ProgramVersion;
-import stillturning.report.page.Document;
-import stillturning.report.paper.PaperContents.Edition;
-import stillturning.report.pdf.PaperSize;
 
 /** What is asked of the document on paper. */
 final class PaperOptions {
@@ -43,25 +42,12 @@ final class PaperOptions {
                             + " (${DEFAULT-VALUE}).")
     private int stories = Edition.READ;
 
-    @Option(
-            names = "--ground-test",
-            description =
-                    "Also write the plan of a test on the ground of the first candidate into the"
-                            + " document; see command ground-test.")
-    private boolean groundTest;
-
     /** The file to write, if one was asked for. */
     Optional<String> file() {
-        if (pdf.isEmpty() && (paper.isPresent() || stories != Edition.READ || groundTest)) {
-            throw new Refusal("--paper, --stories and --ground-test need --pdf");
+        if (pdf.isEmpty() && (paper.isPresent() || stories != Edition.READ)) {
+            throw new Refusal("--paper and --stories need --pdf");
         }
         return pdf;
-    }
-
-    /** The document of a dossier. */
-    Document document(Dossier dossier, Asked beside, Edition edition) {
-        Document document = dossier.paper(beside, edition);
-        return groundTest ? dossier.withGroundTest(document) : document;
     }
 
     PaperSize size() {
@@ -73,8 +59,8 @@ final class PaperOptions {
                                                         new Refusal(
                                                                 "--paper "
                                                                         + words
-                                                                        + " is no paper that is known:"
-                                                                        + " a4 or letter")))
+                                                                        + " is no paper that is"
+                                                                        + " known: a4 or letter")))
                 .orElse(PaperSize.A4);
     }
 

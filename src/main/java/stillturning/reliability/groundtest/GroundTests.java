@@ -1,13 +1,5 @@
 package stillturning.reliability.groundtest;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.Optional;
-import java.util.Set;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.Zone;
@@ -18,6 +10,16 @@ import stillturning.reliability.groundtest.Trials.Found;
 import stillturning.story.Spell;
 import stillturning.story.UntoldStory;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+
 /** Finds what can be shown of a candidate on the ground, and puts it in an order. */
 public final class GroundTests {
 
@@ -26,17 +28,19 @@ public final class GroundTests {
     private final Likeness likeness;
     private final List<Hand> hands;
     private final List<Failure> singles;
+    private final Consumer<String> progress;
     private final Map<String, Found> missing = new LinkedHashMap<>();
 
     /** What shows some failures in a configuration. */
     record Showing(Hand hand, Optional<String> on) {}
 
-    private GroundTests(Study study, Candidate candidate) {
+    private GroundTests(Study study, Candidate candidate, Consumer<String> progress) {
         this.study = study;
         this.candidate = candidate;
         this.likeness = new Likeness(candidate);
         this.hands = Hands.of(candidate);
         this.singles = FailureCatalogue.singlesOf(candidate);
+        this.progress = progress;
     }
 
     /**
@@ -46,7 +50,27 @@ public final class GroundTests {
      *     cannot be played to its end
      */
     public static GroundTest of(Study study, Candidate candidate) throws UntoldStory {
-        return new GroundTests(study, candidate).plan();
+        return of(study, candidate, failure -> {});
+    }
+
+    /**
+     * The same, for somebody who waits.
+     *
+     * @param progress told of each failure that was tried in a configuration, from any thread; what
+     *     it throws ends the work
+     */
+    public static GroundTest of(Study study, Candidate candidate, Consumer<String> progress)
+            throws UntoldStory {
+        return new GroundTests(study, candidate, progress).plan();
+    }
+
+    /** How many failures are tried in all configurations. */
+    public static int tries(Candidate candidate) {
+        long openable =
+                FailureCatalogue.singlesOf(candidate).stream()
+                        .filter(f -> !opened(f).isEmpty())
+                        .count();
+        return Math.toIntExact(openable) * Configuration.values().length;
     }
 
     private GroundTest plan() throws UntoldStory {
@@ -126,7 +150,7 @@ public final class GroundTests {
         List<Map.Entry<Failure, Found>> all =
                 failures.parallelStream()
                         .filter(f -> !opened(f).isEmpty())
-                        .map(f -> Map.entry(f, trials.of(f.hits().get(0), opened(f))))
+                        .map(f -> Map.entry(f, tried(trials, f, on.isEmpty())))
                         .toList();
         for (Map.Entry<Failure, Found> one : all) {
             String name = one.getKey().name();
@@ -143,6 +167,15 @@ public final class GroundTests {
                 missing.put(name, found);
             }
         }
+    }
+
+    /** Failures that are tried again with a load on are not told again. */
+    private Found tried(Trials trials, Failure failure, boolean tell) {
+        Found found = trials.of(failure.hits().get(0), opened(failure));
+        if (tell) {
+            progress.accept(failure.name());
+        }
+        return found;
     }
 
     private static boolean running(Rig rig) {

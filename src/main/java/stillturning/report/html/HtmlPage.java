@@ -3,9 +3,7 @@ package stillturning.report.html;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
+
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
@@ -37,6 +35,11 @@ import stillturning.report.page.ReplayedReport;
 import stillturning.report.terminal.GuessTexts;
 import stillturning.sizing.result.SizingReport;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
 /**
  * An assessment as one HTML file that needs nothing beside it, and can be read without a script.
  */
@@ -53,6 +56,7 @@ public final class HtmlPage {
     private final List<Chapter> front;
     private final List<Chapter> decision;
     private final Optional<ExplorerSection> explorer;
+    private final Optional<Chapter> groundTest;
 
     private HtmlPage(Assessment assessment, Sources sources, PageContents enclosed) {
         this.cases = enclosed.cases();
@@ -61,6 +65,7 @@ public final class HtmlPage {
         this.front = enclosed.front();
         this.decision = enclosed.decision();
         this.explorer = enclosed.explorer();
+        this.groundTest = enclosed.groundTest();
         this.assessment = assessment;
         this.study = assessment.study();
         this.appraisals = RankingOrder.of(assessment);
@@ -214,7 +219,7 @@ public final class HtmlPage {
                 SizeSheets.of(sizes),
                 together,
                 guesses.map(HtmlPage::guesses),
-                ReplayedReport.chapter(),
+                Stream.concat(groundTest.stream(), Stream.of(ReplayedReport.chapter())).toList(),
                 Assumptions.of(sources),
                 Cautions.inFull(study.heading().invented()),
                 sources.fingerprint());

@@ -1,13 +1,14 @@
 package stillturning.report.html;
 
-import java.util.List;
-import java.util.Optional;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.page.ExplorerSection;
 import stillturning.report.page.JointSection;
 import stillturning.sizing.result.SizingReport;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * What goes on the page beside the assessment; lists in the order of the ranking.
@@ -19,6 +20,7 @@ import stillturning.sizing.result.SizingReport;
  * @param front what stands alone above everything else
  * @param decision what stands behind the order of the candidates
  * @param explorer what lets a reader ask the page, if it can be asked
+ * @param groundTest the plan of a test on the ground, if that was asked
  */
 public record PageContents(
         Optional<Guesses> guesses,
@@ -27,7 +29,8 @@ public record PageContents(
         Optional<JointSection> together,
         List<Chapter> front,
         List<Chapter> decision,
-        Optional<ExplorerSection> explorer) {
+        Optional<ExplorerSection> explorer,
+        Optional<Chapter> groundTest) {
 
     /** A page on which nothing stands before the question. */
     public PageContents(
@@ -35,7 +38,15 @@ public record PageContents(
             List<CandidateCases> cases,
             List<SizingReport> sizes,
             Optional<JointSection> together) {
-        this(guesses, cases, sizes, together, List.of(), List.of(), Optional.empty());
+        this(
+                guesses,
+                cases,
+                sizes,
+                together,
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     public PageContents {

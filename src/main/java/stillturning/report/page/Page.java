@@ -318,11 +318,12 @@ public record Page(
             SizeSection sizes,
             Optional<JointSection> together,
             Optional<GuessSection> guesses,
-            Document.Chapter replays,
+            List<Document.Chapter> chapters,
             List<AssumptionGroup> assumptions,
             List<String> cautions,
             String fingerprint) {
         public Foot {
+            chapters = List.copyOf(chapters);
             assumptions = List.copyOf(assumptions);
             cautions = List.copyOf(cautions);
         }

@@ -3,19 +3,23 @@ package stillturning.cli.groundtest;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import stillturning.cli.Session;
+import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.ExitCode;
+
+import tools.jackson.databind.JsonNode;
+
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import stillturning.cli.Session;
-import stillturning.cli.Session.Ran;
-import stillturning.cli.terminal.ExitCode;
-import tools.jackson.databind.JsonNode;
 
 /** The plan of the ground test, as somebody asks for it. */
 class GroundTestCommandTest {
@@ -78,9 +82,13 @@ class GroundTestCommandTest {
     }
 
     @Test
-    void onlyADocumentCanTakeThePlanIn() {
-        Ran ran = Session.in(here).run("explain", "small", "--ground-test");
-        assertEquals(ExitCode.BAD_INPUT, ran.code());
-        assertTrue(ran.err().contains("--ground-test need --pdf"), ran.err());
+    void thePageAndTheDocumentHoldThePlanOfTheFirstInTheRanking() throws IOException {
+        Ran ran = Session.in(here).run("explain", "small", "--ground-test", "--html", "page.html");
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+        String page = Session.text(here.resolve("page.html"));
+        assertTrue(page.contains("<a href=\"#ground-test\">Ground test plan</a>"));
+        String chapter = page.substring(page.indexOf("<section id=\"ground-test\">"));
+        assertTrue(chapter.contains("Stage 1: engine at rest"), chapter);
+        assertTrue(chapter.contains("Not shown on the ground"), chapter);
     }
 }

@@ -5,20 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
@@ -45,8 +36,20 @@ import stillturning.story.Pilot;
 import stillturning.story.Setting;
 import stillturning.story.WatchedStory;
 import stillturning.story.timeline.Timeline;
+
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** The page as somebody asks it, in the web view: first steps, with names that mean harm. */
 class ExplorerPageTest {
@@ -79,7 +82,8 @@ class ExplorerPageTest {
                                 Optional.empty(),
                                 List.of(),
                                 List.of(),
-                                Optional.of(Explorer.of(assessment))));
+                                Optional.of(Explorer.of(assessment)),
+                                Optional.empty()));
         page = AskedPage.load(AskedPage.written(here, text));
     }
 
@@ -136,9 +140,9 @@ class ExplorerPageTest {
         for (JsonNode row :
                 json(
                         "JSON.stringify([...document.querySelectorAll('#all-table tbody tr')].map(r"
-                                + " => [JSON.parse(document.getElementById('explore-data').textContent)"
-                                + ".failures[r.dataset.failure][1],"
-                                + " ...[...r.querySelectorAll('td')].map(c => c.textContent)]))")) {
+                            + " => [JSON.parse(document.getElementById('explore-data').textContent)"
+                            + ".failures[r.dataset.failure][1],"
+                            + " ...[...r.querySelectorAll('td')].map(c => c.textContent)]))")) {
             List<String> cells = new ArrayList<>();
             row.forEach(cell -> cells.add(cell.asString()));
             shown.put(cells.get(0), cells.subList(1, cells.size()));

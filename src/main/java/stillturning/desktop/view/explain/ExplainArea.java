@@ -1,11 +1,5 @@
 package stillturning.desktop.view.explain;
 
-import java.io.File;
-import java.net.URI;
-import java.nio.file.Path;
-import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.function.Function;
 import javafx.beans.property.Property;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -15,11 +9,19 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
+
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.AreaHost;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.explain.Explaining;
+
+import java.io.File;
+import java.net.URI;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** The page for the talk with a counsellor: its contents, the builder's words, its looks. */
 public final class ExplainArea implements Area {
@@ -83,7 +85,12 @@ public final class ExplainArea implements Area {
                         Labels.wrapped("takes minutes", NOTE, COST),
                         choice("_Failures together, run-up cards", explaining.together()),
                         Labels.wrapped(
-                                "with causes and latent failures; takes minutes", NOTE, COST));
+                                "with causes and latent failures; takes minutes", NOTE, COST),
+                        choice("Ground _test of the first", explaining.groundTest()),
+                        Labels.wrapped(
+                                "steps, what must happen and read, blanks; takes a minute",
+                                NOTE,
+                                COST));
         all.getStyleClass().add("explain-group");
         return all;
     }

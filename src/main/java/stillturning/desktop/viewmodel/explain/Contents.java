@@ -6,5 +6,6 @@ package stillturning.desktop.viewmodel.explain;
  * @param sizes wires, protectors, loads and weight of each candidate
  * @param guesses which guesses matter
  * @param together what failures do together, causes, latent failures and run-up cards
+ * @param groundTest the plan of a test on the ground of the first candidate
  */
-public record Contents(boolean sizes, boolean guesses, boolean together) {}
+public record Contents(boolean sizes, boolean guesses, boolean together, boolean groundTest) {}

@@ -1,11 +1,5 @@
 package stillturning.desktop.viewmodel.explain;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.BiFunction;
 import javafx.beans.InvalidationListener;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -18,6 +12,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.value.ObservableValue;
+
 import stillturning.assess.Assessment;
 import stillturning.desktop.viewmodel.BackgroundWork.Running;
 import stillturning.desktop.viewmodel.Desk;
@@ -29,6 +24,13 @@ import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
 
 /**
  * The page for the talk with a counsellor: what goes onto it, the page as it was last written, and
@@ -49,6 +51,7 @@ public final class Explaining {
     private final BooleanProperty sizes = new SimpleBooleanProperty(true);
     private final BooleanProperty guesses = new SimpleBooleanProperty();
     private final BooleanProperty together = new SimpleBooleanProperty();
+    private final BooleanProperty groundTest = new SimpleBooleanProperty();
     private final ReadOnlyObjectWrapper<Optional<WrittenPage>> page =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
@@ -81,7 +84,7 @@ public final class Explaining {
                                 });
         desk.results().addListener((InvalidationListener) changed -> goOn());
         desk.work().running().addListener((InvalidationListener) changed -> tell());
-        List.of(sizes, guesses, together)
+        List.of(sizes, guesses, together, groundTest)
                 .forEach(choice -> choice.addListener((InvalidationListener) changed -> tell()));
         tell();
     }
@@ -104,6 +107,11 @@ public final class Explaining {
     /** Whether it says what failures do together, and holds the run-up cards. */
     public BooleanProperty together() {
         return together;
+    }
+
+    /** Whether it holds the plan of a test on the ground of the first candidate. */
+    public BooleanProperty groundTest() {
+        return groundTest;
     }
 
     /** The page as it was last written; absent before. */
@@ -250,7 +258,7 @@ public final class Explaining {
     }
 
     private Contents contents() {
-        return new Contents(sizes.get(), guesses.get(), together.get());
+        return new Contents(sizes.get(), guesses.get(), together.get(), groundTest.get());
     }
 
     private void tell() {

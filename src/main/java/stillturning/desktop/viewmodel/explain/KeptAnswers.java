@@ -1,9 +1,5 @@
 package stillturning.desktop.viewmodel.explain;
 
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import stillturning.assess.Guesses;
 import stillturning.assess.exchange.EqualBatteries;
 import stillturning.dossier.Dossier.Jointness;
@@ -16,8 +12,14 @@ import stillturning.model.Installation;
 import stillturning.model.Study;
 import stillturning.reliability.cutset.SearchBlock;
 import stillturning.reliability.cutset.Searched;
+import stillturning.report.page.Document.Chapter;
 import stillturning.report.pair.PairQuestion;
 import stillturning.sizing.result.SizingReport;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * Answers that took time, and the finished parts of those that were called off; they hold as long
@@ -54,6 +56,7 @@ final class KeptAnswers implements Kept {
     private Optional<EqualBatteries> equal = Optional.empty();
     private Optional<PairQuestion> pair = Optional.empty();
     private Optional<Jointness> together = Optional.empty();
+    private Optional<Chapter> groundTest = Optional.empty();
 
     KeptAnswers(About about) {
         this.about = about;
@@ -101,6 +104,14 @@ final class KeptAnswers implements Kept {
 
     synchronized void together(Jointness found) {
         together = Optional.of(found);
+    }
+
+    synchronized Optional<Chapter> groundTest() {
+        return groundTest;
+    }
+
+    synchronized void groundTest(Chapter found) {
+        groundTest = Optional.of(found);
     }
 
     @Override

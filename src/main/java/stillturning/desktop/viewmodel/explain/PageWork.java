@@ -1,8 +1,5 @@
 package stillturning.desktop.viewmodel.explain;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 import stillturning.assess.Assess;
 import stillturning.assess.GuessVariation.Doubts;
 import stillturning.assess.Guesses;
@@ -11,6 +8,7 @@ import stillturning.desktop.viewmodel.BackgroundWork.Progress;
 import stillturning.dossier.Dossier;
 import stillturning.dossier.Dossier.Asked;
 import stillturning.dossier.Dossier.Jointness;
+import stillturning.dossier.GroundTestWork;
 import stillturning.dossier.Guessing;
 import stillturning.dossier.JointSearch;
 import stillturning.dossier.PairWork;
@@ -19,9 +17,14 @@ import stillturning.dossier.SizedCandidates;
 import stillturning.files.StudyReader;
 import stillturning.model.Chances;
 import stillturning.model.Study;
+import stillturning.report.page.Document.Chapter;
 import stillturning.report.pair.PairQuestion;
 import stillturning.sizing.result.SizingReport;
 import stillturning.story.UntoldStory;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The work behind one page: asks what is asked for and not yet answered. */
 final class PageWork {
@@ -31,6 +34,7 @@ final class PageWork {
     private static final double SIZING = 0.5;
     private static final double BLOCK = 0.03;
     private static final double LOOK = 0.5;
+    private static final double OPENED = 0.05;
 
     private final Dossier dossier;
     private final Study ranked;
@@ -40,6 +44,7 @@ final class PageWork {
     private final Doubts doubts;
     private final Optional<PairWork> pair;
     private final Optional<JointSearch> search;
+    private final Optional<GroundTestWork> groundTest;
 
     /**
      * @param reader makes the study of the dossier anew with another value
@@ -61,6 +66,10 @@ final class PageWork {
         this.search =
                 asksTogether()
                         ? Optional.of(new JointSearch(ranked, chances, JointSearch.PAIRS))
+                        : Optional.empty();
+        this.groundTest =
+                contents.groundTest() && answers.groundTest().isEmpty()
+                        ? GroundTestWork.ofFirst(dossier)
                         : Optional.empty();
     }
 
@@ -88,6 +97,9 @@ final class PageWork {
         if (search.isPresent()) {
             answers.together(together(search.get(), course));
         }
+        if (groundTest.isPresent()) {
+            answers.groundTest(groundTest(groundTest.get(), course));
+        }
         progress.report(-1, "Setting the page");
         return dossier.page(
                 new Asked(
@@ -95,7 +107,8 @@ final class PageWork {
                         contents.sizes() ? answers.sizes().orElse(List.of()) : List.of(),
                         contents.together() ? answers.together() : Optional.empty(),
                         answers.equal(),
-                        answers.pair()));
+                        answers.pair(),
+                        contents.groundTest() ? answers.groundTest() : Optional.empty()));
     }
 
     private WorkProgress planned(Progress progress) {
@@ -111,6 +124,7 @@ final class PageWork {
                     course.plan(s.blocks(), BLOCK);
                     course.plan(candidates(), LOOK);
                 });
+        groundTest.ifPresent(work -> course.plan(work.steps(), OPENED));
         return course;
     }
 
@@ -149,6 +163,10 @@ final class PageWork {
         var work = asking.work(answers, blocks);
         Consumer<String> looked = course.begin("Looking for what parts share", candidates(), LOOK);
         return new Jointness(work, SharedWork.of(ranked, chances, looked));
+    }
+
+    private static Chapter groundTest(GroundTestWork work, WorkProgress course) {
+        return work.done(course.begin("Planning the ground test", work.steps(), OPENED));
     }
 
     private boolean asksGuesses() {

@@ -7,6 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,10 +19,6 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 class ExplainingTest {
 
@@ -114,6 +115,7 @@ class ExplainingTest {
                 study.text().replace(" (guess)", "").replace("draws: 5 A", "draws: 5 A (guess)"));
         explaining().guesses().set(true);
         explaining().together().set(true);
+        explaining().groundTest().set(true);
 
         explaining().write();
         until(() -> explaining().at().get().startsWith("Asking what failures do together: 9 of"));
@@ -123,7 +125,7 @@ class ExplainingTest {
         assertFalse(explaining().working().get());
         assertTrue(explaining().page().get().isEmpty());
         String html = written();
-        assertEquals(study.pageOfTheCommandLine("--guesses", "--pairs"), html);
+        assertEquals(study.pageOfTheCommandLine("--guesses", "--pairs", "--ground-test"), html);
 
         explaining().rationale().text().set("Because.");
         explaining().write();
@@ -131,6 +133,7 @@ class ExplainingTest {
         explaining().at().addListener((of, before, now) -> told.append(now).append('\n'));
         until(() -> !explaining().working().get());
         assertFalse(told.toString().contains("together"), told.toString());
+        assertFalse(told.toString().contains("ground test"), told.toString());
         String anew = explaining().page().get().orElseThrow().html();
         assertTrue(anew.contains("<p>Because.</p>") && anew.contains("Run-up card:"));
     }
