@@ -2,9 +2,27 @@ package stillturning.assess;
 
 import static java.util.Objects.requireNonNull;
 
+import stillturning.assess.GuessVariation.Doubts;
+import stillturning.assess.Guesses.Change;
+import stillturning.assess.Guesses.Choice;
+import stillturning.assess.Guesses.Untried;
+import stillturning.assess.Guesses.Weighty;
+import stillturning.assess.Retelling.Retold;
+import stillturning.assess.findout.FindingOut;
+import stillturning.assess.findout.GroupScreen;
+import stillturning.assess.findout.Look;
+import stillturning.assess.findout.Reach;
+import stillturning.assess.findout.Worth;
+import stillturning.assess.ranges.QuasiRandomPoints;
+import stillturning.assess.ranking.Acceptability;
+import stillturning.assess.ranking.Standing;
+import stillturning.model.CriterionName;
+import stillturning.model.Study;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,22 +33,6 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import stillturning.assess.GuessVariation.Doubts;
-import stillturning.assess.Guesses.Change;
-import stillturning.assess.Guesses.Choice;
-import stillturning.assess.Guesses.Untried;
-import stillturning.assess.Guesses.Weighty;
-import stillturning.assess.findout.FindingOut;
-import stillturning.assess.findout.GroupScreen;
-import stillturning.assess.findout.Look;
-import stillturning.assess.findout.Reach;
-import stillturning.assess.findout.Worth;
-import stillturning.assess.ranges.QuasiRandomPoints;
-import stillturning.assess.ranking.Acceptability;
-import stillturning.assess.ranking.RankingResult;
-import stillturning.assess.ranking.Standing;
-import stillturning.model.CriterionName;
-import stillturning.model.Study;
 
 /** Tries one guess after another along its range, and compares with the basis. */
 final class GuessTrials {
@@ -84,7 +86,12 @@ final class GuessTrials {
         List<Tried> tried =
                 IntStream.range(0, figures.size())
                         .parallel()
-                        .mapToObj(i -> tried(figures.get(i), suspects(i, screen, turned), progress))
+                        .mapToObj(
+                                i ->
+                                        tried(
+                                                figures.get(i),
+                                                Suspects.of(i, screen, turned),
+                                                progress))
                         .toList();
         return sorted(doubts, tried, choices, spread(doubts, progress));
     }
@@ -100,13 +107,11 @@ final class GuessTrials {
                         .parallel()
                         .mapToObj(
                                 trial -> {
-                                    List<Double> places =
-                                            IntStream.range(0, guesses)
-                                                    .mapToObj(n -> screen.isHigh(n, trial) ? 1. : 0)
-                                                    .toList();
-                                    var turned = together.at(places, contenders).map(this::turned);
+                                    var steps =
+                                            together.at(ends(screen, guesses, trial), contenders)
+                                                    .map(this::turned);
                                     progress.accept("all guesses at once");
-                                    return turned;
+                                    return steps;
                                 })
                         .toList();
         Map<Integer, Set<String>> turned = new TreeMap<>();
@@ -115,6 +120,12 @@ final class GuessTrials {
             trials.get(trial).ifPresent(steps -> turned.put(number, steps));
         }
         return turned;
+    }
+
+    private static List<Double> ends(GroupScreen screen, int guesses, int trial) {
+        return IntStream.range(0, guesses)
+                .mapToObj(n -> screen.isHigh(n, trial) ? 1.0 : 0)
+                .toList();
     }
 
     private Set<String> turned(Study changed) {
@@ -128,48 +139,85 @@ final class GuessTrials {
         return candidate + ": " + failure;
     }
 
-    private static BiPredicate<String, String> suspects(
-            int number, GroupScreen screen, Optional<Map<Integer, Set<String>>> turned) {
-        if (turned.isEmpty()) {
-            return (candidate, failure) -> true;
+    /** Steps of candidates that are told again, by the end of a guess. */
+    private record Suspects(BiPredicate<String, String> low, BiPredicate<String, String> high) {
+
+        static Suspects of(
+                int number, GroupScreen screen, Optional<Map<Integer, Set<String>>> turned) {
+            return new Suspects(
+                    among(turned.map(t -> screen.suspected(number, false, t))),
+                    among(turned.map(t -> screen.suspected(number, true, t))));
         }
-        Set<String> low = screen.suspected(number, false, turned.get());
-        Set<String> high = screen.suspected(number, true, turned.get());
-        return (candidate, failure) ->
-                low.contains(step(candidate, failure)) || high.contains(step(candidate, failure));
+
+        private static BiPredicate<String, String> among(Optional<Set<String>> steps) {
+            return (candidate, name) ->
+                    steps.isEmpty() || steps.get().contains(step(candidate, name));
+        }
+
+        BiPredicate<String, String> either() {
+            return low.or(high);
+        }
     }
 
-    private Tried tried(
-            GuessVariation doubt, BiPredicate<String, String> again, Consumer<String> progress) {
+    private Tried tried(GuessVariation doubt, Suspects again, Consumer<String> progress) {
         Reach reach = doubt.reach().orElseThrow();
-        Optional<List<Change>> less = changes(doubt, reach.low(), again);
+        Optional<Retold> low = varied(doubt, reach.low(), again.low);
         progress.accept(doubt.guess().name());
-        Optional<List<Change>> more = changes(doubt, reach.high(), again);
+        Optional<Retold> high = varied(doubt, reach.high(), again.high);
         progress.accept(doubt.guess().name());
+        BiPredicate<String, String> between = between(low, high).orElse(again.either());
         Worth worth =
                 FindingOut.of(
-                        place -> varied(doubt, reach.at(place), again).map(this::look),
+                        place ->
+                                (place == 0
+                                                ? low
+                                                : place == 1
+                                                        ? high
+                                                        : varied(doubt, reach.at(place), between))
+                                        .map(this::look),
                         reach.place(),
-                        look(basis));
-        return new Tried(doubt, less, more, worth);
+                        look(Retold.of(basis)));
+        return new Tried(doubt, low.map(this::changes), high.map(this::changes), worth);
     }
 
-    private Optional<Assessment> varied(
+    /** Steps that came out otherwise at one of the ends, which alone are looked at between them. */
+    private Optional<BiPredicate<String, String>> between(
+            Optional<Retold> low, Optional<Retold> high) {
+        if (low.isEmpty() || high.isEmpty()) {
+            return Optional.empty();
+        }
+        Set<String> turned = new HashSet<>(turned(low.get()));
+        turned.addAll(turned(high.get()));
+        boolean all = told(low.get()) && told(high.get());
+        return Optional.of((candidate, name) -> !all || turned.contains(step(candidate, name)));
+    }
+
+    private boolean told(Retold retold) {
+        return retold.assessment().appraisals().size() == basis.appraisals().size();
+    }
+
+    private Set<String> turned(Retold retold) {
+        Set<String> turned = new HashSet<>();
+        for (Appraisal after : retold.assessment().appraisals()) {
+            String id = after.candidate().id();
+            retelling
+                    .turned(basis.of(id).orElseThrow(), after)
+                    .forEach(name -> turned.add(step(id, name)));
+        }
+        return turned;
+    }
+
+    private Optional<Retold> varied(
             GuessVariation doubt, double value, BiPredicate<String, String> again) {
         return doubt.times().at(value, contenders).map(study -> retelling.of(study, again));
     }
 
-    private Optional<List<Change>> changes(
-            GuessVariation doubt, double value, BiPredicate<String, String> again) {
-        return varied(doubt, value, again).map(this::changes);
-    }
-
     /** Points of each candidate less one for each requirement that it misses. */
-    private Look look(Assessment varied) {
+    private Look look(Retold varied) {
         List<Double> worths =
                 basis.appraisals().stream().map(a -> worth(varied, a.candidate().id())).toList();
         List<String> verdicts =
-                varied.appraisals().stream()
+                varied.assessment().appraisals().stream()
                         .map(
                                 a ->
                                         a.candidate().id()
@@ -181,9 +229,9 @@ final class GuessTrials {
         return new Look(worths, verdicts);
     }
 
-    private static double worth(Assessment varied, String candidate) {
-        int requirements = varied.study().goals().requirements().size();
-        return varied.ranking().map(RankingResult::standings).orElse(List.of()).stream()
+    private static double worth(Retold varied, String candidate) {
+        int requirements = varied.assessment().study().goals().requirements().size();
+        return varied.standings().stream()
                 .filter(s -> s.name().equals(candidate))
                 .findFirst()
                 .map(s -> s.total() - s.missedGates().size())
@@ -198,7 +246,7 @@ final class GuessTrials {
         Optional<Choice> choice =
                 requireNonNull(asked.doubt.others().get(asked.other))
                         .get()
-                        .map(study -> changes(Assess.again(study, basis)))
+                        .map(study -> changes(Retold.of(Assess.again(study, basis))))
                         .map(changes -> new Choice(guess, asked.other, changes));
         progress.accept(guess.name());
         return choice;
@@ -220,7 +268,8 @@ final class GuessTrials {
                                     var again =
                                             doubts.together()
                                                     .flatMap(t -> t.at(at, contenders))
-                                                    .map(s -> retelling.of(s, (c, f) -> true));
+                                                    .map(s -> retelling.of(s, (c, f) -> true))
+                                                    .map(Retold::assessment);
                                     progress.accept("all guesses at once");
                                     return again;
                                 })
@@ -276,9 +325,10 @@ final class GuessTrials {
                 spread);
     }
 
-    private List<Change> changes(Assessment varied) {
+    private List<Change> changes(Retold retold) {
+        Assessment varied = retold.assessment();
         List<Change> changes = new ArrayList<>();
-        leader().flatMap(leader -> unseated(leader, varied)).ifPresent(changes::add);
+        leader().flatMap(leader -> unseated(leader, retold)).ifPresent(changes::add);
         for (Appraisal before : basis.appraisals()) {
             String candidate = before.candidate().id();
             varied.of(candidate)
@@ -294,13 +344,14 @@ final class GuessTrials {
         return basis.ranking().map(r -> r.leader().name());
     }
 
-    private static Optional<Change> unseated(String leader, Assessment varied) {
+    private static Optional<Change> unseated(String leader, Retold varied) {
         boolean leads =
-                varied.of(leader).isPresent()
-                        && varied.ranking().stream().anyMatch(r -> r.standing(leader).rank() == 1);
+                varied.standings().stream().anyMatch(s -> s.name().equals(leader) && s.rank() == 1);
         return leads
                 ? Optional.empty()
-                : varied.ranking().map(r -> new Change.Leader(r.leader().name()));
+                : varied.standings().stream()
+                        .findFirst()
+                        .map(first -> new Change.Leader(first.name()));
     }
 
     private static void addVerdicts(Appraisal before, Appraisal after, List<Change> changes) {

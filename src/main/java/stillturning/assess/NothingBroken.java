@@ -1,8 +1,5 @@
 package stillturning.assess;
 
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
@@ -13,6 +10,10 @@ import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.timeline.Timeline;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
 /**
  * A candidate with nothing wrong.
  *
@@ -22,7 +23,7 @@ import stillturning.story.timeline.Timeline;
  */
 public record NothingBroken(NormalFlight normal, Story course, Optional<NearLimit> nearLimit) {
 
-    private static final Failure NOTHING = Failure.levers("nothing fails", Map.of());
+    static final Failure NOTHING = Failure.levers("nothing fails", Map.of());
 
     /** One of which nothing is known of protectors near their limits. */
     public NothingBroken(NormalFlight normal, Story course) {
@@ -30,11 +31,20 @@ public record NothingBroken(NormalFlight normal, Story course, Optional<NearLimi
     }
 
     static NothingBroken of(Study study, Candidate candidate, Timeline timeline) {
-        Story course = timeline.tellAsFar(NOTHING, Setting.with(Pilot.NEVER));
+        Story course = course(timeline);
         return new NothingBroken(
                 timeline.normal(),
                 course,
                 NearLimit.of(study, candidate).filter(near -> !opens(course, near.protector())));
+    }
+
+    /** The same without what may open near its limit. */
+    static NothingBroken inBrief(Timeline timeline) {
+        return new NothingBroken(timeline.normal(), course(timeline));
+    }
+
+    private static Story course(Timeline timeline) {
+        return timeline.tellAsFar(NOTHING, Setting.with(Pilot.NEVER));
     }
 
     private static boolean opens(Story course, String protector) {

@@ -1,5 +1,29 @@
 package stillturning.assess;
 
+import stillturning.assess.Appraisal.Cases;
+import stillturning.assess.Appraisal.Measures;
+import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.assess.Assessment.Unassessed;
+import stillturning.assess.ranking.RankingResult;
+import stillturning.assess.ranking.Standing;
+import stillturning.assess.requirement.BaselineParts;
+import stillturning.assess.requirement.Evidence;
+import stillturning.assess.requirement.Requirements;
+import stillturning.assess.verdict.Judge;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
+import stillturning.assess.verdict.Verdict.Losses;
+import stillturning.model.Burdens;
+import stillturning.model.Candidate;
+import stillturning.model.Requirement;
+import stillturning.model.Study;
+import stillturning.model.failure.Failure;
+import stillturning.model.failure.FailureCatalogue;
+import stillturning.story.StartAttempt;
+import stillturning.story.Story.EngineFate;
+import stillturning.story.UntoldStory;
+import stillturning.story.timeline.Timeline;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -9,29 +33,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
-import stillturning.assess.Appraisal.Cases;
-import stillturning.assess.Appraisal.Measures;
-import stillturning.assess.Appraisal.RequirementMet;
-import stillturning.assess.Assessment.Unassessed;
-import stillturning.assess.requirement.BaselineParts;
-import stillturning.assess.requirement.Evidence;
-import stillturning.assess.requirement.Requirements;
-import stillturning.assess.verdict.Judge;
-import stillturning.assess.verdict.Verdict;
-import stillturning.model.Burdens;
-import stillturning.model.Candidate;
-import stillturning.model.Requirement;
-import stillturning.model.Study;
-import stillturning.model.failure.Failure;
-import stillturning.model.failure.FailureCatalogue;
-import stillturning.story.StartAttempt;
-import stillturning.story.UntoldStory;
-import stillturning.story.timeline.Timeline;
 
 /**
  * Assesses a study in which numbers are others again, as far as the order and the requirements hang
- * on it: the operating cases, the start and the burdens anew, of the single failures those that are
- * asked for. What numbers do not reach is taken from before.
+ * on it: the loss of charging, the start and the burdens anew; of the single failures, the drill
+ * and the flight with nothing wrong those that are asked for. What numbers do not reach is taken
+ * from before.
  */
 final class Retelling {
 
@@ -42,12 +49,27 @@ final class Retelling {
     }
 
     /**
+     * A study assessed again.
+     *
+     * @param assessment without a ranking
+     * @param standings the order, without what becomes of it under other weights
+     */
+    record Retold(Assessment assessment, List<Standing> standings) {
+
+        /** What was assessed in full. */
+        static Retold of(Assessment whole) {
+            return new Retold(
+                    whole, whole.ranking().map(RankingResult::standings).orElse(List.of()));
+        }
+    }
+
+    /**
      * The study assessed again.
      *
      * @param changed candidates that are not in it stay as they are
-     * @param again whether a failure of a candidate, by their names, is to be told again
+     * @param again whether a step of a candidate, by their names, is to be told again
      */
-    Assessment of(Study changed, BiPredicate<String, String> again) {
+    Retold of(Study changed, BiPredicate<String, String> again) {
         Study whole = whole(changed);
         boolean surroundings = changed.aircraft().equals(basis.study().aircraft());
         List<Appraisal> appraisals = new ArrayList<>();
@@ -66,13 +88,12 @@ final class Retelling {
                 unassessed.add(new Unassessed(id, String.valueOf(e.getMessage())));
             }
         }
-        return new Assessment(
-                whole,
-                appraisals,
-                unassessed,
+        return new Retold(
+                new Assessment(whole, appraisals, unassessed, Optional.empty()),
                 appraisals.isEmpty()
-                        ? Optional.empty()
-                        : Optional.of(StudyRanking.of(whole, appraisals)));
+                        ? List.of()
+                        : StudyRanking.standings(
+                                whole, appraisals, whole.goals().preferences().complexity()));
     }
 
     private Study whole(Study changed) {
@@ -86,9 +107,9 @@ final class Retelling {
                         .toList());
     }
 
-    /** Failures by name. */
+    /** Steps by name: those of failures, of the drill and of {@link NothingBroken#NOTHING}. */
     private interface Chosen {
-        boolean has(String failure);
+        boolean has(String step);
     }
 
     private Appraisal retold(Study study, Candidate candidate, Appraisal before, Chosen again)
@@ -103,23 +124,20 @@ final class Retelling {
                 .filter(failure -> again.has(failure.name()))
                 .forEach(failure -> chosen.put(failure.name(), failure));
         List<Verdict> singles =
-                before.singles().stream()
+                before.singles().parallelStream()
                         .map(
                                 was ->
                                         Optional.ofNullable(chosen.get(was.failure().name()))
-                                                .map(judge::typically)
+                                                .map(failure -> again(judge, was, failure))
                                                 .orElse(was))
                         .toList();
-        Optional<Verdict> masterOff =
-                FailureCatalogue.operatingCasesOf(candidate).stream()
-                        .findFirst()
-                        .map(judge::typically);
-        Verdict chargingLost = judge.typically(FailureCatalogue.chargingLost(candidate));
+        Verdict chargingLost =
+                again(judge, before.chargingLost(), FailureCatalogue.chargingLost(candidate));
         OtherConditions trials = new OtherConditions(study, candidate);
         Cases was = before.cases();
         Cases cases =
                 new Cases(
-                        masterOff,
+                        masterOff(candidate, judge, was, again),
                         chargingLost,
                         was.lasting(),
                         was.leftSwitches(),
@@ -133,12 +151,32 @@ final class Retelling {
                         new Found(study, candidate, singles, cases, measures, notRestarted));
         return new Appraisal(
                 candidate,
-                NothingBroken.of(study, candidate, timeline),
+                again.has(NothingBroken.NOTHING.name())
+                        ? NothingBroken.inBrief(timeline)
+                        : before.flight(),
                 singles,
                 cases,
                 before.structure(),
                 measures,
                 study.goals().requirements().stream().map(requirements::check).toList());
+    }
+
+    /** What could not be told to its end with some pilot is told with every pilot again. */
+    private static Verdict again(Judge judge, Verdict was, Failure failure) {
+        return was.untold().isPresent() ? judge.typically(failure) : judge.inBrief(failure);
+    }
+
+    private static Optional<Verdict> masterOff(
+            Candidate candidate, Judge judge, Cases was, Chosen again) {
+        return was.masterOff()
+                .map(
+                        before ->
+                                again.has(before.failure().name())
+                                        ? FailureCatalogue.operatingCasesOf(candidate).stream()
+                                                .findFirst()
+                                                .map(drill -> again(judge, before, drill))
+                                                .orElse(before)
+                                        : before);
     }
 
     /** What was found again, and what was kept. */
@@ -255,37 +293,65 @@ final class Retelling {
                 .orElse(List.of());
     }
 
-    /** Failures of a candidate, by name, that end otherwise in a changed study. */
+    /** Steps of a candidate, by name, that come out otherwise in a changed study. */
     Set<String> turned(Study changed, Candidate candidate) {
         Appraisal before = basis.of(candidate.id()).orElseThrow();
-        Set<String> turned = new HashSet<>();
         try {
-            Appraisal after = retold(whole(changed), candidate, before, failure -> true);
-            for (int i = 0; i < before.singles().size(); i++) {
-                Verdict was = before.singles().get(i);
-                if (!ends(was).equals(ends(after.singles().get(i)))) {
-                    turned.add(was.failure().name());
-                }
-            }
-            Set<String> one = new HashSet<>(restartless(before));
-            Set<String> other = new HashSet<>(restartless(after));
-            one.stream().filter(name -> !other.contains(name)).forEach(turned::add);
-            other.stream().filter(name -> !one.contains(name)).forEach(turned::add);
+            return turned(before, retold(whole(changed), candidate, before, step -> true));
         } catch (UntoldStory e) {
-            before.singles().forEach(v -> turned.add(v.failure().name()));
+            Set<String> all = new HashSet<>();
+            before.singles().forEach(v -> all.add(v.failure().name()));
+            before.masterOff().ifPresent(v -> all.add(v.failure().name()));
+            all.add(NothingBroken.NOTHING.name());
+            return all;
         }
+    }
+
+    /** Steps of a candidate, by name, that came out otherwise; all where it was not told again. */
+    Set<String> turned(Appraisal before, Appraisal after) {
+        Set<String> turned = new HashSet<>();
+        for (int i = 0; i < before.singles().size(); i++) {
+            turned(before.singles().get(i), after.singles().get(i)).ifPresent(turned::add);
+        }
+        before.masterOff()
+                .flatMap(was -> after.masterOff().flatMap(is -> turned(was, is)))
+                .ifPresent(turned::add);
+        if (before.flight().unwell() != after.flight().unwell()) {
+            turned.add(NothingBroken.NOTHING.name());
+        }
+        Set<String> one = new HashSet<>(restartless(before));
+        Set<String> other = new HashSet<>(restartless(after));
+        one.stream().filter(name -> !other.contains(name)).forEach(turned::add);
+        other.stream().filter(name -> !one.contains(name)).forEach(turned::add);
         return turned;
+    }
+
+    private Optional<String> turned(Verdict was, Verdict is) {
+        return was == is || ends(was).equals(ends(is))
+                ? Optional.empty()
+                : Optional.of(was.failure().name());
     }
 
     /** What a requirement or a criterion can ask of a failure. */
     private List<Object> ends(Verdict verdict) {
-        double interrupted = verdict.planned().engine().longestInterruptionSeconds();
+        EngineFate engine = verdict.planned().engine();
+        Outcome outcome = verdict.outcome();
+        boolean harmless = outcome != Outcome.ENGINE_LOST && !outcome.needsPilot();
+        Losses losses = verdict.losses();
         return List.of(
-                verdict.outcome(),
-                verdict.losses().engineLoads(),
-                verdict.losses().otherLoads(),
+                harmless ? Optional.empty() : Optional.of(outcome),
+                engine.stoppedAndCameBack(),
+                verdict.untold().isPresent(),
                 basis.study().goals().requirements().stream()
-                        .map(r -> r.limitSeconds().orElse(Double.POSITIVE_INFINITY) <= interrupted)
+                        .map(r -> isPast(r, engine.longestInterruptionSeconds(), losses))
                         .toList());
+    }
+
+    private static boolean isPast(
+            Requirement requirement, double interruptedSeconds, Losses losses) {
+        return requirement.limitSeconds().orElse(Double.POSITIVE_INFINITY) <= interruptedSeconds
+                || requirement instanceof Requirement.NoSingleFailureDarkens lit
+                        && (losses.engineLoads().contains(lit.load())
+                                || losses.otherLoads().contains(lit.load()));
     }
 }

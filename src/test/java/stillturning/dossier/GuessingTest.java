@@ -4,17 +4,24 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
+
+import stillturning.assess.Assess;
+import stillturning.assess.Assessment;
 import stillturning.assess.GuessVariation;
+import stillturning.assess.GuessVariation.Doubts;
+import stillturning.assess.Guesses;
+import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.files.value.Variation;
 import stillturning.model.Study;
 import stillturning.parts.Part;
 import stillturning.parts.element.Element;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 class GuessingTest {
 
@@ -46,6 +53,19 @@ class GuessingTest {
         assertNotEquals(elements(asIs, "radio-breaker"), elements(fast, "radio-breaker"));
         assertEquals(elements(asIs, "battery-lead-fuse"), elements(fast, "battery-lead-fuse"));
         assertTrue(doubts.stream().anyMatch(d -> d.others().isEmpty()));
+    }
+
+    /** Every failure told again for every guess, against those that the screen leaves. */
+    @Test
+    void theScreenedSearchFindsWhatTheWholeOneFinds() {
+        ReadStudy read = reader.study(Variation.NONE);
+        Assessment basis = Assess.of(read.study().orElseThrow());
+        Doubts all = new Guessing(reader, read).doubts(false);
+        Doubts screened = new Doubts(all.inFigures(), all.together());
+        Doubts whole = new Doubts(all.inFigures(), Optional.empty());
+        Guesses found = Assess.guesses(basis, screened, done -> {});
+        assertTrue(!found.matter().isEmpty());
+        assertEquals(Assess.guesses(basis, whole, done -> {}), found);
     }
 
     /** The ways are common practice of the trade, no published source. */

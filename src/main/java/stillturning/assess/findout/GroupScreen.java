@@ -10,15 +10,19 @@ import java.util.Set;
 import java.util.SplittableRandom;
 
 /**
- * Many numbers put to their ends at once, to find which of them can turn what.
+ * Many numbers put to their ends at once, to find what any of them can turn.
  *
- * <p>A step that one number alone brings about turns in every trial in which the number is at that
- * end, whatever the others do. So what did not turn in one of them need not be looked at.
+ * <p>Trials go in pairs with every number at its other end. A step that one number alone turns at
+ * one of its ends turns in the trials in which it is there, unless another number undoes that; so a
+ * step is left out for an end of a number only if it turned in none of these.
  */
 public final class GroupScreen {
 
-    /** Trials; chance lets one in 16 of what half of the trials turn pass. */
-    public static final int TRIALS = 8;
+    /** Pairs of trials: a step that one other number can undo is missed once in 2 to this. */
+    public static final int PAIRS = 4;
+
+    /** Trials: in the second of a pair every number is at its other end. */
+    public static final int TRIALS = 2 * PAIRS;
 
     private static final long SEED = 8_161L;
 
@@ -29,21 +33,17 @@ public final class GroupScreen {
         SplittableRandom random = new SplittableRandom(SEED);
         high = new ArrayList<>();
         for (int n = 0; n < numbers; n++) {
-            high.add(half(random));
+            BitSet pairs = new BitSet(PAIRS);
+            for (int pair = 0; pair < PAIRS; pair++) {
+                pairs.set(pair, random.nextBoolean());
+            }
+            high.add(pairs);
         }
-    }
-
-    private static BitSet half(SplittableRandom random) {
-        BitSet trials = new BitSet(TRIALS);
-        while (trials.cardinality() < TRIALS / 2) {
-            trials.set(random.nextInt(TRIALS));
-        }
-        return trials;
     }
 
     /** Whether a number is at its high end in a trial. */
     public boolean isHigh(int number, int trial) {
-        return high.get(number).get(trial);
+        return high.get(number).get(trial / 2) != (trial % 2 == 1);
     }
 
     /**
@@ -54,15 +54,9 @@ public final class GroupScreen {
      */
     public Set<String> suspected(int number, boolean atHigh, Map<Integer, Set<String>> turned) {
         Set<String> steps = new HashSet<>();
-        boolean begun = false;
         for (Entry<Integer, Set<String>> trial : turned.entrySet()) {
             if (isHigh(number, trial.getKey()) == atHigh) {
-                if (begun) {
-                    steps.retainAll(trial.getValue());
-                } else {
-                    steps.addAll(trial.getValue());
-                    begun = true;
-                }
+                steps.addAll(trial.getValue());
             }
         }
         return steps;

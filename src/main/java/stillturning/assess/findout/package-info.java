@@ -17,11 +17,13 @@
  *   <li><b>Turns are found by halving</b> between two places whose answers differ, as answers
  *       change in steps; both sides of a turn have been looked at. Two turns that undo each other
  *       between two places that are looked at are not seen. Turned down: slopes.
- *   <li><b>Which steps a number can reach is found with many numbers at once</b>: every number goes
- *       to one of its ends in each of a few trials, half of the trials to either, and only what
- *       turned in all trials of one end is looked at with that number alone. Turned down: every
- *       failure told again for every number, which takes an hour. What two numbers undo together in
- *       a trial is not seen. Held by {@code GroupScreenTest}.
+ *   <li><b>Which steps any number can reach is found with all numbers at once</b>: every number
+ *       goes to one of its ends in each of a few trials and to the other in the trial's mirror. A
+ *       step that turned in no trial with a number at an end is not told with that number alone
+ *       there, all others are. Turned down: every failure told again for every number, which takes
+ *       an hour; and asking that a step turns in every such trial, which loses whatever another
+ *       number can undo. What several numbers undo in all of these trials is not seen. Held by
+ *       {@code GroupScreenTest} and {@code GuessingTest}.
  * </ul>
  */
 @NullMarked

@@ -1,15 +1,5 @@
 package stillturning.assess.verdict;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.stream.DoubleStream;
 import stillturning.assess.verdict.Verdict.Losses;
 import stillturning.assess.verdict.Verdict.Stories;
 import stillturning.model.Requirement;
@@ -23,6 +13,17 @@ import stillturning.story.Story;
 import stillturning.story.Story.EngineFate;
 import stillturning.story.Story.Feed;
 import stillturning.story.timeline.Timeline;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.DoubleStream;
 
 /** Tells a failure's story with every kind of pilot, and says what came of it. */
 public final class Judge {
@@ -89,14 +90,28 @@ public final class Judge {
         return judge(failure, Setting.with(Pilot.PLANNED));
     }
 
-    /** The outcome alone, which hangs on what the pilot does as planned and on doing nothing. */
-    private Outcome outcome(Failure failure, Setting setting) {
+    /**
+     * The same as far as requirements and criteria ask: with a pilot who keeps to the procedures
+     * and with one who does nothing. A late one, and a propeller that stands, are not told: the
+     * story as planned is in their place.
+     */
+    public Verdict inBrief(Failure failure) {
+        return verdict(failure, brief(failure, Setting.with(Pilot.PLANNED)));
+    }
+
+    private Stories brief(Failure failure, Setting setting) {
         Story planned = told(failure, setting);
         Story unaided =
                 planned.aftermath().actedPilot()
                         ? told(failure, setting.flownBy(Pilot.NEVER))
                         : planned;
-        return outcome(planned, unaided, losses(planned));
+        return new Stories(planned, planned, unaided, Optional.empty());
+    }
+
+    /** The outcome alone, which hangs on what the pilot does as planned and on doing nothing. */
+    private Outcome outcome(Failure failure, Setting setting) {
+        Stories stories = brief(failure, setting);
+        return outcome(stories.planned(), stories.unaided(), losses(stories.planned()));
     }
 
     /** What comes of a failure in one setting, and only there. */
@@ -105,7 +120,10 @@ public final class Judge {
     }
 
     private Verdict judge(Failure failure, Setting setting, Story asPlanned) {
-        Stories stories = tell(failure, setting, asPlanned);
+        return verdict(failure, tell(failure, setting, asPlanned));
+    }
+
+    private Verdict verdict(Failure failure, Stories stories) {
         Losses losses = losses(stories.planned());
         Outcome planned = outcome(stories.planned(), stories.unaided(), losses);
         Map<Pilot, Ruling> rulings = new EnumMap<>(Pilot.class);

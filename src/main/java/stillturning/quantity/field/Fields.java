@@ -3,9 +3,12 @@ package stillturning.quantity.field;
 import java.lang.reflect.RecordComponent;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** What the fields of a record are called in a file. */
 public final class Fields {
+
+    private static final Pattern WORD_ENDS = Pattern.compile("([a-z0-9])([A-Z])");
 
     private Fields() {}
 
@@ -13,7 +16,7 @@ public final class Fields {
     public static String keyOf(RecordComponent component) {
         return Optional.ofNullable(component.getAnnotation(Key.class))
                 .map(Key::value)
-                .orElse(hyphenated(component.getName()));
+                .orElseGet(() -> hyphenated(component.getName()));
     }
 
     /**
@@ -21,7 +24,9 @@ public final class Fields {
      * ride-through}.
      */
     public static String hyphenated(String name) {
-        return name.replaceAll("([a-z0-9])([A-Z])", "$1-$2")
+        return WORD_ENDS
+                .matcher(name)
+                .replaceAll("$1-$2")
                 .replace('_', '-')
                 .toLowerCase(Locale.ROOT);
     }
