@@ -3,10 +3,6 @@ package stillturning.report.explored;
 import static stillturning.report.table.Column.figures;
 import static stillturning.report.table.Column.words;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import stillturning.assess.front.Tally;
 import stillturning.model.CriterionName;
 import stillturning.parts.Part;
@@ -22,6 +18,12 @@ import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a search found, as running text. */
 public final class FrontBlocks {
@@ -46,7 +48,7 @@ public final class FrontBlocks {
         blocks.add(new Points(explored.drawings().stream().map(this::drawing).toList()));
         blocks.addAll(recipes());
         blocks.add(new Heading("What was looked at, and what was not"));
-        limits().forEach(text -> blocks.add(new Note(text)));
+        limits(explored).forEach(text -> blocks.add(new Note(text)));
         return List.copyOf(blocks);
     }
 
@@ -95,6 +97,25 @@ public final class FrontBlocks {
         return new Table<>(columns, explored.front());
     }
 
+    /** Its values and its changes, a sentence each. */
+    public List<String> about(Layout layout) {
+        List<String> about = new ArrayList<>();
+        about.add(
+                criteria().stream()
+                                .map(
+                                        c ->
+                                                head(c)
+                                                        + " "
+                                                        + ResultText.value(
+                                                                c,
+                                                                explored.value(layout, c),
+                                                                currency))
+                                .collect(Collectors.joining(", "))
+                        + ".");
+        layout.steps().forEach(step -> about.add("\u2013 " + step));
+        return about;
+    }
+
     /** What layouts were compared by first, then the other values. */
     private List<CriterionName> criteria() {
         List<CriterionName> all = new ArrayList<>(explored.by().criteria());
@@ -119,7 +140,8 @@ public final class FrontBlocks {
         return part.role() != Part.Role.WIRE && part.role() != Part.Role.LOAD;
     }
 
-    private String origin(Layout layout) {
+    /** From which drawing a layout was made, and by how many changes. */
+    public String origin(Layout layout) {
         int steps = layout.steps().size();
         if (steps == 0) {
             return explored.drawings().stream().anyMatch(d -> d.id().equals(layout.id()))
@@ -288,7 +310,8 @@ public final class FrontBlocks {
         return blocks;
     }
 
-    private List<String> limits() {
+    /** What was looked at to find a front, and what was not. */
+    public static List<String> limits(ExploredFront explored) {
         Tally tally = explored.search().tally();
         List<String> said = new ArrayList<>();
         said.add(
@@ -309,11 +332,16 @@ public final class FrontBlocks {
                         : "The search ended before everything was looked at: %d changes of layouts that it knows were not tried, and none of what lies beyond them. What is outdone by nothing here may be outdone by something there."
                                 .formatted(tally.left()));
         said.add(
-                "Nothing was refused by a guess: a layout is out when one failure, judged as in the full assessment, breaks a hard requirement, or when its weight, price, complexity and endurance alone show that it is outdone. Everything on the front was read from its file and assessed in full. Pairs of failures were not asked about.");
+                "Nothing was refused by a guess: a layout is out when one failure, judged as in the"
+                    + " full assessment, breaks a hard requirement, or when its weight, price,"
+                    + " complexity and endurance alone show that it is outdone. Everything on the"
+                    + " front was read from its file and assessed in full. Pairs of failures were"
+                    + " not asked about.");
         said.add(
                 "Only changes from the program's catalogue were tried, and only from what is drawn"
                         + (explored.search().bare() > 0 ? " and from a layout stripped bare" : "")
-                        + ". Simpler on paper is not yet buildable: nobody has looked at room, reach, heat or sizes of wires.");
+                        + ". Simpler on paper is not yet buildable: nobody has looked at room,"
+                        + " reach, heat or sizes of wires.");
         return said;
     }
 

@@ -8,6 +8,7 @@ import javafx.scene.control.TabPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
@@ -31,6 +32,7 @@ public final class DecideArea implements Area {
                         Layout.tab("Answer", new AnswerPane(deciding)),
                         Layout.tab("Requirements", new RequirementsPane(deciding)),
                         Layout.tab("Trade-off", new TradeOffPane(deciding, ranking::select)),
+                        Layout.tab("Simpler layouts", new ExplorePane(deciding.exploring())),
                         Layout.tab("Side by side", new SideBySidePane(deciding)),
                         Layout.tab("Departures", new DeparturesPane(deciding)));
         right.setId("decide-tabs");

@@ -1,17 +1,19 @@
 package stillturning.desktop.view.decide;
 
-import java.util.List;
-import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+
 import stillturning.desktop.view.Chooser;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.model.CriterionName;
+
+import java.util.List;
+import java.util.function.Consumer;
 
 /** Candidates by any two criteria. */
 final class TradeOffPane extends VBox {
@@ -28,15 +30,16 @@ final class TradeOffPane extends VBox {
         axes.getStyleClass().add("flow");
         Label legend =
                 Labels.remark(
-                        "\u25C6 on the line: no other candidate beats it in both.   \u25CB beaten in"
-                                + " both.   \u2716 misses a requirement.");
+                        "\u25C6 on the line: no other candidate beats it in both.   \u25CB beaten"
+                            + " in both.   \u2716 misses a requirement.");
 
         getChildren().addAll(axes, Layout.high(picture), legend);
         deciding.tradeOff().addListener((value, from, to) -> picture.show(to));
         picture.show(deciding.tradeOff().get());
     }
 
-    private static HBox chooser(
+    /** Chooses what an axis shows. */
+    static HBox chooser(
             String sign, String words, String name, ObjectProperty<CriterionName> criterion) {
         Chooser<CriterionName> box = new Chooser<>(words, CriterionName::words, criterion::set);
         box.setId(name);

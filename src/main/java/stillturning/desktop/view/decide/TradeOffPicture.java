@@ -1,9 +1,5 @@
 package stillturning.desktop.view.decide;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
@@ -12,6 +8,7 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polyline;
+
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.viewmodel.decide.LabelPlaces;
 import stillturning.desktop.viewmodel.decide.LabelPlaces.PlacedName;
@@ -20,6 +17,11 @@ import stillturning.desktop.viewmodel.decide.TradeOff;
 import stillturning.desktop.viewmodel.decide.TradeOff.Plotted;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Point;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Candidates by two criteria; diamonds on a step line are those that no other beats in both. */
 final class TradeOffPicture extends Pane {
@@ -94,6 +96,9 @@ final class TradeOffPicture extends Pane {
         Region mark = new Region();
         mark.getStyleClass()
                 .addAll("trade-mark", point.efficient() ? "trade-best" : "trade-beaten");
+        if (point.found()) {
+            mark.getStyleClass().add("trade-found");
+        }
         mark.setFocusTraversable(true);
         mark.setAccessibleRole(AccessibleRole.BUTTON);
         String words =

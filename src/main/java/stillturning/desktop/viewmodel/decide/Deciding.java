@@ -38,6 +38,7 @@ public final class Deciding {
     private final SideBySide sideBySide;
     private final Facing facing;
     private final Answering answering;
+    private final Exploring exploring;
     private final DepartureView departures;
     private final ReadOnlyObjectWrapper<Optional<Assessment>> now =
             new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -71,6 +72,7 @@ public final class Deciding {
         sideBySide = new SideBySide(desk::units);
         facing = new Facing(desk, sideBySide);
         answering = new Answering(desk);
+        exploring = new Exploring(desk, offers);
         departures = new DepartureView(desk::units);
         desk.results().addListener((value, from, to) -> take());
         desk.read().addListener((value, from, to) -> tell());
@@ -143,6 +145,11 @@ public final class Deciding {
     /** Who is first, how firmly, what it still breaks, and what the next one buys. */
     public Answering answering() {
         return answering;
+    }
+
+    /** The search for simpler layouts. */
+    public Exploring exploring() {
+        return exploring;
     }
 
     /** Every candidate against the baseline. */

@@ -1,8 +1,5 @@
 package stillturning.desktop.viewmodel.decide;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.model.CriterionName;
@@ -10,6 +7,10 @@ import stillturning.quantity.UnitSystem;
 import stillturning.report.RankingOrder;
 import stillturning.report.ResultText;
 import stillturning.report.drawing.Point;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 
 /**
  * Candidates by two criteria, in shares of the picture's width and height, from the lower left.
@@ -27,6 +28,7 @@ public record TradeOff(
      * @param values both values in words
      * @param efficient whether no other is at least as good in both and better in one
      * @param missed hard requirements that it misses
+     * @param found whether a search found it, and nobody drew it
      */
     public record Plotted(
             String id,
@@ -35,10 +37,23 @@ public record TradeOff(
             double y,
             String values,
             boolean efficient,
-            int missed) {}
+            int missed,
+            boolean found) {}
 
-    /** A candidate with its two values, and how many hard requirements it misses. */
-    record Valued(String id, String title, int missed, double across, double upwards) {}
+    /**
+     * A candidate with its two values.
+     *
+     * @param missed hard requirements that it misses
+     * @param found whether a search found it
+     */
+    record Valued(
+            String id, String title, int missed, double across, double upwards, boolean found) {
+
+        /** One that was drawn by hand. */
+        Valued(String id, String title, int missed, double across, double upwards) {
+            this(id, title, missed, across, upwards, false);
+        }
+    }
 
     public TradeOff {
         points = List.copyOf(points);
@@ -105,7 +120,8 @@ public record TradeOff(
                 ys.share(v.upwards),
                 values,
                 all.stream().noneMatch(other -> beats(other, v, xs, ys)),
-                v.missed);
+                v.missed,
+                v.found);
     }
 
     private static boolean beats(Valued one, Valued other, TradeOffAxis xs, TradeOffAxis ys) {

@@ -170,6 +170,30 @@ class DecideAreaTest {
                 });
     }
 
+    @Test
+    void theSearchForSimplerLayoutsIsBegunAndCalledOffByKeyboard() {
+        Button start =
+                OnStage.on(
+                        () -> {
+                            ((TabPane) find("decide-tabs")).getSelectionModel().select(3);
+                            return (Button) find("explore-start");
+                        });
+        stage.press(start, KeyCode.SPACE);
+        OnStage.on(
+                () -> {
+                    assertTrue(start.isDisabled());
+                    assertTrue(find("explore-stop").isVisible());
+                    return true;
+                });
+        stage.press(stage.find(Button.class, "explore-cancel"), KeyCode.SPACE);
+        OnStage.on(
+                () -> {
+                    assertFalse(start.isDisabled());
+                    assertFalse(find("explore-stop").isVisible());
+                    return true;
+                });
+    }
+
     private Node find(String name) {
         return stage.scene().lookup("#" + name);
     }

@@ -1,0 +1,136 @@
+package stillturning.desktop.viewmodel.decide;
+
+import stillturning.assess.front.Limits;
+import stillturning.assess.front.Tally;
+import stillturning.assess.front.Watch;
+import stillturning.desktop.draft.Draft;
+import stillturning.desktop.viewmodel.BackgroundWork.Progress;
+import stillturning.desktop.viewmodel.BackgroundWork.Work;
+import stillturning.desktop.viewmodel.offer.Offer;
+import stillturning.dossier.exploration.Exploration;
+import stillturning.dossier.exploration.Explored;
+import stillturning.files.ReadStudy;
+import stillturning.files.StudyReader;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.move.Drawn;
+import stillturning.model.Candidate;
+import stillturning.model.CriterionName;
+import stillturning.report.explored.ExploredFront;
+import stillturning.report.explored.ExploredFront.Layout;
+import stillturning.report.explored.FrontBlocks;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
+
+/**
+ * Looks for layouts that nothing outdoes.
+ *
+ * @param minutes how long it may take (min)
+ * @param stop ends it with what is found by then
+ */
+record ExploreWork(Draft draft, Limits most, int minutes, AtomicBoolean stop)
+        implements Work<ExploreWork.Held> {
+
+    /**
+     * What was found.
+     *
+     * @param offers everything on the front that was not drawn before, by its name
+     * @param fingerprint of the texts that it was found from
+     */
+    record Held(ExploredFront front, List<Offer> offers, String fingerprint) {
+        Held {
+            offers = List.copyOf(offers);
+        }
+    }
+
+    @Override
+    public Held done(Progress progress) throws ChangeRefused {
+        StudyReader reader = draft.reader();
+        ReadStudy read = reader.reading().read();
+        if (read.study().isEmpty()) {
+            throw new ChangeRefused("a file of the study has a mistake; mend it first");
+        }
+        Watch watch = new Told(progress, stop, System.nanoTime(), Duration.ofMinutes(minutes));
+        Explored found = Exploration.of(reader, read, Exploration.USUALLY_BY, most, watch);
+        return new Held(found.front(), offers(found), read.fingerprint());
+    }
+
+    private static List<Offer> offers(Explored found) throws ChangeRefused {
+        FrontBlocks words = new FrontBlocks(found.front());
+        List<Offer> offers = new ArrayList<>();
+        for (Layout layout : found.front().front()) {
+            Drawn drawn = found.drawn().get(layout.id());
+            if (drawn != null) {
+                String id = drawn.candidate().id();
+                Candidate before = drawn.study().candidate(id).orElse(drawn.candidate());
+                offers.add(
+                        new Offer(
+                                layout.id() + ", from " + words.origin(layout),
+                                words.about(layout),
+                                before,
+                                drawn,
+                                layout.id(),
+                                found.file(layout.id()).text()));
+            }
+        }
+        return offers;
+    }
+
+    /** Everything that the picture shows: the candidates, then what was found. */
+    static List<TradeOff.Valued> valued(
+            ExploredFront front, CriterionName across, CriterionName upwards) {
+        Set<String> drawn = new HashSet<>();
+        List<TradeOff.Valued> all = new ArrayList<>();
+        for (Layout layout : front.drawings()) {
+            drawn.add(layout.id());
+            all.add(valued(front, layout, new CriterionName[] {across, upwards}, false));
+        }
+        for (Layout layout : front.front()) {
+            if (!drawn.contains(layout.id())) {
+                all.add(valued(front, layout, new CriterionName[] {across, upwards}, true));
+            }
+        }
+        return all;
+    }
+
+    private static TradeOff.Valued valued(
+            ExploredFront front, Layout layout, CriterionName[] axes, boolean found) {
+        return new TradeOff.Valued(
+                layout.id(),
+                found ? layout.id() : front.of(layout).candidate().title(),
+                front.missed(layout).size(),
+                front.value(layout, axes[0]),
+                front.value(layout, axes[1]),
+                found);
+    }
+
+    /** Tells how far it is, and ends it when its time is up. */
+    private record Told(Progress progress, AtomicBoolean stop, long begunNanos, Duration time)
+            implements Watch {
+
+        @Override
+        public void seen(Tally tally, List<List<Double>> front) {
+            progress.report(
+                    Math.min(1, (double) spentNanos() / time.toNanos()),
+                    (tally.tried() + tally.outdone())
+                            + " layouts looked at, "
+                            + tally.met()
+                            + " meet everything, "
+                            + front.size()
+                            + " on the front");
+        }
+
+        private long spentNanos() {
+            return System.nanoTime() - begunNanos;
+        }
+
+        @Override
+        public boolean enough() {
+            return stop.get() || spentNanos() > time.toNanos();
+        }
+    }
+}

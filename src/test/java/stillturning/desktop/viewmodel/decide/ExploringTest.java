@@ -1,0 +1,82 @@
+package stillturning.desktop.viewmodel.decide;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import stillturning.assess.front.Limits;
+import stillturning.desktop.draft.Change;
+import stillturning.desktop.viewmodel.AreaName;
+import stillturning.desktop.viewmodel.Desk;
+import stillturning.desktop.viewmodel.OpenDesk;
+import stillturning.desktop.viewmodel.offer.Offer;
+import stillturning.desktop.viewmodel.offer.Offers;
+import stillturning.model.CriterionName;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+class ExploringTest {
+
+    @TempDir private Path folder = Path.of("");
+    private OpenDesk open;
+    private Offers offers;
+    private Exploring exploring;
+
+    @BeforeEach
+    void open() throws IOException {
+        open = OpenDesk.over("first-steps", folder);
+        offers = new Offers(open.desk());
+        exploring = new Exploring(open.desk(), offers, new Limits(2, 24));
+    }
+
+    @Test
+    void theFrontIsPicturedAmongTheCandidatesAndItsPointsOpenDrawings() {
+        assertTrue(exploring.words().get().contains("From every candidate"));
+        exploring.start();
+        assertTrue(exploring.working().get());
+        open.until(() -> exploring.picture().get().isPresent());
+        assertFalse(exploring.working().get());
+
+        TradeOff picture = exploring.picture().get().orElseThrow();
+        List<String> drawn =
+                picture.points().stream().filter(p -> !p.found()).map(p -> p.id()).toList();
+        List<String> found =
+                picture.points().stream().filter(p -> p.found()).map(p -> p.id()).toList();
+        assertEquals(open.desk().candidates(), drawn.stream().sorted().toList());
+        assertFalse(found.isEmpty());
+        assertEquals(CriterionName.WEIGHT, picture.across().criterion());
+        exploring.across().set(CriterionName.COST);
+        assertEquals(
+                CriterionName.COST, exploring.picture().get().orElseThrow().across().criterion());
+
+        exploring.open(found.get(0));
+        assertEquals(AreaName.DRAW, open.visited().get(0).area());
+        assertEquals(Optional.of(found.get(0)), offers.chosen().get().map(Offer::name));
+        assertEquals(found.size(), offers.offered().get().orElseThrow().offers().size());
+        assertEquals(Optional.empty(), offers.save());
+        assertEquals(found.get(0), open.desk().candidate().get());
+        open.until(() -> !open.desk().work().busy("Reading the study"));
+        assertEquals(List.of(), open.desk().read().get().problems());
+        assertTrue(exploring.words().get().contains("before the last changes"));
+
+        exploring.open("one-bus");
+        assertEquals(Optional.of("one-bus"), open.visited().get(1).candidate());
+    }
+
+    @Test
+    void aStudyWithAMistakeIsRefusedInWords() {
+        Desk desk = open.desk();
+        desk.attempt(Change.typing("one-bus.yaml", "candidate: [no"));
+        exploring.start();
+        open.until(() -> !exploring.working().get());
+        assertTrue(exploring.words().get().contains("mistake"), exploring.words().get());
+        assertEquals(Optional.empty(), exploring.picture().get());
+    }
+}
