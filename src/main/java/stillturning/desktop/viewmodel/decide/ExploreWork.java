@@ -19,7 +19,9 @@ import stillturning.report.explored.ExploredFront;
 import stillturning.report.explored.ExploredFront.Layout;
 import stillturning.report.explored.FrontBlocks;
 
+import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -34,6 +36,8 @@ import java.util.concurrent.atomic.AtomicBoolean;
  */
 record ExploreWork(Draft draft, Limits most, int minutes, AtomicBoolean stop)
         implements Work<ExploreWork.Held> {
+
+    private static final Clock CLOCK = Clock.systemUTC();
 
     /**
      * What was found.
@@ -54,7 +58,7 @@ record ExploreWork(Draft draft, Limits most, int minutes, AtomicBoolean stop)
         if (read.study().isEmpty()) {
             throw new ChangeRefused("a file of the study has a mistake; mend it first");
         }
-        Watch watch = new Told(progress, stop, System.nanoTime(), Duration.ofMinutes(minutes));
+        Watch watch = new Told(progress, stop, CLOCK.instant(), Duration.ofMinutes(minutes));
         Explored found = Exploration.of(reader, read, Exploration.USUALLY_BY, most, watch);
         return new Held(found.front(), offers(found), read.fingerprint());
     }
@@ -109,13 +113,13 @@ record ExploreWork(Draft draft, Limits most, int minutes, AtomicBoolean stop)
     }
 
     /** Tells how far it is, and ends it when its time is up. */
-    private record Told(Progress progress, AtomicBoolean stop, long begunNanos, Duration time)
+    private record Told(Progress progress, AtomicBoolean stop, Instant begun, Duration time)
             implements Watch {
 
         @Override
         public void seen(Tally tally, List<List<Double>> front) {
             progress.report(
-                    Math.min(1, (double) spentNanos() / time.toNanos()),
+                    Math.min(1, (double) spent().toMillis() / time.toMillis()),
                     (tally.tried() + tally.outdone())
                             + " layouts looked at, "
                             + tally.met()
@@ -124,13 +128,13 @@ record ExploreWork(Draft draft, Limits most, int minutes, AtomicBoolean stop)
                             + " on the front");
         }
 
-        private long spentNanos() {
-            return System.nanoTime() - begunNanos;
+        private Duration spent() {
+            return Duration.between(begun, CLOCK.instant());
         }
 
         @Override
         public boolean enough() {
-            return stop.get() || spentNanos() > time.toNanos();
+            return stop.get() || spent().compareTo(time) > 0;
         }
     }
 }

@@ -182,14 +182,14 @@ class DecideAreaTest {
         OnStage.on(
                 () -> {
                     assertTrue(start.isDisabled());
-                    assertTrue(find("explore-stop").isVisible());
+                    assertTrue(find("explore-stop").getParent().isVisible());
                     return true;
                 });
         stage.press(stage.find(Button.class, "explore-cancel"), KeyCode.SPACE);
         OnStage.on(
                 () -> {
                     assertFalse(start.isDisabled());
-                    assertFalse(find("explore-stop").isVisible());
+                    assertFalse(find("explore-stop").getParent().isVisible());
                     return true;
                 });
     }
