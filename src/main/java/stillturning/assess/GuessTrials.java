@@ -2,6 +2,20 @@ package stillturning.assess;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.BiPredicate;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import stillturning.assess.GuessVariation.Doubts;
 import stillturning.assess.Guesses.Change;
 import stillturning.assess.Guesses.Choice;
@@ -18,21 +32,6 @@ import stillturning.assess.ranking.Acceptability;
 import stillturning.assess.ranking.Standing;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.function.BiPredicate;
-import java.util.function.Consumer;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Tries one guess after another along its range, and compares with the basis. */
 final class GuessTrials {
@@ -93,7 +92,7 @@ final class GuessTrials {
                                                 Suspects.of(i, screen, turned),
                                                 progress))
                         .toList();
-        return sorted(doubts, tried, choices, spread(doubts, progress));
+        return sorted(doubts, tried, choices, spread(doubts, open(turned), progress));
     }
 
     /** What turned in each trial in which all guesses are at their ends. */
@@ -252,8 +251,20 @@ final class GuessTrials {
         return choice;
     }
 
-    /** All guesses anywhere in their ranges, each place as likely and none in step with another. */
-    private Optional<Acceptability> spread(Doubts doubts, Consumer<String> progress) {
+    /** Steps that turned in some trial with all guesses at their ends. */
+    private static BiPredicate<String, String> open(Optional<Map<Integer, Set<String>>> turned) {
+        Set<String> open = new HashSet<>();
+        turned.ifPresent(trials -> trials.values().forEach(open::addAll));
+        boolean all = turned.isEmpty() || turned.get().isEmpty();
+        return (candidate, name) -> all || open.contains(step(candidate, name));
+    }
+
+    /**
+     * All guesses anywhere in their ranges, each place as likely and none in step with another.
+     * What did not turn with all of them at their ends is not told again.
+     */
+    private Optional<Acceptability> spread(
+            Doubts doubts, BiPredicate<String, String> open, Consumer<String> progress) {
         int guesses = doubts.inFigures().size();
         if (doubts.together().isEmpty() || doubts.draws() == 0 || basis.ranking().isEmpty()) {
             return Optional.empty();
@@ -268,7 +279,7 @@ final class GuessTrials {
                                     var again =
                                             doubts.together()
                                                     .flatMap(t -> t.at(at, contenders))
-                                                    .map(s -> retelling.of(s, (c, f) -> true))
+                                                    .map(s -> retelling.of(s, open))
                                                     .map(Retold::assessment);
                                     progress.accept("all guesses at once");
                                     return again;
@@ -276,7 +287,9 @@ final class GuessTrials {
                         .flatMap(Optional::stream)
                         .filter(a -> a.appraisals().size() == basis.appraisals().size())
                         .toList();
-        return drawn.isEmpty() ? Optional.empty() : Optional.of(StudyRanking.spread(drawn));
+        return drawn.isEmpty()
+                ? Optional.empty()
+                : Optional.of(StudyRanking.spread(drawn).leavingOut(places.length - drawn.size()));
     }
 
     private Guesses sorted(

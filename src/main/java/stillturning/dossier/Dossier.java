@@ -1,5 +1,9 @@
 package stillturning.dossier;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
@@ -27,11 +31,6 @@ import stillturning.report.paper.CounsellorPaper;
 import stillturning.report.paper.PaperContents;
 import stillturning.report.paper.PaperContents.Edition;
 import stillturning.sizing.result.SizingReport;
-
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * The page of one assessment, from what was asked beside it.
@@ -131,7 +130,8 @@ public record Dossier(
                         asked.equal,
                         SizedCandidates.ofFirst(assessment, read),
                         asked.guesses,
-                        MistakenFiles.of(read.problems()))
+                        MistakenFiles.of(read.problems()),
+                        MarkedValues.ofFirstTwo(assessment, read))
                 .answer();
     }
 

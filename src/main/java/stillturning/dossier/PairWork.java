@@ -10,16 +10,31 @@ import stillturning.assess.exchange.Exchange;
 import stillturning.assess.exchange.Group;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
+import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.report.pair.PairQuestion;
+import stillturning.report.pair.ValueMarks;
 import stillturning.story.UntoldStory;
 
 /**
  * Two candidates of a study held against each other, which takes both and every mix of them. Both
  * are assessed as mixes are: without a baseline, and with what sizes say left aside.
+ *
+ * @param marks how well the values of either are known, if somebody looked
  */
-public record PairWork(Study study, Candidate one, Candidate other) {
+public record PairWork(Study study, Candidate one, Candidate other, Optional<ValueMarks> marks) {
+
+    /** Of which nobody knows how well the values are known. */
+    public PairWork(Study study, Candidate one, Candidate other) {
+        this(study, one, other, Optional.empty());
+    }
+
+    /** The same, with how well what the files say is known. */
+    public PairWork marked(ReadStudy read) {
+        return new PairWork(
+                study, one, other, Optional.of(MarkedValues.between(read, one.id(), other.id())));
+    }
 
     /** The first in a ranking and the next; empty where there is none. */
     public static Optional<PairWork> ofFirstTwo(Assessment assessment) {
@@ -63,6 +78,7 @@ public record PairWork(Study study, Candidate one, Candidate other) {
         return new PairQuestion(
                 two,
                 two.ranking().get(),
-                new Exchange(two).all(two.appraisals().get(0), two.appraisals().get(1), progress));
+                new Exchange(two).all(two.appraisals().get(0), two.appraisals().get(1), progress),
+                marks);
     }
 }

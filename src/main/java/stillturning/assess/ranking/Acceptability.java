@@ -11,10 +11,11 @@ import java.util.stream.IntStream;
  * acceptability.
  *
  * @param samples how often all values were drawn
+ * @param leftOut draws beside these in which a candidate could not be computed
  * @param candidates in order of name
  * @see "R. Lahdelma, P. Salminen, Operations Research 49(3) (2001) 444-454 (from memory)"
  */
-public record Acceptability(int samples, List<Accepted> candidates) {
+public record Acceptability(int samples, int leftOut, List<Accepted> candidates) {
 
     /** Of so many standard errors is the half width of a 95 % interval. */
     private static final double WIDE = 1.96;
@@ -31,6 +32,8 @@ public record Acceptability(int samples, List<Accepted> candidates) {
      * @param confidence share of draws in which it is first with its central weights; 0 where it
      *     has none
      * @param confidenceError half width of the 95 % interval
+     * @param asWeighed share of draws in which it is first with the criteria's own weights
+     * @param asWeighedError half width of the 95 % interval
      */
     public record Accepted(
             String name,
@@ -38,7 +41,9 @@ public record Acceptability(int samples, List<Accepted> candidates) {
             double firstError,
             List<Double> centralWeights,
             double confidence,
-            double confidenceError) {
+            double confidenceError,
+            double asWeighed,
+            double asWeighedError) {
         public Accepted {
             centralWeights = List.copyOf(centralWeights);
         }
@@ -78,7 +83,12 @@ public record Acceptability(int samples, List<Accepted> candidates) {
                                                 criteria,
                                                 drawn))
                         .toList();
-        return new Acceptability(drawn.size(), candidates);
+        return new Acceptability(drawn.size(), 0, candidates);
+    }
+
+    /** The same, where so many draws more could not be computed. */
+    public Acceptability leavingOut(int draws) {
+        return new Acceptability(samples, draws, candidates);
     }
 
     private static Accepted accepted(
@@ -97,18 +107,32 @@ public record Acceptability(int samples, List<Accepted> candidates) {
         double mean = sum / draws;
         double variance = draws == 1 ? 0 : Math.max(0, squares - sum * mean) / (draws - 1);
         List<Double> central = central(shares, sum, criteria.size());
-        long times =
-                central.isEmpty()
-                        ? 0
-                        : drawn.stream().filter(d -> leads(name, criteria, d, central)).count();
-        double middle = (times + ADDED) / (draws + 2 * ADDED);
+        long times = central.isEmpty() ? 0 : leading(name, criteria, drawn, central);
+        long own =
+                leading(name, criteria, drawn, criteria.stream().map(Criterion::weight).toList());
         return new Accepted(
                 name,
                 mean,
                 WIDE * Math.sqrt(variance / draws),
                 central,
                 (double) times / draws,
-                WIDE * Math.sqrt(middle * (1 - middle) / (draws + 2 * ADDED)));
+                error(times, draws),
+                (double) own / draws,
+                error(own, draws));
+    }
+
+    /** Half width of the 95 % interval of a share. */
+    private static double error(long times, int draws) {
+        double middle = (times + ADDED) / (draws + 2 * ADDED);
+        return WIDE * Math.sqrt(middle * (1 - middle) / (draws + 2 * ADDED));
+    }
+
+    private static long leading(
+            String name,
+            List<Criterion> criteria,
+            List<List<Alternative>> drawn,
+            List<Double> weights) {
+        return drawn.stream().filter(d -> leads(name, criteria, d, weights)).count();
     }
 
     /** Each draw counts by how often it puts the candidate first. */

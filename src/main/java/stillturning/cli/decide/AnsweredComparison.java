@@ -8,6 +8,7 @@ import stillturning.cli.study.StudyAssessment;
 import stillturning.cli.terminal.Answer;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Output;
+import stillturning.dossier.MarkedValues;
 import stillturning.dossier.SizedCandidates;
 import stillturning.report.answer.FirstAnswer;
 import stillturning.report.answer.FirstAnswer.LeftOut;
@@ -30,7 +31,8 @@ record AnsweredComparison(Comparison comparison, FirstAnswer first, boolean full
                         StudyAssessment.withEqualBatteries(assessment, context),
                         SizedCandidates.ofFirst(assessment, sound.found().read()),
                         comparison.guesses(),
-                        sound.mistaken());
+                        sound.mistaken(),
+                        MarkedValues.ofFirstTwo(assessment, sound.found().read()));
         return new AnsweredComparison(comparison, question.answer(), full);
     }
 

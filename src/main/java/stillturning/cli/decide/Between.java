@@ -28,7 +28,7 @@ record Between(PairQuestion pair) implements Answer {
      * @throws Refusal if one is not there, both are the same, or one cannot be computed
      */
     static Between of(FoundStudy found, List<String> names, CommandContext context) {
-        return new Between(of(work(found.study(), names), context));
+        return new Between(of(work(found.study(), names).marked(found.read()), context));
     }
 
     /**

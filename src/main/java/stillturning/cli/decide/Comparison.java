@@ -2,6 +2,7 @@ package stillturning.cli.decide;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import stillturning.assess.Assessment;
 import stillturning.assess.Guesses;
 import stillturning.assess.ranking.RankingResult;
@@ -35,15 +36,15 @@ record Comparison(Mistakes mistakes, Assessment assessment, Optional<Guesses> gu
         implements Answer {
 
     static Comparison of(FoundStudy found, GuessOptions guesses, CommandContext context) {
-        return of(found, new ImportanceOption(), guesses, context);
+        return of(found, basis -> basis, guesses, context);
     }
 
     static Comparison of(
             FoundStudy found,
-            ImportanceOption importance,
+            UnaryOperator<Assessment> preferring,
             GuessOptions guesses,
             CommandContext context) {
-        Assessment assessment = importance.applied(StudyAssessment.of(found, context));
+        Assessment assessment = preferring.apply(StudyAssessment.of(found, context));
         return new Comparison(
                 found.mistakes(), assessment, guesses.tried(found, assessment, context));
     }

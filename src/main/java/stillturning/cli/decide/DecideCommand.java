@@ -15,13 +15,14 @@ import stillturning.cli.terminal.Output;
 @Command(
         name = "decide",
         description =
-                "Rank the candidates: hard requirements first, then by visible criteria. One screen:"
-                        + " who is first, how firmly, what it breaks, what the next one buys.",
+                "Rank the candidates: hard requirements first, then by visible criteria. One"
+                    + " screen: who is first, how firmly, what it breaks, what the next one buys.",
         footer = {
             "  stillturning decide sandpiper",
             "  stillturning decide sandpiper --full",
             "  stillturning decide sandpiper --guesses",
             "  stillturning decide sandpiper --knowing \"weight over cost\"",
+            "  stillturning decide sandpiper --swing \"endurance 100, weight 60, cost 40\"",
             "  stillturning decide sandpiper --between split-batteries solid-state-split-engine",
             "  stillturning decide architectures/sandpiper --json > ranking.json"
         })
@@ -30,6 +31,7 @@ public final class DecideCommand implements Callable<Integer> {
     private final CommandContext context;
     @Mixin private StudyArgument asked = new StudyArgument();
     @Mixin private GuessOptions guesses = new GuessOptions();
+    @Mixin private SwingOption swing = new SwingOption();
     @Mixin private ImportanceOption importance = new ImportanceOption();
 
     @Option(
@@ -57,7 +59,12 @@ public final class DecideCommand implements Callable<Integer> {
         if (!between.isEmpty()) {
             return between(sound.found());
         }
-        Comparison comparison = Comparison.of(sound.found(), importance, guesses, context);
+        Comparison comparison =
+                Comparison.of(
+                        sound.found(),
+                        basis -> importance.applied(swing.applied(basis)),
+                        guesses,
+                        context);
         new Output(context)
                 .answer(AnsweredComparison.of(sound, comparison, full, context), asked.json());
         return comparison.exitCode();

@@ -1,9 +1,15 @@
 package stillturning.cli.decide;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-
 import stillturning.cli.joint.ResumedSearch;
 import stillturning.cli.size.StudySizes;
 import stillturning.cli.study.FoundStudy;
@@ -27,21 +33,13 @@ import stillturning.report.pdf.PaperSize;
 import stillturning.report.pdf.PdfSetter;
 import stillturning.sizing.result.SizingReport;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.stream.Stream;
-
 /** Writes down the comparison with everything behind it. */
 @Command(
         name = "explain",
         description =
                 "Write the whole comparison into one HTML file, or a document for paper, for the"
-                    + " talk with a counsellor: drawings, requirements, every failure, stories,"
-                    + " assumptions.",
+                        + " talk with a counsellor: drawings, requirements, every failure, stories,"
+                        + " assumptions.",
         footer = {
             "  stillturning explain sandpiper",
             "  stillturning explain sandpiper --guesses",
@@ -83,7 +81,7 @@ public final class ExplainCommand implements Callable<Integer> {
             paramLabel = "CANDIDATE",
             description =
                     "Hold these two against each other; the first in the ranking and the next if"
-                        + " not given.")
+                            + " not given.")
     private List<String> between = List.of();
 
     @Option(
@@ -98,7 +96,7 @@ public final class ExplainCommand implements Callable<Integer> {
             names = "--ground-test",
             description =
                     "Also write the plan of a test on the ground of the first candidate; see"
-                        + " command ground-test. Takes a while.")
+                            + " command ground-test. Takes a while.")
     private boolean groundTest;
 
     @Option(
@@ -187,6 +185,7 @@ public final class ExplainCommand implements Callable<Integer> {
         Optional<PairWork> pair =
                 between.isEmpty()
                         ? PairWork.ofFirstTwo(comparison.assessment())
+                                .map(work -> work.marked(found.read()))
                         : Optional.of(Between.work(found.study(), between));
         List<SizingReport> sizes = StudySizes.of(ranked, context).reports();
         return new Asked(

@@ -10,7 +10,8 @@ import stillturning.quantity.field.OfDimension;
 
 /** From where to where the values of each criterion run. */
 @Describes(
-        "From where to where the values of each criterion run, whatever the candidates; usual ones where not written.")
+        "From where to where the values of each criterion run, whatever the candidates; usual ones"
+                + " where not written.")
 public record CriteriaEntry(
         @Describes("Single failures that stop the engine.") Optional<Count> engineStops,
         @Describes("Single failures that need the pilot.") Optional<Count> pilotNeeded,
@@ -19,8 +20,13 @@ public record CriteriaEntry(
         @Describes("Complexity, as decide counts it.") Optional<Count> complexity,
         @Describes("Cost, in the study's currency.") Optional<Count> cost) {
 
+    private static final String SWING =
+            "What it is worth to go all the way from acceptable to enough here, against the"
+                + " criterion where that is worth most, which has 100. Takes the place of weights.";
+
     /** What the entries of all criteria say, in the criterion's own unit inside. */
-    public record Ends(double acceptable, Optional<Double> halfway, double enough) {}
+    public record Ends(
+            double acceptable, Optional<Double> halfway, double enough, Optional<Double> swing) {}
 
     /** The scale of something counted. */
     @Describes("The scale of something counted, or of money.")
@@ -33,9 +39,10 @@ public record CriteriaEntry(
                     Optional<Double> halfway,
             @Describes("As good as you need: worth everything, and better is worth no more.")
                     @Bounds(least = 0, most = 10_000_000)
-                    double enough) {
+                    double enough,
+            @Describes(SWING) @Bounds(least = 0, most = 100) Optional<Double> swing) {
         private Ends ends() {
-            return new Ends(acceptable, halfway, enough);
+            return new Ends(acceptable, halfway, enough, swing);
         }
     }
 
@@ -50,9 +57,10 @@ public record CriteriaEntry(
                     Optional<Quantity> halfway,
             @Describes("As good as you need: worth everything, and better is worth no more.")
                     @OfDimension(value = Dimension.TIME, above = "0 s")
-                    Quantity enough) {
+                    Quantity enough,
+            @Describes(SWING) @Bounds(least = 0, most = 100) Optional<Double> swing) {
         private Ends ends() {
-            return new Ends(acceptable.si(), halfway.map(Quantity::si), enough.si());
+            return new Ends(acceptable.si(), halfway.map(Quantity::si), enough.si(), swing);
         }
     }
 
@@ -67,9 +75,10 @@ public record CriteriaEntry(
                     Optional<Quantity> halfway,
             @Describes("As good as you need: worth everything, and better is worth no more.")
                     @OfDimension(value = Dimension.MASS, least = "0 kg")
-                    Quantity enough) {
+                    Quantity enough,
+            @Describes(SWING) @Bounds(least = 0, most = 100) Optional<Double> swing) {
         private Ends ends() {
-            return new Ends(acceptable.si(), halfway.map(Quantity::si), enough.si());
+            return new Ends(acceptable.si(), halfway.map(Quantity::si), enough.si(), swing);
         }
     }
 

@@ -163,7 +163,7 @@ public final class PreferencesReader {
 
     private List<Study.Weight> weights(List<Importance> known) {
         List<Study.Weight> weights = weights();
-        if (study.weights().isEmpty() && !known.isEmpty()) {
+        if (study.weights().isEmpty() && swings().isEmpty() && !known.isEmpty()) {
             return MeanWeights.of(List.of(CriterionName.values()), known).orElse(weights);
         }
         known.stream()
@@ -174,7 +174,11 @@ public final class PreferencesReader {
 
     private void contradicted(Importance known) {
         report.problem(
-                DocumentPlaces.under("weights", StudyEntry.key(known.lighter())),
+                swings().isEmpty()
+                        ? DocumentPlaces.under("weights", StudyEntry.key(known.lighter()))
+                        : DocumentPlaces.under(
+                                DocumentPlaces.under("criteria", StudyEntry.key(known.lighter())),
+                                "swing"),
                 "it weighs more than "
                         + StudyEntry.key(known.heavier())
                         + ", and importance says the reverse",
@@ -188,7 +192,40 @@ public final class PreferencesReader {
                 .sum();
     }
 
+    private Map<CriterionName, Double> swings() {
+        Map<CriterionName, Double> swings = new EnumMap<>(CriterionName.class);
+        for (CriterionName criterion : CriterionName.values()) {
+            study.criteria()
+                    .of(criterion)
+                    .flatMap(CriteriaEntry.Ends::swing)
+                    .ifPresent(swing -> swings.put(criterion, swing));
+        }
+        return swings;
+    }
+
+    private List<Study.Weight> bySwing(Map<CriterionName, Double> swings) {
+        if (!study.weights().isEmpty()) {
+            report.problem(
+                    "weights",
+                    "criteria have swings too, so there are two answers to what counts how much",
+                    "take out the weights, or every swing");
+        } else {
+            Swings.mistake(swings)
+                    .ifPresent(
+                            wrong ->
+                                    report.problem(
+                                            "criteria",
+                                            "no swing is 100",
+                                            "give the most important one 100"));
+        }
+        return Swings.weights(swings);
+    }
+
     private List<Study.Weight> weights() {
+        Map<CriterionName, Double> swings = swings();
+        if (!swings.isEmpty()) {
+            return bySwing(swings);
+        }
         if (study.weights().isEmpty()) {
             return List.of(CriterionName.values()).stream()
                     .map(c -> new Study.Weight(c, USUAL_WEIGHTS.getOrDefault(c, 1.0)))

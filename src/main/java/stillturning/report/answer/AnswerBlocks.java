@@ -34,6 +34,7 @@ public final class AnswerBlocks {
                                 answer.of(Topic.EQUAL_BATTERIES).stream())
                         .toList(),
                 blocks);
+        section("In what it and the next are not alike", answer.of(Topic.UNLIKE), blocks);
         if (!coming.isEmpty()) {
             blocks.add(new Note(coming));
         }

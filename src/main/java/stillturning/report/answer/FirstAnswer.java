@@ -24,6 +24,7 @@ public record FirstAnswer(
     public enum Topic {
         FIRST("first"),
         FIRM("firm?"),
+        UNLIKE("not alike"),
         EQUAL_BATTERIES("batteries"),
         BREAKS("it breaks"),
         NEXT("the next");

@@ -22,6 +22,7 @@ import stillturning.report.answer.FirstAnswer.Line;
 import stillturning.report.answer.FirstAnswer.Matrix;
 import stillturning.report.answer.FirstAnswer.NotAsked;
 import stillturning.report.answer.FirstAnswer.Topic;
+import stillturning.report.pair.ValueMarks;
 import stillturning.sizing.result.SizingReport;
 
 /**
@@ -31,16 +32,28 @@ import stillturning.sizing.result.SizingReport;
  * @param sizes the sizes of the first one with nothing wrong, if they could be computed
  * @param guesses which guesses matter, if that was tried
  * @param mistaken candidates whose files have mistakes
+ * @param marks how well the values of the first and the next are known, if somebody looked
  */
 public record FirstQuestion(
         Assessment assessment,
         Optional<EqualBatteries> equal,
         Optional<SizingReport> sizes,
         Optional<Guesses> guesses,
-        List<LeftOut> mistaken) {
+        List<LeftOut> mistaken,
+        Optional<ValueMarks> marks) {
 
     public FirstQuestion {
         mistaken = List.copyOf(mistaken);
+    }
+
+    /** Of which nobody knows how well the values are known. */
+    public FirstQuestion(
+            Assessment assessment,
+            Optional<EqualBatteries> equal,
+            Optional<SizingReport> sizes,
+            Optional<Guesses> guesses,
+            List<LeftOut> mistaken) {
+        this(assessment, equal, sizes, guesses, mistaken, Optional.empty());
     }
 
     public FirstAnswer answer() {
@@ -81,6 +94,7 @@ public record FirstQuestion(
         FirstWords first = new FirstWords(assessment, ranking);
         add(findings, Topic.FIRST, List.of(first.who()));
         add(findings, Topic.FIRM, first.firm(guesses));
+        add(findings, Topic.UNLIKE, new UnlikeWords(assessment, ranking, marks).sentences());
         equal.ifPresent(
                 tried ->
                         add(

@@ -3,6 +3,7 @@ package stillturning.report.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.Guesses;
@@ -103,6 +104,7 @@ final class FirstWords {
                         .map(words -> words + " of all weightings. ")
                         .orElse("");
         int others = changes.size() - 1;
+        sentences.add("Weights: " + weights() + ".");
         sentences.add(
                 share
                         + changes.get(0)
@@ -112,6 +114,12 @@ final class FirstWords {
         guesses.ifPresent(tried -> sentences.add(unseating(tried)));
         guesses.flatMap(Guesses::spread).flatMap(this::spread).ifPresent(sentences::add);
         return sentences;
+    }
+
+    private String weights() {
+        return ranking.scales().stream()
+                .map(s -> s.criterion() + " " + Formats.percent(s.weight()))
+                .collect(Collectors.joining(", "));
     }
 
     private Optional<String> spread(Acceptability spread) {
@@ -126,7 +134,11 @@ final class FirstWords {
                                         + Formats.percent(c.first())
                                         + " +- "
                                         + Formats.percent(c.firstError())
-                                        + " of draws and weightings.");
+                                        + " of draws and weightings, with these weights in "
+                                        + Formats.percent(c.asWeighed())
+                                        + " +- "
+                                        + Formats.percent(c.asWeighedError())
+                                        + ".");
     }
 
     /** The guesses that can put another first, the likeliest with its tipping value. */

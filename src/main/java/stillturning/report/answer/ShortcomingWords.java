@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stillturning.assess.Appraisal;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
@@ -15,11 +16,19 @@ import stillturning.sizing.result.Rule.Gravity;
 import stillturning.sizing.result.SizeFinding;
 import stillturning.sizing.result.SizingReport;
 import stillturning.story.StartAttempt;
+import stillturning.story.StoryEvent;
 
 /** What the first candidate still breaks or cannot do, worst first. */
 final class ShortcomingWords {
 
     private static final int NAMED = 3;
+
+    /** What says why an engine does not start. */
+    private static final Set<StoryEvent.Kind> TELLING =
+            Set.of(
+                    StoryEvent.Kind.BATTERY_DISCONNECTS,
+                    StoryEvent.Kind.PROTECTOR_OPENS,
+                    StoryEvent.Kind.CRANKING_FAILS);
 
     private final Appraisal leader;
     private final Optional<SizingReport> sizes;
@@ -79,7 +88,17 @@ final class ShortcomingWords {
                         .min(Map.Entry.comparingByValue())
                         .map(e -> ": " + Formats.fixed(e.getValue(), 1) + " V at " + e.getKey())
                         .orElse("");
-        return "It does not start in the cold with tired batteries" + lowest + ".";
+        String why =
+                start.untold()
+                        .or(
+                                () ->
+                                        start.happenings().stream()
+                                                .filter(h -> TELLING.contains(h.kind()))
+                                                .map(h -> h.part() + " " + h.words())
+                                                .findFirst())
+                        .map(words -> ": " + words)
+                        .orElse(lowest);
+        return "It does not start in the cold with tired batteries" + why + ".";
     }
 
     /** Limits broken with nothing wrong, the gravest named. */

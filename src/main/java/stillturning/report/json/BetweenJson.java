@@ -15,6 +15,7 @@ import stillturning.model.CriterionName;
 import stillturning.parts.Part;
 import stillturning.report.pair.ControllerUse;
 import stillturning.report.pair.PairQuestion;
+import stillturning.report.pair.ValueMarks;
 
 /** Two candidates side by side. */
 final class BetweenJson {
@@ -82,6 +83,16 @@ final class BetweenJson {
                             .list("mixes", MIX, p -> p.mixes().mixes())
                             .texts("onlyInFirst", p -> ids(p.differences().leftOut()))
                             .texts("onlyInSecond", p -> ids(p.differences().added()))
+                            .texts(
+                                    "guessedOnlyInFirst",
+                                    p -> p.marks().map(ValueMarks::onlyGuessed).orElse(List.of()))
+                            .says("Values of both files that only the first guesses.")
+                            .texts(
+                                    "guessedOnlyInSecond",
+                                    p ->
+                                            p.marks()
+                                                    .map(ValueMarks::onlyGuessedByOther)
+                                                    .orElse(List.of()))
                             .list("failures", SHIFT, p -> p.differences().shifts())
                             .says("Failures that both can have and that do not come to the same.")
                             .list("controllers", CONTROLLER, BetweenJson::controllers));

@@ -70,12 +70,18 @@ final class GuessesJson {
                     .number("confidence", Accepted::confidence)
                     .says("Share of draws in which it is first with its central weights.")
                     .number("confidenceError", Accepted::confidenceError)
+                    .says("Half width of the 95 % interval.")
+                    .number("asWeighed", Accepted::asWeighed)
+                    .says("Share of draws in which it is first with the study's weights.")
+                    .number("asWeighedError", Accepted::asWeighedError)
                     .says("Half width of the 95 % interval.");
 
     private static final JsonShape<Acceptability> SPREAD =
             JsonShape.<Acceptability>named("spread")
                     .whole("samples", Acceptability::samples)
                     .says("How often all guesses were drawn.")
+                    .whole("leftOut", Acceptability::leftOut)
+                    .says("Draws beside these in which a candidate could not be computed.")
                     .list("candidates", ACCEPTED, Acceptability::candidates);
 
     private static final JsonType<String> KIND =

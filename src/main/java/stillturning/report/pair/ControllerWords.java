@@ -4,6 +4,7 @@ import static stillturning.report.table.Column.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
@@ -39,6 +40,24 @@ final class ControllerWords {
                         List.of(words("function", 26, Row::function), words("for", 68, Row::use))),
                 new Words(brings(use, appraisal)),
                 new Words(bypassed(use)));
+    }
+
+    /** Functions that nothing makes use of, as one sentence. */
+    static Optional<String> unused(ControllerUse use) {
+        List<String> idle =
+                functions(use).stream()
+                        .filter(row -> row.use().equals(UNUSED))
+                        .map(Row::function)
+                        .toList();
+        return idle.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "Functions of "
+                                + use.controller().id()
+                                + " that nothing makes use of here, and that would have to be worth"
+                                + " it: "
+                                + String.join(", ", idle)
+                                + ".");
     }
 
     private static List<Row> functions(ControllerUse use) {

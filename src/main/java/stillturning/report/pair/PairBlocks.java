@@ -174,6 +174,19 @@ public final class PairBlocks {
                                 "No matter of layout, and yet different: "
                                         + String.join("; ", notLayout)
                                         + "."));
+        pair.marks()
+                .map(
+                        marks ->
+                                marks.words(
+                                        "\"" + title(pair.one()) + "\"",
+                                        "\"" + title(pair.other()) + "\""))
+                .ifPresent(
+                        words ->
+                                blocks.add(
+                                        new Words(
+                                                "How well their values are known: "
+                                                        + words
+                                                        + ".")));
         return blocks;
     }
 
@@ -295,7 +308,8 @@ public final class PairBlocks {
             blocks.add(
                     new Note(
                             (unlike.size() - NAMED)
-                                    + " more, milder or as grave as the last; all are in the JSON."));
+                                    + " more, milder or as grave as the last; all are in the"
+                                    + " JSON."));
         }
         return blocks;
     }

@@ -1,6 +1,7 @@
 package stillturning.report.pair;
 
 import java.util.List;
+import java.util.Optional;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateDifferences;
@@ -13,8 +14,10 @@ import stillturning.assess.ranking.RankingResult;
  * @param two just these two, assessed and ranked
  * @param ranking their order
  * @param mixes from the first to the second
+ * @param marks how well the values of either are known, if somebody looked
  */
-public record PairQuestion(Assessment two, RankingResult ranking, Attribution mixes) {
+public record PairQuestion(
+        Assessment two, RankingResult ranking, Attribution mixes, Optional<ValueMarks> marks) {
 
     Appraisal one() {
         return two.appraisals().get(0);

@@ -55,12 +55,19 @@ final class PairVerdict {
                         + (paid.isEmpty() ? "nothing that a criterion counts" : paid)
                         + ".");
         List<String> turning = turning();
-        sentences.add(
-                turning.isEmpty()
-                        ? "No change of a single weight, and no group of differences exchanged,"
-                                + " gives the other answer."
-                        : "For the other answer, one of these would have to be true: "
-                                + String.join(" ", turning));
+        if (turning.isEmpty()) {
+            sentences.add(
+                    paid.isEmpty()
+                            ? "It is at least as good by every criterion, so no weighting at all"
+                                  + " and no group of differences exchanged gives the other answer."
+                            : "No change of a single weight, and no group of differences exchanged,"
+                                    + " gives the other answer.");
+            sentences.addAll(new NeededValue(pair, ahead, behind).sentences());
+        } else {
+            sentences.add(
+                    "For the other answer, one of these would have to be true: "
+                            + String.join(" ", turning));
+        }
         return sentences;
     }
 

@@ -46,17 +46,18 @@ public final class GuessTexts {
 
     /** What was tried, and what was watched. */
     public String method() {
-        return "Each guess was tried at both ends of its range, all else as it is; a range that is not"
-                + " stated is "
+        return "Each guess was tried at both ends of its range, all else as it is; a range that is"
+                + " not stated is "
                 + Formats.percent(GuessVariation.SHARE)
                 + " to either side, 5 % of a voltage, 10 K of a temperature. Watched: who is first,"
                 + " which hard requirements each candidate meets, whether it is well with nothing"
-                + " wrong, and whether the first one's endurance without charging changes by more than "
+                + " wrong, and whether the first one's endurance without charging changes by more"
+                + " than "
                 + Formats.percent(Guesses.ENDURANCE_MATTERS)
-                + ". Where that turns is searched by halving. Chance: the share of the range in which"
-                + " another is first or a verdict is another, every value as likely. Worth: points"
-                + " gained on average by knowing it before choosing, a missed requirement counted as"
-                + " one point."
+                + ". Where that turns is searched by halving. Chance: the share of the range in"
+                + " which another is first or a verdict is another, every value as likely. Worth:"
+                + " points gained on average by knowing it before choosing, a missed requirement"
+                + " counted as one point."
                 + leftOut();
     }
 
@@ -96,7 +97,14 @@ public final class GuessTexts {
         lines.add(
                 "All guesses anywhere in their ranges at once, "
                         + spread.samples()
-                        + " times, each with all weightings; errors are those of the 95 % interval:");
+                        + " times, each with all weightings; errors are those of the 95 % interval"
+                        + (spread.leftOut() == 0
+                                ? ""
+                                : "; "
+                                        + spread.leftOut()
+                                        + " draws beside these could not be computed and count for"
+                                        + " nobody")
+                        + ":");
         spread.candidates().stream()
                 .sorted(Comparator.comparingDouble(c -> -c.first()))
                 .forEach(c -> lines.add(accepted(c)));
@@ -110,9 +118,15 @@ public final class GuessTexts {
                         + Formats.percent(one.first())
                         + " +- "
                         + Formats.percent(one.firstError());
+        String own =
+                first
+                        + "; with the study's weights, in "
+                        + Formats.percent(one.asWeighed())
+                        + " +- "
+                        + Formats.percent(one.asWeighedError());
         return one.centralWeights().isEmpty()
-                ? first + "."
-                : first
+                ? own + "."
+                : own
                         + "; with the mean of the weightings that put it first, in "
                         + Formats.percent(one.confidence())
                         + " +- "

@@ -49,6 +49,9 @@ class AcceptabilityTest {
         assertEquals(LN_2, a.first(), 1e-3);
         assertEquals((1 - SQUARE) / 2 / LN_2, a.centralWeights().get(0), 1e-3);
         assertEquals(1, a.confidence());
+        // equal weights: A has 1/2, B x/2
+        assertEquals(1, a.asWeighed());
+        assertEquals(0, of("B", 64).asWeighed());
         Acceptability.Accepted b = of("B", 64);
         double weight = SQUARE / 2 / (1 - LN_2);
         assertEquals(1 - LN_2, b.first(), 1e-3);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -83,6 +84,44 @@ class DecideCommandTest {
                 .get("candidates")
                 .forEach(c -> shares.append(c.findValue("centralWeights")).append('\n'));
         return shares.toString();
+    }
+
+    @Test
+    void swingsOnTheCommandLineCountAsThoseOfTheStudy() throws IOException {
+        Path folder = Session.in(here).copyOfFirstSteps("small");
+        Session session = Session.in(here);
+        String said =
+                session.run("decide", "small", "--json", "--swing", "endurance 100, cost 25").out();
+        assertTrue(
+                session.run("decide", "small", "--swing", "endurance 100, cost 25")
+                        .out()
+                        .contains("80 %"),
+                said);
+        Session.change(
+                folder.resolve("study.yaml"),
+                "requirements:",
+                "criteria:\n"
+                        + "  endurance: {acceptable: 30 min, enough: 2 h, swing: 100}\n"
+                        + "  cost: {acceptable: 4000, enough: 1000, swing: 25}\n"
+                        + "requirements:");
+        String written = session.run("decide", "small", "--json").out();
+        assertEquals(2, Session.tree(said).get("criteria").size());
+        for (int i = 0; i < 2; i++) {
+            assertEquals(
+                    Session.tree(written).get("criteria").get(i).get("weight"),
+                    Session.tree(said).get("criteria").get(i).get("weight"));
+        }
+    }
+
+    @Test
+    void swingsThatAreNoneAreRefusedAllAtOnce() {
+        Session.in(here).copyOfFirstSteps("small");
+        Ran two = Session.in(here).run("decide", "small", "--swing", "wieght 100, cost much");
+        assertEquals(ExitCode.BAD_INPUT, two.code());
+        assertTrue(two.err().contains("\"wieght 100\""), two.err());
+        assertTrue(two.err().contains("\"cost much\""), two.err());
+        Ran low = Session.in(here).run("decide", "small", "--swing", "weight 60, cost 40");
+        assertTrue(low.err().contains("the largest swing is not 100"), low.err());
     }
 
     @Test

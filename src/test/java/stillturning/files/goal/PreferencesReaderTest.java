@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -76,6 +77,35 @@ class PreferencesReaderTest {
         assertTrue(told.contains("criteria.endurance.enough"), told);
         assertTrue(told.contains("criteria.cost.halfway"), told);
         assertEquals(3, told.lines().filter(line -> line.contains("criteria.")).count(), told);
+    }
+
+    @Test
+    void swingsTakeThePlaceOfWeights() throws IOException {
+        String swings =
+                """
+                criteria:
+                  endurance: {acceptable: 30 min, enough: 2 h, swing: 60}
+                  weight: {acceptable: 20 kg, enough: 12 kg, swing: 100}
+                  cost: {acceptable: 4000, enough: 1500}
+                """;
+        String unweighted = SampleStudy.STUDY.replace("weights: {endurance: 2}\n", "");
+        Study study =
+                SampleStudy.read(folder, unweighted + swings, SampleStudy.ONE)
+                        .study()
+                        .orElseThrow();
+        assertEquals(
+                List.of(
+                        new Study.Weight(CriterionName.ENDURANCE, 60),
+                        new Study.Weight(CriterionName.WEIGHT, 100)),
+                study.goals().weights());
+        assertTrue(told(swings).contains("two answers to what counts how much"), told(swings));
+        String none =
+                SampleStudy.told(
+                        SampleStudy.read(
+                                folder,
+                                unweighted + swings.replace("swing: 100", "swing: 80"),
+                                SampleStudy.ONE));
+        assertTrue(none.contains("no swing is 100"), none);
     }
 
     @Test

@@ -73,6 +73,7 @@ class JsonReportTest {
                         Optional.of(
                                 new Acceptability(
                                         32,
+                                        1,
                                         List.of(
                                                 new Acceptability.Accepted(
                                                         "one",
@@ -80,7 +81,9 @@ class JsonReportTest {
                                                         0.1,
                                                         List.of(1.0),
                                                         0.9,
-                                                        0.05)))));
+                                                        0.05,
+                                                        0.95,
+                                                        0.04)))));
         String json = JsonReport.decide(ASSESSMENT, Optional.of(guesses));
         assertEquals(List.of(), faults("decide", json));
         JsonNode turn = read(json).get("guesses").get("matter").get(0).get("turns").get(0);

@@ -1,5 +1,8 @@
 package stillturning.desktop.viewmodel.explain;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import stillturning.assess.Assess;
 import stillturning.assess.GuessVariation.Doubts;
 import stillturning.assess.Guesses;
@@ -21,10 +24,6 @@ import stillturning.report.page.Document.Chapter;
 import stillturning.report.pair.PairQuestion;
 import stillturning.sizing.result.SizingReport;
 import stillturning.story.UntoldStory;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 
 /** The work behind one page: asks what is asked for and not yet answered. */
 final class PageWork {
@@ -62,6 +61,7 @@ final class PageWork {
         this.pair =
                 answers.pair().isEmpty()
                         ? PairWork.ofFirstTwo(dossier.assessment())
+                                .map(work -> work.marked(dossier.read()))
                         : Optional.empty();
         this.search =
                 asksTogether()
