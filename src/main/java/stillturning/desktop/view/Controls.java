@@ -48,7 +48,7 @@ public final class Controls {
                                 .ifPresent(act));
     }
 
-    /** MomentChoice Enter is pressed, or a double click comes. */
+    /** What happens when Enter is pressed, or a double click comes. */
     public static void onOpen(Control list, Runnable act) {
         onEnter(list, act);
         onDoubleClick(list, act);
@@ -63,7 +63,7 @@ public final class Controls {
                 });
     }
 
-    /** MomentChoice a double click comes. */
+    /** What happens when a double click comes. */
     public static void onDoubleClick(Node node, Runnable act) {
         node.setOnMouseClicked(
                 event -> {
@@ -85,7 +85,7 @@ public final class Controls {
         return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN);
     }
 
-    /** MomentChoice a field is left. */
+    /** What happens when a field is left. */
     public static void onLeave(Node field, Runnable act) {
         field.focusedProperty()
                 .addListener(

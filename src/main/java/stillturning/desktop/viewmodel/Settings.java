@@ -12,13 +12,15 @@ import stillturning.report.drawing.Paper;
  * @param scalePercent size of letters and symbols, from 100 to 200 (%)
  * @param recent folders of studies, the last one first
  * @param window where the window was
+ * @param beside what stands beside the paper while drawing
  */
 public record Settings(
         Paper paper,
         int scalePercent,
         UnitSystem units,
         List<String> recent,
-        Optional<Frame> window) {
+        Optional<Frame> window,
+        Beside beside) {
 
     /** Fewest and most per cent of the usual size. */
     public static final int SMALLEST_PERCENT = 100;
@@ -30,9 +32,21 @@ public record Settings(
     /** Place and size of a window (screen units). */
     public record Frame(double x, double y, double width, double height, boolean maximized) {}
 
+    /**
+     * What stands beside the paper while drawing.
+     *
+     * @param additions the list of what can be added
+     * @param values what is chosen, with its values, and the findings
+     */
+    public record Beside(boolean additions, boolean values) {
+        /** Both of them. */
+        public static final Beside BOTH = new Beside(true, true);
+    }
+
     /** What nobody has changed yet. */
     public static final Settings USUAL =
-            new Settings(Paper.LIGHT, 100, UnitSystem.METRIC, List.of(), Optional.empty());
+            new Settings(
+                    Paper.LIGHT, 100, UnitSystem.METRIC, List.of(), Optional.empty(), Beside.BOTH);
 
     public Settings {
         recent = List.copyOf(recent.subList(0, Math.min(MOST_RECENT, recent.size())));
@@ -41,22 +55,27 @@ public record Settings(
 
     /** The same on other paper. */
     public Settings with(Paper other) {
-        return new Settings(other, scalePercent, units, recent, window);
+        return new Settings(other, scalePercent, units, recent, window, beside);
     }
 
     /** The same in other units. */
     public Settings with(UnitSystem other) {
-        return new Settings(paper, scalePercent, other, recent, window);
+        return new Settings(paper, scalePercent, other, recent, window, beside);
     }
 
     /** The same at another size (%). */
     public Settings scaled(int percent) {
-        return new Settings(paper, percent, units, recent, window);
+        return new Settings(paper, percent, units, recent, window, beside);
     }
 
     /** The same with the window elsewhere. */
     public Settings with(Frame other) {
-        return new Settings(paper, scalePercent, units, recent, Optional.of(other));
+        return new Settings(paper, scalePercent, units, recent, Optional.of(other), beside);
+    }
+
+    /** The same with more or less beside the paper. */
+    public Settings with(Beside other) {
+        return new Settings(paper, scalePercent, units, recent, window, other);
     }
 
     /** The same with a study opened just now. */
@@ -64,7 +83,7 @@ public record Settings(
         List<String> all = new ArrayList<>(recent);
         all.remove(folder);
         all.add(0, folder);
-        return new Settings(paper, scalePercent, units, all, window);
+        return new Settings(paper, scalePercent, units, all, window, beside);
     }
 
     /** The same without a folder that is no more. */
@@ -74,6 +93,7 @@ public record Settings(
                 scalePercent,
                 units,
                 recent.stream().filter(f -> !f.equals(folder)).toList(),
-                window);
+                window,
+                beside);
     }
 }

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
+import stillturning.desktop.viewmodel.Settings.Beside;
 import stillturning.desktop.viewmodel.Settings.Frame;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.drawing.Paper;
@@ -36,6 +37,9 @@ public record SettingsFile(Path path) {
     private static final String UNITS = "units";
     private static final String RECENT = "recent.";
     private static final String MAXIMIZED = "window.maximized";
+    private static final String ADDITIONS = "draw.additions";
+    private static final String VALUES = "draw.values";
+    private static final String AWAY = "put away";
     private static final List<String> FRAME =
             List.of("window.x", "window.y", "window.width", "window.height");
 
@@ -85,7 +89,8 @@ public record SettingsFile(Path path) {
                 (int) number(kept, SCALE).orElse(Settings.USUAL.scalePercent()),
                 named(kept, UNITS, UnitSystem.values(), Settings.USUAL.units()),
                 recent(kept),
-                window(kept));
+                window(kept),
+                new Beside(!away(kept, ADDITIONS), !away(kept, VALUES)));
     }
 
     private static <E extends Enum<E>> E named(Properties kept, String key, E[] all, E usual) {
@@ -134,10 +139,22 @@ public record SettingsFile(Path path) {
             kept.setProperty(RECENT + (i + 1), settings.recent().get(i));
         }
         settings.window().ifPresent(frame -> put(kept, frame));
+        putAway(kept, ADDITIONS, settings.beside().additions());
+        putAway(kept, VALUES, settings.beside().values());
         StringWriter text = new StringWriter();
         kept.store(text, null);
         Files.createDirectories(path.toAbsolutePath().resolveSibling("."));
         WholeFile.replace(path, text.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static boolean away(Properties kept, String key) {
+        return AWAY.equals(kept.getProperty(key));
+    }
+
+    private static void putAway(Properties kept, String key, boolean shown) {
+        if (!shown) {
+            kept.setProperty(key, AWAY);
+        }
     }
 
     private static void put(Properties kept, Frame frame) {

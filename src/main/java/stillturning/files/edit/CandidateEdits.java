@@ -21,7 +21,7 @@ import stillturning.yaml.YamlValue;
  */
 public final class CandidateEdits {
 
-    /** MomentChoice a lever stands where. */
+    /** When a lever stands where. */
     public enum Configuration {
         FLIGHT("in flight"),
         MASTER_OFF("with the master off"),

@@ -1,16 +1,25 @@
 package stillturning.report.drawing;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /** One thing on a picture; later ones lie above earlier ones. */
 public sealed interface Mark {
+
+    /** Sizes of all that is written (drawing units). */
+    DoubleStream letterSizes();
 
     /**
      * A stroked or filled outline.
      *
      * @param data path in the path language of SVG: M, L, A and Z, absolute
      */
-    record Path(String data, Stroke pen) implements Mark {}
+    record Path(String data, Stroke pen) implements Mark {
+        @Override
+        public DoubleStream letterSizes() {
+            return DoubleStream.empty();
+        }
+    }
 
     /**
      * One line of text.
@@ -18,7 +27,12 @@ public sealed interface Mark {
      * @param x place of the anchor (drawing units)
      * @param y base line (drawing units)
      */
-    record Text(String words, double x, double y, Anchor anchor, Type type) implements Mark {}
+    record Text(String words, double x, double y, Anchor anchor, Type type) implements Mark {
+        @Override
+        public DoubleStream letterSizes() {
+            return DoubleStream.of(type.size());
+        }
+    }
 
     /**
      * Marks that belong to one thing of the caller's.
@@ -29,6 +43,11 @@ public sealed interface Mark {
     record Part(String key, String title, List<Mark> marks) implements Mark {
         public Part {
             marks = List.copyOf(marks);
+        }
+
+        @Override
+        public DoubleStream letterSizes() {
+            return marks.stream().flatMapToDouble(Mark::letterSizes);
         }
     }
 

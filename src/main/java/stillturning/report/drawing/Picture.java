@@ -1,6 +1,7 @@
 package stillturning.report.drawing;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * A drawn picture, in units of one CSS pixel.
@@ -18,6 +19,11 @@ public record Picture(
     public Picture {
         marks = List.copyOf(marks);
         checkId(id);
+    }
+
+    /** Size of the smallest letters (units); nothing where nothing is written. */
+    public OptionalDouble smallestLetters() {
+        return marks.stream().flatMapToDouble(Mark::letterSizes).min();
     }
 
     /**

@@ -39,6 +39,8 @@ final class RankingPane extends VBox {
         tellScope();
         deciding.ranks()
                 .addListener((ListChangeListener.Change<? extends RankRow> change) -> refill());
+        // a list that gets another height keeps its end in place, not its beginning
+        list.heightProperty().addListener((of, before, now) -> list.scrollTo(0));
         refill();
     }
 
@@ -62,12 +64,12 @@ final class RankingPane extends VBox {
         Showing.set(leftOut, !leftOut.getChildren().isEmpty());
     }
 
-    /** Marks a candidate. */
+    /** Marks a candidate; the first of the ranking stays in sight. */
     void select(String id) {
         for (RankRow row : list.getItems()) {
             if (row.id().equals(id)) {
                 list.getSelectionModel().select(row);
-                list.scrollTo(row);
+                list.scrollTo(0);
             }
         }
     }
@@ -77,6 +79,7 @@ final class RankingPane extends VBox {
                 Optional.ofNullable(list.getSelectionModel().getSelectedItem()).map(RankRow::id);
         list.getItems().setAll(List.copyOf(deciding.ranks()));
         chosen.ifPresentOrElse(this::select, () -> list.getSelectionModel().selectFirst());
+        list.scrollTo(0);
         tell();
     }
 

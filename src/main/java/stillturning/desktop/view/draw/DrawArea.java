@@ -1,5 +1,9 @@
 package stillturning.desktop.view.draw;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
 import javafx.beans.Observable;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -14,7 +18,6 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Labels;
@@ -24,6 +27,7 @@ import stillturning.desktop.view.picture.PictureView;
 import stillturning.desktop.view.picture.Printing;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.Settings.Beside;
 import stillturning.desktop.viewmodel.draw.Board;
 import stillturning.desktop.viewmodel.draw.BoardDrawing;
 import stillturning.desktop.viewmodel.draw.PaletteEntry;
@@ -31,24 +35,23 @@ import stillturning.desktop.viewmodel.offer.Offers;
 import stillturning.files.finding.FileFinding;
 import stillturning.report.Cautions;
 
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.List;
-import java.util.Optional;
-
 /** Where a candidate is drawn: what can be added, the diagram, values, findings, the text. */
 public final class DrawArea implements Area {
 
     private static final double FORM_SHARE = 0.48;
     private static final String EMPTY =
             "Nothing is drawn yet. Add a battery and a bus from the list on the left, then drag"
-                + " from one terminal to the other to join them.";
+                    + " from one terminal to the other to join them.";
 
     private final Desk desk;
     private final Offers offers;
     private final Board board;
     private final PictureView paper = new PictureView();
     private final TextPane text;
+    private final Node additions;
+    private final Node values;
+    private final ToggleButton adding = new ToggleButton("Add");
+    private final ToggleButton valuing = new ToggleButton("Values");
     private final DrawCommands commands;
     private final Label said = Labels.notice("draw-said", "accent");
     private final Label empty = Labels.empty(EMPTY);
@@ -70,9 +73,11 @@ public final class DrawArea implements Area {
         view.setId("draw-area");
         board.said().addListener((of, before, now) -> said.setText(now));
         view.setTop(new VBox(tools(), said));
-        view.setLeft(new PalettePane(board));
+        additions = new PalettePane(board);
+        values = right();
         view.setCenter(middle());
-        view.setRight(right());
+        desk.settings().addListener((of, before, now) -> showBeside());
+        showBeside();
         listen();
         show(board.laid().get());
     }
@@ -103,7 +108,7 @@ public final class DrawArea implements Area {
         boolean first = laid.isPresent() && !drawn;
         drawn = laid.isPresent();
         if (first) {
-            paper.fit();
+            paper.fitToRead();
         }
         paper.choose(board.chosenKeys());
         empty.setVisible(laid.filter(l -> l.candidate().parts().isEmpty()).isPresent());
@@ -130,7 +135,10 @@ public final class DrawArea implements Area {
                         });
         List.of(duplicate, delete, breakIt).forEach(b -> b.setDisable(true));
 
+        beside(adding, "draw-adding", "What can be added, on the left of the paper (F7)");
+        beside(valuing, "draw-valuing", "Values and findings, on the right of the paper (F8)");
         return new ToolBar(
+                adding,
                 undo,
                 redo,
                 duplicate,
@@ -143,7 +151,33 @@ public final class DrawArea implements Area {
                         () -> commands.copyCandidate(view.getScene().getWindow())),
                 Controls.button("Fit", "draw-fit", paper::fit),
                 besides,
-                Controls.button("Print \u2026", "draw-print", this::print));
+                Controls.button("Print \u2026", "draw-print", this::print),
+                valuing);
+    }
+
+    private void beside(ToggleButton button, String id, String words) {
+        button.setId(id);
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        button.setTooltip(new Tooltip(words));
+        button.setAccessibleText(words);
+        button.setOnAction(
+                event ->
+                        desk.settings()
+                                .set(
+                                        desk.settings()
+                                                .get()
+                                                .with(
+                                                        new Beside(
+                                                                adding.isSelected(),
+                                                                valuing.isSelected()))));
+    }
+
+    private void showBeside() {
+        Beside beside = desk.settings().get().beside();
+        adding.setSelected(beside.additions());
+        valuing.setSelected(beside.values());
+        view.setLeft(beside.additions() ? additions : null);
+        view.setRight(beside.values() ? values : null);
     }
 
     private void name(Button undo, Button redo) {

@@ -1,21 +1,21 @@
 package stillturning.desktop.view.picture;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import javafx.scene.Group;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polyline;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
-
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.layout.SymbolPosition;
-
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.List;
-import java.util.Map;
-import java.util.stream.DoubleStream;
 
 /**
  * Frames around what differs, is chosen, pointed at or focused, and what shows while something is
@@ -53,7 +53,28 @@ final class Highlights {
 
     void choose(Collection<String> keys, Targets targets) {
         chosen.getChildren()
-                .setAll(keys.stream().flatMap(k -> frame(k, targets, "chosen").stream()).toList());
+                .setAll(
+                        keys.stream()
+                                .flatMap(
+                                        k ->
+                                                Stream.concat(
+                                                        tint(k, targets).stream(),
+                                                        frame(k, targets, "chosen").stream()))
+                                .toList());
+    }
+
+    /** Lets what is chosen show through. */
+    private static Optional<Shape> tint(String key, Targets targets) {
+        if (targets.course(key).isPresent()) {
+            return Optional.empty();
+        }
+        return targets.box(key)
+                .map(
+                        box -> {
+                            Rectangle tint = around(box);
+                            tint.getStyleClass().add("picture-tint");
+                            return tint;
+                        });
     }
 
     void focus(List<String> keys, Targets targets) {

@@ -1,5 +1,6 @@
 package stillturning.desktop.view.picture;
 
+import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
@@ -14,11 +15,20 @@ import stillturning.report.drawing.layout.SymbolPosition;
 /** The whole sheet in a corner, with a frame around what the window shows. */
 final class Minimap extends Region {
     private static final double LARGEST = 190;
+    private static final double EDGE = 10;
+
+    /** The most of a window that it may cover. */
+    private static final double MOST = 1.0 / 6;
+
+    /** The side of a corner that counts as the corner (part of the sheet). */
+    private static final double CORNER = 0.35;
 
     private final SVGPath wires = new SVGPath();
     private final SVGPath symbols = new SVGPath();
     private final Rectangle seen = new Rectangle();
     private double share = 1;
+    private boolean atRight = true;
+    private boolean atBottom = true;
 
     /**
      * @param goTo takes the place of the sheet that is to be in the window's middle
@@ -60,6 +70,7 @@ final class Minimap extends Region {
             boxes.append('h').append(-box.width() * share).append('Z');
         }
         symbols.setContent(boxes.toString());
+        goToEmptiest(sheet, width, height);
         setPrefSize(width * share, height * share);
         setClip(new Rectangle(width * share, height * share));
     }
@@ -69,5 +80,51 @@ final class Minimap extends Region {
         seen.setY(window.y() * share);
         seen.setWidth(window.width() * share);
         seen.setHeight(window.height() * share);
+    }
+
+    /** Stands in the corner where the sheet has the fewest symbols to cover. */
+    private void goToEmptiest(Sheet sheet, double width, double height) {
+        double least = Double.POSITIVE_INFINITY;
+        for (boolean bottom : List.of(true, false)) {
+            for (boolean right : List.of(true, false)) {
+                Box corner =
+                        new Box(
+                                right ? width * (1 - CORNER) : 0,
+                                bottom ? height * (1 - CORNER) : 0,
+                                width * CORNER,
+                                height * CORNER);
+                double covered =
+                        sheet.spots().values().stream()
+                                .mapToDouble(spot -> shared(spot.box(), corner))
+                                .sum();
+                if (covered < least) {
+                    least = covered;
+                    atRight = right;
+                    atBottom = bottom;
+                }
+            }
+        }
+    }
+
+    private static double shared(Box one, Box other) {
+        double across = Math.min(one.right(), other.right()) - Math.max(one.x(), other.x());
+        double down = Math.min(one.bottom(), other.bottom()) - Math.max(one.y(), other.y());
+        return Math.max(0, across) * Math.max(0, down);
+    }
+
+    /** Whether it leaves most of a window to the picture (pixels). */
+    boolean leavesRoom(double width, double height) {
+        return prefWidth(-1) * prefHeight(-1) <= MOST * width * height;
+    }
+
+    /** Goes to its corner of a window (pixels). */
+    void placeIn(double width, double height) {
+        double mapWidth = prefWidth(-1);
+        double mapHeight = prefHeight(-1);
+        resizeRelocate(
+                atRight ? width - mapWidth - EDGE : EDGE,
+                atBottom ? height - mapHeight - EDGE : EDGE,
+                mapWidth,
+                mapHeight);
     }
 }

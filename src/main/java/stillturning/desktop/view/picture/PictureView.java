@@ -2,20 +2,6 @@ package stillturning.desktop.view.picture;
 
 import static java.util.Objects.requireNonNull;
 
-import javafx.scene.AccessibleRole;
-import javafx.scene.Group;
-import javafx.scene.control.Tooltip;
-import javafx.scene.layout.Region;
-import javafx.scene.shape.Rectangle;
-import javafx.scene.transform.Affine;
-
-import org.jspecify.annotations.Nullable;
-
-import stillturning.report.drawing.Box;
-import stillturning.report.drawing.Picture;
-import stillturning.report.drawing.Point;
-import stillturning.report.drawing.layout.Sheet;
-
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,6 +10,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Group;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Rectangle;
+import javafx.scene.transform.Affine;
+import org.jspecify.annotations.Nullable;
+import stillturning.report.drawing.Box;
+import stillturning.report.drawing.Picture;
+import stillturning.report.drawing.Point;
+import stillturning.report.drawing.layout.Sheet;
 
 /**
  * A diagram to look at and to work on: moved, enlarged, pointed at by mouse and by keys. What is
@@ -35,6 +32,16 @@ import java.util.function.Consumer;
 public final class PictureView extends Region {
     private static final double ZOOM_STEP = 1.2;
     private static final double LEGIBLE = 1.2;
+
+    /** Smallest letters that can be read (pixels). */
+    private static final double SMALLEST_LETTERS = 9;
+
+    /** What the window shows until somebody moves the picture. */
+    private enum Look {
+        WHOLE,
+        READABLE,
+        MOVED
+    }
 
     /** Takes what the user wants a menu about: a symbol, a line, or the empty paper. */
     @FunctionalInterface
@@ -67,7 +74,8 @@ public final class PictureView extends Region {
     private Box paper = new Box(0, 0, 1, 1);
     private @Nullable Sheet sheet;
     private Viewport viewport = new Viewport(1, 0, 0);
-    private boolean fitted = true;
+    private Look look = Look.WHOLE;
+    private double readableScale;
     private Optional<String> focused = Optional.empty();
     private Consumer<List<String>> onPick = keys -> {};
     private Consumer<String> onOpen = key -> {};
@@ -110,6 +118,7 @@ public final class PictureView extends Region {
         boolean other = this.sheet != sheet;
         this.sheet = sheet;
         paper = new Box(0, 0, picture.width(), picture.height());
+        readableScale = SMALLEST_LETTERS / picture.smallestLetters().orElse(SMALLEST_LETTERS);
         nodes.show(picture);
         if (other) {
             targets = Targets.of(sheet);
@@ -167,8 +176,14 @@ public final class PictureView extends Region {
 
     /** Shows the whole picture, and goes on doing so when the window changes. */
     public void fit() {
-        fitted = true;
-        glide.to(viewport, fitting());
+        look = Look.WHOLE;
+        glide.to(viewport, looking());
+    }
+
+    /** Shows as much as can be read, from where the power comes from on, until it is moved. */
+    public void fitToRead() {
+        look = Look.READABLE;
+        requestLayout();
     }
 
     /** One unit of the picture for each pixel. */
@@ -192,7 +207,7 @@ public final class PictureView extends Region {
     }
 
     private void goTo(Box box) {
-        fitted = false;
+        look = Look.MOVED;
         double scale = Math.max(viewport.scale(), LEGIBLE);
         Point middle = new Point(box.x() + box.width() / 2, box.y() + box.height() / 2);
         glide.to(viewport, new Viewport(scale, 0, 0).centred(middle, getWidth(), getHeight()));
@@ -234,7 +249,7 @@ public final class PictureView extends Region {
 
     /** Moves at once, by the user's hand. */
     void move(Viewport next) {
-        fitted = false;
+        look = Look.MOVED;
         glide.stop();
         put(next.within(paper, getWidth(), getHeight()));
     }
@@ -282,8 +297,13 @@ public final class PictureView extends Region {
         highlights.focus(focused.stream().toList(), targets);
     }
 
-    private Viewport fitting() {
-        return Viewport.fitting(paper, getWidth(), getHeight(), LEGIBLE);
+    private Viewport looking() {
+        return switch (look) {
+            case WHOLE -> Viewport.fitting(paper, getWidth(), getHeight(), LEGIBLE);
+            case READABLE ->
+                    Viewport.readable(paper, getWidth(), getHeight(), readableScale, LEGIBLE);
+            case MOVED -> viewport;
+        };
     }
 
     private void put(Viewport next) {
@@ -291,7 +311,7 @@ public final class PictureView extends Region {
         transform.setToTransform(next.scale(), 0, next.x(), 0, next.scale(), next.y());
         Box seen = next.seen(getWidth(), getHeight());
         boolean all = seen.joined(paper).equals(seen);
-        minimap.setVisible(!all && sheet != null);
+        minimap.setVisible(!all && sheet != null && minimap.leavesRoom(getWidth(), getHeight()));
         minimap.frame(seen);
     }
 
@@ -299,12 +319,9 @@ public final class PictureView extends Region {
     protected void layoutChildren() {
         clip.setWidth(getWidth());
         clip.setHeight(getHeight());
-        double mapWidth = minimap.prefWidth(-1);
-        double mapHeight = minimap.prefHeight(-1);
-        minimap.resizeRelocate(
-                getWidth() - mapWidth - 10, getHeight() - mapHeight - 10, mapWidth, mapHeight);
+        minimap.placeIn(getWidth(), getHeight());
         if (getWidth() > 0 && getHeight() > 0) {
-            put(fitted ? fitting() : viewport);
+            put(looking());
         }
     }
 }

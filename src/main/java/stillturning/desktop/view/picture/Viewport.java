@@ -31,6 +31,30 @@ record Viewport(double scale, double x, double y) {
                 (height - picture.height() * scale) / 2 - picture.y() * scale);
     }
 
+    /**
+     * As {@link #fitting}, but never smaller than can be read: what then has no room is to the
+     * right and below, for what feeds stands on the left.
+     *
+     * @param smallest pixels for each unit that can still be read
+     */
+    static Viewport readable(
+            Box picture, double width, double height, double smallest, double largest) {
+        Viewport whole = fitting(picture, width, height, largest);
+        if (whole.scale >= smallest) {
+            return whole;
+        }
+        double scale = bounded(smallest);
+        return new Viewport(
+                scale,
+                start(picture.x() * scale, picture.width() * scale, width),
+                start(picture.y() * scale, picture.height() * scale, height));
+    }
+
+    /** In the middle where there is room, else from the edge on. */
+    private static double start(double from, double length, double room) {
+        return Math.max(EDGE, (room - length) / 2) - from;
+    }
+
     private static double bounded(double scale) {
         return Math.max(SMALLEST, Math.min(LARGEST, scale));
     }

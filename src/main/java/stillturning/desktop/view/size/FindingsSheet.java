@@ -1,5 +1,6 @@
 package stillturning.desktop.view.size;
 
+import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -21,7 +22,12 @@ final class FindingsSheet extends VBox {
                 "Findings, gravest first; Enter shows the part in the drawing, Shift and Enter its"
                         + " place in the file");
         list.setCellFactory(view -> new FindingCell(sizes));
-        Label none = new Label("Nothing to find fault with, or nothing sized yet.");
+        Label none = new Label();
+        none.setId("no-findings");
+        none.textProperty()
+                .bind(
+                        Bindings.createStringBinding(
+                                () -> withoutFindings(sizes), sizes.working(), sizes.report()));
         none.getStyleClass().add("empty-words");
         list.setPlaceholder(none);
         list.setOnKeyPressed(
@@ -44,5 +50,14 @@ final class FindingsSheet extends VBox {
                         (ListChangeListener.Change<? extends FindingRow> c) ->
                                 list.getItems().setAll(sizes.findings()));
         list.getItems().setAll(sizes.findings());
+    }
+
+    private static String withoutFindings(Sizes sizes) {
+        if (sizes.working().get()) {
+            return "Sizes are being computed; what is wrong with them is coming.";
+        }
+        return sizes.report().get().isPresent()
+                ? "No size breaks a limit."
+                : "No sizes have been computed yet.";
     }
 }

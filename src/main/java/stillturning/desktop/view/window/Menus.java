@@ -3,7 +3,8 @@ package stillturning.desktop.view.window;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.Menu;
@@ -18,6 +19,7 @@ import stillturning.desktop.view.Controls;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Settings;
+import stillturning.desktop.viewmodel.Settings.Beside;
 import stillturning.quantity.UnitSystem;
 import stillturning.report.drawing.Paper;
 
@@ -70,12 +72,28 @@ final class Menus extends MenuBar {
                         new SeparatorMenuItem(),
                         chosen(
                                 "Dark",
-                                settings.get().paper() == Paper.DARK,
-                                on -> settings.get().with(on ? Paper.DARK : Paper.LIGHT)),
+                                now -> now.paper() == Paper.DARK,
+                                (now, on) -> now.with(on ? Paper.DARK : Paper.LIGHT)),
                         chosen(
                                 "Feet, pounds and degrees Fahrenheit",
-                                settings.get().units() == UnitSystem.US,
-                                on -> settings.get().with(on ? UnitSystem.US : UnitSystem.METRIC)),
+                                now -> now.units() == UnitSystem.US,
+                                (now, on) -> now.with(on ? UnitSystem.US : UnitSystem.METRIC)),
+                        new SeparatorMenuItem(),
+                        key(
+                                KeyCode.F7,
+                                chosen(
+                                        "What can be added, in Draw",
+                                        now -> now.beside().additions(),
+                                        (now, on) ->
+                                                now.with(new Beside(on, now.beside().values())))),
+                        key(
+                                KeyCode.F8,
+                                chosen(
+                                        "Values and findings, in Draw",
+                                        now -> now.beside().values(),
+                                        (now, on) ->
+                                                now.with(
+                                                        new Beside(now.beside().additions(), on)))),
                         new SeparatorMenuItem(),
                         item("Larger letters", combination(KeyCode.PERIOD), () -> window.scale(1)),
                         item("Smaller letters", combination(KeyCode.COMMA), () -> window.scale(-1)),
@@ -94,10 +112,17 @@ final class Menus extends MenuBar {
                         window::about));
     }
 
-    private CheckMenuItem chosen(String words, boolean now, Function<Boolean, Settings> choosing) {
+    private static MenuItem key(KeyCode code, MenuItem item) {
+        item.setAccelerator(new KeyCodeCombination(code));
+        return item;
+    }
+
+    private CheckMenuItem chosen(
+            String words, Predicate<Settings> now, BiFunction<Settings, Boolean, Settings> choose) {
         CheckMenuItem item = new CheckMenuItem(words);
-        item.setSelected(now);
-        item.setOnAction(event -> settings.set(choosing.apply(item.isSelected())));
+        item.setSelected(now.test(settings.get()));
+        settings.addListener((of, before, after) -> item.setSelected(now.test(after)));
+        item.setOnAction(event -> settings.set(choose.apply(settings.get(), item.isSelected())));
         return item;
     }
 

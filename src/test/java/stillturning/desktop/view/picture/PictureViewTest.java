@@ -13,6 +13,7 @@ import java.util.Optional;
 import javafx.event.Event;
 import javafx.event.EventType;
 import javafx.scene.Node;
+import javafx.scene.image.WritableImage;
 import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -316,5 +317,49 @@ class PictureViewTest {
                 .map(node -> ((Text) node).getFill().toString())
                 .toList()
                 .toString();
+    }
+
+    /** Pixels as dark as ink in the middle of a symbol, as the window shows it. */
+    private int inkIn(Box box) {
+        WritableImage image = Shown.on(() -> root.snapshot(null, null));
+        Point from = inWindow(new Point(box.x(), box.y()));
+        Point to = inWindow(new Point(box.right(), box.bottom()));
+        int ink = 0;
+        for (int y = (int) from.y() + 3; y < to.y() - 3; y++) {
+            for (int x = (int) from.x() + 3; x < to.x() - 3; x++) {
+                ink += image.getPixelReader().getColor(x, y).getBrightness() < 0.5 ? 1 : 0;
+            }
+        }
+        return ink;
+    }
+
+    @Test
+    void whatIsChosenCanStillBeRead() {
+        Shown.run(() -> view.move(new Viewport(2, 0, 0).centred(middle(box("radio")), 900, 500)));
+        int before = inkIn(box("radio"));
+        Shown.run(
+                () -> {
+                    view.choose(List.of("radio"));
+                    root.applyCss();
+                });
+        int chosen = inkIn(box("radio"));
+
+        assertTrue(before > 10, before + " dark pixels");
+        assertTrue(chosen > 0.9 * before, chosen + " of " + before);
+    }
+
+    @Test
+    void theFirstLookIsLargeEnoughToReadAndBeginsAtTheLeft() {
+        double letters = SHEET.picture().smallestLetters().orElseThrow();
+        assertTrue(view.viewport().scale() * letters < 9);
+
+        Shown.run(
+                () -> {
+                    view.fitToRead();
+                    root.layout();
+                });
+
+        assertTrue(view.viewport().scale() * letters > 9 - 1e-9);
+        assertEquals(12, inWindow(new Point(0, 0)).x(), 1e-9);
     }
 }

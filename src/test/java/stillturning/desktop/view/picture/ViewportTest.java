@@ -81,4 +81,15 @@ class ViewportTest {
         assertEquals(to.x(), end.x(), 1e-6);
         assertEquals(1, from.towards(to, 0.5).scale(), 1e-9);
     }
+
+    @Test
+    void whatCannotBeReadWholeIsReadFromItsEdgeOn() {
+        Viewport whole = Viewport.fitting(PICTURE, 800, 600, 1.2);
+
+        assertEquals(whole, Viewport.readable(PICTURE, 800, 600, whole.scale() / 2, 1.2));
+
+        Viewport read = Viewport.readable(PICTURE, 800, 600, 1, 1.2);
+        assertEquals(1, read.scale());
+        assertEquals(12, read.onWindow(new Point(PICTURE.x(), PICTURE.y())).x(), 1e-9);
+    }
 }

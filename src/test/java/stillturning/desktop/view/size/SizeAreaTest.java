@@ -100,4 +100,19 @@ class SizeAreaTest {
         }
         assertTrue(tables > 8);
     }
+
+    @Test
+    void whileSizesAreComputedNothingIsSaidOfThem() {
+        Label words = (Label) stage.find(ListView.class, "findings").getPlaceholder();
+        String during =
+                OnStage.on(
+                        () -> {
+                            sizes.size();
+                            return words.getText();
+                        });
+        OnStage.until(() -> !sizes.working().get());
+
+        assertTrue(during.contains("being computed"), during);
+        assertEquals("No size breaks a limit.", OnStage.on(words::getText));
+    }
 }
