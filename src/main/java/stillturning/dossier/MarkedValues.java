@@ -11,6 +11,7 @@ import stillturning.assess.ranking.Standing;
 import stillturning.files.ReadStudy;
 import stillturning.files.value.Assumption;
 import stillturning.report.pair.ValueMarks;
+import stillturning.yaml.notation.Origin;
 
 /** Looks at the marks of the values of candidates' own files. */
 public final class MarkedValues {
@@ -44,7 +45,7 @@ public final class MarkedValues {
     }
 
     private static int guesses(Map<String, Assumption> own) {
-        return (int) own.values().stream().filter(Assumption::isGuess).count();
+        return (int) own.values().stream().filter(a -> a.origin() == Origin.GUESSED).count();
     }
 
     private static List<String> onlyGuessed(

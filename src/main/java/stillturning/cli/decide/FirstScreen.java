@@ -1,7 +1,10 @@
 package stillturning.cli.decide;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stillturning.cli.terminal.Paragraph;
@@ -29,6 +32,7 @@ final class FirstScreen {
     private static final int MOST_LEFT_OUT = 2;
     private static final int LINES_OF_LEFT_OUT = 2;
     private static final int LINES_OF_FINDING = 3;
+    private static final int LINES_OF_UNLIKE = 2;
     private static final int LINES_OF_LEGEND = 4;
     private static final int LINES_OF_QUESTIONS = 4;
 
@@ -61,10 +65,16 @@ final class FirstScreen {
         return lines;
     }
 
+    /**
+     * A finding as it is set.
+     *
+     * @param first whether it is the first of its topic
+     */
+    private record Said(Topic topic, boolean first, List<String> lines) {}
+
     /** Each topic's first finding whole, the others as far as there is room. */
     private List<String> findings(int room) {
-        List<List<String>> first = new ArrayList<>();
-        List<List<String>> blocks = new ArrayList<>();
+        List<Said> all = new ArrayList<>();
         Topic before = null;
         int number = 0;
         for (Finding finding : answer.findings()) {
@@ -75,34 +85,36 @@ final class FirstScreen {
             String lead = label + " ".repeat(LABEL - label.length());
             List<String> block =
                     atMost(
-                            LINES_OF_FINDING,
+                            finding.topic() == Topic.UNLIKE ? LINES_OF_UNLIKE : LINES_OF_FINDING,
                             wrapped(lead, (counted ? number + ". " : "") + finding.text()));
-            blocks.add(block);
-            if (fresh) {
-                first.add(block);
-            }
+            all.add(new Said(finding.topic(), fresh, block));
             before = finding.topic();
         }
-        return fitting(blocks, first, room);
+        return fitting(all, room);
     }
 
-    private static List<String> fitting(
-            List<List<String>> blocks, List<List<String>> first, int room) {
-        int left = room - first.stream().mapToInt(List::size).sum();
-        List<String> lines = new ArrayList<>();
-        int cut = 0;
-        for (List<String> block : blocks) {
-            boolean needed = first.stream().anyMatch(f -> f == block);
-            boolean fits = needed || block.size() <= left - 1;
-            if (fits) {
-                left -= needed ? 0 : block.size();
-                lines.addAll(block);
-            } else {
-                cut++;
+    /** What the first one breaks goes before what else is more than the first of its topic. */
+    private static List<String> fitting(List<Said> all, int room) {
+        Set<Said> shown = Collections.newSetFromMap(new IdentityHashMap<>());
+        all.stream().filter(Said::first).forEach(shown::add);
+        int left = room - shown.stream().mapToInt(s -> s.lines.size()).sum();
+        for (boolean breaks : new boolean[] {true, false}) {
+            for (Said one : all) {
+                boolean asked = !one.first && (one.topic == Topic.BREAKS) == breaks;
+                if (asked && one.lines.size() <= left - 1) {
+                    left -= one.lines.size();
+                    shown.add(one);
+                }
             }
         }
-        if (cut > 0) {
-            lines.add(" ".repeat(LABEL) + "... and " + cut + " more with --full");
+        List<String> lines = new ArrayList<>();
+        all.stream().filter(shown::contains).forEach(s -> lines.addAll(s.lines));
+        if (shown.size() < all.size()) {
+            lines.add(
+                    " ".repeat(LABEL)
+                            + "... and "
+                            + (all.size() - shown.size())
+                            + " more with --full");
         }
         return lines;
     }

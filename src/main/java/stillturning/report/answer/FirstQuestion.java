@@ -91,7 +91,13 @@ public record FirstQuestion(
 
     private List<Finding> findings(RankingResult ranking) {
         List<Finding> findings = new ArrayList<>();
-        FirstWords first = new FirstWords(assessment, ranking);
+        FirstWords first =
+                new FirstWords(
+                        assessment,
+                        ranking,
+                        assessment.study().goals().weights().stream()
+                                .map(FirstQuestion::shortName)
+                                .toList());
         add(findings, Topic.FIRST, List.of(first.who()));
         add(findings, Topic.FIRM, first.firm(guesses));
         add(findings, Topic.UNLIKE, new UnlikeWords(assessment, ranking, marks).sentences());

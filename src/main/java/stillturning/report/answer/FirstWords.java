@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.Guesses;
@@ -27,11 +28,16 @@ final class FirstWords {
 
     private final Assessment assessment;
     private final RankingResult ranking;
+    private final List<String> criteria;
     private final Standing leader;
 
-    FirstWords(Assessment assessment, RankingResult ranking) {
+    /**
+     * @param criteria short names, in the study's order
+     */
+    FirstWords(Assessment assessment, RankingResult ranking, List<String> criteria) {
         this.assessment = assessment;
         this.ranking = ranking;
+        this.criteria = criteria;
         this.leader = ranking.leader();
     }
 
@@ -104,21 +110,25 @@ final class FirstWords {
                         .map(words -> words + " of all weightings. ")
                         .orElse("");
         int others = changes.size() - 1;
-        sentences.add("Weights: " + weights() + ".");
         sentences.add(
                 share
                         + changes.get(0)
                         + (others > 0
                                 ? " So does " + counted(others, "other change") + " of one weight."
                                 : ""));
+        sentences.add("Weights: " + weights() + ".");
         guesses.ifPresent(tried -> sentences.add(unseating(tried)));
         guesses.flatMap(Guesses::spread).flatMap(this::spread).ifPresent(sentences::add);
         return sentences;
     }
 
     private String weights() {
-        return ranking.scales().stream()
-                .map(s -> s.criterion() + " " + Formats.percent(s.weight()))
+        return IntStream.range(0, criteria.size())
+                .mapToObj(
+                        i ->
+                                criteria.get(i)
+                                        + " "
+                                        + Formats.percent(ranking.scales().get(i).weight()))
                 .collect(Collectors.joining(", "));
     }
 

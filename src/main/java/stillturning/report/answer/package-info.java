@@ -13,6 +13,9 @@
  *       FirstScreenTest}.
  *   <li><b>What the first one breaks is numbered, worst first</b>, whatever room found it: who
  *       decides reads the first screen and no other. Held by {@code FirstScreenTest}.
+ *   <li><b>In what the first and the next differ beside layout stands before what follows from
+ *       it</b>: batteries, gauges, and values that are a guess in one and known in the other. Held
+ *       by {@code MarkedValuesTest}.
  *   <li><b>Who is left out is named with the reason</b>, and the head says for how many the answer
  *       holds. Held by {@code FirstScreenTest}.
  * </ul>

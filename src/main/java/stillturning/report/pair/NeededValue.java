@@ -64,7 +64,7 @@ final class NeededValue {
     }
 
     /** Found by halving, between the value and the end at which nothing more is gained. */
-    private static Optional<Double> needed(AppliedScale applied, Contribution now, double gap) {
+    static Optional<Double> needed(AppliedScale applied, Contribution now, double gap) {
         Scale scale = applied.scale();
         double worth = applied.weight() > 0 ? now.worth() + gap / applied.weight() : 2;
         if (!(worth <= 1) || !Double.isFinite(now.value())) {

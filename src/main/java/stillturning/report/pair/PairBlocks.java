@@ -174,20 +174,14 @@ public final class PairBlocks {
                                 "No matter of layout, and yet different: "
                                         + String.join("; ", notLayout)
                                         + "."));
-        pair.marks()
-                .map(
-                        marks ->
-                                marks.words(
-                                        "\"" + title(pair.one()) + "\"",
-                                        "\"" + title(pair.other()) + "\""))
-                .ifPresent(
-                        words ->
-                                blocks.add(
-                                        new Words(
-                                                "How well their values are known: "
-                                                        + words
-                                                        + ".")));
+        pair.marks().map(this::known).map(Words::new).ifPresent(blocks::add);
         return blocks;
+    }
+
+    private String known(ValueMarks marks) {
+        return "How well their values are known: "
+                + marks.words("\"" + title(pair.one()) + "\"", "\"" + title(pair.other()) + "\"")
+                + (marks.unlike() ? "." : "; no value is a guess in one and known in the other.");
     }
 
     private List<Column<Share>> shareColumns() {

@@ -6,8 +6,8 @@ import java.util.List;
  * How well the values of two candidates' own files are known: what is a guess in one of them and
  * measured, stated or from a data sheet in the other makes a difference that is none of layout.
  *
- * @param guesses of the first's own file
- * @param otherGuesses of the second's own file
+ * @param guesses that the first's own file states
+ * @param otherGuesses that the second's own file states
  * @param onlyGuessed values that both files have, a guess in the first alone, in plain words
  * @param onlyGuessedByOther the same, a guess in the second alone
  */
@@ -33,18 +33,7 @@ public record ValueMarks(
      * @param other what the second is called
      */
     public String words(String one, String other) {
-        String counts =
-                counted(guesses)
-                        + " in "
-                        + one
-                        + " alone, "
-                        + otherGuesses
-                        + " in "
-                        + other
-                        + " alone";
-        if (!unlike()) {
-            return counts + "; no value is a guess in one and known in the other";
-        }
+        String counts = "guesses in their own files: " + guesses + " and " + otherGuesses;
         return counts + only(onlyGuessed, one, other) + only(onlyGuessedByOther, other, one);
     }
 
@@ -57,9 +46,5 @@ public record ValueMarks(
                         + there
                         + ": "
                         + PairBlocks.some(values, NAMED);
-    }
-
-    private static String counted(int number) {
-        return number + (number == 1 ? " guess" : " guesses");
     }
 }

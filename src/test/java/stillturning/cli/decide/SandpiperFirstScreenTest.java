@@ -25,7 +25,16 @@ class SandpiperFirstScreenTest {
         assertTrue(
                 out.contains("With equal batteries \"Split batteries, breakers\" draws level"),
                 out);
-        assertTrue(out.contains("It does not start in the cold with tired batteries"), out);
+        assertTrue(
+                out.contains(
+                        "differ in batteries (main-battery, engine-battery) and not in layout"),
+                out);
+        assertTrue(
+                out.contains(
+                        "It does not start in the cold with tired batteries: main-battery"
+                                + " disconnects itself"),
+                out);
+        assertTrue(out.contains(" size limits are broken with nothing wrong"), out);
         assertTrue(ran.out().contains("\n7 "), ran.out());
         assertEquals(ExitCode.FINE, ran.code(), ran.err());
     }

@@ -6,6 +6,7 @@ import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.Step;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.files.entry.StudyEntry;
+import stillturning.files.goal.Swings;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.model.goal.ValueScale;
@@ -25,21 +26,52 @@ final class StudyWeights {
 
     /** The change that writes these weights and scales. */
     static Change change(YamlDocument study, List<Weight> weights, List<ValueScale> scales) {
-        List<YamlEdit> edits = new ArrayList<>(edits(study, weights));
-        edits.addAll(scaleEdits(study, scales));
+        boolean swings = weights.stream().anyMatch(w -> study.textAt(swing(w)).isPresent());
+        List<Weight> written = swings ? bySwing(weights) : weights;
+        List<YamlEdit> edits =
+                new ArrayList<>(
+                        swings ? swingEdits(study, written, scales) : edits(study, weights));
+        edits.addAll(scaleEdits(study, scales, swings ? written : List.of()));
         return new Change(
                 scales.isEmpty() ? "Change the weights" : "Change weights and scales",
                 edits.stream().map(edit -> (Step) new Step.Edit(Desk.STUDY_FILE, edit)).toList());
     }
 
-    private static List<YamlEdit> scaleEdits(YamlDocument study, List<ValueScale> scales) {
+    /** The largest is 100, as files want it. */
+    private static List<Weight> bySwing(List<Weight> weights) {
+        double most = weights.stream().mapToDouble(Weight::weight).max().orElse(0);
+        return weights.stream()
+                .map(w -> new Weight(w.criterion(), most > 0 ? w.weight() / most * Swings.MOST : 0))
+                .toList();
+    }
+
+    /** Swings of criteria whose ends are written too go with these. */
+    private static List<YamlEdit> swingEdits(
+            YamlDocument study, List<Weight> swings, List<ValueScale> scales) {
+        return swings.stream()
+                .filter(w -> scales.stream().noneMatch(s -> s.criterion() == w.criterion()))
+                .filter(w -> study.textAt(swing(w)).filter(t -> !t.equals(text(w))).isPresent())
+                .map(w -> (YamlEdit) new YamlEdit.Set(swing(w), YamlValue.text(text(w))))
+                .toList();
+    }
+
+    private static String swing(Weight weight) {
+        String criterion = DocumentPlaces.under(CRITERIA, StudyEntry.key(weight.criterion()));
+        return DocumentPlaces.under(criterion, "swing");
+    }
+
+    private static List<YamlEdit> scaleEdits(
+            YamlDocument study, List<ValueScale> scales, List<Weight> swings) {
         if (scales.isEmpty()) {
             return List.of();
         }
         if (study.places().tree(CRITERIA).isEmpty()) {
             YamlValue.Field[] fields =
                     scales.stream()
-                            .map(s -> new YamlValue.Field(StudyEntry.key(s.criterion()), ends(s)))
+                            .map(
+                                    s ->
+                                            new YamlValue.Field(
+                                                    StudyEntry.key(s.criterion()), ends(s, swings)))
                             .toArray(YamlValue.Field[]::new);
             return List.of(new YamlEdit.AddField("", CRITERIA, YamlValue.fields(fields)));
         }
@@ -49,13 +81,13 @@ final class StudyWeights {
                             String key = StudyEntry.key(s.criterion());
                             String path = DocumentPlaces.under(CRITERIA, key);
                             return study.places().tree(path).isPresent()
-                                    ? (YamlEdit) new YamlEdit.Set(path, ends(s))
-                                    : new YamlEdit.AddField(CRITERIA, key, ends(s));
+                                    ? (YamlEdit) new YamlEdit.Set(path, ends(s, swings))
+                                    : new YamlEdit.AddField(CRITERIA, key, ends(s, swings));
                         })
                 .toList();
     }
 
-    private static YamlValue ends(ValueScale scale) {
+    private static YamlValue ends(ValueScale scale, List<Weight> swings) {
         CriterionName criterion = scale.criterion();
         List<YamlValue.Field> fields = new ArrayList<>();
         fields.add(YamlValue.field("acceptable", ScaleField.text(criterion, scale.acceptable())));
@@ -63,6 +95,10 @@ final class StudyWeights {
                 .map(h -> YamlValue.field("halfway", ScaleField.text(criterion, h)))
                 .ifPresent(fields::add);
         fields.add(YamlValue.field("enough", ScaleField.text(criterion, scale.enough())));
+        swings.stream()
+                .filter(w -> w.criterion() == criterion)
+                .map(w -> YamlValue.field("swing", text(w)))
+                .forEach(fields::add);
         return new YamlValue.Fields(fields);
     }
 
