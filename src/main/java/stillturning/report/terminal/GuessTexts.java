@@ -15,6 +15,7 @@ import stillturning.assess.GuessVariation;
 import stillturning.assess.Guesses;
 import stillturning.assess.Guesses.Change;
 import stillturning.assess.Guesses.Weighty;
+import stillturning.assess.findout.GroupScreen;
 import stillturning.assess.findout.Reach;
 import stillturning.assess.findout.Turn;
 import stillturning.assess.ranking.Acceptability;
@@ -57,7 +58,9 @@ public final class GuessTexts {
                 + ". Where that turns is searched by halving. Chance: the share of the range in"
                 + " which another is first or a verdict is another, every value as likely. Worth:"
                 + " points gained on average by knowing it before choosing, a missed requirement"
-                + " counted as one point."
+                + " counted as one point. A failure that came out alike in "
+                + GroupScreen.TRIALS
+                + " trials with all guesses at their ends is not told again for each."
                 + leftOut();
     }
 
