@@ -1,5 +1,12 @@
 package stillturning.cli;
 
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.Refusal;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -11,11 +18,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Parameters;
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.ExitCode;
-import stillturning.cli.terminal.Refusal;
 
 /** Prints the JSON Schema of a file that people write, or of a result. */
 @Command(
@@ -49,6 +51,7 @@ final class SchemaCommand implements Callable<Integer> {
                     new Schema("latent", "report", "break --latent"),
                     new Schema("run-up", "report", "run-up"),
                     new Schema("ground-test", "report", "ground-test"),
+                    new Schema("since", "report", "explain --since"),
                     new Schema("suggest", "report", "suggest"),
                     new Schema("sizes", "report", "size"));
 

@@ -1,12 +1,24 @@
 package stillturning.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import stillturning.cli.breaking.StoriesJson;
+import stillturning.cli.check.CheckJson;
+import stillturning.report.json.JsonDocument;
+
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -16,13 +28,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import stillturning.cli.breaking.StoriesJson;
-import stillturning.cli.check.CheckJson;
-import stillturning.report.json.JsonDocument;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** What {@code --json} prints keeps to the schemas that are published with the program. */
 class JsonSchemasTest {
@@ -147,6 +152,34 @@ class JsonSchemasTest {
         assertEquals(List.of(), faults("report/ground-test", plans));
         JsonNode one = JsonMapper.builder().build().readTree(plans).get("plans").get(0);
         assertTrue(!one.get("stages").isEmpty() && !one.get("notShown").isEmpty(), plans);
+    }
+
+    /** A third of the capacity, as {@code SinceTest} has it told in words. */
+    @Test
+    void whatChangedKeepsToItsSchema() {
+        Path now = Session.in(here).copyOfFirstSteps("now");
+        Session.in(here).copyOfFirstSteps("then");
+        Session.change(now.resolve("one-bus.yaml"), "capacity: 18 Ah", "capacity: 6 Ah");
+        String[] page = {"--html", here.resolve("page.html").toString()};
+        String changes = run("explain", "now", "--since", "then", page[0], page[1], "--json");
+        assertEquals(List.of(), faults("report/since", changes));
+        JsonNode read = JsonMapper.builder().build().readTree(changes);
+        JsonNode written = read.get("written").get(0);
+        assertEquals("18 Ah (guess)", written.get("before").stringValue());
+        assertEquals("6 Ah (guess)", written.get("now").stringValue());
+        JsonNode smaller = candidate(read, "one-bus");
+        assertFalse(smaller.get("requirements").get(0).get("met").booleanValue(), changes);
+        assertFalse(smaller.get("outcomes").isEmpty(), changes);
+        smaller.get("outcomes").forEach(one -> assertFalse(one.get("better").booleanValue()));
+    }
+
+    private static JsonNode candidate(JsonNode document, String id) {
+        for (JsonNode one : document.get("candidates")) {
+            if (one.get("id").stringValue().equals(id)) {
+                return one;
+            }
+        }
+        throw new AssertionError(id);
     }
 
     @Test

@@ -89,7 +89,8 @@ public final class ExplainCommand implements Callable<Integer> {
             paramLabel = "OLD",
             description =
                     "Also tell what changed since an earlier state of the study, and which outcomes"
-                            + " changed with it: its folder as it was, or a copy of one file.")
+                            + " changed with it: its folder as it was, or a copy of one file. With"
+                            + " --json these changes alone.")
     private Optional<String> since = Optional.empty();
 
     @Option(
@@ -113,9 +114,6 @@ public final class ExplainCommand implements Callable<Integer> {
         if (resume.isPresent() && !pairs) {
             throw new Refusal("--resume needs --pairs");
         }
-        if (since.isPresent() && asked.json()) {
-            throw new Refusal("--since tells in words, so it does not go with --json");
-        }
         Edition edition = paper.edition();
         PaperSize size = paper.size();
         Optional<Wanted> onPaper = paper.file().map(this::wanted);
@@ -133,7 +131,9 @@ public final class ExplainCommand implements Callable<Integer> {
         onPaper.ifPresent(file -> file.write(PdfSetter.pdf(dossier.paper(beside, edition), size)));
         Output out = new Output(context);
         if (asked.json()) {
-            out.raw(comparison.json());
+            out.raw(
+                    earlier.map(state -> state.json(comparison.assessment()))
+                            .orElseGet(comparison::json));
         } else {
             comparison.print(out);
             earlier.ifPresent(state -> state.print(comparison.assessment(), out));

@@ -1,9 +1,5 @@
 package stillturning.cli.decide;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
 import stillturning.assess.Assessment;
 import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.StudyAssessment;
@@ -14,8 +10,14 @@ import stillturning.dossier.WrittenChanges;
 import stillturning.files.StudyReader;
 import stillturning.report.change.ChangeSheet;
 import stillturning.report.change.TextChange;
+import stillturning.report.json.JsonReport;
 import stillturning.report.terminal.BlockText;
 import stillturning.yaml.YamlDocument;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 
 /**
  * An earlier state of a study, to be held against the present one.
@@ -55,13 +57,18 @@ record Since(List<TextChange> written, Assessment before) {
                                                         + context.shown(copy)
                                                         + ": the study has no file "
                                                         + name
-                                                        + "; give a copy under the name that it had,"
-                                                        + " or the folder of the earlier state"));
+                                                        + "; give a copy under the name that it"
+                                                        + " had, or the folder of the earlier"
+                                                        + " state"));
         try {
             return now.with(YamlDocument.of(file, YamlDocument.read(copy).text()));
         } catch (IOException e) {
             throw new Refusal("--since " + context.shown(copy) + " cannot be read: " + e);
         }
+    }
+
+    String json(Assessment after) {
+        return JsonReport.changes(written, before, after);
     }
 
     void print(Assessment after, Output out) {

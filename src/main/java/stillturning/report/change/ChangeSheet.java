@@ -3,11 +3,6 @@ package stillturning.report.change;
 import static stillturning.report.table.Column.figures;
 import static stillturning.report.table.Column.words;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.change.CandidateChange;
@@ -24,6 +19,12 @@ import stillturning.report.page.Block.Lead;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What changed between two states of a study, and what followed from it. */
 public final class ChangeSheet {
@@ -125,7 +126,7 @@ public final class ChangeSheet {
                     Grid.of(
                             rows,
                             List.of(
-                                    words("", 44, Row::what),
+                                    words("of the candidate", 44, Row::what),
                                     figures("before", 16, Row::before),
                                     figures("now", 16, Row::after))));
         }
@@ -184,7 +185,7 @@ public final class ChangeSheet {
                 Grid.of(
                         worseFirst,
                         List.of(
-                                words("", 6, c -> c.better() ? "better" : "WORSE"),
+                                words("fares", 6, c -> c.better() ? "better" : "WORSE"),
                                 words("failure", 34, c -> c.after().failure().name()),
                                 words("before", 26, c -> said(c.before())),
                                 words("now", 26, c -> said(c.after())))));

@@ -2,10 +2,6 @@ package stillturning.report.joint;
 
 import static stillturning.report.table.Column.words;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
 import stillturning.assess.crosscheck.Disagreement;
 import stillturning.assess.crosscheck.StoryOnlyFact;
 import stillturning.assess.verdict.Outcome;
@@ -22,6 +18,14 @@ import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** One candidate's common causes, and what its shape alone says. */
 public final class CauseSheet {
@@ -90,6 +94,26 @@ public final class CauseSheet {
                                 words("what helps", 18, CauseSheet::remedy),
                                 words("how often", 14, played -> rate(played.cause().rate())))));
         more(worst.size() - shown);
+        sources(worst.subList(0, shown));
+    }
+
+    /** Once below the table: beside each figure they took more room than all the rest. */
+    private void sources(List<Played> shown) {
+        Map<String, Long> sources =
+                shown.stream()
+                        .flatMap(played -> played.cause().rate().stream())
+                        .collect(
+                                Collectors.groupingBy(
+                                        Rate::source, LinkedHashMap::new, Collectors.counting()));
+        if (!sources.isEmpty()) {
+            blocks.add(
+                    new Note(
+                            "How often, by where it comes from: "
+                                    + sources.entrySet().stream()
+                                            .map(e -> e.getValue() + " " + e.getKey())
+                                            .collect(Collectors.joining("; "))
+                                    + "."));
+        }
     }
 
     private static String comesTo(Played played) {
@@ -128,7 +152,7 @@ public final class CauseSheet {
                 + (verdict.engineOwn() ? " (engine's own)" : "");
     }
 
-    /** Median and factor, and where from. */
+    /** Median and factor. */
     private static String rate(Optional<Rate> rate) {
         return rate.map(
                         r ->
@@ -136,9 +160,7 @@ public final class CauseSheet {
                                                 ? ChanceWords.every(r.median() * HOUR_SECONDS, "h")
                                                 : ChanceWords.every(r.median(), "flights"))
                                         + ", within a factor of "
-                                        + Formats.significant(r.errorFactor(), 2)
-                                        + ", "
-                                        + r.source())
+                                        + Formats.significant(r.errorFactor(), 2))
                 .orElse("not known");
     }
 

@@ -3,13 +3,6 @@ package stillturning.report.pair;
 import static stillturning.report.table.Column.figures;
 import static stillturning.report.table.Column.words;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.TreeMap;
-import java.util.function.Function;
-import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.CandidateDifferences;
 import stillturning.assess.CandidateDifferences.Shift;
@@ -35,6 +28,14 @@ import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
 import stillturning.report.table.Column;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Two candidates side by side, as running text. */
 public final class PairBlocks {
@@ -105,7 +106,7 @@ public final class PairBlocks {
                 Grid.of(
                         rows,
                         List.of(
-                                words("", 44, Row::what),
+                                words("of each", 44, Row::what),
                                 figures(title(pair.one()), 22, Row::one),
                                 figures(title(pair.other()), 22, Row::other))));
     }

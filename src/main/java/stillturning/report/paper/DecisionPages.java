@@ -1,8 +1,5 @@
 package stillturning.report.paper;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Grid;
 import stillturning.report.page.Block.Heading;
@@ -13,6 +10,10 @@ import stillturning.report.page.Document.Chapter;
 import stillturning.report.pair.PairBlocks;
 import stillturning.report.pair.PairQuestion;
 import stillturning.report.ranking.ComplexityTexts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /** Two candidates held against each other, and what complexity and the pilot's work consist of. */
 final class DecisionPages {
@@ -48,7 +49,8 @@ final class DecisionPages {
     }
 
     private List<Block> complexity() {
-        ComplexityTexts texts = new ComplexityTexts(from.assessment());
+        ComplexityTexts texts =
+                new ComplexityTexts(from.assessment(), (a, words) -> from.labels(a).in(words));
         List<Block> blocks = new ArrayList<>();
         texts.method().stream().limit(1).map(Words::new).forEach(blocks::add);
         blocks.add(new Points(texts.method().stream().skip(1).toList()));

@@ -1,8 +1,5 @@
 package stillturning.report.ranking;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.ComplexityTurn;
@@ -14,16 +11,32 @@ import stillturning.report.RankingOrder;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
+
 /** What complexity is made of, how the order hangs on it, and what the pilot has to do. */
 public final class ComplexityTexts {
 
     private final Assessment assessment;
     private final List<Appraisal> ranked;
     private final ComplexityWeights weights;
+    private final BiFunction<Appraisal, String, String> called;
 
-    /** Texts of an assessment. */
+    /** Texts of an assessment, with the names of its files. */
     public ComplexityTexts(Assessment assessment) {
+        this(assessment, (candidate, words) -> words);
+    }
+
+    /**
+     * Texts of an assessment.
+     *
+     * @param called words of a candidate with its names replaced by what people call things
+     */
+    public ComplexityTexts(Assessment assessment, BiFunction<Appraisal, String, String> called) {
         this.assessment = assessment;
+        this.called = called;
         ranked = RankingOrder.of(assessment);
         weights = assessment.study().goals().preferences().complexity();
     }
@@ -125,11 +138,16 @@ public final class ComplexityTexts {
         return new Table<>(
                 List.of(
                         Column.<Asked>words("candidate", 30, a -> a.of.candidate().title()).once(),
-                        Column.<Asked>words("procedure", 22, a -> a.task.name()),
+                        Column.<Asked>words("procedure", 22, a -> called(a, a.task.name())),
                         Column.<Asked>figures("acts", 4, a -> String.valueOf(a.task.acts().size())),
                         Column.<Asked>words("due after", 12, ComplexityTexts::due),
-                        Column.<Asked>words("acts", 40, a -> String.join(", ", a.task.acts()))),
+                        Column.<Asked>words(
+                                "acts", 40, a -> called(a, String.join(", ", a.task.acts())))),
                 asked);
+    }
+
+    private String called(Asked asked, String words) {
+        return called.apply(asked.of, words);
     }
 
     private static String due(Asked asked) {
@@ -142,10 +160,10 @@ public final class ComplexityTexts {
 
     /** What has to be remembered, a sentence for each candidate. */
     public List<String> byHeart() {
-        return ranked.stream().map(ComplexityTexts::byHeart).toList();
+        return ranked.stream().map(this::byHeart).toList();
     }
 
-    private static String byHeart(Appraisal appraisal) {
+    private String byHeart(Appraisal appraisal) {
         PilotBurden pilot = appraisal.measures().pilot();
         int acts = pilot.byHeart().size();
         int others = pilot.withTimeInHand().size();
@@ -155,7 +173,7 @@ public final class ComplexityTexts {
                         : acts
                                 + (acts == 1 ? " act" : " acts")
                                 + " by heart, after "
-                                + String.join(" or ", pilot.cuesToKnow());
+                                + called.apply(appraisal, String.join(" or ", pilot.cuesToKnow()));
         return appraisal.candidate().title()
                 + ": "
                 + heart

@@ -1,0 +1,141 @@
+package stillturning.report.json;
+
+import static stillturning.report.json.CandidateShapes.CRITERION;
+import static stillturning.report.json.CandidateShapes.criterion;
+import static stillturning.report.json.VerdictShapes.LASTING;
+import static stillturning.report.json.VerdictShapes.OUTCOME;
+
+import stillturning.assess.Appraisal;
+import stillturning.assess.Assessment;
+import stillturning.assess.change.CandidateChange;
+import stillturning.assess.change.CandidateChange.OutcomeChange;
+import stillturning.assess.change.CandidateChange.RequirementChange;
+import stillturning.assess.verdict.Verdict;
+import stillturning.model.CriterionName;
+import stillturning.report.RankingOrder;
+import stillturning.report.change.TextChange;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What differs between two states of a study. */
+final class ChangeJson {
+
+    /** Both states, and what is written otherwise now. */
+    record Changed(List<TextChange> written, Assessment before, Assessment after) {
+        Changed {
+            written = List.copyOf(written);
+        }
+    }
+
+    /** One candidate in both. */
+    private record Candidate(Changed in, CandidateChange change) {}
+
+    /** A criterion's value in both. */
+    private record Value(CriterionName criterion, double before, double after) {}
+
+    private static final JsonShape<TextChange> WRITTEN =
+            JsonShape.<TextChange>named("written")
+                    .text("file", TextChange::file)
+                    .whole("line", TextChange::line)
+                    .says("Where it stands now, from 1; 0 where it is gone.")
+                    .text("path", TextChange::where)
+                    .says("In the file: parts.battery.capacity.")
+                    .text("before", TextChange::before)
+                    .says("Empty where it was not there.")
+                    .text("now", TextChange::after)
+                    .says("Empty where it is gone.");
+
+    private static final JsonShape<Value> VALUE =
+            JsonShape.<Value>named("changedValue")
+                    .field("criterion", CRITERION, v -> criterion(v.criterion.words()))
+                    .number("before", Value::before)
+                    .says("Seconds, kilograms or the study's currency; null where not limited.")
+                    .number("now", Value::after);
+
+    private static final JsonShape<RequirementChange> REQUIREMENT =
+            JsonShape.<RequirementChange>named("changedRequirement")
+                    .text("requirement", c -> c.after().requirement())
+                    .flag("met", c -> c.after().met())
+                    .says("Whether it is met now; before it was otherwise.")
+                    .text("reason", c -> c.after().reason());
+
+    private static final JsonShape<Verdict> ENDING =
+            JsonShape.<Verdict>named("ending")
+                    .field("outcome", OUTCOME, Verdict::outcome)
+                    .field("pilotAsPlanned", LASTING, VerdictShapes::planned);
+
+    private static final JsonShape<OutcomeChange> OTHERWISE =
+            JsonShape.<OutcomeChange>named("changedOutcome")
+                    .text("failure", c -> c.after().failure().name())
+                    .flag("better", OutcomeChange::better)
+                    .says("Whether the engine fares better now; else it fares worse.")
+                    .field("before", ENDING, OutcomeChange::before)
+                    .field("now", ENDING, OutcomeChange::after);
+
+    private static final JsonShape<Candidate> CANDIDATE =
+            JsonShape.<Candidate>named("changedCandidate")
+                    .text("id", c -> c.change.either().candidate().id())
+                    .maybe(
+                            "placeBefore",
+                            JsonTypes.WHOLE,
+                            c -> place(c.in.before, c.change.before()))
+                    .says("In the ranking, from 1; null where it was not there or not computable.")
+                    .maybe("placeNow", JsonTypes.WHOLE, c -> place(c.in.after, c.change.after()))
+                    .list("values", VALUE, c -> values(c.change))
+                    .says("Of criteria whose values differ.")
+                    .list("requirements", REQUIREMENT, c -> c.change.requirements())
+                    .says("Met or missed otherwise than before.")
+                    .list("outcomes", OTHERWISE, c -> c.change.outcomes())
+                    .says("Failures possible in both states that end otherwise.")
+                    .texts("possibleNow", c -> names(c.change.come()))
+                    .texts("possibleNoMore", c -> names(c.change.gone()));
+
+    static final JsonDocument<Changed> CHANGES =
+            new JsonDocument<>(
+                    "What changed between two states of a study",
+                    "What is written otherwise, and what follows for each candidate.",
+                    JsonDocument.<Changed>start()
+                            .text("study", c -> c.after.study().id())
+                            .list("written", WRITTEN, Changed::written)
+                            .list("candidates", CANDIDATE, ChangeJson::candidates)
+                            .says("Of either state, those that are there now first."));
+
+    private ChangeJson() {}
+
+    private static List<Candidate> candidates(Changed changed) {
+        return CandidateChange.between(changed.before, changed.after).stream()
+                .map(change -> new Candidate(changed, change))
+                .toList();
+    }
+
+    private static Optional<Integer> place(Assessment in, Optional<Appraisal> of) {
+        return of.map(a -> 1 + RankingOrder.of(in).indexOf(a));
+    }
+
+    private static List<Value> values(CandidateChange change) {
+        Map<CriterionName, Double> was = values(change.before());
+        Map<CriterionName, Double> is = values(change.after());
+        List<Value> changed = new ArrayList<>();
+        for (CriterionName criterion : CriterionName.values()) {
+            double before = was.getOrDefault(criterion, Double.NaN);
+            double after = is.getOrDefault(criterion, Double.NaN);
+            if (was.containsKey(criterion)
+                    && is.containsKey(criterion)
+                    && Double.compare(before, after) != 0) {
+                changed.add(new Value(criterion, before, after));
+            }
+        }
+        return changed;
+    }
+
+    private static Map<CriterionName, Double> values(Optional<Appraisal> of) {
+        return of.map(a -> a.measures().values()).orElse(Map.of());
+    }
+
+    private static List<String> names(List<Verdict> verdicts) {
+        return verdicts.stream().map(v -> v.failure().name()).toList();
+    }
+}
