@@ -146,7 +146,7 @@ const quiet = (what, said) => {
 const fits = async (file, width) => {
   const {page, close} = await opened(file, width);
   const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  holds("fits a window of " + width + " pixels", wide <= 0, wide > 0 ? wide + " too wide" : "");
+  holds((file === demo ? "the demo" : "a page of long names") + " fits a window of " + width + " pixels", wide <= 0, wide > 0 ? wide + " too wide" : "");
   await close();
 };
 
@@ -191,6 +191,7 @@ try {
   await demonstrated();
   await fits(demo, 1000);
   await fits(demo, 400);
+  await fits(hostile, 400);
   await attacked();
 } catch (error) {
   holds("the page could be gone through", false, error.message.split("\n")[0]);

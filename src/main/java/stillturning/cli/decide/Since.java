@@ -1,5 +1,9 @@
 package stillturning.cli.decide;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import stillturning.assess.Assessment;
 import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.StudyAssessment;
@@ -8,16 +12,11 @@ import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.WrittenChanges;
 import stillturning.files.StudyReader;
+import stillturning.report.change.ChangeJson;
 import stillturning.report.change.ChangeSheet;
 import stillturning.report.change.TextChange;
-import stillturning.report.json.JsonReport;
 import stillturning.report.terminal.BlockText;
 import stillturning.yaml.YamlDocument;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
 
 /**
  * An earlier state of a study, to be held against the present one.
@@ -68,7 +67,7 @@ record Since(List<TextChange> written, Assessment before) {
     }
 
     String json(Assessment after) {
-        return JsonReport.changes(written, before, after);
+        return ChangeJson.CHANGES.text(new ChangeJson.Changed(written, before, after));
     }
 
     void print(Assessment after, Output out) {

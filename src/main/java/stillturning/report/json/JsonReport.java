@@ -1,5 +1,7 @@
 package stillturning.report.json;
 
+import java.util.List;
+import java.util.Optional;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.Elsewhere;
@@ -9,16 +11,12 @@ import stillturning.assess.verdict.PhaseVerdicts;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Study;
 import stillturning.report.answer.FirstAnswer;
-import stillturning.report.change.TextChange;
 import stillturning.report.groundtest.PlannedTest;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.SameEnding;
 import stillturning.report.joint.SharedFindings;
 import stillturning.report.pair.PairQuestion;
 import stillturning.sizing.result.SizingReport;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Results as JSON, for other programs. SI units stand in the names of the fields; a time that
@@ -142,14 +140,5 @@ public final class JsonReport {
     /** Common causes, and what the shape of each candidate says. */
     public static String causes(Study study, List<SharedFindings> shared) {
         return CausesJson.CAUSES.text(new StudyAnswer<>(study, shared, List.of()));
-    }
-
-    /**
-     * What differs between two states of a study.
-     *
-     * @param written what is written otherwise now
-     */
-    public static String changes(List<TextChange> written, Assessment before, Assessment after) {
-        return ChangeJson.CHANGES.text(new ChangeJson.Changed(written, before, after));
     }
 }

@@ -41,7 +41,9 @@ final class Checklist {
         this.labels = labels;
     }
 
-    /** Every checklist of the pilot's own procedures, then that of smoke. */
+    /**
+     * Every checklist of the pilot's own procedures, then that of smoke, then what none answers.
+     */
     List<Block> all() {
         List<Block> blocks = new ArrayList<>();
         candidate.cockpit().procedures().stream()
@@ -49,6 +51,7 @@ final class Checklist {
                 .sorted(Comparator.comparingDouble(Procedure::responseSeconds))
                 .forEach(p -> blocks.addAll(of(p)));
         appraisal.masterOff().ifPresent(verdict -> blocks.addAll(smoke(verdict)));
+        blocks.addAll(new Unanswered(appraisal, labels).blocks());
         return List.copyOf(blocks);
     }
 

@@ -1,16 +1,8 @@
 package stillturning.report.json;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-
-import static java.util.Objects.requireNonNull;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-
-import stillturning.report.explored.FrontJson;
-import stillturning.report.suggest.SuggestJson;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -19,6 +11,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import stillturning.report.change.ChangeJson;
+import stillturning.report.explored.FrontJson;
+import stillturning.report.suggest.SuggestJson;
 
 /**
  * The schemas that ship with the program. To write them anew after a change of a document, run it

@@ -13,6 +13,7 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.exchange.EqualBatteries;
 import stillturning.assess.exchange.Group;
+import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.goal.ComplexityCount;
 import stillturning.report.RankingOrder;
@@ -76,8 +77,8 @@ class CounsellorPaperTest {
                 "answer side-by-side",
                 DOCUMENT.front().stream().map(Chapter::anchor).collect(Collectors.joining(" ")));
         assertEquals(
-                "requirements pair complexity weak-points cases stories layout causes loads sizes probability"
-                        + " assumptions not-analysed cautions",
+                "requirements pair complexity weak-points cases stories layout causes loads sizes"
+                    + " probability assumptions not-analysed cautions",
                 DOCUMENT.chapters().stream()
                         .map(Chapter::anchor)
                         .filter(anchor -> !anchor.equals("rationale"))
@@ -197,6 +198,22 @@ class CounsellorPaperTest {
             assertTrue(steps.indexOf(step) > at, step + " in " + steps);
             at = steps.indexOf(step);
         }
+    }
+
+    /** The sample's pilot is told nothing of an engine that stops. */
+    @Test
+    void whatNoProcedureAnswersIsSaidOnTheCard() {
+        String points =
+                DOCUMENT.cards().stream()
+                        .filter(card -> card.anchor().equals("checklists"))
+                        .flatMap(card -> card.blocks().stream())
+                        .filter(Block.Points.class::isInstance)
+                        .flatMap(block -> ((Block.Points) block).points().stream())
+                        .collect(Collectors.joining("; "));
+        long lost = leader().with(Outcome.ENGINE_LOST).size();
+        String expected =
+                lost == 0 ? "no single failure ends it" : lost + " single failures end it";
+        assertTrue(points.contains("Engine stops: " + expected), points);
     }
 
     @Test

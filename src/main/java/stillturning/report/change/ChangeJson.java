@@ -1,31 +1,30 @@
-package stillturning.report.json;
+package stillturning.report.change;
 
-import static stillturning.report.json.CandidateShapes.CRITERION;
-import static stillturning.report.json.CandidateShapes.criterion;
-import static stillturning.report.json.VerdictShapes.LASTING;
-import static stillturning.report.json.VerdictShapes.OUTCOME;
-
-import stillturning.assess.Appraisal;
-import stillturning.assess.Assessment;
-import stillturning.assess.change.CandidateChange;
-import stillturning.assess.change.CandidateChange.OutcomeChange;
-import stillturning.assess.change.CandidateChange.RequirementChange;
-import stillturning.assess.verdict.Verdict;
-import stillturning.model.CriterionName;
-import stillturning.report.RankingOrder;
-import stillturning.report.change.TextChange;
+import static stillturning.report.json.JsonTypes.word;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Assessment;
+import stillturning.assess.change.CandidateChange;
+import stillturning.assess.change.CandidateChange.OutcomeChange;
+import stillturning.assess.change.CandidateChange.RequirementChange;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
+import stillturning.model.CriterionName;
+import stillturning.report.RankingOrder;
+import stillturning.report.json.JsonDocument;
+import stillturning.report.json.JsonShape;
+import stillturning.report.json.JsonTypes;
 
-/** What differs between two states of a study. */
-final class ChangeJson {
+/** What differs between two states of a study, as JSON. */
+public final class ChangeJson {
 
     /** Both states, and what is written otherwise now. */
-    record Changed(List<TextChange> written, Assessment before, Assessment after) {
-        Changed {
+    public record Changed(List<TextChange> written, Assessment before, Assessment after) {
+        public Changed {
             written = List.copyOf(written);
         }
     }
@@ -50,7 +49,7 @@ final class ChangeJson {
 
     private static final JsonShape<Value> VALUE =
             JsonShape.<Value>named("changedValue")
-                    .field("criterion", CRITERION, v -> criterion(v.criterion.words()))
+                    .field("criterion", word(CriterionName.class), Value::criterion)
                     .number("before", Value::before)
                     .says("Seconds, kilograms or the study's currency; null where not limited.")
                     .number("now", Value::after);
@@ -64,8 +63,11 @@ final class ChangeJson {
 
     private static final JsonShape<Verdict> ENDING =
             JsonShape.<Verdict>named("ending")
-                    .field("outcome", OUTCOME, Verdict::outcome)
-                    .field("pilotAsPlanned", LASTING, VerdictShapes::planned);
+                    .field("outcome", word(Outcome.class), Verdict::outcome)
+                    .number("enduranceSeconds", ChangeJson::seconds)
+                    .says(
+                            "Time from the failure until the engine can no longer run, the pilot as"
+                                    + " planned (s); null where electricity does not end it.");
 
     private static final JsonShape<OutcomeChange> OTHERWISE =
             JsonShape.<OutcomeChange>named("changedOutcome")
@@ -93,7 +95,8 @@ final class ChangeJson {
                     .texts("possibleNow", c -> names(c.change.come()))
                     .texts("possibleNoMore", c -> names(c.change.gone()));
 
-    static final JsonDocument<Changed> CHANGES =
+    /** The document. */
+    public static final JsonDocument<Changed> CHANGES =
             new JsonDocument<>(
                     "What changed between two states of a study",
                     "What is written otherwise, and what follows for each candidate.",
@@ -104,6 +107,10 @@ final class ChangeJson {
                             .says("Of either state, those that are there now first."));
 
     private ChangeJson() {}
+
+    private static double seconds(Verdict verdict) {
+        return verdict.planned().engine().endurance().seconds();
+    }
 
     private static List<Candidate> candidates(Changed changed) {
         return CandidateChange.between(changed.before, changed.after).stream()
