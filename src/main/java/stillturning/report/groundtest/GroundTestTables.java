@@ -21,6 +21,9 @@ public final class GroundTestTables {
     /** To be ticked once what must happen has happened. */
     private static final String BOX = "\u2610";
 
+    /** To write on; the unit stays with it where a line breaks. */
+    private static final String BLANK = "____\u00A0";
+
     private GroundTestTables() {}
 
     /** Steps to go through with a pencil. */
@@ -46,7 +49,7 @@ public final class GroundTestTables {
                                 9,
                                 step ->
                                         step.readings().stream()
-                                                .map(r -> "____ " + StepWords.unit(r.of()))
+                                                .map(r -> BLANK + StepWords.unit(r.of()))
                                                 .collect(Collectors.joining(" "))),
                         words("ok", 2, step -> BOX)),
                 stage.steps());

@@ -9,6 +9,7 @@ import stillturning.quantity.Formats;
 import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.RunUpSheet;
 import stillturning.report.page.Block;
+import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Words;
 import stillturning.report.page.Document.Chapter;
 
@@ -46,7 +47,19 @@ final class CockpitCards {
         if (!abnormal.isEmpty()) {
             cards.add(new Chapter("checklists", "If something shows in flight", abnormal));
         }
-        return cards;
+        return cards.stream().map(card -> named(chosen, card)).toList();
+    }
+
+    /** A loose sheet says of itself what it belongs to. */
+    private Chapter named(Appraisal chosen, Chapter card) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(
+                new Note(
+                        from.assessment().study().heading().title()
+                                + ": "
+                                + chosen.candidate().title()));
+        blocks.addAll(card.blocks());
+        return new Chapter(card.anchor(), card.title(), blocks);
     }
 
     private List<Block> front(Appraisal chosen, CombinedFindings findings) {

@@ -3,16 +3,6 @@ package stillturning.cli.groundtest;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import stillturning.cli.Session;
-import stillturning.cli.Session.Ran;
-import stillturning.cli.terminal.ExitCode;
-
-import tools.jackson.databind.JsonNode;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,6 +10,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.cli.Session;
+import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.ExitCode;
+import tools.jackson.databind.JsonNode;
 
 /** The plan of the ground test, as somebody asks for it. */
 class GroundTestCommandTest {
@@ -48,7 +45,7 @@ class GroundTestCommandTest {
         assertTrue(told.contains("Stage 1: engine at rest"), told);
         assertTrue(told.contains("none of the"), told);
         assertTrue(told.contains("take out battery"), told);
-        assertTrue(told.contains("____ V"), told);
+        assertTrue(told.contains("____\u00A0V"), told);
         assertTrue(told.contains("chafed to ground"), told);
         assertTrue(told.contains("An aid for comparing designs"), told);
         assertTrue(told.lines().allMatch(line -> line.length() <= 100), told);

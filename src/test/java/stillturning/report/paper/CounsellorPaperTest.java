@@ -78,7 +78,7 @@ class CounsellorPaperTest {
                 DOCUMENT.front().stream().map(Chapter::anchor).collect(Collectors.joining(" ")));
         assertEquals(
                 "requirements pair complexity weak-points cases stories layout causes loads sizes"
-                    + " probability assumptions not-analysed cautions",
+                        + " probability assumptions not-analysed cautions",
                 DOCUMENT.chapters().stream()
                         .map(Chapter::anchor)
                         .filter(anchor -> !anchor.equals("rationale"))
@@ -119,10 +119,9 @@ class CounsellorPaperTest {
         for (ComplexityCount count : ComplexityCount.values()) {
             assertTrue(complexity.contains(count.words()), count.words());
         }
-        leader().measures()
-                .pilot()
-                .tasks()
-                .forEach(task -> assertTrue(complexity.contains(task.name()), complexity));
+        leader().measures().pilot().tasks().stream()
+                .map(task -> task.name().replace('-', ' '))
+                .forEach(label -> assertTrue(complexity.contains(label), complexity));
         assertEquals(
                 text(blocks("complexity")),
                 text(CounsellorPaper.decision(ASSESSMENT, CONTENTS).get(1).blocks()));
@@ -198,6 +197,19 @@ class CounsellorPaperTest {
             assertTrue(steps.indexOf(step) > at, step + " in " + steps);
             at = steps.indexOf(step);
         }
+    }
+
+    @Test
+    void everyCardSaysWhatItBelongsTo() {
+        assertTrue(!DOCUMENT.cards().isEmpty(), "the sample has cards");
+        DOCUMENT.cards()
+                .forEach(
+                        card -> {
+                            Block.Note first = (Block.Note) card.blocks().get(0);
+                            assertTrue(
+                                    first.text().endsWith(leader().candidate().title()),
+                                    first.text());
+                        });
     }
 
     /** The sample's pilot is told nothing of an engine that stops. */
