@@ -1,17 +1,7 @@
 package stillturning.assess;
 
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Comparator;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+
 import stillturning.assess.Appraisal.Cases;
 import stillturning.assess.Appraisal.Measures;
 import stillturning.assess.Appraisal.RequirementMet;
@@ -21,6 +11,7 @@ import stillturning.assess.requirement.Evidence;
 import stillturning.assess.requirement.Requirements;
 import stillturning.assess.requirement.Survey;
 import stillturning.assess.verdict.Judge;
+import stillturning.assess.verdict.LeftSwitch;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Burdens;
 import stillturning.model.Candidate;
@@ -35,6 +26,18 @@ import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
 import stillturning.structure.Structure;
 import stillturning.structure.StructureFindings;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /**
  * One candidate looked at as far as somebody wants to know it; what was told once is not told
@@ -58,6 +61,8 @@ public final class Scrutiny implements Evidence {
     private final PilotBurden pilot;
     private final Map<String, Verdict> told = new ConcurrentHashMap<>();
     private @Nullable List<StartAttempt> starts;
+    private @Nullable List<LeftSwitch> leftSwitches;
+    private @Nullable NothingBroken flight;
     private @Nullable List<String> notRestarted;
 
     /**
@@ -160,6 +165,27 @@ public final class Scrutiny implements Evidence {
                         .toList());
     }
 
+    /** What comes of a failure, be it a single one, several at once, or a switch left wrong. */
+    public Verdict verdictOn(Failure failure) {
+        return judged(failure);
+    }
+
+    /** What becomes of the candidate although nothing fails. */
+    public NothingBroken flight() {
+        if (flight == null) {
+            flight = NothingBroken.of(study, candidate, timeline);
+        }
+        return flight;
+    }
+
+    /** Each switch of normal flight left in another position. */
+    public List<LeftSwitch> leftSwitches() {
+        if (leftSwitches == null) {
+            leftSwitches = trials.leftSwitches();
+        }
+        return leftSwitches;
+    }
+
     /** Names of the single failures that come nearest to breaking something, nearest first. */
     public List<String> nearest() {
         return StudyRanking.held(singles())
@@ -200,7 +226,7 @@ public final class Scrutiny implements Evidence {
                         masterOff(),
                         lost,
                         trials.lasting(lost.failure()),
-                        trials.leftSwitches(),
+                        leftSwitches(),
                         starts(),
                         new MoveAudit(study, candidate).all(singles));
         StructureFindings structure = Structure.of(study.aircraft(), candidate);
@@ -212,7 +238,7 @@ public final class Scrutiny implements Evidence {
         }
         return new Appraisal(
                 candidate,
-                NothingBroken.of(study, candidate, timeline),
+                flight(),
                 singles,
                 cases,
                 structure,
@@ -224,7 +250,13 @@ public final class Scrutiny implements Evidence {
                 met);
     }
 
-    private Complexity complexity() {
+    /** What is looked at. */
+    public Candidate candidate() {
+        return candidate;
+    }
+
+    /** How much there is to build, to know and to do. */
+    public Complexity complexity() {
         return Complexity.of(candidate, Structure.independentLoops(candidate), pilot);
     }
 

@@ -1,5 +1,8 @@
 package stillturning.assess.front;
 
+import stillturning.assess.front.Space.Step;
+import stillturning.assess.front.Space.Turn;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -7,8 +10,6 @@ import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Queue;
 import java.util.function.ToDoubleFunction;
-import stillturning.assess.front.Space.Step;
-import stillturning.assess.front.Space.Turn;
 
 /**
  * In which order steps are taken: some from what is on the front, towards less before towards more;
@@ -73,6 +74,12 @@ final class Lanes<C> {
     /** The next steps, at most so many; none where everything was done. */
     List<Pick<C>> round(int most, List<Node<C>> front) {
         List<Pick<C>> picks = new ArrayList<>();
+        if (space.nearestFirst()) {
+            fromStarts(picks, most);
+            if (!picks.isEmpty()) {
+                return picks;
+            }
+        }
         fromFront(picks, Math.min(most, LESS_QUOTA), front, LESS);
         fromFront(picks, Math.min(most, picks.size() + CHANGED_QUOTA), front, CHANGED);
         fromQueue(
@@ -83,6 +90,16 @@ final class Lanes<C> {
                 Lanes::effort);
         fromQueue(picks, most, others, ANY, Node::steps);
         return picks;
+    }
+
+    /** What was reached by fewest steps waits first, and that is the starts. */
+    private void fromStarts(List<Pick<C>> picks, int most) {
+        while (picks.size() < most && !others.isEmpty() && others.element().node.steps() == 0) {
+            Node<C> start = others.element().node;
+            start.take(space, MENDING)
+                    .ifPresentOrElse(
+                            step -> picks.add(new Pick<>(start, step)), () -> others.remove());
+        }
     }
 
     private void fromFront(List<Pick<C>> picks, int most, List<Node<C>> front, List<Turn> turns) {

@@ -17,6 +17,11 @@ public interface Space<C> {
     /** Every step from a thing, in a fixed order. */
     List<Step<C>> steps(C from);
 
+    /** Whether every step from a start is taken before any from elsewhere. */
+    default boolean nearestFirst() {
+        return false;
+    }
+
     /** What makes two things one: equal exactly if it makes no difference which is looked at. */
     Object form(C thing);
 

@@ -3,15 +3,20 @@ package stillturning.assess.suggest;
 import stillturning.assess.Appraisal;
 import stillturning.assess.CandidateDifferences;
 import stillturning.assess.CandidateDifferences.Shift;
+import stillturning.assess.PilotBurden;
+import stillturning.assess.Scrutiny;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.goal.ComplexityWeights;
+import stillturning.parts.Part;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -46,9 +51,13 @@ public record Suggestion(
      */
     public record Trouble(String what, String comesTo) {}
 
-    /** A candidate changed by moves. */
+    /**
+     * A candidate changed by moves.
+     *
+     * @param left what is not mended of what was asked for
+     */
     public static Suggestion of(
-            Study study, List<String> moves, Wanted wanted, Appraisal before, Appraisal after) {
+            Study study, List<String> moves, List<String> left, Appraisal before, Appraisal after) {
         CandidateDifferences differences = CandidateDifferences.of(after, before);
         ComplexityWeights weights = study.goals().preferences().complexity();
         return new Suggestion(
@@ -56,7 +65,7 @@ public record Suggestion(
                 differences,
                 Burden.of(before, weights),
                 Burden.of(after, weights),
-                wanted.left(after),
+                left,
                 troubles(differences, before, after));
     }
 
@@ -100,12 +109,36 @@ public record Suggestion(
                 + differences.altered().size();
     }
 
+    /** The same, told from the drawings alone. */
+    private static int touched(Candidate after, Candidate before) {
+        Map<String, Part> there = new HashMap<>();
+        before.parts().forEach(part -> there.put(part.id(), part));
+        long stayed = after.parts().stream().filter(part -> there.containsKey(part.id())).count();
+        long alike =
+                after.parts().stream().filter(part -> part.equals(there.get(part.id()))).count();
+        return (int) (before.parts().size() + after.parts().size() - stayed - alike);
+    }
+
+    /**
+     * What a changed candidate is worth at best, before it is assessed in full.
+     *
+     * @param left how much of what was asked for it does not mend, or less
+     */
+    public static List<Double> atBest(Study study, int left, Candidate before, Scrutiny after) {
+        Burden burden = Burden.of(after, study.goals().preferences().complexity());
+        return values(left, 0, touched(after.candidate(), before), burden);
+    }
+
     /** What it is worth, less being better in each. */
     public List<Double> values() {
+        return values(left.size(), troubles.size(), touched(), after);
+    }
+
+    private static List<Double> values(int left, int troubles, int touched, Burden after) {
         return List.of(
-                (double) left.size(),
-                (double) troubles.size(),
-                (double) touched(),
+                (double) left,
+                (double) troubles,
+                (double) touched,
                 after.kilograms,
                 (double) after.parts,
                 after.price,
@@ -130,18 +163,28 @@ public record Suggestion(
         }
 
         static Burden of(Appraisal appraisal, ComplexityWeights weights) {
-            long acts =
-                    Stream.concat(
-                                    appraisal.measures().pilot().byHeart().stream(),
-                                    appraisal.measures().pilot().withTimeInHand().stream())
-                            .distinct()
-                            .count();
             return new Burden(
                     appraisal.measures().burdens().kilograms(),
                     parts(appraisal.candidate()),
                     appraisal.measures().burdens().price(),
                     appraisal.measures().complexity().index(weights),
-                    (int) acts);
+                    acts(appraisal.measures().pilot()));
+        }
+
+        static Burden of(Scrutiny scrutiny, ComplexityWeights weights) {
+            return new Burden(
+                    scrutiny.burdens().kilograms(),
+                    parts(scrutiny.candidate()),
+                    scrutiny.burdens().price(),
+                    scrutiny.complexity().index(weights),
+                    acts(scrutiny.pilot()));
+        }
+
+        private static int acts(PilotBurden pilot) {
+            return (int)
+                    Stream.concat(pilot.byHeart().stream(), pilot.withTimeInHand().stream())
+                            .distinct()
+                            .count();
         }
     }
 }

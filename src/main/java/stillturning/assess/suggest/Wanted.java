@@ -1,5 +1,10 @@
 package stillturning.assess.suggest;
 
+import stillturning.assess.Appraisal;
+import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -7,21 +12,31 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import stillturning.assess.Appraisal;
-import stillturning.assess.Appraisal.RequirementMet;
-import stillturning.assess.verdict.Outcome;
-import stillturning.assess.verdict.Verdict;
 
 /**
  * What is to be mended of a candidate.
  *
  * @param failures single failures by name, with what comes of them now
  * @param requirements hard requirements, in words, that are missed now
+ * @param others what else there is now and shall not be, in words: a pair of failures, a switch
+ *     left wrong, a size
  */
-public record Wanted(Map<String, Outcome> failures, List<String> requirements) {
+public record Wanted(
+        Map<String, Outcome> failures, List<String> requirements, List<String> others) {
     public Wanted {
         failures = Collections.unmodifiableMap(new LinkedHashMap<>(failures));
         requirements = List.copyOf(requirements);
+        others = List.copyOf(others);
+    }
+
+    /** Failures and requirements alone. */
+    public Wanted(Map<String, Outcome> failures, List<String> requirements) {
+        this(failures, requirements, List.of());
+    }
+
+    /** Something that appraisals do not tell. */
+    public static Wanted other(String words) {
+        return new Wanted(Map.of(), List.of(), List.of(words));
     }
 
     /**
@@ -54,12 +69,12 @@ public record Wanted(Map<String, Outcome> failures, List<String> requirements) {
 
     /** Whether there is nothing to mend. */
     public boolean isNothing() {
-        return failures.isEmpty() && requirements.isEmpty();
+        return size() == 0;
     }
 
     /** How many things are to be mended. */
     public int size() {
-        return failures.size() + requirements.size();
+        return failures.size() + requirements.size() + others.size();
     }
 
     /**
@@ -79,7 +94,7 @@ public record Wanted(Map<String, Outcome> failures, List<String> requirements) {
         return failures.getOrDefault(verdict.failure().name(), Outcome.ENGINE_LOST);
     }
 
-    /** What is not mended in a candidate, in words. */
+    /** Failures and requirements that are not mended in a candidate, in words. */
     public List<String> left(Appraisal after) {
         List<String> left =
                 new ArrayList<>(

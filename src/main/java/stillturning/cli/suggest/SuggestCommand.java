@@ -1,12 +1,9 @@
 package stillturning.cli.suggest;
 
-import java.time.Duration;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+
 import stillturning.assess.front.Limits;
 import stillturning.assess.front.Tally;
 import stillturning.assess.front.Watch;
@@ -19,6 +16,7 @@ import stillturning.cli.terminal.ExitCode;
 import stillturning.cli.terminal.Output;
 import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
+import stillturning.dossier.suggest.Aim;
 import stillturning.dossier.suggest.Suggest;
 import stillturning.dossier.suggest.Suggested;
 import stillturning.files.edit.ChangeRefused;
@@ -26,16 +24,24 @@ import stillturning.files.move.Drawn;
 import stillturning.model.Candidate;
 import stillturning.story.UntoldStory;
 
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+
 /** Looks for small changes that would mend a candidate. */
 @Command(
         name = "suggest",
         description =
                 "Look for small changes of one candidate that mend what is wrong with it: a second"
-                        + " path, a bus split, a battery less. Each is assessed in full, and what it"
-                        + " breaks stands beside what it mends. Takes minutes.",
+                    + " path, a bus split, a battery less. Each is assessed in full, and what it"
+                    + " breaks stands beside what it mends. Takes minutes.",
         footer = {
             "  stillturning suggest sandpiper --candidate engine-bus",
             "  stillturning suggest sandpiper --candidate engine-bus --failure \"battery minus\"",
+            "  stillturning suggest sandpiper --candidate engine-bus --finding \"alternator"
+                + " switch\"",
             "  stillturning suggest sandpiper --candidate two-alternators --requirement weighs",
             "  stillturning suggest sandpiper --candidate engine-bus --save 1"
         })
@@ -59,9 +65,18 @@ public final class SuggestCommand implements Callable<Integer> {
             names = "--failure",
             paramLabel = "WORDS",
             description =
-                    "Mend what this failure does. Without: every single failure that loses the"
-                            + " engine, or else the requirements that are missed.")
-    private Optional<String> failure = Optional.empty();
+                    "Mend what this failure does. Given twice: a failure that nobody sees, and one"
+                            + " more that then ends the engine. Without: every single failure that"
+                            + " loses the engine, or else the requirements that are missed.")
+    private List<String> failures = List.of();
+
+    @Option(
+            names = "--finding",
+            paramLabel = "WORDS",
+            description =
+                    "Mend what is found before anything fails: what gives way with nothing wrong, a"
+                            + " switch that nobody sees left wrong, a size.")
+    private Optional<String> finding = Optional.empty();
 
     @Option(
             names = "--requirement",
@@ -110,8 +125,13 @@ public final class SuggestCommand implements Callable<Integer> {
                             + most
                             + minutes.map(m -> " and " + m).orElse(""));
         }
-        if (failure.isPresent() && requirement.isPresent()) {
-            throw new Refusal("take either --failure or --requirement, not both");
+        long targets =
+                Stream.of(!failures.isEmpty(), finding.isPresent(), requirement.isPresent())
+                        .filter(given -> given)
+                        .count();
+        if (targets > 1 || failures.size() > 2) {
+            throw new Refusal(
+                    "take one of --failure, --finding and --requirement; --failure twice at most");
         }
         FoundStudy found = asked.sound(context);
         Candidate of = CandidateNames.find(found.study(), candidate);
@@ -124,13 +144,24 @@ public final class SuggestCommand implements Callable<Integer> {
     private Suggested suggested(FoundStudy found, Candidate of) {
         try {
             Suggest suggest = Suggest.of(Drawn.of(found.reader(), found.read(), of.id()));
-            Wanted wanted = WantedWords.wanted(suggest.before(), failure, requirement);
+            Optional<Aim> aim = AimWords.aim(suggest, failures, finding);
+            Wanted wanted =
+                    aim.map(a -> Wanted.other(a.words()))
+                            .orElseGet(
+                                    () ->
+                                            WantedWords.wanted(
+                                                    suggest.before(),
+                                                    failures.stream().findFirst(),
+                                                    requirement));
             if (wanted.isNothing()) {
                 return suggest.mending(wanted, new Limits(0, 1), Watch.NOBODY);
             }
             try (Progress progress = Progress.over(most, "drawings looked at", context)) {
-                return suggest.mending(
-                        wanted, new Limits(moves, most), new Clock(progress, minutes));
+                Limits limits = new Limits(moves, most);
+                Watch watch = new Clock(progress, minutes);
+                return aim.isPresent()
+                        ? suggest.mending(aim.get(), limits, watch)
+                        : suggest.mending(wanted, limits, watch);
             }
         } catch (ChangeRefused e) {
             throw new Refusal(e.why());

@@ -8,6 +8,7 @@ import stillturning.dossier.RequirementSurvey;
 import stillturning.dossier.redrawn.DrawnStep;
 import stillturning.dossier.redrawn.Service;
 import stillturning.files.move.Drawn;
+import stillturning.files.move.MoveKind;
 import stillturning.report.explored.Yardstick;
 import stillturning.story.UntoldStory;
 import stillturning.structure.shape.CandidateForm;
@@ -30,9 +31,13 @@ record LayoutSpace(List<Drawn> starts, Yardstick by, Service service) implements
         starts = List.copyOf(starts);
     }
 
+    /** No warnings: what the pilot sees is no layout, and each would double the space. */
     @Override
     public List<Step<Drawn>> steps(Drawn from) {
-        return List.copyOf(DrawnStep.all(from));
+        return DrawnStep.all(from).stream()
+                .filter(step -> step.move().kind() != MoveKind.WARNING_ADDED)
+                .<Step<Drawn>>map(step -> step)
+                .toList();
     }
 
     @Override

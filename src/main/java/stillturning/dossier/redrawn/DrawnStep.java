@@ -1,10 +1,5 @@
 package stillturning.dossier.redrawn;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import stillturning.assess.front.Space.Step;
 import stillturning.assess.front.Space.Turn;
 import stillturning.files.edit.ChangeRefused;
@@ -14,6 +9,12 @@ import stillturning.files.move.MoveKind;
 import stillturning.files.move.Moves;
 import stillturning.model.Candidate;
 import stillturning.parts.element.Protector;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * A step of a search from one drawing to another.
@@ -38,7 +39,8 @@ public record DrawnStep(Drawn from, Move move, String words) implements Step<Dra
     public Turn turn() {
         return switch (move.kind()) {
             case BATTERY_REMOVED, PART_REMOVED, PATH_REMOVED -> Turn.LESS;
-            case SECOND_PATH, SPLIT_BUS, SEPARATED, BATTERY_ADDED, OVER_VOLTAGE -> Turn.MORE;
+            case SECOND_PATH, SPLIT_BUS, SEPARATED, BATTERY_ADDED, OVER_VOLTAGE, WARNING_ADDED ->
+                    Turn.MORE;
             case OTHER_SOURCE,
                     BATTERY_RESIZED,
                     CHARGING_PATH,

@@ -15,6 +15,9 @@
  *   <li><b>The drill that takes all power off still takes it off.</b> It is for smoke: a layout
  *       without the switch for it has a part less and no failure more, and what burns then burns
  *       on. The engine's loads may stay on, or come to. Held by {@code ServiceTest}.
+ *   <li><b>With every switch off nothing new is on.</b> A switch that is taken out cannot fail, and
+ *       a load straight on a battery never loses its feed; what it empties in the hangar, no story
+ *       of a flight tells. Asked of suggestions. Held by {@code ServiceTest}.
  * </ul>
  */
 @NullMarked

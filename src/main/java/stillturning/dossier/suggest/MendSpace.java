@@ -10,7 +10,6 @@ import stillturning.assess.verdict.Verdict;
 import stillturning.dossier.redrawn.DrawnStep;
 import stillturning.dossier.redrawn.Service;
 import stillturning.files.move.Drawn;
-import stillturning.model.Burdens;
 import stillturning.model.Join;
 import stillturning.parts.Part;
 import stillturning.story.UntoldStory;
@@ -20,6 +19,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -32,14 +32,16 @@ final class MendSpace implements Space<Drawn> {
     private static final String COMPUTED = "the engine runs with nothing wrong";
     private final Drawn start;
     private final Appraisal before;
+    private final Asked asked;
     private final Wanted wanted;
     private final Set<String> known;
     private final Service service;
 
-    MendSpace(Drawn start, Appraisal before, Wanted wanted) {
+    MendSpace(Drawn start, Appraisal before, Asked asked) {
         this.start = start;
         this.before = before;
-        this.wanted = wanted;
+        this.asked = asked;
+        this.wanted = asked.wanted();
         this.known = names(start.candidate().parts());
         this.service = Service.of(List.of(start));
     }
@@ -51,6 +53,12 @@ final class MendSpace implements Space<Drawn> {
     @Override
     public List<Drawn> starts() {
         return List.of(start);
+    }
+
+    /** The smallest mend is one move: none is left untried while two are looked at. */
+    @Override
+    public boolean nearestFirst() {
+        return true;
     }
 
     /** Those that touch what is near to the trouble first. */
@@ -70,6 +78,7 @@ final class MendSpace implements Space<Drawn> {
     /** What fails, what was added, what these are joined to, and what that is joined to. */
     private Set<String> near(Drawn from) {
         Set<String> near = new LinkedHashSet<>();
+        asked.aim().ifPresent(aim -> near.addAll(aim.parts()));
         before.singles().stream()
                 .filter(v -> wanted.failures().containsKey(v.failure().name()))
                 .flatMap(v -> v.failure().hits().stream())
@@ -99,12 +108,25 @@ final class MendSpace implements Space<Drawn> {
     public Look look(Drawn drawn, List<String> evidence) {
         try {
             Scrutiny scrutiny = Suggest.scrutiny(drawn);
-            return service.isDoneBy(drawn.candidate(), scrutiny)
-                    ? new Looked(scrutiny, drawn, evidence)
-                    : new Dead(Service.WORDS, evidence);
+            Optional<String> refused = refused(drawn, scrutiny);
+            return refused.isPresent()
+                    ? new Dead(refused.get(), evidence)
+                    : new Looked(scrutiny, drawn, evidence);
         } catch (UntoldStory e) {
             return new Dead(COMPUTED, evidence);
         }
+    }
+
+    private Optional<String> refused(Drawn drawn, Scrutiny look) throws UntoldStory {
+        if (!service.isDoneBy(drawn.candidate(), look)) {
+            return Optional.of(Service.WORDS);
+        }
+        if (!service.isQuiet(look)) {
+            return Optional.of(Service.QUIET);
+        }
+        return service.isOffWhenParked(drawn.study(), drawn.candidate())
+                ? Optional.empty()
+                : Optional.of(Service.OFF_WHEN_PARKED);
     }
 
     /** One that does not do with nothing wrong what it has to, or that cannot be computed. */
@@ -125,18 +147,32 @@ final class MendSpace implements Space<Drawn> {
         private final Scrutiny scrutiny;
         private final Drawn drawn;
         private final List<String> evidence;
+        private final List<Verdict> failing;
+        private final List<String> others;
 
-        Looked(Scrutiny scrutiny, Drawn drawn, List<String> evidence) {
+        Looked(Scrutiny scrutiny, Drawn drawn, List<String> evidence) throws UntoldStory {
             this.scrutiny = scrutiny;
             this.drawn = drawn;
             this.evidence = evidence;
+            this.failing = wanted.left(scrutiny.verdicts(wanted.failures().keySet()));
+            this.others = asked.left(drawn, scrutiny);
         }
 
+        /** Whether less is left of what is known before requirements are. */
+        private boolean mends() {
+            return failing.size() + others.size() < wanted.size();
+        }
+
+        /** What mends nothing is told in full, since others may be made from it. */
         @Override
         public List<Double> atBest() {
-            Burdens burdens = Burdens.of(drawn.candidate());
-            double parts = Suggestion.Burden.parts(drawn.candidate());
-            return List.of(0.0, 0.0, 0.0, burdens.kilograms(), parts, burdens.price(), 0.0, 0.0);
+            return mends()
+                    ? Suggestion.atBest(
+                            drawn.study(),
+                            failing.size() + others.size(),
+                            start.candidate(),
+                            scrutiny)
+                    : new Dead(COMPUTED, evidence).atBest();
         }
 
         @Override
@@ -144,33 +180,33 @@ final class MendSpace implements Space<Drawn> {
             if (!service.takesOff(scrutiny)) {
                 return new Dead(Service.TAKES_OFF, evidence).trial();
             }
-            List<Verdict> left = wanted.left(scrutiny.verdicts(wanted.failures().keySet()));
-            if (!wanted.failures().isEmpty() && left.size() >= wanted.failures().size()) {
-                return missed(left);
+            if (!mends()) {
+                return missed();
             }
             try {
-                Appraisal after = scrutiny.appraisal();
-                Suggestion found = Suggestion.of(drawn.study(), List.of(), wanted, before, after);
+                Suggestion found = asked.suggestion(drawn, List.of(), before, scrutiny);
                 return found.left().size() < wanted.size()
                         ? new Trial.Met(found.values(), evidence)
-                        : missed(left);
+                        : missed();
             } catch (UntoldStory e) {
                 return new Dead(COMPUTED, evidence).trial();
             }
         }
 
-        private Trial missed(List<Verdict> left) {
-            String by =
-                    left.isEmpty() ? wanted.requirements().get(0) : left.get(0).failure().name();
-            return new Trial.Missed(by, shortfall(left), evidence);
+        private Trial missed() {
+            List<String> by = new ArrayList<>();
+            failing.forEach(v -> by.add(v.failure().name()));
+            by.addAll(others);
+            by.addAll(wanted.requirements());
+            return new Trial.Missed(by.get(0), shortfall(), evidence);
         }
 
         /** The longer the engine runs, the nearer. */
-        private double shortfall(List<Verdict> left) {
+        private double shortfall() {
             double enough = drawn.study().goals().enoughSeconds();
-            return left.isEmpty()
+            return failing.isEmpty()
                     ? wanted.size()
-                    : left.stream()
+                    : failing.stream()
                             .mapToDouble(v -> v.planned().engine().endurance().seconds())
                             .map(seconds -> 1 - Math.min(1, seconds / enough) / 2)
                             .sum();

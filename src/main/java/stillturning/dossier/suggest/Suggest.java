@@ -1,8 +1,5 @@
 package stillturning.dossier.suggest;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.front.Found;
@@ -15,6 +12,11 @@ import stillturning.assess.suggest.Wanted;
 import stillturning.dossier.RequirementSurvey;
 import stillturning.files.move.Drawn;
 import stillturning.story.UntoldStory;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** Looks for small changes that mend a candidate. */
 public final class Suggest {
@@ -52,6 +54,28 @@ public final class Suggest {
                 new RequirementSurvey(drawn.study(), drawn.installation()));
     }
 
+    /**
+     * What is wrong with the candidate before any single failure: what gives way with nothing
+     * wrong, switches that nobody sees left wrong, sizes.
+     */
+    public List<Aim> findings() {
+        return Stream.of(
+                        NothingWrong.in(before.flight()),
+                        LeftWrong.in(before.cases().leftSwitches()),
+                        TooSmall.in(drawn))
+                .flatMap(aims -> aims)
+                .toList();
+    }
+
+    /**
+     * Whether something else is wrong with the candidate as it is.
+     *
+     * @throws UntoldStory if nobody can say
+     */
+    public boolean isLeft(Aim aim) throws UntoldStory {
+        return aim.isLeft(drawn, scrutiny(drawn));
+    }
+
     /** The candidate as it is. */
     public Appraisal before() {
         return before;
@@ -64,16 +88,25 @@ public final class Suggest {
      * @param limits how many moves one after the other, and how many drawings at most
      */
     public Suggested mending(Wanted wanted, Limits limits, Watch watch) {
-        MendSpace space = new MendSpace(drawn, before, wanted);
+        return mending(Asked.of(wanted), limits, watch);
+    }
+
+    /** Looks for what mends something else about it. */
+    public Suggested mending(Aim aim, Limits limits, Watch watch) {
+        return mending(Asked.of(aim), limits, watch);
+    }
+
+    private Suggested mending(Asked asked, Limits limits, Watch watch) {
+        MendSpace space = new MendSpace(drawn, before, asked);
         Found<Drawn> found = Search.in(space, limits, watch);
         List<Placed> placed = new ArrayList<>();
         for (Found.Member<Drawn> member : found.front()) {
             try {
-                Appraisal after = scrutiny(member.thing()).appraisal();
+                Drawn thing = member.thing();
                 placed.add(
                         new Placed(
-                                Suggestion.of(drawn.study(), member.steps(), wanted, before, after),
-                                member.thing()));
+                                asked.suggestion(thing, member.steps(), before, scrutiny(thing)),
+                                thing));
             } catch (UntoldStory e) {
                 throw new IllegalStateException("told before, and not now", e);
             }
@@ -83,7 +116,7 @@ public final class Suggest {
                 new Suggestions(
                         drawn.study(),
                         before,
-                        wanted,
+                        asked.wanted(),
                         placed.stream().map(Placed::suggestion).toList(),
                         new Suggestions.Done(found.tally(), limits.steps(), found.whole())),
                 placed.stream().map(Placed::drawing).toList());

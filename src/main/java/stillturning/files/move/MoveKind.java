@@ -20,6 +20,8 @@ public enum MoveKind {
     CHARGING_PATH,
     /** Over-voltage protection. */
     OVER_VOLTAGE,
+    /** Something shown to the pilot. */
+    WARNING_ADDED,
     /** A protector added, or of another rating or class. */
     PROTECTOR,
     /** A load moved between breaker and controller. */

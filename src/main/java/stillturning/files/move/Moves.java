@@ -17,6 +17,7 @@ public final class Moves {
                     new OtherBattery(),
                     new ChargingPath(),
                     new OverVoltage(),
+                    new AddedWarning(),
                     new AddedProtector(),
                     new OtherProtector(),
                     new OtherSwitching(),

@@ -1,10 +1,12 @@
 package stillturning.files.move;
 
+import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.edit.Naming;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import stillturning.files.edit.CandidateOutline.Run;
-import stillturning.files.edit.Naming;
 
 /** Feeds an input of a load from another bus, or one of the engine's from a battery. */
 final class OtherSource implements Finder {
@@ -35,9 +37,38 @@ final class OtherSource implements Finder {
                                                 + " from the "
                                                 + drawn.called(other)
                                                 + " instead of the "
-                                                + drawn.called(now),
+                                                + drawn.called(now)
+                                                + switched(site, feed, other),
                                         touched(feed, load, now, other),
-                                        pen -> pen.run(feed.path(), Runs.startingAt(feed, other))));
+                                        pen -> lead(site, feed, other, pen)));
+    }
+
+    /**
+     * A load that had no switch because its bus had one needs one where the new source has none.
+     */
+    private static String switched(Site site, Run feed, String other) {
+        return site.isSwitched(feed) ? "" : site.switchedOff(other);
+    }
+
+    /** A feed that hung on the protector before its bus gets one of its own. */
+    private static void lead(Site site, Run feed, String other, Pen pen) throws ChangeRefused {
+        String load = Naming.part(feed.key());
+        List<String> pieces = new ArrayList<>(List.of(Runs.startingAt(feed, other).split(",", -1)));
+        List<String> words = Runs.words(feed.line());
+        if (!site.isSwitched(feed)) {
+            int back = words.indexOf("return");
+            pieces.add(back > 0 ? back : pieces.size(), site.offSwitch(pen, other, load));
+        }
+        if (!words.contains("breaker") && !words.contains("fuse")) {
+            pieces.add(1, " " + site.fuse(List.of(load)));
+        }
+        pieces.removeIf(String::isEmpty);
+        pen.run(feed.path(), joined(pieces));
+    }
+
+    /** Items that already begin with a comma are not given another. */
+    private static String joined(List<String> pieces) {
+        return String.join(",", pieces).replace(",,", ",");
     }
 
     private static List<String> touched(Run feed, String... more) {

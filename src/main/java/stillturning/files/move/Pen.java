@@ -1,11 +1,5 @@
 package stillturning.files.move;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import stillturning.files.edit.CandidateEdits;
 import stillturning.files.edit.CandidateEdits.NewPart;
 import stillturning.files.edit.CandidateOutline;
@@ -16,6 +10,13 @@ import stillturning.files.edit.WrittenKeys;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** Writes one move into a candidate's text, edit by edit. */
 final class Pen {
@@ -37,6 +38,11 @@ final class Pen {
 
     private CandidateEdits edits() {
         return new CandidateEdits(now, before.studyText());
+    }
+
+    /** What the file says now. */
+    WrittenKeys written() {
+        return WrittenKeys.in(now);
     }
 
     private CandidateOutline outline() {

@@ -1,12 +1,13 @@
 package stillturning.files.move;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.Stream;
 import stillturning.files.edit.CandidateOutline.Run;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.edit.Naming;
 import stillturning.model.Terminal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** Feeds a bus of the engine, or an input of one of its loads, a second time from elsewhere. */
 final class SecondPath implements Finder {
@@ -132,7 +133,8 @@ final class SecondPath implements Finder {
                                                 + drawn.called(load)
                                                 + " also from the "
                                                 + drawn.called(source)
-                                                + ", by two diodes",
+                                                + ", by two diodes"
+                                                + site.switchedOff(source),
                                         also(touches, source, load),
                                         pen -> byDiodes(drawn, site, feed, source, pen)));
     }
@@ -162,6 +164,7 @@ final class SecondPath implements Finder {
         String start = feed.line().pieces().get(0);
         String usual = items.isEmpty() ? "" : String.join(", ", items) + ", ";
         pen.link(load + "-feed-a", start + " to " + bar + ", " + usual + "via " + first);
+        String off = site.offSwitch(pen, source, load);
         pen.link(
                 load + "-feed-b",
                 "from "
@@ -170,6 +173,7 @@ final class SecondPath implements Finder {
                         + bar
                         + ", "
                         + site.fuse(List.of(load))
+                        + off
                         + ", via "
                         + second);
     }

@@ -1,5 +1,10 @@
 package stillturning.files.move;
 
+import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.edit.Naming;
+import stillturning.files.edit.UsualProtection;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -7,10 +12,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import stillturning.files.edit.CandidateOutline.Run;
-import stillturning.files.edit.ChangeRefused;
-import stillturning.files.edit.Naming;
-import stillturning.files.edit.UsualProtection;
 
 /** Where new things go, and how big they are, in one drawing. */
 record Site(Drawn drawn) {
@@ -18,6 +19,8 @@ record Site(Drawn drawn) {
     static final String BUS = "bus";
     static final String BATTERY = "battery";
 
+    private static final Set<String> MOVED =
+            Set.of("switch", "key-switch", "contactor", "controller");
     private static final double MOST_BLADE_AMPS = 30;
     private static final double MOST_AMPS = 100;
 
@@ -87,6 +90,53 @@ record Site(Drawn drawn) {
         Optional<String> rating = UsualProtection.rating(Math.min(amps, MOST_AMPS * 0.8));
         boolean big = amps * 1.25 > MOST_BLADE_AMPS;
         return "fuse " + rating.orElse("100 A") + (big ? " class high-current" : "");
+    }
+
+    /** Whether nothing that a hand moves takes a source off: a battery, and what hangs on it. */
+    boolean isAlwaysOn(String source) {
+        Set<String> on = new LinkedHashSet<>(drawn.ofKind(BATTERY));
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (Run link : drawn.links()) {
+                boolean bare = !isSwitched(link);
+                if (bare && drawn.isKind(Runs.from(link), BUS) && on.contains(Runs.to(link))) {
+                    more |= on.add(Runs.from(link));
+                }
+                if (bare && drawn.isKind(Runs.to(link), BUS) && on.contains(Runs.from(link))) {
+                    more |= on.add(Runs.to(link));
+                }
+            }
+        }
+        return on.contains(source);
+    }
+
+    /** Whether something in a run can be moved by hand. */
+    boolean isSwitched(Run run) {
+        return Runs.through(run).stream().anyMatch(this::isMoved);
+    }
+
+    private boolean isMoved(String part) {
+        return drawn.outline().kind(part).filter(MOVED::contains).isPresent();
+    }
+
+    /** How a new feed from a source can be switched off, in words; nothing where the source can. */
+    String switchedOff(String source) {
+        return isAlwaysOn(source) ? ", by a switch of its own" : "";
+    }
+
+    /**
+     * Writes a switch for a new feed from a source that no hand takes off.
+     *
+     * @return what stands in the run for it; empty where the source can be switched off
+     */
+    String offSwitch(Pen pen, String source, String name) throws ChangeRefused {
+        if (!isAlwaysOn(source)) {
+            return "";
+        }
+        String lever = pen.add("switch", name + "-switch", handZone(drawn.zone(source)));
+        pen.flight(lever, "on");
+        return ", wire, via " + lever + ", wire";
     }
 
     /** Writes a new ground into a zone, bolted as the others are. */

@@ -1,13 +1,14 @@
 package stillturning.files.move;
 
+import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.edit.Naming;
+
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import stillturning.files.edit.CandidateOutline.Run;
-import stillturning.files.edit.ChangeRefused;
-import stillturning.files.edit.Naming;
 
 /**
  * Splits a bus of the engine in two. The new one takes over what the engine can do without all at
@@ -95,12 +96,19 @@ final class SplitBus implements Finder {
         for (String battery : drawn.ofKind(Site.BATTERY)) {
             all.add(
                     new Supply(
-                            "and feed the second one from the " + drawn.called(battery),
+                            "and feed the second one from the "
+                                    + drawn.called(battery)
+                                    + (site.isAlwaysOn(bus) ? "" : site.switchedOff(battery)),
                             List.of(battery),
-                            (other, pen) ->
-                                    pen.link(
-                                            battery + "-to-" + other,
-                                            "from " + battery + " to " + other + ", " + fuse)));
+                            (other, pen) -> {
+                                String off =
+                                        site.isAlwaysOn(bus)
+                                                ? ""
+                                                : site.offSwitch(pen, battery, other);
+                                pen.link(
+                                        battery + "-to-" + other,
+                                        "from " + battery + " to " + other + ", " + fuse + off);
+                            }));
         }
         all.add(
                 new Supply(

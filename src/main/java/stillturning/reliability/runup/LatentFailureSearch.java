@@ -70,7 +70,7 @@ final class LatentFailureSearch {
         return kind == Event.Kind.FAILURE || kind == Event.Kind.DEAD_LAMP;
     }
 
-    private boolean unseen(Failure failure) {
+    boolean unseen(Failure failure) {
         return sight(failure).filter(usual::equals).isPresent() && starts(failure) == starts;
     }
 

@@ -1,7 +1,5 @@
 package stillturning.report.suggest;
 
-import java.util.List;
-import java.util.Map;
 import stillturning.assess.CandidateDifferences.Shift;
 import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Suggestion.Burden;
@@ -11,6 +9,9 @@ import stillturning.assess.verdict.Outcome;
 import stillturning.parts.Part;
 import stillturning.report.json.JsonDocument;
 import stillturning.report.json.JsonShape;
+
+import java.util.List;
+import java.util.Map;
 
 /** What would mend a candidate. */
 public final class SuggestJson {
@@ -68,6 +69,10 @@ public final class SuggestJson {
                             .says("Single failures to be mended, with what comes of them.")
                             .texts("requirements", s -> s.wanted().requirements())
                             .says("Missed requirements to be met.")
+                            .texts("others", s -> s.wanted().others())
+                            .says(
+                                    "What else is to be mended, in words: a pair of failures, a"
+                                        + " switch left wrong, a size.")
                             .maybe(
                                     "burden",
                                     BURDEN,

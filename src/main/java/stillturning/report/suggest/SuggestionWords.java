@@ -56,6 +56,7 @@ public final class SuggestionWords {
                                         + "): "
                                         + some(names)));
         wanted.requirements().forEach(requirement -> parts.add("missed: " + requirement));
+        parts.addAll(wanted.others());
         return "To be mended in " + title + ": " + String.join(". ", parts) + ".";
     }
 

@@ -3,15 +3,17 @@ package stillturning.cli.suggest;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 
 class SuggestCommandTest {
 
@@ -71,7 +73,7 @@ class SuggestCommandTest {
         assertRefused(suggest("--moves", "7"), "--moves takes 1, 2 or 3");
         assertRefused(
                 suggest("--failure", "main bus", "--requirement", "endurance"),
-                "take either --failure or --requirement");
+                "take one of --failure, --finding and --requirement");
     }
 
     private static void assertRefused(Ran ran, String because) {

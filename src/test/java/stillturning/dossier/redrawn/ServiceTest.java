@@ -115,6 +115,33 @@ class ServiceTest {
         assertFalse(service.takesOff(scrutiny(without)));
     }
 
+    /** A diode straight from the battery never loses its feed, and never lets the battery rest. */
+    @Test
+    void whatCannotBeSwitchedOffWhenParkedIsTold() throws Exception {
+        StudyReader reader = StudyReader.open(Path.of("architectures", "sandpiper"));
+        Drawn drawn = Drawn.of(reader, reader.study(Variation.NONE), "one-battery-engine-bus");
+        Service service = Service.of(List.of(drawn));
+        assertTrue(service.isOffWhenParked(drawn.study(), drawn.candidate()));
+        assertFalse(
+                parked(service, drawn, "Feed the engine bus also from the battery, by a diode"));
+        assertTrue(
+                parked(
+                        service,
+                        drawn,
+                        "Split the engine bus in two, and feed the second one from the battery, by"
+                            + " a switch of its own"));
+    }
+
+    private static boolean parked(Service service, Drawn drawn, String move) throws UntoldStory {
+        Drawn after =
+                DrawnStep.all(drawn).stream()
+                        .filter(step -> step.words().equals(move))
+                        .flatMap(step -> step.taken().stream())
+                        .findFirst()
+                        .orElseThrow();
+        return service.isOffWhenParked(after.study(), after.candidate());
+    }
+
     private static Scrutiny scrutiny(Drawn drawn) throws UntoldStory {
         return Scrutiny.of(drawn.study(), drawn.candidate(), Survey.NONE);
     }

@@ -4,15 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ForkJoinPool;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import stillturning.assess.Appraisal;
 import stillturning.assess.front.Limits;
 import stillturning.assess.front.Watch;
@@ -25,6 +19,14 @@ import stillturning.files.edit.ChangeRefused;
 import stillturning.files.move.Drawn;
 import stillturning.files.value.Variation;
 import stillturning.story.UntoldStory;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ForkJoinPool;
+import java.util.stream.Collectors;
 
 class SuggestTest {
 
@@ -39,6 +41,10 @@ class SuggestTest {
     }
 
     private static Suggested busShort(int most) throws ChangeRefused, UntoldStory {
+        return busShort(1, most);
+    }
+
+    private static Suggested busShort(int moves, int most) throws ChangeRefused, UntoldStory {
         Suggest suggest = Suggest.of(drawn(STUDY, "one-bus"));
         Wanted wanted =
                 Wanted.of(
@@ -46,7 +52,7 @@ class SuggestTest {
                                 .filter(v -> v.failure().name().equals("main-bus: short to ground"))
                                 .toList());
         assertEquals(1, wanted.size());
-        return suggest.mending(wanted, new Limits(1, most), Watch.NOBODY);
+        return suggest.mending(wanted, new Limits(moves, most), Watch.NOBODY);
     }
 
     private static Map<String, Outcome> outcomes(Appraisal appraisal) {
@@ -84,13 +90,28 @@ class SuggestTest {
                     Suggestion.of(
                             found.suggestions().study(),
                             suggestions.get(i).moves(),
-                            found.suggestions().wanted(),
+                            found.suggestions().wanted().left(saved),
                             found.suggestions().before(),
                             saved);
             assertEquals(suggestions.get(i).values(), again.values());
             assertEquals(suggestions.get(i).troubles(), again.troubles());
             assertEquals(outcomes(suggestions.get(i).differences().candidate()), outcomes(saved));
         }
+    }
+
+    /** With as many trials as there are single moves, none is spent on two. */
+    @Test
+    void everySingleMoveIsTriedBeforeTwo() throws Exception {
+        Suggested single = busShort(1, 400);
+        assertTrue(single.suggestions().done().whole());
+        int trials = single.suggestions().done().tally().tried();
+        Suggested two = busShort(2, trials);
+        assertEquals(moves(single), moves(two));
+        assertFalse(two.suggestions().done().whole());
+    }
+
+    private static List<List<String>> moves(Suggested suggested) {
+        return suggested.suggestions().found().stream().map(Suggestion::moves).toList();
     }
 
     @Test
