@@ -13,7 +13,7 @@ public final class Moves {
                     new OwnGround(),
                     new OwnWay(),
                     new AddedBattery(),
-                    new RemovedBattery(),
+                    RemovedPart::batteries,
                     new OtherBattery(),
                     new ChargingPath(),
                     new OverVoltage(),

@@ -1,13 +1,14 @@
 package stillturning.files.move;
 
+import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.ChangeRefused;
+
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import stillturning.files.edit.CandidateOutline.Run;
-import stillturning.files.edit.ChangeRefused;
 
 /**
  * Takes out what lies in line, a contactor, a bus that another can stand for, or a spare ground.
@@ -21,6 +22,23 @@ final class RemovedPart implements Finder {
                         drawn.ofKind("contactor").stream().flatMap(c -> contactor(drawn, c)),
                         drawn.ofKind(Site.BUS).stream().flatMap(bus -> merged(drawn, bus)))
                 .flatMap(moves -> moves);
+    }
+
+    /** Takes a battery out where another is left, with what only served it. */
+    static Stream<Move> batteries(Drawn drawn) {
+        List<String> batteries = drawn.ofKind(Site.BATTERY);
+        return batteries.stream()
+                .filter(battery -> batteries.size() > 1)
+                .map(
+                        battery ->
+                                new Move(
+                                        MoveKind.BATTERY_REMOVED,
+                                        "Take the " + drawn.called(battery) + " out",
+                                        List.of(battery),
+                                        pen -> {
+                                            pen.delete(battery);
+                                            pen.sweep();
+                                        }));
     }
 
     private static Stream<Move> inLine(Drawn drawn) {
