@@ -17,13 +17,17 @@ import stillturning.story.Pilot;
  * @param course what the report tells of the flight; absent if it is not modelled
  * @param beforeFlight where the cause has to be found without knowing the accident
  * @param notModelled why there is no model of it, or what a model of it leaves out
+ * @param mend what is asked for that would have prevented it
+ * @param noMend why no change of the layout would have
  */
 public record ReplayFile(
         String report,
         String cause,
         Optional<Course> course,
         @Default("[]") List<Found> beforeFlight,
-        Optional<String> notModelled) {
+        Optional<String> notModelled,
+        Optional<Mend> mend,
+        Optional<String> noMend) {
 
     /**
      * What the report tells of the flight.
@@ -56,4 +60,20 @@ public record ReplayFile(
      */
     public record Found(
             Question asked, List<String> says, @Bounds(least = 1, most = 99) int atMost) {}
+
+    /**
+     * What is to be mended, and a change that does.
+     *
+     * @param failures the single failure, or one that nobody sees and one more
+     * @param finding words of what is found before anything fails, all of them in one finding
+     * @param says words of the change among the first three, all of them
+     * @param moves how many moves one after the other
+     * @param leaves whether something was wrong before the flight already, and so need only show
+     */
+    public record Mend(
+            @Default("[]") List<String> failures,
+            @Default("[]") List<String> finding,
+            @Default("[]") List<String> says,
+            @Bounds(least = 1, most = 2) @Default("1") int moves,
+            @Default("no") boolean leaves) {}
 }

@@ -52,6 +52,10 @@ class ReplayReportTest {
                     "before flight  at which place which command names the cause, without knowing"
                             + " of it;",
                     "               of so many things that it says",
+                    "suggested      at which place suggest names a change that mends what has"
+                            + " failed, and which;",
+                    "                  in brackets in how many such flights the engine is lost with"
+                            + " it before landing",
                     "",
                     "An aid for comparing designs. Reports are summarised, and their authorities'"
                             + " words count;",
@@ -104,7 +108,11 @@ class ReplayReportTest {
 
     private static ReplayedReport row(Replay replay) {
         return new ReplayedReport(
-                replay.file().report(), replay.file().cause(), course(replay), found(replay));
+                replay.file().report(),
+                replay.file().cause(),
+                course(replay),
+                found(replay),
+                ReplayMends.words(replay));
     }
 
     @Test

@@ -23,7 +23,11 @@ final class AddedBattery implements Finder {
         String said = type.equals("agm") ? "a lead battery" : "a lithium battery";
         return new Move(
                 MoveKind.BATTERY_ADDED,
-                "Put " + said + " of its own on the " + drawn.called(bus),
+                "Put "
+                        + said
+                        + " of its own on the "
+                        + drawn.called(bus)
+                        + (site.isAlwaysOn(bus) ? "" : ", with a switch of its own"),
                 List.of(bus),
                 pen -> {
                     String zone = drawn.zone(bus);
@@ -33,6 +37,7 @@ final class AddedBattery implements Finder {
                     pen.link(
                             battery + "-minus",
                             "from " + battery + ".minus to " + ground + ", wire AWG 8");
+                    String off = site.isAlwaysOn(bus) ? "" : site.newSwitch(pen, battery, zone);
                     pen.link(
                             battery + "-lead",
                             "from "
@@ -41,7 +46,8 @@ final class AddedBattery implements Finder {
                                     + bus
                                     + ", "
                                     + site.fuse(site.fedFrom(bus))
-                                    + ", wire");
+                                    + ", wire"
+                                    + off);
                 });
     }
 }

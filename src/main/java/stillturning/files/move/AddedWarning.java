@@ -10,7 +10,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Shows the pilot too little or too much voltage of a bus, or an alternator that gives nothing. */
+/**
+ * Shows the pilot too little or too much voltage of a bus, an alternator that gives nothing, or that
+ * one of several loads of the engine has stopped, of which he would notice nothing.
+ */
 final class AddedWarning implements Finder {
 
     /** Of the nominal voltage: 13 V of 14 V. Common practice, no published source. */
@@ -35,7 +38,25 @@ final class AddedWarning implements Finder {
                 drawn.ofKind("alternator").stream()
                         .filter(a -> !isWatched(drawn, "alternator", "alternator", a))
                         .map(a -> light(drawn, a));
-        return Stream.concat(buses, alternators);
+        Stream<Move> loads =
+                drawn.engineLoads().stream()
+                        .sorted()
+                        .filter(load -> isOneOfSeveral(drawn, load))
+                        .filter(load -> !isWatched(drawn, "load", "load", load))
+                        .map(load -> stopped(drawn, load));
+        return Stream.of(buses, alternators, loads).flatMap(moves -> moves);
+    }
+
+    private static boolean isOneOfSeveral(Drawn drawn, String load) {
+        return drawn.study().aircraft().engine().logic().runsOn(l -> !l.equals(load));
+    }
+
+    private static Move stopped(Drawn drawn, String load) {
+        return warning(
+                "Put a light on the panel that shows when the " + drawn.called(load) + " stops",
+                load,
+                load + "-light",
+                List.of(YamlValue.field("watches", "load"), YamlValue.field("load", load)));
     }
 
     private static boolean isWatched(Drawn drawn, String watches, String key, String what) {

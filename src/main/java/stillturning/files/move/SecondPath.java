@@ -53,11 +53,14 @@ final class SecondPath implements Finder {
     private static Move byDiode(Drawn drawn, Site site, String source, String bus) {
         return new Move(
                 MoveKind.SECOND_PATH,
-                words(drawn, source, bus, "diode"),
+                words(drawn, source, bus, "diode" + site.switchedOff(source)),
                 List.of(source, bus),
                 pen -> {
                     String diode = pen.add("diode", bus + "-diode", drawn.zone(source));
-                    pen.link(link(source, bus), line(site, source, bus, "via " + diode));
+                    String off = site.offSwitch(pen, source, bus);
+                    String fused =
+                            "from " + source + " to " + bus + ", " + site.fuse(site.fedFrom(bus));
+                    pen.link(link(source, bus), fused + off + ", via " + diode);
                 });
     }
 

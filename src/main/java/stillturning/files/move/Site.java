@@ -122,7 +122,7 @@ record Site(Drawn drawn) {
 
     /** How a new feed from a source can be switched off, in words; nothing where the source can. */
     String switchedOff(String source) {
-        return isAlwaysOn(source) ? ", by a switch of its own" : "";
+        return isAlwaysOn(source) ? ", with a switch of its own" : "";
     }
 
     /**
@@ -134,9 +134,14 @@ record Site(Drawn drawn) {
         if (!isAlwaysOn(source)) {
             return "";
         }
-        String lever = pen.add("switch", name + "-switch", handZone(drawn.zone(source)));
+        return ", wire" + newSwitch(pen, name, drawn.zone(source));
+    }
+
+    /** Writes a switch that is on in flight; what stands in a run for it, the wire before left. */
+    String newSwitch(Pen pen, String name, String otherwise) throws ChangeRefused {
+        String lever = pen.add("switch", name + "-switch", handZone(otherwise));
         pen.flight(lever, "on");
-        return ", wire, via " + lever + ", wire";
+        return ", via " + lever + ", wire";
     }
 
     /** Writes a new ground into a zone, bolted as the others are. */

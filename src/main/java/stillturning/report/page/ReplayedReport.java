@@ -18,8 +18,11 @@ import stillturning.report.table.Column;
  * @param cause what stopped the engine
  * @param course in how many flights it went as reported, or why it is not modelled
  * @param beforeFlight at which place which command names the cause
+ * @param mend a change that is suggested and what becomes of the flights with it, or why there is
+ *     none
  */
-public record ReplayedReport(String report, String cause, String course, String beforeFlight) {
+public record ReplayedReport(
+        String report, String cause, String course, String beforeFlight, String mend) {
 
     /** What they are called where they are shown. */
     public static final String HEADING = "What it says about layouts that have failed";
@@ -33,7 +36,8 @@ public record ReplayedReport(String report, String cause, String course, String 
                     Column.words("report", 16, ReplayedReport::report),
                     Column.words("what stopped the engine", 28, ReplayedReport::cause),
                     Column.words("as reported", 22, ReplayedReport::course),
-                    Column.words("before flight", 30, ReplayedReport::beforeFlight));
+                    Column.words("before flight", 30, ReplayedReport::beforeFlight),
+                    Column.words("what it suggests", 34, ReplayedReport::mend));
 
     private static final String FILE = "replays.txt";
     private static final String BETWEEN = " | ";
@@ -50,13 +54,13 @@ public record ReplayedReport(String report, String cause, String course, String 
     }
 
     private static ReplayedReport of(String line) {
-        String[] cells = line.split(" \\| ", 4);
-        return new ReplayedReport(cells[0], cells[1], cells[2], cells[3]);
+        String[] cells = line.split(" \\| ", 5);
+        return new ReplayedReport(cells[0], cells[1], cells[2], cells[3], cells[4]);
     }
 
     /** It as a line of the shipped file. */
     public String line() {
-        return String.join(BETWEEN, report, cause, course, beforeFlight);
+        return String.join(BETWEEN, report, cause, course, beforeFlight, mend);
     }
 
     /** All that ship, with how they are to be read. */
@@ -80,7 +84,11 @@ public record ReplayedReport(String report, String cause, String course, String 
                                                 + " cause without knowing of it, of so many things"
                                                 + " that it says. \"By mend\" counts the lines with which"
                                                 + " break begins: failures that one change"
-                                                + " mends.")),
+                                                + " mends.",
+                                        "What it suggests: at which place of what is suggested for"
+                                                + " the cause a change stands that mends it, and"
+                                                + " which; in brackets in how many flights flown"
+                                                + " with it the engine is lost before landing.")),
                         Block.Grid.of(shipped(), COLUMNS),
                         new Block.Note(
                                 "Finding a cause in a layout that was drawn after the fact proves"

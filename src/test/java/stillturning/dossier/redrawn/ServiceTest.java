@@ -115,21 +115,20 @@ class ServiceTest {
         assertFalse(service.takesOff(scrutiny(without)));
     }
 
-    /** A diode straight from the battery never loses its feed, and never lets the battery rest. */
+    /** A bus straight on the battery never loses its feed, and never lets the battery rest. */
     @Test
     void whatCannotBeSwitchedOffWhenParkedIsTold() throws Exception {
         StudyReader reader = StudyReader.open(Path.of("architectures", "sandpiper"));
         Drawn drawn = Drawn.of(reader, reader.study(Variation.NONE), "one-battery-engine-bus");
         Service service = Service.of(List.of(drawn));
         assertTrue(service.isOffWhenParked(drawn.study(), drawn.candidate()));
-        assertFalse(
-                parked(service, drawn, "Feed the engine bus also from the battery, by a diode"));
+        assertFalse(parked(service, drawn, "Take the standby feed out"));
         assertTrue(
                 parked(
                         service,
                         drawn,
-                        "Split the engine bus in two, and feed the second one from the battery, by"
-                            + " a switch of its own"));
+                        "Feed the engine bus also from the battery, by a diode, with a switch of its"
+                                + " own"));
     }
 
     private static boolean parked(Service service, Drawn drawn, String move) throws UntoldStory {
