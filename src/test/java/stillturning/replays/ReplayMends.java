@@ -1,5 +1,7 @@
 package stillturning.replays;
 
+import static java.util.Objects.requireNonNull;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -124,7 +126,8 @@ final class ReplayMends {
                             .collect(Collectors.toMap(Failure::name, f -> f));
             Aim pair =
                     new HiddenThenOne(
-                            names.get(mend.failures().get(0)), names.get(mend.failures().get(1)));
+                            requireNonNull(names.get(mend.failures().get(0))),
+                            requireNonNull(names.get(mend.failures().get(1))));
             if (!suggest.isLeft(pair)) {
                 throw new AssertionError(pair + " ends nothing");
             }
@@ -201,9 +204,7 @@ final class ReplayMends {
         return place
                 + ": "
                 + SuggestionWords.moves(found)
-                + (mend().leaves()
-                        ? " (shown before flight)"
-                        : " (" + ends + " of " + TIMES + ")");
+                + (mend().leaves() ? " (shown before flight)" : " (" + ends + " of " + TIMES + ")");
     }
 
     Mend mend() {
