@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
@@ -53,6 +54,7 @@ public record Dossier(
      * @param equal what equal batteries change, if there is more than one candidate
      * @param pair two candidates held against each other, if there are two
      * @param groundTest the plan of a test on the ground of the first candidate, if that was asked
+     * @param explored what else was looked at, if that was asked
      */
     public record Asked(
             Optional<Guesses> guesses,
@@ -60,7 +62,8 @@ public record Dossier(
             Optional<Jointness> together,
             Optional<EqualBatteries> equal,
             Optional<PairQuestion> pair,
-            Optional<Chapter> groundTest) {
+            Optional<Chapter> groundTest,
+            Optional<Chapter> explored) {
         public Asked {
             sizes = List.copyOf(sizes);
         }
@@ -101,15 +104,27 @@ public record Dossier(
                         asked.sizes,
                         asked.together.map(this::section),
                         CounsellorPaper.front(assessment, contents),
-                        CounsellorPaper.decision(assessment, contents),
+                        decision(contents, asked),
                         Optional.of(Explorer.of(assessment)),
                         asked.groundTest));
     }
 
     /** The same for paper; the same in, the same document out. */
     public Document paper(Asked asked, Edition edition) {
-        Document document = CounsellorPaper.of(assessment, contents(asked, edition));
-        return asked.groundTest.map(plan -> document.with(plan, "sizes")).orElse(document);
+        PaperContents contents = contents(asked, edition);
+        Document document = CounsellorPaper.of(assessment, contents);
+        Document planned =
+                asked.groundTest.map(plan -> document.with(plan, "sizes")).orElse(document);
+        List<Chapter> decision = CounsellorPaper.decision(assessment, contents);
+        String last = decision.get(decision.size() - 1).anchor();
+        return asked.explored.map(found -> planned.with(found, last)).orElse(planned);
+    }
+
+    private List<Chapter> decision(PaperContents contents, Asked asked) {
+        return Stream.concat(
+                        CounsellorPaper.decision(assessment, contents).stream(),
+                        asked.explored.stream())
+                .toList();
     }
 
     private PaperContents contents(Asked asked, Edition edition) {

@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import stillturning.cli.joint.ResumedSearch;
 import stillturning.cli.size.StudySizes;
 import stillturning.cli.study.FoundStudy;
+import stillturning.cli.study.KeptLayouts;
 import stillturning.cli.study.StudyArgument;
 import stillturning.cli.study.StudyAssessment;
 import stillturning.cli.terminal.CommandContext;
@@ -27,6 +28,7 @@ import stillturning.dossier.JointSearch;
 import stillturning.dossier.NamedFailures;
 import stillturning.dossier.PageFile;
 import stillturning.dossier.PairWork;
+import stillturning.report.explored.ExploredChapter;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.paper.PaperContents.Edition;
 import stillturning.report.pdf.PaperSize;
@@ -45,6 +47,7 @@ import stillturning.sizing.result.SizingReport;
             "  stillturning explain sandpiper --guesses",
             "  stillturning explain sandpiper --pairs --resume pairs.json",
             "  stillturning explain sandpiper --html talk/sandpiper.html",
+            "  stillturning explain sandpiper --explored front.json",
             "  stillturning explain sandpiper --since sandpiper-in-spring",
             "  stillturning explain sandpiper --pdf sandpiper.pdf --paper letter --date 2030-06-15"
         })
@@ -99,6 +102,14 @@ public final class ExplainCommand implements Callable<Integer> {
                     "Also write the plan of a test on the ground of the first candidate; see"
                             + " command ground-test. Takes a while.")
     private boolean groundTest;
+
+    @Option(
+            names = "--explored",
+            paramLabel = "FILE",
+            description =
+                    "Also tell what else was looked at: simpler layouts that explore --keep has"
+                            + " kept in this file. Each is assessed again.")
+    private Optional<String> explored = Optional.empty();
 
     @Option(
             names = "--force",
@@ -194,7 +205,13 @@ public final class ExplainCommand implements Callable<Integer> {
                 together(ranked),
                 StudyAssessment.withEqualBatteries(comparison.assessment(), context),
                 pair.map(work -> Between.of(work, context)),
-                groundTest ? groundTest(dossier) : Optional.empty());
+                groundTest ? groundTest(dossier) : Optional.empty(),
+                explored(found));
+    }
+
+    private Optional<Chapter> explored(FoundStudy found) {
+        return explored.map(
+                file -> ExploredChapter.of(KeptLayouts.again(file, found, context).front()));
     }
 
     private Optional<Chapter> groundTest(Dossier dossier) {

@@ -17,6 +17,7 @@ import picocli.CommandLine.Option;
 import stillturning.assess.front.Limits;
 import stillturning.assess.front.Watch;
 import stillturning.cli.study.FoundStudy;
+import stillturning.cli.study.KeptLayouts;
 import stillturning.cli.study.StudyArgument;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.ExitCode;
@@ -45,6 +46,7 @@ import stillturning.yaml.disk.WholeFile;
         footer = {
             "  stillturning explore sandpiper",
             "  stillturning explore sandpiper --minutes 10 --resume explored.json --plot front.svg",
+            "  stillturning explore sandpiper --keep front.json",
             "  stillturning explore sandpiper --by weight --by endurance --save layout-2"
         })
 public final class ExploreCommand implements Callable<Integer> {
@@ -99,6 +101,19 @@ public final class ExploreCommand implements Callable<Integer> {
     private Optional<String> plot = Optional.empty();
 
     @Option(
+            names = "--keep",
+            paramLabel = "FILE",
+            description = "Keep what is found in this file, for explain --explored.")
+    private Optional<String> keep = Optional.empty();
+
+    @Option(
+            names = "--pairs",
+            description =
+                    "Also count, for each layout of the front, the pairs of failures that end the"
+                            + " engine. Takes minutes for each.")
+    private boolean pairs;
+
+    @Option(
             names = "--resume",
             paramLabel = "FILE",
             description = "Keep what was looked at in this file, and go on where it stopped.")
@@ -113,11 +128,14 @@ public final class ExploreCommand implements Callable<Integer> {
         List<CriterionName> criteria = criteria();
         Limits limits = limits();
         Optional<PictureFile> picture = plot.map(file -> PictureFile.named(file, context));
+        keep.ifPresent(file -> KeptLayouts.claim(file, context));
         FoundStudy found = asked.sound(context);
-        Explored explored = explored(found, criteria, limits);
+        Explored front = explored(found, criteria, limits);
+        Explored explored = pairs ? FrontPairs.counted(front, context) : front;
         Output out = new Output(context);
         List<String> written = new ArrayList<>();
         picture.ifPresent(file -> written.add(file.write(FrontPicture.of(explored.front()))));
+        keep.ifPresent(file -> written.add(KeptLayouts.keep(file, explored, found, context)));
         save.forEach(name -> written.add(saved(explored, name, found)));
         if (asked.json()) {
             out.raw(FrontJson.EXPLORED.text(explored.front()));

@@ -14,6 +14,7 @@ import stillturning.assess.front.Search;
 import stillturning.assess.front.Watch;
 import stillturning.assess.requirement.Survey;
 import stillturning.dossier.RequirementSurvey;
+import stillturning.dossier.exploration.BareStarts.Bare;
 import stillturning.dossier.redrawn.Service;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
@@ -23,9 +24,13 @@ import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
 import stillturning.report.explored.ExploredFront;
+import stillturning.report.explored.ExploredFront.Beside;
 import stillturning.report.explored.ExploredFront.Done;
 import stillturning.report.explored.ExploredFront.Layout;
 import stillturning.report.explored.Yardstick;
+import stillturning.sizing.Sizing;
+import stillturning.story.UntoldStory;
+import stillturning.yaml.YamlDocument;
 
 /** Looks for layouts of a study that nothing outdoes. */
 public final class Exploration {
@@ -48,7 +53,7 @@ public final class Exploration {
     }
 
     /**
-     * Searches from every candidate of a study, and from its baseline stripped bare.
+     * Searches from every candidate of a study, and from stripped layouts.
      *
      * @param read what the reader makes of the study, without a mistake
      * @param by what layouts are compared by
@@ -57,6 +62,11 @@ public final class Exploration {
     public static Explored of(
             StudyReader reader, ReadStudy read, List<CriterionName> by, Limits limits, Watch watch)
             throws ChangeRefused {
+        return of(reader, read, by).explored(limits, watch);
+    }
+
+    private static Exploration of(StudyReader reader, ReadStudy read, List<CriterionName> by)
+            throws ChangeRefused {
         Study study =
                 read.study()
                         .orElseThrow(() -> new IllegalArgumentException("a study with mistakes"));
@@ -64,51 +74,113 @@ public final class Exploration {
         for (Candidate candidate : study.candidates()) {
             drawings.add(Drawn.of(reader, read, candidate.id()));
         }
-        return new Exploration(study, drawings, new Yardstick(by)).explored(limits, watch);
+        return new Exploration(study, drawings, new Yardstick(by));
     }
 
     private Explored explored(Limits limits, Watch watch) {
         Service service = Service.of(drawings);
+        List<Bare> bare =
+                BareStarts.of(baseline(), drawings, new LayoutSpace(drawings, by, service));
         List<Drawn> starts = new ArrayList<>(drawings);
-        bare(new LayoutSpace(drawings, by, service)).ifPresent(starts::add);
+        bare.forEach(start -> starts.add(start.drawn()));
         Found<Drawn> found = Search.in(new LayoutSpace(starts, by, service), limits, watch);
-        return told(found, starts.size() - drawings.size(), limits);
+        List<Made> made = found.front().stream().map(member -> made(member, bare)).toList();
+        return told(made, new Done(found.tally(), limits.steps(), bare.size(), found.whole()));
     }
 
-    /** The baseline, or the first candidate where there is none, stripped. */
-    private Optional<Drawn> bare(LayoutSpace space) {
+    private Drawn baseline() {
         String from = study.goals().baseline().orElse(study.candidates().get(0).id());
         return drawings.stream()
                 .filter(drawn -> drawn.candidate().id().equals(from))
                 .findFirst()
-                .flatMap(drawn -> BareLayout.of(drawn, space));
+                .orElse(drawings.get(0));
     }
 
-    private Explored told(Found<Drawn> found, int bare, Limits limits) {
+    /**
+     * Something on the front.
+     *
+     * @param from what it was made from, in words
+     * @param asDrawn whether it is a candidate as it is
+     */
+    private record Made(Drawn drawn, String from, List<String> steps, boolean asDrawn) {}
+
+    private Made made(Member<Drawn> member, List<Bare> bare) {
+        int stripped = member.start() - drawings.size();
+        Drawn drawn = member.thing();
+        return stripped < 0
+                ? new Made(
+                        drawn, drawn.candidate().title(), member.steps(), member.steps().isEmpty())
+                : new Made(drawn, bare.get(stripped).from(), member.steps(), false);
+    }
+
+    private Explored told(List<Made> made, Done done) {
         List<Layout> front = new ArrayList<>();
         Map<String, Drawn> drawn = new LinkedHashMap<>();
         List<Candidate> candidates = new ArrayList<>(study.candidates());
-        for (Member<Drawn> member : found.front()) {
-            boolean stripped = member.start() >= drawings.size();
-            Candidate origin = member.thing().candidate();
-            String from = origin.title() + (stripped ? " stripped bare" : "");
-            if (member.steps().isEmpty() && !stripped) {
-                front.add(new Layout(origin.id(), from, List.of()));
-            } else {
-                String name = free(drawn.size() + 1);
-                drawn.put(name, member.thing());
+        for (Made one : made) {
+            Candidate origin = one.drawn.candidate();
+            String name = one.asDrawn ? origin.id() : free(drawn.size() + 1);
+            front.add(new Layout(name, one.from, one.steps));
+            if (!one.asDrawn) {
+                drawn.put(name, one.drawn);
                 candidates.add(named(origin, name));
-                front.add(new Layout(name, from, member.steps()));
             }
         }
         Assessment assessment = assessed(candidates, drawn);
-        List<Layout> drawings =
+        List<Layout> all =
                 study.candidates().stream()
                         .filter(c -> assessment.of(c.id()).isPresent())
                         .map(c -> new Layout(c.id(), c.title(), List.of()))
                         .toList();
-        Done done = new Done(found.tally(), limits.steps(), bare, found.whole());
-        return new Explored(new ExploredFront(assessment, by, front, drawings, done), drawn);
+        Beside beside = new Beside(brokenLimits(front, drawn), Map.of());
+        return new Explored(new ExploredFront(assessment, by, front, all, done, beside), drawn);
+    }
+
+    /** How many limits of sizes each layout breaks; nothing of one whose sizes have no answer. */
+    private Map<String, Integer> brokenLimits(List<Layout> front, Map<String, Drawn> drawn) {
+        Map<String, Integer> broken = new LinkedHashMap<>();
+        for (Layout layout : front) {
+            Drawn file = drawn.getOrDefault(layout.id(), drawingOf(layout.id()));
+            try {
+                Candidate candidate = file.candidate();
+                broken.put(
+                        layout.id(),
+                        Math.toIntExact(Sizing.of(study, candidate, file.installation()).wrong()));
+            } catch (UntoldStory e) {
+                // it stands without a number, which says that nobody knows
+            }
+        }
+        return broken;
+    }
+
+    private Drawn drawingOf(String candidate) {
+        return drawings.stream()
+                .filter(drawn -> drawn.candidate().id().equals(candidate))
+                .findFirst()
+                .orElse(drawings.get(0));
+    }
+
+    /**
+     * Tells again what an earlier search found: every layout is read from its text and assessed in
+     * full.
+     *
+     * @param read what the reader makes of the study, without a mistake
+     * @throws ChangeRefused if a layout cannot be read any more
+     */
+    public static Explored again(StudyReader reader, ReadStudy read, KeptFront kept)
+            throws ChangeRefused {
+        Exploration exploration = of(reader, read, kept.by());
+        List<Made> made = new ArrayList<>();
+        for (KeptFront.KeptLayout layout : kept.front()) {
+            Drawn origin = Drawn.of(reader, read, layout.candidate());
+            boolean asDrawn = layout.text().isEmpty();
+            Drawn drawn =
+                    asDrawn
+                            ? origin
+                            : origin.with(YamlDocument.of(origin.text().file(), layout.text()));
+            made.add(new Made(drawn, layout.from(), layout.steps(), asDrawn));
+        }
+        return exploration.told(made, kept.search().done());
     }
 
     /** A name that no candidate has. */

@@ -19,6 +19,27 @@ public record Explored(ExploredFront front, Map<String, Drawn> drawn) {
         drawn = Collections.unmodifiableMap(new LinkedHashMap<>(drawn));
     }
 
+    /** The same with how many pairs of failures end the engine, by the name of a layout. */
+    public Explored withPairs(Map<String, Integer> pairs) {
+        return new Explored(front.withPairs(pairs), drawn);
+    }
+
+    /** It as it is kept. */
+    public KeptFront kept() {
+        return new KeptFront(
+                front.by().criteria(),
+                front.front().stream().map(this::kept).toList(),
+                KeptFront.KeptSearch.of(front.search()));
+    }
+
+    private KeptFront.KeptLayout kept(ExploredFront.Layout layout) {
+        Drawn made = drawn.get(layout.id());
+        return made == null
+                ? new KeptFront.KeptLayout(layout.id(), layout.from(), layout.steps(), "")
+                : new KeptFront.KeptLayout(
+                        made.candidate().id(), layout.from(), layout.steps(), made.text().text());
+    }
+
     /**
      * The file of a layout that was found, its title telling it from what it was made from.
      *

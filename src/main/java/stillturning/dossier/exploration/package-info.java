@@ -19,8 +19,11 @@
  *   <li><b>Values are compared in steps that a builder would notice</b> (0.1 kg, a minute, ten of
  *       the currency). Otherwise the front fills with layouts that differ by a gram.
  *   <li><b>Bare layouts are what is left of a drawing</b> once everything was taken out without
- *       which the engine still runs, nothing failing. From there the search builds up; from the
- *       drawings it mostly takes away.
+ *       which the engine still runs, nothing failing: of the baseline all of it, and of the one
+ *       with the most batteries all but these. From there the search builds up; from the drawings
+ *       it mostly takes away.
+ *   <li><b>What is kept of a search is drawings, not claims.</b> Told again, each is read and
+ *       assessed in full by the program that tells it. Held by {@code ExploredChapterTest}.
  * </ul>
  */
 @NullMarked

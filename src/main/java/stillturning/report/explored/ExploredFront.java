@@ -3,6 +3,7 @@ package stillturning.report.explored;
 import static java.util.Objects.requireNonNull;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import stillturning.assess.Appraisal;
@@ -19,13 +20,15 @@ import stillturning.model.CriterionName;
  * @param front what nothing found outdoes, in the order of the first criterion
  * @param drawings the study's own candidates that could be computed, in their order
  * @param search what was done to find it
+ * @param beside what else was found out of the front
  */
 public record ExploredFront(
         Assessment assessment,
         Yardstick by,
         List<Layout> front,
         List<Layout> drawings,
-        Done search) {
+        Done search,
+        Beside beside) {
 
     /**
      * A layout.
@@ -48,6 +51,26 @@ public record ExploredFront(
      * @param whole whether everything within those changes was looked at
      */
     public record Done(Tally tally, int mostSteps, int bare, boolean whole) {}
+
+    /**
+     * What else was found out of the front, by the id of a layout.
+     *
+     * @param brokenLimits limits of sizes that it breaks; nothing of one that could not be sized
+     * @param pairs pairs of failures that end its engine though neither does alone; empty if that
+     *     was not asked
+     */
+    public record Beside(Map<String, Integer> brokenLimits, Map<String, Integer> pairs) {
+        public Beside {
+            brokenLimits = Map.copyOf(brokenLimits);
+            pairs = Map.copyOf(pairs);
+        }
+    }
+
+    /** The same with the number of pairs that end the engine, by the id of a layout. */
+    public ExploredFront withPairs(Map<String, Integer> pairs) {
+        return new ExploredFront(
+                assessment, by, front, drawings, search, new Beside(beside.brokenLimits, pairs));
+    }
 
     public ExploredFront {
         front = List.copyOf(front);

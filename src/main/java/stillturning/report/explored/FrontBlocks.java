@@ -3,6 +3,11 @@ package stillturning.report.explored;
 import static stillturning.report.table.Column.figures;
 import static stillturning.report.table.Column.words;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import stillturning.assess.front.Tally;
 import stillturning.model.CriterionName;
 import stillturning.parts.Part;
@@ -18,12 +23,6 @@ import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** What a search found, as running text. */
 public final class FrontBlocks {
@@ -94,6 +93,18 @@ public final class FrontBlocks {
                                         explored.of(layout).candidate().parts().stream()
                                                 .filter(FrontBlocks::isBuilt)
                                                 .count())));
+        columns.add(
+                figures(
+                        "wrong sizes",
+                        6,
+                        layout -> number(explored.beside().brokenLimits(), layout)));
+        if (!explored.beside().pairs().isEmpty()) {
+            columns.add(
+                    figures(
+                            "pairs that end it",
+                            6,
+                            layout -> number(explored.beside().pairs(), layout)));
+        }
         return new Table<>(columns, explored.front());
     }
 
@@ -134,6 +145,10 @@ public final class FrontBlocks {
             case ENDURANCE -> "endurance";
             case WEIGHT, COMPLEXITY, COST -> criterion.words();
         };
+    }
+
+    private static String number(Map<String, Integer> numbers, Layout layout) {
+        return Optional.ofNullable(numbers.get(layout.id())).map(String::valueOf).orElse("unknown");
     }
 
     private static boolean isBuilt(Part part) {
@@ -335,14 +350,29 @@ public final class FrontBlocks {
                 "Nothing was refused by a guess: a layout is out when one failure, judged as in the"
                     + " full assessment, breaks a hard requirement, or when its weight, price,"
                     + " complexity and endurance alone show that it is outdone. Everything on the"
-                    + " front was read from its file and assessed in full. Pairs of failures were"
-                    + " not asked about.");
+                    + " front was read from its file and assessed in full.");
+        said.add(pairs(explored));
         said.add(
                 "Only changes from the program's catalogue were tried, and only from what is drawn"
-                        + (explored.search().bare() > 0 ? " and from a layout stripped bare" : "")
+                        + (explored.search().bare() > 0
+                                ? " and from layouts stripped of what they run without ("
+                                        + explored.search().bare()
+                                        + ")"
+                                : "")
                         + ". Simpler on paper is not yet buildable: nobody has looked at room,"
-                        + " reach, heat or sizes of wires.");
+                        + " reach or heat. Wrong sizes are counted as size counts them, and not"
+                        + " mended.");
         return said;
+    }
+
+    private static String pairs(ExploredFront explored) {
+        return explored.beside().pairs().isEmpty()
+                ? "Pairs of failures were not asked about."
+                : "Pairs of single failures were asked about for what is on the front, and only"
+                        + " there: nothing was refused by them, so what is outdone here may bear"
+                        + " fewer of them than what outdoes it. Counted are pairs that end the"
+                        + " engine though neither does alone, those that cannot be told among"
+                        + " them.";
     }
 
     private static String refusals(Map<String, Integer> missed) {

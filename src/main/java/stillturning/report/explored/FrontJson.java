@@ -3,6 +3,7 @@ package stillturning.report.explored;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import stillturning.model.CriterionName;
 import stillturning.report.explored.ExploredFront.Layout;
 import stillturning.report.json.JsonDocument;
@@ -32,6 +33,18 @@ public final class FrontJson {
                     .says("Title of the drawing that it is made from.")
                     .texts("changes", o -> o.layout.steps())
                     .says("In their order; none of a drawing as it is.")
+                    .maybe(
+                            "wrongSizes",
+                            JsonTypes.WHOLE,
+                            o -> number(o.explored.beside().brokenLimits(), o))
+                    .says("Limits of sizes that it breaks; null if it could not be sized.")
+                    .maybe(
+                            "endingPairs",
+                            JsonTypes.WHOLE,
+                            o -> number(o.explored.beside().pairs(), o))
+                    .says(
+                            "Pairs of failures that end its engine, neither alone; null if not"
+                                    + " asked.")
                     .list("values", VALUE, o -> values(o.explored, o.layout));
 
     private static final JsonShape<Of> DRAWING =
@@ -86,6 +99,10 @@ public final class FrontJson {
                             .says("Changes known and not tried."));
 
     private FrontJson() {}
+
+    private static Optional<Number> number(Map<String, Integer> numbers, Of of) {
+        return Optional.ofNullable(numbers.get(of.layout.id()));
+    }
 
     private static List<Value> values(ExploredFront explored, Layout layout) {
         return Arrays.stream(CriterionName.values())

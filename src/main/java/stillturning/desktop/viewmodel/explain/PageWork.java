@@ -108,7 +108,8 @@ final class PageWork {
                         contents.together() ? answers.together() : Optional.empty(),
                         answers.equal(),
                         answers.pair(),
-                        contents.groundTest() ? answers.groundTest() : Optional.empty()));
+                        contents.groundTest() ? answers.groundTest() : Optional.empty(),
+                        Optional.empty()));
     }
 
     private WorkProgress planned(Progress progress) {

@@ -1,0 +1,83 @@
+package stillturning.dossier.exploration;
+
+import java.util.List;
+import java.util.Map;
+import stillturning.assess.front.Tally;
+import stillturning.model.CriterionName;
+import stillturning.report.explored.ExploredFront;
+
+/**
+ * What a search found, as it is kept: which drawings, not what they are worth. That is found out
+ * again whenever it is told.
+ *
+ * @param by what layouts were compared by
+ * @param front in its order
+ */
+public record KeptFront(List<CriterionName> by, List<KeptLayout> front, KeptSearch search) {
+    public KeptFront {
+        by = List.copyOf(by);
+        front = List.copyOf(front);
+    }
+
+    /**
+     * A layout.
+     *
+     * @param candidate id of the candidate that it was made from
+     * @param from what it was made from, in words
+     * @param steps changes from there, in words
+     * @param text of its file; empty if it is the candidate as it is drawn
+     */
+    public record KeptLayout(String candidate, String from, List<String> steps, String text) {
+        public KeptLayout {
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /**
+     * What was done.
+     *
+     * @param missed layouts by the requirement that they were found to miss first
+     */
+    public record KeptSearch(
+            int tried,
+            int met,
+            Map<String, Integer> missed,
+            int outdone,
+            int twice,
+            int refused,
+            Reach reach) {
+        public KeptSearch {
+            missed = Map.copyOf(missed);
+        }
+
+        static KeptSearch of(ExploredFront.Done done) {
+            Tally tally = done.tally();
+            return new KeptSearch(
+                    tally.tried(),
+                    tally.met(),
+                    tally.missed(),
+                    tally.outdone(),
+                    tally.twice(),
+                    tally.refused(),
+                    new Reach(tally.left(), done.mostSteps(), done.bare(), done.whole()));
+        }
+
+        ExploredFront.Done done() {
+            return new ExploredFront.Done(
+                    new Tally(tried, met, missed, outdone, twice, refused, reach.left),
+                    reach.mostSteps,
+                    reach.bare,
+                    reach.whole);
+        }
+    }
+
+    /**
+     * How far it went.
+     *
+     * @param left steps known and not taken
+     * @param mostSteps changes from a start that it was allowed
+     * @param bare stripped layouts that it began with
+     * @param whole whether everything within those changes was looked at
+     */
+    public record Reach(int left, int mostSteps, int bare, boolean whole) {}
+}
