@@ -327,7 +327,7 @@ final class Retelling {
     }
 
     private Optional<String> turned(Verdict was, Verdict is) {
-        return was == is || ends(was).equals(ends(is))
+        return ends(was).equals(ends(is))
                 ? Optional.empty()
                 : Optional.of(was.failure().name());
     }
@@ -350,8 +350,8 @@ final class Retelling {
     private static boolean isPast(
             Requirement requirement, double interruptedSeconds, Losses losses) {
         return requirement.limitSeconds().orElse(Double.POSITIVE_INFINITY) <= interruptedSeconds
-                || requirement instanceof Requirement.NoSingleFailureDarkens lit
+                || (requirement instanceof Requirement.NoSingleFailureDarkens lit
                         && (losses.engineLoads().contains(lit.load())
-                                || losses.otherLoads().contains(lit.load()));
+                                || losses.otherLoads().contains(lit.load())));
     }
 }
