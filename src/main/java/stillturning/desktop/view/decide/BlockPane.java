@@ -34,6 +34,9 @@ final class BlockPane extends VBox {
     /** Width of a letter of a table, on the whole (em). */
     private static final double LETTER = 0.55;
 
+    /** The same of a head (em). */
+    private static final double BOLD_LETTER = 0.66;
+
     private static final Pattern SPACE = Pattern.compile("[ \n]");
 
     BlockPane(String id) {
@@ -88,11 +91,10 @@ final class BlockPane extends VBox {
         for (int column = 0; column < of.columns().size(); column++) {
             int at = column;
             boolean number = of.columns().get(column).isNumber();
-            Stream<String> texts =
-                    Stream.concat(
-                            Stream.of(of.heads().get(at)), cells.stream().map(row -> row.get(at)));
+            double head = longestWord(Stream.of(of.heads().get(at))) * BOLD_LETTER;
+            double cell = longestWord(cells.stream().map(row -> row.get(at))) * LETTER;
             ColumnConstraints width = Layout.growing();
-            width.setMinWidth(longestWord(texts) * LETTER * em);
+            width.setMinWidth(Math.max(head, cell) * em);
             width.setPrefWidth(of.columns().get(column).widest() * LETTER * em);
             width.setHalignment(number ? HPos.RIGHT : HPos.LEFT);
             grid.getColumnConstraints().add(width);

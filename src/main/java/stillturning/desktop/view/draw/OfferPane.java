@@ -1,5 +1,7 @@
 package stillturning.desktop.view.draw;
 
+import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -8,7 +10,6 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.ItemCell;
 import stillturning.desktop.view.Labels;
@@ -17,9 +18,6 @@ import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.offer.Offer;
 import stillturning.desktop.viewmodel.offer.Offered;
 import stillturning.desktop.viewmodel.offer.Offers;
-
-import java.util.List;
-import java.util.Optional;
 
 /** What is offered, in words; the one that is chosen stands on the paper. */
 final class OfferPane extends VBox {
@@ -65,7 +63,7 @@ final class OfferPane extends VBox {
     private HBox head() {
         Button back = Controls.button("\u2190 Back", "offers-back", offers::dismiss);
         back.getStyleClass().add("flat");
-        return Layout.inLine(back, Labels.title("What would mend it"));
+        return Layout.inLine(back, Labels.title("Drawn otherwise"));
     }
 
     private HBox searching() {

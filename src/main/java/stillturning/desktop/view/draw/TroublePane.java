@@ -1,12 +1,13 @@
 package stillturning.desktop.view.draw;
 
+import java.util.List;
+import java.util.function.Consumer;
 import javafx.beans.Observable;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.ItemCell;
 import stillturning.desktop.view.Labels;
@@ -14,9 +15,6 @@ import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.draw.Board;
 import stillturning.desktop.viewmodel.offer.Trouble;
-
-import java.util.List;
-import java.util.function.Consumer;
 
 /** What is wrong with the candidate as it is drawn, each with a way to ask what would mend it. */
 final class TroublePane extends VBox {
@@ -29,14 +27,12 @@ final class TroublePane extends VBox {
         list.getStyleClass().addAll("dense", "many-findings");
         list.setCellFactory(view -> new TroubleLine(mend));
         Controls.onEnter(list, mend);
-        Label head = Labels.title("");
-        getChildren().addAll(head, Layout.high(list));
-        board.troubles().addListener((Observable of) -> tell(head, board.troubles()));
-        tell(head, board.troubles());
+        getChildren().addAll(Labels.title("Missed, or loses the engine"), Layout.high(list));
+        board.troubles().addListener((Observable of) -> tell(board.troubles()));
+        tell(board.troubles());
     }
 
-    private void tell(Label head, List<Trouble> troubles) {
-        head.setText("Missed, or loses the engine: " + troubles.size());
+    private void tell(List<Trouble> troubles) {
         Showing.set(this, !troubles.isEmpty());
     }
 
