@@ -7,6 +7,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+
 import stillturning.dossier.ProgramVersion;
 
 /** The program without a command. */
@@ -17,8 +18,8 @@ import stillturning.dossier.ProgramVersion;
         scope = ScopeType.INHERIT,
         description =
                 "Compares electrical architectures for a light aircraft whose engine stops without"
-                        + " electricity: after this failure, is the propeller still turning, for how"
-                        + " long, and what must the pilot do about it?",
+                    + " electricity: after this failure, is the propeller still turning, for how"
+                    + " long, and what must the pilot do about it?",
         descriptionHeading = "%n",
         parameterListHeading = "%n",
         optionListHeading = "%n",
@@ -40,6 +41,7 @@ import stillturning.dossier.ProgramVersion;
             "  stillturning break my-aircraft --pairs",
             "  stillturning run-up my-aircraft",
             "  stillturning ground-test my-aircraft",
+            "  stillturning record my-aircraft --candidate one-bus --form bench.yaml",
             "  stillturning suggest my-aircraft --candidate one-bus",
             "  stillturning decide my-aircraft",
             "  stillturning explore my-aircraft",

@@ -183,6 +183,26 @@ class JsonSchemasTest {
     }
 
     @Test
+    void whatWasMeasuredKeepsToItsSchema() throws IOException {
+        StringBuilder log = new StringBuilder("time (s),volts,amps\n");
+        for (int i = 0; i < 100; i++) {
+            log.append(30 * i).append(',').append(12.6 - 0.004 * i).append(",6\n");
+        }
+        Files.writeString(here.resolve("log.csv"), log);
+        Path log0 = here.resolve("log.csv");
+        String measured =
+                run(
+                        "record",
+                        "first-steps",
+                        "--candidate",
+                        "one-bus",
+                        "--log",
+                        log0.toString(),
+                        "--json");
+        assertEquals(List.of(), faults("report/record", measured));
+    }
+
+    @Test
     void whatASearchFoundKeepsToItsSchema() {
         String explored = run("explore", "first-steps", "--layouts", "3", "--json");
         assertEquals(List.of(), faults("report/explored", explored));

@@ -4,20 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
+
 import java.io.BufferedReader;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Path;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
-import stillturning.cli.Session.Ran;
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.ExitCode;
 
 class MainTest {
 
@@ -32,6 +34,7 @@ class MainTest {
                 "explore",
                 "break",
                 "ground-test",
+                "record",
                 "suggest",
                 "explain",
                 "guide",
@@ -53,7 +56,7 @@ class MainTest {
         String help = Session.in(here).run("--help").out();
         for (String command :
                 new String[] {
-                    "new", "check", "decide", "explore", "break", "ground-test", "suggest"
+                    "new", "check", "decide", "explore", "break", "ground-test", "record", "suggest"
                 }) {
             assertTrue(help.contains("\n  " + command + " "), help);
         }
@@ -91,9 +94,8 @@ class MainTest {
         assertTrue(script.startsWith("#!"), script);
         assertTrue(
                 script.contains(
-                        "new check decide explore break run-up ground-test suggest explain size"
-                                + " desktop guide"
-                                + " schema completion"),
+                        "new check decide explore break run-up ground-test record suggest explain"
+                                + " size desktop guide schema completion"),
                 script);
     }
 

@@ -1,8 +1,17 @@
 package stillturning.report.json;
 
-import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import static java.util.Objects.requireNonNull;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import stillturning.report.explored.FrontJson;
+import stillturning.report.record.MeasuredJson;
+import stillturning.report.suggest.SuggestJson;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -42,6 +51,7 @@ class JsonSchemaFilesTest {
                 Map.entry("pairs", PairsJson.PAIRS),
                 Map.entry("latent", RunUpJson.LATENT),
                 Map.entry("run-up", RunUpJson.RUN_UP),
+                Map.entry("record", MeasuredJson.AS_BUILT),
                 Map.entry("ground-test", GroundTestJson.GROUND_TESTS),
                 Map.entry("since", ChangeJson.CHANGES),
                 Map.entry("causes", CausesJson.CAUSES));

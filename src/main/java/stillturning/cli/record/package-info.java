@@ -1,0 +1,5 @@
+/** What was measured of the finished aircraft: command record. */
+@NullMarked
+package stillturning.cli.record;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,259 @@
+package stillturning.dossier.record;
+
+import stillturning.files.record.FilledForm;
+import stillturning.files.record.FilledForm.Filled;
+import stillturning.files.record.FilledForm.Value;
+import stillturning.files.record.MeasuredEntry;
+import stillturning.files.record.MeasuredEntry.Item;
+import stillturning.files.record.MeasuredEntry.Prediction;
+import stillturning.model.LoadNeed;
+import stillturning.parts.Wire;
+import stillturning.parts.element.Demand;
+import stillturning.quantity.Formats;
+import stillturning.reliability.asbuilt.Compared;
+import stillturning.reliability.asbuilt.Compared.Verdict;
+import stillturning.reliability.asbuilt.DropFit;
+import stillturning.reliability.asbuilt.Estimate;
+import stillturning.reliability.asbuilt.Estimate.Known;
+import stillturning.reliability.asbuilt.Expectation;
+import stillturning.reliability.asbuilt.LoadCurrent;
+import stillturning.reliability.asbuilt.Subject.Kind;
+import stillturning.report.record.AsBuilt;
+import stillturning.report.record.Fit;
+import stillturning.report.record.Line;
+import stillturning.report.record.MeasuredWords;
+import stillturning.yaml.Problem;
+import stillturning.yaml.YamlDocument;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What was filled in and what a log says, held against what is predicted. */
+public final class Held {
+
+    private final AskedFor asked;
+    private final Map<String, Line> lines = new LinkedHashMap<>();
+    private final List<String> remarks = new ArrayList<>();
+
+    private Held(AskedFor asked) {
+        this.asked = asked;
+        asked.lines().forEach(line -> lines.put(line.path(), line));
+    }
+
+    /** What is wrong with a form that can be read, at its place. */
+    public static List<Problem> problems(AskedFor asked, FilledForm form, YamlDocument document) {
+        List<Problem> problems = new ArrayList<>();
+        Held held = new Held(asked);
+        for (Filled filled : form.filled()) {
+            Optional<Demand> demand = held.demand(filled.path());
+            boolean bare = filled.values().stream().anyMatch(v -> v.at().isEmpty());
+            if (bare && demand.filter(LoadCurrent::asksForVolts).isPresent()) {
+                problems.add(
+                        document.places()
+                                .problem(
+                                        filled.path(),
+                                        "its current hangs on its voltage, and that is not said",
+                                        "write it as 1.3 A at 12.6 V"));
+            }
+        }
+        return problems;
+    }
+
+    /**
+     * Holds one against the other.
+     *
+     * @param date of the measurements; empty if nobody said
+     */
+    public static AsBuilt of(
+            AskedFor asked, String date, Optional<FilledForm> form, Optional<Fit> fit) {
+        Held held = new Held(asked);
+        form.ifPresent(held::take);
+        fit.ifPresent(held::take);
+        List<Line> all = List.copyOf(held.lines.values());
+        return new AsBuilt(
+                asked.study(),
+                asked.candidate(),
+                date,
+                all,
+                fit,
+                Offers.of(asked.read(), asked.candidate().id(), date, all),
+                List.of(),
+                held.remarks);
+    }
+
+    private void take(FilledForm form) {
+        if (!form.study().equals(asked.read().fingerprint())) {
+            remarks.add(
+                    "The study has changed since the form was written; what is predicted here is"
+                            + " what it predicts now.");
+        }
+        form.filled().forEach(this::take);
+    }
+
+    private void take(Filled filled) {
+        Line line = line(filled.path());
+        Expectation expectation = line.compared().expectation();
+        Compared compared =
+                switch (expectation.subject().kind()) {
+                    case LOAD_AMPS -> load(filled, expectation);
+                    case PATH_OHMS -> path(filled, expectation);
+                    case HAPPENED, VOLTS, AMPS, OUT_SECONDS, CAPACITY, BATTERY_OHMS ->
+                            new Compared(
+                                    expectation,
+                                    OptionalDouble.of(filled.values().get(0).value()),
+                                    OptionalDouble.empty());
+                };
+        put(line.measured(compared, filled.text(), ""));
+    }
+
+    private Line line(String path) {
+        return Optional.ofNullable(lines.get(path)).orElseThrow();
+    }
+
+    private void put(Line line) {
+        lines.put(line.path(), line);
+        Expectation expectation = line.compared().expectation();
+        if (expectation.subject().kind() == Kind.PATH_OHMS
+                && line.compared().verdict() == Verdict.DISAGREES) {
+            asked.candidate()
+                    .wire(expectation.subject().at())
+                    .ifPresent(wire -> remarks.add(beyond(wire, line)));
+        }
+    }
+
+    private String beyond(Wire wire, Line line) {
+        double more =
+                line.compared().measured().orElseThrow()
+                        - line.compared().expectation().predicted();
+        String copper = Formats.fixed(wire.metres(), 2) + " m of AWG " + wire.cable().awg();
+        return asked.words().of(wire.id())
+                + ": "
+                + MeasuredWords.value(Kind.PATH_OHMS, Math.abs(more))
+                + (more > 0
+                        ? " more than "
+                                + copper
+                                + ": a bad crimp or lug at its ends, or a thinner or longer wire"
+                                + " than the study has."
+                        : " less than "
+                                + copper
+                                + ": a thicker or shorter wire than the study has, or it was not"
+                                + " measured from end to end.");
+    }
+
+    private Compared load(Filled filled, Expectation expectation) {
+        Demand demand = demand(filled.path()).orElseThrow();
+        double amps =
+                filled.values().stream()
+                        .mapToDouble(
+                                v ->
+                                        LoadCurrent.atNominal(
+                                                demand,
+                                                v.value(),
+                                                v.at().orElse(demand.nominalVolts())))
+                        .average()
+                        .orElseThrow();
+        return new Compared(expectation, OptionalDouble.of(amps), OptionalDouble.empty());
+    }
+
+    private Optional<Demand> demand(String path) {
+        Expectation expectation = line(path).compared().expectation();
+        return expectation.subject().kind() == Kind.LOAD_AMPS
+                ? asked.study().aircraft().load(expectation.subject().at()).map(LoadNeed::demand)
+                : Optional.empty();
+    }
+
+    private static Compared path(Filled filled, Expectation expectation) {
+        DropFit.Fitted fitted = DropFit.of(filled.values().stream().map(Held::drop).toList());
+        return new Compared(expectation, OptionalDouble.of(fitted.ohms()), fitted.half());
+    }
+
+    private static DropFit.Drop drop(Value value) {
+        return new DropFit.Drop(value.value(), value.at().orElseThrow());
+    }
+
+    private void take(Fit fit) {
+        if (fit.fitted().quality().fits()) {
+            take(fit, Kind.CAPACITY, fit.fitted().capacity());
+            take(fit, Kind.BATTERY_OHMS, fit.fitted().ohms());
+        }
+    }
+
+    private void take(Fit fit, Kind kind, Estimate estimate) {
+        Line line =
+                lines.values().stream()
+                        .filter(
+                                l ->
+                                        l.compared().expectation().subject().kind() == kind
+                                                && l.compared()
+                                                        .expectation()
+                                                        .subject()
+                                                        .at()
+                                                        .equals(fit.battery()))
+                        .findFirst()
+                        .orElseThrow();
+        estimate.known()
+                .ifPresent(
+                        known -> {
+                            if (line.compared().measured().isPresent()) {
+                                remarks.add(
+                                        "The "
+                                                + line.says()
+                                                + " stands in the form and in the log; that of the"
+                                                + " log is taken.");
+                            }
+                            put(line.measured(compared(line, known), "", fit.file()));
+                        });
+    }
+
+    private static Compared compared(Line line, Known known) {
+        return new Compared(
+                line.compared().expectation(),
+                OptionalDouble.of(known.value()),
+                OptionalDouble.of(known.half()));
+    }
+
+    /**
+     * What is added to the record: everything that was measured, and every step of the ground test
+     * that was not done.
+     *
+     * @param by who measured; empty if nobody said
+     */
+    public static MeasuredEntry entry(AsBuilt built, String by, String fingerprint) {
+        return new MeasuredEntry(
+                built.date(),
+                by,
+                fingerprint,
+                built.lines().stream()
+                        .filter(
+                                line ->
+                                        line.compared().measured().isPresent()
+                                                || kind(line) == Kind.HAPPENED)
+                        .map(Held::item)
+                        .toList());
+    }
+
+    private static Kind kind(Line line) {
+        return line.compared().expectation().subject().kind();
+    }
+
+    private static Item item(Line line) {
+        Expectation expectation = line.compared().expectation();
+        Kind kind = kind(line);
+        return new Item(
+                line.path(),
+                line.says(),
+                MeasuredWords.measured(line.compared()),
+                kind == Kind.HAPPENED
+                        ? Prediction.NONE
+                        : new Prediction(
+                                MeasuredWords.value(kind, expectation.predicted()),
+                                MeasuredWords.value(kind, expectation.low()),
+                                MeasuredWords.value(kind, expectation.high())),
+                MeasuredWords.verdict(line.compared()),
+                line.from());
+    }
+}

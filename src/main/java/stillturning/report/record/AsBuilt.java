@@ -1,0 +1,50 @@
+package stillturning.report.record;
+
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.reliability.asbuilt.Compared.Verdict;
+import stillturning.reliability.asbuilt.Explanation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A candidate as it was built.
+ *
+ * @param date of the measurements; empty if nobody said
+ * @param lines everything that was asked for, in the form's order
+ * @param fit what a log says, if there was one
+ * @param offers values that could be taken into the study
+ * @param causes what would explain readings that do not keep to their prediction
+ * @param remarks what else is to be said
+ */
+public record AsBuilt(
+        Study study,
+        Candidate candidate,
+        String date,
+        List<Line> lines,
+        Optional<Fit> fit,
+        List<Offer> offers,
+        List<Explanation> causes,
+        List<String> remarks) {
+
+    public AsBuilt {
+        lines = List.copyOf(lines);
+        offers = List.copyOf(offers);
+        causes = List.copyOf(causes);
+        remarks = List.copyOf(remarks);
+    }
+
+    /** The same with more to be said. */
+    public AsBuilt saying(List<String> more) {
+        List<String> all = new ArrayList<>(remarks);
+        all.addAll(more);
+        return new AsBuilt(study, candidate, date, lines, fit, offers, causes, all);
+    }
+
+    /** Those of a verdict. */
+    public List<Line> with(Verdict verdict) {
+        return lines.stream().filter(line -> line.compared().verdict() == verdict).toList();
+    }
+}

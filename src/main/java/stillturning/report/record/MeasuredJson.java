@@ -1,0 +1,126 @@
+package stillturning.report.record;
+
+import stillturning.reliability.asbuilt.Compared;
+import stillturning.reliability.asbuilt.Estimate;
+import stillturning.reliability.asbuilt.Estimate.Known;
+import stillturning.reliability.asbuilt.Estimate.Unknown;
+import stillturning.reliability.asbuilt.Explanation;
+import stillturning.reliability.asbuilt.Subject;
+import stillturning.report.json.JsonDocument;
+import stillturning.report.json.JsonShape;
+import stillturning.report.json.JsonTypes;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What was measured of a built aircraft. */
+public final class MeasuredJson {
+
+    private static final JsonShape<Line> LINE =
+            JsonShape.<Line>named("measurement")
+                    .text("path", Line::path)
+                    .says("Place in the form.")
+                    .text("says", Line::says)
+                    .word("kind", Subject.Kind.class, l -> subject(l).kind())
+                    .text("step", l -> subject(l).step())
+                    .says("Of the ground test; empty for none.")
+                    .text("at", l -> subject(l).at())
+                    .number("predicted", l -> l.compared().expectation().predicted())
+                    .says("V, A, s, C or ohm by its kind; of what must happen 1.")
+                    .number("least", l -> l.compared().expectation().low())
+                    .number("most", l -> l.compared().expectation().high())
+                    .maybe("measured", JsonTypes.NUMBER, l -> boxed(l.compared().measured()))
+                    .maybe("half", JsonTypes.NUMBER, l -> boxed(l.compared().half()))
+                    .says("Half the interval of 95 % by noise alone; null where none is known.")
+                    .word("verdict", Compared.Verdict.class, l -> l.compared().verdict())
+                    .text("from", Line::from)
+                    .says(
+                            "Name of the log that it was concluded from; empty if somebody wrote"
+                                    + " it.");
+
+    private static final JsonShape<Estimate> ESTIMATE =
+            JsonShape.<Estimate>named("estimate")
+                    .maybe("value", JsonTypes.NUMBER, e -> e.known().map(Known::value))
+                    .says("Null where the log does not tell it.")
+                    .maybe("low", JsonTypes.NUMBER, e -> e.known().map(Known::low))
+                    .maybe("high", JsonTypes.NUMBER, e -> e.known().map(Known::high))
+                    .maybe(
+                            "standardError",
+                            JsonTypes.NUMBER,
+                            e -> e.known().map(Known::standardError))
+                    .maybe("mistakenFor", JsonTypes.word(Estimate.Of.class), MeasuredJson::mistaken)
+                    .says("The value from which the log cannot tell it apart.");
+
+    private static final JsonShape<Fit> FIT =
+            JsonShape.<Fit>named("discharge")
+                    .text("battery", Fit::battery)
+                    .text("log", Fit::file)
+                    .whole("readings", f -> f.log().samples().size())
+                    .number("seconds", f -> f.log().seconds())
+                    .number("coulombs", f -> f.log().coulombs())
+                    .number("celsius", f -> f.fitted().quality().celsius())
+                    .number("rmsVolts", f -> f.fitted().quality().rmsVolts())
+                    .number("widened", f -> f.fitted().quality().widened())
+                    .says("By what neighbouring readings that are off together widen intervals.")
+                    .flag("fits", f -> f.fitted().quality().fits())
+                    .says(
+                            "Whether the battery of the study follows the log; else none is"
+                                    + " concluded.")
+                    .field("capacityCoulombs", ESTIMATE, f -> f.fitted().capacity())
+                    .field("resistanceOhms", ESTIMATE, f -> f.fitted().ohms())
+                    .field("charge", ESTIMATE, f -> f.fitted().charge());
+
+    private static final JsonShape<Offer> OFFER =
+            JsonShape.<Offer>named("offer")
+                    .text("file", Offer::file)
+                    .text("path", o -> o.mapping() + "." + o.key())
+                    .text("before", Offer::before)
+                    .says("Empty where nothing says it.")
+                    .text("after", Offer::after);
+
+    private static final JsonShape<Explanation> CAUSE =
+            JsonShape.<Explanation>named("cause")
+                    .text("value", e -> e.value().name())
+                    .number("stated", e -> e.value().likely())
+                    .number("least", e -> e.value().low())
+                    .number("most", e -> e.value().high())
+                    .number("needed", Explanation::needed)
+                    .number("half", Explanation::half)
+                    .says("Half the interval of 95 % of what it would have to be.")
+                    .whole("mended", Explanation::mended)
+                    .whole("disagreeing", Explanation::disagreeing)
+                    .whole("spoilt", Explanation::spoilt);
+
+    /** The whole document. */
+    public static final JsonDocument<AsBuilt> AS_BUILT =
+            new JsonDocument<>(
+                    "A candidate as it was built",
+                    "What was measured beside what was predicted, and values that follow from it.",
+                    JsonDocument.<AsBuilt>start()
+                            .text("study", b -> b.study().id())
+                            .text("candidate", b -> b.candidate().id())
+                            .text("date", AsBuilt::date)
+                            .says("Of the measurements; empty if nobody said.")
+                            .list("measurements", LINE, AsBuilt::lines)
+                            .says("Everything that was asked for.")
+                            .maybe("discharge", FIT, AsBuilt::fit)
+                            .list("offers", OFFER, AsBuilt::offers)
+                            .says("Values that could be taken into the study.")
+                            .list("causes", CAUSE, AsBuilt::causes)
+                            .says("Single values that would explain what does not agree.")
+                            .texts("remarks", AsBuilt::remarks));
+
+    private MeasuredJson() {}
+
+    private static Subject subject(Line line) {
+        return line.compared().expectation().subject();
+    }
+
+    private static Optional<Double> boxed(OptionalDouble value) {
+        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+    }
+
+    private static Optional<Estimate.Of> mistaken(Estimate estimate) {
+        return estimate.fold(known -> Optional.empty(), Unknown::mistakenFor);
+    }
+}

@@ -1,0 +1,263 @@
+package stillturning.report.record;
+
+import stillturning.parts.element.Capacity;
+import stillturning.parts.element.Cell;
+import stillturning.quantity.Formats;
+import stillturning.reliability.asbuilt.Compared.Verdict;
+import stillturning.reliability.asbuilt.Estimate;
+import stillturning.reliability.asbuilt.Expectation;
+import stillturning.reliability.asbuilt.Explanation;
+import stillturning.reliability.asbuilt.FittedBattery;
+import stillturning.reliability.asbuilt.FittedBattery.Quality;
+import stillturning.reliability.asbuilt.Subject.Kind;
+import stillturning.report.page.Block;
+import stillturning.report.page.Block.Grid;
+import stillturning.report.page.Block.Heading;
+import stillturning.report.page.Block.Lead;
+import stillturning.report.page.Block.Note;
+import stillturning.report.page.Block.Points;
+import stillturning.report.page.Block.Words;
+import stillturning.report.table.Column;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What was measured, for a person: what does not keep to its prediction first. */
+public final class MeasuredSheet {
+
+    private final AsBuilt built;
+    private final List<Block> blocks = new ArrayList<>();
+
+    private MeasuredSheet(AsBuilt built) {
+        this.built = built;
+    }
+
+    /** The blocks, without a title and without the cautions. */
+    public static List<Block> of(AsBuilt built) {
+        MeasuredSheet sheet = new MeasuredSheet(built);
+        built.fit().ifPresent(sheet::fit);
+        sheet.summary();
+        sheet.table("Does not keep to its prediction", Verdict.DISAGREES);
+        sheet.causes();
+        sheet.table("Keeps to its prediction", Verdict.AGREES);
+        if (!built.remarks().isEmpty()) {
+            sheet.blocks.add(new Heading("Remarks"));
+            sheet.blocks.add(new Points(built.remarks()));
+        }
+        sheet.offers();
+        return List.copyOf(sheet.blocks);
+    }
+
+    private void fit(Fit fit) {
+        FittedBattery fitted = fit.fitted();
+        Quality quality = fitted.quality();
+        blocks.add(new Heading("Discharge of " + fit.label() + ": " + fit.file()));
+        blocks.add(
+                new Words(
+                        fit.log().samples().size()
+                                + " readings over "
+                                + Formats.duration(fit.log().seconds())
+                                + ", "
+                                + Formats.fixed(fit.log().coulombs() / 3600, 2)
+                                + " Ah at "
+                                + Formats.fixed(fit.log().leastAmps(), 1)
+                                + " to "
+                                + Formats.fixed(fit.log().mostAmps(), 1)
+                                + " A; battery at "
+                                + Formats.fixed(quality.celsius(), 0)
+                                + " °C."));
+        if (!quality.fits()) {
+            blocks.add(
+                    new Lead(
+                            "The battery of the study does not follow this log: "
+                                    + millivolts(quality.rmsVolts())
+                                    + " are left over whatever its capacity and resistance, so"
+                                    + " nothing is concluded. Another chemistry, another number of"
+                                    + " cells, a shorted cell, or a log of something else?"));
+            return;
+        }
+        Cell stated = fit.stated();
+        blocks.add(
+                Grid.of(
+                        List.of(Estimate.Of.values()),
+                        List.of(
+                                Column.words("of the battery", 28, MeasuredWords::name),
+                                Column.words("study", 12, of -> stated(stated, of)),
+                                Column.words(
+                                        "from the log",
+                                        50,
+                                        of -> MeasuredWords.estimate(of, estimate(fitted, of))))));
+        blocks.add(new Note(quality(quality, stated)));
+    }
+
+    private static String quality(Quality quality, Cell cell) {
+        String left =
+                "Left over: "
+                        + millivolts(quality.rmsVolts())
+                        + " (root of the mean square of "
+                        + quality.readings()
+                        + " readings).";
+        String together =
+                quality.widened() > 1
+                        ? " Neighbouring readings are off together, so the intervals are "
+                                + Formats.fixed(quality.widened(), 1)
+                                + " times as wide as their scatter alone would make them."
+                        : "";
+        return left
+                + together
+                + " Capacity and resistance are those at 25 °C, their age in them."
+                + rated(cell.capacity())
+                + " The intervals hold for noise alone: an instrument that reads a hundredth too"
+                + " much, or a battery unlike the curve of its chemistry, is not in them.";
+    }
+
+    private static String rated(Capacity capacity) {
+        return capacity.exponent() > 1
+                ? " The capacity is that at a discharge over "
+                        + Formats.duration(3600 * capacity.ratedHours())
+                        + ", as far as the Peukert exponent "
+                        + Formats.significant(capacity.exponent(), 3)
+                        + " of the study is right."
+                : "";
+    }
+
+    private static String millivolts(double volts) {
+        return Formats.significant(1000 * volts, 2) + " mV";
+    }
+
+    private static String stated(Cell cell, Estimate.Of of) {
+        return switch (of) {
+            case CAPACITY -> MeasuredWords.value(Kind.CAPACITY, cell.capacity().coulombs());
+            case RESISTANCE -> MeasuredWords.value(Kind.BATTERY_OHMS, cell.ohms());
+            case CHARGE -> "";
+        };
+    }
+
+    private static Estimate estimate(FittedBattery fitted, Estimate.Of of) {
+        return switch (of) {
+            case CAPACITY -> fitted.capacity();
+            case RESISTANCE -> fitted.ohms();
+            case CHARGE -> fitted.charge();
+        };
+    }
+
+    private void summary() {
+        long steps = count(Kind.HAPPENED, Verdict.AGREES);
+        long failed = count(Kind.HAPPENED, Verdict.DISAGREES);
+        long open = count(Kind.HAPPENED, Verdict.NOT_MEASURED);
+        int off = built.with(Verdict.DISAGREES).size();
+        int kept = built.with(Verdict.AGREES).size();
+        String tests =
+                steps + failed + open == 0
+                        ? ""
+                        : " Steps of the ground test: "
+                                + steps
+                                + " passed, "
+                                + failed
+                                + " failed, "
+                                + open
+                                + " not done.";
+        blocks.add(
+                new Lead(
+                        off + kept == 0
+                                ? "No value follows from what was measured." + tests
+                                : off == 0
+                                        ? "Everything measured keeps to what was predicted." + tests
+                                        : off
+                                                + " of "
+                                                + (off + kept)
+                                                + " measurements "
+                                                + (off == 1 ? "does" : "do")
+                                                + " not keep to what was predicted."
+                                                + tests));
+    }
+
+    private long count(Kind kind, Verdict verdict) {
+        return built.with(verdict).stream()
+                .filter(line -> line.compared().expectation().subject().kind() == kind)
+                .count();
+    }
+
+    private void table(String heading, Verdict verdict) {
+        List<Line> lines = built.with(verdict);
+        if (lines.isEmpty()) {
+            return;
+        }
+        blocks.add(new Heading(heading));
+        blocks.add(
+                Grid.of(
+                        lines,
+                        List.of(
+                                Column.words("what", 44, Line::says),
+                                Column.figures(
+                                        "measured", 18, l -> MeasuredWords.measured(l.compared())),
+                                Column.figures("predicted", 10, MeasuredSheet::predicted),
+                                Column.figures(
+                                        "keeps to it",
+                                        20,
+                                        l -> MeasuredWords.limits(l.compared().expectation())))));
+    }
+
+    private static String predicted(Line line) {
+        Expectation expectation = line.compared().expectation();
+        return MeasuredWords.value(expectation.subject().kind(), expectation.predicted());
+    }
+
+    private void causes() {
+        if (built.causes().isEmpty()) {
+            return;
+        }
+        blocks.add(new Heading("What would explain it"));
+        blocks.add(
+                new Words(
+                        "One value of the study at a time, moved until least is left over of the"
+                                + " readings; each is a question to the aircraft and no finding."));
+        blocks.add(
+                Grid.of(
+                        built.causes(),
+                        List.of(
+                                Column.words("value of the study", 40, e -> e.value().name()),
+                                Column.figures("as stated", 12, e -> number(e.value().likely())),
+                                Column.figures(
+                                        "would have to be",
+                                        18,
+                                        e -> number(e.needed()) + " ±" + number(e.half())),
+                                Column.words(
+                                        "within what it may be",
+                                        12,
+                                        e -> e.likely() ? "yes" : "no"),
+                                Column.words("explains", 14, MeasuredSheet::explains))));
+    }
+
+    private static String explains(Explanation e) {
+        return e.mended()
+                + " of "
+                + e.disagreeing()
+                + (e.spoilt() > 0 ? ", spoils " + e.spoilt() : "");
+    }
+
+    private static String number(double si) {
+        return Formats.significant(si, 3);
+    }
+
+    private void offers() {
+        if (built.offers().isEmpty()) {
+            return;
+        }
+        blocks.add(new Heading("Measured values for the study"));
+        blocks.add(
+                Grid.of(
+                        built.offers(),
+                        List.of(
+                                Column.words("file", 22, Offer::file),
+                                Column.words("value", 30, o -> o.mapping() + "." + o.key()),
+                                Column.words(
+                                        "as it is",
+                                        22,
+                                        o -> o.before().isEmpty() ? "-" : o.before()),
+                                Column.words("as measured", 30, Offer::after))));
+        if (built.offers().stream().anyMatch(o -> o.file().equals("study.yaml"))) {
+            blocks.add(new Note("What stands in study.yaml is shared by all candidates."));
+        }
+    }
+}
