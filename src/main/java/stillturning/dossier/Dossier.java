@@ -39,11 +39,17 @@ import stillturning.sizing.result.SizingReport;
  * @param read what the study's files say
  * @param cases the failures that each of the study's cases means in a candidate, in the study's
  *     order
+ * @param asBuilt what the records beside the study say; none where nothing was measured
  */
 public record Dossier(
         Assessment assessment,
         ReadStudy read,
-        Function<Candidate, Map<String, List<Failure>>> cases) {
+        Function<Candidate, Map<String, List<Failure>>> cases,
+        List<Chapter> asBuilt) {
+
+    public Dossier {
+        asBuilt = List.copyOf(asBuilt);
+    }
 
     /**
      * What was asked beside the comparison.
@@ -113,17 +119,23 @@ public record Dossier(
     public Document paper(Asked asked, Edition edition) {
         PaperContents contents = contents(asked, edition);
         Document document = CounsellorPaper.of(assessment, contents);
+        for (Chapter chapter : asBuilt) {
+            document = document.with(chapter, "sizes");
+        }
+        Document built = document;
         Document planned =
-                asked.groundTest.map(plan -> document.with(plan, "sizes")).orElse(document);
+                asked.groundTest.map(plan -> built.with(plan, "sizes")).orElse(built);
         List<Chapter> decision = CounsellorPaper.decision(assessment, contents);
         String last = decision.get(decision.size() - 1).anchor();
         return asked.explored.map(found -> planned.with(found, last)).orElse(planned);
     }
 
     private List<Chapter> decision(PaperContents contents, Asked asked) {
-        return Stream.concat(
+        return Stream.of(
                         CounsellorPaper.decision(assessment, contents).stream(),
-                        asked.explored.stream())
+                        asked.explored.stream(),
+                        asBuilt.stream())
+                .flatMap(chapters -> chapters)
                 .toList();
     }
 

@@ -28,6 +28,7 @@ import stillturning.dossier.JointSearch;
 import stillturning.dossier.NamedFailures;
 import stillturning.dossier.PageFile;
 import stillturning.dossier.PairWork;
+import stillturning.dossier.record.Recorded;
 import stillturning.report.explored.ExploredChapter;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.paper.PaperContents.Edition;
@@ -188,7 +189,8 @@ public final class ExplainCommand implements Callable<Integer> {
         return new Dossier(
                 comparison.assessment(),
                 found.read(),
-                candidate -> NamedFailures.cases(found.study(), candidate));
+                candidate -> NamedFailures.cases(found.study(), candidate),
+                Recorded.chapters(found.reader(), found.study(), found.read().fingerprint()));
     }
 
     private Asked beside(FoundStudy found, Dossier dossier, Comparison comparison) {

@@ -1,7 +1,12 @@
 package stillturning.cli.record;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
-
 import stillturning.cli.study.ProblemText;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Refusal;
@@ -15,13 +20,6 @@ import stillturning.quantity.Quantity;
 import stillturning.reliability.asbuilt.UntellingLog;
 import stillturning.report.record.Fit;
 import stillturning.yaml.Spelling;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 /** The log of a discharge test, as somebody names it. */
 final class DischargeOptions {

@@ -1,18 +1,27 @@
 package stillturning.cli.record;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-
 import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.ProblemText;
 import stillturning.cli.study.StudyArgument;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.ExitCode;
 import stillturning.cli.terminal.Output;
+import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.record.AskedFor;
+import stillturning.dossier.record.Causes;
 import stillturning.dossier.record.Held;
 import stillturning.files.record.FilledForm;
 import stillturning.files.record.FormReader;
@@ -27,15 +36,6 @@ import stillturning.story.UntoldStory;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.disk.WholeFile;
-
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 
 /** Takes measured values and test results, and holds them against what is predicted. */
 @Command(
@@ -159,7 +159,11 @@ public final class RecordCommand implements Callable<Integer> {
         AskedFor all = new AskedFor(found.study(), found.read(), built, plan);
         Optional<FilledForm> read = document.map(d -> read(all, d));
         String day = day(read.map(FilledForm::date).orElse(""));
-        AsBuilt measured = Held.of(all, day, read, discharge.fit(found.study(), built, context));
+        AsBuilt measured =
+                explained(
+                        found,
+                        all,
+                        Held.of(all, day, read, discharge.fit(found.study(), built, context)));
         Records records = new Records(found, built.id(), context);
         records.check();
         List<String> done = new ArrayList<>();
@@ -174,6 +178,20 @@ public final class RecordCommand implements Callable<Integer> {
         }
         print(found, measured, done);
         return ExitCode.FINE;
+    }
+
+    private AsBuilt explained(FoundStudy found, AskedFor all, AsBuilt measured) {
+        Causes causes = new Causes(found.reader(), all);
+        int count = causes.count(measured);
+        if (count == 0) {
+            return measured;
+        }
+        try (Progress progress = Progress.over(count, "values tried", context)) {
+            return measured.explained(causes.of(measured, progress));
+        } catch (UntoldStory e) {
+            return measured.saying(
+                    List.of("What would explain it cannot be computed: " + e.getMessage() + "."));
+        }
     }
 
     private void print(FoundStudy found, AsBuilt measured, List<String> done) {

@@ -1,10 +1,15 @@
 package stillturning.cli.record;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.ProblemText;
 import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.record.Offers;
+import stillturning.dossier.record.Recorded;
 import stillturning.files.StudyReader;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.record.MeasuredEntry;
@@ -13,11 +18,6 @@ import stillturning.files.value.Variation;
 import stillturning.report.record.Offer;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 
 /** The record of a candidate and the files of its study, to be written. */
 final class Records {
@@ -29,10 +29,9 @@ final class Records {
     Records(FoundStudy found, String candidate, CommandContext context) {
         this.found = found;
         this.context = context;
-        Path folder =
-                found.reader().document(candidate).file().toAbsolutePath().normalize().getParent();
+        Path folder = Recorded.folder(found.reader()).orElseGet(() -> context.path(""));
         try {
-            this.file = MeasuredFile.of(folder == null ? context.path("") : folder, candidate);
+            this.file = MeasuredFile.of(folder, candidate);
         } catch (IOException e) {
             throw new Refusal("the record of " + candidate + " cannot be read: " + e);
         }

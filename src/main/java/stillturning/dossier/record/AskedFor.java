@@ -1,5 +1,13 @@
 package stillturning.dossier.record;
 
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import stillturning.files.ReadStudy;
 import stillturning.files.record.Blank;
 import stillturning.files.record.Blank.Notation;
@@ -20,15 +28,6 @@ import stillturning.report.groundtest.PlannedTest;
 import stillturning.report.record.Line;
 import stillturning.report.record.MeasuredWords;
 import stillturning.story.UntoldStory;
-
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Everything of a candidate that can be filled in, and the form that asks for it. */
 public final class AskedFor {
@@ -65,6 +64,10 @@ public final class AskedFor {
     /** Whose it is. */
     public Candidate candidate() {
         return candidate;
+    }
+
+    Optional<PlannedTest> test() {
+        return test;
     }
 
     Study study() {

@@ -1,5 +1,7 @@
 package stillturning.dossier.record;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import stillturning.files.record.LogFile;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
@@ -12,9 +14,6 @@ import stillturning.reliability.asbuilt.Expectations;
 import stillturning.reliability.asbuilt.UntellingLog;
 import stillturning.report.Spoken;
 import stillturning.report.record.Fit;
-
-import java.util.List;
-import java.util.OptionalDouble;
 
 /**
  * A battery of a candidate that was discharged.

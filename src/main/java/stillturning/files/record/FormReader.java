@@ -1,14 +1,5 @@
 package stillturning.files.record;
 
-import stillturning.files.record.FilledForm.Filled;
-import stillturning.files.record.FilledForm.Value;
-import stillturning.yaml.Excerpt;
-import stillturning.yaml.Problem;
-import stillturning.yaml.Spelling;
-import stillturning.yaml.Tree;
-import stillturning.yaml.YamlDocument;
-import stillturning.yaml.YamlValue;
-
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -17,6 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import stillturning.files.record.FilledForm.Filled;
+import stillturning.files.record.FilledForm.Value;
+import stillturning.yaml.Excerpt;
+import stillturning.yaml.Problem;
+import stillturning.yaml.Spelling;
+import stillturning.yaml.Tree;
+import stillturning.yaml.YamlDocument;
+import stillturning.yaml.YamlValue;
 
 /** Reads a form that was filled in. */
 public final class FormReader {
@@ -132,16 +131,26 @@ public final class FormReader {
                                 text -> isEmpty(at) || told(at, "a text does not belong here"),
                                 list -> told(at, "a list does not belong here"),
                                 inner -> fields(at, inner));
-            } else {
+            } else if (!nothingIn(at, field.value())) {
                 problems.add(
                         document.places()
                                 .problemAtKey(
                                         at,
-                                        "nothing of this name can be filled in here",
+                                        "nothing of this name is asked for here",
                                         Spelling.choice(field.key(), keysIn(path))));
             }
         }
         return true;
+    }
+
+    /** What an older form asked for and nobody filled in is not missed. */
+    private boolean nothingIn(String path, YamlValue value) {
+        return value.fold(
+                text -> isEmpty(path),
+                list -> false,
+                map ->
+                        map.fields().stream()
+                                .allMatch(f -> nothingIn(path + "." + f.key(), f.value())));
     }
 
     private boolean isEmpty(String path) {

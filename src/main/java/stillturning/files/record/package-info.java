@@ -9,7 +9,8 @@
  * <ul>
  *   <li><b>A form is a plain file in the notation of the study</b>, its blanks empty values and
  *       what is predicted beside them in comments. What stays empty is not measured. Turned down: a
- *       sheet for a spreadsheet alone, in which a unit is easily lost. Held by {@code FormTest}.
+ *       sheet for a spreadsheet alone, in which a unit is easily lost. Held by {@code
+ *       MeasuredFormTest}.
  *   <li><b>The record grows and is never rewritten</b>: an entry is added behind the others, and
  *       the file keeps every char that it had. It stands in a folder of its own, {@code measured},
  *       since every file of the study's folder is a candidate. Held by {@code MeasuredFileTest}.

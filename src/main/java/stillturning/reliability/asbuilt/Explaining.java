@@ -1,10 +1,9 @@
 package stillturning.reliability.asbuilt;
 
-import stillturning.reliability.asbuilt.Compared.Verdict;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import stillturning.reliability.asbuilt.Compared.Verdict;
 
 /**
  * Which single values would explain what was measured: each in turn is moved until the squares of
@@ -18,7 +17,7 @@ public final class Explaining {
     private static final double LEAST_SHARE = 0.5;
 
     /** Further than so many times what the study leaves open, nobody believes it. A guess. */
-    private static final double FURTHEST = 3;
+    private static final double FURTHEST = 5;
 
     private final List<Compared> readings;
     private final double[] off;

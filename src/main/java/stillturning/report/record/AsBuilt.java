@@ -1,13 +1,11 @@
 package stillturning.report.record;
 
-import stillturning.model.Candidate;
-import stillturning.model.Study;
-import stillturning.reliability.asbuilt.Compared.Verdict;
-import stillturning.reliability.asbuilt.Explanation;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stillturning.model.Candidate;
+import stillturning.model.Study;
+import stillturning.reliability.asbuilt.Compared.Verdict;
 
 /**
  * A candidate as it was built.
@@ -26,7 +24,7 @@ public record AsBuilt(
         List<Line> lines,
         Optional<Fit> fit,
         List<Offer> offers,
-        List<Explanation> causes,
+        List<Cause> causes,
         List<String> remarks) {
 
     public AsBuilt {
@@ -41,6 +39,11 @@ public record AsBuilt(
         List<String> all = new ArrayList<>(remarks);
         all.addAll(more);
         return new AsBuilt(study, candidate, date, lines, fit, offers, causes, all);
+    }
+
+    /** The same with what would explain it. */
+    public AsBuilt explained(List<Cause> by) {
+        return new AsBuilt(study, candidate, date, lines, fit, offers, by, remarks);
     }
 
     /** Those of a verdict. */

@@ -1,17 +1,15 @@
 package stillturning.report.record;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import stillturning.reliability.asbuilt.Compared;
 import stillturning.reliability.asbuilt.Estimate;
 import stillturning.reliability.asbuilt.Estimate.Known;
 import stillturning.reliability.asbuilt.Estimate.Unknown;
-import stillturning.reliability.asbuilt.Explanation;
 import stillturning.reliability.asbuilt.Subject;
 import stillturning.report.json.JsonDocument;
 import stillturning.report.json.JsonShape;
 import stillturning.report.json.JsonTypes;
-
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** What was measured of a built aircraft. */
 public final class MeasuredJson {
@@ -78,18 +76,21 @@ public final class MeasuredJson {
                     .says("Empty where nothing says it.")
                     .text("after", Offer::after);
 
-    private static final JsonShape<Explanation> CAUSE =
-            JsonShape.<Explanation>named("cause")
-                    .text("value", e -> e.value().name())
-                    .number("stated", e -> e.value().likely())
-                    .number("least", e -> e.value().low())
-                    .number("most", e -> e.value().high())
-                    .number("needed", Explanation::needed)
-                    .number("half", Explanation::half)
+    private static final JsonShape<Cause> CAUSE =
+            JsonShape.<Cause>named("cause")
+                    .text("file", Cause::file)
+                    .text("path", Cause::path)
+                    .text("stated", Cause::stated)
+                    .text("needed", Cause::needed)
+                    .text("half", Cause::half)
                     .says("Half the interval of 95 % of what it would have to be.")
-                    .whole("mended", Explanation::mended)
-                    .whole("disagreeing", Explanation::disagreeing)
-                    .whole("spoilt", Explanation::spoilt);
+                    .flag("likely", c -> c.explanation().likely())
+                    .says("Whether that is within what the study leaves open.")
+                    .whole("mended", c -> c.explanation().mended())
+                    .says("Readings that would then keep to their prediction.")
+                    .whole("disagreeing", c -> c.explanation().disagreeing())
+                    .whole("spoilt", c -> c.explanation().spoilt())
+                    .says("Readings that then would not.");
 
     /** The whole document. */
     public static final JsonDocument<AsBuilt> AS_BUILT =

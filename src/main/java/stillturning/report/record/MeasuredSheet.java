@@ -1,5 +1,7 @@
 package stillturning.report.record;
 
+import java.util.ArrayList;
+import java.util.List;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell;
 import stillturning.quantity.Formats;
@@ -18,9 +20,6 @@ import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
 import stillturning.report.table.Column;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** What was measured, for a person: what does not keep to its prediction first. */
 public final class MeasuredSheet {
@@ -216,28 +215,28 @@ public final class MeasuredSheet {
                 Grid.of(
                         built.causes(),
                         List.of(
-                                Column.words("value of the study", 40, e -> e.value().name()),
-                                Column.figures("as stated", 12, e -> number(e.value().likely())),
+                                Column.words("value of the study", 36, Cause::path),
+                                Column.figures("as stated", 12, Cause::stated),
                                 Column.figures(
-                                        "would have to be",
-                                        18,
-                                        e -> number(e.needed()) + " ±" + number(e.half())),
+                                        "would have to be", 18, c -> c.needed() + " ±" + c.half()),
                                 Column.words(
-                                        "within what it may be",
-                                        12,
-                                        e -> e.likely() ? "yes" : "no"),
-                                Column.words("explains", 14, MeasuredSheet::explains))));
+                                        "may it be",
+                                        9,
+                                        c -> c.explanation().likely() ? "yes" : "hardly"),
+                                Column.words("explains", 12, MeasuredSheet::explains))));
+        blocks.add(
+                new Note(
+                        "May it be: whether that lies within what the study leaves open. Explains:"
+                                + " how many of the volts and amps that are off would then keep to"
+                                + " what is predicted."));
     }
 
-    private static String explains(Explanation e) {
+    private static String explains(Cause cause) {
+        Explanation e = cause.explanation();
         return e.mended()
                 + " of "
                 + e.disagreeing()
                 + (e.spoilt() > 0 ? ", spoils " + e.spoilt() : "");
-    }
-
-    private static String number(double si) {
-        return Formats.significant(si, 3);
     }
 
     private void offers() {

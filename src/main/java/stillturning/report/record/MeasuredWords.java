@@ -1,5 +1,6 @@
 package stillturning.report.record;
 
+import java.util.Map;
 import stillturning.model.Candidate;
 import stillturning.quantity.Formats;
 import stillturning.reliability.asbuilt.Compared;
@@ -13,10 +14,11 @@ import stillturning.reliability.asbuilt.Subject.Kind;
 import stillturning.report.Spoken;
 import stillturning.report.groundtest.PlanWords;
 
-import java.util.Map;
-
 /** What is measured, in words and with its unit. */
 public final class MeasuredWords {
+
+    private static final String KEEPS = "keeps to it";
+    private static final String PASSED = "passed";
 
     private final Spoken spoken;
     private final Map<String, String> acts;
@@ -61,7 +63,7 @@ public final class MeasuredWords {
     /** A value with its unit. */
     public static String value(Kind kind, double value) {
         return switch (kind) {
-            case HAPPENED -> value > 0 ? "passed" : "failed";
+            case HAPPENED -> value > 0 ? PASSED : "failed";
             case VOLTS -> Formats.fixed(zero(value), 2) + " V";
             case AMPS -> Formats.fixed(zero(value), 2) + " A";
             case LOAD_AMPS -> Formats.significant(value, 3) + " A";
@@ -100,10 +102,15 @@ public final class MeasuredWords {
     public static String verdict(Compared compared) {
         boolean step = compared.expectation().subject().kind() == Kind.HAPPENED;
         return switch (compared.verdict()) {
-            case AGREES -> step ? "passed" : "keeps to it";
+            case AGREES -> step ? PASSED : KEEPS;
             case DISAGREES -> step ? "failed" : "does not keep to it";
             case NOT_MEASURED -> step ? "not done" : "not measured";
         };
+    }
+
+    /** Whether a word says that what was measured keeps to what was predicted. */
+    public static boolean isGood(String verdict) {
+        return verdict.equals(KEEPS) || verdict.equals(PASSED);
     }
 
     /** From the least to the most that keeps to a prediction. */

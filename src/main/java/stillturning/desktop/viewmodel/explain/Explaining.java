@@ -1,5 +1,11 @@
 package stillturning.desktop.viewmodel.explain;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
 import javafx.beans.InvalidationListener;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -12,25 +18,18 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.value.ObservableValue;
-
 import stillturning.assess.Assessment;
 import stillturning.desktop.viewmodel.BackgroundWork.Running;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.dossier.Dossier;
 import stillturning.dossier.PageFile;
+import stillturning.dossier.record.Recorded;
 import stillturning.files.ReadStudy;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.BiFunction;
 
 /**
  * The page for the talk with a counsellor: what goes onto it, the page as it was last written, and
@@ -186,13 +185,18 @@ public final class Explaining {
 
     private void begin(Assessment assessment, ReadStudy read) {
         Study study = assessment.study();
-        Dossier dossier = new Dossier(assessment, read, c -> cases.apply(study, c));
         KeptAnswers.About about = KeptAnswers.About.of(study, read);
         KeptAnswers known =
                 answers.filter(a -> a.isAbout(about)).orElseGet(() -> new KeptAnswers(about));
         answers = Optional.of(known);
         Contents asked = contents();
         StudyReader anew = desk.draft().reader();
+        Dossier dossier =
+                new Dossier(
+                        assessment,
+                        read,
+                        c -> cases.apply(study, c),
+                        Recorded.chapters(anew, study, read.fingerprint()));
         desk.work()
                 .start(
                         WORK,

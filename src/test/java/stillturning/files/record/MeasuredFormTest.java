@@ -2,20 +2,18 @@ package stillturning.files.record;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-
 import stillturning.files.record.Blank.Notation;
 import stillturning.files.record.FilledForm.Filled;
 import stillturning.files.record.FilledForm.Value;
 import stillturning.yaml.YamlDocument;
 
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
-import java.util.OptionalDouble;
-
 /** A form is written, filled in and read. */
-class FormTest {
+class MeasuredFormTest {
 
     private static final List<Blank> BLANKS =
             List.of(
@@ -87,6 +85,14 @@ class FormTest {
                 form.filled());
     }
 
+    /** A study that has changed asks for other readings than the form that was printed before. */
+    @Test
+    void emptyBlanksOfAnOlderFormAreNotMissed() {
+        String older = FORM.text().replace("pull-a:", "pull-b:").replace("radio:", "horn:");
+        assertEquals(List.of(), faults(older));
+        assertEquals(1, faults(older.replace("horn: ", "horn: 1 A at 12 V")).size());
+    }
+
     @Test
     void everyMistakeIsToldAtOnceWithItsPlace() {
         String text =
@@ -103,12 +109,12 @@ class FormTest {
                 List.of(
                         "f.yaml:1:9",
                         "f.yaml:2:7",
-                        "f.yaml:3:29",
+                        "f.yaml:3:32",
                         "f.yaml:4:9",
                         "f.yaml:4:28",
                         "f.yaml:5:30",
-                        "f.yaml:6:48",
-                        "f.yaml:6:65"),
+                        "f.yaml:6:49",
+                        "f.yaml:6:66"),
                 places,
                 told.toString());
     }
