@@ -1,17 +1,8 @@
 package stillturning.report.json;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-
-import static java.util.Objects.requireNonNull;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-
-import stillturning.report.explored.FrontJson;
-import stillturning.report.record.MeasuredJson;
-import stillturning.report.suggest.SuggestJson;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -25,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stillturning.report.change.ChangeJson;
 import stillturning.report.explored.FrontJson;
+import stillturning.report.record.MeasuredJson;
 import stillturning.report.suggest.SuggestJson;
 
 /**
