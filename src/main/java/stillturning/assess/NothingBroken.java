@@ -1,5 +1,8 @@
 package stillturning.assess;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
@@ -9,10 +12,6 @@ import stillturning.story.Setting;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
 import stillturning.story.timeline.Timeline;
-
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * A candidate with nothing wrong.

@@ -1,26 +1,5 @@
 package stillturning.cli;
 
-import picocli.CommandLine;
-import picocli.CommandLine.Help.Ansi;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.UnmatchedArgumentException;
-
-import stillturning.cli.breaking.BreakCommand;
-import stillturning.cli.check.CheckCommand;
-import stillturning.cli.decide.DecideCommand;
-import stillturning.cli.decide.ExplainCommand;
-import stillturning.cli.explore.ExploreCommand;
-import stillturning.cli.groundtest.GroundTestCommand;
-import stillturning.cli.joint.RunUpCommand;
-import stillturning.cli.record.RecordCommand;
-import stillturning.cli.size.SizeCommand;
-import stillturning.cli.suggest.SuggestCommand;
-import stillturning.cli.terminal.CommandContext;
-import stillturning.cli.terminal.ExitCode;
-import stillturning.cli.terminal.KeptFailure;
-import stillturning.cli.terminal.Refusal;
-
 import java.io.BufferedReader;
 import java.io.Console;
 import java.io.FileDescriptor;
@@ -36,6 +15,25 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import stillturning.cli.breaking.BreakCommand;
+import stillturning.cli.check.CheckCommand;
+import stillturning.cli.decide.DecideCommand;
+import stillturning.cli.decide.ExplainCommand;
+import stillturning.cli.explore.ExploreCommand;
+import stillturning.cli.groundtest.GroundTestCommand;
+import stillturning.cli.joint.RunUpCommand;
+import stillturning.cli.record.RecordCommand;
+import stillturning.cli.size.SizeCommand;
+import stillturning.cli.suggest.SuggestCommand;
+import stillturning.cli.terminal.CommandContext;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.cli.terminal.KeptFailure;
+import stillturning.cli.terminal.Refusal;
 
 /** Starts the program. */
 public final class Main {

@@ -7,7 +7,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
-
 import stillturning.dossier.ProgramVersion;
 
 /** The program without a command. */

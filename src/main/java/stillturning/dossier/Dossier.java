@@ -123,8 +123,7 @@ public record Dossier(
             document = document.with(chapter, "sizes");
         }
         Document built = document;
-        Document planned =
-                asked.groundTest.map(plan -> built.with(plan, "sizes")).orElse(built);
+        Document planned = asked.groundTest.map(plan -> built.with(plan, "sizes")).orElse(built);
         List<Chapter> decision = CounsellorPaper.decision(assessment, contents);
         String last = decision.get(decision.size() - 1).anchor();
         return asked.explored.map(found -> planned.with(found, last)).orElse(planned);

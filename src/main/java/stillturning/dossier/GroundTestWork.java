@@ -1,5 +1,8 @@
 package stillturning.dossier;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.reliability.groundtest.GroundTests;
@@ -9,10 +12,6 @@ import stillturning.report.page.Block;
 import stillturning.report.page.Block.Words;
 import stillturning.report.page.Document.Chapter;
 import stillturning.story.UntoldStory;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 
 /** The plan of a test on the ground of one candidate, for page and document. */
 public record GroundTestWork(Study study, Candidate candidate) {

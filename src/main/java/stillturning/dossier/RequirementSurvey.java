@@ -1,5 +1,9 @@
 package stillturning.dossier;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.requirement.Survey;
 import stillturning.model.Candidate;
@@ -17,11 +21,6 @@ import stillturning.sizing.result.SizingReport;
 import stillturning.sizing.result.WeightSheet;
 import stillturning.sizing.result.WireSchedule;
 import stillturning.story.UntoldStory;
-
-import java.util.Comparator;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 
 /** Looks at sizes, arms and pairs of failures where a study requires something of them. */
 public final class RequirementSurvey implements Survey {

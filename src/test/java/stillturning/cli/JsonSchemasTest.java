@@ -8,17 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import stillturning.cli.breaking.StoriesJson;
-import stillturning.cli.check.CheckJson;
-import stillturning.report.json.JsonDocument;
-
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -28,6 +17,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.cli.breaking.StoriesJson;
+import stillturning.cli.check.CheckJson;
+import stillturning.report.json.JsonDocument;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** What {@code --json} prints keeps to the schemas that are published with the program. */
 class JsonSchemasTest {

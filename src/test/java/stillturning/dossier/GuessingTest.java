@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
-
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.GuessVariation;
@@ -17,11 +20,6 @@ import stillturning.files.value.Variation;
 import stillturning.model.Study;
 import stillturning.parts.Part;
 import stillturning.parts.element.Element;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 class GuessingTest {
 

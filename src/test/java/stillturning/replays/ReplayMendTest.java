@@ -14,7 +14,8 @@ import stillturning.files.move.Drawn;
 
 /**
  * For each layout that has failed a change is suggested, among the first three, that would have
- * prevented it: flown again with the change, the reported flight loses the engine less often. Where no change of the layout would have, that is held too.
+ * prevented it: flown again with the change, the reported flight loses the engine less often. Where
+ * no change of the layout would have, that is held too.
  */
 class ReplayMendTest {
 

@@ -68,20 +68,20 @@ class ReplayReportTest {
                     "",
                     "Two stories drawn, every unknown value at its likeliest",
                     "",
-                    "replay-batteries.svg, beside report CEN12LA389: took off about 08:10, electrical"
-                            + " failure in",
+                    "replay-batteries.svg, beside report CEN12LA389: took off about 08:10,"
+                            + " electrical failure in",
                     "cruise, too little voltage for the engine on either battery circuit, all lost"
                             + " about 08:30.",
-                    "Told: the second battery pours into the shorted one, the avionics go first, and"
-                            + " the engine",
+                    "Told: the second battery pours into the shorted one, the avionics go first,"
+                            + " and the engine",
                     "stops once it is empty; the alternator alone cannot hold the bus.",
                     "",
                     "replay-lamp.svg, beside event 20001208X09068: off at 11:45, no electrics seen"
                             + " after levelling",
-                    "off, the battery ran out and the engine quit; landed at 13:15. Told: the battery"
-                            + " carries all",
-                    "from the start and no lamp shows it, the avionics go first, the engine within a"
-                            + " minute.");
+                    "off, the battery ran out and the engine quit; landed at 13:15. Told: the"
+                            + " battery carries all",
+                    "from the start and no lamp shows it, the avionics go first, the engine within"
+                            + " a minute.");
 
     @Test
     void theTableIsWhatTheProgramSaysToday() throws IOException {

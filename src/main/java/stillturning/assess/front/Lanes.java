@@ -1,8 +1,5 @@
 package stillturning.assess.front;
 
-import stillturning.assess.front.Space.Step;
-import stillturning.assess.front.Space.Turn;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,6 +7,8 @@ import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Queue;
 import java.util.function.ToDoubleFunction;
+import stillturning.assess.front.Space.Step;
+import stillturning.assess.front.Space.Turn;
 
 /**
  * In which order steps are taken: some from what is on the front, towards less before towards more;

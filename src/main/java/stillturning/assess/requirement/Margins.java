@@ -1,9 +1,8 @@
 package stillturning.assess.requirement;
 
-import stillturning.quantity.Formats;
-
 import java.util.List;
 import java.util.Locale;
+import stillturning.quantity.Formats;
 
 /** How far from a limit, in words; to be read after what is found. */
 final class Margins {

@@ -1,5 +1,11 @@
 package stillturning.assess.requirement;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.PilotBurden;
 import stillturning.assess.verdict.Outcome;
@@ -10,13 +16,6 @@ import stillturning.model.Study;
 import stillturning.quantity.Formats;
 import stillturning.story.StartAttempt;
 import stillturning.story.StoryEvent;
-
-import java.util.Comparator;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Predicate;
 
 /** Holds a candidate's verdicts against the hard requirements. */
 public final class Requirements implements Requirement.Visitor<RequirementMet> {

@@ -1,10 +1,9 @@
 package stillturning.assess.requirement;
 
+import java.util.Optional;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.model.Candidate;
 import stillturning.model.Requirement;
-
-import java.util.Optional;
 
 /**
  * Looks at what this room does not know: sizes, arms, pairs of failures. Asked only for

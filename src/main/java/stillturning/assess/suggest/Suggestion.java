@@ -1,5 +1,12 @@
 package stillturning.assess.suggest;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.CandidateDifferences;
 import stillturning.assess.CandidateDifferences.Shift;
@@ -11,14 +18,6 @@ import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.goal.ComplexityWeights;
 import stillturning.parts.Part;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * A change that mends something, and all that comes with it.

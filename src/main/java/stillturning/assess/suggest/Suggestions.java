@@ -1,10 +1,9 @@
 package stillturning.assess.suggest;
 
+import java.util.List;
 import stillturning.assess.Appraisal;
 import stillturning.assess.front.Tally;
 import stillturning.model.Study;
-
-import java.util.List;
 
 /**
  * What was found that would mend a candidate.

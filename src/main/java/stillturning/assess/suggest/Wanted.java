@@ -1,10 +1,5 @@
 package stillturning.assess.suggest;
 
-import stillturning.assess.Appraisal;
-import stillturning.assess.Appraisal.RequirementMet;
-import stillturning.assess.verdict.Outcome;
-import stillturning.assess.verdict.Verdict;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -12,6 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import stillturning.assess.Appraisal;
+import stillturning.assess.Appraisal.RequirementMet;
+import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
 
 /**
  * What is to be mended of a candidate.

@@ -1,5 +1,15 @@
 package stillturning.assess.verdict;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.DoubleStream;
 import stillturning.assess.verdict.Verdict.Losses;
 import stillturning.assess.verdict.Verdict.Stories;
 import stillturning.model.Requirement;
@@ -13,17 +23,6 @@ import stillturning.story.Story;
 import stillturning.story.Story.EngineFate;
 import stillturning.story.Story.Feed;
 import stillturning.story.timeline.Timeline;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.stream.DoubleStream;
 
 /** Tells a failure's story with every kind of pilot, and says what came of it. */
 public final class Judge {

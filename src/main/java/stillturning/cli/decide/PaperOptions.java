@@ -1,15 +1,13 @@
 package stillturning.cli.decide;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
 import picocli.CommandLine.Option;
-
 import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.ProgramVersion;
 import stillturning.report.paper.PaperContents.Edition;
 import stillturning.report.pdf.PaperSize;
-
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
-import java.util.Optional;
 
 /** What is asked of the document on paper. */
 final class PaperOptions {

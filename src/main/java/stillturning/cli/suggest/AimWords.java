@@ -1,5 +1,8 @@
 package stillturning.cli.suggest;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.NamedFailures;
 import stillturning.dossier.suggest.Aim;
@@ -11,10 +14,6 @@ import stillturning.story.UntoldStory;
 import stillturning.yaml.LooseNames;
 import stillturning.yaml.LooseNames.Name;
 import stillturning.yaml.LooseNames.Named;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** What a person wants mended that is neither one failure nor a requirement. */
 final class AimWords {

@@ -1,14 +1,13 @@
 package stillturning.cli.suggest;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.suggest.Suggested;
 import stillturning.dossier.suggest.SuggestedFile;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.yaml.YamlDocument;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 
 /** Writes a suggestion beside the other candidates of its study. */
 final class NewCandidateFile {

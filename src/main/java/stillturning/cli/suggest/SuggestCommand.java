@@ -1,9 +1,13 @@
 package stillturning.cli.suggest;
 
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-
 import stillturning.assess.front.Limits;
 import stillturning.assess.front.Tally;
 import stillturning.assess.front.Watch;
@@ -24,12 +28,6 @@ import stillturning.files.move.Drawn;
 import stillturning.model.Candidate;
 import stillturning.story.UntoldStory;
 
-import java.time.Duration;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.stream.Stream;
-
 /** Looks for small changes that would mend a candidate. */
 @Command(
         name = "suggest",
@@ -41,7 +39,7 @@ import java.util.stream.Stream;
             "  stillturning suggest sandpiper --candidate engine-bus",
             "  stillturning suggest sandpiper --candidate engine-bus --failure \"battery minus\"",
             "  stillturning suggest sandpiper --candidate engine-bus --finding \"alternator"
-                + " switch\"",
+                    + " switch\"",
             "  stillturning suggest sandpiper --candidate two-alternators --requirement weighs",
             "  stillturning suggest sandpiper --candidate engine-bus --save 1"
         })

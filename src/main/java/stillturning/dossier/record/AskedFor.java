@@ -91,7 +91,7 @@ public final class AskedFor {
                         .filter(r -> r.place().file().equals(file))
                         .filter(r -> r.place().path().equals(path))
                         .findFirst();
-        boolean ofPath = key.equals("length") || key.equals("resistance") && isPath(part);
+        boolean ofPath = key.equals("length") || (key.equals("resistance") && isPath(part));
         return range.map(AskedFor::share).orElse(ofPath ? USUAL_PATH : 0.0);
     }
 

@@ -1,5 +1,11 @@
 package stillturning.dossier.record;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import stillturning.files.record.FilledForm;
 import stillturning.files.record.FilledForm.Filled;
 import stillturning.files.record.FilledForm.Value;
@@ -24,13 +30,6 @@ import stillturning.report.record.Line;
 import stillturning.report.record.MeasuredWords;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
-
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** What was filled in and what a log says, held against what is predicted. */
 public final class Held {

@@ -1,5 +1,10 @@
 package stillturning.dossier.redrawn;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import stillturning.assess.front.Space.Step;
 import stillturning.assess.front.Space.Turn;
 import stillturning.files.edit.ChangeRefused;
@@ -9,12 +14,6 @@ import stillturning.files.move.MoveKind;
 import stillturning.files.move.Moves;
 import stillturning.model.Candidate;
 import stillturning.parts.element.Protector;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * A step of a search from one drawing to another.

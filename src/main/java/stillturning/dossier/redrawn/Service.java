@@ -1,5 +1,11 @@
 package stillturning.dossier.redrawn;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.requirement.Survey;
 import stillturning.assess.verdict.Verdict;
@@ -12,13 +18,6 @@ import stillturning.parts.Part;
 import stillturning.parts.element.Cell;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * What every drawing does, nothing failing, and so every other that is looked for.

@@ -1,10 +1,9 @@
 package stillturning.dossier.suggest;
 
+import java.util.List;
 import stillturning.assess.Scrutiny;
 import stillturning.files.move.Drawn;
 import stillturning.story.UntoldStory;
-
-import java.util.List;
 
 /** Something to be mended that is neither a single failure nor a requirement. */
 public sealed interface Aim permits HiddenThenOne, LeftWrong, NothingWrong, TooSmall {

@@ -1,15 +1,14 @@
 package stillturning.dossier.suggest;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Wanted;
 import stillturning.files.move.Drawn;
 import stillturning.story.UntoldStory;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * What is to be mended.

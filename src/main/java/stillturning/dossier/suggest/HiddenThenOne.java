@@ -1,5 +1,8 @@
 package stillturning.dossier.suggest;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.verdict.Outcome;
 import stillturning.dossier.NamedFailures;
@@ -8,10 +11,6 @@ import stillturning.model.Candidate;
 import stillturning.model.failure.Failure;
 import stillturning.reliability.runup.Sight;
 import stillturning.story.UntoldStory;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * A failure that nobody sees, and one more that then ends the engine. Mended where the pair no

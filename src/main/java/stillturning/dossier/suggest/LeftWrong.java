@@ -1,13 +1,12 @@
 package stillturning.dossier.suggest;
 
+import java.util.List;
+import java.util.stream.Stream;
 import stillturning.assess.Scrutiny;
 import stillturning.assess.verdict.LeftSwitch;
 import stillturning.assess.verdict.Outcome;
 import stillturning.files.move.Drawn;
 import stillturning.model.failure.FailureCatalogue.Misplaced;
-
-import java.util.List;
-import java.util.stream.Stream;
 
 /** Switches left wrong before flight, which nothing shows and which then end the engine. */
 public record LeftWrong(Misplaced switches) implements Aim {

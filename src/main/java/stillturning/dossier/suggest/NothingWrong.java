@@ -1,13 +1,12 @@
 package stillturning.dossier.suggest;
 
+import java.util.List;
+import java.util.stream.Stream;
 import stillturning.assess.NearLimit;
 import stillturning.assess.NothingBroken;
 import stillturning.assess.Scrutiny;
 import stillturning.files.move.Drawn;
 import stillturning.story.StoryEvent;
-
-import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * What gives way although nothing fails. Mended where nothing does any more, in the phase that the

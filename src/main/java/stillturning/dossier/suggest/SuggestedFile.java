@@ -1,13 +1,12 @@
 package stillturning.dossier.suggest;
 
+import java.util.function.Predicate;
 import stillturning.assess.suggest.Suggestion;
 import stillturning.files.edit.CandidateEdits;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.move.Drawn;
 import stillturning.report.suggest.SuggestionWords;
 import stillturning.yaml.YamlDocument;
-
-import java.util.function.Predicate;
 
 /**
  * A suggestion as a candidate of its own, that says what it was made from.

@@ -1,5 +1,7 @@
 package stillturning.dossier.suggest;
 
+import java.util.List;
+import java.util.stream.Stream;
 import stillturning.assess.Scrutiny;
 import stillturning.files.move.Drawn;
 import stillturning.report.sizes.FindingWords;
@@ -7,9 +9,6 @@ import stillturning.sizing.Sizing;
 import stillturning.sizing.result.Rule;
 import stillturning.sizing.result.SizeFinding;
 import stillturning.story.UntoldStory;
-
-import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * A size that is not as it should be. Mended where the rule is no longer broken there.

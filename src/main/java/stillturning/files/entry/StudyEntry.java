@@ -1,5 +1,10 @@
 package stillturning.files.entry;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import stillturning.model.CountsFrom;
 import stillturning.model.CriterionName;
 import stillturning.model.Reach;
@@ -15,12 +20,6 @@ import stillturning.quantity.field.Fields;
 import stillturning.quantity.field.MeasuredBy;
 import stillturning.quantity.field.OfDimension;
 import stillturning.yaml.notation.Given;
-
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 
 /** A study's file as written: what all candidates share. */
 @Describes("One aircraft: its loads, engine logic, flight phases, zones and requirements.")

@@ -1,5 +1,8 @@
 package stillturning.files.goal;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import stillturning.files.entry.LoadEntry;
 import stillturning.files.entry.StudyEntry;
 import stillturning.files.entry.StudyEntry.ArmEntry;
@@ -8,10 +11,6 @@ import stillturning.files.finding.ProblemCollector;
 import stillturning.files.finding.ProblemCollector.Spot;
 import stillturning.model.Requirement;
 import stillturning.yaml.DocumentPlaces;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** Reads what a study requires. */
 public final class RequirementsReader {

@@ -1,18 +1,17 @@
 package stillturning.files.move;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import stillturning.files.edit.CandidateOutline;
 import stillturning.files.edit.WrittenKeys;
 import stillturning.yaml.YamlValue;
 import stillturning.yaml.YamlValue.Field;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
-
 /**
- * Shows the pilot too little or too much voltage of a bus, an alternator that gives nothing, or that
- * one of several loads of the engine has stopped, of which he would notice nothing.
+ * Shows the pilot too little or too much voltage of a bus, an alternator that gives nothing, or
+ * that one of several loads of the engine has stopped, of which he would notice nothing.
  */
 final class AddedWarning implements Finder {
 

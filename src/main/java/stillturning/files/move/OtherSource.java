@@ -1,12 +1,11 @@
 package stillturning.files.move;
 
-import stillturning.files.edit.CandidateOutline.Run;
-import stillturning.files.edit.ChangeRefused;
-import stillturning.files.edit.Naming;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.edit.Naming;
 
 /** Feeds an input of a load from another bus, or one of the engine's from a battery. */
 final class OtherSource implements Finder {

@@ -1,5 +1,11 @@
 package stillturning.files.move;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import stillturning.files.edit.CandidateEdits;
 import stillturning.files.edit.CandidateEdits.NewPart;
 import stillturning.files.edit.CandidateOutline;
@@ -10,13 +16,6 @@ import stillturning.files.edit.WrittenKeys;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.YamlValue;
-
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 
 /** Writes one move into a candidate's text, edit by edit. */
 final class Pen {

@@ -1,14 +1,13 @@
 package stillturning.files.move;
 
-import stillturning.files.edit.CandidateOutline.Run;
-import stillturning.files.edit.ChangeRefused;
-
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.ChangeRefused;
 
 /**
  * Takes out what lies in line, a contactor, a bus that another can stand for, or a spare ground.

@@ -1,13 +1,12 @@
 package stillturning.files.move;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
 import stillturning.files.edit.CandidateOutline.Run;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.files.edit.Naming;
 import stillturning.model.Terminal;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.Stream;
 
 /** Feeds a bus of the engine, or an input of one of its loads, a second time from elsewhere. */
 final class SecondPath implements Finder {

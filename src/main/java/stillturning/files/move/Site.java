@@ -1,10 +1,5 @@
 package stillturning.files.move;
 
-import stillturning.files.edit.CandidateOutline.Run;
-import stillturning.files.edit.ChangeRefused;
-import stillturning.files.edit.Naming;
-import stillturning.files.edit.UsualProtection;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -12,6 +7,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.edit.Naming;
+import stillturning.files.edit.UsualProtection;
 
 /** Where new things go, and how big they are, in one drawing. */
 record Site(Drawn drawn) {

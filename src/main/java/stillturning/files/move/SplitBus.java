@@ -1,14 +1,13 @@
 package stillturning.files.move;
 
-import stillturning.files.edit.CandidateOutline.Run;
-import stillturning.files.edit.ChangeRefused;
-import stillturning.files.edit.Naming;
-
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import stillturning.files.edit.CandidateOutline.Run;
+import stillturning.files.edit.ChangeRefused;
+import stillturning.files.edit.Naming;
 
 /**
  * Splits a bus of the engine in two. The new one takes over what the engine can do without all at

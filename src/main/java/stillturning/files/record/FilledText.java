@@ -1,5 +1,9 @@
 package stillturning.files.record;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import stillturning.files.record.Blank.Notation;
 import stillturning.files.record.FilledForm.Value;
 import stillturning.quantity.Dimension;
@@ -7,11 +11,6 @@ import stillturning.quantity.MalformedQuantity;
 import stillturning.quantity.Quantity;
 import stillturning.yaml.Excerpt;
 import stillturning.yaml.notation.TextForm.Faults;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Reads what somebody wrote into a blank. */
 record FilledText(Notation notation, Faults faults) {

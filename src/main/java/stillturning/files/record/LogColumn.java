@@ -30,6 +30,7 @@ record LogColumn(Of of, int position, double factor) {
         VOLTS(List.of("voltage", "u", "v"), Map.of("v", 1.0, "mv", 1e-3), "voltage (V)"),
         AMPS(List.of("current", "i"), Map.of("a", 1.0, "ma", 1e-3), "current (A)");
 
+        @SuppressWarnings("ImmutableEnumChecker") // made by List.of
         private final List<String> names;
 
         @SuppressWarnings("ImmutableEnumChecker") // made by Map.of

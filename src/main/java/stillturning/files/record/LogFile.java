@@ -1,9 +1,5 @@
 package stillturning.files.record;
 
-import stillturning.files.record.LogColumn.Of;
-import stillturning.yaml.Excerpt;
-import stillturning.yaml.Problem;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -21,6 +17,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stillturning.files.record.LogColumn.Of;
+import stillturning.yaml.Excerpt;
+import stillturning.yaml.Problem;
 
 /** Reads the log of a discharge: volts and amps over time, a line a reading. */
 public final class LogFile {

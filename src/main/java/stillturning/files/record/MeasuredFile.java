@@ -1,15 +1,5 @@
 package stillturning.files.record;
 
-import stillturning.files.record.MeasuredEntry.Item;
-import stillturning.files.record.MeasuredEntry.Prediction;
-import stillturning.yaml.ChangedOnDisk;
-import stillturning.yaml.DocumentPlaces;
-import stillturning.yaml.Problem;
-import stillturning.yaml.Spelling;
-import stillturning.yaml.Splice;
-import stillturning.yaml.YamlDocument;
-import stillturning.yaml.YamlValue;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,6 +9,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import stillturning.files.record.MeasuredEntry.Item;
+import stillturning.files.record.MeasuredEntry.Prediction;
+import stillturning.yaml.ChangedOnDisk;
+import stillturning.yaml.DocumentPlaces;
+import stillturning.yaml.Problem;
+import stillturning.yaml.Spelling;
+import stillturning.yaml.Splice;
+import stillturning.yaml.YamlDocument;
+import stillturning.yaml.YamlValue;
 
 /** The record of a candidate, beside its study: everything that was measured, day after day. */
 public final class MeasuredFile {

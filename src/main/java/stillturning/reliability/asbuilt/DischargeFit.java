@@ -1,5 +1,8 @@
 package stillturning.reliability.asbuilt;
 
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
@@ -12,17 +15,12 @@ import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
-
 import stillturning.parts.element.Cell;
 import stillturning.reliability.asbuilt.DischargeLog.Sample;
 import stillturning.reliability.asbuilt.Estimate.Known;
 import stillturning.reliability.asbuilt.Estimate.Of;
 import stillturning.reliability.asbuilt.Estimate.Unknown;
 import stillturning.reliability.asbuilt.FittedBattery.Quality;
-
-import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Capacity, resistance and first charge of a battery, by least squares over a discharge. */
 public final class DischargeFit {
@@ -272,7 +270,7 @@ public final class DischargeFit {
     }
 
     private Estimate factor(double stated, double[] best, RealMatrix spread, Of of) {
-        int at = of.ordinal();
+        int at = column(of);
         double error = Math.sqrt(spread.getEntry(at, at));
         double half = quantile() * error;
         double value = stated * Math.exp(best[at]);
@@ -293,12 +291,20 @@ public final class DischargeFit {
                 : unknown(spread, Of.CHARGE);
     }
 
+    private static int column(Of of) {
+        return switch (of) {
+            case CAPACITY -> DischargeModel.CAPACITY;
+            case RESISTANCE -> DischargeModel.RESISTANCE;
+            case CHARGE -> DischargeModel.CHARGE;
+        };
+    }
+
     private Unknown unknown(RealMatrix spread, Of of) {
-        int at = of.ordinal();
+        int at = column(of);
         Optional<Of> other = Optional.empty();
         double most = TOGETHER;
         for (Of one : Of.values()) {
-            int beside = one.ordinal();
+            int beside = column(one);
             if (beside != at && beside < free) {
                 double together =
                         Math.abs(spread.getEntry(at, beside))

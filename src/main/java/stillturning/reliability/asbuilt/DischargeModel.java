@@ -1,11 +1,10 @@
 package stillturning.reliability.asbuilt;
 
+import java.util.List;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell;
 import stillturning.parts.element.curve.RestVoltage;
 import stillturning.reliability.asbuilt.DischargeLog.Sample;
-
-import java.util.List;
 
 /**
  * What a battery's voltage would have been through a log, for a capacity, resistance and charge.

@@ -1,9 +1,8 @@
 package stillturning.reliability.asbuilt;
 
-import org.apache.commons.math3.distribution.TDistribution;
-
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.distribution.TDistribution;
 
 /** The resistance of a wire or a contact from what it drops. */
 public final class DropFit {

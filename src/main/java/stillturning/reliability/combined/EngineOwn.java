@@ -1,12 +1,11 @@
 package stillturning.reliability.combined;
 
-import stillturning.model.Candidate.Hit;
-import stillturning.model.EngineLogic;
-
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import stillturning.model.Candidate.Hit;
+import stillturning.model.EngineLogic;
 
 /** Tells the sets of events in which the engine loses by itself what it cannot do without. */
 public record EngineOwn(EngineLogic logic, List<Event> events) implements Predicate<List<Integer>> {

@@ -1,13 +1,12 @@
 package stillturning.reliability.likelihood;
 
-import stillturning.model.Study;
-import stillturning.reliability.combined.CombinedResult;
-import stillturning.reliability.combined.EngineOwn;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import stillturning.model.Study;
+import stillturning.reliability.combined.CombinedResult;
+import stillturning.reliability.combined.EngineOwn;
 
 /**
  * Which cut sets count: those that end the engine, and those that nobody can tell.

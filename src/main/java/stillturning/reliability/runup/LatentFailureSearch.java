@@ -1,5 +1,11 @@
 package stillturning.reliability.runup;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import stillturning.model.Candidate;
 import stillturning.model.Phase;
 import stillturning.model.Study;
@@ -20,13 +26,6 @@ import stillturning.story.StoryEvent;
 import stillturning.story.StoryEvent.Kind;
 import stillturning.story.UntoldStory;
 import stillturning.story.timeline.Timeline;
-
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.IntStream;
 
 /** Finds the failures of which a pilot sees nothing, from turning the key to the landing. */
 final class LatentFailureSearch {

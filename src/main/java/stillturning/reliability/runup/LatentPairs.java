@@ -1,5 +1,8 @@
 package stillturning.reliability.runup;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.reliability.combined.CombinedFailures;
@@ -7,10 +10,6 @@ import stillturning.reliability.combined.CombinedResult;
 import stillturning.reliability.combined.EngineOwn;
 import stillturning.reliability.combined.Event;
 import stillturning.story.UntoldStory;
-
-import java.util.Comparator;
-import java.util.List;
-import java.util.Set;
 
 /**
  * Pairs of failures that end the engine and of which one is latent.

@@ -3,6 +3,11 @@ package stillturning.report.change;
 import static stillturning.report.table.Column.figures;
 import static stillturning.report.table.Column.words;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.change.CandidateChange;
@@ -19,12 +24,6 @@ import stillturning.report.page.Block.Lead;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /** What changed between two states of a study, and what followed from it. */
 public final class ChangeSheet {

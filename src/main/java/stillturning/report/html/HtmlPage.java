@@ -3,7 +3,10 @@ package stillturning.report.html;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
-
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.CandidateCases;
@@ -34,11 +37,6 @@ import stillturning.report.page.Printable;
 import stillturning.report.page.ReplayedReport;
 import stillturning.report.terminal.GuessTexts;
 import stillturning.sizing.result.SizingReport;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * An assessment as one HTML file that needs nothing beside it, and can be read without a script.

@@ -1,14 +1,13 @@
 package stillturning.report.html;
 
+import java.util.List;
+import java.util.Optional;
 import stillturning.assess.CandidateCases;
 import stillturning.assess.Guesses;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.page.ExplorerSection;
 import stillturning.report.page.JointSection;
 import stillturning.sizing.result.SizingReport;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * What goes on the page beside the assessment; lists in the order of the ranking.

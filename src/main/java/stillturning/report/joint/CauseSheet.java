@@ -2,6 +2,13 @@ package stillturning.report.joint;
 
 import static stillturning.report.table.Column.words;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import stillturning.assess.crosscheck.Disagreement;
 import stillturning.assess.crosscheck.StoryOnlyFact;
 import stillturning.assess.verdict.Outcome;
@@ -18,14 +25,6 @@ import stillturning.report.page.Block.Heading;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** One candidate's common causes, and what its shape alone says. */
 public final class CauseSheet {

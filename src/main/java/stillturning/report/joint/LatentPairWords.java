@@ -1,12 +1,11 @@
 package stillturning.report.joint;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import stillturning.reliability.runup.Check;
 import stillturning.reliability.runup.Latent;
 import stillturning.reliability.runup.LatentPairs;
 import stillturning.report.Spoken;
-
-import java.util.List;
-import java.util.stream.Collectors;
 
 /** Pairs of failures of which one is latent, in the words of a requirement. */
 public final class LatentPairWords {

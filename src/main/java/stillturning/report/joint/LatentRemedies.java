@@ -1,10 +1,5 @@
 package stillturning.report.joint;
 
-import stillturning.parts.FailureMode;
-import stillturning.parts.Part;
-import stillturning.reliability.likelihood.Inspection;
-import stillturning.reliability.runup.Latent;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -12,6 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import stillturning.parts.FailureMode;
+import stillturning.parts.Part;
+import stillturning.reliability.likelihood.Inspection;
+import stillturning.reliability.runup.Latent;
 
 /** What reveals each latent failure of a candidate. */
 public final class LatentRemedies {

@@ -1,5 +1,9 @@
 package stillturning.report.ranking;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.ComplexityTurn;
@@ -10,11 +14,6 @@ import stillturning.quantity.Formats;
 import stillturning.report.RankingOrder;
 import stillturning.report.table.Column;
 import stillturning.report.table.Table;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.BiFunction;
-import java.util.stream.Stream;
 
 /** What complexity is made of, how the order hangs on it, and what the pilot has to do. */
 public final class ComplexityTexts {

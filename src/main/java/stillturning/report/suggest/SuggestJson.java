@@ -1,5 +1,7 @@
 package stillturning.report.suggest;
 
+import java.util.List;
+import java.util.Map;
 import stillturning.assess.CandidateDifferences.Shift;
 import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Suggestion.Burden;
@@ -9,9 +11,6 @@ import stillturning.assess.verdict.Outcome;
 import stillturning.parts.Part;
 import stillturning.report.json.JsonDocument;
 import stillturning.report.json.JsonShape;
-
-import java.util.List;
-import java.util.Map;
 
 /** What would mend a candidate. */
 public final class SuggestJson {
@@ -72,7 +71,7 @@ public final class SuggestJson {
                             .texts("others", s -> s.wanted().others())
                             .says(
                                     "What else is to be mended, in words: a pair of failures, a"
-                                        + " switch left wrong, a size.")
+                                            + " switch left wrong, a size.")
                             .maybe(
                                     "burden",
                                     BURDEN,

@@ -1,5 +1,11 @@
 package stillturning.report.suggest;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import stillturning.assess.front.Tally;
 import stillturning.assess.suggest.Suggestion;
 import stillturning.assess.suggest.Suggestion.Burden;
@@ -8,13 +14,6 @@ import stillturning.assess.suggest.Suggestions;
 import stillturning.assess.suggest.Wanted;
 import stillturning.assess.verdict.Outcome;
 import stillturning.quantity.Formats;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /** What would mend a candidate, in sentences. */
 public final class SuggestionWords {

@@ -100,10 +100,12 @@ class DecideCommandTest {
         Session.change(
                 folder.resolve("study.yaml"),
                 "requirements:",
-                "criteria:\n"
-                        + "  endurance: {acceptable: 30 min, enough: 2 h, swing: 100}\n"
-                        + "  cost: {acceptable: 4000, enough: 1000, swing: 25}\n"
-                        + "requirements:");
+                """
+                criteria:
+                  endurance: {acceptable: 30 min, enough: 2 h, swing: 100}
+                  cost: {acceptable: 4000, enough: 1000, swing: 25}
+                requirements:\
+                """);
         String written = session.run("decide", "small", "--json").out();
         assertEquals(2, Session.tree(said).get("criteria").size());
         for (int i = 0; i < 2; i++) {

@@ -4,18 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import stillturning.cli.Session;
-import stillturning.cli.Session.Ran;
-import stillturning.cli.terminal.ExitCode;
-import stillturning.parts.element.Capacity;
-import stillturning.parts.element.curve.RestVoltage;
-
-import tools.jackson.databind.JsonNode;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,6 +11,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.cli.Session;
+import stillturning.cli.Session.Ran;
+import stillturning.cli.terminal.ExitCode;
+import stillturning.parts.element.Capacity;
+import stillturning.parts.element.curve.RestVoltage;
+import tools.jackson.databind.JsonNode;
 
 /** What was measured of a small study, as somebody hands it in. */
 class RecordCommandTest {

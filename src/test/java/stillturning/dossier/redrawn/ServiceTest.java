@@ -5,10 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
 import stillturning.assess.Scrutiny;
 import stillturning.assess.requirement.Survey;
 import stillturning.files.ReadStudy;
@@ -17,13 +22,6 @@ import stillturning.files.edit.ChangeRefused;
 import stillturning.files.move.Drawn;
 import stillturning.files.value.Variation;
 import stillturning.story.UntoldStory;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * What breaking parts does not see: a load that is fed no longer, a battery that nothing charges.
@@ -127,8 +125,8 @@ class ServiceTest {
                 parked(
                         service,
                         drawn,
-                        "Feed the engine bus also from the battery, by a diode, with a switch of its"
-                                + " own"));
+                        "Feed the engine bus also from the battery, by a diode, with a switch of"
+                                + " its own"));
     }
 
     private static boolean parked(Service service, Drawn drawn, String move) throws UntoldStory {

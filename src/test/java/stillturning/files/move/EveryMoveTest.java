@@ -69,7 +69,8 @@ class EveryMoveTest {
     void aSecondPathIsWrittenAsAPersonWouldAndKeepsWhatStandsThere() throws Exception {
         Drawn drawn = of("sandpiper", "one-battery-main-bus");
         String before = drawn.text().text();
-        Drawn after = move(
+        Drawn after =
+                move(
                                 drawn,
                                 "Feed the main bus also from the battery, by a diode, with a switch"
                                         + " of its own")

@@ -3,19 +3,17 @@ package stillturning.files.record;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-
-import stillturning.files.record.LogFile.Line;
-
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import stillturning.files.record.LogFile.Line;
 
 /** Logs of discharge tests as instruments write them. */
 class LogFileTest {
@@ -71,8 +69,16 @@ class LogFileTest {
                         "log.csv:8:1: this is not later than the reading before it; put the"
                                 + " readings in the order of time, one an instant"),
                 faults(
-                        "time (s),volts,amps\n10,12.6,5\n20,NaN,5\n25,12.5,1e999\n-5,12.6,5\n"
-                                + "30,12\n40,12.5,5\n40,12.5,5\n"));
+                        """
+                        time (s),volts,amps
+                        10,12.6,5
+                        20,NaN,5
+                        25,12.5,1e999
+                        -5,12.6,5
+                        30,12
+                        40,12.5,5
+                        40,12.5,5
+                        """));
     }
 
     @ParameterizedTest

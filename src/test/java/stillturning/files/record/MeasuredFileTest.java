@@ -4,16 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import stillturning.files.record.MeasuredEntry.Item;
-import stillturning.files.record.MeasuredEntry.Prediction;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stillturning.files.record.MeasuredEntry.Item;
+import stillturning.files.record.MeasuredEntry.Prediction;
 
 /** The record grows by entries and keeps all that it had. */
 class MeasuredFileTest {

@@ -4,15 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-
-import stillturning.reliability.asbuilt.DropFit.Drop;
-import stillturning.reliability.asbuilt.DropFit.Fitted;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
+import stillturning.reliability.asbuilt.DropFit.Drop;
+import stillturning.reliability.asbuilt.DropFit.Fitted;
 
 /** Resistances of wires from what they drop. */
 class DropFitTest {

@@ -1,5 +1,10 @@
 package stillturning.reliability.asbuilt;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
 import stillturning.parts.Tag;
 import stillturning.parts.element.Capacity;
 import stillturning.parts.element.Cell;
@@ -7,12 +12,6 @@ import stillturning.parts.element.Cell.OpenCircuit;
 import stillturning.parts.element.curve.RestVoltage;
 import stillturning.parts.source.Battery;
 import stillturning.reliability.asbuilt.DischargeLog.Sample;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Random;
-import java.util.function.DoubleUnaryOperator;
 
 /** A battery on the bench: what instruments show of it while it is discharged. */
 record SimulatedDischarge(Battery battery, double charge, double celsius) {

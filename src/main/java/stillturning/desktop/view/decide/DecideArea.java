@@ -8,7 +8,6 @@ import javafx.scene.control.TabPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;

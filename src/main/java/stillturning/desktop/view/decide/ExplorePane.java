@@ -1,5 +1,6 @@
 package stillturning.desktop.view.decide;
 
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -7,15 +8,12 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-
 import stillturning.desktop.view.Chooser;
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.decide.Exploring;
-
-import java.util.Optional;
 
 /** Layouts that nothing outdoes, among the candidates; a point opens its drawing. */
 final class ExplorePane extends VBox {

@@ -1,5 +1,8 @@
 package stillturning.desktop.view.decide;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import javafx.beans.Observable;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.css.PseudoClass;
@@ -13,9 +16,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
-
 import org.jspecify.annotations.Nullable;
-
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.desktop.view.Controls;
@@ -25,10 +26,6 @@ import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
 import stillturning.model.Candidate;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
 
 /** Each requirement against each candidate, and the failures that break it. */
 final class RequirementsPane extends VBox {

@@ -1,19 +1,17 @@
 package stillturning.desktop.view.decide;
 
+import java.util.List;
+import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-
 import stillturning.desktop.view.Chooser;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.model.CriterionName;
-
-import java.util.List;
-import java.util.function.Consumer;
 
 /** Candidates by any two criteria. */
 final class TradeOffPane extends VBox {
@@ -31,7 +29,7 @@ final class TradeOffPane extends VBox {
         Label legend =
                 Labels.remark(
                         "\u25C6 on the line: no other candidate beats it in both.   \u25CB beaten"
-                            + " in both.   \u2716 misses a requirement.");
+                                + " in both.   \u2716 misses a requirement.");
 
         getChildren().addAll(axes, Layout.high(picture), legend);
         deciding.tradeOff().addListener((value, from, to) -> picture.show(to));

@@ -1,5 +1,9 @@
 package stillturning.desktop.view.decide;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
@@ -8,7 +12,6 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polyline;
-
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.viewmodel.decide.LabelPlaces;
 import stillturning.desktop.viewmodel.decide.LabelPlaces.PlacedName;
@@ -17,11 +20,6 @@ import stillturning.desktop.viewmodel.decide.TradeOff;
 import stillturning.desktop.viewmodel.decide.TradeOff.Plotted;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Point;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 
 /** Candidates by two criteria; diamonds on a step line are those that no other beats in both. */
 final class TradeOffPicture extends Pane {

@@ -1,11 +1,12 @@
 package stillturning.desktop.view.draw;
 
+import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.Observable;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.ItemCell;
 import stillturning.desktop.view.Labels;
@@ -13,9 +14,6 @@ import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.draw.Board;
 import stillturning.files.finding.FileFinding;
-
-import java.util.Optional;
-import java.util.function.Consumer;
 
 /** What is to be said about the candidate; a click goes to the part. */
 final class FindingsPane extends VBox {

@@ -1,5 +1,11 @@
 package stillturning.desktop.view.explain;
 
+import java.io.File;
+import java.net.URI;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.beans.property.Property;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -9,19 +15,11 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
-
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.AreaHost;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.explain.Explaining;
-
-import java.io.File;
-import java.net.URI;
-import java.nio.file.Path;
-import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.function.Function;
 
 /** The page for the talk with a counsellor: its contents, the builder's words, its looks. */
 public final class ExplainArea implements Area {

@@ -1,5 +1,7 @@
 package stillturning.desktop.viewmodel.decide;
 
+import java.util.List;
+import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -8,7 +10,6 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assess;
@@ -24,9 +25,6 @@ import stillturning.report.LeaderFirmness;
 import stillturning.report.RankingOrder;
 import stillturning.report.terminal.OtherFindings;
 import stillturning.yaml.YamlDocument;
-
-import java.util.List;
-import java.util.Optional;
 
 /** The choice among the candidates of the open study. To be used on the screen's thread. */
 public final class Deciding {

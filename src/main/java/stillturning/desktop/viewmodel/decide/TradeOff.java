@@ -1,5 +1,8 @@
 package stillturning.desktop.viewmodel.decide;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.model.CriterionName;
@@ -7,10 +10,6 @@ import stillturning.quantity.UnitSystem;
 import stillturning.report.RankingOrder;
 import stillturning.report.ResultText;
 import stillturning.report.drawing.Point;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 
 /**
  * Candidates by two criteria, in shares of the picture's width and height, from the lower left.

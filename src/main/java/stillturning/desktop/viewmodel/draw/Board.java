@@ -1,12 +1,20 @@
 package stillturning.desktop.viewmodel.draw;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-
 import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.AreaName;
@@ -24,16 +32,6 @@ import stillturning.report.oneline.DrawnCandidate;
 import stillturning.yaml.DocumentPlaces;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.shape.FormField;
-
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Comparator;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * The open candidate on the drawing board: its diagram, what is chosen, what is to be said about

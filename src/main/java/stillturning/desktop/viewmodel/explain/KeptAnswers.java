@@ -1,5 +1,9 @@
 package stillturning.desktop.viewmodel.explain;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import stillturning.assess.Guesses;
 import stillturning.assess.exchange.EqualBatteries;
 import stillturning.dossier.Dossier.Jointness;
@@ -15,11 +19,6 @@ import stillturning.reliability.cutset.Searched;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.pair.PairQuestion;
 import stillturning.sizing.result.SizingReport;
-
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * Answers that took time, and the finished parts of those that were called off; they hold as long

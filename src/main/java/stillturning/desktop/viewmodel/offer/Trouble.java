@@ -1,15 +1,14 @@
 package stillturning.desktop.viewmodel.offer;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.suggest.Wanted;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Something of a candidate that might be mended by drawing it otherwise.

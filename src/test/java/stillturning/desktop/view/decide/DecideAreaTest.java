@@ -4,6 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -13,12 +19,10 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TabPane;
 import javafx.scene.input.KeyCode;
-
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
 import stillturning.desktop.view.OnStage;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
@@ -27,13 +31,6 @@ import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.RankRow;
 import stillturning.desktop.viewmodel.offer.Offers;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
 
 class DecideAreaTest {
 
@@ -50,14 +47,15 @@ class DecideAreaTest {
         Path study = folder.resolve(Desk.STUDY_FILE);
         String asked = Files.readString(study);
         Files.writeString(study, asked.replace("charging: 30 min", "charging: 30 h"));
-        deciding =
+        Desk desk =
                 OnStage.on(
                         () -> {
-                            Desk desk = OpenDesk.at(Platform::runLater, folder);
-                            desk.guide(visited::add);
-                            offers = new Offers(desk);
-                            return new Deciding(desk, offers);
+                            Desk opened = OpenDesk.at(Platform::runLater, folder);
+                            opened.guide(visited::add);
+                            return opened;
                         });
+        offers = OnStage.on(() -> new Offers(desk));
+        deciding = OnStage.on(() -> new Deciding(desk, offers));
         stage = OnStage.show(OnStage.on(() -> new DecideArea(deciding)));
         OnStage.until(() -> !deciding.ranks().isEmpty());
     }
