@@ -26,6 +26,7 @@ import stillturning.assess.findout.FindingOut;
 import stillturning.assess.findout.GroupScreen;
 import stillturning.assess.findout.Look;
 import stillturning.assess.findout.Reach;
+import stillturning.assess.findout.Suspects;
 import stillturning.assess.findout.Worth;
 import stillturning.assess.ranges.QuasiRandomPoints;
 import stillturning.assess.ranking.Acceptability;
@@ -130,39 +131,18 @@ final class GuessTrials {
     private Set<String> turned(Study changed) {
         return changed.candidates().stream()
                 .filter(c -> contenders.contains(c.id()))
-                .flatMap(c -> retelling.turned(changed, c).stream().map(f -> step(c.id(), f)))
+                .flatMap(
+                        c ->
+                                retelling.turned(changed, c).stream()
+                                        .map(f -> Suspects.step(c.id(), f)))
                 .collect(Collectors.toUnmodifiableSet());
-    }
-
-    private static String step(String candidate, String failure) {
-        return candidate + ": " + failure;
-    }
-
-    /** Steps of candidates that are told again, by the end of a guess. */
-    private record Suspects(BiPredicate<String, String> low, BiPredicate<String, String> high) {
-
-        static Suspects of(
-                int number, GroupScreen screen, Optional<Map<Integer, Set<String>>> turned) {
-            return new Suspects(
-                    among(turned.map(t -> screen.suspected(number, false, t))),
-                    among(turned.map(t -> screen.suspected(number, true, t))));
-        }
-
-        private static BiPredicate<String, String> among(Optional<Set<String>> steps) {
-            return (candidate, name) ->
-                    steps.isEmpty() || steps.get().contains(step(candidate, name));
-        }
-
-        BiPredicate<String, String> either() {
-            return low.or(high);
-        }
     }
 
     private Tried tried(GuessVariation doubt, Suspects again, Consumer<String> progress) {
         Reach reach = doubt.reach().orElseThrow();
-        Optional<Retold> low = varied(doubt, reach.low(), again.low);
+        Optional<Retold> low = varied(doubt, reach.low(), again.low());
         progress.accept(doubt.guess().name());
-        Optional<Retold> high = varied(doubt, reach.high(), again.high);
+        Optional<Retold> high = varied(doubt, reach.high(), again.high());
         progress.accept(doubt.guess().name());
         BiPredicate<String, String> between = between(low, high).orElse(again.either());
         Worth worth =
@@ -188,7 +168,8 @@ final class GuessTrials {
         Set<String> turned = new HashSet<>(turned(low.get()));
         turned.addAll(turned(high.get()));
         boolean all = told(low.get()) && told(high.get());
-        return Optional.of((candidate, name) -> !all || turned.contains(step(candidate, name)));
+        return Optional.of(
+                (candidate, name) -> !all || turned.contains(Suspects.step(candidate, name)));
     }
 
     private boolean told(Retold retold) {
@@ -201,7 +182,7 @@ final class GuessTrials {
             String id = after.candidate().id();
             retelling
                     .turned(basis.of(id).orElseThrow(), after)
-                    .forEach(name -> turned.add(step(id, name)));
+                    .forEach(name -> turned.add(Suspects.step(id, name)));
         }
         return turned;
     }
@@ -256,7 +237,7 @@ final class GuessTrials {
         Set<String> open = new HashSet<>();
         turned.ifPresent(trials -> trials.values().forEach(open::addAll));
         boolean all = turned.isEmpty() || turned.get().isEmpty();
-        return (candidate, name) -> all || open.contains(step(candidate, name));
+        return (candidate, name) -> all || open.contains(Suspects.step(candidate, name));
     }
 
     /**
@@ -341,7 +322,8 @@ final class GuessTrials {
     private List<Change> changes(Retold retold) {
         Assessment varied = retold.assessment();
         List<Change> changes = new ArrayList<>();
-        leader().flatMap(leader -> unseated(leader, retold)).ifPresent(changes::add);
+        Optional<String> first = basis.ranking().map(r -> r.leader().name());
+        first.flatMap(leader -> unseated(leader, retold)).ifPresent(changes::add);
         for (Appraisal before : basis.appraisals()) {
             String candidate = before.candidate().id();
             varied.of(candidate)
@@ -349,12 +331,8 @@ final class GuessTrials {
                             after -> addVerdicts(before, after, changes),
                             () -> changes.add(uncomputed(candidate, varied)));
         }
-        leader().flatMap(leader -> endurance(leader, varied)).ifPresent(changes::add);
+        first.flatMap(leader -> endurance(leader, varied)).ifPresent(changes::add);
         return List.copyOf(changes);
-    }
-
-    private Optional<String> leader() {
-        return basis.ranking().map(r -> r.leader().name());
     }
 
     private static Optional<Change> unseated(String leader, Retold varied) {

@@ -163,11 +163,6 @@ public final class Scrutiny implements Evidence {
                         .toList());
     }
 
-    /** What comes of a failure, be it a single one, several at once, or a switch left wrong. */
-    public Verdict verdictOn(Failure failure) {
-        return judged(failure);
-    }
-
     /** What becomes of the candidate although nothing fails. */
     public NothingBroken flight() {
         if (flight == null) {
@@ -270,20 +265,18 @@ public final class Scrutiny implements Evidence {
 
     @Override
     public Verdict chargingLost() {
-        return judged(FailureCatalogue.chargingLost(candidate));
+        return verdictOn(FailureCatalogue.chargingLost(candidate));
     }
 
     /** Failures are told in parallel and put back in order. */
     private List<Verdict> judged(List<Failure> failures) {
-        return failures.parallelStream().map(this::judged).toList();
+        return failures.parallelStream().map(this::verdictOn).toList();
     }
 
-    private Verdict judged(Failure failure) {
+    /** What comes of a failure, be it a single one, several at once, or a switch left wrong. */
+    public Verdict verdictOn(Failure failure) {
         Verdict known = told.get(failure.name());
-        if (known != null) {
-            return known;
-        }
-        Verdict verdict = judge.judge(failure);
+        Verdict verdict = known == null ? judge.judge(failure) : known;
         told.put(failure.name(), verdict);
         return verdict;
     }
