@@ -17,8 +17,8 @@ import stillturning.dossier.ProgramVersion;
         scope = ScopeType.INHERIT,
         description =
                 "Compares electrical architectures for a light aircraft whose engine stops without"
-                    + " electricity: after this failure, is the propeller still turning, for how"
-                    + " long, and what must the pilot do about it?",
+                        + " electricity: after this failure, is the propeller still turning, for how"
+                        + " long, and what must the pilot do about it?",
         descriptionHeading = "%n",
         parameterListHeading = "%n",
         optionListHeading = "%n",

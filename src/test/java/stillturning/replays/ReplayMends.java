@@ -44,20 +44,30 @@ final class ReplayMends {
     private static final int MOST = 120;
 
     /** With the change made, the flight is flown so often. */
-    static final int TIMES = 16;
+    private static final int TIMES = 16;
+
+    /** A course that is rarer than one in so many is flown as often as without the change. */
+    private static final int RARE = 4;
 
     private static final Map<String, ReplayMends> DONE = new ConcurrentHashMap<>();
 
     private final Replay replay;
     private final Suggested suggested;
     private final int place;
-    private final int ends;
+    private final Flown flown;
 
-    private ReplayMends(Replay replay, Suggested suggested, int place, int ends) {
+    /**
+     * Reported flights with the change made.
+     *
+     * @param ends in how many the engine is lost; -1 where nothing is found
+     */
+    private record Flown(int times, int ends) {}
+
+    private ReplayMends(Replay replay, Suggested suggested, int place, Flown flown) {
         this.replay = replay;
         this.suggested = suggested;
         this.place = place;
-        this.ends = ends;
+        this.flown = flown;
     }
 
     /** The likely layout with these moves made, in words, one after the other. */
@@ -93,11 +103,17 @@ final class ReplayMends {
                                     .findFirst()
                                     .orElse(-1)
                             + 1;
-            int ends = place == 0 ? -1 : ends(replay, suggested.drawings().get(place - 1));
-            return new ReplayMends(replay, suggested, place, ends);
+            int times = times(replay);
+            int ends = place == 0 ? -1 : ends(replay, suggested.drawings().get(place - 1), times);
+            return new ReplayMends(replay, suggested, place, new Flown(times, ends));
         } catch (ChangeRefused | UntoldStory e) {
             throw new AssertionError(replay.id(), e);
         }
+    }
+
+    private static int times(Replay replay) {
+        int before = Replayed.ended(replay.replayed().samples());
+        return before * RARE <= Replay.SAMPLES ? Replay.SAMPLES : TIMES;
     }
 
     private static boolean says(Suggestion suggestion, Mend mend) {
@@ -151,7 +167,7 @@ final class ReplayMends {
     }
 
     /** In how many of the reported flights the engine is lost with the change made. */
-    private static int ends(Replay replay, Drawn changed) {
+    private static int ends(Replay replay, Drawn changed, int times) {
         try {
             Path folder = Files.createTempDirectory("mended");
             try {
@@ -159,7 +175,7 @@ final class ReplayMends {
                 Files.writeString(
                         folder.resolve(replay.candidate() + ".yaml"), changed.text().text());
                 Replay again = new Replay(replay.id(), folder, replay.file());
-                return Replayed.ended(again.played(replay.file().course().orElseThrow(), TIMES));
+                return Replayed.ended(again.played(replay.file().course().orElseThrow(), times));
             } finally {
                 try (Stream<Path> files = Files.walk(folder)) {
                     for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
@@ -177,9 +193,14 @@ final class ReplayMends {
         return place;
     }
 
-    /** In how many of the reported flights the engine is still lost; -1 where nothing is found. */
-    int ends() {
-        return ends;
+    /** Whether the engine is lost more rarely with the change than it was in so many without. */
+    boolean prevents(int before) {
+        return flown.ends * Replay.SAMPLES < before * flown.times;
+    }
+
+    /** In how many of the reported flights the engine is still lost, in words. */
+    String stillLost() {
+        return flown.ends + " of " + flown.times;
     }
 
     /** How many of the first mend all that was asked for. */
@@ -204,7 +225,7 @@ final class ReplayMends {
         return place
                 + ": "
                 + SuggestionWords.moves(found)
-                + (mend().leaves() ? " (shown before flight)" : " (" + ends + " of " + TIMES + ")");
+                + (mend().leaves() ? " (shown before flight)" : " (" + stillLost() + ")");
     }
 
     Mend mend() {

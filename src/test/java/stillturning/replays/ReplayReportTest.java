@@ -54,7 +54,7 @@ class ReplayReportTest {
                     "               of so many things that it says",
                     "suggested      at which place suggest names a change that mends what has"
                             + " failed, and which;",
-                    "                  in brackets in how many such flights the engine is lost with"
+                    "               in brackets in how many such flights the engine is lost with"
                             + " it before landing",
                     "",
                     "An aid for comparing designs. Reports are summarised, and their authorities'"

@@ -42,9 +42,9 @@ import stillturning.yaml.disk.WholeFile;
         name = "record",
         description =
                 "Take what was measured of the built aircraft: write a form to be filled in, read"
-                    + " it back, or read the log of a discharge test; hold it against what is"
-                    + " predicted, say what does not keep to it and which values would explain it,"
-                    + " add it to the record beside the study, and offer it as measured values.",
+                        + " it back, or read the log of a discharge test; hold it against what is"
+                        + " predicted, say what does not keep to it and which values would explain it,"
+                        + " add it to the record beside the study, and offer it as measured values.",
         footer = {
             "  stillturning record sandpiper --candidate split-batteries --form bench.yaml",
             "  stillturning record sandpiper --candidate split-batteries bench.yaml",

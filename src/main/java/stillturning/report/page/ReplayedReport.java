@@ -81,9 +81,9 @@ public record ReplayedReport(
                                                 + " course was the reported one; in brackets when"
                                                 + " the engine stopped in most of them.",
                                         "Before flight: at which place which command names the"
-                                            + " cause without knowing of it, of so many things that"
-                                            + " it says. \"By mend\" counts the lines with which"
-                                            + " break begins: failures that one change mends.",
+                                                + " cause without knowing of it, of so many things that"
+                                                + " it says. \"By mend\" counts the lines with which"
+                                                + " break begins: failures that one change mends.",
                                         "What it suggests: at which place of what is suggested for"
                                                 + " the cause a change stands that mends it, and"
                                                 + " which; in brackets in how many flights flown"

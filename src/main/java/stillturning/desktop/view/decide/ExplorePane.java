@@ -21,8 +21,8 @@ final class ExplorePane extends VBox {
     private static final double PICTURE_SHARE = 0.62;
     private static final String LEGEND =
             "\u25B2 found, \u25C6 drawn by hand: nothing shown beats it in both.   \u25B3, \u25CB"
-                + " beaten in these two.   \u2716 misses a requirement.   Enter or a click opens"
-                + " the drawing.";
+                    + " beaten in these two.   \u2716 misses a requirement.   Enter or a click opens"
+                    + " the drawing.";
 
     ExplorePane(Exploring exploring) {
         getStyleClass().add("area-pane");
