@@ -23,10 +23,10 @@ import stillturning.cli.terminal.Output;
         footer = {
             "  stillturning break sandpiper",
             "  stillturning break sandpiper --failure \"main bus short\"",
-            "  stillturning break sandpiper --candidate split --failure alternator",
+            "  stillturning break sandpiper --candidate split-batteries --failure alternator",
             "  stillturning break sandpiper --failure \"charging lost\" --pilot never",
-            "  stillturning break sandpiper --candidate split --failure \"main bus short\""
-                    + " --plot bus.png",
+            "  stillturning break sandpiper --candidate split-batteries"
+                    + " --failure \"main bus short\" --plot bus.png",
             "  stillturning break sandpiper --failure \"master off\"",
             "  stillturning break sandpiper --failure \"main bus short\" --failure \"lead fuse does"
                     + " not open\"",
@@ -34,10 +34,12 @@ import stillturning.cli.terminal.Output;
             "  stillturning break sandpiper --failure alternator --in climb",
             "  stillturning break sandpiper --failure \"charging lost\" --every-phase",
             "  stillturning break sandpiper --cases",
-            "  stillturning break sandpiper --pairs --candidate split --resume pairs.json",
+            "  stillturning break sandpiper --pairs --candidate split-batteries"
+                    + " --resume pairs.json",
             "  stillturning break sandpiper --causes",
             "  stillturning break sandpiper --latent",
-            "  stillturning break sandpiper --candidate split --failure \"charging lost\" --ranges"
+            "  stillturning break sandpiper --candidate split-batteries"
+                    + " --failure \"charging lost\" --ranges"
         })
 public final class BreakCommand implements Callable<Integer> {
 

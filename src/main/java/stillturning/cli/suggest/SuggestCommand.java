@@ -36,12 +36,13 @@ import stillturning.story.UntoldStory;
                         + " path, a bus split, a battery less. Each is assessed in full, and what it"
                         + " breaks stands beside what it mends. Takes minutes.",
         footer = {
-            "  stillturning suggest sandpiper --candidate engine-bus",
-            "  stillturning suggest sandpiper --candidate engine-bus --failure \"battery minus\"",
-            "  stillturning suggest sandpiper --candidate engine-bus --finding \"alternator"
-                    + " switch\"",
+            "  stillturning suggest sandpiper --candidate one-battery-engine-bus",
+            "  stillturning suggest sandpiper --candidate one-battery-engine-bus"
+                    + " --failure \"battery minus\"",
+            "  stillturning suggest sandpiper --candidate one-battery-engine-bus"
+                    + " --finding \"gear pump breaker\"",
             "  stillturning suggest sandpiper --candidate two-alternators --requirement weighs",
-            "  stillturning suggest sandpiper --candidate engine-bus --save 1"
+            "  stillturning suggest sandpiper --candidate one-battery-engine-bus --save 1"
         })
 public final class SuggestCommand implements Callable<Integer> {
 

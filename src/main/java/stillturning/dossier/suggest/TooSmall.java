@@ -13,6 +13,7 @@ import stillturning.story.UntoldStory;
 /**
  * A size that is not as it should be. Mended where the rule is no longer broken there.
  *
+ * @param part that is too small; empty where it is no single one
  * @param how in words
  */
 public record TooSmall(Rule rule, String part, String how) implements Aim {
@@ -34,12 +35,12 @@ public record TooSmall(Rule rule, String part, String how) implements Aim {
 
     @Override
     public String words() {
-        return part + ": " + how;
+        return part.isEmpty() ? how : part + ": " + how;
     }
 
     @Override
     public List<String> parts() {
-        return List.of(part);
+        return part.isEmpty() ? List.of() : List.of(part);
     }
 
     @Override
