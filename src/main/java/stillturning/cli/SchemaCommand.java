@@ -51,7 +51,8 @@ final class SchemaCommand implements Callable<Integer> {
                     new Schema("ground-test", "report", "ground-test"),
                     new Schema("since", "report", "explain --since"),
                     new Schema("suggest", "report", "suggest"),
-                    new Schema("sizes", "report", "size"));
+                    new Schema("sizes", "report", "size"),
+                    new Schema("record", "report", "record"));
 
     private final CommandContext context;
 
