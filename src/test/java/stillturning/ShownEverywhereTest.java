@@ -114,6 +114,9 @@ class ShownEverywhereTest {
         if (type == String.class) {
             return "radio";
         }
+        if (type.isEnum()) {
+            return type.getEnumConstants()[0];
+        }
         return type == int.class ? (Object) 60 : (Object) 60.0;
     }
 
