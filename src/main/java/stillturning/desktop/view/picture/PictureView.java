@@ -3,6 +3,7 @@ package stillturning.desktop.view.picture;
 import static java.util.Objects.requireNonNull;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Picture;
 import stillturning.report.drawing.Point;
 import stillturning.report.drawing.layout.Sheet;
+import stillturning.report.drawing.layout.SymbolPosition;
 
 /**
  * A diagram to look at and to work on: moved, enlarged, pointed at by mouse and by keys. What is
@@ -76,6 +78,7 @@ public final class PictureView extends Region {
     private Viewport viewport = new Viewport(1, 0, 0);
     private Look look = Look.WHOLE;
     private double readableScale;
+    private double beginning;
     private Optional<String> focused = Optional.empty();
     private Consumer<List<String>> onPick = keys -> {};
     private Consumer<String> onOpen = key -> {};
@@ -122,6 +125,7 @@ public final class PictureView extends Region {
         nodes.show(picture);
         if (other) {
             targets = Targets.of(sheet);
+            beginning = beginning(sheet);
             minimap.show(sheet, picture.width(), picture.height());
             highlights.mark(Map.of(), targets);
             chosen.removeIf(key -> targets.box(key).isEmpty());
@@ -130,6 +134,15 @@ public final class PictureView extends Region {
             point(Optional.empty());
         }
         requestLayout();
+    }
+
+    /** The height at which the first symbol from the left stands. */
+    private static double beginning(Sheet sheet) {
+        return sheet.spots().values().stream()
+                .map(SymbolPosition::box)
+                .min(Comparator.comparingDouble(Box::x))
+                .map(box -> box.y() + box.height() / 2)
+                .orElse(0.0);
     }
 
     /** Told whenever the user chooses symbols or lines, or nothing. */
@@ -301,7 +314,8 @@ public final class PictureView extends Region {
         return switch (look) {
             case WHOLE -> Viewport.fitting(paper, getWidth(), getHeight(), LEGIBLE);
             case READABLE ->
-                    Viewport.readable(paper, getWidth(), getHeight(), readableScale, LEGIBLE);
+                    Viewport.readable(paper, getWidth(), getHeight(), readableScale, LEGIBLE)
+                            .level(paper, beginning, getHeight());
             case MOVED -> viewport;
         };
     }

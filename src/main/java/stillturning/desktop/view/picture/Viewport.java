@@ -50,6 +50,16 @@ record Viewport(double scale, double x, double y) {
                 start(picture.y() * scale, picture.height() * scale, height));
     }
 
+    /** Moved up or down to have a height of the picture in the middle, but never past its edges. */
+    Viewport level(Box picture, double pictureY, double height) {
+        double most = EDGE - picture.y() * scale;
+        double least = height - EDGE - picture.bottom() * scale;
+        return least >= most
+                ? this
+                : new Viewport(
+                        scale, x, Math.max(least, Math.min(most, height / 2 - pictureY * scale)));
+    }
+
     /** In the middle where there is room, else from the edge on. */
     private static double start(double from, double length, double room) {
         return Math.max(EDGE, (room - length) / 2) - from;

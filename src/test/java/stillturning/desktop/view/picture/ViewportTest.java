@@ -91,5 +91,8 @@ class ViewportTest {
         Viewport read = Viewport.readable(PICTURE, 800, 600, 1, 1.2);
         assertEquals(1, read.scale());
         assertEquals(12, read.onWindow(new Point(PICTURE.x(), PICTURE.y())).x(), 1e-9);
+        assertEquals(300, read.level(PICTURE, 500, 600).onWindow(new Point(0, 500)).y(), 1e-9);
+        assertEquals(588, read.level(PICTURE, 990, 600).onWindow(new Point(0, 1000)).y(), 1e-9);
+        assertEquals(12, read.level(PICTURE, 10, 600).onWindow(new Point(0, 0)).y(), 1e-9);
     }
 }
