@@ -3,7 +3,7 @@ package stillturning.reliability.asbuilt;
 /**
  * A value of the study that is not certain, in the unit that its dimension counts in.
  *
- * @param name by which whoever asks finds it again
+ * @param name by which the caller finds it again
  */
 public record OpenValue(String name, double low, double likely, double high) {
 
