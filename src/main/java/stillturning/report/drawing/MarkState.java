@@ -7,6 +7,7 @@ public enum MarkState {
     PLAIN("", Colours.STROKE.light),
     LIVE("live", Colours.STROKE.light),
     DARK("dark", Colours.MUTED.light),
+    STARVED("below its minimum", Colours.VIOLET.light),
     OVER_VOLTAGE("over-voltage", Colours.RED.light),
     ON_BACKUP("on backup", Colours.BLUE.light),
     FAILED("failed", Colours.RED.light);
@@ -34,6 +35,7 @@ public enum MarkState {
         return switch (this) {
             case PLAIN, LIVE -> List.of();
             case DARK -> List.of(1.5, 3.0);
+            case STARVED -> List.of(5.0, 2.0, 1.0, 2.0);
             case OVER_VOLTAGE -> List.of(9.0, 2.0, 2.0, 2.0);
             case ON_BACKUP -> List.of(7.0, 3.0);
             case FAILED -> List.of(4.0, 2.0);

@@ -43,6 +43,7 @@ final class DrawingCode {
             case PLAIN -> 'p';
             case LIVE -> 'l';
             case DARK -> 'd';
+            case STARVED -> 's';
             case OVER_VOLTAGE -> 'o';
             case ON_BACKUP -> 'b';
             case FAILED -> 'f';

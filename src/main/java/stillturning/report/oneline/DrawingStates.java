@@ -15,6 +15,7 @@ import stillturning.parts.Load;
 import stillturning.parts.Part;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Element.Passage;
+import stillturning.parts.element.Tolerance;
 import stillturning.report.drawing.MarkState;
 import stillturning.report.drawing.diagram.Glyph;
 import stillturning.report.drawing.diagram.Symbol;
@@ -23,8 +24,9 @@ import stillturning.report.oneline.DrawnCandidate.Strand;
 import stillturning.story.Snapshot;
 
 /**
- * How a drawn candidate looks at any instant after a failure. A load is live while it works, and
- * dark while it does not, whatever stands at its terminals.
+ * How a drawn candidate looks at any instant after a failure. A load is live while it works,
+ * starved while it rides through with less than its minimum, on backup while it works on a battery
+ * of its own, and dark while it does not work, whatever stands at its terminals.
  */
 public final class DrawingStates {
 
@@ -184,7 +186,8 @@ public final class DrawingStates {
 
     private MarkState look(Supplied supplied, int fed, MarkState[] ofNets, Snapshot frame) {
         return switch (frame.doing(supplied.load.id())) {
-            case WORKS, STARVED -> working(supplied, fed, ofNets, frame);
+            case WORKS -> working(supplied, fed, ofNets, frame);
+            case STARVED -> MarkState.STARVED;
             case RUNS, FALTERS, STOPPED, SWITCHED_OFF -> MarkState.DARK;
         };
     }
@@ -194,7 +197,11 @@ public final class DrawingStates {
         if (withstand.exceeded(supplied.load, volts)) {
             return MarkState.OVER_VOLTAGE;
         }
-        return ofNets[fed] == MarkState.ON_BACKUP ? MarkState.ON_BACKUP : MarkState.LIVE;
+        Tolerance tolerance = supplied.load.tolerance();
+        boolean byItself = tolerance.ownBattery().isPresent() && volts < tolerance.minimumVolts();
+        return byItself || ofNets[fed] == MarkState.ON_BACKUP
+                ? MarkState.ON_BACKUP
+                : MarkState.LIVE;
     }
 
     /** A return is as live as what it serves: it has no voltage that would say so. */

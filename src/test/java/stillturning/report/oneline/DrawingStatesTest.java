@@ -192,11 +192,27 @@ class DrawingStatesTest {
         Doing doing = frame.doing(load);
         if (hit) {
             assertEquals(MarkState.FAILED, look, where);
-        } else if (doing == Doing.WORKS || doing == Doing.STARVED) {
+        } else if (doing == Doing.STARVED) {
+            assertEquals(MarkState.STARVED, look, where);
+        } else if (doing == Doing.WORKS) {
             assertNotEquals(MarkState.DARK, look, where);
+            assertNotEquals(MarkState.STARVED, look, where);
         } else {
             assertTrue(look == MarkState.DARK || look == MarkState.FAILED, where + " is " + look);
         }
+    }
+
+    @Test
+    void inTheFirstMomentOfAShortWhatRidesThroughIsBelowItsMinimum() throws UntoldStory {
+        Played played =
+                Played.of(
+                        study("first-steps"),
+                        "one-bus",
+                        "main-bus: short to ground",
+                        Pilot.PLANNED);
+        assertEquals(MarkState.STARVED, played.at(0).symbols().get("computer"));
+        double stops = played.when(StoryEvent.Kind.LOAD_STOPS, "computer");
+        assertEquals(MarkState.DARK, played.at(stops).symbols().get("computer"));
     }
 
     @Test

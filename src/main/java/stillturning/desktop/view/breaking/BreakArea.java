@@ -32,6 +32,7 @@ public final class BreakArea implements Area {
     private final StoryPane story;
     private final StepsPane steps;
     private final EndingPane ending;
+    private final LoadsPane loads;
     private final Label outcome = Labels.wrapped("", "title-4", "break-outcome");
     private final Label notice = Labels.notice("break-notice", "warning");
     private final Tab one;
@@ -45,6 +46,7 @@ public final class BreakArea implements Area {
         story = new StoryPane(breaking);
         steps = new StepsPane(breaking);
         ending = new EndingPane(breaking);
+        loads = new LoadsPane(breaking);
         SplitPane columns = new SplitPane(new FailureList(breaking), middle(), right());
         columns.setDividerPositions(COLUMNS);
         SplitPane.setResizableWithParent(columns.getItems().get(0), false);
@@ -73,7 +75,11 @@ public final class BreakArea implements Area {
         Layout.scroll(scroll, steps);
         SplitPane words = Layout.above(STORY_OVER_STEPS, story, scroll);
         TabPane tabs =
-                new TabPane(Layout.tab("Events", words), Layout.tab("What comes of it", ending));
+                new TabPane(
+                        Layout.tab("Events", words),
+                        Layout.tab("Loads now", loads),
+                        Layout.tab("What comes of it", ending));
+        tabs.setId("story-tabs");
         return new VBox(outcome, Layout.high(tabs));
     }
 
@@ -86,6 +92,7 @@ public final class BreakArea implements Area {
         story.tell();
         steps.take();
         ending.take();
+        loads.take();
         diagram.show();
         warn();
     }

@@ -174,6 +174,11 @@ public final class Breaking {
         return painted.orElseThrow().picture;
     }
 
+    /** What each load has at any time of the story; empty until it is played. */
+    public Optional<LoadsNow> loadsNow() {
+        return played.get().map(p -> new LoadsNow(p, p.with(pilot.get())));
+    }
+
     /** The story in words. */
     public List<EventLines.Line> lines() {
         return story().map(w -> EventLines.of(w.story())).orElse(List.of());

@@ -239,6 +239,8 @@ final class GlyphStrokes {
         return switch (look) {
             case PLAIN, LIVE -> List.of();
             case DARK -> List.of(at().circle(0, 0, 3.6).segment(-2.6, 2.6, 2.6, -2.6).with(pen));
+            case STARVED ->
+                    List.of(at().move(-4, -3.6).line(0, 4).line(4, -3.6).close().with(body));
             case OVER_VOLTAGE ->
                     List.of(at().move(-4, 3.6).line(0, -4).line(4, 3.6).close().with(solid));
             case ON_BACKUP ->

@@ -1,6 +1,7 @@
 package stillturning.desktop.view.breaking;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -274,6 +275,27 @@ class BreakAreaTest {
         press("failure-matrix", KeyCode.ENTER);
         String first = desk.study().orElseThrow().candidates().get(0).id();
         assertEquals(List.of(Destination.of(AreaName.BREAK, first, SHORT)), gone);
+    }
+
+    @Test
+    void whatEachLoadHasIsListedForThePresentTime() throws InterruptedException {
+        pickShort();
+        on(
+                () -> {
+                    find("story-tabs", TabPane.class).getSelectionModel().select(1);
+                    area.view().applyCss();
+                    area.view().layout();
+                    return true;
+                });
+        String first = loads();
+        assertTrue(first.contains("rides through, stops in"), first);
+        press("time-track", KeyCode.END);
+        assertFalse(loads().contains("rides through"), loads());
+        assertTrue(loads().contains("has stopped"), loads());
+    }
+
+    private String loads() {
+        return on(() -> find("loads-now", ListView.class).getItems().toString());
     }
 
     private static <T> void select(TableView<T> table, int row, int column) {

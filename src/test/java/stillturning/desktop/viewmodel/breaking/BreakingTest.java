@@ -190,4 +190,25 @@ class BreakingTest {
         assertEquals("bus-and-battery", played().candidate().id());
         assertEquals(SHORT, played().failure().name());
     }
+
+    private LoadsNow.LoadNow computer(double seconds) {
+        return breaking.loadsNow().orElseThrow().at(seconds).stream()
+                .filter(l -> l.name().equals("computer"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void inTheFirstMomentEachLoadIsToldByWhatItHasThen() {
+        assertEquals(LoadsNow.Supply.ENOUGH, computer(0).supply());
+        assertEquals("works", computer(0).does());
+        pick(SHORT);
+        assertEquals(LoadsNow.Supply.LOW, computer(0).supply());
+        assertTrue(computer(0).has().matches("\\d\\.\\d V, needs 7\\.0 V"), computer(0).has());
+        assertTrue(
+                computer(0).does().matches("rides through, stops in \\d+ ms"), computer(0).does());
+        double end = breaking.scrubber().axis().orElseThrow().endSeconds();
+        assertEquals(LoadsNow.Supply.STOPPED, computer(end).supply());
+        assertEquals("has stopped", computer(end).does());
+    }
 }
