@@ -111,7 +111,7 @@ public record Dossier(
                         asked.together.map(this::section),
                         CounsellorPaper.front(assessment, contents),
                         decision(contents, asked),
-                        Optional.of(Explorer.of(assessment)),
+                        Optional.of(Explorer.of(assessment, contents.found())),
                         asked.groundTest));
     }
 

@@ -8,6 +8,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import stillturning.assess.Appraisal;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
+import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.report.FailureRows;
 import stillturning.report.StoryFacts;
@@ -111,6 +112,21 @@ final class CandidateCode {
     }
 
     private void add(Played played) {
+        verdicts.put(played.verdict.failure().name(), code(played));
+    }
+
+    boolean isOf(Candidate candidate) {
+        return appraisal.candidate().id().equals(candidate.id());
+    }
+
+    /** What any two come to, with the stories of some. */
+    Map<String, Object> pairs(PairCode pairs) {
+        Map<List<Integer>, List<Object>> told = new LinkedHashMap<>();
+        pairs.told().forEach((pair, verdict) -> told.put(pair, code(played(verdict))));
+        return pairs.tree(this::in, told);
+    }
+
+    private List<Object> code(Played played) {
         Verdict verdict = played.verdict;
         boolean limited = Double.isFinite(verdict.planned().engine().endurance().seconds());
         List<Object> tree = new ArrayList<>();
@@ -120,7 +136,7 @@ final class CandidateCode {
             List<Object> story = played.stories.getOrDefault(pilot, List.of());
             tree.add(story.isEmpty() ? 0 : flown(verdict, pilot, story));
         }
-        verdicts.put(verdict.failure().name(), tree);
+        return tree;
     }
 
     private List<Object> flown(Verdict verdict, Pilot pilot, List<Object> story) {

@@ -100,7 +100,8 @@ final class DrawingCode {
         return text.toString();
     }
 
-    private static String runs(List<Integer> places) {
+    /** Rising numbers with a hyphen where several follow each other, "3-7,12". */
+    static String runs(List<Integer> places) {
         List<String> runs = new ArrayList<>();
         for (int from = 0, to = 0; from < places.size(); from = ++to) {
             while (to + 1 < places.size() && places.get(to + 1) == places.get(to) + 1) {

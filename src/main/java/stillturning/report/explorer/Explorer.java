@@ -18,11 +18,13 @@ import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.verdict.Outcome;
+import stillturning.model.Study;
 import stillturning.report.FailureRows;
 import stillturning.report.OutcomeMark;
 import stillturning.report.RankingOrder;
 import stillturning.report.drawing.MarkState;
 import stillturning.report.explorer.TextTable.Text;
+import stillturning.report.joint.CombinedFindings;
 import stillturning.report.page.ExplorerSection;
 import stillturning.story.Pilot;
 import tools.jackson.databind.json.JsonMapper;
@@ -36,17 +38,28 @@ public final class Explorer {
 
     /** Everything that the page needs for it; the same assessment, the same texts. */
     public static ExplorerSection of(Assessment assessment) {
+        return of(assessment, List.of());
+    }
+
+    /**
+     * The same with what two failures do together.
+     *
+     * @param together of the candidates of which that was asked, in any order
+     */
+    public static ExplorerSection of(Assessment assessment, List<CombinedFindings> together) {
         String script = script();
         return new ExplorerSection(
                 embeddable(
                         JsonMapper.builder()
                                 .build()
-                                .writeValueAsString(TextTable.numbered(tree(assessment)))),
+                                .writeValueAsString(
+                                        TextTable.numbered(tree(assessment, together)))),
                 script,
                 hash(script));
     }
 
-    private static Map<String, Object> tree(Assessment assessment) {
+    private static Map<String, Object> tree(
+            Assessment assessment, List<CombinedFindings> together) {
         List<Appraisal> appraisals = RankingOrder.of(assessment);
         List<CandidateCode> candidates =
                 appraisals.stream().map(a -> new CandidateCode(assessment.study(), a)).toList();
@@ -55,9 +68,13 @@ public final class Explorer {
         tree.put("states", states());
         tree.put("pilots", Stream.of(Pilot.values()).map(Pilot::words).toList());
         tree.put("failures", failures(FailureRows.of(appraisals), candidates));
+        List<Object> pairs =
+                candidates.stream().map(c -> pairs(assessment.study(), c, together)).toList();
         List<Object> drawn = new ArrayList<>();
         for (int i = 0; i < candidates.size(); i++) {
-            drawn.add(candidates.get(i).tree("drawing-" + (i + 1)));
+            Map<String, Object> one = candidates.get(i).tree("drawing-" + (i + 1));
+            one.put("pairs", pairs.get(i));
+            drawn.add(one);
         }
         tree.put("candidates", drawn);
         assessment
@@ -68,6 +85,16 @@ public final class Explorer {
                                         "weighing",
                                         Weighing.tree(assessment, ranking, appraisals)));
         return tree;
+    }
+
+    /** 0 where it was not asked. */
+    private static Object pairs(
+            Study study, CandidateCode candidate, List<CombinedFindings> together) {
+        return together.stream()
+                .filter(found -> candidate.isOf(found.candidate()))
+                .findFirst()
+                .<Object>map(found -> candidate.pairs(new PairCode(study, found)))
+                .orElse(0);
     }
 
     /** Sign, word, style and meaning of each outcome, the gravest first. */

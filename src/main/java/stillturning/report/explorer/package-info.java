@@ -17,6 +17,11 @@
  *       is refused by the page's policy. What comes from a study is put into the page as text only.
  *       Turned down: a library, which is larger than the script. Held by {@code ExplorerPageTest}
  *       in the web view.
+ *   <li><b>Of every pair what it comes to, of few the story.</b> Where pairs were searched, the
+ *       page says of any two events whether the engine lasts until a landing, as the search found
+ *       it; the story is there for the likeliest pairs that end it, no event in more than two of
+ *       them, and the page says where it is not. All stories would be hundreds of megabytes. Held
+ *       by {@code ExplorerPairsPageTest}, pair by pair.
  *   <li><b>The script adds up points, and decides nothing else.</b> Values are turned into worths
  *       here; weights times worths, missed requirements first and level sums are as in {@code
  *       assess.ranking}. Held by {@code ExplorerPageTest}.

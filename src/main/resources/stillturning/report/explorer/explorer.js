@@ -39,9 +39,90 @@
   };
   const told = (cell, pilot) => cell[2 + pilot] || cell[2 + PLANNED];
 
+  /* ---- two failures ---- */
+
+  const pairSets = new Map();
+  const setOf = text => {
+    const all = new Set();
+    for (const row of text === "" ? [] : text.split(";")) {
+      const [one, runs] = row.split(":");
+      for (const run of runs.split(",")) {
+        const [from, to] = run.split("-").map(Number);
+        for (let other = from; other <= (to === undefined ? from : to); other += 1) all.add(one + " " + other);
+      }
+    }
+    return all;
+  };
+  const pairsOf = candidate => {
+    const own = data.candidates[candidate].pairs;
+    if (!own) return null;
+    if (!pairSets.has(candidate)) {
+      const events = [];
+      for (let i = 0; i < own.events.length; i += 2) {
+        const [name, label] = [said(own.events[i]), said(own.events[i + 1])];
+        events.push({number: i / 2, name, label, hay: plain(label + " " + name)});
+      }
+      pairSets.set(candidate, {
+        events, byName: new Map(events.map(event => [event.name, event])),
+        alone: new Set(own.alone), aloneUntold: new Set(own.aloneUntold), told: own.told,
+        ends: setOf(own.ends), healed: setOf(own.healed), untold: setOf(own.untold), never: setOf(own.never)
+      });
+    }
+    return pairSets.get(candidate);
+  };
+
+  /* sign, words and, if it is on the page, the verdict with its story */
+  const LANDED = "The engine runs on until the aircraft can land";
+  const NO_STORY = "The story of these two is not on this page, which has those of the likeliest pairs that end the engine; "
+    + "ask the program for it: break, with --failure once for each.";
+  const together = (pairs, one, other) => {
+    const key = Math.min(one.number, other.number) + " " + Math.max(one.number, other.number);
+    const ends = outcomes[0];
+    const means = (order, mark, words) => ({order, mark, words: words + " " + NO_STORY, cell: null});
+    if (one === other) return {order: 9, mark: null, words: "That is the same failure twice.", cell: null};
+    if (pairs.never.has(key)) return {order: 8, mark: null, words: "These two cannot be at once: they put one switch into two positions.", cell: null};
+    if (pairs.told[key]) return {order: 0, mark: outcomes[pairs.told[key][0]], words: "Each of the two alone leaves the engine running until the aircraft can land; together they end it.", cell: pairs.told[key]};
+    if (pairs.ends.has(key)) return means(1, ends, "Each of the two alone leaves the engine running until the aircraft can land; together they end it.");
+    if (pairs.healed.has(key)) return means(4, null, LANDED + ", although one of the two alone ends it: the other undoes that.");
+    const sole = [one, other].filter(event => pairs.alone.has(event.number)).map(event => event.label);
+    if (sole.length > 0) return means(3, ends, "Already alone it ends the engine: " + sole.join("; and: ") + ".");
+    if (pairs.untold.has(key) || [one, other].some(event => pairs.aloneUntold.has(event.number))) {
+      return means(2, null, "Nobody can say: the computation of these two failed.");
+    }
+    return means(5, null, LANDED + ", with the pilot as planned.");
+  };
+
+  const firstEvent = () => {
+    const pairs = pairsOf(shown.candidate);
+    return pairs && pairs.byName.get(failures[shown.failure].name);
+  };
+  const secondEvent = () => {
+    const pairs = pairsOf(shown.candidate);
+    return pairs && shown.second !== "" ? pairs.byName.get(shown.second) : undefined;
+  };
+
+  const listSeconds = () => {
+    const pairs = pairsOf(shown.candidate);
+    const first = firstEvent();
+    byId("ask-both").hidden = !first;
+    if (!first || (shown.second !== "" && !secondEvent())) shown.second = "";
+    if (!first) return;
+    const wanted = plain(byId("ask-more").value).split(" ");
+    const found = pairs.events
+      .filter(event => event !== first && event.name !== "" && wanted.every(word => event.hay.includes(word)))
+      .map(event => ({event, come: together(pairs, first, event)}))
+      .sort((a, b) => a.come.order - b.come.order || a.event.number - b.event.number);
+    byId("ask-second").replaceChildren(option("", "nothing else"), ...found.map(({event, come}) =>
+      option(event.name, (come.mark ? come.mark.sign : come.order === 2 ? "?" : come.order === 8 ? "\u2013" : "\u00b7")
+        + " " + event.label + (come.cell ? " (told here)" : ""))));
+    byId("ask-second").value = shown.second;
+    const ending = found.filter(({come}) => come.order <= 1).length;
+    byId("ask-second-count").textContent = found.length + " match; with " + ending + " of them the engine ends only because of both";
+  };
+
   /* ---- one failure ---- */
 
-  const shown = {failure: 0, candidate: 0, pilot: PLANNED, moment: 0, moments: [], drawing: null};
+  const shown = {second: "", failure: 0, candidate: 0, pilot: PLANNED, moment: 0, moments: [], drawing: null};
 
   const matching = words => {
     const phrase = plain(words);
@@ -85,9 +166,20 @@
   const showFailure = () => {
     const failure = failures[shown.failure];
     const candidate = data.candidates[shown.candidate];
-    const cell = verdict(shown.failure, shown.candidate);
-    byId("ask-title").textContent = failure.label + ", in: " + candidate.title;
+    const alone = verdict(shown.failure, shown.candidate);
+    listSeconds();
+    const second = secondEvent();
+    const both = second ? together(pairsOf(shown.candidate), firstEvent(), second) : null;
+    const cell = both ? both.cell : alone;
+    byId("ask-title").textContent = failure.label + (second ? ", and " + second.label : "") + ", in: " + candidate.title;
     document.querySelectorAll(".of-story").forEach(one => { one.hidden = !cell; });
+    byId("ask-together").hidden = !both;
+    byId("ask-together").textContent = both ? both.words : "";
+    if (both && !cell) {
+      byId("ask-outcome").textContent = both.mark ? both.mark.sign + " " + both.mark.word : "";
+      byId("ask-outcome").className = both.mark ? "mark " + both.mark.style : "";
+      return;
+    }
     if (!cell) {
       byId("ask-outcome").textContent = "This candidate has no such part.";
       byId("ask-outcome").className = "mark";
@@ -435,6 +527,8 @@
     }
   });
   byId("ask-list").addEventListener("change", event => choose(Number(event.target.value), shown.candidate));
+  byId("ask-more").addEventListener("input", listSeconds);
+  byId("ask-second").addEventListener("change", event => { shown.second = event.target.value; showFailure(); });
   byId("ask-candidate").addEventListener("change", event => choose(shown.failure, Number(event.target.value)));
   byId("ask-back").addEventListener("click", () => showMoment(shown.moment - 1));
   byId("ask-on").addEventListener("click", () => showMoment(shown.moment + 1));
@@ -479,6 +573,7 @@
   };
   const toStory = (failure, candidate) => {
     byId("ask-words").value = "";
+    shown.second = "";
     choose(failure, candidate);
     byId("ask-title").focus();
   };
