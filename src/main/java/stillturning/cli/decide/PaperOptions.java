@@ -3,7 +3,9 @@ package stillturning.cli.decide;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.cli.terminal.PaperOption;
 import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.ProgramVersion;
 import stillturning.report.paper.PaperContents.Edition;
@@ -20,11 +22,7 @@ final class PaperOptions {
                             + " the chapters behind them. Without --html no page is written then.")
     private Optional<String> pdf = Optional.empty();
 
-    @Option(
-            names = "--paper",
-            paramLabel = "SIZE",
-            description = "Paper of the document: a4 (usual) or letter.")
-    private Optional<String> paper = Optional.empty();
+    @Mixin private PaperOption paper = new PaperOption();
 
     @Option(
             names = "--date",
@@ -42,24 +40,14 @@ final class PaperOptions {
 
     /** The file to write, if one was asked for. */
     Optional<String> file() {
-        if (pdf.isEmpty() && (paper.isPresent() || stories != Edition.READ)) {
+        if (pdf.isEmpty() && (paper.isGiven() || stories != Edition.READ)) {
             throw new Refusal("--paper and --stories need --pdf");
         }
         return pdf;
     }
 
     PaperSize size() {
-        return paper.map(
-                        words ->
-                                PaperSize.named(words)
-                                        .orElseThrow(
-                                                () ->
-                                                        new Refusal(
-                                                                "--paper "
-                                                                        + words
-                                                                        + " is no paper that is"
-                                                                        + " known: a4 or letter")))
-                .orElse(PaperSize.A4);
+        return paper.size();
     }
 
     Edition edition() {

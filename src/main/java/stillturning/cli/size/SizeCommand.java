@@ -36,6 +36,7 @@ import stillturning.yaml.disk.WholeFile;
             "  stillturning size sandpiper",
             "  stillturning size sandpiper --candidate split-batteries",
             "  stillturning size sandpiper --candidate split-batteries --lists",
+            "  stillturning size sandpiper --candidate split-batteries --labels labels.pdf",
             "  stillturning size sandpiper --csv tables",
             "  stillturning size sandpiper --candidate split-batteries --propose"
         })
@@ -75,6 +76,8 @@ public final class SizeCommand implements Callable<Integer> {
                             + " under its name with a ~ behind.")
     private boolean apply;
 
+    @Mixin private LabelOptions labels = new LabelOptions();
+
     public SizeCommand(CommandContext context) {
         this.context = context;
     }
@@ -87,6 +90,7 @@ public final class SizeCommand implements Callable<Integer> {
         if (propose && asked.json()) {
             throw new Refusal("--propose prints a patch, so it does not go with --json");
         }
+        labels.check(candidate.isPresent());
         FoundStudy found = asked.sound(context).only(candidate);
         SizedCandidates sized = StudySizes.of(found, context);
         Output out = new Output(context);
@@ -97,10 +101,13 @@ public final class SizeCommand implements Callable<Integer> {
         if (asked.json()) {
             out.raw(JsonReport.sizes(found.study().id(), sized.reports()));
             csv.ifPresent(folder -> write(folder, sized.reports()));
+            labels.written(found, sized.reports(), context);
         } else {
             print(found, sized, out);
             csv.map(folder -> write(folder, sized.reports()))
                     .ifPresent(folder -> out.line("").line("Written: " + folder));
+            labels.written(found, sized.reports(), context)
+                    .ifPresent(file -> out.line("").line("Written: " + file));
             out.caution();
         }
         return sized.wrong() ? ExitCode.REQUIREMENT_MISSED : ExitCode.FINE;

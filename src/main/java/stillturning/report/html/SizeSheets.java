@@ -1,12 +1,14 @@
 package stillturning.report.html;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import stillturning.report.page.SizeSection;
 import stillturning.report.page.SizeSection.Found;
 import stillturning.report.page.SizeSection.Sheet;
 import stillturning.report.sizes.FindingWords;
 import stillturning.report.sizes.SizeTables;
+import stillturning.report.sizes.SleeveLabels;
 import stillturning.sizing.result.Rule.Gravity;
 import stillturning.sizing.result.SizeFinding;
 import stillturning.sizing.result.SizingReport;
@@ -17,10 +19,11 @@ final class SizeSheets {
     private SizeSheets() {}
 
     static SizeSection of(List<SizingReport> reports) {
-        return new SizeSection(reports.stream().map(SizeSheets::sheet).toList());
+        return new SizeSection(
+                reports.stream().map(r -> sheet(r, r.equals(reports.get(0)))).toList());
     }
 
-    private static Sheet sheet(SizingReport report) {
+    private static Sheet sheet(SizingReport report, boolean chosen) {
         return new Sheet(
                 report.candidate().title(),
                 report.findings().stream().map(f -> found(report, f)).toList(),
@@ -29,7 +32,8 @@ final class SizeSheets {
                                 SizeTables.lists(report).stream()
                                         .filter(t -> !t.name().equals("load-analysis")))
                         .filter(t -> !t.cells().isEmpty())
-                        .toList());
+                        .toList(),
+                Optional.of(report).filter(r -> chosen).map(SleeveLabels::of));
     }
 
     private static Found found(SizingReport report, SizeFinding f) {

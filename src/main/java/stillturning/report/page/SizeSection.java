@@ -1,13 +1,19 @@
 package stillturning.report.page;
 
 import java.util.List;
+import java.util.Optional;
 import stillturning.report.table.Table;
 
 /** The sizes of every candidate: what is wrong with them, and the tables to build from. */
 public record SizeSection(List<Sheet> sheets) {
 
-    /** One candidate. */
-    public record Sheet(String title, List<Found> findings, List<Table<?>> tables) {
+    /**
+     * One candidate.
+     *
+     * @param sleeves labels for its wires, of the chosen one
+     */
+    public record Sheet(
+            String title, List<Found> findings, List<Table<?>> tables, Optional<Sleeves> sleeves) {
         public Sheet {
             findings = List.copyOf(findings);
             tables = List.copyOf(tables);

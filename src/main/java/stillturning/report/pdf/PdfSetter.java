@@ -22,7 +22,9 @@ import java.util.logging.Level;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import stillturning.report.fonts.Letters;
 import stillturning.report.page.Document;
+import stillturning.report.page.Document.Imprint;
 import stillturning.report.page.Printable;
+import stillturning.report.page.Sleeves;
 
 /** A document as a PDF. */
 public final class PdfSetter {
@@ -33,13 +35,13 @@ public final class PdfSetter {
     /** Stands in every document's metadata, and tells them from other people's. */
     public static final String MADE_BY = "Stillturning, an aid for comparing designs";
 
-    private final Document document;
-    private final PaperSize paper;
+    private final String text;
+    private final Imprint imprint;
     private final Consumer<String> complaints;
 
-    private PdfSetter(Document document, PaperSize paper, Consumer<String> complaints) {
-        this.document = document;
-        this.paper = paper;
+    private PdfSetter(String text, Imprint imprint, Consumer<String> complaints) {
+        this.text = text;
+        this.imprint = imprint;
         this.complaints = complaints;
     }
 
@@ -54,9 +56,32 @@ public final class PdfSetter {
      * @param complaints told what the setter did not understand, in its words
      */
     static byte[] pdf(Document document, PaperSize paper, Consumer<String> complaints) {
+        return set(text(document, paper), document.imprint(), complaints);
+    }
+
+    /** Sheets of labels to cut out; the same labels, the same bytes. */
+    public static byte[] sleeves(Sleeves sleeves, Imprint imprint, PaperSize paper) {
+        return sleeves(sleeves, imprint, paper, complaint -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param complaints told what the setter did not understand, in its words
+     */
+    static byte[] sleeves(
+            Sleeves sleeves, Imprint imprint, PaperSize paper, Consumer<String> complaints) {
+        String text =
+                rendered(
+                        "sleevepaper.jte",
+                        Map.of("sleeves", sleeves, "imprint", imprint, "paper", paper));
+        return set(text, imprint, complaints);
+    }
+
+    private static byte[] set(String text, Imprint imprint, Consumer<String> complaints) {
         XRLog.setLoggingEnabled(false);
         try {
-            return new PdfSetter(document, paper, complaints).bytes();
+            return new PdfSetter(text, imprint, complaints).bytes();
         } catch (IOException e) {
             throw new UncheckedIOException("the document cannot be set in memory", e);
         }
@@ -64,12 +89,12 @@ public final class PdfSetter {
 
     /** The document as the text that is set. */
     static String text(Document document, PaperSize paper) {
+        return rendered("paper.jte", Map.of("document", document, "paper", paper));
+    }
+
+    private static String rendered(String template, Map<String, Object> of) {
         StringOutput output = new StringOutput();
-        TemplateEngine.createPrecompiled(ContentType.Html)
-                .render(
-                        "paper.jte",
-                        Map.<String, Object>of("document", document, "paper", paper),
-                        output);
+        TemplateEngine.createPrecompiled(ContentType.Html).render(template, of, output);
         return Printable.of(output.toString());
     }
 
@@ -78,7 +103,7 @@ public final class PdfSetter {
         try (PdfBoxRenderer renderer = builder().toStream(out).buildPdfRenderer()) {
             renderer.createPDFWithoutClosing();
             try (PDDocument made = renderer.getPdfDocument()) {
-                Fixed.of(document.imprint()).put(made);
+                Fixed.of(imprint).put(made);
                 LinkWords.put(made);
                 made.save(out);
             }
@@ -88,7 +113,7 @@ public final class PdfSetter {
 
     private PdfRendererBuilder builder() {
         PdfRendererBuilder builder = new PdfRendererBuilder();
-        builder.withW3cDocument(SetText.of(text(document, paper)), null);
+        builder.withW3cDocument(SetText.of(text), null);
         builder.usePdfUaAccessibility(true);
         builder.usePdfAConformance(PdfAConformance.PDFA_3_A);
         builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());

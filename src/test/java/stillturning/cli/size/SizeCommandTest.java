@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -46,6 +47,30 @@ class SizeCommandTest {
         assertFalse(one.contains("Bill of materials"));
         String lists = run("size", "mine", "--candidate", "one-bus", "--lists").out();
         assertTrue(lists.contains("Bill of materials") && lists.contains("Wire list"), lists);
+    }
+
+    @Test
+    void labelsOfAllWiresGoOntoSheetsOfThePaperThatIsNamed() throws IOException {
+        Ran ran =
+                run(
+                        "size",
+                        "mine",
+                        "--candidate",
+                        "one-bus",
+                        "--labels",
+                        "labels.pdf",
+                        "--paper",
+                        "letter");
+        assertTrue(ran.out().contains("Written: labels.pdf"), ran.out());
+        byte[] pdf = Files.readAllBytes(here.resolve("labels.pdf"));
+        assertTrue(new String(pdf, StandardCharsets.ISO_8859_1).startsWith("%PDF"));
+        assertEquals(ExitCode.BAD_INPUT, run("size", "mine", "--labels", "x.pdf").code());
+        Ran lone = run("size", "mine", "--candidate", "one-bus", "--paper", "a4");
+        assertTrue(lone.err().contains("--paper needs --labels"), lone.err());
+        Files.writeString(here.resolve("mine.txt"), "my own notes");
+        Ran refused = run("size", "mine", "--candidate", "one-bus", "--labels", "mine.txt");
+        assertTrue(refused.err().contains("not written by this program"), refused.err());
+        assertEquals("my own notes", Files.readString(here.resolve("mine.txt")));
     }
 
     private void change(String file, String written, String instead) throws IOException {

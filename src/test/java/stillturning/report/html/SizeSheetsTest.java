@@ -1,8 +1,10 @@
 package stillturning.report.html;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -46,6 +48,23 @@ class SizeSheetsTest {
             assertTrue(told > 0 && told < section.indexOf("What each load takes"));
         }
         assertTrue(section.indexOf("</section>") > 0);
+    }
+
+    @Test
+    void theChosenCandidatesWiresHaveALabelAtBothEnds() throws UntoldStory {
+        List<SizingReport> reports = new ArrayList<>();
+        for (Candidate candidate : ASSESSMENT.study().candidates()) {
+            reports.add(
+                    Sizing.of(
+                            ASSESSMENT.study(),
+                            candidate,
+                            Installation.USUAL,
+                            SurveyDepth.NOTHING_WRONG));
+        }
+        assertTrue(reports.get(1).wires().wires().size() > 0);
+        String page = page(List.of(reports.get(1), reports.get(0)));
+        int labels = page.split("class=\"sleeve[\" ]", -1).length - 1;
+        assertEquals(2 * reports.get(1).wires().wires().size(), labels);
     }
 
     @Test

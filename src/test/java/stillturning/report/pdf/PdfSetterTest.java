@@ -31,12 +31,17 @@ import stillturning.report.page.Document;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.page.Document.Imprint;
 import stillturning.report.page.Page.Fact;
+import stillturning.report.page.Sleeves;
+import stillturning.report.page.Sleeves.Sleeve;
 import stillturning.report.table.Column;
 
 class PdfSetterTest {
 
     private static final double POINTS_PER_INCH = 72;
     private static final double MILLIMETRES_PER_INCH = 25.4;
+
+    /** The narrowest margin of a sheet, 9 mm of a card, less what a letter may hang over (pt). */
+    private static final double MARGIN = 8.5 / MILLIMETRES_PER_INCH * POINTS_PER_INCH;
 
     /** Markup, a control character, marks that turn the direction, a lone surrogate, no blank. */
     private static final String HOSTILE =
@@ -105,24 +110,30 @@ class PdfSetterTest {
     @ParameterizedTest
     @EnumSource(PaperSize.class)
     void everyLetterLiesOnThePaper(PaperSize paper) throws IOException {
-        try (PDDocument read = Loader.loadPDF(PdfSetter.pdf(document(HOSTILE, ""), paper))) {
-            List<String> outside = new ArrayList<>();
+        assertEquals(List.of(), outside(PdfSetter.pdf(document(HOSTILE, ""), paper)));
+    }
+
+    /** Letters that do not lie within their page, less what would be cut by its margin. */
+    private static List<String> outside(byte[] pdf) throws IOException {
+        List<String> outside = new ArrayList<>();
+        try (PDDocument read = Loader.loadPDF(pdf)) {
             new PDFTextStripper() {
                 @Override
                 protected void processTextPosition(TextPosition letter) {
                     boolean inside =
-                            letter.getXDirAdj() >= 0
+                            letter.getXDirAdj() >= MARGIN
                                     && letter.getXDirAdj() + letter.getWidthDirAdj()
-                                            <= letter.getPageWidth()
+                                            <= letter.getPageWidth() - MARGIN
                                     && letter.getYDirAdj() >= 0
                                     && letter.getYDirAdj() <= letter.getPageHeight();
                     if (!inside && !letter.getUnicode().isBlank()) {
                         outside.add(letter.getUnicode() + " on page " + getCurrentPageNo());
                     }
+                    super.processTextPosition(letter);
                 }
             }.getText(read);
-            assertEquals(List.of(), outside);
         }
+        return outside;
     }
 
     // ISO 216: A4 is 210 mm by 297 mm, A5 148 mm by 210 mm; Letter is 8.5 in by 11 in (from memory)
@@ -157,6 +168,53 @@ class PdfSetterTest {
             assertTrue(heads >= 2, heads + " heads");
             assertTrue(text.contains("\u03A9 \u00B5 \u2264 \u2265 \u2192"), text);
         }
+    }
+
+    private static Sleeves labels(String name) {
+        return new Sleeves(
+                "Candidate",
+                IntStream.range(0, 70)
+                        .mapToObj(
+                                i ->
+                                        new Sleeve(
+                                                i % 7 == 0 ? name : "wire-" + i,
+                                                "AWG 22",
+                                                "place " + i + " here",
+                                                i % 9 == 0 ? name : "place " + i + " there"))
+                        .toList());
+    }
+
+    @ParameterizedTest
+    @EnumSource(PaperSize.class)
+    void labelsOfWiresAreWholeOnTheirSheets(PaperSize paper) throws IOException {
+        List<String> complaints = new ArrayList<>();
+        Imprint imprint = document(HOSTILE, "").imprint();
+        String name = "a-wire-with-a-name-that-nobody-would-write-on-a-sleeve-of-any-length";
+        byte[] pdf = PdfSetter.sleeves(labels(name), imprint, paper, complaints::add);
+        assertEquals(List.of(), complaints);
+        assertArrayEquals(pdf, PdfSetter.sleeves(labels(name), imprint, paper));
+        assertEquals(List.of(), outside(pdf));
+        String text = text(pdf).replaceAll("\\s", "");
+        for (int i = 0; i < 70; i++) {
+            assertTrue(text.contains("atplace" + i + "here"), i + text);
+        }
+        assertEquals(10 + 8, text.split(name, -1).length - 1);
+        try (PDDocument read = Loader.loadPDF(pdf)) {
+            double wide = paper == PaperSize.A4 ? 210 : 8.5 * MILLIMETRES_PER_INCH;
+            double high = paper == PaperSize.A4 ? 297 : 11 * MILLIMETRES_PER_INCH;
+            assertTrue(read.getNumberOfPages() > 1);
+            for (PDPage page : read.getPages()) {
+                assertSize(wide, high, page.getMediaBox());
+            }
+        }
+    }
+
+    @Test
+    void namesOnLabelsAreShownAndNotObeyed() throws IOException {
+        Imprint imprint = document("plain", "").imprint();
+        byte[] pdf = PdfSetter.sleeves(labels(HOSTILE), imprint, PaperSize.A4);
+        assertEquals(List.of(), outside(pdf));
+        assertTrue(text(pdf).contains("<script>"));
     }
 
     // ISO 14289-1 (PDF/UA-1) asks for a structure tree, a language and a title that is shown; ISO
