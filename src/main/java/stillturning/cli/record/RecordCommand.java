@@ -22,18 +22,16 @@ import stillturning.cli.terminal.Progress;
 import stillturning.cli.terminal.Refusal;
 import stillturning.dossier.record.AskedFor;
 import stillturning.dossier.record.Causes;
+import stillturning.dossier.record.Entered;
 import stillturning.dossier.record.Held;
 import stillturning.files.record.FilledForm;
 import stillturning.files.record.FormReader;
 import stillturning.model.Candidate;
-import stillturning.reliability.groundtest.GroundTests;
-import stillturning.report.groundtest.PlannedTest;
 import stillturning.report.record.AsBuilt;
 import stillturning.report.record.MeasuredJson;
 import stillturning.report.record.MeasuredSheet;
 import stillturning.report.terminal.BlockText;
 import stillturning.story.UntoldStory;
-import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
 import stillturning.yaml.disk.WholeFile;
 
@@ -122,9 +120,7 @@ public final class RecordCommand implements Callable<Integer> {
             throw new Refusal(shown + " is there already; name a new file with --form");
         }
         try {
-            AskedFor all =
-                    new AskedFor(found.study(), found.read(), built, Optional.of(plan(found)));
-            WholeFile.replace(into, all.form().text().getBytes(StandardCharsets.UTF_8));
+            WholeFile.replace(into, planned(found).form().text().getBytes(StandardCharsets.UTF_8));
         } catch (UntoldStory e) {
             throw new Refusal(built.id() + " cannot be predicted: " + e.getMessage());
         } catch (IOException e) {
@@ -140,13 +136,10 @@ public final class RecordCommand implements Callable<Integer> {
         return ExitCode.FINE;
     }
 
-    private PlannedTest plan(FoundStudy found) {
+    private static AskedFor planned(FoundStudy found) {
         Candidate built = found.study().candidates().get(0);
         try {
-            return new PlannedTest(
-                    built,
-                    found.study().aircraft().engine().logic().loads(),
-                    GroundTests.of(found.study(), built));
+            return AskedFor.planned(found.study(), found.read(), built, tried -> {});
         } catch (UntoldStory e) {
             throw new Refusal(built.id() + " cannot be predicted: " + e.getMessage());
         }
@@ -154,9 +147,10 @@ public final class RecordCommand implements Callable<Integer> {
 
     private Integer take(FoundStudy found, Candidate built) {
         Optional<YamlDocument> document = filled.map(this::document);
-        Optional<PlannedTest> plan =
-                document.isPresent() ? Optional.of(plan(found)) : Optional.empty();
-        AskedFor all = new AskedFor(found.study(), found.read(), built, plan);
+        AskedFor all =
+                document.isPresent()
+                        ? planned(found)
+                        : new AskedFor(found.study(), found.read(), built, Optional.empty());
         Optional<FilledForm> read = document.map(d -> read(all, d));
         String day = day(read.map(FilledForm::date).orElse(""));
         AsBuilt measured =
@@ -167,12 +161,7 @@ public final class RecordCommand implements Callable<Integer> {
         Records records = new Records(found, built.id(), context);
         records.check();
         List<String> done = new ArrayList<>();
-        done.add(
-                records.add(
-                        Held.entry(
-                                measured,
-                                read.map(FilledForm::by).orElse(""),
-                                found.read().fingerprint())));
+        done.add(records.add(Held.entry(measured, read, found.read().fingerprint())));
         if (save) {
             done.addAll(records.save(measured.offers()));
         }
@@ -223,17 +212,14 @@ public final class RecordCommand implements Callable<Integer> {
     }
 
     private static FilledForm read(AskedFor all, YamlDocument document) {
-        FormReader.Read read = FormReader.read(document, all.candidate().id(), all.blanks());
-        List<Problem> problems = new ArrayList<>(read.problems());
-        problems.addAll(Held.problems(all, read.form(), document));
-        problems.sort(null);
-        if (!problems.isEmpty()) {
+        Entered entered = Entered.of(all, document);
+        if (!entered.problems().isEmpty()) {
             throw new Refusal(
-                    ProblemText.counted(problems)
+                    ProblemText.counted(entered.problems())
                             + " in the form; nothing was recorded\n"
-                            + ProblemText.of(problems));
+                            + ProblemText.of(entered.problems()));
         }
-        return read.form();
+        return entered.form();
     }
 
     private String day(String written) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import stillturning.files.ReadStudy;
 import stillturning.files.record.Blank;
@@ -22,6 +23,7 @@ import stillturning.reliability.asbuilt.StepKey;
 import stillturning.reliability.asbuilt.Subject;
 import stillturning.reliability.asbuilt.Subject.Kind;
 import stillturning.reliability.groundtest.Configuration;
+import stillturning.reliability.groundtest.GroundTests;
 import stillturning.report.Cautions;
 import stillturning.report.groundtest.PlanWords;
 import stillturning.report.groundtest.PlannedTest;
@@ -61,6 +63,23 @@ public final class AskedFor {
         this.expectations = new Expectations(study, candidate, this::openness);
     }
 
+    /**
+     * Everything that can be filled in, readings of the ground test among it.
+     *
+     * @param progress told of each failure that was tried for the plan of the test
+     * @throws UntoldStory if the candidate cannot be predicted
+     */
+    public static AskedFor planned(
+            Study study, ReadStudy read, Candidate candidate, Consumer<String> progress)
+            throws UntoldStory {
+        PlannedTest plan =
+                new PlannedTest(
+                        candidate,
+                        study.aircraft().engine().logic().loads(),
+                        GroundTests.of(study, candidate, progress));
+        return new AskedFor(study, read, candidate, Optional.of(plan));
+    }
+
     /** Whose it is. */
     public Candidate candidate() {
         return candidate;
@@ -74,7 +93,8 @@ public final class AskedFor {
         return study;
     }
 
-    ReadStudy read() {
+    /** What the study's files say. */
+    public ReadStudy read() {
         return read;
     }
 
@@ -162,6 +182,48 @@ public final class AskedFor {
                 line.path(),
                 notation(kind),
                 kind == Kind.HAPPENED ? "passed or failed" : MeasuredWords.beside(expectation));
+    }
+
+    /** What can be filled in of each group of the form, with what stands above the group. */
+    public List<AskedGroup> groups() throws UntoldStory {
+        Form form = form();
+        Map<String, Line> lines = new LinkedHashMap<>();
+        lines().forEach(line -> lines.put(line.path(), line));
+        Map<String, List<Line>> byGroup = new LinkedHashMap<>();
+        for (Blank blank : form.blanks()) {
+            Optional.ofNullable(lines.get(blank.path()))
+                    .ifPresent(
+                            line ->
+                                    byGroup.computeIfAbsent(
+                                                    part(blank.path()), g -> new ArrayList<>())
+                                            .add(line));
+        }
+        return byGroup.entrySet().stream()
+                .map(e -> new AskedGroup(e.getKey(), e.getValue()))
+                .toList();
+    }
+
+    /** Title of the part of the form that something stands in. */
+    private static String part(String path) {
+        if (path.startsWith(BATTERIES)) {
+            return "Batteries";
+        } else if (path.startsWith(LOADS)) {
+            return "Loads";
+        } else if (path.startsWith(PATHS)) {
+            return "Wires, contacts, protectors";
+        }
+        String step = path.substring(TEST.length() + 1).replace('.', '/');
+        return "Ground test: " + PlanWords.ready(StepKey.configurationOf(step));
+    }
+
+    /** How a line is written, by an example. */
+    public static String example(Line line) {
+        return notation(line.compared().expectation().subject().kind()).example();
+    }
+
+    /** What keeps to the prediction of a line; empty for what is no number. */
+    public static String predicted(Line line) {
+        return blank(line).beside();
     }
 
     /**

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import stillturning.files.record.FilledForm;
 import stillturning.files.record.FilledForm.Filled;
+import stillturning.files.record.FilledForm.Former;
 import stillturning.files.record.FilledForm.Value;
 import stillturning.files.record.MeasuredEntry;
 import stillturning.files.record.MeasuredEntry.Item;
@@ -91,6 +93,15 @@ public final class Held {
                             + " what it predicts now.");
         }
         form.filled().forEach(this::take);
+        form.former()
+                .forEach(
+                        former ->
+                                remarks.add(
+                                        "No longer asked for, kept as it stands in the form: "
+                                                + former.path()
+                                                + ": "
+                                                + former.text()
+                                                + "."));
     }
 
     private void take(Filled filled) {
@@ -219,20 +230,34 @@ public final class Held {
      * What is added to the record: everything that was measured, and every step of the ground test
      * that was not done.
      *
-     * @param by who measured; empty if nobody said
+     * @param form in which it was written, if it was
      */
-    public static MeasuredEntry entry(AsBuilt built, String by, String fingerprint) {
-        return new MeasuredEntry(
-                built.date(),
-                by,
-                fingerprint,
+    public static MeasuredEntry entry(
+            AsBuilt built, Optional<FilledForm> form, String fingerprint) {
+        Stream<Item> asked =
                 built.lines().stream()
                         .filter(
                                 line ->
                                         line.compared().measured().isPresent()
                                                 || kind(line) == Kind.HAPPENED)
-                        .map(Held::item)
-                        .toList());
+                        .map(Held::item);
+        Stream<Item> former =
+                form.stream().flatMap(f -> f.former().stream()).map(Held::noLongerAsked);
+        return new MeasuredEntry(
+                built.date(),
+                form.map(FilledForm::by).orElse(""),
+                fingerprint,
+                Stream.concat(asked, former).toList());
+    }
+
+    private static Item noLongerAsked(Former former) {
+        return new Item(
+                former.path(),
+                former.path(),
+                former.text(),
+                Prediction.NONE,
+                "no longer asked for",
+                "");
     }
 
     private static Kind kind(Line line) {

@@ -10,8 +10,10 @@ import java.util.OptionalDouble;
  * @param date day of the measurements, such as {@code 2026-05-17}; empty if it does not say
  * @param by who measured; empty if it does not say
  * @param filled in the form's order
+ * @param former what stands in an older form and is no longer asked for, in its order
  */
-public record FilledForm(String study, String date, String by, List<Filled> filled) {
+public record FilledForm(
+        String study, String date, String by, List<Filled> filled, List<Former> former) {
 
     /**
      * A blank that was filled in.
@@ -26,6 +28,9 @@ public record FilledForm(String study, String date, String by, List<Filled> fill
         }
     }
 
+    /** What an older form asked for and the study does not any more: its place, as written. */
+    public record Former(String path, String text) {}
+
     /**
      * A value.
      *
@@ -35,5 +40,6 @@ public record FilledForm(String study, String date, String by, List<Filled> fill
 
     public FilledForm {
         filled = List.copyOf(filled);
+        former = List.copyOf(former);
     }
 }

@@ -36,14 +36,35 @@ public record Form(
         above = Collections.unmodifiableMap(new LinkedHashMap<>(above));
     }
 
+    /**
+     * What somebody wrote into one.
+     *
+     * @param values by the path of their blanks
+     */
+    public record Written(String date, String by, Map<String, String> values) {
+
+        /** Nothing yet. */
+        public static final Written NOTHING = new Written("", "", Map.of());
+
+        public Written {
+            values = Map.copyOf(values);
+        }
+    }
+
     /** The form as a file; the same in, the same text out. */
     public String text() {
+        return text(Written.NOTHING);
+    }
+
+    /** The form as a file with something written into it. */
+    public String text(Written written) {
         StringBuilder text = new StringBuilder();
         head.forEach(line -> comment(text, "", line));
         text.append(RECORD).append(": ").append(candidate).append('\n');
         text.append(STUDY).append(": ").append(Quoted.of(study)).append('\n');
-        beside(text, "", DATE, "day of the measurements, such as 2026-05-17");
-        beside(text, "", BY, "who measured");
+        String day = "day of the measurements, such as 2026-05-17";
+        beside(text, DATE + ":" + value(written.date), day);
+        beside(text, BY + ":" + value(written.by), "who measured");
         List<String> open = List.of();
         for (Blank blank : blanks) {
             List<String> groups = List.of(blank.group().split("\\.", -1));
@@ -56,9 +77,14 @@ public record Form(
                 }
             }
             open = groups;
-            beside(text, "  ".repeat(groups.size()), blank.key(), blank.beside());
+            String value = value(written.values.getOrDefault(blank.path(), ""));
+            beside(text, "  ".repeat(groups.size()) + blank.key() + ":" + value, blank.beside());
         }
         return text.toString();
+    }
+
+    private static String value(String written) {
+        return written.isBlank() ? "" : " " + Quoted.of(Quoted.seen(written.strip()));
     }
 
     private void group(StringBuilder text, List<String> groups) {
@@ -77,8 +103,7 @@ public record Form(
         }
     }
 
-    private static void beside(StringBuilder text, String indent, String key, String words) {
-        String start = indent + key + ":";
+    private static void beside(StringBuilder text, String start, String words) {
         text.append(start);
         text.append(" ".repeat(Math.max(1, BESIDE - start.length())));
         text.append("# ").append(words).append('\n');

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import stillturning.files.record.FilledForm.Filled;
+import stillturning.files.record.FilledForm.Former;
 import stillturning.files.record.FilledForm.Value;
 import stillturning.yaml.Excerpt;
 import stillturning.yaml.Problem;
@@ -35,13 +36,16 @@ public final class FormReader {
     }
 
     private final YamlDocument document;
+    private final String current;
     private final Map<String, Blank> blanks = new LinkedHashMap<>();
     private final Set<String> groups = new TreeSet<>();
     private final List<Problem> problems = new ArrayList<>();
     private final List<Filled> filled = new ArrayList<>();
+    private final List<Former> former = new ArrayList<>();
 
-    private FormReader(YamlDocument document, List<Blank> known) {
+    private FormReader(YamlDocument document, String current, List<Blank> known) {
         this.document = document;
+        this.current = current;
         for (Blank blank : known) {
             blanks.put(blank.path(), blank);
             String group = blank.group();
@@ -56,10 +60,13 @@ public final class FormReader {
      * Reads a form.
      *
      * @param candidate whose it must be
+     * @param current fingerprint of the study as it is: what a form of another one says beside it
+     *     is kept
      * @param known everything that may be filled in
      */
-    public static Read read(YamlDocument document, String candidate, List<Blank> known) {
-        return new FormReader(document, known).read(candidate);
+    public static Read read(
+            YamlDocument document, String candidate, String current, List<Blank> known) {
+        return new FormReader(document, current, known).read(candidate);
     }
 
     private Read read(String candidate) {
@@ -77,7 +84,8 @@ public final class FormReader {
         }
         problems.sort(null);
         return new Read(
-                new FilledForm(head(Form.STUDY), head(Form.DATE), head(Form.BY), filled), problems);
+                new FilledForm(head(Form.STUDY), head(Form.DATE), head(Form.BY), filled, former),
+                problems);
     }
 
     private String head(String key) {
@@ -131,7 +139,11 @@ public final class FormReader {
                                 text -> isEmpty(at) || told(at, "a text does not belong here"),
                                 list -> told(at, "a list does not belong here"),
                                 inner -> fields(at, inner));
-            } else if (!nothingIn(at, field.value())) {
+            } else if (nothingIn(at, field.value())) {
+                continue;
+            } else if (isOlder() && !path.isEmpty()) {
+                former(at, field.value());
+            } else {
                 problems.add(
                         document.places()
                                 .problemAtKey(
@@ -141,6 +153,23 @@ public final class FormReader {
             }
         }
         return true;
+    }
+
+    /** Whether it says of itself that it was made of another state of the study. */
+    private boolean isOlder() {
+        String made = head(Form.STUDY);
+        return !made.isEmpty() && !made.equals(current);
+    }
+
+    /** What was written into a blank that is no longer one is measured all the same. */
+    private boolean former(String path, YamlValue value) {
+        return value.fold(
+                text -> isEmpty(path) || former.add(new Former(path, text.text().strip())),
+                list -> told(path, "a list does not belong here"),
+                map -> {
+                    map.fields().forEach(f -> former(path + "." + f.key(), f.value()));
+                    return true;
+                });
     }
 
     /** What an older form asked for and nobody filled in is not missed. */

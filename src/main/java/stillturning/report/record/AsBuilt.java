@@ -41,6 +41,11 @@ public record AsBuilt(
         return new AsBuilt(study, candidate, date, lines, fit, offers, causes, all);
     }
 
+    /** The same measured on a day. */
+    public AsBuilt on(String day) {
+        return new AsBuilt(study, candidate, day, lines, fit, offers, causes, remarks);
+    }
+
     /** The same with what would explain it. */
     public AsBuilt explained(List<Cause> by) {
         return new AsBuilt(study, candidate, date, lines, fit, offers, by, remarks);

@@ -110,6 +110,24 @@ class RecordCommandTest {
     }
 
     @Test
+    void anOlderFormIsTakenWithWhatIsNoLongerAskedFor() throws IOException {
+        fine("--form", "bench.yaml");
+        Path form = here.resolve("bench.yaml");
+        Session.change(form, "date: ", "date: 2026-05-17");
+        Session.change(form, "  radio: ", "  horn: 2.9 A at 12.4 V\n  radio: ");
+        assertTrue(refused("bench.yaml").contains("nothing of this name is asked for here"));
+        Session.change(study.resolve("study.yaml"), "nominal: 14 V", "nominal: 14 V  # as it is");
+        String told = fine("bench.yaml").out().replaceAll("\\s+", " ");
+        assertTrue(told.contains("The study has changed since the form was written"), told);
+        assertTrue(told.contains("No longer asked for"), told);
+        assertTrue(told.contains("loads.horn: 2.9 A at 12.4 V"), told);
+        String kept = Session.text(study.resolve("measured").resolve("one-bus.yaml"));
+        assertTrue(kept.contains("what: \"loads.horn\""), kept);
+        assertTrue(kept.contains("measured: \"2.9 A at 12.4 V\""), kept);
+        assertTrue(fine("bench.yaml").out().contains("has just this entry already"));
+    }
+
+    @Test
     void theLogOfADischargeBecomesMeasuredValuesOfTheStudy() throws IOException {
         log();
         Path file = study.resolve("one-bus.yaml");

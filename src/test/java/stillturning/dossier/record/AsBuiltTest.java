@@ -68,7 +68,7 @@ class AsBuiltTest {
                                                                 OptionalDouble.empty())),
                                                 ""))
                         .toList();
-        return new FilledForm(fingerprint, "2026-05-17", "", filled);
+        return new FilledForm(fingerprint, "2026-05-17", "", filled, List.of());
     }
 
     /** Its pump draws 8 A and not 5 A. */
@@ -109,7 +109,11 @@ class AsBuiltTest {
         AskedFor asked = asked(read);
         String text = asked.form().text();
         FormReader.Read form =
-                FormReader.read(YamlDocument.of(Path.of("f.yaml"), text), ONE_BUS, asked.blanks());
+                FormReader.read(
+                        YamlDocument.of(Path.of("f.yaml"), text),
+                        ONE_BUS,
+                        read.fingerprint(),
+                        asked.blanks());
         assertEquals(List.of(), form.problems());
         assertEquals(List.of(), form.form().filled());
         Set<Kind> kinds =

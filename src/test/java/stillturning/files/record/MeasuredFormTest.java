@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import stillturning.files.record.Blank.Notation;
 import stillturning.files.record.FilledForm.Filled;
+import stillturning.files.record.FilledForm.Former;
 import stillturning.files.record.FilledForm.Value;
 import stillturning.yaml.YamlDocument;
 
@@ -32,7 +33,7 @@ class MeasuredFormTest {
                     Map.of("ground-test.engine-stopped.pull-a", List.of("1: pull a")));
 
     private static FormReader.Read read(String text) {
-        return FormReader.read(YamlDocument.of(Path.of("f.yaml"), text), "one-bus", BLANKS);
+        return FormReader.read(YamlDocument.of(Path.of("f.yaml"), text), "one-bus", "abc", BLANKS);
     }
 
     private static List<String> faults(String text) {
@@ -42,7 +43,7 @@ class MeasuredFormTest {
     @Test
     void anEmptyFormReadsAsNothingMeasured() {
         assertEquals(List.of(), faults(FORM.text()));
-        assertEquals(new FilledForm("abc", "", "", List.of()), read(FORM.text()).form());
+        assertEquals(new FilledForm("abc", "", "", List.of(), List.of()), read(FORM.text()).form());
     }
 
     @Test
@@ -91,6 +92,29 @@ class MeasuredFormTest {
         String older = FORM.text().replace("pull-a:", "pull-b:").replace("radio:", "horn:");
         assertEquals(List.of(), faults(older));
         assertEquals(1, faults(older.replace("horn: ", "horn: 1 A at 12 V")).size());
+    }
+
+    @Test
+    void whatIsNoLongerAskedForIsKeptFromAnOlderFormAndAMistakeInOneOfToday() {
+        String filled =
+                FORM.text()
+                        .replace("radio:  ", "horn: 1 A at 12 V  ")
+                        .replace("pull-a:", "pull-b:")
+                        .replace("result:  ", "result: passed  ")
+                        .replace("bus:  ", "bus: 12.4 V  ")
+                        .replace("capacity:  ", "capacity: 15.5 Ah  ");
+        assertEquals(2, faults(filled).size(), faults(filled).toString());
+        String older = filled.replace("abc", "of last year");
+        assertEquals(List.of(), faults(older));
+        assertEquals(1, read(older).form().filled().size());
+        assertEquals(
+                List.of(
+                        new Former("loads.horn", "1 A at 12 V"),
+                        new Former("ground-test.engine-stopped.pull-b.result", "passed"),
+                        new Former("ground-test.engine-stopped.pull-b.volts.bus", "12.4 V")),
+                read(older).form().former());
+        assertEquals(1, faults(older.replace("loads:", "lods:")).size());
+        assertEquals(1, faults(older.replace("horn: 1 A at 12 V", "horn: [1, 2]")).size());
     }
 
     @Test

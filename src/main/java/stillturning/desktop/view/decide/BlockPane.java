@@ -29,7 +29,7 @@ import stillturning.report.page.Block.Words;
 import stillturning.report.table.Table;
 
 /** Running text as terminal and paper have it. */
-final class BlockPane extends VBox {
+public final class BlockPane extends VBox {
 
     /** Width of a letter of a table, on the whole (em). */
     private static final double LETTER = 0.55;
@@ -39,12 +39,16 @@ final class BlockPane extends VBox {
 
     private static final Pattern SPACE = Pattern.compile("[ \n]");
 
-    BlockPane(String id) {
+    /**
+     * @param id by which it is found
+     */
+    public BlockPane(String id) {
         setId(id);
         getStyleClass().addAll("sentences", "running-text");
     }
 
-    void show(List<Block> blocks) {
+    /** Sets the text anew. */
+    public void show(List<Block> blocks) {
         List<Node> nodes = new ArrayList<>();
         blocks.forEach(block -> nodes.addAll(nodes(block)));
         getChildren().setAll(nodes);

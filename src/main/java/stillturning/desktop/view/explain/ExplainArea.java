@@ -3,6 +3,8 @@ package stillturning.desktop.view.explain;
 import java.io.File;
 import java.net.URI;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -17,9 +19,12 @@ import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.AreaHost;
+import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.record.RecordPane;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.explain.Explaining;
+import stillturning.desktop.viewmodel.record.Recording;
 
 /** The page for the talk with a counsellor: its contents, the builder's words, its looks. */
 public final class ExplainArea implements Area {
@@ -44,9 +49,14 @@ public final class ExplainArea implements Area {
             Explaining explaining, Consumer<URI> browser, Function<String, Optional<Path>> chosen) {
         PagePreview preview = new PagePreview(explaining);
         PageButtons buttons = new PageButtons(explaining, preview::engine, chosen, browser);
+        RecordPane record =
+                new RecordPane(
+                        new Recording(explaining.desk(), ExplainArea::today),
+                        () -> view.setCenter(preview.view()));
         VBox side =
                 new VBox(
                         contents(explaining),
+                        measured(() -> view.setCenter(record.view())),
                         new RationaleEditor(explaining.rationale()).view(),
                         buttons.view());
         side.getStyleClass().add("explain-side");
@@ -91,6 +101,23 @@ public final class ExplainArea implements Area {
                                 COST));
         all.getStyleClass().add("explain-group");
         return all;
+    }
+
+    /** Beside what plans the test, since that is where its results are looked for. */
+    private static Region measured(Runnable show) {
+        VBox all =
+                new VBox(
+                        Controls.button("Enter what was _measured", "explain-record", show),
+                        Labels.wrapped(
+                                "results of the ground test, batteries, loads, wires; added to the"
+                                        + " record with their day",
+                                NOTE));
+        all.getStyleClass().add("explain-group");
+        return all;
+    }
+
+    private static String today() {
+        return LocalDate.now(ZoneId.systemDefault()).toString();
     }
 
     private static CheckBox choice(String words, Property<Boolean> chosen) {

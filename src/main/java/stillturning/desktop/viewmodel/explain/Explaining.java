@@ -88,6 +88,11 @@ public final class Explaining {
         tell();
     }
 
+    /** The study that is explained. */
+    public Desk desk() {
+        return desk;
+    }
+
     /** The builder's own words. */
     public Rationale rationale() {
         return rationale;

@@ -17,8 +17,10 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
 import javafx.concurrent.Worker;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.web.WebView;
 import javafx.stage.Stage;
@@ -129,6 +131,37 @@ class ExplainAreaTest {
         assertTrue(Files.readString(chosen).contains("First steps"));
         press(robot, "#explain-print");
         assertTrue(words(robot, "#explain-notice").contains("No printer is set up"));
+    }
+
+    @Test
+    void whatWasMeasuredIsEnteredComparedAndAddedToTheRecordBesideTheGroundTest(FxRobot robot)
+            throws TimeoutException, IOException {
+        study.desk().open("one-bus");
+        press(robot, "#explain-record");
+        until(() -> robot.lookup("#record-groups").queryListView().getItems().size() > 3);
+        robot.interact(
+                () -> robot.lookup("#record-groups").queryListView().getSelectionModel().select(1));
+        WaitForAsyncUtils.waitForFxEvents();
+        TextField radio = field(robot, "entry-loads.radio");
+        robot.interact(radio::requestFocus);
+        robot.write("2.9 A at 12.4 V");
+        assertTrue(robot.lookup("#record-add").query().isDisabled());
+        press(robot, "#record-compare");
+        until(() -> !robot.lookup("#record-add").query().isDisabled());
+        assertTrue(words(robot, "#record-advice").startsWith("Compared."));
+        press(robot, "#record-add");
+        String advice = words(robot, "#record-advice");
+        assertTrue(advice.startsWith("Added to the record: "), advice);
+        Path record = chosen.resolveSibling("copy").resolve("measured").resolve("one-bus.yaml");
+        String day = field(robot, "record-day").getText();
+        assertTrue(Files.readString(record).contains("date: \"" + day + "\""));
+        press(robot, "#record-back");
+        assertTrue(robot.lookup("#explain-empty").query().isVisible());
+    }
+
+    /** A place in a form has points in it, which a selector would take for classes. */
+    private static TextField field(FxRobot robot, String id) {
+        return robot.lookup((Node node) -> id.equals(node.getId())).queryAs(TextField.class);
     }
 
     private static boolean loaded(WebView web) {
