@@ -12,6 +12,7 @@ import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
 import stillturning.files.ReadStudy;
 import stillturning.model.Candidate;
+import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.report.pair.PairQuestion;
 import stillturning.report.pair.ValueMarks;
@@ -19,7 +20,7 @@ import stillturning.story.UntoldStory;
 
 /**
  * Two candidates of a study held against each other, which takes both and every mix of them. Both
- * are assessed as mixes are: without a baseline, and with what sizes say left aside.
+ * are held against what mixes are: not against a baseline, sizes or pairs of failures.
  *
  * @param marks how well the values of either are known, if somebody looked
  */
@@ -66,7 +67,7 @@ public record PairWork(Study study, Candidate one, Candidate other, Optional<Val
                         study.id(),
                         study.heading(),
                         study.aircraft(),
-                        study.goals().withoutBaseline(),
+                        Exchange.goals(study.goals()),
                         List.of(one, other));
         Assessment two = Assess.of(alone, progress);
         Optional<Unassessed> not = two.unassessed().stream().findFirst();
@@ -79,6 +80,7 @@ public record PairWork(Study study, Candidate one, Candidate other, Optional<Val
                 two,
                 two.ranking().get(),
                 new Exchange(two).all(two.appraisals().get(0), two.appraisals().get(1), progress),
-                marks);
+                marks,
+                Exchange.aside(study.goals()).stream().map(Requirement::inWords).toList());
     }
 }

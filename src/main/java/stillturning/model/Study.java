@@ -228,6 +228,19 @@ public record Study(
                     countsFrom);
         }
 
+        /** The same goals with other requirements. */
+        public Goals requiring(List<Requirement> others) {
+            return new Goals(
+                    failurePhase,
+                    enoughSeconds,
+                    others,
+                    preferences,
+                    baseline,
+                    cases,
+                    runUp,
+                    countsFrom);
+        }
+
         public Goals {
             requirements = List.copyOf(requirements);
             cases = List.copyOf(cases);

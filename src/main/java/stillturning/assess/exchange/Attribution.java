@@ -79,15 +79,23 @@ public record Attribution(
 
     /** Whether exchanging just this turns the order of the two, or makes or breaks a tie. */
     public boolean turnedBy(Share share) {
-        Mix alone = with(asSet(share.together()));
+        int asTheyAre = sign(all().against(none()));
+        return sign(ifBothHaveTheSeconds(share)) != asTheyAre
+                || sign(ifBothHaveTheFirsts(share)) != asTheyAre;
+    }
+
+    /** Above 0 if the second is before the first once both have what the second has there. */
+    public int ifBothHaveTheSeconds(Share share) {
+        return all().against(with(asSet(share.together())));
+    }
+
+    /** Above 0 if the second is before the first once both have what the first has there. */
+    public int ifBothHaveTheFirsts(Share share) {
         Set<Group> others = EnumSet.noneOf(Group.class);
         all().exchanged().stream()
                 .filter(group -> !share.together().contains(group))
                 .forEach(others::add);
-        int asTheyAre = sign(all().against(none()));
-        // like for like in this group: both have the second's, then both have the first's
-        return sign(all().against(alone)) != asTheyAre
-                || sign(with(others).against(none())) != asTheyAre;
+        return with(others).against(none());
     }
 
     private static int sign(int order) {

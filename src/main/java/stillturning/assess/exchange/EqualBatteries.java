@@ -100,6 +100,27 @@ public record EqualBatteries(
         return withTheRivals(rival).against(rival.none());
     }
 
+    /** Who would be first, level ones too, if all that can had the leader's batteries. */
+    public List<String> firstWithTheLeaders() {
+        if (rivals.isEmpty()) {
+            return List.of(leader);
+        }
+        Mix best = rivals.get(0).all();
+        for (Attribution rival : rivals) {
+            best = withTheLeaders(rival).against(best) > 0 ? withTheLeaders(rival) : best;
+        }
+        List<String> first = new ArrayList<>();
+        if (rivals.get(0).all().against(best) == 0) {
+            first.add(leader);
+        }
+        for (Attribution rival : rivals) {
+            if (withTheLeaders(rival).against(best) == 0) {
+                first.add(rival.from().id());
+            }
+        }
+        return List.copyOf(first);
+    }
+
     /**
      * Rivals that draw level or come first with equal batteries; first those that do so with the
      * leader's own, which it was chosen with.

@@ -17,8 +17,10 @@ import stillturning.assess.Assessment;
 import stillturning.assess.exchange.Attribution.Share;
 import stillturning.assess.ranking.AppliedScale;
 import stillturning.assess.ranking.RankingResult;
+import stillturning.assess.requirement.Effort;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
+import stillturning.model.Requirement;
 import stillturning.model.Study;
 
 /** Exchanges groups of differences between candidates of an assessed study. */
@@ -39,6 +41,22 @@ public final class Exchange {
                 basis.ranking()
                         .map(RankingResult::scales)
                         .orElseThrow(() -> new IllegalArgumentException("nothing was ranked"));
+    }
+
+    /** Goals of a study as far as mixes are held against them. */
+    public static Study.Goals goals(Study.Goals goals) {
+        return goals.requiring(goals.requirements().stream().filter(r -> !isAside(r)).toList())
+                .withoutBaseline();
+    }
+
+    /** Requirements that mixes are not held against, for nobody looks at their sizes and pairs. */
+    public static List<Requirement> aside(Study.Goals goals) {
+        return goals.requirements().stream().filter(Exchange::isAside).toList();
+    }
+
+    private static boolean isAside(Requirement requirement) {
+        return Effort.of(requirement) == Effort.SURVEY
+                || requirement instanceof Requirement.DeparturesAtMost;
     }
 
     /** In which groups two candidates differ, and by which parts. */
@@ -174,12 +192,14 @@ public final class Exchange {
 
         private Optional<Mix> mix(Set<Group> set, Set<Group> all) {
             if (set.isEmpty()) {
-                return Optional.of(measured(from, set));
+                return Optional.of(measured(from, basis.study().goals(), set));
             }
             if (set.equals(all)) {
-                return Optional.of(measured(to, set));
+                return Optional.of(measured(to, basis.study().goals(), set));
             }
-            return making.of(set).flatMap(Exchange.this::assessed).map(a -> measured(a, set));
+            return making.of(set)
+                    .flatMap(Exchange.this::assessed)
+                    .map(a -> measured(a, goals(basis.study().goals()), set));
         }
     }
 
@@ -205,18 +225,23 @@ public final class Exchange {
                         study.id(),
                         study.heading(),
                         study.aircraft(),
-                        study.goals().withoutBaseline(),
+                        goals(study.goals()),
                         List.of(candidate));
         return Assess.of(alone).appraisals().stream().findFirst();
     }
 
-    private Mix measured(Appraisal appraisal, Set<Group> exchanged) {
+    /**
+     * @param asked what it was held against
+     */
+    private Mix measured(Appraisal appraisal, Study.Goals asked, Set<Group> exchanged) {
         Map<CriterionName, Double> values = appraisal.measures().values();
-        return new Mix(
-                exchanged,
-                values,
-                points(values),
-                (int) appraisal.met().stream().filter(met -> !met.met()).count());
+        int missed =
+                (int)
+                        IntStream.range(0, asked.requirements().size())
+                                .filter(i -> !isAside(asked.requirements().get(i)))
+                                .filter(i -> !appraisal.met().get(i).met())
+                                .count();
+        return new Mix(exchanged, values, points(values), missed);
     }
 
     private double points(Map<CriterionName, Double> values) {

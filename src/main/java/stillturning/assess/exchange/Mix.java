@@ -10,7 +10,7 @@ import stillturning.model.CriterionName;
  * @param exchanged groups that it has from the second
  * @param values value by criterion
  * @param points on the scales of the whole study, from 0 to 1
- * @param missed hard requirements missed
+ * @param missed hard requirements missed, of those that mixes are held against
  */
 public record Mix(
         Set<Group> exchanged, Map<CriterionName, Double> values, double points, int missed) {

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stillturning.cli.terminal.Paragraph;
@@ -24,6 +25,7 @@ final class FirstScreen {
     /** Lines that the answer may take; three more are left for the caution under it. */
     static final int LINES = 37;
 
+    private static final Pattern SAME_COMMAND = Pattern.compile("^decide \\S+ (?=--)");
     private static final int LABEL = 11;
     private static final int FEWEST_CANDIDATES = 2;
     private static final int TITLE = 1;
@@ -32,6 +34,7 @@ final class FirstScreen {
     private static final int MOST_LEFT_OUT = 2;
     private static final int LINES_OF_LEFT_OUT = 2;
     private static final int LINES_OF_FINDING = 3;
+    private static final int LINES_OF_FIRST = 4;
     private static final int LINES_OF_UNLIKE = 2;
     private static final int LINES_OF_LEGEND = 4;
     private static final int LINES_OF_QUESTIONS = 4;
@@ -85,12 +88,20 @@ final class FirstScreen {
             String lead = label + " ".repeat(LABEL - label.length());
             List<String> block =
                     atMost(
-                            finding.topic() == Topic.UNLIKE ? LINES_OF_UNLIKE : LINES_OF_FINDING,
+                            mostLines(finding.topic()),
                             wrapped(lead, (counted ? number + ". " : "") + finding.text()));
             all.add(new Said(finding.topic(), fresh, block));
             before = finding.topic();
         }
         return fitting(all, room);
+    }
+
+    private static int mostLines(Topic topic) {
+        return switch (topic) {
+            case FIRST -> LINES_OF_FIRST;
+            case UNLIKE -> LINES_OF_UNLIKE;
+            case FIRM, EQUAL_BATTERIES, BREAKS, NEXT -> LINES_OF_FINDING;
+        };
     }
 
     /** What the first one breaks goes before what else is more than the first of its topic. */
@@ -240,8 +251,9 @@ final class FirstScreen {
         return lines;
     }
 
+    /** What is asked by the same command goes by its options. */
     private static String question(NotAsked one) {
-        return one.what() + " (" + one.how() + ")";
+        return one.what() + " (" + SAME_COMMAND.matcher(one.how()).replaceFirst("") + ")";
     }
 
     /** The first lines, with a sign that there are more. */

@@ -2,6 +2,8 @@ package stillturning.report.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import stillturning.assess.Assessment;
 import stillturning.assess.exchange.Attribution;
 import stillturning.assess.exchange.EqualBatteries;
@@ -16,6 +18,59 @@ final class BatteryWords {
     BatteryWords(Assessment assessment, EqualBatteries equal) {
         this.assessment = assessment;
         this.equal = equal;
+    }
+
+    /**
+     * Who is first with equal batteries, as the end of a sentence about the first one; empty where
+     * none was tried.
+     *
+     * @param first those in first place with the batteries as they are
+     * @param next the one after them, named just before; empty where there is none
+     */
+    String clause(List<String> first, String next) {
+        if (equal.rivals().isEmpty()) {
+            return "";
+        }
+        return "; with equal batteries: " + firstAgain(first, next) + byTheirOwn();
+    }
+
+    /** With the batteries of the first one in all. */
+    private String firstAgain(List<String> first, String next) {
+        List<String> now = now(first);
+        if (Set.copyOf(now).equals(Set.copyOf(first))) {
+            return first.size() > 1 ? "still level" : "still first";
+        }
+        if (!now.contains(equal.leader())) {
+            return String.join(" and ", titles(now)) + " first";
+        }
+        List<String> level = now.stream().filter(c -> !c.equals(equal.leader())).toList();
+        if (first.size() == 1 && level.equals(List.of(next))) {
+            return "level";
+        }
+        return level.isEmpty()
+                ? title(equal.leader()) + " alone first"
+                : "level with " + String.join(" and ", titles(level));
+    }
+
+    /** Those whose batteries are like the first one's stay level with it. */
+    private List<String> now(List<String> first) {
+        List<String> tried = equal.firstWithTheLeaders();
+        return tried.contains(equal.leader())
+                ? Stream.concat(tried.stream(), first.stream().filter(equal.same()::contains))
+                        .toList()
+                : tried;
+    }
+
+    /** The rival that comes first only if both have the batteries of that one. */
+    private String byTheirOwn() {
+        List<String> now = equal.firstWithTheLeaders();
+        return equal.turning().stream()
+                .filter(r -> EqualBatteries.ifBothHaveTheRivals(r) < 0)
+                .map(r -> title(r.from().id()))
+                .filter(who -> !titles(now).contains(who))
+                .findFirst()
+                .map(who -> ", with those of " + who + ": that one first")
+                .orElse("");
     }
 
     /** The rival first that gains most by it. */
@@ -50,14 +105,13 @@ final class BatteryWords {
         String who = title(rival.from().id());
         String words =
                 Integer.signum(theirs) == Integer.signum(ours)
-                        ? "With equal batteries " + who + place(ours)
-                        : "With its own batteries in both, "
-                                + who
+                        ? "; with equal ones that one" + place(ours)
+                        : "; with the first one's in both, that one"
                                 + place(ours)
-                                + "; with those of the other, "
-                                + who
-                                + place(theirs);
-        return words + share(rival) + ".";
+                                + ", with its own it"
+                                + place(theirs)
+                                + missing(rival);
+        return share(rival) + " before " + who + words + ".";
     }
 
     private static String place(int leaderAgainst) {
@@ -67,11 +121,11 @@ final class BatteryWords {
     }
 
     private static String share(Attribution rival) {
-        return ": batteries make "
+        return "Batteries make "
                 + points(rival.shares().get(0).points())
-                + " of "
+                + " of the "
                 + points(rival.all().points() - rival.none().points())
-                + " points between them";
+                + " points";
     }
 
     private String alsoTurned(List<Attribution> rivals) {
@@ -81,9 +135,20 @@ final class BatteryWords {
                         ? place(EqualBatteries.ifBothHaveTheLeaders(next))
                                 + " with the first one's batteries"
                         : place(EqualBatteries.ifBothHaveTheRivals(next))
-                                + " where both have its batteries")
+                                + " where both have its batteries"
+                                + missing(next))
                 + (rivals.size() > 1 ? "; " + (rivals.size() - 1) + " more are like it" : "")
                 + ".";
+    }
+
+    /** What the first one then no longer meets. */
+    private static String missing(Attribution rival) {
+        int more = EqualBatteries.withTheRivals(rival).missed() - rival.all().missed();
+        return more <= 0
+                ? ""
+                : ", with which the first one misses "
+                        + more
+                        + (more == 1 ? " requirement more" : " requirements more");
     }
 
     private String behind(List<Attribution> rivals, boolean too) {
@@ -91,8 +156,7 @@ final class BatteryWords {
         return "With equal batteries it stays before "
                 + title(nearest.from().id())
                 + (rivals.size() > 1 ? " and " + (rivals.size() - 1) + " more" : "")
-                + (too ? "" : share(nearest))
-                + ".";
+                + (too ? "." : ". " + share(nearest) + " before that one.");
     }
 
     private static String points(double points) {

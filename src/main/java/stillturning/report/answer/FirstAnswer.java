@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param title what the study is called
  * @param scope for whom the answer holds
+ * @param lead who comes first, also with equal batteries, in one sentence
  * @param findings what is said, in order; several may be of one topic
  * @param matrix the candidates by requirement and criterion
  * @param leftOut candidates that the answer says nothing about
@@ -15,6 +16,7 @@ import java.util.List;
 public record FirstAnswer(
         String title,
         String scope,
+        String lead,
         List<Finding> findings,
         Matrix matrix,
         List<LeftOut> leftOut,

@@ -14,8 +14,10 @@ import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
 import stillturning.model.Study;
 import stillturning.model.Study.Weight;
+import stillturning.report.AnswerWords;
 import stillturning.report.RankingOrder;
 import stillturning.report.ResultText;
+import stillturning.report.Spoken;
 import stillturning.report.answer.FirstAnswer.Finding;
 import stillturning.report.answer.FirstAnswer.LeftOut;
 import stillturning.report.answer.FirstAnswer.Line;
@@ -66,6 +68,7 @@ public record FirstQuestion(
         return new FirstAnswer(
                 assessment.study().heading().title(),
                 scope(leftOut.size()),
+                assessment.ranking().map(this::lead).orElse(AnswerWords.lead(assessment)),
                 assessment.ranking().map(this::findings).orElse(List.of()),
                 matrix(),
                 leftOut,
@@ -89,6 +92,29 @@ public record FirstQuestion(
         return number + " " + thing + (number == 1 ? "" : "s");
     }
 
+    private String lead(RankingResult ranking) {
+        String lead = AnswerWords.lead(assessment);
+        String equally = equally(ranking, "");
+        return equally.isEmpty() ? lead : lead.substring(0, lead.length() - 1) + equally + ".";
+    }
+
+    /**
+     * @param next who is named just before
+     */
+    private String equally(RankingResult ranking, String next) {
+        List<String> first = ranking.first().stream().map(Standing::name).toList();
+        return equal.map(tried -> new BatteryWords(assessment, tried).clause(first, next))
+                .orElse("");
+    }
+
+    private static String next(RankingResult ranking) {
+        return ranking.standings().stream()
+                .skip(ranking.first().size())
+                .map(Standing::name)
+                .findFirst()
+                .orElse("");
+    }
+
     private List<Finding> findings(RankingResult ranking) {
         List<Finding> findings = new ArrayList<>();
         FirstWords first =
@@ -98,7 +124,7 @@ public record FirstQuestion(
                         assessment.study().goals().weights().stream()
                                 .map(FirstQuestion::shortName)
                                 .toList());
-        add(findings, Topic.FIRST, List.of(first.who()));
+        add(findings, Topic.FIRST, List.of(first.who(equally(ranking, next(ranking)))));
         add(findings, Topic.FIRM, first.firm(guesses));
         add(findings, Topic.UNLIKE, new UnlikeWords(assessment, ranking, marks).sentences());
         equal.ifPresent(
@@ -107,16 +133,18 @@ public record FirstQuestion(
                                 findings,
                                 Topic.EQUAL_BATTERIES,
                                 new BatteryWords(assessment, tried).sentences()));
-        assessment
-                .of(ranking.leader().name())
-                .ifPresent(
-                        leader ->
-                                add(
-                                        findings,
-                                        Topic.BREAKS,
-                                        new ShortcomingWords(leader, sizes).worstFirst()));
+        assessment.of(ranking.leader().name()).ifPresent(leader -> breaks(leader, findings));
         add(findings, Topic.NEXT, first.next());
         return findings;
+    }
+
+    private void breaks(Appraisal leader, List<Finding> findings) {
+        Spoken spoken = new Spoken(leader.candidate());
+        add(
+                findings,
+                Topic.BREAKS,
+                new ShortcomingWords(leader, sizes)
+                        .worstFirst().stream().map(spoken::sentence).toList());
     }
 
     private static void add(List<Finding> findings, Topic topic, List<String> texts) {

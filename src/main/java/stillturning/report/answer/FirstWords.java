@@ -41,11 +41,21 @@ final class FirstWords {
         this.leader = ranking.leader();
     }
 
-    /** Who is first, by how much, and whether it meets what is asked. */
-    String who() {
+    /**
+     * Who is first, by how much, and whether it meets what is asked.
+     *
+     * @param equally who is first with equal batteries, as the end of a sentence
+     */
+    String who(String equally) {
         FirstPlace place = new FirstPlace(assessment, ranking);
         String who = place.shared() ? "Shared by " + place.titles() : place.titles();
-        return who + " with " + points(leader.total()) + before(place) + ". " + requirements(place);
+        return who
+                + " with "
+                + points(leader.total())
+                + before(place)
+                + equally
+                + ". "
+                + requirements(place);
     }
 
     private String before(FirstPlace place) {

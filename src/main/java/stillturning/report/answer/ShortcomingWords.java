@@ -107,14 +107,23 @@ final class ShortcomingWords {
                 report.findings().stream()
                         .filter(f -> f.rule().gravity() == Gravity.WRONG)
                         .toList();
-        List<String> parts =
-                wrong.stream().map(f -> FindingWords.about(report, f)).distinct().toList();
-        return wrong.isEmpty()
-                ? ""
-                : wrong.size()
-                        + (wrong.size() == 1 ? " size limit is" : " size limits are")
-                        + " broken with nothing wrong: "
-                        + listed(parts);
+        if (wrong.isEmpty()) {
+            return "";
+        }
+        SizeFinding gravest = wrong.get(0);
+        List<String> others =
+                wrong.stream()
+                        .map(f -> FindingWords.about(report, f))
+                        .distinct()
+                        .filter(part -> !part.equals(FindingWords.about(report, gravest)))
+                        .toList();
+        return wrong.size()
+                + (wrong.size() == 1 ? " size limit is" : " size limits are")
+                + " broken with nothing wrong: "
+                + FindingWords.about(report, gravest)
+                + " "
+                + FindingWords.wrong(gravest)
+                + (others.isEmpty() ? "." : "; also at " + listed(others));
     }
 
     private Optional<String> untold() {

@@ -9,6 +9,7 @@ import stillturning.assess.exchange.Exchange;
 import stillturning.assess.exchange.Group;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.model.Candidate;
+import stillturning.report.Spoken;
 import stillturning.report.pair.ValueMarks;
 
 /** In what the first one and the next differ that is no matter of layout. */
@@ -40,13 +41,17 @@ final class UnlikeWords {
                     }
                 });
         boolean layout = differences.keySet().stream().anyMatch(Group::isLayout);
+        Spoken spoken = new Spoken(candidate(0));
         String so =
                 unlike.isEmpty()
                         ? "It and the next differ in nothing but their layout"
                         : "It and the next differ in "
                                 + String.join(" and ", unlike)
                                 + (layout ? ", which is no layout" : " and not in layout");
-        return List.of(so + marks.map(m -> "; " + m.words("it", "the next")).orElse("") + ".");
+        return List.of(
+                spoken.sentence(so)
+                        + marks.map(m -> "; " + m.words("it", "the next")).orElse("")
+                        + ".");
     }
 
     private Candidate candidate(int place) {

@@ -20,6 +20,7 @@ import stillturning.report.EventLines;
 import stillturning.report.NormalFlightTexts;
 import stillturning.report.RankingOrder;
 import stillturning.report.UntoldTexts;
+import stillturning.report.page.Block.Lead;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.page.ExplorerSection;
 import stillturning.report.page.JointSection;
@@ -153,12 +154,16 @@ public final class HtmlPage {
                     "No candidate could be computed.", "", links, List.of(), List.of(), List.of());
         }
         return new Answer(
-                AnswerWords.lead(assessment),
-                AnswerWords.why(assessment),
-                links,
-                requirements(),
-                unwell(),
-                untold());
+                lead(), AnswerWords.why(assessment), links, requirements(), unwell(), untold());
+    }
+
+    /** The same as on the first page, where there is one. */
+    private String lead() {
+        return front.stream()
+                .flatMap(chapter -> chapter.blocks().stream())
+                .flatMap(block -> block instanceof Lead lead ? Stream.of(lead.text()) : Stream.of())
+                .findFirst()
+                .orElseGet(() -> AnswerWords.lead(assessment));
     }
 
     private List<Fact> unwell() {

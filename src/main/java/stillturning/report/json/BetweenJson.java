@@ -11,6 +11,7 @@ import stillturning.assess.exchange.Attribution.Share;
 import stillturning.assess.exchange.Group;
 import stillturning.assess.exchange.Mix;
 import stillturning.assess.verdict.Outcome;
+import stillturning.assess.verdict.Verdict;
 import stillturning.model.CriterionName;
 import stillturning.parts.Part;
 import stillturning.report.pair.ControllerUse;
@@ -58,6 +59,11 @@ final class BetweenJson {
                     .word("first", Outcome.class, Shift::before)
                     .word("second", Outcome.class, Shift::after);
 
+    private static final JsonShape<Verdict> OWN =
+            JsonShape.<Verdict>named("ownFailure")
+                    .text("failure", v -> v.failure().name())
+                    .word("outcome", Outcome.class, Verdict::outcome);
+
     private static final JsonShape<Used> CONTROLLER =
             JsonShape.<Used>named("controller")
                     .text("candidate", Used::candidate)
@@ -78,6 +84,11 @@ final class BetweenJson {
                             .text("second", p -> p.mixes().to().id())
                             .text("ahead", p -> p.ranking().leader().name())
                             .flag("level", p -> p.ranking().first().size() > 1)
+                            .text("verdict", PairQuestion::verdict)
+                            .says("Who is ahead, also with equal batteries and wires.")
+                            .texts("boughtAndPaid", PairQuestion::paragraph)
+                            .says("And what would have to be true for the other answer.")
+                            .texts("requirementsLeftAside", PairQuestion::aside)
                             .list("shares", SHARE, BetweenJson::shares)
                             .says("Shapley values: they sum to the whole difference.")
                             .list("mixes", MIX, p -> p.mixes().mixes())
@@ -95,6 +106,8 @@ final class BetweenJson {
                                                     .orElse(List.of()))
                             .list("failures", SHIFT, p -> p.differences().shifts())
                             .says("Failures that both can have and that do not come to the same.")
+                            .list("failuresOnlyInFirst", OWN, p -> p.differences().spared())
+                            .list("failuresOnlyInSecond", OWN, p -> p.differences().own())
                             .list("controllers", CONTROLLER, BetweenJson::controllers));
 
     private BetweenJson() {}

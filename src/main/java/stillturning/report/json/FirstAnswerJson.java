@@ -28,6 +28,8 @@ final class FirstAnswerJson {
             JsonShape.<FirstAnswer>named("answer")
                     .text("scope", FirstAnswer::scope)
                     .says("For whom it holds.")
+                    .text("lead", FirstAnswer::lead)
+                    .says("Who comes first, also with equal batteries.")
                     .list("findings", FINDING, FirstAnswer::findings)
                     .says("What is said, in order; what the first one breaks is worst first.")
                     .list("leftOut", LEFT_OUT, FirstAnswer::leftOut)

@@ -53,10 +53,16 @@ public final class PairBlocks {
     /** Everything, the verdict first. */
     public List<Block> all() {
         List<Block> blocks = new ArrayList<>();
-        PairVerdict verdict = new PairVerdict(pair);
-        blocks.add(new Lead(verdict.first()));
+        blocks.add(new Lead(pair.verdict()));
+        if (!pair.aside().isEmpty()) {
+            blocks.add(
+                    new Note(
+                            "Left aside here, since mixes are not held against it: "
+                                    + String.join("; ", pair.aside())
+                                    + "."));
+        }
         blocks.add(new Heading("What is bought, what is paid"));
-        verdict.paragraph().forEach(text -> blocks.add(new Words(text)));
+        pair.paragraph().forEach(text -> blocks.add(new Words(text)));
         blocks.addAll(numbers());
         blocks.addAll(shares());
         blocks.addAll(parts());

@@ -15,9 +15,28 @@ import stillturning.assess.ranking.RankingResult;
  * @param ranking their order
  * @param mixes from the first to the second
  * @param marks how well the values of either are known, if somebody looked
+ * @param aside requirements that they are not held against here, in words
  */
 public record PairQuestion(
-        Assessment two, RankingResult ranking, Attribution mixes, Optional<ValueMarks> marks) {
+        Assessment two,
+        RankingResult ranking,
+        Attribution mixes,
+        Optional<ValueMarks> marks,
+        List<String> aside) {
+
+    public PairQuestion {
+        aside = List.copyOf(aside);
+    }
+
+    /** Who is ahead, by how much, and with equal batteries. */
+    public String verdict() {
+        return new PairVerdict(this).first();
+    }
+
+    /** What is bought, what is paid, and what would have to be true for the other answer. */
+    public List<String> paragraph() {
+        return new PairVerdict(this).paragraph();
+    }
 
     Appraisal one() {
         return two.appraisals().get(0);

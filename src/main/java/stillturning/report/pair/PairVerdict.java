@@ -2,6 +2,7 @@ package stillturning.report.pair;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import stillturning.assess.Appraisal;
 import stillturning.assess.CandidateDifferences;
 import stillturning.assess.exchange.Attribution.Share;
@@ -30,13 +31,61 @@ final class PairVerdict {
     String first() {
         String by = Formats.fixed(Math.abs(ahead.total() - behind.total()), 3) + " points";
         if (ahead.rank() == behind.rank()) {
-            return title(ahead) + " and " + title(behind) + " are level.";
+            return title(ahead) + " and " + title(behind) + " are level" + equally() + ".";
         }
         int more = behind.missedGates().size() - ahead.missedGates().size();
         return title(ahead)
                 + " is ahead of "
                 + title(behind)
-                + (more > 0 ? ", which misses " + more + " requirements more." : " by " + by + ".");
+                + (more > 0
+                        ? ", which misses "
+                                + more
+                                + (more == 1 ? " requirement more" : " requirements more")
+                        : " by " + by)
+                + equally()
+                + ".";
+    }
+
+    /** Who is ahead once what is no matter of layout is equal; empty where nothing such differs. */
+    private String equally() {
+        return pair.mixes().shares().stream()
+                .filter(share -> !share.isLayout())
+                .map(this::equally)
+                .collect(Collectors.joining());
+    }
+
+    private String equally(Share share) {
+        String what = Group.words(share.together());
+        int seconds = Integer.signum(pair.mixes().ifBothHaveTheSeconds(share));
+        int firsts = Integer.signum(pair.mixes().ifBothHaveTheFirsts(share));
+        return seconds == firsts
+                ? "; with equal " + what + " " + order(seconds)
+                : "; with the "
+                        + what
+                        + " of "
+                        + title(pair.one())
+                        + " in both "
+                        + order(firsts)
+                        + ", with those of "
+                        + title(pair.other())
+                        + " "
+                        + order(seconds);
+    }
+
+    /** Above 0 if the second of the pair is before the first. */
+    private String order(int secondBefore) {
+        if (secondBefore == 0) {
+            return ahead.rank() == behind.rank() ? "they stay level" : "they are level";
+        }
+        Appraisal before = secondBefore > 0 ? pair.other() : pair.one();
+        boolean same = before.candidate().id().equals(ahead.name());
+        return title(before)
+                + (same && ahead.rank() != behind.rank() ? " stays" : " is")
+                + " ahead";
+    }
+
+    private static String title(Appraisal appraisal) {
+        return "\"" + PairBlocks.title(appraisal) + "\"";
     }
 
     /** What is bought, what is paid, and what would have to be true for the other answer. */

@@ -33,7 +33,11 @@ public record ValueMarks(
      * @param other what the second is called
      */
     public String words(String one, String other) {
-        String counts = "guesses in their own files: " + guesses + " and " + otherGuesses;
+        String counts =
+                "guesses in their own files: "
+                        + (guesses == otherGuesses
+                                ? guesses + " each"
+                                : guesses + " and " + otherGuesses);
         return counts + only(onlyGuessed, one, other) + only(onlyGuessedByOther, other, one);
     }
 

@@ -56,7 +56,7 @@ final class AnswerSheet {
     List<Block> blocks() {
         blocks.add(new Note(assessment.study().heading().about()));
         blocks.add(new Words(AnswerWords.QUESTION));
-        blocks.add(new Lead(AnswerWords.lead(assessment)));
+        blocks.add(new Lead(first.lead()));
         assessment.ranking().ifPresent(this::answer);
         from.chosen().ifPresent(chosen -> blocks.add(glance(chosen)));
         from.chosen().ifPresent(this::stillBreaks);

@@ -10,17 +10,21 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import stillturning.assess.Appraisal;
+import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assess;
 import stillturning.assess.Assessment;
 import stillturning.assess.exchange.Attribution.Share;
+import stillturning.assess.requirement.Survey;
 import stillturning.files.StudyReader;
 import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
+import stillturning.model.Requirement;
 import stillturning.model.Study;
 import stillturning.model.Terminal;
 import stillturning.parts.Part;
@@ -214,11 +218,39 @@ class ExchangeTest {
         assertEquals(heavy.id(), rival.from().id());
         assertEquals(0, EqualBatteries.ifBothHaveTheLeaders(rival));
         assertEquals(0, EqualBatteries.ifBothHaveTheRivals(rival));
+        assertEquals(List.of(light.id(), heavy.id()), equal.firstWithTheLeaders());
+        assertEquals(0, rival.ifBothHaveTheFirsts(rival.shares().get(0)));
+        assertEquals(0, rival.ifBothHaveTheSeconds(rival.shares().get(0)));
         assertEquals(
                 rival.all().points() - rival.none().points(),
                 rival.shares().get(0).points(),
                 EXACT);
         assertTrue(rival.turnedBy(rival.shares().get(0)));
+    }
+
+    /** Sizes are looked at where the two stand in the study, and not for mixes of them. */
+    @Test
+    void whatMixesAreNotHeldAgainstTurnsNoOrder() {
+        Study small = read("architectures/first-steps");
+        List<Requirement> more = new ArrayList<>(small.goals().requirements());
+        more.add(new Requirement.NoSizeLimitBroken());
+        Candidate light = small.candidates().get(0);
+        Study asking =
+                new Study(
+                        small.id(),
+                        small.heading(),
+                        small.aircraft(),
+                        small.goals().requiring(more),
+                        List.of(light, renamed(light.with(ExchangeTest::heavier))));
+        Survey met =
+                (requirement, candidate) ->
+                        Optional.of(
+                                new RequirementMet(
+                                        requirement.inWords(), true, "none is", List.of()));
+        Assessment two = Assess.of(asking, met, done -> {});
+        Attribution rival = EqualBatteries.of(two, done -> {}).orElseThrow().rivals().get(0);
+        assertEquals(0, EqualBatteries.ifBothHaveTheLeaders(rival));
+        assertEquals(List.of(new Requirement.NoSizeLimitBroken()), Exchange.aside(asking.goals()));
     }
 
     private static Candidate renamed(Candidate c) {

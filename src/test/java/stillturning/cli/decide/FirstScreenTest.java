@@ -95,6 +95,7 @@ class FirstScreenTest {
         return new FirstAnswer(
                 "A study",
                 "7 candidates",
+                text(random, 40),
                 findings,
                 new Matrix(
                         texts(random, requirements),

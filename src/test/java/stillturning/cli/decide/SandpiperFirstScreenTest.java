@@ -23,15 +23,23 @@ class SandpiperFirstScreenTest {
         FirstScreenTest.assertScreen(ran);
         String out = ran.out().replaceAll("\\s+", " ");
         assertTrue(
-                out.contains("With equal batteries \"Split batteries, breakers\" draws level"),
+                out.contains(
+                        "before \"Split batteries, breakers\"; with equal batteries: level,"
+                                + " with those of \"Two alternators, two batteries, cross-tie\":"
+                                + " that one first."),
                 out);
         assertTrue(
                 out.contains(
-                        "differ in batteries (main-battery, engine-battery) and not in layout"),
+                        "Batteries make 0.102 of the 0.102 points before \"Split batteries,"
+                                + " breakers\"; with equal ones that one draws level."),
                 out);
         assertTrue(
                 out.contains(
-                        "It does not start in the cold with tired batteries: main-battery"
+                        "differ in batteries (main battery, engine battery) and not in layout"),
+                out);
+        assertTrue(
+                out.contains(
+                        "It does not start in the cold with tired batteries: main battery"
                                 + " disconnects itself"),
                 out);
         assertTrue(out.contains(" size limits are broken with nothing wrong"), out);

@@ -131,6 +131,7 @@ class CounsellorPaperTest {
     void theFirstPageSaysWhatEqualBatteriesChange() {
         String answer = text(blocks("answer"));
         assertFalse(FIRST.of(Topic.EQUAL_BATTERIES).isEmpty());
+        assertTrue(answer.contains(FIRST.lead()), answer);
         FIRST.of(Topic.EQUAL_BATTERIES).forEach(said -> assertTrue(answer.contains(said), answer));
     }
 

@@ -14,6 +14,7 @@ import stillturning.assess.Assessment;
 import stillturning.assess.exchange.EqualBatteries;
 import stillturning.desktop.viewmodel.BackgroundWork.Progress;
 import stillturning.desktop.viewmodel.Desk;
+import stillturning.dossier.MarkedValues;
 import stillturning.dossier.MistakenFiles;
 import stillturning.dossier.SizedCandidates;
 import stillturning.files.ReadStudy;
@@ -21,6 +22,7 @@ import stillturning.report.answer.AnswerBlocks;
 import stillturning.report.answer.FirstAnswer;
 import stillturning.report.answer.FirstQuestion;
 import stillturning.report.page.Block;
+import stillturning.report.pair.ValueMarks;
 import stillturning.sizing.result.SizingReport;
 
 /**
@@ -177,8 +179,16 @@ public final class Answering {
                         Optional.empty(),
                         desk.study().isPresent()
                                 ? MistakenFiles.of(desk.read().get().problems())
-                                : List.of())
+                                : List.of(),
+                        marks(assessment))
                 .answer();
+    }
+
+    /** How well the values are known that this was found from. */
+    private Optional<ValueMarks> marks(Assessment assessment) {
+        return desk.stale()
+                ? Optional.empty()
+                : MarkedValues.ofFirstTwo(assessment, desk.read().get());
     }
 
     private String coming() {

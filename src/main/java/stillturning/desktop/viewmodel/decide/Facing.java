@@ -111,7 +111,8 @@ public final class Facing {
                                                                                         other))));
     }
 
-    private void start(Pair pair, PairWork asked) {
+    private void start(Pair pair, PairWork work) {
+        PairWork asked = work.marked(desk.read().get());
         String fingerprint = desk.read().get().fingerprint();
         String of = asked.one().title() + " against " + asked.other().title();
         int most = asked.steps();

@@ -17,6 +17,7 @@ import stillturning.desktop.draft.Change;
 import stillturning.desktop.draft.Step;
 import stillturning.desktop.viewmodel.OpenDesk;
 import stillturning.desktop.viewmodel.offer.Offers;
+import stillturning.dossier.MarkedValues;
 import stillturning.dossier.SizedCandidates;
 import stillturning.report.answer.AnswerBlocks;
 import stillturning.report.answer.FirstAnswer;
@@ -78,11 +79,26 @@ class AnsweringTest {
                                 EqualBatteries.of(found, done -> {}),
                                 SizedCandidates.ofFirst(found, open.desk().read().get()),
                                 Optional.empty(),
-                                List.of())
+                                List.of(),
+                                MarkedValues.ofFirstTwo(found, open.desk().read().get()))
                         .answer();
         assertEquals(Optional.of(expected), answering.answer().get());
         assertEquals(AnswerBlocks.of(expected, ""), answering.blocks().get());
         assertFalse(answering.missing().get());
+    }
+
+    @Test
+    void whatIsGuessedInOneAndMeasuredInTheOtherIsNamed() {
+        open.untilAssessed();
+        assertTrue(says("guesses in their own files: "), answering.blocks().get().toString());
+        assertFalse(says("guessed in "), answering.blocks().get().toString());
+
+        change(HALF, "capacity: 18 Ah (guess)", "capacity: 18 Ah (measured)");
+        open.untilAssessed();
+
+        assertTrue(
+                says("guessed in the next, known in it: battery capacity"),
+                answering.blocks().get().toString());
     }
 
     @Test

@@ -47,6 +47,7 @@ class FacingTest {
                                                 study,
                                                 study.candidate(pair.one().get()).orElseThrow(),
                                                 study.candidate(pair.other().get()).orElseThrow())
+                                        .marked(open.desk().read().get())
                                         .done(done -> {}))
                         .all());
     }
