@@ -20,6 +20,7 @@ import stillturning.report.answer.FirstQuestion;
 import stillturning.report.explorer.Explorer;
 import stillturning.report.html.HtmlPage;
 import stillturning.report.html.PageContents;
+import stillturning.report.html.PageContents.Front;
 import stillturning.report.html.Sources;
 import stillturning.report.html.Sources.SourceNote;
 import stillturning.report.joint.JointChapters;
@@ -109,7 +110,9 @@ public record Dossier(
                         told(),
                         asked.sizes,
                         asked.together.map(this::section),
-                        CounsellorPaper.front(assessment, contents),
+                        new Front(
+                                contents.first().lead(),
+                                CounsellorPaper.front(assessment, contents)),
                         decision(contents, asked),
                         Optional.of(Explorer.of(assessment, contents.found())),
                         asked.groundTest));

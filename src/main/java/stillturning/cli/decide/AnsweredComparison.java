@@ -10,9 +10,11 @@ import stillturning.cli.terminal.CommandContext;
 import stillturning.cli.terminal.Output;
 import stillturning.dossier.MarkedValues;
 import stillturning.dossier.SizedCandidates;
+import stillturning.report.answer.AnswerBlocks;
 import stillturning.report.answer.FirstAnswer;
 import stillturning.report.answer.FirstAnswer.LeftOut;
 import stillturning.report.answer.FirstQuestion;
+import stillturning.report.terminal.BlockText;
 
 /**
  * The candidates of a study ranked, and the answer on one screen.
@@ -45,6 +47,8 @@ record AnsweredComparison(Comparison comparison, FirstAnswer first, boolean full
     public void print(Output out) {
         if (full) {
             comparison.print(out);
+            out.section("The first screen in full")
+                    .lines(BlockText.lines(AnswerBlocks.of(first, ""), out.paint()));
             leftOut(first.leftOut(), out);
         } else {
             comparison.mistakes().print(out);

@@ -20,7 +20,7 @@ import stillturning.report.EventLines;
 import stillturning.report.NormalFlightTexts;
 import stillturning.report.RankingOrder;
 import stillturning.report.UntoldTexts;
-import stillturning.report.page.Block.Lead;
+import stillturning.report.html.PageContents.Front;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.page.ExplorerSection;
 import stillturning.report.page.JointSection;
@@ -52,7 +52,7 @@ public final class HtmlPage {
     private final List<SizingReport> sizes;
     private final List<CandidateCases> cases;
     private final Optional<JointSection> together;
-    private final List<Chapter> front;
+    private final Front front;
     private final List<Chapter> decision;
     private final Optional<ExplorerSection> explorer;
     private final Optional<Chapter> groundTest;
@@ -94,7 +94,7 @@ public final class HtmlPage {
         StoryChapters stories = StoryChapters.of(appraisals);
         return new Page(
                 head(),
-                front,
+                front.chapters(),
                 answer(),
                 CaseSection.of(cases, appraisals, stories),
                 ComparisonSection.of(assessment, decision),
@@ -159,11 +159,7 @@ public final class HtmlPage {
 
     /** The same as on the first page, where there is one. */
     private String lead() {
-        return front.stream()
-                .flatMap(chapter -> chapter.blocks().stream())
-                .flatMap(block -> block instanceof Lead lead ? Stream.of(lead.text()) : Stream.of())
-                .findFirst()
-                .orElseGet(() -> AnswerWords.lead(assessment));
+        return front.lead().isEmpty() ? AnswerWords.lead(assessment) : front.lead();
     }
 
     private List<Fact> unwell() {

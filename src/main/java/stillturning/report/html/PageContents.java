@@ -26,7 +26,7 @@ public record PageContents(
         List<CandidateCases> cases,
         List<SizingReport> sizes,
         Optional<JointSection> together,
-        List<Chapter> front,
+        Front front,
         List<Chapter> decision,
         Optional<ExplorerSection> explorer,
         Optional<Chapter> groundTest) {
@@ -42,16 +42,26 @@ public record PageContents(
                 cases,
                 sizes,
                 together,
-                List.of(),
+                new Front("", List.of()),
                 List.of(),
                 Optional.empty(),
                 Optional.empty());
     }
 
+    /**
+     * What stands alone above everything else.
+     *
+     * @param lead who comes first, in one sentence; empty if only the assessment says it
+     */
+    public record Front(String lead, List<Chapter> chapters) {
+        public Front {
+            chapters = List.copyOf(chapters);
+        }
+    }
+
     public PageContents {
         cases = List.copyOf(cases);
         sizes = List.copyOf(sizes);
-        front = List.copyOf(front);
         decision = List.copyOf(decision);
     }
 }

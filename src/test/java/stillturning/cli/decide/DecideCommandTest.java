@@ -34,6 +34,7 @@ class DecideCommandTest {
         assertTrue(0 < answer && answer < requirements, out);
         assertTrue(requirements < ranking && ranking < why, out);
         assertTrue(out.contains("Share of all weightings"), out);
+        assertTrue(out.contains("What it still breaks or cannot do, worst first"), out);
         assertTrue(out.contains("All data of this study are invented"), out);
         assertTrue(out.replaceAll("\\s+", " ").endsWith(Cautions.SHORT + " "), out);
         assertTrue(ran.lines().stream().allMatch(line -> line.length() <= 120), out);

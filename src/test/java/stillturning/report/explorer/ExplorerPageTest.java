@@ -77,7 +77,7 @@ class ExplorerPageTest {
                                 List.of(),
                                 List.of(),
                                 Optional.empty(),
-                                List.of(),
+                                new PageContents.Front("", List.of()),
                                 List.of(),
                                 Optional.of(Explorer.of(assessment)),
                                 Optional.empty()));

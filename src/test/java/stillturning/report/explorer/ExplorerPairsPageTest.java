@@ -69,7 +69,7 @@ class ExplorerPairsPageTest {
                                 List.of(),
                                 List.of(),
                                 Optional.empty(),
-                                List.of(),
+                                new PageContents.Front("", List.of()),
                                 List.of(),
                                 Optional.of(Explorer.of(assessment, found)),
                                 Optional.empty()));

@@ -45,7 +45,7 @@ class ExplorerTest {
                                 List.of(),
                                 List.of(),
                                 Optional.empty(),
-                                List.of(),
+                                new PageContents.Front("", List.of()),
                                 List.of(),
                                 Optional.of(SECTION),
                                 Optional.empty()));
