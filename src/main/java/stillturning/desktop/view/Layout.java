@@ -7,17 +7,22 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
+import javafx.scene.control.TableColumnBase;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 
 /** Pieces of layout that several panes use. */
 public final class Layout {
 
     /** Room for a scroll bar. */
     private static final double BAR = 16;
+
+    /** Room on both sides of the words above a column (em). */
+    private static final double HEAD_EDGES = 1.4;
 
     private Layout() {}
 
@@ -77,8 +82,58 @@ public final class Layout {
         return scroll;
     }
 
+    /** Makes a column of a table so broad (em), as letters grow and shrink. */
+    public static void broad(TableColumnBase<?, ?> column, Label letters, double ems) {
+        column.prefWidthProperty().bind(letters.fontProperty().map(font -> ems * font.getSize()));
+    }
+
+    /** Puts words above a column of a table, in as many lines as they need. */
+    public static void head(TableColumnBase<?, ?> column, String words) {
+        column.setGraphic(new Head(column, words));
+    }
+
+    /** A table asks its heads for their height without telling them how broad they are. */
+    private static final class Head extends Label {
+        private final TableColumnBase<?, ?> column;
+
+        Head(TableColumnBase<?, ?> column, String words) {
+            super(words);
+            this.column = column;
+            getStyleClass().add("wrapped-head");
+            setWrapText(true);
+            column.widthProperty().addListener((of, before, now) -> requestLayout());
+        }
+
+        private double room() {
+            return Math.max(1, column.getWidth() - HEAD_EDGES * getFont().getSize());
+        }
+
+        @Override
+        protected double computePrefWidth(double height) {
+            return room();
+        }
+
+        @Override
+        protected double computePrefHeight(double width) {
+            return super.computePrefHeight(room());
+        }
+
+        @Override
+        protected double computeMinHeight(double width) {
+            return computePrefHeight(width);
+        }
+    }
+
+    /** Moved up and down where there is less room than its content needs at least. */
+    public static ScrollPane roomy(Region content) {
+        ScrollPane scroll = new ScrollPane();
+        scroll(scroll, content);
+        scroll.setFitToHeight(true);
+        return scroll;
+    }
+
     /** A tab that stays. */
-    public static Tab tab(String words, Node content) {
+    public static Tab tab(String words, @Nullable Node content) {
         Tab tab = new Tab(words, content);
         tab.setClosable(false);
         return tab;

@@ -1,15 +1,18 @@
 package stillturning.desktop.view.breaking;
 
+import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.view.Area;
+import stillturning.desktop.view.Folded;
+import stillturning.desktop.view.Folded.Leaf;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.Desk;
@@ -21,9 +24,15 @@ import stillturning.desktop.viewmodel.breaking.PlayedFailure;
 /** Breaking parts and watching what follows; and all failures of all candidates at a glance. */
 public final class BreakArea implements Area {
 
-    private static final double[] COLUMNS = {0.18, 0.77};
+    private static final double[] COLUMNS = {0.18, 0.74};
     private static final double STORY_OVER_STEPS = 0.7;
     private static final double DIAGRAM_OVER_PLOT = 0.66;
+
+    /** Room that the columns need beside each other, and the pictures below each other (em). */
+    private static final double BROAD = 66;
+
+    private static final double HIGH = 28;
+    private static final double HIGH_WORDS = 24;
 
     private final Breaking breaking;
     private final DiagramPane diagram;
@@ -35,6 +44,7 @@ public final class BreakArea implements Area {
     private final LoadsPane loads;
     private final Label outcome = Labels.wrapped("", "title-4", "break-outcome");
     private final Label notice = Labels.notice("break-notice", "warning");
+    private final Folded columns;
     private final Tab one;
     private final TabPane view;
 
@@ -47,13 +57,21 @@ public final class BreakArea implements Area {
         steps = new StepsPane(breaking);
         ending = new EndingPane(breaking);
         loads = new LoadsPane(breaking);
-        SplitPane columns = new SplitPane(new FailureList(breaking), middle(), right());
-        columns.setDividerPositions(COLUMNS);
-        SplitPane.setResizableWithParent(columns.getItems().get(0), false);
-        SplitPane.setResizableWithParent(columns.getItems().get(2), false);
+        columns =
+                new Folded(
+                                Orientation.HORIZONTAL,
+                                BROAD,
+                                COLUMNS,
+                                List.of(
+                                        new Leaf("What fails?", new FailureList(breaking)),
+                                        new Leaf("What happens", middle()),
+                                        new Leaf("In words", right())))
+                        .keeping(0)
+                        .keeping(2)
+                        .named("break-fold");
         one = Layout.tab("One story", columns);
         MatrixPane matrix = new MatrixPane(new FailureMatrix(desk));
-        view = new TabPane(one, Layout.tab("All failures", matrix));
+        view = new TabPane(one, Layout.tab("All failures", Layout.roomy(matrix)));
         view.setId("break-tabs");
         breaking.played().addListener((of, before, now) -> take());
         breaking.pilot().addListener((of, before, now) -> take());
@@ -63,7 +81,16 @@ public final class BreakArea implements Area {
     }
 
     private Node middle() {
-        SplitPane pictures = Layout.high(Layout.above(DIAGRAM_OVER_PLOT, diagram, plot));
+        Folded pictures =
+                Layout.high(
+                        new Folded(
+                                        Orientation.VERTICAL,
+                                        HIGH,
+                                        new double[] {DIAGRAM_OVER_PLOT},
+                                        List.of(
+                                                new Leaf("Diagram", diagram),
+                                                new Leaf("Over time", plot)))
+                                .named("pictures-fold"));
         VBox middle = new VBox(new PickedBar(breaking), notice, timeBar, pictures);
         middle.setMinWidth(0);
         return middle;
@@ -73,12 +100,20 @@ public final class BreakArea implements Area {
         outcome.setId("break-outcome");
         ScrollPane scroll = new ScrollPane();
         Layout.scroll(scroll, steps);
-        SplitPane words = Layout.above(STORY_OVER_STEPS, story, scroll);
+        Folded words =
+                new Folded(
+                                Orientation.VERTICAL,
+                                HIGH_WORDS,
+                                new double[] {STORY_OVER_STEPS},
+                                List.of(
+                                        new Leaf("What happens", story),
+                                        new Leaf("What to do", scroll)))
+                        .named("words-fold");
         TabPane tabs =
                 new TabPane(
                         Layout.tab("Events", words),
-                        Layout.tab("Loads now", loads),
-                        Layout.tab("What comes of it", ending));
+                        Layout.tab("Loads", loads),
+                        Layout.tab("Outcome", ending));
         tabs.setId("story-tabs");
         return new VBox(outcome, Layout.high(tabs));
     }
@@ -117,6 +152,7 @@ public final class BreakArea implements Area {
                 .ifPresent(
                         subject -> {
                             view.getSelectionModel().select(one);
+                            columns.front(1);
                             if (!breaking.pick(subject)) {
                                 breaking.search().set(subject);
                             }

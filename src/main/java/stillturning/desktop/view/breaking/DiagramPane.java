@@ -26,6 +26,7 @@ final class DiagramPane extends StackPane {
     private final PictureView view = new PictureView();
     private final ContextMenu menu = new ContextMenu();
     private Optional<Picture> shown = Optional.empty();
+    private Optional<String> laid = Optional.empty();
     private double mouseX;
     private double mouseY;
 
@@ -64,7 +65,12 @@ final class DiagramPane extends StackPane {
         Optional<PlayedFailure> played = breaking.played().get();
         Optional<Picture> picture = breaking.picture();
         if (played.isPresent() && picture.isPresent() && !same(picture.get())) {
+            boolean another = !laid.equals(Optional.of(played.get().laid().candidate().id()));
+            laid = Optional.of(played.get().laid().candidate().id());
             view.show(played.get().laid().sheet(), picture.get());
+            if (another) {
+                view.fitToRead();
+            }
             shown = picture;
         }
     }

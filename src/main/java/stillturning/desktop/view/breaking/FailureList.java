@@ -92,9 +92,9 @@ final class FailureList extends VBox {
     }
 
     private final class EntryCell extends ItemCell<Entry> {
+        private final Label words = Labels.wrapped("");
 
         EntryCell() {
-            setWrapText(true);
             addEventHandler(
                     MouseEvent.MOUSE_CLICKED,
                     event -> {
@@ -120,7 +120,8 @@ final class FailureList extends VBox {
                 getStyleClass().add("list-picked");
             }
             boolean underHeading = entry.choice.isPresent() && breaking.search().get().isBlank();
-            setText((picked ? "\u2716 " : underHeading ? "   " : "") + entry.words);
+            words.setText((picked ? "\u2716 " : underHeading ? "   " : "") + entry.words);
+            setGraphic(words);
         }
     }
 }

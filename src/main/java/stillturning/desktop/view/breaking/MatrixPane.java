@@ -63,10 +63,11 @@ final class MatrixPane extends VBox {
         orderedBy =
                 new Chooser<>(
                         "Whose worst comes first",
-                        c -> c.orElse("the first"),
+                        c -> c.map(matrix::title).orElse("the first"),
                         matrix.arrangement().orderedBy()::set);
         Showing.whileTrue(orderedBy, matrix.arrangement().order().isEqualTo(Order.CANDIDATE));
         table.setId("failure-matrix");
+        table.getStyleClass().add("least-high");
         table.setAccessibleText("Failures by candidate; Enter opens the story of a cell");
         table.getSelectionModel().setCellSelectionEnabled(true);
         table.setItems(matrix.lines());
@@ -113,7 +114,9 @@ final class MatrixPane extends VBox {
         FlowPane legend = new FlowPane();
         legend.getStyleClass().add("picked-bar");
         for (OutcomeMark mark : OutcomeMark.values()) {
-            String words = mark.sign() + " " + mark.outcome().words();
+            String full = mark.outcome().words();
+            String words =
+                    mark.sign() + " " + mark.word() + (full.equals(mark.word()) ? "" : ": " + full);
             legend.getChildren().add(Labels.of(words, style(mark)));
         }
         return legend;
@@ -149,12 +152,10 @@ final class MatrixPane extends VBox {
         for (int i = 0; i < matrix.candidates().size(); i++) {
             int candidate = i;
             String id = matrix.candidates().get(i);
-            Label heading = Labels.wrapped(id);
-            heading.setPrefWidth(CELL_EMS * em());
             TableColumn<MatrixLine, Optional<Verdict>> column =
                     column("", CELL_EMS, line -> verdict(line, candidate));
             column.setId(id);
-            column.setGraphic(heading);
+            Layout.head(column, matrix.title(id));
             column.setCellFactory(of -> new OutcomeCell(candidate));
             table.getColumns().add(column);
         }
@@ -165,14 +166,10 @@ final class MatrixPane extends VBox {
         TableColumn<MatrixLine, T> column = new TableColumn<>(head);
         column.setSortable(false);
         column.setReorderable(false);
-        column.setPrefWidth(ems * em());
+        Layout.broad(column, count, ems);
         column.setCellValueFactory(
                 line -> new ReadOnlyObjectWrapper<>(value.apply(line.getValue())));
         return column;
-    }
-
-    private double em() {
-        return count.getFont().getSize();
     }
 
     private static Optional<Verdict> verdict(MatrixLine line, int candidate) {
@@ -237,7 +234,7 @@ final class MatrixPane extends VBox {
                 boolean untold = verdict.get().untold().isPresent();
                 setText(mark.sign() + " " + mark.word() + (untold ? OutcomeMark.UNTOLD : ""));
                 setAccessibleText(
-                        matrix.candidates().get(candidate)
+                        matrix.title(matrix.candidates().get(candidate))
                                 + ": "
                                 + mark.outcome().words()
                                 + (untold ? ", because it cannot be computed" : ""));
@@ -245,7 +242,8 @@ final class MatrixPane extends VBox {
             } else if (!empty
                     && getTableRow().getItem() != null
                     && getTableRow().getItem().row().isPresent()) {
-                setAccessibleText(matrix.candidates().get(candidate) + ": has no such part");
+                setAccessibleText(
+                        matrix.title(matrix.candidates().get(candidate)) + ": has no such part");
             }
         }
     }

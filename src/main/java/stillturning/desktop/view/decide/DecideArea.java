@@ -1,14 +1,18 @@
 package stillturning.desktop.view.decide;
 
+import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
+import javafx.geometry.Orientation;
 import javafx.scene.control.Label;
-import javafx.scene.control.SplitPane;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TabPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.view.Area;
+import stillturning.desktop.view.Folded;
+import stillturning.desktop.view.Folded.Leaf;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.Showing;
@@ -19,25 +23,46 @@ import stillturning.desktop.viewmodel.decide.Deciding;
 public final class DecideArea implements Area {
 
     private static final double LEFT = 0.45;
+    private static final double UPPER = 0.42;
+
+    /** Room that all of it needs beside each other, and below each other (em). */
+    private static final double BROAD = 75;
+
+    private static final double HIGH = 37;
 
     private final RankingPane ranking;
     private final VBox view;
 
     public DecideArea(Deciding deciding) {
         ranking = new RankingPane(deciding);
-        VBox left = new VBox(Layout.high(ranking), new WeightsPane(deciding));
+        ScrollPane weights = new ScrollPane();
+        Layout.scroll(weights, new WeightsPane(deciding));
+        Folded left =
+                new Folded(
+                        Orientation.VERTICAL,
+                        HIGH,
+                        new double[] {UPPER},
+                        List.of(new Leaf("Ranking", ranking), new Leaf("Weights", weights)));
         TabPane right =
                 new TabPane(
                         Layout.tab("Answer", new AnswerPane(deciding)),
-                        Layout.tab("Requirements", new RequirementsPane(deciding)),
+                        Layout.tab("Requirements", Layout.roomy(new RequirementsPane(deciding))),
                         Layout.tab("Trade-off", new TradeOffPane(deciding, ranking::select)),
-                        Layout.tab("Simpler layouts", new ExplorePane(deciding.exploring())),
-                        Layout.tab("Side by side", new SideBySidePane(deciding)),
-                        Layout.tab("Departures", new DeparturesPane(deciding)));
+                        Layout.tab("Simpler", new ExplorePane(deciding.exploring())),
+                        Layout.tab("Side by side", Layout.roomy(new SideBySidePane(deciding))),
+                        Layout.tab("Departures", Layout.roomy(new DeparturesPane(deciding))));
         right.setId("decide-tabs");
-        SplitPane split = new SplitPane(left, right);
-        split.setDividerPositions(LEFT);
-        SplitPane.setResizableWithParent(left, false);
+        Folded split =
+                new Folded(
+                                Orientation.HORIZONTAL,
+                                BROAD,
+                                new double[] {LEFT},
+                                List.of(
+                                        new Leaf("Ranking and weights", left),
+                                        new Leaf("Reasons", right)))
+                        .keeping(0)
+                        .named("decide-fold");
+        left.named("ranking-fold");
         BooleanBinding none =
                 Bindings.createBooleanBinding(() -> deciding.now().get().isEmpty(), deciding.now());
         Label empty = Labels.empty("");

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.control.TreeItem;
 import javafx.scene.control.TreeTableCell;
 import javafx.scene.control.TreeTableColumn;
@@ -15,6 +16,7 @@ import javafx.scene.control.TreeTableView;
 import org.jspecify.annotations.Nullable;
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Labels;
+import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.decide.DifferenceRow;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Favours;
@@ -46,11 +48,13 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
         }
     }
 
+    private String hereName = "";
+    private String thereName = "";
     private final TreeTableColumn<TreeLine, String> here;
     private final TreeTableColumn<TreeLine, String> there;
 
     DifferenceTree(Consumer<CandidateFailure> opening) {
-        getStyleClass().add("dense");
+        getStyleClass().addAll("dense", "least-high");
         setShowRoot(false);
         setColumnResizePolicy(TreeTableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         TreeTableColumn<TreeLine, String> what = column("What", DifferenceTree::signed, 300);
@@ -62,8 +66,10 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
 
     /** Names the two columns. */
     void name(String one, String other) {
-        here.setText(one);
-        there.setText(other);
+        hereName = one;
+        thereName = other;
+        Layout.head(here, one);
+        Layout.head(there, other);
     }
 
     /** The chosen line in full, since columns cut long ones. */
@@ -83,14 +89,14 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
         }
         return signed(line)
                 + ".  "
-                + words(here, line.here())
+                + words(hereName, line.here())
                 + ".  "
-                + words(there, line.there())
+                + words(thereName, line.there())
                 + ".";
     }
 
-    private static String words(TreeTableColumn<TreeLine, String> column, String cell) {
-        return column.getText() + ": " + (cell.isEmpty() ? "\u2013" : cell);
+    private static String words(String column, String cell) {
+        return column + ": " + (cell.isEmpty() ? "\u2013" : cell);
     }
 
     /** Shows differences below a head for each group. */
@@ -150,6 +156,7 @@ final class DifferenceTree extends TreeTableView<DifferenceTree.TreeLine> {
         protected void updateItem(@Nullable String words, boolean empty) {
             super.updateItem(words, empty);
             setText(empty ? null : words);
+            setTooltip(empty || words == null || words.isEmpty() ? null : new Tooltip(words));
             TreeLine line = empty || getTableRow() == null ? null : getTableRow().getItem();
             boolean first = getTableColumn() == getTreeTableView().getColumns().get(0);
             pseudoClassStateChanged(FOR, line != null && line.favours() == Favours.FOR && first);

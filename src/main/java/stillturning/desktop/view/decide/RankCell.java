@@ -22,9 +22,11 @@ final class RankCell extends ItemCell<RankRow> {
 
     RankCell() {
         rank.setMinWidth(Region.USE_PREF_SIZE);
-        title.setMinWidth(0);
+        title.setWrapText(true);
+        title.setMinHeight(Region.USE_PREF_SIZE);
         shift.setMinWidth(Region.USE_PREF_SIZE);
-        marks.setMinWidth(0);
+        marks.setWrapText(true);
+        marks.setMinHeight(Region.USE_PREF_SIZE);
         VBox words = new VBox(Layout.inLine(title, Layout.gap(), shift), bar, marks);
         words.getStyleClass().add("rank-words");
         words.setMinWidth(0);

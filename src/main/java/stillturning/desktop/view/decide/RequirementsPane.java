@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.beans.Observable;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Button;
@@ -37,6 +38,9 @@ final class RequirementsPane extends VBox {
 
     private static final double MARGIN = 6;
 
+    /** Least width of a column (em). */
+    private static final double LEAST = 7.5;
+
     /** What a requirement says of a candidate. */
     private record Judged(Appraisal appraisal, RequirementMet met) {
         Candidate candidate() {
@@ -56,6 +60,7 @@ final class RequirementsPane extends VBox {
         this.deciding = deciding;
         getStyleClass().add("area-pane");
         table.setId("requirements");
+        table.getStyleClass().add("least-high");
         table.setAccessibleText("Requirements by candidate");
         table.getSelectionModel().setCellSelectionEnabled(true);
         table.getSelectionModel().getSelectedCells().addListener((Observable cells) -> choose());
@@ -99,17 +104,22 @@ final class RequirementsPane extends VBox {
         column.setCellValueFactory(
                 line -> new ReadOnlyObjectWrapper<>(value.apply(line.getValue())));
         column.setSortable(false);
-        column.prefWidthProperty().bind(table.widthProperty().subtract(MARGIN).multiply(share));
+        column.prefWidthProperty()
+                .bind(
+                        Bindings.createDoubleBinding(
+                                () ->
+                                        Math.max(
+                                                LEAST * reason.getFont().getSize(),
+                                                (table.getWidth() - MARGIN) * share),
+                                table.widthProperty(),
+                                reason.fontProperty()));
         return column;
     }
 
     private TableColumn<Appraisal, Judged> column(String requirement, int index, int count) {
         TableColumn<Appraisal, Judged> column =
                 column("", (1 - NAME) / count, appraisal -> judged(appraisal, index));
-        Label head = Labels.of(requirement, "wrapped-head", "tall-head");
-        head.setWrapText(true);
-        head.prefWidthProperty().bind(column.widthProperty().subtract(MARGIN));
-        column.setGraphic(head);
+        Layout.head(column, requirement);
         column.getStyleClass().add("narrow-column");
         column.setCellFactory(c -> new MetCell());
         return column;

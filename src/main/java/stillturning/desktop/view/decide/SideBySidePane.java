@@ -50,6 +50,7 @@ final class SideBySidePane extends VBox {
                         Layout.tab("Every difference", differences),
                         Layout.tab("Like for like", new FacingPane(deciding.facing())));
         ways.setId("facing-ways");
+        ways.getStyleClass().add("least-high-pair");
         getChildren().addAll(choice, Labels.wrapped(pair.verdict()), Layout.high(ways));
         pair.rows().addListener((ListChangeListener.Change<? extends DifferenceRow> c) -> refill());
         refill();

@@ -27,6 +27,9 @@ final class TradeOffPicture extends Pane {
     /** Half the size of a mark, and the gap beside the frame (em). */
     private static final double MARK = 0.55;
 
+    /** Names broader than this share of the frame go on in the next line. */
+    private static final double NAME_SHARE = 0.34;
+
     private static final double GAP = 0.5;
 
     private Optional<TradeOff> shown = Optional.empty();
@@ -127,6 +130,7 @@ final class TradeOffPicture extends Pane {
     private static Label name(Plotted point) {
         String sign = point.missed() == 0 ? "" : " \u2716";
         Label name = Labels.of(point.title() + sign, "trade-name");
+        name.setWrapText(true);
         name.setMouseTransparent(true);
         return name;
     }
@@ -186,12 +190,18 @@ final class TradeOffPicture extends Pane {
             double y = y(in, point.y());
             marks.get(i).resizeRelocate(x - radius, y - radius, 2 * radius, 2 * radius);
             Label name = names.get(i);
-            wanted.add(new PlacedName(x, y, name.prefWidth(-1), name.prefHeight(-1)));
+            double wide = Math.min(name.prefWidth(-1), NAME_SHARE * in.width());
+            wanted.add(new PlacedName(x, y, wide, name.prefHeight(wide)));
         }
         List<Box> boxes = LabelPlaces.of(in, radius, wanted, segments());
         for (int i = 0; i < boxes.size(); i++) {
             Box box = boxes.get(i);
-            place(names.get(i), box.x(), box.y());
+            names.get(i)
+                    .resizeRelocate(
+                            snapPositionX(box.x()),
+                            snapPositionY(box.y()),
+                            Math.ceil(box.width()),
+                            Math.ceil(box.height()));
             lead(leaders.get(i), wanted.get(i), box, radius);
         }
     }

@@ -8,7 +8,6 @@ import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Labels;
@@ -50,7 +49,6 @@ final class WeightsPane extends VBox {
                         Layout.asWideAsWords());
 
         getChildren().addAll(head(), grid, refusal);
-        setMinHeight(Region.USE_PREF_SIZE);
         deciding.weights()
                 .sliders()
                 .addListener((ListChangeListener.Change<? extends WeightSlider> c) -> refill());

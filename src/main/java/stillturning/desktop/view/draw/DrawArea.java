@@ -39,6 +39,10 @@ import stillturning.report.Cautions;
 public final class DrawArea implements Area {
 
     private static final double FORM_SHARE = 0.48;
+
+    /** Room that the paper needs with a pane on either side (em). */
+    private static final double BROAD = 62;
+
     private static final String EMPTY =
             "Nothing is drawn yet. Add a battery and a bus from the list on the left, then drag"
                     + " from one terminal to the other to join them.";
@@ -77,6 +81,8 @@ public final class DrawArea implements Area {
         values = right();
         view.setCenter(middle());
         desk.settings().addListener((of, before, now) -> showBeside());
+        view.widthProperty().addListener((of, before, now) -> showBeside());
+        empty.fontProperty().addListener((of, before, now) -> showBeside());
         showBeside();
         listen();
         show(board.laid().get());
@@ -161,22 +167,27 @@ public final class DrawArea implements Area {
         button.setTooltip(new Tooltip(words));
         button.setAccessibleText(words);
         button.setOnAction(
-                event ->
-                        desk.settings()
-                                .set(
-                                        desk.settings()
-                                                .get()
-                                                .with(
-                                                        new Beside(
-                                                                adding.isSelected(),
-                                                                valuing.isSelected()))));
+                event -> {
+                    boolean alone = narrow() && button.isSelected();
+                    Beside beside =
+                            new Beside(
+                                    adding.isSelected() && !(alone && button == valuing),
+                                    valuing.isSelected() && !(alone && button == adding));
+                    desk.settings().set(desk.settings().get().with(beside));
+                });
+    }
+
+    /** Whether there is room for one pane only beside the paper. */
+    private boolean narrow() {
+        return view.getWidth() > 0 && view.getWidth() < BROAD * empty.getFont().getSize();
     }
 
     private void showBeside() {
         Beside beside = desk.settings().get().beside();
-        adding.setSelected(beside.additions());
+        boolean adds = beside.additions() && !(narrow() && beside.values());
+        adding.setSelected(adds);
         valuing.setSelected(beside.values());
-        view.setLeft(beside.additions() ? additions : null);
+        view.setLeft(adds ? additions : null);
         view.setRight(beside.values() ? values : null);
     }
 

@@ -53,6 +53,7 @@ final class PalettePane extends VBox {
     }
 
     private final class EntryCell extends ItemCell<PaletteEntry> {
+        private final Label words = Labels.wrapped("");
 
         EntryCell() {
             Controls.onDoubleClick(this, () -> entry().ifPresent(board::add));
@@ -75,7 +76,8 @@ final class PalettePane extends VBox {
 
         @Override
         protected void show(PaletteEntry entry) {
-            setText(entry.name());
+            words.setText(entry.name());
+            setGraphic(words);
             setAccessibleText(entry.name() + ". " + entry.words());
             setTooltip(new Tooltip(entry.words() + "\n" + String.join("\n", entry.values())));
         }

@@ -34,9 +34,11 @@ final class FindingCell extends ItemCell<FindingRow> {
         file.setMinWidth(Region.USE_PREF_SIZE);
         drawing.setOnAction(event -> sizes.draw(getItem()));
         file.setOnAction(event -> sizes.read(getItem()));
-        Region between = new Region();
-        HBox.setHgrow(between, Priority.ALWAYS);
-        HBox head = new HBox(about, between, drawing, file);
+        about.setWrapText(true);
+        about.setMinHeight(Region.USE_PREF_SIZE);
+        about.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(about, Priority.ALWAYS);
+        HBox head = new HBox(about, drawing, file);
         head.getStyleClass().add("in-line");
         VBox words = new VBox(head, wrong, mend);
         words.setMinWidth(0);

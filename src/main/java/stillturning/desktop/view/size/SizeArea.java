@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
+import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ProgressIndicator;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -20,6 +22,10 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
 import stillturning.desktop.view.Area;
+import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.Folded;
+import stillturning.desktop.view.Folded.Leaf;
+import stillturning.desktop.view.Labels;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.size.Proposing;
@@ -28,6 +34,11 @@ import stillturning.report.table.Table;
 
 /** Where the open candidate's sizes are held against their limits: findings first, then tables. */
 public final class SizeArea implements Area {
+
+    private static final double CONTENTS_SHARE = 0.25;
+
+    /** Room that the contents need beside a sheet (em). */
+    private static final double BROAD = 60;
 
     private static final String FINDINGS = "Findings";
     private static final String PROPOSAL = "Proposal";
@@ -40,6 +51,14 @@ public final class SizeArea implements Area {
     private final ProposalSheet proposal;
     private final TableSheet table = new TableSheet();
     private final Label said = new Label();
+    private final Folded columns =
+            new Folded(
+                            Orientation.HORIZONTAL,
+                            BROAD,
+                            new double[] {CONTENTS_SHARE},
+                            List.of(new Leaf("Sheets", contents), new Leaf("Sheet", sheet)))
+                    .keeping(0)
+                    .named("size-fold");
     private final BorderPane view = new BorderPane();
 
     public SizeArea(Desk desk, Sizes sizes, Proposing proposing) {
@@ -56,8 +75,9 @@ public final class SizeArea implements Area {
         sizes.tables().addListener((ListChangeListener.Change<? extends Table<?>> c) -> refill());
         VBox top = new VBox(head(), notice());
         view.setTop(top);
-        view.setLeft(contents);
-        view.setCenter(sheet);
+        view.setCenter(columns);
+        contents.addEventHandler(MouseEvent.MOUSE_CLICKED, event -> columns.front(1));
+        Controls.onEnter(contents, chosen -> columns.front(1));
         view.sceneProperty().addListener((value, from, to) -> sizes.look(to != null));
         refill();
     }
@@ -66,6 +86,7 @@ public final class SizeArea implements Area {
         Label title = new Label();
         title.getStyleClass().add("title-4");
         title.setMinWidth(0);
+        title.setTooltip(Labels.inFull(title));
         title.textProperty()
                 .bind(
                         Bindings.createStringBinding(
@@ -157,6 +178,7 @@ public final class SizeArea implements Area {
     @Override
     public void show(Destination destination) {
         contents.getSelectionModel().select(0);
+        columns.front(1);
         sizes.look(true);
     }
 }

@@ -9,6 +9,7 @@ import javafx.scene.control.TableView;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import stillturning.desktop.view.Layout;
 import stillturning.report.table.Table;
 
 /** One table with its notes. */
@@ -22,6 +23,7 @@ final class TableSheet extends VBox {
 
     private final TableView<List<String>> table = new TableView<>();
     private final VBox notes = new VBox();
+    private final Label letter = new Label("M");
 
     TableSheet() {
         getStyleClass().add("sheet");
@@ -29,15 +31,16 @@ final class TableSheet extends VBox {
         table.getStyleClass().add("dense");
         notes.getStyleClass().add("sentences");
         VBox.setVgrow(table, Priority.ALWAYS);
-        getChildren().addAll(table, notes);
+        letter.setVisible(false);
+        letter.setManaged(false);
+        getChildren().addAll(table, notes, letter);
     }
 
     void show(Table<?> now) {
         table.setAccessibleText(now.title());
         table.getColumns().clear();
-        double em = new Label().getFont().getSize();
         for (int i = 0; i < now.columns().size(); i++) {
-            table.getColumns().add(column(now, i, em));
+            table.getColumns().add(column(now, i));
         }
         table.getItems().setAll(now.cells());
         table.scrollTo(0);
@@ -52,18 +55,15 @@ final class TableSheet extends VBox {
         return note;
     }
 
-    private static TableColumn<List<String>, String> column(Table<?> of, int index, double em) {
+    private TableColumn<List<String>, String> column(Table<?> of, int index) {
         TableColumn<List<String>, String> column = new TableColumn<>();
-        Label words = new Label(of.heads().get(index));
-        words.setWrapText(true);
-        words.getStyleClass().add("wrapped-head");
-        column.setGraphic(words);
+        Layout.head(column, of.heads().get(index));
         column.setCellValueFactory(row -> new ReadOnlyStringWrapper(row.getValue().get(index)));
         if (of.columns().get(index).isNumber()) {
             column.getStyleClass().add("number-column");
             column.setComparator(Numbers::compare);
         }
-        column.setPrefWidth((letters(of, index) * LETTER + MARGIN) * em);
+        Layout.broad(column, letter, letters(of, index) * LETTER + MARGIN);
         return column;
     }
 

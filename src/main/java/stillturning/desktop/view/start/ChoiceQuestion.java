@@ -20,6 +20,7 @@ final class ChoiceQuestion<T> extends HBox {
         for (Answer<T> given : answers) {
             RadioButton button = new RadioButton(given.words());
             button.setToggleGroup(group);
+            button.setMinWidth(USE_PREF_SIZE);
             button.setAccessibleText(question + ": " + given.words());
             button.setSelected(given.value().equals(answer.get()));
             button.setOnAction(event -> answer.set(given.value()));

@@ -23,6 +23,7 @@ import stillturning.desktop.view.Area;
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
+import stillturning.desktop.view.Showing;
 import stillturning.desktop.view.start.ChoiceQuestion.Answer;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.Settings;
@@ -44,6 +45,9 @@ public final class StartArea implements Area {
      */
     public record Doors(Consumer<Path> open, BiFunction<String, Path, Optional<Path>> chooser) {}
 
+    /** Room that two columns need (em). */
+    private static final double BROAD = 68;
+
     private final NewStudy study;
     private final ObjectProperty<Settings> settings;
     private final Doors doors;
@@ -55,10 +59,26 @@ public final class StartArea implements Area {
         this.study = study;
         this.settings = settings;
         this.doors = doors;
-        HBox columns = new HBox(questions(), others());
+        Node questions = questions();
+        Node others = others();
+        HBox columns = new HBox(questions, others);
         columns.getStyleClass().add("start-columns");
+        VBox oneColumn = new VBox();
+        oneColumn.getStyleClass().add("start-columns");
         Label caution = Labels.wrapped(Cautions.SHORT, "caution");
-        VBox page = new VBox(headline(), columns, caution);
+        VBox page = new VBox(headline(), columns, oneColumn, caution);
+        view.widthProperty()
+                .addListener(
+                        (of, before, now) -> {
+                            boolean one = now.doubleValue() < BROAD * caution.getFont().getSize();
+                            columns.getChildren()
+                                    .setAll(one ? List.of() : List.of(questions, others));
+                            oneColumn
+                                    .getChildren()
+                                    .setAll(one ? List.of(questions, others) : List.of());
+                            Showing.set(columns, !one);
+                            Showing.set(oneColumn, one);
+                        });
         page.getStyleClass().add("start-page");
         Layout.scroll(view, page);
         settings.addListener((of, before, now) -> listRecent());
@@ -83,7 +103,7 @@ public final class StartArea implements Area {
                                 + " of every layout is broken in turn, what follows is played in"
                                 + " time, and you see which layout keeps the engine running, for"
                                 + " how long, and what the pilot has to do.");
-        return new VBox(Labels.of(question, "title-1"), words);
+        return new VBox(Labels.wrapped(question, "title-1"), words);
     }
 
     private Node questions() {
@@ -220,7 +240,7 @@ public final class StartArea implements Area {
     }
 
     private static Node card(String title, String words, Node... rest) {
-        VBox card = new VBox(Labels.of(title, "title-3"), Labels.wrapped(words));
+        VBox card = new VBox(Labels.wrapped(title, "title-3"), Labels.wrapped(words));
         card.getChildren().addAll(rest);
         card.getStyleClass().add("card-box");
         return Layout.wide(card);

@@ -15,6 +15,7 @@ import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.scene.image.Image;
 import javafx.scene.input.Dragboard;
@@ -22,6 +23,7 @@ import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import stillturning.desktop.draft.Draft;
@@ -48,6 +50,10 @@ public final class Window {
 
     private static final double USUAL_WIDTH = 1280;
     private static final double USUAL_HEIGHT = 800;
+    private static final double SMALLEST_WIDTH = 1024;
+    private static final double SMALLEST_HEIGHT = 700;
+    private static final double ROOM = 640;
+    private static final double ROOM_HIGH = 400;
     private static final String OPENING = "Opening the study";
 
     private final Stage stage;
@@ -112,6 +118,8 @@ public final class Window {
 
     private void place() {
         stage.setTitle("Stillturning");
+        limit();
+        settings.addListener((of, before, now) -> limit());
         stage.getIcons().add(icon());
         settings.get()
                 .window()
@@ -123,6 +131,15 @@ public final class Window {
                             stage.setHeight(at.height());
                             stage.setMaximized(at.maximized());
                         });
+    }
+
+    /** Below this something would be cut: larger letters need a larger window. */
+    private void limit() {
+        double scale = settings.get().scalePercent() / 100.0;
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        stage.setMinWidth(Math.min(screen.getWidth(), Math.max(SMALLEST_WIDTH, ROOM * scale)));
+        stage.setMinHeight(
+                Math.min(screen.getHeight(), Math.max(SMALLEST_HEIGHT, ROOM_HIGH * scale)));
     }
 
     private void acceptFolders(Scene scene) {

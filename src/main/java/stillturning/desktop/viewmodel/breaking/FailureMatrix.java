@@ -27,6 +27,7 @@ import stillturning.assess.verdict.Verdict;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
+import stillturning.model.Candidate;
 import stillturning.report.FailureRows;
 import stillturning.report.FailureRows.Row;
 import stillturning.yaml.LooseNames;
@@ -152,6 +153,17 @@ public final class FailureMatrix {
     /** Ids of the candidates, one a column. */
     public List<String> candidates() {
         return candidates;
+    }
+
+    /** What a person calls a candidate. */
+    public String title(String id) {
+        return desk.results().get().assessment().stream()
+                .flatMap(a -> a.appraisals().stream())
+                .map(Appraisal::candidate)
+                .filter(c -> c.id().equals(id))
+                .map(Candidate::title)
+                .findFirst()
+                .orElse(id);
     }
 
     /** Kinds of which something fails. */

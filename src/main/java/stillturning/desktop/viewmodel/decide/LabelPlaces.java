@@ -59,7 +59,7 @@ public final class LabelPlaces {
     public static List<Box> of(
             Box frame, double radius, List<PlacedName> names, List<Segment> segments) {
         LabelPlaces places = new LabelPlaces(frame, radius, names, segments);
-        names.forEach(n -> places.placed.add(around(n, radius).get(0)));
+        names.forEach(n -> places.placed.add(places.inside(around(n, radius).get(0))));
         for (int round = 0; round < ROUNDS; round++) {
             for (int i = 0; i < names.size(); i++) {
                 places.improve(i, radius);
@@ -71,7 +71,8 @@ public final class LabelPlaces {
     private void improve(int i, double radius) {
         Box best = placed.get(i);
         double least = cost(i, best);
-        for (Box box : around(names.get(i), radius)) {
+        for (Box wanted : around(names.get(i), radius)) {
+            Box box = inside(wanted);
             double cost = cost(i, box);
             if (cost < least - 1e-9) {
                 best = box;
@@ -79,6 +80,13 @@ public final class LabelPlaces {
             }
         }
         placed.set(i, best);
+    }
+
+    /** Moved into the frame, as far as it fits there. */
+    private Box inside(Box box) {
+        double x = Math.max(frame.x(), Math.min(box.x(), frame.right() - box.width()));
+        double y = Math.max(frame.y(), Math.min(box.y(), frame.bottom() - box.height()));
+        return new Box(x, y, box.width(), box.height());
     }
 
     private double cost(int i, Box box) {
