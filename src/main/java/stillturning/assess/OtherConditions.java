@@ -1,9 +1,12 @@
 package stillturning.assess;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stillturning.assess.requirement.Restarts;
+import stillturning.assess.requirement.StartMargin;
 import stillturning.assess.verdict.Judge;
 import stillturning.assess.verdict.LeftSwitch;
 import stillturning.assess.verdict.PhaseVerdict;
@@ -80,13 +83,13 @@ final class OtherConditions {
     }
 
     /**
-     * Single failures after which a stopped engine cannot be started again in flight, the batteries
-     * charged as stated but cold. The starter's own failures are the same in every candidate. Told
-     * quickly: what minutes take out of a battery is then good to a few parts in 100,000.
+     * A stopped engine started again in flight after single failures, the batteries charged as
+     * stated but cold. The starter's own failures are the same in every candidate. Told quickly:
+     * what minutes take out of a battery is then good to a few parts in 100,000.
      */
-    List<String> notRestartedAfter(List<Failure> failures) throws UntoldStory {
+    Restarts restarts(List<Failure> failures) throws UntoldStory {
         if (failures.isEmpty()) {
-            return List.of();
+            return Restarts.failing(List.of());
         }
         Study.Aircraft aircraft = study.aircraft();
         Study cold =
@@ -97,19 +100,39 @@ final class OtherConditions {
                         study.goals(),
                         study.candidates());
         Timeline timeline = Timeline.quick(cold, candidate);
-        return failures.parallelStream()
-                .filter(failure -> !ofTheStarterItself(failure) && !restarts(timeline, failure))
-                .map(Failure::name)
-                .toList();
+        List<Tried> tried =
+                failures.parallelStream()
+                        .filter(failure -> !ofTheStarterItself(failure))
+                        .map(failure -> new Tried(failure, restart(timeline, failure)))
+                        .toList();
+        return new Restarts(
+                tried.stream().filter(t -> !t.runs()).map(t -> t.failure.name()).toList(),
+                tried.stream()
+                        .filter(Tried::runs)
+                        .min(Comparator.comparingDouble(this::spareVolts))
+                        .flatMap(t -> t.start.map(s -> new Restarts.Hardest(t.failure.name(), s))));
     }
 
-    /** What cannot be computed counts as the worse. */
-    private static boolean restarts(Timeline timeline, Failure failure) {
-        try {
-            return timeline.restart(failure).runs();
-        } catch (UntoldStory e) {
-            return false;
+    /** One start after a failure; empty if it cannot be computed, which counts as the worse. */
+    private record Tried(Failure failure, Optional<StartAttempt> start) {
+        boolean runs() {
+            return start.filter(StartAttempt::runs).isPresent();
         }
+    }
+
+    private static Optional<StartAttempt> restart(Timeline timeline, Failure failure) {
+        try {
+            return Optional.of(timeline.restart(failure));
+        } catch (UntoldStory e) {
+            return Optional.empty();
+        }
+    }
+
+    private double spareVolts(Tried tried) {
+        return tried.start
+                .flatMap(start -> StartMargin.of(study.aircraft(), start))
+                .map(StartMargin::spareVolts)
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private boolean ofTheStarterItself(Failure failure) {

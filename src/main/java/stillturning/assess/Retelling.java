@@ -18,6 +18,7 @@ import stillturning.assess.ranking.Standing;
 import stillturning.assess.requirement.BaselineParts;
 import stillturning.assess.requirement.Evidence;
 import stillturning.assess.requirement.Requirements;
+import stillturning.assess.requirement.Restarts;
 import stillturning.assess.verdict.Judge;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
@@ -146,8 +147,7 @@ final class Retelling {
         List<String> notRestarted = notRestarted(study, trials, before, chosen.values());
         Requirements requirements =
                 new Requirements(
-                        study.goals(),
-                        new Found(study, candidate, singles, cases, measures, notRestarted));
+                        study, new Found(study, candidate, singles, cases, measures, notRestarted));
         return new Appraisal(
                 candidate,
                 again.has(NothingBroken.NOTHING.name())
@@ -233,8 +233,8 @@ final class Retelling {
         }
 
         @Override
-        public List<String> notRestartedAfter() {
-            return notRestarted;
+        public Restarts restarts() {
+            return Restarts.failing(notRestarted);
         }
 
         @Override
@@ -279,7 +279,7 @@ final class Retelling {
         again.forEach(failure -> chosen.add(failure.name()));
         List<String> names = new ArrayList<>(restartless(before));
         names.removeIf(chosen::contains);
-        names.addAll(trials.notRestartedAfter(List.copyOf(again)));
+        names.addAll(trials.restarts(List.copyOf(again)).failedAfter());
         return names;
     }
 

@@ -19,6 +19,7 @@ import stillturning.assess.requirement.BaselineParts;
 import stillturning.assess.requirement.Effort;
 import stillturning.assess.requirement.Evidence;
 import stillturning.assess.requirement.Requirements;
+import stillturning.assess.requirement.Restarts;
 import stillturning.assess.requirement.Survey;
 import stillturning.assess.verdict.Judge;
 import stillturning.assess.verdict.LeftSwitch;
@@ -61,7 +62,7 @@ public final class Scrutiny implements Evidence {
     private @Nullable List<StartAttempt> starts;
     private @Nullable List<LeftSwitch> leftSwitches;
     private @Nullable NothingBroken flight;
-    private @Nullable List<String> notRestarted;
+    private @Nullable Restarts restarts;
 
     /**
      * A requirement that is missed, as far as was looked.
@@ -115,7 +116,7 @@ public final class Scrutiny implements Evidence {
                 holdSingles(first, missed, breaking);
             }
             if (effort == Effort.ONE_STORY || missed.isEmpty()) {
-                hold(effort, new Requirements(study.goals(), this), missed, breaking);
+                hold(effort, new Requirements(study, this), missed, breaking);
             }
         }
         return missed.stream().findFirst().map(words -> new Refusal(words, List.copyOf(breaking)));
@@ -137,7 +138,7 @@ public final class Scrutiny implements Evidence {
 
     private void holdSome(List<Failure> some, List<String> missed, Set<String> breaking)
             throws UntoldStory {
-        Requirements against = new Requirements(study.goals(), new Some(this, some));
+        Requirements against = new Requirements(study, new Some(this, some));
         hold(Effort.EVERY_SINGLE_FAILURE, against, missed, breaking);
     }
 
@@ -224,7 +225,7 @@ public final class Scrutiny implements Evidence {
                         new MoveAudit(study, candidate).all(singles));
         StructureFindings structure = Structure.of(study.aircraft(), candidate);
         Complexity complexity = Complexity.of(candidate, structure.independentLoops(), pilot);
-        Requirements requirements = new Requirements(study.goals(), this);
+        Requirements requirements = new Requirements(study, this);
         List<RequirementMet> met = new ArrayList<>();
         for (Requirement requirement : study.goals().requirements()) {
             met.add(told(() -> requirements.check(requirement)));
@@ -305,17 +306,17 @@ public final class Scrutiny implements Evidence {
     }
 
     @Override
-    public List<String> notRestartedAfter() {
-        if (notRestarted == null) {
+    public Restarts restarts() {
+        if (restarts == null) {
             try {
-                notRestarted =
-                        trials.notRestartedAfter(
+                restarts =
+                        trials.restarts(
                                 StudyRanking.held(singles()).map(Verdict::failure).toList());
             } catch (UntoldStory e) {
                 throw new Untold(e);
             }
         }
-        return notRestarted;
+        return restarts;
     }
 
     @Override
@@ -381,8 +382,8 @@ public final class Scrutiny implements Evidence {
         }
 
         @Override
-        public List<String> notRestartedAfter() {
-            return whole.notRestartedAfter();
+        public Restarts restarts() {
+            return whole.restarts();
         }
 
         @Override

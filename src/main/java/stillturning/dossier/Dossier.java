@@ -14,6 +14,7 @@ import stillturning.files.value.Assumption;
 import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
+import stillturning.reliability.runup.Card;
 import stillturning.report.RankingOrder;
 import stillturning.report.answer.FirstAnswer;
 import stillturning.report.answer.FirstQuestion;
@@ -23,6 +24,7 @@ import stillturning.report.html.PageContents;
 import stillturning.report.html.PageContents.Front;
 import stillturning.report.html.Sources;
 import stillturning.report.html.Sources.SourceNote;
+import stillturning.report.joint.CombinedFindings;
 import stillturning.report.joint.JointChapters;
 import stillturning.report.joint.SharedFindings;
 import stillturning.report.page.Document;
@@ -159,9 +161,19 @@ public record Dossier(
                         asked.equal,
                         SizedCandidates.ofFirst(assessment, read),
                         asked.guesses,
-                        MistakenFiles.of(read.problems()),
-                        MarkedValues.ofFirstTwo(assessment, read))
+                        MistakenFiles.of(read.problems()))
+                .marked(MarkedValues.ofFirstTwo(assessment, read))
+                .checked(asked.together.flatMap(this::card))
                 .answer();
+    }
+
+    /** The checks that the first one needs. */
+    private Optional<Card> card(Jointness together) {
+        String first = assessment.ranking().map(r -> r.leader().name()).orElse("");
+        return together.work.found().stream()
+                .filter(found -> found.candidate().id().equals(first))
+                .map(CombinedFindings::card)
+                .findFirst();
     }
 
     private List<CandidateCases> told() {

@@ -28,8 +28,8 @@ public interface Evidence {
     /** The start in the cold with tired batteries, if the study has a starter. */
     Optional<StartAttempt> coldStart();
 
-    /** Those of the single failures after which it cannot be started again in flight. */
-    List<String> notRestartedAfter();
+    /** The engine started again in flight after each of the single failures. */
+    Restarts restarts();
 
     /** Parts that are other than in the baseline; empty where the baseline is not there. */
     Optional<List<String>> departures();

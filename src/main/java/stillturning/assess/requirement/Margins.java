@@ -24,7 +24,7 @@ final class Margins {
     /** Of something that must last (s). */
     static String time(double seconds, double least) {
         if (Double.isInfinite(seconds)) {
-            return "";
+            return "without an end against the " + Formats.lasting(least) + " asked";
         }
         return seconds >= least
                 ? Formats.lasting(seconds - least) + " to spare"
@@ -37,6 +37,11 @@ final class Margins {
         return milliseconds > 0
                 ? String.format(Locale.ROOT, "%.0f ms to spare", milliseconds)
                 : String.format(Locale.ROOT, "%.0f ms too long", -milliseconds);
+    }
+
+    /** Something quick. */
+    static String milliseconds(double seconds) {
+        return Math.round(1000 * seconds) + " ms";
     }
 
     /** Of something of which there may be none. */

@@ -3,7 +3,6 @@ package stillturning.assess.requirement;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import stillturning.assess.Appraisal.RequirementMet;
@@ -22,14 +21,16 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
 
     private static final double SECONDS_PER_MINUTE = 60;
 
+    private final Study.Aircraft aircraft;
     private final Study.Goals goals;
     private final Evidence evidence;
 
     /**
      * @param evidence asked only for what a requirement needs
      */
-    public Requirements(Study.Goals goals, Evidence evidence) {
-        this.goals = goals;
+    public Requirements(Study study, Evidence evidence) {
+        this.aircraft = study.aircraft();
+        this.goals = study.goals();
         this.evidence = evidence;
     }
 
@@ -46,8 +47,38 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
     @Override
     public RequirementMet visit(Requirement.NoSingleFailureStopsEngine requirement) {
         double shortest = singles().stream().mapToDouble(this::lasts).min().orElse(0);
-        return noneOf(requirement, singles(), v -> v.outcome() == Outcome.ENGINE_LOST, "do")
-                .within(shortestRun(shortest));
+        RequirementMet found =
+                noneOf(requirement, singles(), v -> v.outcome() == Outcome.ENGINE_LOST, "do");
+        return found.within(shortestRun(shortest) + (found.met() ? "; " + nearest(singles()) : ""));
+    }
+
+    /** How near the engine came to a stop by what it needs being missing. */
+    private String nearest(List<Verdict> of) {
+        double tolerated = aircraft.engine().toleratedSeconds();
+        return longest(of)
+                .map(
+                        v ->
+                                "what it needs is missing for at most "
+                                        + Margins.milliseconds(interruption(v))
+                                        + " ("
+                                        + v.failure().name()
+                                        + "), and it stops after "
+                                        + Margins.milliseconds(tolerated))
+                .orElseGet(
+                        () ->
+                                "what it needs is never missing; it would stop after "
+                                        + Margins.milliseconds(tolerated));
+    }
+
+    /** The failure that interrupts most of those that interrupt at all. */
+    private static Optional<Verdict> longest(List<Verdict> of) {
+        return of.stream()
+                .filter(v -> interruption(v) > 0)
+                .max(Comparator.comparingDouble(Requirements::interruption));
+    }
+
+    private static double interruption(Verdict verdict) {
+        return verdict.planned().engine().longestInterruptionSeconds();
     }
 
     private String shortestRun(double seconds) {
@@ -74,29 +105,47 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
         double seconds = requirement.seconds();
         RequirementMet found =
                 noneOf(requirement, singles(), v -> interrupts(v, seconds), "do, or stop it");
-        double longest =
-                singles().stream()
-                        .mapToDouble(v -> v.planned().engine().longestInterruptionSeconds())
-                        .max()
-                        .orElse(0);
-        return found.met()
-                ? found.within(
-                        "the longest is "
-                                + Math.round(1000 * longest)
-                                + " ms, "
-                                + Margins.interruption(longest, seconds))
-                : found;
+        if (!found.met()) {
+            return found;
+        }
+        return longest(singles())
+                .map(
+                        v ->
+                                found.within(
+                                        "the longest is "
+                                                + Margins.milliseconds(interruption(v))
+                                                + " ("
+                                                + v.failure().name()
+                                                + "), "
+                                                + Margins.interruption(interruption(v), seconds)))
+                .orElseGet(
+                        () ->
+                                found.within(
+                                        "the longest is 0 ms, "
+                                                + Margins.interruption(0, seconds)));
     }
 
     @Override
     public RequirementMet visit(Requirement.RestartsInFlight requirement) {
-        List<String> names = evidence.notRestartedAfter();
+        Restarts restarts = evidence.restarts();
+        List<String> names = restarts.failedAfter();
         String reason =
                 names.isEmpty()
                         ? "it can after each of " + singles().size()
                         : "it cannot after " + names.size() + " of " + singles().size();
         return new RequirementMet(requirement.inWords(), names.isEmpty(), reason, names)
-                .within(Margins.none(names.size()));
+                .within(
+                        names.isEmpty()
+                                ? restarts.hardest().map(this::hardest).orElse("")
+                                : Margins.none(names.size()));
+    }
+
+    private String hardest(Restarts.Hardest hardest) {
+        return "the hardest start ("
+                + hardest.failure()
+                + ") takes "
+                + Formats.duration(hardest.start().seconds())
+                + StartMargin.of(aircraft, hardest.start()).map(m -> ", " + m.words()).orElse("");
     }
 
     @Override
@@ -107,20 +156,10 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
                         cold.filter(StartAttempt::runs).isPresent(),
                         cold.map(start -> start.conditions() + ": " + started(start))
                                 .orElse("the study has no starter"))
-                .within(cold.flatMap(Requirements::weakest).orElse(""));
-    }
-
-    /** Where the voltage falls most while the starter turns. */
-    private static Optional<String> weakest(StartAttempt start) {
-        return start.lowestVolts().entrySet().stream()
-                .min(Map.Entry.comparingByValue())
-                .map(
-                        e ->
-                                "down to "
-                                        + Formats.fixed(e.getValue(), 1)
-                                        + " V at "
-                                        + e.getKey()
-                                        + " on the way");
+                .within(
+                        cold.flatMap(start -> StartMargin.of(aircraft, start))
+                                .map(StartMargin::words)
+                                .orElse(""));
     }
 
     private static String started(StartAttempt start) {
@@ -194,7 +233,23 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
                                         v.failure().hits().stream()
                                                 .noneMatch(h -> h.part().equals(load)))
                         .toList();
-        return noneOf(requirement, others, v -> darkens(v, load), "do");
+        RequirementMet found = noneOf(requirement, others, v -> darkens(v, load), "do");
+        return found.met() ? found.within(longestDark(others, load)) : found;
+    }
+
+    private static String longestDark(List<Verdict> of, String load) {
+        return of.stream()
+                .filter(v -> DarkSpells.longestSeconds(v.planned(), load) > 0)
+                .max(Comparator.comparingDouble(v -> DarkSpells.longestSeconds(v.planned(), load)))
+                .map(
+                        v ->
+                                "it is dark for at most "
+                                        + Formats.duration(
+                                                DarkSpells.longestSeconds(v.planned(), load))
+                                        + " ("
+                                        + v.failure().name()
+                                        + ")")
+                .orElse("it is dark for 0 s");
     }
 
     /** What cannot be told to its end counts as dark. */
@@ -238,7 +293,10 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
                         runs
                                 ? "it runs on for " + inWords(lasts(drill))
                                 : untold(drill).orElseGet(() -> stopped(drill)))
-                .within(Margins.time(lasts(drill), goals.enoughSeconds()));
+                .within(
+                        Double.isInfinite(lasts(drill))
+                                ? nearest(List.of(drill))
+                                : Margins.time(lasts(drill), goals.enoughSeconds()));
     }
 
     private String stopped(Verdict drill) {

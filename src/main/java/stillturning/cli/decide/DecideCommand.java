@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stillturning.cli.decide.AnsweredComparison.Extent;
 import stillturning.cli.study.FoundStudy;
 import stillturning.cli.study.SoundCandidates;
 import stillturning.cli.study.StudyArgument;
@@ -21,6 +22,7 @@ import stillturning.cli.terminal.Output;
             "  stillturning decide sandpiper",
             "  stillturning decide sandpiper --full",
             "  stillturning decide sandpiper --guesses",
+            "  stillturning decide sandpiper --run-up",
             "  stillturning decide sandpiper --knowing \"weight over cost\"",
             "  stillturning decide sandpiper --swing \"endurance 100, weight 60, cost 40\"",
             "  stillturning decide sandpiper --between split-batteries solid-state-split-engine",
@@ -38,6 +40,13 @@ public final class DecideCommand implements Callable<Integer> {
             names = "--full",
             description = "Print every table: requirements with reasons, scales, shares, notes.")
     private boolean full;
+
+    @Option(
+            names = "--run-up",
+            description =
+                    "Also count the checks that the first one needs before each flight, and what"
+                            + " none of them shows. Takes a minute or more.")
+    private boolean runUp;
 
     @Option(
             names = "--between",
@@ -66,7 +75,9 @@ public final class DecideCommand implements Callable<Integer> {
                         guesses,
                         context);
         new Output(context)
-                .answer(AnsweredComparison.of(sound, comparison, full, context), asked.json());
+                .answer(
+                        AnsweredComparison.of(sound, comparison, new Extent(full, runUp), context),
+                        asked.json());
         return comparison.exitCode();
     }
 

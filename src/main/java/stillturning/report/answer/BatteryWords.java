@@ -87,7 +87,8 @@ final class BatteryWords {
             sentences.add(behind(behind, !turning.isEmpty()));
         }
         if (!equal.same().isEmpty()) {
-            sentences.add("Alike in it and in " + String.join(", ", titles(equal.same())) + ".");
+            sentences.add(
+                    "They are alike in it and in " + String.join(", ", titles(equal.same())) + ".");
         }
         if (!equal.untried().isEmpty()) {
             int untried = equal.untried().size();

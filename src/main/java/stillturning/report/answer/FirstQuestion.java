@@ -14,6 +14,7 @@ import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Standing;
 import stillturning.model.Study;
 import stillturning.model.Study.Weight;
+import stillturning.reliability.runup.Card;
 import stillturning.report.AnswerWords;
 import stillturning.report.RankingOrder;
 import stillturning.report.ResultText;
@@ -35,6 +36,7 @@ import stillturning.sizing.result.SizingReport;
  * @param guesses which guesses matter, if that was tried
  * @param mistaken candidates whose files have mistakes
  * @param marks how well the values of the first and the next are known, if somebody looked
+ * @param runUp the checks that the first one needs before each flight, if that was asked
  */
 public record FirstQuestion(
         Assessment assessment,
@@ -42,7 +44,8 @@ public record FirstQuestion(
         Optional<SizingReport> sizes,
         Optional<Guesses> guesses,
         List<LeftOut> mistaken,
-        Optional<ValueMarks> marks) {
+        Optional<ValueMarks> marks,
+        Optional<Card> runUp) {
 
     public FirstQuestion {
         mistaken = List.copyOf(mistaken);
@@ -55,7 +58,17 @@ public record FirstQuestion(
             Optional<SizingReport> sizes,
             Optional<Guesses> guesses,
             List<LeftOut> mistaken) {
-        this(assessment, equal, sizes, guesses, mistaken, Optional.empty());
+        this(assessment, equal, sizes, guesses, mistaken, Optional.empty(), Optional.empty());
+    }
+
+    /** The same, with how well the values of the first and the next are known. */
+    public FirstQuestion marked(Optional<ValueMarks> known) {
+        return new FirstQuestion(assessment, equal, sizes, guesses, mistaken, known, runUp);
+    }
+
+    /** The same, with the checks that the first one needs before each flight. */
+    public FirstQuestion checked(Optional<Card> card) {
+        return new FirstQuestion(assessment, equal, sizes, guesses, mistaken, marks, card);
     }
 
     public FirstAnswer answer() {
@@ -143,7 +156,7 @@ public record FirstQuestion(
         add(
                 findings,
                 Topic.BREAKS,
-                new ShortcomingWords(leader, sizes)
+                new ShortcomingWords(leader, sizes, runUp)
                         .worstFirst().stream().map(spoken::sentence).toList());
     }
 
@@ -211,7 +224,11 @@ public record FirstQuestion(
         if (guesses.isEmpty()) {
             all.add(new NotAsked("guesses that could unseat it", "decide " + study + " --guesses"));
         }
-        all.add(new NotAsked("its run-up checks", "run-up " + study + leader));
+        if (runUp.isEmpty()) {
+            all.add(
+                    new NotAsked(
+                            "how many run-up checks it needs", "decide " + study + " --run-up"));
+        }
         all.add(new NotAsked("its sizes after failures", "size " + study + leader));
         if (ranking.standings().size() > 1) {
             all.add(

@@ -9,6 +9,7 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.quantity.Formats;
+import stillturning.reliability.runup.Card;
 import stillturning.report.MissingWarnings;
 import stillturning.report.NormalFlightTexts;
 import stillturning.report.sizes.FindingWords;
@@ -32,10 +33,15 @@ final class ShortcomingWords {
 
     private final Appraisal leader;
     private final Optional<SizingReport> sizes;
+    private final Optional<Card> runUp;
 
-    ShortcomingWords(Appraisal leader, Optional<SizingReport> sizes) {
+    /**
+     * @param runUp the checks that it needs before each flight, if that was asked
+     */
+    ShortcomingWords(Appraisal leader, Optional<SizingReport> sizes, Optional<Card> runUp) {
         this.leader = leader;
         this.sizes = sizes;
+        this.runUp = runUp;
     }
 
     /** What is wrong with nothing broken, then what single failures do, then what is missing. */
@@ -50,6 +56,7 @@ final class ShortcomingWords {
         sizes.map(this::limits).filter(s -> !s.isEmpty()).ifPresent(found::add);
         untold().ifPresent(found::add);
         needsPilot().ifPresent(found::add);
+        runUp.flatMap(ShortcomingWords::checks).ifPresent(found::add);
         warnings().ifPresent(found::add);
         if (found.isEmpty()) {
             found.add(
@@ -138,6 +145,27 @@ final class ShortcomingWords {
                         .filter(v -> !v.engineOwn() && v.outcome().needsPilot())
                         .toList();
         return named(needing).map(n -> ofAll(needing.size()) + " need the pilot in time" + n);
+    }
+
+    /** What has to be done before each flight because nobody sees it in flight. */
+    private static Optional<String> checks(Card card) {
+        int matter = card.thatMatter().size();
+        if (matter == 0) {
+            return Optional.empty();
+        }
+        int checks = card.checks().size();
+        int hidden = card.hidden().size() + card.unconfirmed().size();
+        return Optional.of(
+                "It needs "
+                        + checks
+                        + (checks == 1 ? " check" : " checks")
+                        + " before each flight: "
+                        + matter
+                        + (matter == 1 ? " failure" : " failures")
+                        + " that nobody sees in flight"
+                        + (matter == 1 ? " ends" : " end")
+                        + " the engine with one more; "
+                        + (hidden == 0 ? "the checks show all." : hidden + " no check shows."));
     }
 
     private Optional<String> warnings() {

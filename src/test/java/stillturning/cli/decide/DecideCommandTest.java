@@ -161,6 +161,29 @@ class DecideCommandTest {
     }
 
     @Test
+    void runUpChecksAreCountedWhereAskedAndElsewhereItSaysHowToAsk() {
+        Session.in(here).copyOfFirstSteps("small");
+        String without = Session.in(here).run("decide", "small").out().replaceAll("\\s+", " ");
+        assertTrue(without.contains("how many run-up checks it needs (--run-up)"), without);
+        JsonNode card =
+                Session.tree(
+                        Session.in(here)
+                                .run("run-up", "small", "--candidate", "bus-and-battery", "--json")
+                                .out());
+        int checks = card.findValue("checks").size();
+        String with =
+                Session.in(here).run("decide", "small", "--run-up").out().replaceAll("\\s+", " ");
+        assertTrue(
+                with.contains(
+                        "It needs "
+                                + checks
+                                + (checks == 1 ? " check" : " checks")
+                                + " before each flight: "),
+                with);
+        assertFalse(with.contains("(--run-up)"), with);
+    }
+
+    @Test
     void colourIsOnlyForThoseWhoSeeIt() {
         Session.in(here).copyOfFirstSteps("small");
         String plain = Session.in(here).run("decide", "small", "--full").out();

@@ -179,8 +179,8 @@ public final class Answering {
                         Optional.empty(),
                         desk.study().isPresent()
                                 ? MistakenFiles.of(desk.read().get().problems())
-                                : List.of(),
-                        marks(assessment))
+                                : List.of())
+                .marked(marks(assessment))
                 .answer();
     }
 

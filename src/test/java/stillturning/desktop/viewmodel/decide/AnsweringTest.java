@@ -79,8 +79,8 @@ class AnsweringTest {
                                 EqualBatteries.of(found, done -> {}),
                                 SizedCandidates.ofFirst(found, open.desk().read().get()),
                                 Optional.empty(),
-                                List.of(),
-                                MarkedValues.ofFirstTwo(found, open.desk().read().get()))
+                                List.of())
+                        .marked(MarkedValues.ofFirstTwo(found, open.desk().read().get()))
                         .answer();
         assertEquals(Optional.of(expected), answering.answer().get());
         assertEquals(AnswerBlocks.of(expected, ""), answering.blocks().get());
