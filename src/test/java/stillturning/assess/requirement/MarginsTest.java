@@ -114,7 +114,7 @@ class MarginsTest {
                 met(new Requirement.RestartsInFlight(), List.of(), hard, start(9, 9));
         assertTrue(found.met());
         assertEquals(
-                "the hardest start (a: open) takes 2 s, down to 8.5 V at pump, 0.5 V more than it"
+                "the hardest start (a: open) takes 2.0 s, down to 8.5 V at pump, 0.5 V more than it"
                         + " needs",
                 found.margin());
         assertEquals(
