@@ -76,17 +76,25 @@ public final class StoryPlot {
      */
     public static Picture picture(
             String id, String title, Story story, UnaryOperator<String> called) {
+        return TimePlot.of(plot(id, title, story, called));
+    }
+
+    /**
+     * The plot before it is drawn, everything in it with the name that a person calls it by.
+     *
+     * @param id prefix of the names inside the picture
+     */
+    public static Plot plot(String id, String title, Story story, UnaryOperator<String> called) {
         Plot plot = new StoryPlot(story).plot(id, title);
-        return TimePlot.of(
-                new Plot(
-                        plot.id(),
-                        plot.title(),
-                        plot.untilSeconds(),
-                        plot.graphs().stream().map(g -> named(g, called)).toList(),
-                        plot.events(),
-                        plot.states().stream()
-                                .map(row -> new StateRow(called.apply(row.name()), row.spans()))
-                                .toList()));
+        return new Plot(
+                plot.id(),
+                plot.title(),
+                plot.untilSeconds(),
+                plot.graphs().stream().map(g -> named(g, called)).toList(),
+                plot.events(),
+                plot.states().stream()
+                        .map(row -> new StateRow(called.apply(row.name()), row.spans()))
+                        .toList());
     }
 
     private static Graph named(Graph graph, UnaryOperator<String> called) {

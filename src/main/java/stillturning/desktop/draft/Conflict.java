@@ -1,5 +1,6 @@
 package stillturning.desktop.draft;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -16,5 +17,19 @@ public record Conflict(
     public enum Choice {
         MINE,
         THEIRS
+    }
+
+    /**
+     * A place where both changed the same lines.
+     *
+     * @param line where it begins in the text before both, counted from 1
+     */
+    public record Dispute(int line, String mine, String theirs, String before) {}
+
+    /** The places to choose in, from top to bottom; empty where one of the two deleted the file. */
+    public List<Dispute> disputes() {
+        return mine.isPresent() && theirs.isPresent()
+                ? LineMerge.disputes(base.orElse(""), mine.get(), theirs.get())
+                : List.of();
     }
 }

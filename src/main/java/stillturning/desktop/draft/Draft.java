@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import stillturning.files.StudyReader;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
+import stillturning.yaml.disk.WholeFile;
 
 /**
  * A study's folder opened for editing: texts, named changes that can be taken back, and what became
@@ -46,6 +48,9 @@ public final class Draft implements AutoCloseable {
         this.folder = folder;
         this.clock = policy.map(JournalPolicy::clock).orElse(Clock.systemUTC());
         Listing listing = Listing.of(folder);
+        for (String name : listing.documents().keySet()) {
+            clear(folder.resolve(name));
+        }
         this.unread.addAll(listing.problems());
         TreeMap<String, EditedFile> read = new TreeMap<>();
         listing.documents().forEach((name, document) -> read.put(name, EditedFile.read(document)));
@@ -59,6 +64,15 @@ public final class Draft implements AutoCloseable {
         this.recovery =
                 policy.map(k -> Recovery.find(k.folder(), folder, files, this::warn))
                         .orElseGet(Recovery::none);
+    }
+
+    /** Opening is no writing: what cannot be taken away stays for the next one to try. */
+    private static void clear(Path file) {
+        try {
+            WholeFile.clear(file);
+        } catch (IOException stays) {
+            // the text itself is whole; only a hidden copy is left
+        }
     }
 
     /**
@@ -244,21 +258,78 @@ public final class Draft implements AutoCloseable {
                 news);
     }
 
-    /** Ends a conflict; the text that is not kept can be had back by undo, or is on disk. */
+    /**
+     * Ends a conflict by one choice for all of its places; what only one of the two changed is kept
+     * from both. The text that is not kept can be had back by undo, or is on disk.
+     */
     public DraftState resolve(Conflict conflict, Conflict.Choice choice) {
         synchronized (lock) {
             Pending waiting = pending.remove(conflict.file());
             if (waiting != null) {
-                EditedFile mine = files.at(conflict.file());
-                EditedFile kept =
-                        choice == Conflict.Choice.MINE
-                                ? mine.onDisk(waiting.theirs())
-                                : new EditedFile(mine.file(), waiting.theirs(), waiting.theirs());
-                EditedFiles after = files.with(conflict.file(), kept);
-                move(after, entry("Take " + conflict.file() + " as it is outside", after));
+                Conflict now = now(conflict.file(), waiting).conflict();
+                List<Conflict.Choice> choices = Collections.nCopies(now.disputes().size(), choice);
+                take(
+                        now,
+                        choices.isEmpty()
+                                ? whole(waiting, now, choice)
+                                : joined(waiting, now, choices));
             }
         }
         return tell();
+    }
+
+    /**
+     * Ends a conflict place by place. If other lines are disputed by now it goes on waiting.
+     *
+     * @param choices one for each of its places, from top to bottom
+     */
+    public DraftState resolve(Conflict conflict, List<Conflict.Choice> choices) {
+        synchronized (lock) {
+            Pending waiting = pending.get(conflict.file());
+            if (waiting != null) {
+                Pending renewed = now(conflict.file(), waiting);
+                Conflict now = renewed.conflict();
+                if (now.disputes().equals(conflict.disputes())) {
+                    pending.remove(conflict.file());
+                    take(now, joined(waiting, now, choices));
+                } else {
+                    pending.put(conflict.file(), renewed);
+                }
+            }
+        }
+        return tell();
+    }
+
+    private Pending now(String file, Pending waiting) {
+        return new Pending(files.at(file), waiting.theirs());
+    }
+
+    private void take(Conflict conflict, EditedFile kept) {
+        EditedFiles after = files.with(conflict.file(), kept);
+        move(after, entry("Choose between the two in " + conflict.file(), after));
+    }
+
+    private EditedFile joined(Pending waiting, Conflict now, List<Conflict.Choice> choices) {
+        String text =
+                LineMerge.joined(
+                        now.base().orElse(""),
+                        now.mine().orElseThrow(),
+                        now.theirs().orElseThrow(),
+                        choices);
+        return files.at(now.file()).onDisk(waiting.theirs()).with(Optional.of(text));
+    }
+
+    /** Where one of the two deleted the file, or both texts together cannot be read. */
+    private EditedFile whole(Pending waiting, Conflict now, Conflict.Choice choice) {
+        EditedFile mine = files.at(now.file());
+        return choice == Conflict.Choice.MINE
+                ? mine.onDisk(waiting.theirs())
+                : new EditedFile(mine.file(), waiting.theirs(), waiting.theirs());
+    }
+
+    /** What can be seen from outside of the files on disk; changes when somebody writes one. */
+    public Map<String, String> stamp() {
+        return Listing.stamp(folder);
     }
 
     /**

@@ -4,9 +4,13 @@ import com.github.difflib.DiffUtils;
 import com.github.difflib.patch.AbstractDelta;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import stillturning.desktop.draft.Conflict.Choice;
+import stillturning.desktop.draft.Conflict.Dispute;
 
 /** Joins two people's changes of one text, line by line. */
 final class LineMerge {
@@ -14,31 +18,108 @@ final class LineMerge {
     private static final Pattern LINE_ENDS = Pattern.compile("(?<=\n)|(?<=\r)(?!\n)");
 
     /** Lines of the base from one index to another, and what stands there instead. */
-    private record ChangedLines(int from, int to, List<String> lines) {
-
-        /** Whether nothing of the base stands between the two. */
-        boolean touches(ChangedLines other) {
-            return from <= other.to && other.from <= to;
-        }
-    }
+    private record ChangedLines(int from, int to, List<String> lines) {}
 
     private LineMerge() {}
 
+    /** A stretch of the base that one of the two or both have changed. */
+    private record Stretch(int from, int to, List<ChangedLines> mine, List<ChangedLines> theirs) {
+
+        boolean isDisputed() {
+            return !mine.isEmpty() && !theirs.isEmpty() && !mine.equals(theirs);
+        }
+
+        boolean touches(ChangedLines change) {
+            return from <= change.to && change.from <= to;
+        }
+
+        Stretch with(ChangedLines change, boolean isMine) {
+            List<ChangedLines> more = new ArrayList<>(isMine ? mine : theirs);
+            more.add(change);
+            return new Stretch(
+                    Math.min(from, change.from),
+                    Math.max(to, change.to),
+                    isMine ? more : mine,
+                    isMine ? theirs : more);
+        }
+
+        List<String> text(List<String> base, Choice choice) {
+            List<ChangedLines> changes = choice == Choice.MINE ? mine : theirs;
+            List<String> lines = new ArrayList<>();
+            int at = from;
+            for (ChangedLines change : changes) {
+                lines.addAll(base.subList(at, change.from));
+                lines.addAll(change.lines);
+                at = change.to;
+            }
+            lines.addAll(base.subList(at, to));
+            return lines;
+        }
+    }
+
     /** The text with the changes of both, unless two of them touch. */
     static Optional<String> of(String base, String mine, String theirs) {
+        boolean disputed = stretches(base, mine, theirs).stream().anyMatch(Stretch::isDisputed);
+        return disputed ? Optional.empty() : Optional.of(joined(base, mine, theirs, List.of()));
+    }
+
+    /** The places where changes of both touch, from top to bottom. */
+    static List<Dispute> disputes(String base, String mine, String theirs) {
         List<String> lines = lines(base);
-        List<ChangedLines> changes = changes(lines, lines(mine));
-        for (ChangedLines theirChange : changes(lines, lines(theirs))) {
-            if (changes.contains(theirChange)) {
-                continue;
-            }
-            if (changes.stream().anyMatch(theirChange::touches)) {
-                return Optional.empty();
-            }
-            changes.add(theirChange);
+        return stretches(base, mine, theirs).stream()
+                .filter(Stretch::isDisputed)
+                .map(
+                        s ->
+                                new Dispute(
+                                        s.from + 1,
+                                        String.join("", s.text(lines, Choice.MINE)),
+                                        String.join("", s.text(lines, Choice.THEIRS)),
+                                        String.join("", lines.subList(s.from, s.to))))
+                .toList();
+    }
+
+    /**
+     * The text with the changes of both, and in each place where they touch the chosen one.
+     *
+     * @param choices one for each place, from top to bottom
+     */
+    static String joined(String base, String mine, String theirs, List<Choice> choices) {
+        List<String> lines = lines(base);
+        StringBuilder text = new StringBuilder();
+        Iterator<Choice> chosen = choices.iterator();
+        int at = 0;
+        for (Stretch stretch : stretches(base, mine, theirs)) {
+            Choice whose = stretch.mine.isEmpty() ? Choice.THEIRS : Choice.MINE;
+            Choice choice = stretch.isDisputed() ? chosen.next() : whose;
+            lines.subList(at, stretch.from).forEach(text::append);
+            stretch.text(lines, choice).forEach(text::append);
+            at = stretch.to;
         }
-        changes.sort(Comparator.comparingInt(ChangedLines::from));
-        return Optional.of(joined(lines, changes));
+        lines.subList(at, lines.size()).forEach(text::append);
+        return text.toString();
+    }
+
+    /** Changes that touch, or touch what touches, belong together. */
+    private static List<Stretch> stretches(String base, String mine, String theirs) {
+        List<String> lines = lines(base);
+        List<ChangedLines> own = changes(lines, lines(mine));
+        List<ChangedLines> other = changes(lines, lines(theirs));
+        List<ChangedLines> all = new ArrayList<>(own);
+        all.addAll(other);
+        all.sort(Comparator.comparingInt(ChangedLines::from).thenComparingInt(ChangedLines::to));
+        List<Stretch> stretches = new ArrayList<>();
+        for (ChangedLines change : new LinkedHashSet<>(all)) {
+            int last = stretches.size() - 1;
+            boolean joins = last >= 0 && stretches.get(last).touches(change);
+            Stretch stretch =
+                    joins
+                            ? stretches.remove(last)
+                            : new Stretch(change.from, change.to, List.of(), List.of());
+            stretch = own.contains(change) ? stretch.with(change, true) : stretch;
+            stretch = other.contains(change) ? stretch.with(change, false) : stretch;
+            stretches.add(stretch);
+        }
+        return stretches;
     }
 
     private static List<String> lines(String text) {
@@ -56,17 +137,5 @@ final class LineMerge {
                             List.copyOf(delta.getTarget().getLines())));
         }
         return changes;
-    }
-
-    private static String joined(List<String> base, List<ChangedLines> changes) {
-        StringBuilder text = new StringBuilder();
-        int at = 0;
-        for (ChangedLines change : changes) {
-            base.subList(at, change.from).forEach(text::append);
-            change.lines.forEach(text::append);
-            at = change.to;
-        }
-        base.subList(at, base.size()).forEach(text::append);
-        return text.toString();
     }
 }

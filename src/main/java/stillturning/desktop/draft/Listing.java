@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -32,6 +33,19 @@ record Listing(
             listing.read(path);
         }
         return listing;
+    }
+
+    /** Time and length of each file, by its name; a file that goes meanwhile is not among them. */
+    static Map<String, String> stamp(Path folder) {
+        Map<String, String> stamp = new TreeMap<>();
+        try {
+            for (Path path : paths(folder)) {
+                stamp.put(nameOf(path), Files.getLastModifiedTime(path) + " " + Files.size(path));
+            }
+        } catch (IOException gone) {
+            stamp.put("", "the folder cannot be read");
+        }
+        return stamp;
     }
 
     private static List<Path> paths(Path folder) throws IOException {

@@ -2,8 +2,12 @@ package stillturning.desktop.viewmodel;
 
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import stillturning.desktop.draft.Conflict;
@@ -27,25 +31,75 @@ public final class FileUpkeep {
     private static final String CONFLICT = "conflict ";
 
     private final Draft draft;
-    private final Consumer<Notice> teller;
+    private final Teller teller;
     private final ZoneId zone;
+    private final Set<String> asked = new TreeSet<>();
+    private Map<String, String> stamp;
 
     /**
-     * @param teller shows notices
+     * Tells the user what he should know.
+     *
+     * @param show shows a notice
+     * @param clear takes the notice of a topic away
+     * @param compare shows the two texts of a conflict place by place
+     */
+    public record Teller(
+            Consumer<Notice> show, Consumer<String> clear, Consumer<Conflict> compare) {}
+
+    /**
      * @param zone in which times of day are told
      */
-    public FileUpkeep(Draft draft, Consumer<Notice> teller, ZoneId zone) {
+    public FileUpkeep(Draft draft, Teller teller, ZoneId zone) {
         this.draft = draft;
         this.teller = teller;
         this.zone = zone;
+        this.stamp = draft.stamp();
+    }
+
+    /** Whether somebody may have written a file since this was asked last; from any thread. */
+    public synchronized boolean isTouched() {
+        Map<String, String> now = draft.stamp();
+        boolean touched = !now.equals(stamp);
+        stamp = now;
+        return touched;
+    }
+
+    /** Takes notices away that do not hold any more. */
+    public void tidy() {
+        if (draft.state().isSaved()) {
+            teller.clear.accept(SAVING);
+        }
+        Set<String> waiting =
+                draft.state().conflicts().stream()
+                        .map(FileUpkeep::topic)
+                        .collect(Collectors.toSet());
+        List<String> settled = asked.stream().filter(t -> !waiting.contains(t)).toList();
+        settled.forEach(teller.clear);
+        settled.forEach(asked::remove);
+    }
+
+    /** Ends a conflict, one choice for each of its places. */
+    public void resolve(Conflict conflict, List<Choice> choices) {
+        draft.resolve(conflict, choices);
+        // what was changed meanwhile is asked about anew
+        tell(
+                draft.state().conflicts().stream()
+                        .filter(c -> c.file().equals(conflict.file()))
+                        .toList());
+        tidy();
+    }
+
+    private static String topic(Conflict conflict) {
+        return CONFLICT + conflict.file();
     }
 
     /** Saves what is unsaved; returns whether all of it is on disk. */
     public boolean save() {
         List<Problem> failed = draft.save();
         tell(draft.state().conflicts());
+        tidy();
         if (!failed.isEmpty()) {
-            teller.accept(
+            teller.show.accept(
                     new Notice(
                             SAVING,
                             Weight.WRONG,
@@ -68,8 +122,9 @@ public final class FileUpkeep {
                 " changed outside as well; both changes are in it now. Look it over before you"
                         + " save.");
         tell(found.conflicts());
+        tidy();
         if (!found.problems().isEmpty()) {
-            teller.accept(Notice.of(OUTSIDE, Weight.WRONG, inWords(found.problems())));
+            teller.show.accept(Notice.of(OUTSIDE, Weight.WRONG, inWords(found.problems())));
         }
     }
 
@@ -77,23 +132,36 @@ public final class FileUpkeep {
         if (!files.isEmpty()) {
             String words = String.join(", ", files) + what;
             Reply back = new Reply("Take back", draft::undo);
-            teller.accept(new Notice(OUTSIDE, weight, words, List.of(back)));
+            teller.show.accept(new Notice(OUTSIDE, weight, words, List.of(back)));
         }
     }
 
     private void tell(List<Conflict> conflicts) {
         for (Conflict conflict : conflicts) {
-            teller.accept(
+            asked.add(topic(conflict));
+            List<Reply> replies = new ArrayList<>();
+            int places = conflict.disputes().size();
+            if (places > 0) {
+                replies.add(new Reply("Compare \u2026", () -> compare(conflict)));
+            }
+            replies.add(reply("Keep mine", conflict, Choice.MINE));
+            replies.add(reply("Take the other", conflict, Choice.THEIRS));
+            teller.show.accept(
                     new Notice(
-                            CONFLICT + conflict.file(),
+                            topic(conflict),
                             Weight.CARE,
                             conflict.file()
-                                    + " was changed here and outside in the same place. Which one"
-                                    + " is right? The other can be had back by undo.",
-                            List.of(
-                                    reply("Keep mine", conflict, Choice.MINE),
-                                    reply("Take the other", conflict, Choice.THEIRS))));
+                                    + " was changed both here and outside"
+                                    + (places > 1 ? ", in " + places + " places" : "")
+                                    + ". Which of the two is right? The other can be had back by"
+                                    + " undo.",
+                            replies));
         }
+    }
+
+    private void compare(Conflict conflict) {
+        tell(List.of(conflict));
+        teller.compare.accept(conflict);
     }
 
     private Reply reply(String words, Conflict conflict, Choice choice) {
@@ -108,7 +176,7 @@ public final class FileUpkeep {
                     recovered.files().stream()
                             .map(Recovered.UnsavedFile::file)
                             .collect(Collectors.joining(", "));
-            teller.accept(
+            teller.show.accept(
                     new Notice(
                             RECOVERED + number++,
                             Weight.CARE,
@@ -119,8 +187,8 @@ public final class FileUpkeep {
                                     + files
                                     + " is still there.",
                             List.of(
-                                    new Reply("Take it up", () -> take(recovered)),
-                                    new Reply("Throw it away", () -> draft.drop(recovered)))));
+                                    new Reply("Throw it away", () -> draft.drop(recovered)),
+                                    new Reply("Take it up", () -> take(recovered)))));
         }
     }
 

@@ -56,6 +56,15 @@ public final class WholeFile {
         }
     }
 
+    /**
+     * Takes away what interrupted writings of a file left beside it.
+     *
+     * @throws IOException if it cannot be taken away
+     */
+    public static void clear(Path file) throws IOException {
+        Draft.clearLeftBeside(target(file.toAbsolutePath()));
+    }
+
     private static boolean written(Path real, byte[] bytes, Path like, boolean last)
             throws IOException {
         Path draft = Draft.fresh(real);

@@ -193,4 +193,64 @@ class OutsideTest {
         assertEquals(1, draft.state().conflicts().size());
         assertTrue(Files.readString(file).contains("20 Ah"));
     }
+
+    @Test
+    void keepingMineInOnePlacePutsNoOtherLineBack() throws Exception {
+        Draft draft = Draft.open(folder);
+        here(draft, "18 Ah", "16 Ah");
+        outside("18 Ah", "20 Ah");
+        outside("AWG 8, fuse 40 A", "AWG 6, fuse 40 A");
+        Conflict conflict = draft.lookOutside().conflicts().get(0);
+        assertEquals(1, conflict.disputes().size());
+        assertTrue(conflict.disputes().get(0).mine().contains("16 Ah"));
+        assertTrue(conflict.disputes().get(0).theirs().contains("20 Ah"));
+        draft.resolve(conflict, Choice.MINE);
+        assertEquals(List.of(), draft.save());
+        String text = Files.readString(file);
+        assertTrue(text.contains("16 Ah") && text.contains("AWG 6, fuse 40 A"), text);
+    }
+
+    @Test
+    void eachPlaceHasAChoiceOfItsOwn() throws Exception {
+        Draft draft = Draft.open(folder);
+        here(draft, "18 Ah", "16 Ah");
+        here(draft, "AWG 8, fuse 40 A", "AWG 4, fuse 40 A");
+        outside("18 Ah", "20 Ah");
+        outside("AWG 8, fuse 40 A", "AWG 6, fuse 40 A");
+        Conflict conflict = draft.lookOutside().conflicts().get(0);
+        assertEquals(2, conflict.disputes().size());
+        draft.resolve(conflict, List.of(Choice.THEIRS, Choice.MINE));
+        String text = oneBus(draft.state());
+        assertTrue(text.contains("20 Ah") && text.contains("AWG 4, fuse 40 A"), text);
+        assertEquals(List.of(), draft.state().conflicts());
+    }
+
+    @Test
+    void whatIsEditedMeanwhileIsAskedAboutAnew() throws Exception {
+        Draft draft = Draft.open(folder);
+        here(draft, "18 Ah", "16 Ah");
+        outside("18 Ah", "20 Ah");
+        Conflict conflict = draft.lookOutside().conflicts().get(0);
+        here(draft, "16 Ah", "15 Ah");
+        draft.resolve(conflict, List.of(Choice.THEIRS));
+        Conflict now = draft.state().conflicts().get(0);
+        assertTrue(now.disputes().get(0).mine().contains("15 Ah"));
+        draft.resolve(now, List.of(Choice.MINE));
+        assertTrue(oneBus(draft.state()).contains("15 Ah"));
+    }
+
+    @Test
+    void whatAnInterruptedSaveLeftIsClearedAtTheNextOpening() throws Exception {
+        long gone = new ProcessBuilder("true").start().pid();
+        while (ProcessHandle.of(gone).isPresent()) {
+            Thread.sleep(10);
+        }
+        Path left = folder.resolve("." + ONE_BUS + "." + gone + "-1.new");
+        Files.writeString(left, "half a text");
+        Path own = folder.resolve("." + ONE_BUS + "." + ProcessHandle.current().pid() + "-9.new");
+        Files.writeString(own, "being written");
+        Draft.open(folder);
+        assertFalse(Files.exists(left));
+        assertTrue(Files.exists(own));
+    }
 }

@@ -20,11 +20,16 @@ import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.FailureMatrix;
 import stillturning.desktop.viewmodel.breaking.PlayedFailure;
+import stillturning.desktop.viewmodel.breaking.Together;
 
 /** Breaking parts and watching what follows; and all failures of all candidates at a glance. */
 public final class BreakArea implements Area {
 
     private static final double[] COLUMNS = {0.18, 0.74};
+
+    /** Opacity of what is not of now. */
+    private static final double OLDER = 0.4;
+
     private static final double STORY_OVER_STEPS = 0.7;
     private static final double DIAGRAM_OVER_PLOT = 0.66;
 
@@ -71,10 +76,15 @@ public final class BreakArea implements Area {
                         .named("break-fold");
         one = Layout.tab("One story", columns);
         MatrixPane matrix = new MatrixPane(new FailureMatrix(desk));
-        view = new TabPane(one, Layout.tab("All failures", Layout.roomy(matrix)));
+        view =
+                new TabPane(
+                        one,
+                        Layout.tab("All failures", Layout.roomy(matrix)),
+                        Layout.tab("Two together", new TogetherPane(new Together(desk))));
         view.setId("break-tabs");
         breaking.played().addListener((of, before, now) -> take());
         breaking.pilot().addListener((of, before, now) -> take());
+        breaking.coming().addListener((of, before, now) -> tellOutcome(told()));
         breaking.refusal().addListener((of, before, now) -> warn());
         desk.read().addListener((of, before, now) -> warn());
         take();
@@ -119,9 +129,7 @@ public final class BreakArea implements Area {
     }
 
     private void take() {
-        Optional<PlayedFailure> told =
-                breaking.played().get().filter(p -> !breaking.picked().isEmpty());
-        outcome.setText(told.map(p -> EndingPane.outcome(breaking, p)).orElse("Nothing fails"));
+        tellOutcome(told());
         timeBar.mark();
         plot.take();
         story.tell();
@@ -130,6 +138,22 @@ public final class BreakArea implements Area {
         loads.take();
         diagram.show();
         warn();
+    }
+
+    /** What is shown belongs to what is picked, or it is said that it does not yet. */
+    private void tellOutcome(Optional<PlayedFailure> told) {
+        boolean coming = breaking.coming().get();
+        outcome.setText(
+                coming
+                        ? "\u2026  being played"
+                        : told.map(p -> EndingPane.outcome(breaking, p)).orElse("Nothing fails"));
+        for (Node older : List.of(diagram, plot, story, steps, ending, loads)) {
+            older.setOpacity(coming ? OLDER : 1);
+        }
+    }
+
+    private Optional<PlayedFailure> told() {
+        return breaking.played().get().filter(p -> !breaking.picked().isEmpty());
     }
 
     DiagramPane diagram() {

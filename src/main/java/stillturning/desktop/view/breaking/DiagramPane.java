@@ -17,6 +17,7 @@ import stillturning.desktop.view.picture.PictureView;
 import stillturning.desktop.viewmodel.breaking.Breaking;
 import stillturning.desktop.viewmodel.breaking.FailureChoice;
 import stillturning.desktop.viewmodel.breaking.PlayedFailure;
+import stillturning.model.failure.Failure;
 import stillturning.report.drawing.Picture;
 
 /** The diagram as it looks at the present time; a part offers the ways in which it can fail. */
@@ -27,6 +28,7 @@ final class DiagramPane extends StackPane {
     private final ContextMenu menu = new ContextMenu();
     private Optional<Picture> shown = Optional.empty();
     private Optional<String> laid = Optional.empty();
+    private Optional<Failure> failing = Optional.empty();
     private double mouseX;
     private double mouseY;
 
@@ -71,7 +73,20 @@ final class DiagramPane extends StackPane {
             if (another) {
                 view.fitToRead();
             }
+            bring(played.get());
             shown = picture;
+        }
+    }
+
+    /** What fails is in sight when it begins to. */
+    private void bring(PlayedFailure played) {
+        if (failing.filter(played.failure()::equals).isEmpty()) {
+            failing = Optional.of(played.failure());
+            breaking.picked().stream()
+                    .flatMap(choice -> choice.part().stream())
+                    .flatMap(part -> played.laid().drawn().keysOf(part).stream())
+                    .findFirst()
+                    .ifPresent(view::reveal);
         }
     }
 
@@ -95,7 +110,8 @@ final class DiagramPane extends StackPane {
         List<FailureChoice> modes = part.map(breaking::of).orElse(List.of());
         List<MenuItem> items = new ArrayList<>();
         if (!modes.isEmpty()) {
-            Label heading = Labels.of(part.orElseThrow() + " fails:", "text-muted");
+            Label heading =
+                    Labels.of(breaking.called(part.orElseThrow()) + " fails:", "text-muted");
             CustomMenuItem title = new CustomMenuItem(heading, false);
             title.setDisable(true);
             items.add(title);

@@ -37,7 +37,7 @@ final class EndingPane extends ScrollPane {
     }
 
     private void add(StoryFacts.Fact fact) {
-        Label value = Labels.wrapped(fact.value());
+        Label value = Labels.wrapped(breaking.spoken(fact.value()));
         facts.getChildren().add(new VBox(Labels.remark(fact.label()), value));
     }
 

@@ -82,10 +82,11 @@ final class FailureList extends VBox {
         for (FailureChoice choice : breaking.offered()) {
             String heading = choice.part().orElse(choice.kind());
             if (!searched && !heading.equals(above)) {
-                entries.add(new Entry(heading, Optional.empty()));
+                String called = choice.part().map(breaking::called).orElse(heading);
+                entries.add(new Entry(called, Optional.empty()));
                 above = heading;
             }
-            String words = searched ? choice.name() : choice.mode();
+            String words = searched ? breaking.calledFailure(choice.name()) : choice.mode();
             entries.add(new Entry(words, Optional.of(choice)));
         }
         list.getItems().setAll(entries);
@@ -120,7 +121,11 @@ final class FailureList extends VBox {
                 getStyleClass().add("list-picked");
             }
             boolean underHeading = entry.choice.isPresent() && breaking.search().get().isBlank();
-            words.setText((picked ? "\u2716 " : underHeading ? "   " : "") + entry.words);
+            words.setText((picked ? "\u2716 " : "") + entry.words);
+            words.getStyleClass().remove("list-below");
+            if (underHeading) {
+                words.getStyleClass().add("list-below");
+            }
             setGraphic(words);
         }
     }

@@ -145,7 +145,7 @@ final class MatrixPane extends VBox {
     }
 
     private void makeColumns() {
-        TableColumn<MatrixLine, String> name = column("Failure", NAME_EMS, MatrixLine::words);
+        TableColumn<MatrixLine, String> name = column("Failure", NAME_EMS, matrix::words);
         name.setCellFactory(of -> new NameCell());
         table.getColumns().clear();
         table.getColumns().add(name);

@@ -30,7 +30,7 @@ final class PickedBar extends FlowPane {
 
         when =
                 new Chooser<>(
-                        "MomentChoice in the flight it happens",
+                        "When in the flight it happens",
                         MomentChoice::words,
                         chosen -> breaking.moment().set(Optional.of(chosen.moment())));
         when.setId("break-moment");
@@ -76,9 +76,9 @@ final class PickedBar extends FlowPane {
             picked.getChildren().add(Labels.of("Nothing fails yet.", "text-muted"));
         }
         for (FailureChoice choice : breaking.picked()) {
-            Button away = new Button(choice.name() + "  \u00D7");
+            Button away = new Button(breaking.calledFailure(choice.name()) + "  \u00D7");
             away.getStyleClass().addAll("picked-failure", "small");
-            away.setAccessibleText("Let it not fail: " + choice.name());
+            away.setAccessibleText("Let it not fail: " + breaking.calledFailure(choice.name()));
             away.setOnAction(event -> breaking.alsoPick(choice));
             picked.getChildren().add(away);
         }

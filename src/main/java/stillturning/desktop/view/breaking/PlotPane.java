@@ -35,7 +35,7 @@ final class PlotPane extends ScrollPane {
     /** Shows the plot of another story. */
     void take() {
         breaking.story()
-                .map(watched -> StoryPlot.plot("plot", "", watched.story()))
+                .map(watched -> StoryPlot.plot("plot", "", watched.story(), breaking::called))
                 .ifPresent(plot -> view.show(TimePlot.sheet(plot)));
         view.secondsProperty().set(breaking.scrubber().seconds().get());
     }

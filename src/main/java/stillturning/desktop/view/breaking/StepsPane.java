@@ -48,14 +48,20 @@ final class StepsPane extends VBox {
         }
     }
 
-    private static VBox box(PilotStep step, StepState state) {
+    private VBox box(PilotStep step, StepState state) {
         Label head =
                 Labels.wrapped(
-                        sign(state) + "  " + step.procedure() + ": " + words(step, state),
+                        sign(state)
+                                + "  "
+                                + breaking.called(step.procedure())
+                                + ": "
+                                + words(step, state),
                         "step-head",
                         "step-" + state.name().toLowerCase(Locale.ROOT).replace('_', '-'));
         String who = step.automatic().map(by -> "by itself, " + by + ": ").orElse("");
-        return new VBox(head, Labels.wrapped(who + step.does(), "text-muted", "step-does"));
+        return new VBox(
+                head,
+                Labels.wrapped(breaking.spoken(who + step.does()), "text-muted", "step-does"));
     }
 
     private static String words(PilotStep step, StepState state) {

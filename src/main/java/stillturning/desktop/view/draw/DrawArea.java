@@ -15,6 +15,7 @@ import javafx.scene.control.ToolBar;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -47,6 +48,10 @@ public final class DrawArea implements Area {
             "Nothing is drawn yet. Add a battery and a bus from the list on the left, then drag"
                     + " from one terminal to the other to join them.";
 
+    private static final String COMING =
+            "The drawing is being laid out. With many parts that takes a while; everything else can"
+                    + " be used meanwhile.";
+
     private final Desk desk;
     private final Offers offers;
     private final Board board;
@@ -64,6 +69,7 @@ public final class DrawArea implements Area {
     private final BorderPane view = new BorderPane();
     private ContextMenu menu = new ContextMenu();
     private boolean drawn;
+    private boolean awaited;
 
     /**
      * @param offers what the program offers to draw otherwise
@@ -76,7 +82,13 @@ public final class DrawArea implements Area {
         commands = new DrawCommands(board, this::showText);
         view.setId("draw-area");
         board.said().addListener((of, before, now) -> said.setText(now));
-        view.setTop(new VBox(tools(), said));
+        Button leaveOut =
+                Controls.button(
+                        "Leave it out of this candidate", "draw-leave-out", board::leaveOut);
+        HBox instead = Layout.inLine(leaveOut);
+        instead.getStyleClass().add("area-pane");
+        Showing.whileTrue(instead, board.leftOutInstead().map(Optional::isPresent));
+        view.setTop(new VBox(tools(), said, instead));
         additions = new PalettePane(board);
         values = right();
         view.setCenter(middle());
@@ -93,13 +105,30 @@ public final class DrawArea implements Area {
         paper.setOnPick(board::pick);
         paper.setOnOpen(key -> board.pick(List.of(key)));
         paper.setOnJoin(
-                (one, other) -> board.join(one.symbol(), one.port(), other.symbol(), other.port()));
-        paper.setOnDrop((dropped, at, key) -> PaletteEntry.carried(dropped).ifPresent(board::add));
+                (one, other) -> {
+                    board.join(one.symbol(), one.port(), other.symbol(), other.port());
+                    paper.requestFocus();
+                });
+        paper.setOnDrop(
+                (dropped, at, key) -> {
+                    PaletteEntry.carried(dropped).ifPresent(board::add);
+                    paper.requestFocus();
+                });
         paper.setOnMenu(this::openMenu);
         paper.addEventHandler(
                 KeyEvent.KEY_PRESSED, event -> commands.key(event, view.getScene().getWindow()));
         board.laid().addListener((of, before, now) -> show(now));
-        board.chosen().addListener((Observable of) -> paper.choose(board.chosenKeys()));
+        board.chosen().addListener((Observable of) -> choose());
+    }
+
+    /** What is chosen and not drawn yet is brought into sight when it is. */
+    private void choose() {
+        List<String> keys = board.chosenKeys();
+        paper.choose(keys);
+        if (awaited && !keys.isEmpty()) {
+            paper.reveal(keys.get(0));
+        }
+        awaited = keys.isEmpty() && !board.chosen().isEmpty();
     }
 
     private void openMenu(Optional<String> key, double screenX, double screenY) {
@@ -116,8 +145,11 @@ public final class DrawArea implements Area {
         if (first) {
             paper.fitToRead();
         }
-        paper.choose(board.chosenKeys());
-        empty.setVisible(laid.filter(l -> l.candidate().parts().isEmpty()).isPresent());
+        choose();
+        empty.setText(drawn ? EMPTY : COMING);
+        empty.setVisible(
+                laid.map(l -> l.candidate().parts().isEmpty())
+                        .orElse(!desk.work().running().isEmpty()));
         paper.setVisible(drawn);
     }
 

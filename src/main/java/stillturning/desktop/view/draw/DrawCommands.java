@@ -106,7 +106,7 @@ final class DrawCommands {
         boolean any = !board.chosen().isEmpty();
         boolean one = board.chosen().size() == 1;
         return new ContextMenu(
-                add(),
+                add(owner),
                 new SeparatorMenuItem(),
                 item("Duplicate", DUPLICATE, any, board::duplicate),
                 item("Copy", COPY, any, this::copy),
@@ -118,8 +118,16 @@ final class DrawCommands {
                 item("Break this part \u2026", null, one, board::breakIt));
     }
 
-    private Menu add() {
+    private Menu add(Window owner) {
         Menu add = new Menu("Add");
+        add.getItems()
+                .addAll(
+                        Controls.item(
+                                "load of the study \u2026",
+                                () ->
+                                        ask(owner, "A new load", "Name, such as heated-seat", "")
+                                                .ifPresent(board::addLoad)),
+                        new SeparatorMenuItem());
         String before = "";
         for (PaletteEntry entry : board.palette("")) {
             if (!entry.kind().equals(before)) {

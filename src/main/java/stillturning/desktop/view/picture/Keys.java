@@ -19,8 +19,11 @@ final class Keys {
 
     private final PictureView view;
 
+    private final KeyJoin join;
+
     Keys(PictureView view) {
         this.view = view;
+        this.join = new KeyJoin(view);
     }
 
     void listen() {
@@ -31,7 +34,7 @@ final class Keys {
         Side side = ARROWS.get(event.getCode());
         boolean done = true;
         if (event.isShortcutDown()) {
-            done = zoom(event.getCode());
+            done = side == null ? zoom(event.getCode()) : along(side);
         } else if (side != null) {
             arrow(side, event.isShiftDown());
         } else {
@@ -55,6 +58,13 @@ final class Keys {
         return true;
     }
 
+    /** Along a wire to the symbol at its other end. */
+    private boolean along(Side side) {
+        Optional<String> here = view.focusedKey();
+        here.flatMap(key -> view.targets().along(key, side)).ifPresent(this::go);
+        return here.isPresent();
+    }
+
     /** To the next symbol if one is focused; else the paper moves. */
     private void arrow(Side side, boolean paper) {
         Optional<String> here = view.focusedKey();
@@ -74,11 +84,19 @@ final class Keys {
 
     private boolean other(KeyCode code) {
         switch (code) {
-            case ENTER ->
+            case J -> view.focusedKey().ifPresent(join::pick);
+            case ENTER -> {
+                if (!join.finish()) {
                     view.focusedKey()
                             .ifPresentOrElse(
                                     view::open, () -> view.targets().first().ifPresent(this::go));
+                }
+            }
             case ESCAPE -> {
+                if (join.isUnderWay()) {
+                    join.leave();
+                    return true;
+                }
                 if (view.focusedKey().isEmpty() && view.chosen().isEmpty()) {
                     return false;
                 }

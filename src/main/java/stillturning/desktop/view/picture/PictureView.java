@@ -13,6 +13,7 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
+import javafx.scene.Node;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
@@ -32,6 +33,11 @@ import stillturning.report.drawing.layout.SymbolPosition;
  * next, and Escape goes back.
  */
 public final class PictureView extends Region {
+    static final String TOLD =
+            "Diagram. Arrow keys move it, Enter goes to its symbols; there arrow keys go to the"
+                    + " next, with Control along a wire; J picks a terminal, and at another symbol"
+                    + " the one to join it with.";
+
     private static final double ZOOM_STEP = 1.2;
     private static final double LEGIBLE = 1.2;
 
@@ -80,6 +86,7 @@ public final class PictureView extends Region {
     private double readableScale;
     private double beginning;
     private Optional<String> focused = Optional.empty();
+    private Optional<String> revealing = Optional.empty();
     private Consumer<List<String>> onPick = keys -> {};
     private Consumer<String> onOpen = key -> {};
     private Menu onMenu = (key, x, y) -> {};
@@ -91,7 +98,7 @@ public final class PictureView extends Region {
         getStyleClass().add("picture-view");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.NODE);
-        setAccessibleText("Diagram. Arrow keys move it, Enter goes to its symbols.");
+        setAccessibleText(TOLD);
         setMinSize(80, 80);
         setClip(clip);
         plane.setAutoSizeChildren(false);
@@ -122,6 +129,7 @@ public final class PictureView extends Region {
         this.sheet = sheet;
         paper = new Box(0, 0, picture.width(), picture.height());
         readableScale = SMALLEST_LETTERS / picture.smallestLetters().orElse(SMALLEST_LETTERS);
+        boolean hadFocus = holdsFocus();
         nodes.show(picture);
         if (other) {
             targets = Targets.of(sheet);
@@ -133,7 +141,21 @@ public final class PictureView extends Region {
             highlight();
             point(Optional.empty());
         }
+        if (hadFocus && !holdsFocus()) {
+            focus(focused);
+        }
         requestLayout();
+    }
+
+    /** Whether this or one of its symbols has the focus; a symbol drawn anew loses it. */
+    private boolean holdsFocus() {
+        Node owner = getScene() == null ? null : getScene().getFocusOwner();
+        for (Node up = owner; up != null; up = up.getParent()) {
+            if (up == this) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The height at which the first symbol from the left stands. */
@@ -217,6 +239,24 @@ public final class PictureView extends Region {
     /** Goes to a symbol or line, large enough to be read. */
     public void zoomTo(String key) {
         targets.box(key).ifPresent(this::goTo);
+    }
+
+    /** Brings a symbol or line into sight, and moves nothing if it is there already. */
+    public void reveal(String key) {
+        revealing = Optional.of(key);
+        requestLayout();
+    }
+
+    private void reveal() {
+        Optional<Box> box = revealing.flatMap(targets::box);
+        revealing = Optional.empty();
+        box.ifPresent(
+                b -> {
+                    Viewport next = viewport.showing(b, getWidth(), getHeight());
+                    if (!next.equals(viewport)) {
+                        move(next);
+                    }
+                });
     }
 
     private void goTo(Box box) {
@@ -336,6 +376,7 @@ public final class PictureView extends Region {
         minimap.placeIn(getWidth(), getHeight());
         if (getWidth() > 0 && getHeight() > 0) {
             put(looking());
+            reveal();
         }
     }
 }

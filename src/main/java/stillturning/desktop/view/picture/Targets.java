@@ -6,8 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import stillturning.report.drawing.Box;
 import stillturning.report.drawing.Point;
+import stillturning.report.drawing.diagram.Line;
 import stillturning.report.drawing.diagram.Side;
 import stillturning.report.drawing.layout.Route;
 import stillturning.report.drawing.layout.Sheet;
@@ -119,6 +121,39 @@ final class Targets {
                                                 Comparator.comparingDouble(
                                                         s -> distance(from, s.box(), side)))
                                         .map(SymbolPosition::symbol));
+    }
+
+    /** The symbol at the other end of one of its lines, on one side; else on no side. */
+    Optional<String> along(String key, Side side) {
+        return box(key).flatMap(
+                        from ->
+                                courses.stream()
+                                        .map(Route::line)
+                                        .flatMap(line -> otherEnd(line, key))
+                                        .flatMap(
+                                                other ->
+                                                        Optional.ofNullable(spots.get(other))
+                                                                .stream())
+                                        .filter(spot -> ahead(from, spot.box(), side) > 1)
+                                        .min(
+                                                Comparator.comparingDouble(
+                                                        s -> distance(from, s.box(), side)))
+                                        .map(SymbolPosition::symbol));
+    }
+
+    private static Stream<String> otherEnd(Line line, String key) {
+        if (line.fromSymbol().equals(key)) {
+            return Stream.of(line.toSymbol()).filter(to -> !to.equals(key));
+        }
+        return line.toSymbol().equals(key) ? Stream.of(line.fromSymbol()) : Stream.empty();
+    }
+
+    /** Where lines can end on a symbol, in its order. */
+    List<SymbolPort> ports(String symbol) {
+        return Optional.ofNullable(spots.get(symbol)).stream()
+                .flatMap(spot -> spot.ports().stream())
+                .map(landing -> new SymbolPort(symbol, landing.port()))
+                .toList();
     }
 
     private static double ahead(Box from, Box to, Side side) {

@@ -5,6 +5,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
@@ -36,7 +37,10 @@ final class Notices extends VBox {
         notice.replies().stream()
                 .map(reply -> button(reply, notice.topic()))
                 .forEach(bar.getChildren()::add);
-        bar.getChildren().add(button(new Reply("Put away", () -> {}), notice.topic()));
+        Region apart = new Region();
+        apart.getStyleClass().add("notice-gap");
+        // away from what does something, so that nobody hits the one for the other
+        bar.getChildren().addAll(apart, button(new Reply("Put away", () -> {}), notice.topic()));
         getChildren().add(bar);
     }
 

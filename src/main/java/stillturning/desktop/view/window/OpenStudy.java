@@ -3,7 +3,6 @@ package stillturning.desktop.view.window;
 import java.time.ZoneId;
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.function.Consumer;
 import javafx.application.Platform;
 import stillturning.desktop.view.Area;
 import stillturning.desktop.view.AreaHost;
@@ -15,7 +14,6 @@ import stillturning.desktop.view.size.SizeArea;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.FileUpkeep;
-import stillturning.desktop.viewmodel.Notice;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.explain.Explaining;
 import stillturning.desktop.viewmodel.offer.Offers;
@@ -33,12 +31,17 @@ final class OpenStudy implements AutoCloseable {
     private final Map<AreaName, Area> areas = new EnumMap<>(AreaName.class);
     private final Runnable stopListening;
 
-    OpenStudy(Desk desk, Consumer<Notice> teller, ZoneId zone, AreaHost host) {
+    OpenStudy(Desk desk, FileUpkeep.Teller teller, ZoneId zone, AreaHost host) {
         this.desk = desk;
         this.offers = new Offers(desk);
         this.upkeep = new FileUpkeep(desk.draft(), teller, zone);
         this.host = host;
-        this.stopListening = desk.draft().listen(state -> Platform.runLater(desk::changed));
+        this.stopListening = desk.draft().listen(state -> Platform.runLater(this::changed));
+    }
+
+    private void changed() {
+        desk.changed();
+        upkeep.tidy();
     }
 
     Desk desk() {

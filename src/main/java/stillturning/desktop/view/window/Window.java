@@ -11,11 +11,13 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.image.Image;
 import javafx.scene.input.Dragboard;
@@ -26,6 +28,7 @@ import javafx.stage.DirectoryChooser;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
+import stillturning.desktop.draft.Conflict;
 import stillturning.desktop.draft.Draft;
 import stillturning.desktop.draft.JournalPolicy;
 import stillturning.desktop.view.Area;
@@ -37,6 +40,7 @@ import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.BackgroundWork;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
+import stillturning.desktop.viewmodel.FileUpkeep;
 import stillturning.desktop.viewmodel.Notice;
 import stillturning.desktop.viewmodel.Notice.Weight;
 import stillturning.desktop.viewmodel.Settings;
@@ -50,6 +54,10 @@ public final class Window {
 
     private static final double USUAL_WIDTH = 1280;
     private static final double USUAL_HEIGHT = 800;
+
+    /** How often files are looked at for what others wrote. */
+    private static final long WATCH_MILLISECONDS = 800;
+
     private static final double SMALLEST_WIDTH = 1024;
     private static final double SMALLEST_HEIGHT = 700;
     private static final double ROOM = 640;
@@ -74,7 +82,7 @@ public final class Window {
     private final StartArea start;
     private final Header header;
     private final AreaHost host;
-    private Optional<OpenStudy> open = Optional.empty();
+    private volatile Optional<OpenStudy> open = Optional.empty();
 
     /**
      * @param stage not shown yet
@@ -101,6 +109,8 @@ public final class Window {
         stage.setScene(scene);
         stage.setOnCloseRequest(event -> close());
         stage.focusedProperty().addListener((of, before, now) -> look());
+        keeper.scheduleWithFixedDelay(
+                this::watch, WATCH_MILLISECONDS, WATCH_MILLISECONDS, TimeUnit.MILLISECONDS);
         acceptFolders(scene);
         place();
         bar.enable(false);
@@ -249,7 +259,12 @@ public final class Window {
         settings.set(settings.get().opened(folder.toString()));
         keepSettings();
         Desk desk = new Desk(opened.draft(), opened.read(), work, settings);
-        OpenStudy study = new OpenStudy(desk, notices::show, ZoneId.systemDefault(), host);
+        OpenStudy study =
+                new OpenStudy(
+                        desk,
+                        new FileUpkeep.Teller(notices::show, notices::clear, this::compare),
+                        ZoneId.systemDefault(),
+                        host);
         open = Optional.of(study);
         desk.guide(this::go);
         header.follow(study);
@@ -270,6 +285,25 @@ public final class Window {
         if (stage.isFocused()) {
             open.ifPresent(study -> study.upkeep().look());
         }
+    }
+
+    private void compare(Conflict conflict) {
+        open.ifPresent(
+                study -> {
+                    Node area = frame.getCenter();
+                    frame.setCenter(
+                            new ComparePane(
+                                    conflict,
+                                    choices -> study.upkeep().resolve(conflict, choices),
+                                    () -> frame.setCenter(area)));
+                });
+    }
+
+    /** Looks whether somebody wrote a file, off the screen's thread. */
+    private void watch() {
+        open.map(OpenStudy::upkeep)
+                .filter(FileUpkeep::isTouched)
+                .ifPresent(touched -> Platform.runLater(this::look));
     }
 
     /** Brings an area to the front. */

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -18,6 +20,7 @@ import stillturning.model.Candidate;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
 import stillturning.report.EventLines;
+import stillturning.report.Spoken;
 import stillturning.report.drawing.Picture;
 import stillturning.report.oneline.DrawingStates;
 import stillturning.story.Moment;
@@ -46,6 +49,7 @@ public final class Breaking {
             new SimpleObjectProperty<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<PlayedFailure>> played =
             new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyBooleanWrapper coming = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyStringWrapper refusal = new ReadOnlyStringWrapper("");
     private final Scrubber scrubber = new Scrubber();
     private Optional<Painted> painted = Optional.empty();
@@ -96,6 +100,11 @@ public final class Breaking {
     /** What came of it, with nothing picked too; empty until it is played. */
     public ReadOnlyObjectProperty<Optional<PlayedFailure>> played() {
         return played.getReadOnlyProperty();
+    }
+
+    /** Whether what is picked now is still being played, so that what is shown is older. */
+    public ReadOnlyBooleanProperty coming() {
+        return coming.getReadOnlyProperty();
     }
 
     /** Why there is nothing newer; empty if nothing went wrong. */
@@ -181,7 +190,34 @@ public final class Breaking {
 
     /** The story in words. */
     public List<EventLines.Line> lines() {
-        return story().map(w -> EventLines.of(w.story())).orElse(List.of());
+        return story().map(w -> EventLines.of(w.story())).orElse(List.of()).stream()
+                .map(this::spoken)
+                .toList();
+    }
+
+    private EventLines.Line spoken(EventLines.Line line) {
+        return new EventLines.Line(
+                line.number(),
+                line.seconds(),
+                line.time(),
+                line.kind(),
+                spoken(line.event()),
+                line.because());
+    }
+
+    /** A sentence in which parts have the names that a person calls them by. */
+    public String spoken(String sentence) {
+        return desk.openCandidate().map(c -> new Spoken(c).sentence(sentence)).orElse(sentence);
+    }
+
+    /** What a person calls a part, a load or a procedure. */
+    public String called(String name) {
+        return desk.openCandidate().map(c -> new Spoken(c).of(name)).orElse(name);
+    }
+
+    /** A failure as a person calls it. */
+    public String calledFailure(String name) {
+        return desk.openCandidate().map(c -> new Spoken(c).failure(name)).orElse(name);
     }
 
     /** What the pilot has to do. */
@@ -195,6 +231,7 @@ public final class Breaking {
         if (study.isEmpty() || candidate.isEmpty()) {
             desk.work().cancel(PLAYING);
             asked = Optional.empty();
+            coming.set(false);
             return;
         }
         choices = FailureChoices.of(study.get(), candidate.get(), desk.read().get().chances());
@@ -220,6 +257,7 @@ public final class Breaking {
             return;
         }
         asked = request;
+        coming.set(request.isPresent());
         if (request.isEmpty()) {
             desk.work().cancel(PLAYING);
             return;
@@ -231,7 +269,12 @@ public final class Breaking {
                         PLAYING,
                         progress -> PlayedFailure.of(now, drawn),
                         result -> take(request, Optional.of(result)),
-                        reason -> refusal.set(String.valueOf(reason.getMessage())));
+                        this::refuse);
+    }
+
+    private void refuse(Exception reason) {
+        coming.set(false);
+        refusal.set(String.valueOf(reason.getMessage()));
     }
 
     private Optional<Request> request() {
@@ -249,6 +292,7 @@ public final class Breaking {
     private void take(Optional<Request> request, Optional<PlayedFailure> result) {
         Optional<Failure> before = played.get().map(PlayedFailure::failure);
         answered = request;
+        coming.set(false);
         refusal.set("");
         Optional<TimeAxis> axis = result.map(p -> TimeAxis.of(p.with(pilot.get()).story()));
         // listeners of the story must find its axis

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.Property;
@@ -30,6 +31,7 @@ import stillturning.desktop.viewmodel.Destination;
 import stillturning.model.Candidate;
 import stillturning.report.FailureRows;
 import stillturning.report.FailureRows.Row;
+import stillturning.report.Spoken;
 import stillturning.yaml.LooseNames;
 import stillturning.yaml.LooseNames.Name;
 import stillturning.yaml.LooseNames.Named;
@@ -153,6 +155,22 @@ public final class FailureMatrix {
     /** Ids of the candidates, one a column. */
     public List<String> candidates() {
         return candidates;
+    }
+
+    /** What is to be read in a line: what a person calls the failure, or the group. */
+    public String words(MatrixLine line) {
+        return line.row().map(row -> called(row, line.name())).orElse(line.words());
+    }
+
+    /** By the labels of the first candidate that can have it. */
+    private String called(Row row, String name) {
+        return IntStream.range(0, candidates.size())
+                .filter(i -> row.byCandidate().get(i).isPresent())
+                .mapToObj(candidates::get)
+                .findFirst()
+                .flatMap(id -> desk.results().get().assessment().flatMap(a -> a.of(id)))
+                .map(appraisal -> new Spoken(appraisal.candidate()).failure(name))
+                .orElse(name);
     }
 
     /** What a person calls a candidate. */

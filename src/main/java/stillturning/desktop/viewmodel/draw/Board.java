@@ -3,6 +3,7 @@ package stillturning.desktop.viewmodel.draw;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +56,8 @@ public final class Board {
             FXCollections.unmodifiableObservableList(troubles);
     private final ObservableList<String> shownChosen =
             FXCollections.unmodifiableObservableList(chosen);
+    private final ReadOnlyObjectWrapper<Optional<String>> leftOutInstead =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
 
     public Board(Desk desk) {
@@ -108,6 +111,7 @@ public final class Board {
     private void turnTo() {
         chosen.clear();
         laid.set(Optional.empty());
+        leftOutInstead.set(Optional.empty());
         said.set("");
         takeReading();
         takeResults();
@@ -251,6 +255,7 @@ public final class Board {
 
     /** Makes a change, and says what came of it. */
     private boolean succeeds(ChangeWork work) {
+        leftOutInstead.set(Optional.empty());
         try {
             Change change = work.change();
             desk.make(change);
@@ -291,6 +296,36 @@ public final class Board {
                                                         entry.kind(), ofClass, zone(), Map.of()))));
     }
 
+    /** Adds a load to the study, to be fed in the open candidate; the others leave it out. */
+    public void addLoad(String name) {
+        succeeds(() -> newLoad(name.strip()));
+    }
+
+    private Change newLoad(String name) throws ChangeRefused {
+        Map<String, String> settings = new LinkedHashMap<>();
+        settings.put("zone", zone());
+        settings.put("draws", "1 A (guess)");
+        settings.put("minimum", "9 V (guess)");
+        List<YamlDocument> others =
+                desk.candidates().stream()
+                        .filter(c -> !c.equals(desk.candidate().get()))
+                        .flatMap(c -> document(Desk.file(c)).stream())
+                        .toList();
+        Change change = new StudyEdits(study(), others).addLoad(name, settings);
+        return new Change(
+                change.name(),
+                change.steps(),
+                change.parts(),
+                List.of(
+                        "What it draws and its minimum are guesses: put yours in their place, and"
+                                + " join it to a feed. The other candidates leave it out."));
+    }
+
+    private YamlDocument study() throws ChangeRefused {
+        return document(Desk.STUDY_FILE)
+                .orElseThrow(() -> new ChangeRefused("there is no " + Desk.STUDY_FILE));
+    }
+
     private String zone() throws ChangeRefused {
         Stream<String> beside =
                 laid.get().stream()
@@ -322,13 +357,32 @@ public final class Board {
         succeeds(() -> Change.of(candidateEdits().join(one.get(), other.get(), Optional.empty())));
     }
 
+    /** A load of the study that was to be deleted, and can be left out of this candidate. */
+    public ReadOnlyObjectProperty<Optional<String>> leftOutInstead() {
+        return leftOutInstead.getReadOnlyProperty();
+    }
+
+    /** Leaves that load out of this candidate. */
+    public void leaveOut() {
+        leftOutInstead
+                .get()
+                .ifPresent(
+                        load -> {
+                            chosen.clear();
+                            succeeds(() -> Change.of(candidateEdits().leaveOut(load)));
+                        });
+    }
+
     /** Deletes what is chosen: parts with what speaks of them, wires with their runs. */
     public void delete() {
         Set<String> parts = Set.copyOf(chosen);
         if (!parts.isEmpty() && succeeds(() -> Change.of(candidateEdits().delete(parts)))) {
             chosen.clear();
             showSheet();
+            return;
         }
+        leftOutInstead.set(
+                parts.stream().filter(this::isLoad).findFirst().filter(p -> parts.size() == 1));
     }
 
     /** Doubles what is chosen. */
@@ -372,10 +426,7 @@ public final class Board {
     private StudyEdits studyEdits() throws ChangeRefused {
         List<YamlDocument> candidates =
                 desk.candidates().stream().flatMap(c -> document(Desk.file(c)).stream()).toList();
-        return new StudyEdits(
-                document(Desk.STUDY_FILE)
-                        .orElseThrow(() -> new ChangeRefused("there is no " + Desk.STUDY_FILE)),
-                candidates);
+        return new StudyEdits(study(), candidates);
     }
 
     /** Goes where failures of the one part that is chosen are told. */

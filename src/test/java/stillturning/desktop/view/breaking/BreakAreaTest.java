@@ -298,6 +298,41 @@ class BreakAreaTest {
         return on(() -> find("loads-now", ListView.class).getItems().toString());
     }
 
+    @Test
+    void pairsLatentFailuresAndTheRunUpHaveAPlaceOfTheirOwn() throws InterruptedException {
+        on(
+                () -> {
+                    find("break-tabs", TabPane.class).getSelectionModel().select(2);
+                    area.view().applyCss();
+                    area.view().layout();
+                    return true;
+                });
+        assertTrue(words("together-words").contains("Every two failures"), words("together-words"));
+        on(
+                () -> {
+                    find("together-start", Button.class).fire();
+                    return true;
+                });
+        assertTrue(on(() -> find("together-cancel", Button.class).isVisible()));
+        settle();
+        List<String> heads =
+                on(
+                        () ->
+                                find("together-found", Node.class)
+                                        .lookupAll(".running-head")
+                                        .stream()
+                                        .map(n -> ((Label) n).getText())
+                                        .toList());
+        assertTrue(
+                heads.containsAll(
+                        List.of(
+                                "Failures together, and how likely",
+                                "Latent failures",
+                                "Run-up card")),
+                heads.toString());
+        assertTrue(words("together-words").contains("One bus"), words("together-words"));
+    }
+
     private static <T> void select(TableView<T> table, int row, int column) {
         table.getSelectionModel().select(row, table.getColumns().get(column));
     }

@@ -19,8 +19,12 @@ import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Destination;
 import stillturning.desktop.viewmodel.Settings;
 import stillturning.files.Samples;
+import stillturning.report.drawing.Paper;
 
-/** Every area, at the sizes of window and letters that people have, shows all of its words. */
+/**
+ * Every area, at the sizes of window and letters that people have, shows all of its words, and none
+ * too faint.
+ */
 @Timeout(600)
 class AreasFitTest {
 
@@ -32,11 +36,11 @@ class AreasFitTest {
     @TempDir private Path folder;
 
     @ParameterizedTest
-    @CsvSource({"1024, 700, 100", "1280, 800, 200"})
-    void nothingIsCut(int width, int height, int percent) throws IOException {
+    @CsvSource({"1024, 700, 100, LIGHT", "1280, 800, 200, DARK"})
+    void nothingIsCutOrFaint(int width, int height, int percent, Paper paper) throws IOException {
         Path study = folder.resolve("sandpiper");
         Samples.copy(Samples.LARGE, study);
-        Settings settings = Settings.USUAL.scaled(percent);
+        Settings settings = Settings.USUAL.scaled(percent).with(paper);
         OnScreen screen = OnScreen.open(folder.resolve("set"), settings, width, height);
         String size = width + "x" + height + "-" + percent;
         try {
@@ -155,7 +159,10 @@ class AreasFitTest {
                         () -> {
                             screen.stage.getScene().getRoot().applyCss();
                             screen.stage.getScene().getRoot().layout();
-                            return Cut.in(screen.stage.getScene().getRoot());
+                            List<String> bad =
+                                    new ArrayList<>(Cut.in(screen.stage.getScene().getRoot()));
+                            bad.addAll(Faint.in(screen.stage.getScene().getRoot()));
+                            return bad;
                         });
         here.forEach(words -> cut.add(size + " " + name + ": " + words));
         screen.picture(PICTURES.resolve(name + "-" + size + ".png"));

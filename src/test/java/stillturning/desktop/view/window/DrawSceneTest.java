@@ -3,6 +3,7 @@ package stillturning.desktop.view.window;
 import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -196,5 +197,177 @@ class DrawSceneTest {
                 });
         screen.settle();
         assertFalse(text("fresh.yaml").contains("is: breaker"));
+    }
+
+    private void key(KeyCode code) {
+        key(code, false);
+    }
+
+    /** Presses a key where the focus is, as a keyboard does. */
+    private void key(KeyCode code, boolean control) {
+        OnScreen.on(
+                () -> {
+                    Node owner = screen.stage.getScene().getFocusOwner();
+                    owner.fireEvent(
+                            new KeyEvent(
+                                    KeyEvent.KEY_PRESSED,
+                                    "",
+                                    "",
+                                    code,
+                                    false,
+                                    control,
+                                    false,
+                                    false));
+                    return true;
+                });
+        screen.settle();
+    }
+
+    private boolean onPaper() {
+        return OnScreen.on(
+                () -> {
+                    Node paper = find("#paper", Node.class);
+                    for (Node up = screen.stage.getScene().getFocusOwner();
+                            up != null;
+                            up = up.getParent()) {
+                        if (up == paper) {
+                            return true;
+                        }
+                    }
+                    return false;
+                });
+    }
+
+    /** What is chosen. */
+    private String title() {
+        return OnScreen.on(() -> find("#form-title", Label.class).getText());
+    }
+
+    @Test
+    void partsAreAddedReachedAndJoinedByKeysAlone() {
+        String before = text();
+        OnScreen.on(
+                () -> {
+                    find("#palette-search", TextField.class).requestFocus();
+                    find("#palette-search", TextField.class).setText("battery");
+                    return true;
+                });
+        key(KeyCode.ENTER);
+        assertEquals("battery-2", title());
+        OnScreen.on(
+                () -> {
+                    find("#paper", Node.class).requestFocus();
+                    return true;
+                });
+        key(KeyCode.ENTER);
+        assertTrue(onPaper());
+        walkTo("battery-2");
+        key(KeyCode.J);
+        walkTo("main-bus");
+        key(KeyCode.J);
+        key(KeyCode.ENTER);
+        assertNotEquals(before, text());
+        assertTrue(text().contains("battery-2"), text());
+        assertTrue(
+                text().lines().anyMatch(l -> l.contains("battery-2") && l.contains("main-bus")),
+                text());
+        assertTrue(onPaper(), "the focus stays on the paper");
+        key(KeyCode.ESCAPE);
+        key(KeyCode.ESCAPE);
+        assertEquals("the candidate", title());
+    }
+
+    /** Goes from symbol to symbol by arrow keys until one is chosen. */
+    private void walkTo(String part) {
+        KeyCode[] ways = {KeyCode.RIGHT, KeyCode.DOWN, KeyCode.LEFT, KeyCode.UP};
+        java.util.Random random = new java.util.Random(1);
+        for (int step = 0; step < 400 && !title().equals(part); step++) {
+            key(ways[random.nextInt(ways.length)], random.nextInt(4) == 0);
+        }
+        assertEquals(part, title());
+    }
+
+    @Test
+    void aLoadOfTheStudyCanBeLeftOutInstead() {
+        OnScreen.on(
+                () -> {
+                    desk.go(
+                            stillturning.desktop.viewmodel.Destination.of(
+                                    AreaName.DRAW, "one-bus", "radio"));
+                    return true;
+                });
+        screen.settle();
+        OnScreen.on(
+                () -> {
+                    press(find("#paper", Node.class), KeyCode.DELETE);
+                    return true;
+                });
+        screen.settle();
+        assertTrue(OnScreen.on(() -> find("#draw-leave-out", Node.class).getParent().isVisible()));
+        OnScreen.on(
+                () -> {
+                    find("#draw-leave-out", javafx.scene.control.Button.class).fire();
+                    return true;
+                });
+        screen.settle();
+        assertTrue(text().contains("leaves-out: [radio]"), text());
+        assertFalse(OnScreen.on(() -> find("#draw-leave-out", Node.class).getParent().isVisible()));
+    }
+
+    @Test
+    void whatOthersWriteIsNoticedAndComparedPlaceByPlace() throws Exception {
+        Path file = desk.draft().folder().resolve("one-bus.yaml");
+        OnScreen.on(
+                () -> {
+                    screen.stage.requestFocus();
+                    find("#draw-text-toggle", ToggleButton.class).fire();
+                    return true;
+                });
+        OnScreen.on(
+                () -> {
+                    CodeArea area = find("#side-text", CodeArea.class);
+                    area.replaceText(area.getText().replace("18 Ah", "16 Ah"));
+                    return true;
+                });
+        screen.settle();
+        assertTrue(text().contains("16 Ah"));
+        String theirs =
+                java.nio.file.Files.readString(file)
+                        .replace("18 Ah", "20 Ah")
+                        .replace("AWG 8, fuse 40 A", "AWG 6, fuse 40 A");
+        java.nio.file.Files.writeString(file, theirs);
+        long written = System.nanoTime();
+        OnScreen.until(() -> button("Compare \u2026").isPresent());
+        double seconds = (System.nanoTime() - written) / 1e9;
+        assertTrue(seconds < 2, seconds + " s");
+        OnScreen.on(
+                () -> {
+                    button("Compare \u2026").orElseThrow().fire();
+                    return true;
+                });
+        screen.picture(Path.of("target", "screens", "compare.png"));
+        OnScreen.on(
+                () -> {
+                    find("#mine-0", javafx.scene.control.RadioButton.class).fire();
+                    find("#compare-use", javafx.scene.control.Button.class).fire();
+                    return true;
+                });
+        screen.settle();
+        assertTrue(text().contains("16 Ah") && text().contains("AWG 6, fuse 40 A"), text());
+        OnScreen.on(
+                () -> {
+                    screen.window.save();
+                    return true;
+                });
+        OnScreen.until(() -> button("Compare \u2026").isEmpty());
+        assertEquals(text(), java.nio.file.Files.readString(file));
+    }
+
+    private Optional<javafx.scene.control.Button> button(String words) {
+        return screen.stage.getScene().getRoot().lookupAll(".button").stream()
+                .filter(javafx.scene.control.Button.class::isInstance)
+                .map(javafx.scene.control.Button.class::cast)
+                .filter(b -> words.equals(b.getText()))
+                .findFirst();
     }
 }

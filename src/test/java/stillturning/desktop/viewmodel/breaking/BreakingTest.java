@@ -84,7 +84,9 @@ class BreakingTest {
         breaking.pick(SHORT);
         breaking.pick("alternator: no output");
         assertTrue(breaking.stale());
+        assertTrue(breaking.coming().get());
         open.settle();
+        assertFalse(breaking.coming().get());
         assertEquals("alternator: no output", played().failure().name());
     }
 
@@ -176,7 +178,7 @@ class BreakingTest {
     void linesAreThoseOfTheStoryInOrder() {
         pick(SHORT);
         List<EventLines.Line> lines = breaking.lines();
-        assertEquals(SHORT, lines.get(0).event());
+        assertEquals("main bus: short to ground", lines.get(0).event());
         assertEquals(
                 lines.stream().map(EventLines.Line::seconds).sorted().toList(),
                 lines.stream().map(EventLines.Line::seconds).toList());

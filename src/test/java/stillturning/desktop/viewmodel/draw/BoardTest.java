@@ -136,6 +136,30 @@ class BoardTest {
     }
 
     @Test
+    void aLoadIsAddedOnThePaperAndFedThere() {
+        board.addLoad("heated-seat");
+        settle();
+        assertEquals(List.of("heated-seat"), board.chosen());
+        assertFalse(board.chosenKeys().isEmpty());
+        assertTrue(board.said().get().contains("guesses"), board.said().get());
+        String other =
+                draft.state().texts().entrySet().stream()
+                        .filter(
+                                e ->
+                                        !e.getKey().equals("study.yaml")
+                                                && !e.getKey().equals("one-bus.yaml"))
+                        .map(java.util.Map.Entry::getValue)
+                        .findFirst()
+                        .orElseThrow();
+        assertTrue(other.contains("heated-seat"), other);
+        board.join("heated-seat", "plus", "main-bus", "in");
+        settle();
+        assertTrue(text().contains("heated-seat: from main-bus"), text());
+        board.addLoad("two words");
+        assertTrue(board.said().get().contains("two words"), board.said().get());
+    }
+
+    @Test
     void aLoadShowsItsFeedsAndTheStudysValues() {
         board.choose(List.of("radio"));
         assertEquals("from main-bus, breaker 5 A", row(board.sheet(), "radio").text());
