@@ -143,6 +143,7 @@ record Comparison(Mistakes mistakes, Assessment assessment, Optional<Guesses> gu
         ComplexityTexts texts = new ComplexityTexts(assessment);
         out.section("What complexity is made of");
         texts.method().forEach(out::paragraph);
+        out.paragraph(texts.reasons());
         out.lines(TextTable.lines(texts.counts(), out.paint()));
         texts.sensitivity().forEach(out::paragraph);
         out.section("What the pilot has to do").lines(TextTable.lines(texts.pilot(), out.paint()));

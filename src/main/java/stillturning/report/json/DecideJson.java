@@ -5,17 +5,21 @@ import static stillturning.report.json.CandidateShapes.CRITERION;
 import static stillturning.report.json.CandidateShapes.criterion;
 import static stillturning.report.json.JsonTypes.word;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import stillturning.assess.Assessment;
 import stillturning.assess.Assessment.Unassessed;
+import stillturning.assess.ComplexityTurn;
 import stillturning.assess.Guesses;
 import stillturning.assess.ranking.AppliedScale;
 import stillturning.assess.ranking.RankingResult;
 import stillturning.assess.ranking.Sense;
 import stillturning.assess.ranking.Standing;
 import stillturning.assess.ranking.WeightChange;
+import stillturning.model.goal.ComplexityCount;
+import stillturning.model.goal.ComplexityWeights;
 import stillturning.model.goal.ValueScale;
 import stillturning.report.RankingOrder;
 import stillturning.report.Reasons;
@@ -67,6 +71,27 @@ final class DecideJson {
                     .flag("statedInStudy", v -> v.scale.stated())
                     .text("because", v -> v.scale.because())
                     .says("Where the ends come from.");
+
+    /** A count of complexity with what one of it adds. */
+    private record Weighed(ComplexityCount count, ComplexityWeights weights) {}
+
+    private static final JsonShape<Weighed> COUNT =
+            JsonShape.<Weighed>named("complexityCount")
+                    .text("name", w -> w.count.words())
+                    .number("weight", w -> w.weights.of(w.count))
+                    .says("What one of it adds to complexity.")
+                    .flag("statedInStudy", w -> w.weights.stated().containsKey(w.count))
+                    .text("because", w -> w.count.because())
+                    .says("Why one counts at all.");
+
+    private static final JsonShape<ComplexityTurn> COMPLEXITY_TURN =
+            JsonShape.<ComplexityTurn>named("complexityTurn")
+                    .text("count", t -> t.count().words())
+                    .number("fromWeight", ComplexityTurn::from)
+                    .number("toWeight", ComplexityTurn::to)
+                    .text("passed", ComplexityTurn::passed)
+                    .text("passing", ComplexityTurn::passing)
+                    .whole("place", ComplexityTurn::place);
 
     private static final JsonShape<WeightChange> CHANGE =
             JsonShape.<WeightChange>named("weightChange")
@@ -127,6 +152,15 @@ final class DecideJson {
                                     "Whether some candidate meets every hard requirement; true where"
                                             + " there is none.")
                             .list("criteria", SCALE, d -> valued(d.assessment))
+                            .list("complexity", COUNT, d -> counts(d.assessment))
+                            .says("What complexity is the sum of.")
+                            .list(
+                                    "complexityTurns",
+                                    COMPLEXITY_TURN,
+                                    d -> ComplexityTurn.of(d.assessment))
+                            .says(
+                                    "Where the order changes if one weight of complexity alone runs"
+                                            + " from nothing to three times as much, nearest first.")
                             .list("candidates", CANDIDATE, DecideJson::candidates)
                             .says("Best first.")
                             .field("robustness", ROBUSTNESS, d -> d.assessment.ranking())
@@ -136,6 +170,13 @@ final class DecideJson {
                             .says("The answer on one screen; null where it was not asked."));
 
     private DecideJson() {}
+
+    private static List<Weighed> counts(Assessment assessment) {
+        ComplexityWeights weights = assessment.study().goals().preferences().complexity();
+        return Arrays.stream(ComplexityCount.values())
+                .map(count -> new Weighed(count, weights))
+                .toList();
+    }
 
     private static List<Valued> valued(Assessment assessment) {
         List<ValueScale> scales = assessment.study().scales();

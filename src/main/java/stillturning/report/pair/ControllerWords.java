@@ -27,7 +27,10 @@ final class ControllerWords {
 
     private ControllerWords() {}
 
-    static List<Block> of(ControllerUse use, Appraisal appraisal) {
+    /**
+     * @param currency code of the prices
+     */
+    static List<Block> of(ControllerUse use, Appraisal appraisal, String currency) {
         return List.of(
                 new Heading(
                         "What "
@@ -38,7 +41,7 @@ final class ControllerWords {
                 Grid.of(
                         functions(use),
                         List.of(words("function", 26, Row::function), words("for", 68, Row::use))),
-                new Words(brings(use, appraisal)),
+                new Words(brings(use, appraisal, currency)),
                 new Words(bypassed(use)));
     }
 
@@ -77,7 +80,7 @@ final class ControllerWords {
         rows.add(new Row("stays on without its logic", list(use.onByDefault())));
         rows.add(new Row("switched in a procedure", list(use.switchedInFlight())));
         rows.add(new Row("load shedding by itself", list(use.shedByItself())));
-        rows.add(new Row("telling the pilot", list(use.watched())));
+        rows.add(new Row("telling the pilot, status", list(use.watched())));
         return rows;
     }
 
@@ -85,7 +88,7 @@ final class ControllerWords {
         return names.isEmpty() ? UNUSED : PairBlocks.some(names, NAMED);
     }
 
-    private static String brings(ControllerUse use, Appraisal appraisal) {
+    private static String brings(ControllerUse use, Appraisal appraisal, String currency) {
         String id = use.controller().id() + ": ";
         List<Verdict> own =
                 appraisal.singles().stream()
@@ -105,6 +108,8 @@ final class ControllerWords {
                 + Formats.mass(use.controller().tag().burden().kilograms(), UnitSystem.METRIC)
                 + " and costs "
                 + Formats.fixed(use.controller().tag().burden().price(), 0)
+                + " "
+                + currency
                 + "; its "
                 + use.byRating().values().stream().mapToInt(List::size).sum()
                 + " lines share one supply and "

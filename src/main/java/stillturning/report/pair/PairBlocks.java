@@ -67,8 +67,12 @@ public final class PairBlocks {
         blocks.addAll(shares());
         blocks.addAll(parts());
         blocks.addAll(failures());
+        String currency = pair.two().study().heading().currency();
         Stream.of(pair.one(), pair.other())
-                .flatMap(a -> pair.controllers(a).stream().map(use -> ControllerWords.of(use, a)))
+                .flatMap(
+                        a ->
+                                pair.controllers(a).stream()
+                                        .map(use -> ControllerWords.of(use, a, currency)))
                 .forEach(blocks::addAll);
         return List.copyOf(blocks);
     }

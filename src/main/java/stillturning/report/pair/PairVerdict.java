@@ -128,10 +128,17 @@ final class PairVerdict {
                         + "\"";
     }
 
+    /** That two are level once they have the same layout says nothing. */
+    private boolean reversedBy(Share share) {
+        int asTheyAre = pair.mixes().all().against(pair.mixes().none());
+        return asTheyAre * pair.mixes().ifBothHaveTheSeconds(share) < 0
+                || asTheyAre * pair.mixes().ifBothHaveTheFirsts(share) < 0;
+    }
+
     private List<String> turning() {
         List<String> sentences = new ArrayList<>();
         for (Share share : pair.mixes().shares()) {
-            if (pair.mixes().turnedBy(share)) {
+            if (share.isLayout() ? reversedBy(share) : pair.mixes().turnedBy(share)) {
                 sentences.add(
                         "Both have the same "
                                 + Group.words(share.together())
@@ -143,13 +150,17 @@ final class PairVerdict {
         if (!pair.ranking().unseatedBy().isEmpty()) {
             sentences.addAll(LeaderFirmness.unseating(pair.two(), pair.ranking()));
         }
-        if (!behind.missedGates().isEmpty()) {
+        List<String> ahead = this.ahead.missedGates().stream().map(GateVerdict::gate).toList();
+        List<String> alone =
+                behind.missedGates().stream()
+                        .map(GateVerdict::gate)
+                        .filter(gate -> !ahead.contains(gate))
+                        .toList();
+        if (!alone.isEmpty()) {
             sentences.add(
                     title(behind)
-                            + " meets what it misses: "
-                            + String.join(
-                                    "; ",
-                                    behind.missedGates().stream().map(GateVerdict::gate).toList())
+                            + " meets what it alone misses: "
+                            + String.join("; ", alone)
                             + ".");
         }
         return sentences;
@@ -172,9 +183,10 @@ final class PairVerdict {
         String both =
                 differences.shifts().isEmpty()
                         ? "Of the failures that both can have none ends otherwise; "
-                        : "In the second, "
+                        : "Of the failures that both can have, "
                                 + better
-                                + " failures that both can have end better and "
+                                + (better == 1 ? " ends" : " end")
+                                + " better in the second and "
                                 + worse
                                 + " worse; ";
         return both

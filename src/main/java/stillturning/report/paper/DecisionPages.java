@@ -4,15 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stillturning.report.page.Block;
-import stillturning.report.page.Block.Grid;
-import stillturning.report.page.Block.Heading;
-import stillturning.report.page.Block.Note;
-import stillturning.report.page.Block.Points;
-import stillturning.report.page.Block.Words;
 import stillturning.report.page.Document.Chapter;
 import stillturning.report.pair.PairBlocks;
 import stillturning.report.pair.PairQuestion;
-import stillturning.report.ranking.ComplexityTexts;
+import stillturning.report.ranking.ComplexityBlocks;
 
 /** Two candidates held against each other, and what complexity and the pilot's work consist of. */
 final class DecisionPages {
@@ -48,19 +43,6 @@ final class DecisionPages {
     }
 
     private List<Block> complexity() {
-        ComplexityTexts texts =
-                new ComplexityTexts(from.assessment(), (a, words) -> from.labels(a).in(words));
-        List<Block> blocks = new ArrayList<>();
-        texts.method().stream().limit(1).map(Words::new).forEach(blocks::add);
-        blocks.add(new Points(texts.method().stream().skip(1).toList()));
-        blocks.add(new Grid(texts.counts()));
-        texts.sensitivity().stream().limit(1).map(Note::new).forEach(blocks::add);
-        if (texts.sensitivity().size() > 1) {
-            blocks.add(new Points(texts.sensitivity().stream().skip(1).toList()));
-        }
-        blocks.add(new Heading("What the pilot has to do"));
-        blocks.add(new Points(texts.byHeart()));
-        blocks.add(new Grid(texts.pilot()));
-        return List.copyOf(blocks);
+        return ComplexityBlocks.of(from.assessment(), (a, words) -> from.labels(a).in(words));
     }
 }

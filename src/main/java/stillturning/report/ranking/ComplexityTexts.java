@@ -1,8 +1,10 @@
 package stillturning.report.ranking;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
@@ -51,6 +53,15 @@ public final class ComplexityTexts {
             lines.add("(" + (i + 1) + ") " + ranked.get(i).candidate().title());
         }
         return List.copyOf(lines);
+    }
+
+    /** Why one of each counts at all. */
+    public String reasons() {
+        return "Why each counts: "
+                + Arrays.stream(ComplexityCount.values())
+                        .map(count -> count.words() + ", " + count.because())
+                        .collect(Collectors.joining("; "))
+                + ".";
     }
 
     /** A line for each count, a column for each candidate in order, and the sum below. */

@@ -28,7 +28,7 @@ public final class TextTable {
         columns.forEach(c -> atRight.add(c.isNumber()));
         List<String> heads = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
-            heads.add(hyphenated(table.heads().get(i), columns.get(i).isNumber()));
+            heads.add(hyphenated(table.heads().get(i), columns.get(i)));
         }
         List<Ink> strong = columns.stream().map(c -> Ink.STRONG).toList();
         lines.add(line(heads, columns, strong));
@@ -59,11 +59,14 @@ public final class TextTable {
                 .toList();
     }
 
-    private static String hyphenated(String head, boolean number) {
+    /** Only where the word is wider than its column. */
+    private static <R> String hyphenated(String head, Column<R> column) {
         String broken = head;
-        if (number) {
+        if (column.isNumber()) {
             for (Map.Entry<String, String> word : BREAKS.entrySet()) {
-                broken = broken.replace(word.getKey(), word.getValue());
+                if (word.getKey().length() > column.widest()) {
+                    broken = broken.replace(word.getKey(), word.getValue());
+                }
             }
         }
         return broken;

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import stillturning.cli.Session;
 import stillturning.cli.Session.Ran;
 import stillturning.cli.terminal.ExitCode;
+import stillturning.model.goal.ComplexityCount;
 import stillturning.report.Cautions;
 import tools.jackson.databind.JsonNode;
 
@@ -60,6 +61,8 @@ class DecideCommandTest {
         Session.in(here).copyOfFirstSteps("small");
         JsonNode json = Session.tree(Session.in(here).run("decide", "small", "--json").out());
         assertEquals("bus-and-battery", json.get("leader").asString());
+        assertEquals(ComplexityCount.values().length, json.get("complexity").size());
+        assertTrue(json.has("complexityTurns"), json.toString());
     }
 
     /** The same statement in the file and on the command line. */

@@ -30,9 +30,13 @@ final class AnswerPane extends ScrollPane {
         Showing.whileTrue(moved, deciding.weights().moved());
         Button ask = Controls.button("Try equal batteries and sizes", "answer-ask", answering::ask);
         Showing.whileTrue(ask, answering.missing());
+        Button count =
+                Controls.button(
+                        "Count its run-up checks (minutes)", "answer-run-up", answering::count);
+        Showing.whileTrue(count, answering.uncounted());
         warnings.setId("warnings-to-add");
         warnings.getStyleClass().add("sentences");
-        VBox all = new VBox(moved, said, ask, new FirmnessPane(deciding), warnings);
+        VBox all = new VBox(moved, said, ask, count, new FirmnessPane(deciding), warnings);
         all.getStyleClass().addAll("area-pane", "answer-pane");
         Layout.scroll(this, all);
         answering.watched().bind(sceneProperty().isNotNull());

@@ -50,6 +50,7 @@ public final class DecideArea implements Area {
                         Layout.tab("Trade-off", new TradeOffPane(deciding, ranking::select)),
                         Layout.tab("Simpler", new ExplorePane(deciding.exploring())),
                         Layout.tab("Side by side", Layout.roomy(new SideBySidePane(deciding))),
+                        Layout.tab("Complexity", new ComplexityPane(deciding)),
                         Layout.tab("Departures", Layout.roomy(new DeparturesPane(deciding))));
         right.setId("decide-tabs");
         Folded split =

@@ -2,12 +2,14 @@ package stillturning.desktop.viewmodel.decide;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import stillturning.assess.Appraisal;
@@ -23,6 +25,9 @@ import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.report.LeaderFirmness;
 import stillturning.report.RankingOrder;
+import stillturning.report.Spoken;
+import stillturning.report.page.Block;
+import stillturning.report.ranking.ComplexityBlocks;
 import stillturning.report.terminal.OtherFindings;
 import stillturning.yaml.YamlDocument;
 
@@ -58,6 +63,7 @@ public final class Deciding {
     private final ReadOnlyObjectWrapper<Optional<TradeOff>> tradeOff =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
+    private final ObservableValue<List<Block>> complexity;
 
     /**
      * The choice in a study.
@@ -72,12 +78,25 @@ public final class Deciding {
         answering = new Answering(desk);
         exploring = new Exploring(desk, offers);
         departures = new DepartureView(desk::units);
+        complexity = Bindings.createObjectBinding(this::complexityNow, desk.results());
         desk.results().addListener((value, from, to) -> take());
         desk.read().addListener((value, from, to) -> tell());
         desk.settings().addListener((value, from, to) -> take());
         across.addListener((value, from, to) -> draw());
         upwards.addListener((value, from, to) -> draw());
         take();
+    }
+
+    private List<Block> complexityNow() {
+        return desk.results()
+                .get()
+                .assessment()
+                .map(
+                        stated ->
+                                ComplexityBlocks.of(
+                                        stated,
+                                        (of, words) -> new Spoken(of.candidate()).sentence(words)))
+                .orElse(List.of());
     }
 
     /** The sliders. */
@@ -113,6 +132,11 @@ public final class Deciding {
     /** Warnings that candidates lack, a sentence each. */
     public ObservableList<String> warnings() {
         return warningsShown;
+    }
+
+    /** What complexity is made of, how the order hangs on it, and what the pilot has to do. */
+    public ObservableValue<List<Block>> complexity() {
+        return complexity;
     }
 
     /** What the trade-off lays across. */

@@ -24,6 +24,7 @@ import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
 import stillturning.desktop.viewmodel.offer.Offers;
 import stillturning.model.CriterionName;
 import stillturning.model.Study;
+import stillturning.model.goal.ComplexityCount;
 import stillturning.report.terminal.OtherFindings;
 
 class DecidingTest {
@@ -59,6 +60,17 @@ class DecidingTest {
     void beforeAnythingIsKnownItSaysWhatIsGoingOn() {
         assertTrue(deciding.ranks().isEmpty());
         assertTrue(deciding.notice().get().contains("being broken"), deciding.notice().get());
+    }
+
+    @Test
+    void whatComplexityIsMadeOfAndWhatThePilotDoesIsTold() {
+        open.untilAssessed();
+        String said = deciding.complexity().getValue().toString();
+        for (ComplexityCount count : ComplexityCount.values()) {
+            assertTrue(said.contains(count.words() + ", " + count.because()), count.words());
+        }
+        assertTrue(said.contains("What the pilot has to do"), said);
+        assertTrue(said.contains("by heart"), said);
     }
 
     @Test
