@@ -20,6 +20,7 @@ import stillturning.reliability.asbuilt.Compared;
 import stillturning.reliability.asbuilt.Compared.Verdict;
 import stillturning.reliability.asbuilt.Explaining;
 import stillturning.reliability.asbuilt.Explanation;
+import stillturning.reliability.asbuilt.JointExplanation.Needed;
 import stillturning.reliability.asbuilt.OpenValue;
 import stillturning.reliability.asbuilt.StepKey;
 import stillturning.reliability.asbuilt.Subject;
@@ -30,6 +31,9 @@ import stillturning.reliability.groundtest.Replay;
 import stillturning.reliability.groundtest.Step;
 import stillturning.report.record.AsBuilt;
 import stillturning.report.record.Cause;
+import stillturning.report.record.Explained;
+import stillturning.report.record.Explained.Together;
+import stillturning.report.record.Explained.Written;
 import stillturning.report.record.Line;
 import stillturning.story.UntoldStory;
 
@@ -90,10 +94,10 @@ public final class Causes {
      * @param tried told after each value
      * @throws UntoldStory if the steps cannot be tried as the study is
      */
-    public List<Cause> of(AsBuilt built, Consumer<String> tried) throws UntoldStory {
+    public Explained of(AsBuilt built, Consumer<String> tried) throws UntoldStory {
         List<Compared> readings = inQuestion(built);
         if (readings.isEmpty()) {
-            return List.of();
+            return Explained.NOTHING;
         }
         double[] before = readings(built.study(), built.candidate(), readings);
         List<OpenValue> values = new ArrayList<>();
@@ -109,9 +113,33 @@ public final class Causes {
                             });
             tried.accept(range.place().path());
         }
-        return Explaining.of(readings, values, slopes).stream()
-                .map(e -> cause(e, Optional.ofNullable(ranges.get(e.value())).orElseThrow()))
-                .toList();
+        return new Explained(
+                Explaining.of(readings, values, slopes).stream()
+                        .map(e -> cause(e, range(ranges, e.value())))
+                        .toList(),
+                Explaining.together(readings, values, slopes).stream()
+                        .map(
+                                e ->
+                                        new Together(
+                                                e,
+                                                written(e.one(), range(ranges, e.one().value())),
+                                                written(
+                                                        e.other(),
+                                                        range(ranges, e.other().value()))))
+                        .toList());
+    }
+
+    private static Range range(Map<OpenValue, Range> ranges, OpenValue value) {
+        return Optional.ofNullable(ranges.get(value)).orElseThrow();
+    }
+
+    private static Written written(Needed needed, Range range) {
+        return new Written(
+                range.place().file(),
+                range.place().path(),
+                range.text(),
+                Quantity.shown(needed.needed(), range.dimension(), range.text()),
+                Quantity.shown(needed.half(), range.dimension(), range.text()));
     }
 
     private static Cause cause(Explanation explanation, Range range) {

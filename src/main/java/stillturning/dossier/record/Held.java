@@ -27,6 +27,7 @@ import stillturning.reliability.asbuilt.Expectation;
 import stillturning.reliability.asbuilt.LoadCurrent;
 import stillturning.reliability.asbuilt.Subject.Kind;
 import stillturning.report.record.AsBuilt;
+import stillturning.report.record.Explained;
 import stillturning.report.record.Fit;
 import stillturning.report.record.Line;
 import stillturning.report.record.MeasuredWords;
@@ -82,7 +83,7 @@ public final class Held {
                 all,
                 fit,
                 Offers.of(asked.read(), asked.candidate().id(), date, all),
-                List.of(),
+                Explained.NOTHING,
                 held.remarks);
     }
 

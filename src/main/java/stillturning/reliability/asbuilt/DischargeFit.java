@@ -124,7 +124,8 @@ public final class DischargeFit {
                         rms,
                         widened,
                         celsius,
-                        rms <= FittedBattery.MOST_MISFIT_VOLTS * nominal));
+                        rms <= FittedBattery.MOST_MISFIT_VOLTS * nominal,
+                        correlation(spread, DischargeModel.CAPACITY, DischargeModel.RESISTANCE)));
     }
 
     private int degrees() {
@@ -299,6 +300,11 @@ public final class DischargeFit {
         };
     }
 
+    private static double correlation(RealMatrix spread, int one, int other) {
+        return spread.getEntry(one, other)
+                / Math.sqrt(spread.getEntry(one, one) * spread.getEntry(other, other));
+    }
+
     private Unknown unknown(RealMatrix spread, Of of) {
         int at = column(of);
         Optional<Of> other = Optional.empty();
@@ -306,10 +312,7 @@ public final class DischargeFit {
         for (Of one : Of.values()) {
             int beside = column(one);
             if (beside != at && beside < free) {
-                double together =
-                        Math.abs(spread.getEntry(at, beside))
-                                / Math.sqrt(
-                                        spread.getEntry(at, at) * spread.getEntry(beside, beside));
+                double together = Math.abs(correlation(spread, at, beside));
                 if (together > most) {
                     most = together;
                     other = Optional.of(one);

@@ -19,6 +19,9 @@ public final class Explaining {
     /** Further than so many times what the study leaves open, nobody believes it. A guess. */
     private static final double FURTHEST = 5;
 
+    /** Errors that go more together than this, and the two cannot be told apart. A guess. */
+    private static final double TOGETHER = 0.95;
+
     private final List<Compared> readings;
     private final double[] off;
     private final double[] errors;
@@ -45,7 +48,7 @@ public final class Explaining {
     public static List<Explanation> of(
             List<Compared> readings, List<OpenValue> values, List<double[]> slopes) {
         Explaining explaining = new Explaining(readings);
-        record Found(Explanation explanation, double share) {}
+        record Found(Explanation explanation, double share, double[] slope) {}
         List<Found> found = new ArrayList<>();
         for (int i = 0; i < values.size(); i++) {
             double[] slope = slopes.get(i);
@@ -55,7 +58,7 @@ public final class Explaining {
                 double moved = Math.abs(one.needed() - one.value().likely());
                 boolean possible = one.value().likely() <= 0 || one.needed() > 0;
                 if (one.mended() > 0 && possible && moved <= FURTHEST * one.value().half()) {
-                    found.add(new Found(one, share));
+                    found.add(new Found(one, share, slope));
                 }
             }
         }
@@ -65,8 +68,120 @@ public final class Explaining {
                                 .thenComparing(f -> -f.explanation.mended())
                                 .thenComparing(f -> -f.share))
                 .limit(MOST)
+                .map(
+                        f ->
+                                f.explanation.alike(
+                                        found.stream()
+                                                .filter(g -> g != f)
+                                                .filter(g -> explaining.alike(f.slope, g.slope))
+                                                .map(g -> g.explanation.value().name())
+                                                .toList()))
+                .toList();
+    }
+
+    /**
+     * Pairs of values that explain together what no single one does, best first; none where a
+     * single one explains as much, or where the readings cannot tell the two apart.
+     *
+     * @param readings that were measured
+     * @param slopes how each reading answers to each value: a row a value
+     */
+    public static List<JointExplanation> together(
+            List<Compared> readings, List<OpenValue> values, List<double[]> slopes) {
+        Explaining explaining = new Explaining(readings);
+        int alone =
+                of(readings, values, slopes).stream()
+                        .mapToInt(e -> e.mended() - e.spoilt())
+                        .max()
+                        .orElse(0);
+        record Found(JointExplanation explanation, double left) {}
+        List<Found> found = new ArrayList<>();
+        for (int i = 0; i < values.size(); i++) {
+            for (int j = i + 1; j < values.size(); j++) {
+                if (!explaining.alike(slopes.get(i), slopes.get(j))) {
+                    Solved both = explaining.solved(slopes.get(i), slopes.get(j));
+                    JointExplanation one =
+                            explaining.joint(List.of(values.get(i), values.get(j)), both);
+                    if (one.mended() - one.spoilt() > alone && believable(one)) {
+                        found.add(new Found(one, both.left));
+                    }
+                }
+            }
+        }
+        return found.stream()
+                .sorted(
+                        Comparator.comparing((Found f) -> !f.explanation.likely())
+                                .thenComparing(f -> -f.explanation.mended())
+                                .thenComparing(Found::left))
+                .limit(MOST)
                 .map(Found::explanation)
                 .toList();
+    }
+
+    /** Both are moved by more than chance, and neither further than anybody believes. */
+    private static boolean believable(JointExplanation pair) {
+        return List.of(pair.one(), pair.other()).stream()
+                .allMatch(
+                        n -> {
+                            double moved = Math.abs(n.needed() - n.value().likely());
+                            boolean possible = n.value().likely() <= 0 || n.needed() > 0;
+                            return possible
+                                    && moved > n.half()
+                                    && moved <= FURTHEST * n.value().half();
+                        });
+    }
+
+    /**
+     * Two values moved until least is left over.
+     *
+     * @param moved by how much
+     * @param halves of the intervals of 95 %
+     * @param predicted by how much each reading moves with them
+     * @param left squares that are left over
+     */
+    private record Solved(
+            double[] moved, double[] halves, double correlation, double[] predicted, double left) {}
+
+    private Solved solved(double[] one, double[] other) {
+        double a = product(one, one);
+        double b = product(one, other);
+        double c = product(other, other);
+        double determinant = a * c - b * b;
+        double first = (c * product(one, off) - b * product(other, off)) / determinant;
+        double second = (a * product(other, off) - b * product(one, off)) / determinant;
+        double[] predicted = new double[off.length];
+        double[] rest = new double[off.length];
+        for (int i = 0; i < off.length; i++) {
+            predicted[i] = one[i] * first + other[i] * second;
+            rest[i] = off[i] - predicted[i];
+        }
+        return new Solved(
+                new double[] {first, second},
+                new double[] {2 * Math.sqrt(c / determinant), 2 * Math.sqrt(a / determinant)},
+                -b / Math.sqrt(a * c),
+                predicted,
+                product(rest, rest));
+    }
+
+    private JointExplanation joint(List<OpenValue> values, Solved both) {
+        int[] counts = counts(both.predicted);
+        return new JointExplanation(
+                needed(values.get(0), both, 0),
+                needed(values.get(1), both, 1),
+                both.correlation,
+                counts[0],
+                counts[1],
+                counts[2]);
+    }
+
+    private static JointExplanation.Needed needed(OpenValue value, Solved both, int at) {
+        return new JointExplanation.Needed(value, value.likely() + both.moved[at], both.halves[at]);
+    }
+
+    /** Whether readings answer to both in the same proportions, so that nothing parts them. */
+    private boolean alike(double[] one, double[] other) {
+        double lengths = product(one, one) * product(other, other);
+        return !(lengths > 0) || Math.abs(product(one, other)) >= TOGETHER * Math.sqrt(lengths);
     }
 
     private double product(double[] one, double[] other) {
@@ -87,21 +202,36 @@ public final class Explaining {
     private Explanation explanation(OpenValue value, double[] slope) {
         double own = product(slope, slope);
         double moved = product(slope, off) / own;
+        double[] predicted = new double[off.length];
+        for (int i = 0; i < off.length; i++) {
+            predicted[i] = slope[i] * moved;
+        }
+        int[] counts = counts(predicted);
+        return new Explanation(
+                value,
+                value.likely() + moved,
+                2 / Math.sqrt(own),
+                counts[0],
+                counts[1],
+                counts[2],
+                List.of());
+    }
+
+    /** Readings that would be mended, that disagree, that would be spoilt. */
+    private int[] counts(double[] predicted) {
         int mended = 0;
         int disagreeing = 0;
         int spoilt = 0;
         for (int i = 0; i < off.length; i++) {
             boolean disagrees = readings.get(i).verdict() == Verdict.DISAGREES;
-            double shift = slope[i] * moved;
             boolean then =
                     readings.get(i)
                             .expectation()
-                            .holds(readings.get(i).measured().orElseThrow() - shift);
+                            .holds(readings.get(i).measured().orElseThrow() - predicted[i]);
             disagreeing += disagrees ? 1 : 0;
             mended += disagrees && then ? 1 : 0;
             spoilt += !disagrees && !then ? 1 : 0;
         }
-        return new Explanation(
-                value, value.likely() + moved, 2 / Math.sqrt(own), mended, disagreeing, spoilt);
+        return new int[] {mended, disagreeing, spoilt};
     }
 }

@@ -22,7 +22,13 @@ public record FittedBattery(Estimate capacity, Estimate ohms, Estimate charge, Q
      * @param widened what errors were multiplied by since neighbouring readings are off together
      * @param celsius temperature for which it holds (°C)
      * @param fits whether so little is left over that values may be concluded
+     * @param together correlation of the errors of capacity and resistance, -1 to 1
      */
     public record Quality(
-            int readings, double rmsVolts, double widened, double celsius, boolean fits) {}
+            int readings,
+            double rmsVolts,
+            double widened,
+            double celsius,
+            boolean fits,
+            double together) {}
 }

@@ -24,13 +24,12 @@ public record AsBuilt(
         List<Line> lines,
         Optional<Fit> fit,
         List<Offer> offers,
-        List<Cause> causes,
+        Explained causes,
         List<String> remarks) {
 
     public AsBuilt {
         lines = List.copyOf(lines);
         offers = List.copyOf(offers);
-        causes = List.copyOf(causes);
         remarks = List.copyOf(remarks);
     }
 
@@ -47,7 +46,7 @@ public record AsBuilt(
     }
 
     /** The same with what would explain it. */
-    public AsBuilt explained(List<Cause> by) {
+    public AsBuilt explained(Explained by) {
         return new AsBuilt(study, candidate, date, lines, fit, offers, by, remarks);
     }
 

@@ -10,6 +10,8 @@ import stillturning.reliability.asbuilt.Subject;
 import stillturning.report.json.JsonDocument;
 import stillturning.report.json.JsonShape;
 import stillturning.report.json.JsonTypes;
+import stillturning.report.record.Explained.Together;
+import stillturning.report.record.Explained.Written;
 
 /** What was measured of a built aircraft. */
 public final class MeasuredJson {
@@ -64,6 +66,8 @@ public final class MeasuredJson {
                     .says(
                             "Whether the battery of the study follows the log; else none is"
                                     + " concluded.")
+                    .number("correlation", f -> f.fitted().quality().together())
+                    .says("Of the errors of capacity and resistance, from -1 to 1.")
                     .field("capacityCoulombs", ESTIMATE, f -> f.fitted().capacity())
                     .field("resistanceOhms", ESTIMATE, f -> f.fitted().ohms())
                     .field("charge", ESTIMATE, f -> f.fitted().charge());
@@ -90,6 +94,31 @@ public final class MeasuredJson {
                     .says("Readings that would then keep to their prediction.")
                     .whole("disagreeing", c -> c.explanation().disagreeing())
                     .whole("spoilt", c -> c.explanation().spoilt())
+                    .says("Readings that then would not.")
+                    .texts("alike", c -> c.explanation().alike())
+                    .says("Values that these readings cannot tell from it.");
+
+    private static final JsonShape<Written> VALUE =
+            JsonShape.<Written>named("jointValue")
+                    .text("file", Written::file)
+                    .text("path", Written::path)
+                    .text("stated", Written::stated)
+                    .text("needed", Written::needed)
+                    .text("half", Written::half)
+                    .says("Half the interval of 95 %, the other value being unknown too.");
+
+    private static final JsonShape<Together> TOGETHER =
+            JsonShape.<Together>named("together")
+                    .field("one", VALUE, Together::one)
+                    .field("other", VALUE, Together::other)
+                    .number("correlation", t -> t.explanation().correlation())
+                    .says("Of the errors of the two, from -1 to 1.")
+                    .flag("likely", t -> t.explanation().likely())
+                    .says("Whether both are within what the study leaves open.")
+                    .whole("mended", t -> t.explanation().mended())
+                    .says("Readings that would then keep to their prediction.")
+                    .whole("disagreeing", t -> t.explanation().disagreeing())
+                    .whole("spoilt", t -> t.explanation().spoilt())
                     .says("Readings that then would not.");
 
     /** The whole document. */
@@ -107,8 +136,10 @@ public final class MeasuredJson {
                             .maybe("discharge", FIT, AsBuilt::fit)
                             .list("offers", OFFER, AsBuilt::offers)
                             .says("Values that could be taken into the study.")
-                            .list("causes", CAUSE, AsBuilt::causes)
+                            .list("causes", CAUSE, b -> b.causes().alone())
                             .says("Single values that would explain what does not agree.")
+                            .list("together", TOGETHER, b -> b.causes().together())
+                            .says("Two values at once, where no single one explains as much.")
                             .texts("remarks", AsBuilt::remarks));
 
     private MeasuredJson() {}

@@ -19,6 +19,8 @@ import stillturning.report.page.Block.Lead;
 import stillturning.report.page.Block.Note;
 import stillturning.report.page.Block.Points;
 import stillturning.report.page.Block.Words;
+import stillturning.report.record.Explained.Together;
+import stillturning.report.record.Explained.Written;
 import stillturning.report.table.Column;
 
 /** What was measured, for a person: what does not keep to its prediction first. */
@@ -104,6 +106,9 @@ public final class MeasuredSheet {
                         : "";
         return left
                 + together
+                + " The errors of capacity and resistance go together by "
+                + Formats.fixed(quality.together(), 2)
+                + " (0: not at all, 1 or -1: wholly)."
                 + " Capacity and resistance are those at 25 °C, their age in them."
                 + rated(cell.capacity())
                 + " The intervals hold for noise alone: an instrument that reads a hundredth too"
@@ -203,17 +208,27 @@ public final class MeasuredSheet {
     }
 
     private void causes() {
-        if (built.causes().isEmpty()) {
+        if (built.causes().alone().isEmpty() && built.causes().together().isEmpty()) {
             return;
         }
         blocks.add(new Heading("What would explain it"));
+        alone();
+        together();
+    }
+
+    private void alone() {
+        List<Cause> alone = built.causes().alone();
+        if (alone.isEmpty()) {
+            blocks.add(new Words("No single value of the study would."));
+            return;
+        }
         blocks.add(
                 new Words(
                         "One value of the study at a time, moved until least is left over of the"
                                 + " readings; each is a question to the aircraft and no finding."));
         blocks.add(
                 Grid.of(
-                        built.causes(),
+                        alone,
                         List.of(
                                 Column.words("value of the study", 36, Cause::path),
                                 Column.figures("as stated", 12, Cause::stated),
@@ -229,14 +244,74 @@ public final class MeasuredSheet {
                         "May it be: whether that lies within what the study leaves open. Explains:"
                                 + " how many of the volts and amps that are off would then keep to"
                                 + " what is predicted."));
+        List<String> alike =
+                alone.stream()
+                        .filter(c -> !c.explanation().alike().isEmpty())
+                        .map(
+                                c ->
+                                        c.path()
+                                                + " cannot be told from "
+                                                + String.join(", ", c.explanation().alike())
+                                                + " by these readings.")
+                        .toList();
+        if (!alike.isEmpty()) {
+            blocks.add(new Points(alike));
+        }
+    }
+
+    private void together() {
+        List<Together> together = built.causes().together();
+        if (together.isEmpty()) {
+            return;
+        }
+        blocks.add(
+                new Words(
+                        "Two values at once, which explain more than any single one; an interval"
+                                + " counts that the other is not known either."));
+        blocks.add(
+                Grid.of(
+                        together,
+                        List.of(
+                                Column.words(
+                                        "two values",
+                                        40,
+                                        t -> needed(t.one()) + "; " + needed(t.other())),
+                                Column.figures(
+                                        "errors go together",
+                                        10,
+                                        t -> Formats.fixed(t.explanation().correlation(), 2)),
+                                Column.words(
+                                        "may it be",
+                                        9,
+                                        t -> t.explanation().likely() ? "yes" : "hardly"),
+                                Column.words(
+                                        "explains",
+                                        12,
+                                        t ->
+                                                explains(
+                                                        t.explanation().mended(),
+                                                        t.explanation().disagreeing(),
+                                                        t.explanation().spoilt())))));
+    }
+
+    private static String needed(Written value) {
+        return value.path()
+                + " "
+                + value.needed()
+                + " ±"
+                + value.half()
+                + " (stated "
+                + value.stated()
+                + ")";
     }
 
     private static String explains(Cause cause) {
         Explanation e = cause.explanation();
-        return e.mended()
-                + " of "
-                + e.disagreeing()
-                + (e.spoilt() > 0 ? ", spoils " + e.spoilt() : "");
+        return explains(e.mended(), e.disagreeing(), e.spoilt());
+    }
+
+    private static String explains(int mended, int disagreeing, int spoilt) {
+        return mended + " of " + disagreeing + (spoilt > 0 ? ", spoils " + spoilt : "");
     }
 
     private void offers() {

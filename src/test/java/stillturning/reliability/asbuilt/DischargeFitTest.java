@@ -50,6 +50,21 @@ class DischargeFitTest {
     }
 
     /**
+     * Whether the ellipse of 95 % of both at once, in logarithms, holds the truth: its square
+     * radius is that of chi-square with two degrees of freedom, -2 ln 0.05.
+     */
+    private static int hold(FittedBattery fitted, double lnCoulombs, double lnOhms) {
+        Known capacity = fitted.capacity().known().orElseThrow();
+        Known ohms = fitted.ohms().known().orElseThrow();
+        double x =
+                (lnCoulombs - Math.log(capacity.value()))
+                        / (capacity.standardError() / capacity.value());
+        double y = (lnOhms - Math.log(ohms.value())) / (ohms.standardError() / ohms.value());
+        double r = fitted.quality().together();
+        return (x * x - 2 * r * x * y + y * y) / (1 - r * r) <= -2 * Math.log(0.05) ? 1 : 0;
+    }
+
+    /**
      * 300 logs of each chemistry, 600 in all. With 300 logs the share that holds the truth is off
      * 95 % by chance by 1.26 points (binomial), so 91 % to 99 % is more than three of that to
      * either side.
@@ -61,6 +76,7 @@ class DischargeFitTest {
         int capacity = 0;
         int ohms = 0;
         int charge = 0;
+        int both = 0;
         for (int i = 0; i < LOGS; i++) {
             double ampHours = 12 + 14 * random.nextDouble();
             double milliohms = 6 + 16 * random.nextDouble();
@@ -83,9 +99,12 @@ class DischargeFitTest {
             capacity += holds(fitted.capacity().known().orElseThrow(), 3600 * ampHours);
             ohms += holds(fitted.ohms().known().orElseThrow(), milliohms / 1000);
             charge += holds(fitted.charge().known().orElseThrow(), from);
+            both += hold(fitted, Math.log(3600 * ampHours), Math.log(milliohms / 1000));
         }
-        String told = chemistry + ": " + capacity + " " + ohms + " " + charge + " of " + LOGS;
-        for (int held : new int[] {capacity, ohms, charge}) {
+        String told =
+                chemistry + ": " + capacity + " " + ohms + " " + charge + " " + both + " of "
+                        + LOGS;
+        for (int held : new int[] {capacity, ohms, charge, both}) {
             assertTrue(held >= 0.91 * LOGS && held <= 0.99 * LOGS, told);
         }
     }
