@@ -189,17 +189,11 @@ final class WithinReach {
     }
 
     private List<Map<String, String>> singles(boolean switchesOnly) {
-        List<Map<String, String>> singles = new ArrayList<>();
-        candidate.parts().stream()
-                .flatMap(part -> part.levers().stream())
-                .filter(lever -> reaches(lever.name()))
-                .filter(lever -> !switchesOnly || !lever.positions().equals(Lever.PULLED))
-                .forEach(
-                        lever ->
-                                lever.restingPositions().stream()
-                                        .filter(position -> !position.equals(stands(lever)))
-                                        .forEach(to -> singles.add(Map.of(lever.name(), to))));
-        return singles;
+        return LeverMoves.of(
+                candidate,
+                lever ->
+                        reaches(lever.name())
+                                && (!switchesOnly || !lever.positions().equals(Lever.PULLED)));
     }
 
     private Stream<Map<String, String>> pairs() {
@@ -228,10 +222,6 @@ final class WithinReach {
 
     private boolean reaches(String lever) {
         return candidate.cockpit().reachOf(lever).filter(from -> from == Reach.SEAT).isPresent();
-    }
-
-    private String stands(Lever lever) {
-        return candidate.cockpit().flight().getOrDefault(lever.name(), lever.usual());
     }
 
     private Remark remark(Story planned, Tried tried, Map<String, Double> late, double soonest) {

@@ -13,6 +13,7 @@ import stillturning.assess.verdict.Verdict;
 import stillturning.model.Candidate;
 import stillturning.model.Procedure;
 import stillturning.model.Reach;
+import stillturning.model.Study;
 import stillturning.quantity.Formats;
 import stillturning.report.FailureRows;
 import stillturning.report.page.Block;
@@ -31,11 +32,13 @@ final class Checklist {
 
     private static final String BY_HEART = "BY HEART: ";
 
+    private final Study study;
     private final Appraisal appraisal;
     private final Candidate candidate;
     private final Labels labels;
 
-    Checklist(Appraisal appraisal, Labels labels) {
+    Checklist(Study study, Appraisal appraisal, Labels labels) {
+        this.study = study;
         this.appraisal = appraisal;
         this.candidate = appraisal.candidate();
         this.labels = labels;
@@ -51,7 +54,7 @@ final class Checklist {
                 .sorted(Comparator.comparingDouble(Procedure::responseSeconds))
                 .forEach(p -> blocks.addAll(of(p)));
         appraisal.masterOff().ifPresent(verdict -> blocks.addAll(smoke(verdict)));
-        blocks.addAll(new Unanswered(appraisal, labels).blocks());
+        blocks.addAll(new Unanswered(study, appraisal, labels).blocks());
         return List.copyOf(blocks);
     }
 

@@ -43,7 +43,8 @@ final class CockpitCards {
                                             "Run-up: if it is otherwise",
                                             labelled(chosen, RunUpSheet.back(f))));
                         });
-        List<Block> abnormal = new Checklist(chosen, from.labels(chosen)).all();
+        List<Block> abnormal =
+                new Checklist(from.assessment().study(), chosen, from.labels(chosen)).all();
         if (!abnormal.isEmpty()) {
             cards.add(new Chapter("checklists", "If something shows in flight", abnormal));
         }

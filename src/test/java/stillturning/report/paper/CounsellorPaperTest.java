@@ -13,7 +13,6 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Assessment;
 import stillturning.assess.exchange.EqualBatteries;
 import stillturning.assess.exchange.Group;
-import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.goal.ComplexityCount;
 import stillturning.report.RankingOrder;
@@ -213,20 +212,26 @@ class CounsellorPaperTest {
                         });
     }
 
-    /** The sample's pilot is told nothing of an engine that stops. */
     @Test
-    void whatNoProcedureAnswersIsSaidOnTheCard() {
-        String points =
+    void whatNoProcedureAnswersIsSaidOnTheCardWithWhatWasPlayedAndWhatItWouldNeed() {
+        List<Block> card =
                 DOCUMENT.cards().stream()
-                        .filter(card -> card.anchor().equals("checklists"))
-                        .flatMap(card -> card.blocks().stream())
-                        .filter(Block.Points.class::isInstance)
-                        .flatMap(block -> ((Block.Points) block).points().stream())
-                        .collect(Collectors.joining("; "));
-        long lost = leader().with(Outcome.ENGINE_LOST).size();
-        String expected =
-                lost == 0 ? "no single failure ends it" : lost + " single failures end it";
-        assertTrue(points.contains("Engine stops: " + expected), points);
+                        .filter(c -> c.anchor().equals("checklists"))
+                        .findFirst()
+                        .orElseThrow()
+                        .blocks();
+        List<String> missing =
+                card.stream()
+                        .filter(Block.Heading.class::isInstance)
+                        .map(block -> ((Block.Heading) block).words())
+                        .filter(words -> words.contains(": no checklist"))
+                        .toList();
+        assertTrue(missing.stream().anyMatch(w -> w.startsWith("Over-voltage")), missing + "");
+        assertTrue(missing.stream().anyMatch(w -> w.startsWith("Engine stops")), missing + "");
+        String all = card.toString();
+        assertEquals(
+                missing.size(), all.split("A procedure in the study would need", -1).length - 1);
+        assertTrue(all.contains("still fed: "), all);
     }
 
     @Test
