@@ -15,7 +15,7 @@ import stillturning.model.Cue.Sign;
 import stillturning.model.Procedure;
 import stillturning.model.Study;
 import stillturning.model.failure.Failure;
-import stillturning.parts.joining.Bus;
+import stillturning.parts.Part;
 import stillturning.quantity.Formats;
 import stillturning.report.StoryFacts;
 import stillturning.report.page.Block;
@@ -129,12 +129,7 @@ final class Unanswered {
     }
 
     private boolean killsABusUnanswered(Verdict verdict) {
-        boolean ofBus =
-                appraisal
-                        .candidate()
-                        .part(part(verdict.failure()))
-                        .filter(Bus.class::isInstance)
-                        .isPresent();
+        boolean ofBus = appraisal.candidate().has(part(verdict.failure()), Part.Role.BUS);
         boolean loses =
                 !verdict.losses().engineLoads().isEmpty()
                         || !verdict.losses().otherLoads().isEmpty();
