@@ -11,6 +11,7 @@ import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.decide.Answering;
 import stillturning.desktop.viewmodel.decide.Deciding;
+import stillturning.desktop.viewmodel.decide.LongAnswers;
 
 /** Who is first, how firmly, what it still breaks, what the next one buys, and what is missing. */
 final class AnswerPane extends ScrollPane {
@@ -30,13 +31,17 @@ final class AnswerPane extends ScrollPane {
         Showing.whileTrue(moved, deciding.weights().moved());
         Button ask = Controls.button("Try equal batteries and sizes", "answer-ask", answering::ask);
         Showing.whileTrue(ask, answering.missing());
+        LongAnswers further = answering.further();
         Button count =
                 Controls.button(
-                        "Count its run-up checks (minutes)", "answer-run-up", answering::count);
-        Showing.whileTrue(count, answering.uncounted());
+                        "Count its run-up checks (minutes)", "answer-run-up", further::count);
+        Showing.whileTrue(count, further.uncounted());
+        Button guess =
+                Controls.button("Try guesses (minutes)", "answer-guesses", further::tryGuesses);
+        Showing.whileTrue(guess, further.untried());
         warnings.setId("warnings-to-add");
         warnings.getStyleClass().add("sentences");
-        VBox all = new VBox(moved, said, ask, count, new FirmnessPane(deciding), warnings);
+        VBox all = new VBox(moved, said, ask, count, guess, new FirmnessPane(deciding), warnings);
         all.getStyleClass().addAll("area-pane", "answer-pane");
         Layout.scroll(this, all);
         answering.watched().bind(sceneProperty().isNotNull());

@@ -1,5 +1,6 @@
 package stillturning.desktop.viewmodel.decide;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -14,22 +15,16 @@ import stillturning.assess.Assessment;
 import stillturning.assess.exchange.EqualBatteries;
 import stillturning.desktop.viewmodel.BackgroundWork.Progress;
 import stillturning.desktop.viewmodel.Desk;
-import stillturning.dossier.JointSearch;
-import stillturning.dossier.Kept;
 import stillturning.dossier.MarkedValues;
 import stillturning.dossier.MistakenFiles;
 import stillturning.dossier.SizedCandidates;
 import stillturning.files.ReadStudy;
-import stillturning.model.Study;
-import stillturning.reliability.runup.Card;
 import stillturning.report.answer.AnswerBlocks;
 import stillturning.report.answer.FirstAnswer;
 import stillturning.report.answer.FirstQuestion;
-import stillturning.report.joint.CombinedFindings;
 import stillturning.report.page.Block;
 import stillturning.report.pair.ValueMarks;
 import stillturning.sizing.result.SizingReport;
-import stillturning.story.UntoldStory;
 
 /**
  * The first answer by the study's own weights, at once; what equal batteries change and which sizes
@@ -39,12 +34,6 @@ public final class Answering {
 
     /** What the work is called while it lasts. */
     public static final String TRYING = "Trying equal batteries";
-
-    /** What counting the checks before a flight is called while it lasts. */
-    public static final String COUNTING = "Counting run-up checks";
-
-    /** The checks that the first one needs, and the texts that they were found from. */
-    private record Checked(String fingerprint, Optional<Card> card) {}
 
     /** What follows later, and the texts that it was found from. */
     private record Slow(
@@ -58,13 +47,13 @@ public final class Answering {
             new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper missing = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyBooleanWrapper uncounted = new ReadOnlyBooleanWrapper();
+    private final LongAnswers further;
     private Optional<Slow> slow = Optional.empty();
-    private Optional<Checked> checked = Optional.empty();
     private String refusal = "";
 
     Answering(Desk desk) {
         this.desk = desk;
+        further = new LongAnswers(desk, this::tell);
         desk.results().addListener((value, from, to) -> renew());
         desk.read().addListener((value, from, to) -> tell());
         desk.work().running().addListener((InvalidationListener) changed -> tell());
@@ -97,66 +86,9 @@ public final class Answering {
         return missing.getReadOnlyProperty();
     }
 
-    /** Whether the checks before a flight are not counted, nor being so, and can be. */
-    public ReadOnlyBooleanProperty uncounted() {
-        return uncounted.getReadOnlyProperty();
-    }
-
-    /** Begins to count the checks that the first one needs before each flight. */
-    public void count() {
-        stated().filter(assessment -> isOfNow())
-                .ifPresent(
-                        assessment -> {
-                            ReadStudy read = desk.read().get();
-                            String fingerprint = desk.results().get().fingerprint();
-                            refusal = "";
-                            desk.work()
-                                    .start(
-                                            COUNTING,
-                                            progress ->
-                                                    new Checked(
-                                                            fingerprint,
-                                                            card(assessment, read, progress)),
-                                            found -> {
-                                                checked = Optional.of(found);
-                                                tell();
-                                            },
-                                            this::refuse);
-                        });
-    }
-
-    private static Optional<Card> card(Assessment assessment, ReadStudy read, Progress progress)
-            throws UntoldStory {
-        Study study = assessment.study();
-        String first = assessment.ranking().map(r -> r.leader().name()).orElse("");
-        Study alone =
-                new Study(
-                        study.id(),
-                        study.heading(),
-                        study.aircraft(),
-                        study.goals(),
-                        study.candidate(first).stream().toList());
-        JointSearch search = new JointSearch(alone, read.chances(), JointSearch.PAIRS);
-        AtomicInteger done = new AtomicInteger();
-        progress.report(0, COUNTING);
-        return search
-                .work(
-                        Kept.NOTHING,
-                        block ->
-                                progress.report(
-                                        Math.min(
-                                                1,
-                                                (double) done.incrementAndGet() / search.blocks()),
-                                        COUNTING))
-                .found()
-                .stream()
-                .findFirst()
-                .map(CombinedFindings::card);
-    }
-
-    private Optional<Card> counted() {
-        return checked.filter(c -> c.fingerprint.equals(desk.results().get().fingerprint()))
-                .flatMap(Checked::card);
+    /** What takes minutes, and is begun only on wish. */
+    public LongAnswers further() {
+        return further;
     }
 
     /** Begins what takes longer. */
@@ -179,7 +111,7 @@ public final class Answering {
 
     private void renew() {
         desk.work().cancel(TRYING);
-        desk.work().cancel(COUNTING);
+        further.cancel();
         refusal = "";
         tell();
         begin();
@@ -238,18 +170,16 @@ public final class Answering {
     private void tell() {
         working.set(desk.work().busy(TRYING));
         missing.set(stated().isPresent() && isOfNow() && known().isEmpty() && !working.get());
-        uncounted.set(
-                stated().isPresent()
-                        && isOfNow()
-                        && counted().isEmpty()
-                        && !desk.work().busy(COUNTING));
+        further.tell();
         Optional<FirstAnswer> now = stated().map(this::first);
         String coming = now.isEmpty() || known().isPresent() ? "" : coming();
         answer.set(now);
-        List<Block> said = now.map(a -> AnswerBlocks.of(a, coming)).orElse(List.of());
+        List<Block> said = new ArrayList<>();
+        now.ifPresent(a -> said.addAll(AnswerBlocks.of(a, coming)));
+        stated().ifPresent(assessment -> said.addAll(further.blocks(assessment)));
         // text that is set anew for nothing loses its place under the reader's eyes
         if (!said.equals(blocks.get())) {
-            blocks.set(said);
+            blocks.set(List.copyOf(said));
         }
     }
 
@@ -258,12 +188,12 @@ public final class Answering {
                         assessment,
                         known().flatMap(Slow::equal),
                         known().flatMap(Slow::sizes),
-                        Optional.empty(),
+                        further.guesses(),
                         desk.study().isPresent()
                                 ? MistakenFiles.of(desk.read().get().problems())
                                 : List.of())
                 .marked(marks(assessment))
-                .checked(counted())
+                .checked(further.card())
                 .answer();
     }
 

@@ -102,20 +102,6 @@ class AnsweringTest {
     }
 
     @Test
-    void runUpChecksAreCountedOnWish() {
-        open.untilAssessed();
-        assertTrue(answering.uncounted().get());
-        assertFalse(says("before each flight"));
-
-        answering.count();
-        assertFalse(answering.uncounted().get());
-        open.until(() -> says("before each flight"));
-
-        assertFalse(answering.uncounted().get());
-        assertFalse(says("how many run-up checks it needs"));
-    }
-
-    @Test
     void calledOffItSaysSoAndCanBeAskedAgain() {
         answering.watched().set(true);
         open.untilAssessed();
