@@ -109,7 +109,9 @@ final class OtherConditions {
                 tried.stream().filter(t -> !t.runs()).map(t -> t.failure.name()).toList(),
                 tried.stream()
                         .filter(Tried::runs)
-                        .min(Comparator.comparingDouble(this::spareVolts))
+                        .min(
+                                Comparator.comparingDouble(this::spareVolts)
+                                        .thenComparing(Tried::seconds, Comparator.reverseOrder()))
                         .flatMap(t -> t.start.map(s -> new Restarts.Hardest(t.failure.name(), s))));
     }
 
@@ -117,6 +119,10 @@ final class OtherConditions {
     private record Tried(Failure failure, Optional<StartAttempt> start) {
         boolean runs() {
             return start.filter(StartAttempt::runs).isPresent();
+        }
+
+        double seconds() {
+            return start.map(StartMargin::seconds).orElse(Double.POSITIVE_INFINITY);
         }
     }
 

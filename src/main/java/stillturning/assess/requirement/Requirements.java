@@ -140,12 +140,19 @@ public final class Requirements implements Requirement.Visitor<RequirementMet> {
                                 : Margins.none(names.size()));
     }
 
+    /** Where no starter turns, the slowest is the hardest. */
     private String hardest(Restarts.Hardest hardest) {
-        return "the hardest start ("
-                + hardest.failure()
-                + ") takes "
-                + Formats.duration(hardest.start().seconds())
-                + StartMargin.of(aircraft, hardest.start()).map(m -> ", " + m.words()).orElse("");
+        String seconds = Formats.duration(StartMargin.seconds(hardest.start()));
+        return StartMargin.of(aircraft, hardest.start())
+                .map(
+                        margin ->
+                                "the hardest start ("
+                                        + hardest.failure()
+                                        + ") takes "
+                                        + seconds
+                                        + ", "
+                                        + margin.words())
+                .orElse("none takes longer than " + seconds + " (" + hardest.failure() + ")");
     }
 
     @Override

@@ -6,6 +6,7 @@ import stillturning.model.LoadNeed;
 import stillturning.model.Study;
 import stillturning.quantity.Formats;
 import stillturning.story.StartAttempt;
+import stillturning.story.StoryEvent;
 
 /**
  * What a start left where it left least.
@@ -22,6 +23,17 @@ public record StartMargin(String load, double lowestVolts, double minimumVolts) 
                 .filter(need -> start.lowestVolts().containsKey(need.id()))
                 .map(need -> at(need, start))
                 .min(Comparator.comparingDouble(StartMargin::spareVolts));
+    }
+
+    /** From the key, or from when the engine was stopped, to its running (s). */
+    public static double seconds(StartAttempt start) {
+        double from =
+                start.happenings().stream()
+                        .filter(h -> h.kind() == StoryEvent.Kind.ENGINE_STOPS)
+                        .mapToDouble(StoryEvent::seconds)
+                        .max()
+                        .orElse(0);
+        return start.seconds() - from;
     }
 
     private static StartMargin at(LoadNeed need, StartAttempt start) {

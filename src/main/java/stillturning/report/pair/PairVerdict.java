@@ -17,6 +17,9 @@ import stillturning.report.Reasons;
 /** Which of two candidates, what that buys and costs, and what would turn it. */
 final class PairVerdict {
 
+    /** What is less is 0 where points are printed. */
+    private static final double SHOWN = 0.0005;
+
     private final PairQuestion pair;
     private final Standing ahead;
     private final Standing behind;
@@ -128,11 +131,18 @@ final class PairVerdict {
                         + "\"";
     }
 
-    /** That two are level once they have the same layout says nothing. */
+    /** That two come out alike once nothing that shows is left between them says nothing. */
     private boolean reversedBy(Share share) {
         int asTheyAre = pair.mixes().all().against(pair.mixes().none());
-        return asTheyAre * pair.mixes().ifBothHaveTheSeconds(share) < 0
-                || asTheyAre * pair.mixes().ifBothHaveTheFirsts(share) < 0;
+        boolean reversed =
+                asTheyAre * pair.mixes().ifBothHaveTheSeconds(share) < 0
+                        || asTheyAre * pair.mixes().ifBothHaveTheFirsts(share) < 0;
+        return reversed
+                && pair.mixes().shares().stream().anyMatch(s -> !s.equals(share) && shows(s));
+    }
+
+    private static boolean shows(Share share) {
+        return Math.abs(share.points()) >= SHOWN || Math.abs(share.missed()) >= SHOWN;
     }
 
     private List<String> turning() {

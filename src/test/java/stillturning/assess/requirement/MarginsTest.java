@@ -13,6 +13,7 @@ import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.assess.Assess;
 import stillturning.assess.PilotBurden;
+import stillturning.assess.Scrutiny;
 import stillturning.assess.verdict.Verdict;
 import stillturning.files.StudyReader;
 import stillturning.model.Burdens;
@@ -117,6 +118,18 @@ class MarginsTest {
                 "the hardest start (a: open) takes 2.0 s, down to 8.5 V at pump, 0.5 V more than it"
                         + " needs",
                 found.margin());
+        StartAttempt windmilling =
+                new StartAttempt("a: open", true, 3, 0, Map.of(), List.of(), List.of());
+        assertEquals(
+                "none takes longer than 3.0 s (a: open)",
+                met(
+                                new Requirement.RestartsInFlight(),
+                                List.of(),
+                                new Restarts(
+                                        List.of(),
+                                        Optional.of(new Restarts.Hardest("a: open", windmilling))),
+                                windmilling)
+                        .margin());
         assertEquals(
                 "2 too many",
                 met(
@@ -125,6 +138,16 @@ class MarginsTest {
                                 Restarts.failing(List.of("a: open", "b: open")),
                                 start(9, 9))
                         .margin());
+    }
+
+    @Test
+    void theHardestStartCountsFromTheKey() throws Exception {
+        Restarts all =
+                Scrutiny.of(SMALL, SMALL.candidate("bus-and-battery").orElseThrow(), Survey.NONE)
+                        .restarts();
+        StartAttempt hardest = all.hardest().orElseThrow().start();
+        // first-steps: restarts-in 3 s
+        assertEquals(3, StartMargin.seconds(hardest), 0.1, hardest.toString());
     }
 
     @Test

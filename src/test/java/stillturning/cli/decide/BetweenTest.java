@@ -1,6 +1,7 @@
 package stillturning.cli.decide;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -28,6 +29,29 @@ class BetweenTest {
         assertTrue(out.contains("What is bought, what is paid"), out);
         assertTrue(out.contains("Failures that do not come to the same"), out);
         ran.lines().forEach(line -> assertTrue(line.length() <= 102, line));
+    }
+
+    /** On the first evening: what {@code new} wrote, asked as it says. */
+    @Test
+    void breakersOrElectronicSwitchingCanBeAskedOfANewStudy() {
+        Session.in(here)
+                .run("new", "robin", "--batteries", "1", "--computers", "1", "--pumps", "1");
+        Ran ran =
+                Session.in(here)
+                        .run(
+                                "decide",
+                                "robin",
+                                "--between",
+                                "two-engine-buses",
+                                "two-engine-buses-solid-state");
+        assertEquals("", ran.err());
+        String out = ran.out().replaceAll("\\s+", " ");
+        assertTrue(out.contains(" is ahead of "), out);
+        assertTrue(out.contains("What controller does in "), out);
+        assertTrue(out.contains("protection and switching"), out);
+        assertFalse(out.contains("batteries ("), out);
+        assertFalse(out.contains("Both have the same protection and switching"), out);
+        assertTrue(out.contains(" EUR; its "), out);
     }
 
     @Test
