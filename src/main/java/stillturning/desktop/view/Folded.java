@@ -16,7 +16,7 @@ public final class Folded extends StackPane {
     private final double leastEms;
     private final SplitPane open = new SplitPane();
     private final TabPane folded = new TabPane();
-    private final Label letter = new Label("M");
+    private final Label letter = Labels.measure();
     private final double[] shares;
 
     /** A pane, and the words on its tab. */
@@ -32,8 +32,6 @@ public final class Folded extends StackPane {
         this.leastEms = leastEms;
         this.shares = shares.clone();
         open.setOrientation(along);
-        letter.setVisible(false);
-        letter.setManaged(false);
         for (Leaf leaf : leaves) {
             folded.getTabs().add(Layout.tab(leaf.words, null));
         }

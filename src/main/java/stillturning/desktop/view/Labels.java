@@ -42,6 +42,14 @@ public final class Labels {
         return whole;
     }
 
+    /** Nobody sees it; it tells how large letters are where it stands. */
+    public static Label measure() {
+        Label letter = new Label("M");
+        letter.setVisible(false);
+        letter.setManaged(false);
+        return letter;
+    }
+
     /** What stands above a pane. */
     public static Label title(String words) {
         return of(words, "title-4");

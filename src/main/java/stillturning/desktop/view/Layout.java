@@ -1,5 +1,6 @@
 package stillturning.desktop.view;
 
+import javafx.beans.property.DoubleProperty;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -84,7 +85,12 @@ public final class Layout {
 
     /** Makes a column of a table so broad (em), as letters grow and shrink. */
     public static void broad(TableColumnBase<?, ?> column, Label letters, double ems) {
-        column.prefWidthProperty().bind(letters.fontProperty().map(font -> ems * font.getSize()));
+        broad(column.prefWidthProperty(), letters, ems);
+    }
+
+    /** Keeps a width at so many heights of a letter (em). */
+    public static void broad(DoubleProperty width, Label letters, double ems) {
+        width.bind(letters.fontProperty().map(font -> ems * font.getSize()));
     }
 
     /** Puts words above a column of a table, in as many lines as they need. */

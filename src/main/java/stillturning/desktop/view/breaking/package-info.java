@@ -1,7 +1,7 @@
 /**
  * The Break area on the screen: failures to pick, the diagram at any moment of a story, its time
- * line, plots, words and steps; and the matrix of all failures. Shows what {@code
- * desktop.viewmodel.breaking} says; knows no engine.
+ * line, plots, what each load has, words and steps; the matrix of all failures; and what two do
+ * together. Shows what {@code desktop.viewmodel.breaking} says; knows no engine.
  */
 @NullMarked
 package stillturning.desktop.view.breaking;

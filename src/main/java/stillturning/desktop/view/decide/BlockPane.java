@@ -39,18 +39,22 @@ public final class BlockPane extends VBox {
 
     private static final Pattern SPACE = Pattern.compile("[ \n]");
 
+    private final Label letter = Labels.measure();
+
     /**
      * @param id by which it is found
      */
     public BlockPane(String id) {
         setId(id);
         getStyleClass().addAll("sentences", "running-text");
+        getChildren().add(letter);
     }
 
     /** Sets the text anew. */
     public void show(List<Block> blocks) {
         List<Node> nodes = new ArrayList<>();
         blocks.forEach(block -> nodes.addAll(nodes(block)));
+        nodes.add(letter);
         getChildren().setAll(nodes);
     }
 
@@ -90,7 +94,6 @@ public final class BlockPane extends VBox {
     private GridPane table(Table<?> of) {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("running-table");
-        double em = new Label().getFont().getSize();
         List<List<String>> cells = of.cells();
         for (int column = 0; column < of.columns().size(); column++) {
             int at = column;
@@ -98,8 +101,9 @@ public final class BlockPane extends VBox {
             double head = longestWord(Stream.of(of.heads().get(at))) * BOLD_LETTER;
             double cell = longestWord(cells.stream().map(row -> row.get(at))) * LETTER;
             ColumnConstraints width = Layout.growing();
-            width.setMinWidth(Math.max(head, cell) * em);
-            width.setPrefWidth(of.columns().get(column).widest() * LETTER * em);
+            Layout.broad(width.minWidthProperty(), letter, Math.max(head, cell));
+            double widest = of.columns().get(column).widest() * LETTER;
+            Layout.broad(width.prefWidthProperty(), letter, widest);
             width.setHalignment(number ? HPos.RIGHT : HPos.LEFT);
             grid.getColumnConstraints().add(width);
             grid.add(Labels.wrapped(of.heads().get(column), "text-small", "text-bold"), column, 0);

@@ -108,9 +108,9 @@ final class FirmnessPane extends VBox {
         return cell;
     }
 
-    private static ColumnConstraints title() {
+    private ColumnConstraints title() {
         ColumnConstraints column = Layout.growing();
-        column.setMinWidth(TITLE * new Label().getFont().getSize());
+        Layout.broad(column.minWidthProperty(), method, TITLE);
         return column;
     }
 

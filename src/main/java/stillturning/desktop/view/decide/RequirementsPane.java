@@ -21,12 +21,14 @@ import org.jspecify.annotations.Nullable;
 import stillturning.assess.Appraisal;
 import stillturning.assess.Appraisal.RequirementMet;
 import stillturning.desktop.view.Controls;
+import stillturning.desktop.view.ItemCell;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.view.Showing;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
 import stillturning.model.Candidate;
+import stillturning.report.Spoken;
 
 /** Each requirement against each candidate, and the failures that break it. */
 final class RequirementsPane extends VBox {
@@ -71,6 +73,7 @@ final class RequirementsPane extends VBox {
                                 + " held against them here."));
         failures.setId("breaking-failures");
         failures.setAccessibleText("Failures that break the requirement; Enter opens the story");
+        failures.setCellFactory(of -> new CulpritCell());
         failures.setPlaceholder(Labels.empty("No failure breaks it."));
         Controls.onOpen(failures, this::open);
         failures.getStyleClass().addAll("dense", "breaking-failures");
@@ -181,6 +184,19 @@ final class RequirementsPane extends VBox {
         String failure = failures.getSelectionModel().getSelectedItem();
         if (failure != null) {
             chosen.ifPresent(c -> deciding.open(new CandidateFailure(c.candidate().id(), failure)));
+        }
+    }
+
+    /** A failure as a person calls it. */
+    private final class CulpritCell extends ItemCell<String> {
+        private final Label words = Labels.wrapped("");
+
+        @Override
+        protected void show(String failure) {
+            words.setText(
+                    chosen.map(c -> new Spoken(c.candidate()).failure(failure)).orElse(failure));
+            setGraphic(words);
+            setAccessibleText(words.getText());
         }
     }
 

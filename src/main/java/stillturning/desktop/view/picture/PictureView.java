@@ -254,16 +254,19 @@ public final class PictureView extends Region {
                 b -> {
                     Viewport next = viewport.showing(b, getWidth(), getHeight());
                     if (!next.equals(viewport)) {
-                        move(next);
+                        move(viewport.centred(middle(b), getWidth(), getHeight()));
                     }
                 });
+    }
+
+    private static Point middle(Box box) {
+        return new Point(box.x() + box.width() / 2, box.y() + box.height() / 2);
     }
 
     private void goTo(Box box) {
         look = Look.MOVED;
         double scale = Math.max(viewport.scale(), LEGIBLE);
-        Point middle = new Point(box.x() + box.width() / 2, box.y() + box.height() / 2);
-        glide.to(viewport, new Viewport(scale, 0, 0).centred(middle, getWidth(), getHeight()));
+        glide.to(viewport, new Viewport(scale, 0, 0).centred(middle(box), getWidth(), getHeight()));
     }
 
     // --- for the gestures of this room

@@ -25,6 +25,7 @@ import stillturning.desktop.view.Area;
 import stillturning.desktop.view.Controls;
 import stillturning.desktop.view.Folded;
 import stillturning.desktop.view.Folded.Leaf;
+import stillturning.desktop.view.ItemCell;
 import stillturning.desktop.view.Labels;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
@@ -69,6 +70,7 @@ public final class SizeArea implements Area {
         contents.setId("size-contents");
         contents.setAccessibleText("Sheets of the sizing");
         contents.getStyleClass().addAll("dense", "size-contents");
+        contents.setCellFactory(of -> new TitleCell());
         contents.getSelectionModel()
                 .selectedIndexProperty()
                 .addListener((value, from, to) -> turnTo(to.intValue()));
@@ -80,6 +82,17 @@ public final class SizeArea implements Area {
         Controls.onEnter(contents, chosen -> columns.front(1));
         view.sceneProperty().addListener((value, from, to) -> sizes.look(to != null));
         refill();
+    }
+
+    /** The title of a sheet. */
+    private static final class TitleCell extends ItemCell<String> {
+        private final Label words = Labels.wrapped("");
+
+        @Override
+        protected void show(String title) {
+            words.setText(title);
+            setGraphic(words);
+        }
     }
 
     private Node head() {

@@ -9,6 +9,7 @@ import javafx.scene.control.TableView;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import stillturning.desktop.view.Labels;
 import stillturning.desktop.view.Layout;
 import stillturning.report.table.Table;
 
@@ -23,7 +24,7 @@ final class TableSheet extends VBox {
 
     private final TableView<List<String>> table = new TableView<>();
     private final VBox notes = new VBox();
-    private final Label letter = new Label("M");
+    private final Label letter = Labels.measure();
 
     TableSheet() {
         getStyleClass().add("sheet");
@@ -31,8 +32,6 @@ final class TableSheet extends VBox {
         table.getStyleClass().add("dense");
         notes.getStyleClass().add("sentences");
         VBox.setVgrow(table, Priority.ALWAYS);
-        letter.setVisible(false);
-        letter.setManaged(false);
         getChildren().addAll(table, notes, letter);
     }
 

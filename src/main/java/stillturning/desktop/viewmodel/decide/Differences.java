@@ -16,6 +16,7 @@ import stillturning.assess.verdict.Verdict;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.CandidateFailure;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Favours;
 import stillturning.desktop.viewmodel.decide.DifferenceRow.Group;
+import stillturning.model.Candidate;
 import stillturning.model.CriterionName;
 import stillturning.model.Study.Weight;
 import stillturning.parts.Part;
@@ -23,6 +24,7 @@ import stillturning.quantity.UnitSystem;
 import stillturning.report.OutcomeMark;
 import stillturning.report.PartNames;
 import stillturning.report.ResultText;
+import stillturning.report.Spoken;
 
 /** In what one candidate differs from another, row by row. */
 final class Differences {
@@ -88,9 +90,11 @@ final class Differences {
     }
 
     private void parts() {
-        byKind(contrast.added()).forEach((kind, names) -> part(kind, names, ""));
-        byKind(contrast.leftOut()).forEach((kind, names) -> part(kind, "", names));
-        byKind(contrast.altered())
+        Candidate here = contrast.candidate().candidate();
+        Candidate there = contrast.reference().candidate();
+        byKind(contrast.added(), here).forEach((kind, names) -> part(kind, names, ""));
+        byKind(contrast.leftOut(), there).forEach((kind, names) -> part(kind, "", names));
+        byKind(contrast.altered(), here)
                 .forEach((kind, names) -> part(kind, names, "another kind or value"));
     }
 
@@ -98,8 +102,10 @@ final class Differences {
         add(Group.PARTS, kind, here, there, Favours.NEITHER);
     }
 
-    private static Map<String, String> byKind(List<Part> parts) {
-        return PartNames.byKind(parts, names -> String.join(", ", names));
+    private static Map<String, String> byKind(List<Part> parts, Candidate of) {
+        Spoken spoken = new Spoken(of);
+        return PartNames.byKind(
+                parts, names -> String.join(", ", names.stream().map(spoken::of).toList()));
     }
 
     private void failures() {
@@ -113,7 +119,7 @@ final class Differences {
         rows.add(
                 new DifferenceRow(
                         group,
-                        shift.failure(),
+                        new Spoken(contrast.candidate().candidate()).failure(shift.failure()),
                         marked(shift.after()),
                         marked(shift.before()),
                         shift.better() ? Favours.FOR : Favours.AGAINST,
@@ -126,15 +132,16 @@ final class Differences {
             boolean own = group == Group.OWN;
             String failure = verdict.failure().name();
             String marked = marked(verdict.outcome());
-            String of = own ? here() : contrast.reference().candidate().id();
+            Candidate of =
+                    own ? contrast.candidate().candidate() : contrast.reference().candidate();
             rows.add(
                     new DifferenceRow(
                             group,
-                            failure,
+                            new Spoken(of).failure(failure),
                             own ? marked : "",
                             own ? "" : marked,
                             own ? Favours.AGAINST : Favours.FOR,
-                            Optional.of(new CandidateFailure(of, failure))));
+                            Optional.of(new CandidateFailure(of.id(), failure))));
         }
     }
 

@@ -37,7 +37,8 @@ class AreasFitTest {
 
     @ParameterizedTest
     @CsvSource({"1024, 700, 100, LIGHT", "1280, 800, 200, DARK"})
-    void nothingIsCutOrFaint(int width, int height, int percent, Paper paper) throws IOException {
+    void nothingIsCutFaintOrUnnamed(int width, int height, int percent, Paper paper)
+            throws IOException {
         Path study = folder.resolve("sandpiper");
         Samples.copy(Samples.LARGE, study);
         Settings settings = Settings.USUAL.scaled(percent).with(paper);
@@ -162,6 +163,7 @@ class AreasFitTest {
                             List<String> bad =
                                     new ArrayList<>(Cut.in(screen.stage.getScene().getRoot()));
                             bad.addAll(Faint.in(screen.stage.getScene().getRoot()));
+                            bad.addAll(Unnamed.in(screen.stage.getScene().getRoot()));
                             return bad;
                         });
         here.forEach(words -> cut.add(size + " " + name + ": " + words));

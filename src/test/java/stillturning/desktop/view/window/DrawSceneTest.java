@@ -363,6 +363,40 @@ class DrawSceneTest {
         assertEquals(text(), java.nio.file.Files.readString(file));
     }
 
+    @Test
+    void aHalfDrawnCandidateIsListedBesideTheRankingWithItsReason() {
+        OnScreen.on(
+                () -> {
+                    String half = text().replace("parts:", "parts: [");
+                    desk.make(
+                            new stillturning.desktop.draft.Change(
+                                    "Begin anew",
+                                    List.of(
+                                            new stillturning.desktop.draft.Step.Replace(
+                                                    "one-bus.yaml", half))));
+                    return true;
+                });
+        screen.settle();
+        OnScreen.on(
+                () -> {
+                    screen.window.show(AreaName.DECIDE);
+                    return true;
+                });
+        screen.settle();
+        OnScreen.until(() -> screen.stage.getScene().lookup("#left-out .label") != null);
+        String told = OnScreen.on(() -> find("#left-out .label", Label.class).getText());
+        assertTrue(told.contains("one-bus"), told);
+        assertTrue(told.contains("is left out: "), told);
+        String status =
+                OnScreen.on(
+                        () ->
+                                find(".status-line", Node.class).lookupAll(".label").stream()
+                                        .map(n -> ((Label) n).getText())
+                                        .toList()
+                                        .toString());
+        assertTrue(status.contains("for 1 of 2 candidates"), status);
+    }
+
     private Optional<javafx.scene.control.Button> button(String words) {
         return screen.stage.getScene().getRoot().lookupAll(".button").stream()
                 .filter(javafx.scene.control.Button.class::isInstance)
