@@ -20,6 +20,10 @@
  *   <li><b>What cannot be taken apart is said to go together.</b> A mix in which a terminal hangs
  *       in the air, or which cannot be assessed, would tell of nothing that anybody could build;
  *       the groups of the layout are then exchanged as one.
+ *   <li><b>Mixes are held only against what this room can look at.</b> Nobody looks at the sizes
+ *       and the pairs of failures of a mix, and it is no departure from a baseline; counted as
+ *       missed, such requirements would make every mix worse than the two that it is made of. They
+ *       are left aside on both sides, and the answer says so. Held by {@code ExchangeTest}.
  *   <li><b>A battery's values go apart from its place.</b> Batteries are matched by name, then by
  *       capacity; one without a counterpart is a matter of layout.
  * </ul>

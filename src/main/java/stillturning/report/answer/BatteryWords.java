@@ -88,7 +88,9 @@ final class BatteryWords {
         }
         if (!equal.same().isEmpty()) {
             sentences.add(
-                    "They are alike in it and in " + String.join(", ", titles(equal.same())) + ".");
+                    "Batteries are alike in it and in "
+                            + String.join(", ", titles(equal.same()))
+                            + ".");
         }
         if (!equal.untried().isEmpty()) {
             int untried = equal.untried().size();

@@ -7,6 +7,10 @@
  * <p>Decisions:
  *
  * <ul>
+ *   <li><b>The first sentence says who is first with equal batteries</b>: once all have the first
+ *       one's, and once both have those of a rival that then comes first. A headline that batteries
+ *       alone decide would be turned round by whoever notices. Held by {@code
+ *       EqualBatteriesHeadlineTest} and {@code SandpiperFirstScreenTest}.
  *   <li><b>What was not asked stands there with the question that asks it.</b> Trying guesses,
  *       failures in sizes and run-up checks takes longer than somebody waits for a first answer; an
  *       answer that is silent about them would be taken for one that found nothing. Held by {@code

@@ -3,6 +3,7 @@ package stillturning.desktop.view.decide;
 import java.util.List;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
 import stillturning.desktop.view.Layout;
 import stillturning.desktop.viewmodel.decide.Deciding;
 import stillturning.report.page.Block;
@@ -12,8 +13,9 @@ final class ComplexityPane extends ScrollPane {
 
     ComplexityPane(Deciding deciding) {
         BlockPane said = new BlockPane("complexity");
-        said.getStyleClass().add("area-pane");
-        Layout.scroll(this, said);
+        VBox all = new VBox(said);
+        all.getStyleClass().add("area-pane");
+        Layout.scroll(this, all);
         ObservableValue<List<Block>> blocks = deciding.complexity();
         blocks.addListener((value, from, to) -> said.show(to));
         said.show(blocks.getValue());
