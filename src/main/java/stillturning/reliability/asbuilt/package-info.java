@@ -12,6 +12,12 @@
  *       beyond full or empty, so that a full battery is no bound at which errors mean nothing. Held
  *       by {@code DischargeFitTest}: of 600 simulated logs the intervals of 95 % hold the truth in
  *       about 95 %.
+ *   <li><b>Capacity, resistance and first charge are fitted at once</b>, and it is said how the
+ *       errors of the first two go together; their ellipse of 95 % is held by the same logs. Two
+ *       values of a ground test, such as a load's current and a wire's resistance, are fitted at
+ *       once where no single one explains as much; an interval then counts that the other is not
+ *       known either. Values to which the readings answer alike are said not to be told apart, and
+ *       no pair is made of them. Held by {@code ExplainingTest} on 600 simulated tests.
  *   <li><b>What a log does not tell has no number.</b> A value whose interval is wider than half of
  *       it is not given; the other value is named from which the log cannot tell it apart.
  *   <li><b>Neighbouring readings that are off together are fewer readings.</b> Where what is left

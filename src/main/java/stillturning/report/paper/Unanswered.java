@@ -144,7 +144,7 @@ final class Unanswered {
      * @param otherwise what is said where nothing of it was played
      */
     private void trouble(String name, Optional<Verdict> verdict, String otherwise, String needs) {
-        blocks.add(new Heading(name + ": no checklist, since no procedure of the study answers"));
+        blocks.add(new Heading(name + ": no checklist, as no procedure answers"));
         verdict.ifPresentOrElse(this::played, () -> blocks.add(new Words(otherwise)));
         blocks.add(new Note("A procedure in the study would need " + needs + "."));
         verdict.flatMap(v -> UnwrittenMoves.saving(study, appraisal.candidate(), v))
@@ -171,13 +171,18 @@ final class Unanswered {
                         .filter(load -> verdict.planned().aftermath().working().contains(load))
                         .filter(load -> !lost.contains(load))
                         .toList();
-        return "Out at once: " + named(lost) + "; still fed: " + named(works) + ".";
+        if (lost.isEmpty()) {
+            return "No load goes out at once.";
+        }
+        return "Out at once: "
+                + named(lost)
+                + "; still fed: "
+                + (works.isEmpty() ? "nothing" : named(works))
+                + ".";
     }
 
     private String named(List<String> loads) {
-        return loads.isEmpty()
-                ? "nothing"
-                : loads.stream().map(labels::in).collect(Collectors.joining(", "));
+        return loads.stream().map(labels::in).collect(Collectors.joining(", "));
     }
 
     /** Marked as what it is: nobody has written it, and it was played after one failure only. */

@@ -19,6 +19,11 @@
  *       which would have to be written anew for every kind.
  *   <li><b>The worst ten stories, of the chosen candidate only.</b> More are read by nobody on
  *       paper; the page has them all.
+ *   <li><b>A checklist that is missing says so in its place</b>, with what was played of the
+ *       trouble and what a procedure would need. A single move that was played to save the engine
+ *       is offered as a proposal and marked as one: it was played after one failure, and nobody has
+ *       written it. Turned down: printing it as a checklist, which would be an act that nobody has
+ *       thought through. Held by {@code UnwrittenMovesTest} and {@code CounsellorPaperTest}.
  *   <li><b>What was not analysed has a chapter</b>, since the dangerous part of a report is what
  *       its reader thinks it covers.
  * </ul>
