@@ -4,20 +4,19 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import stillturning.desktop.draft.OutsideChanges.Pending;
 import stillturning.files.StudyReader;
 import stillturning.files.edit.ChangeRefused;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
-import stillturning.yaml.disk.WholeFile;
 
 /**
  * A study's folder opened for editing: texts, named changes that can be taken back, and what became
@@ -48,9 +47,7 @@ public final class Draft implements AutoCloseable {
         this.folder = folder;
         this.clock = policy.map(JournalPolicy::clock).orElse(Clock.systemUTC());
         Listing listing = Listing.of(folder);
-        for (String name : listing.documents().keySet()) {
-            clear(folder.resolve(name));
-        }
+        listing.clearWhatWasLeft();
         this.unread.addAll(listing.problems());
         TreeMap<String, EditedFile> read = new TreeMap<>();
         listing.documents().forEach((name, document) -> read.put(name, EditedFile.read(document)));
@@ -64,15 +61,6 @@ public final class Draft implements AutoCloseable {
         this.recovery =
                 policy.map(k -> Recovery.find(k.folder(), folder, files, this::warn))
                         .orElseGet(Recovery::none);
-    }
-
-    /** Opening is no writing: what cannot be taken away stays for the next one to try. */
-    private static void clear(Path file) {
-        try {
-            WholeFile.clear(file);
-        } catch (IOException stays) {
-            // the text itself is whole; only a hidden copy is left
-        }
     }
 
     /**
@@ -225,8 +213,8 @@ public final class Draft implements AutoCloseable {
     }
 
     private Outside gone(IOException why) {
-        String wrong = "the folder cannot be read: " + why;
-        Problem problem = problem(wrong, "bring it back; the texts are kept here until then");
+        String right = "bring it back; the texts are kept here until then";
+        Problem problem = problem("the folder cannot be read: " + why, right);
         told(List.of(problem));
         tell();
         return new Outside(List.of(), List.of(), List.of(), List.of(problem));
@@ -263,19 +251,7 @@ public final class Draft implements AutoCloseable {
      * from both. The text that is not kept can be had back by undo, or is on disk.
      */
     public DraftState resolve(Conflict conflict, Conflict.Choice choice) {
-        synchronized (lock) {
-            Pending waiting = pending.remove(conflict.file());
-            if (waiting != null) {
-                Conflict now = now(conflict.file(), waiting).conflict();
-                List<Conflict.Choice> choices = Collections.nCopies(now.disputes().size(), choice);
-                take(
-                        now,
-                        choices.isEmpty()
-                                ? whole(waiting, now, choice)
-                                : joined(waiting, now, choices));
-            }
-        }
-        return tell();
+        return resolve(conflict, now -> Optional.of(now.kept(choice)));
     }
 
     /**
@@ -284,52 +260,21 @@ public final class Draft implements AutoCloseable {
      * @param choices one for each of its places, from top to bottom
      */
     public DraftState resolve(Conflict conflict, List<Conflict.Choice> choices) {
+        return resolve(conflict, now -> now.kept(conflict, choices));
+    }
+
+    private DraftState resolve(
+            Conflict conflict, Function<Pending, Optional<EditedFile>> choosing) {
+        String file = conflict.file();
         synchronized (lock) {
-            Pending waiting = pending.get(conflict.file());
-            if (waiting != null) {
-                Pending renewed = now(conflict.file(), waiting);
-                Conflict now = renewed.conflict();
-                if (now.disputes().equals(conflict.disputes())) {
-                    pending.remove(conflict.file());
-                    take(now, joined(waiting, now, choices));
-                } else {
-                    pending.put(conflict.file(), renewed);
-                }
+            Optional<EditedFile> kept = Optional.ofNullable(pending.get(file)).flatMap(choosing);
+            if (kept.isPresent()) {
+                pending.remove(file);
+                EditedFiles after = files.with(file, kept.get());
+                move(after, entry("Choose between the two in " + file, after));
             }
         }
         return tell();
-    }
-
-    private Pending now(String file, Pending waiting) {
-        return new Pending(files.at(file), waiting.theirs());
-    }
-
-    private void take(Conflict conflict, EditedFile kept) {
-        EditedFiles after = files.with(conflict.file(), kept);
-        move(after, entry("Choose between the two in " + conflict.file(), after));
-    }
-
-    private EditedFile joined(Pending waiting, Conflict now, List<Conflict.Choice> choices) {
-        String text =
-                LineMerge.joined(
-                        now.base().orElse(""),
-                        now.mine().orElseThrow(),
-                        now.theirs().orElseThrow(),
-                        choices);
-        return files.at(now.file()).onDisk(waiting.theirs()).with(Optional.of(text));
-    }
-
-    /** Where one of the two deleted the file, or both texts together cannot be read. */
-    private EditedFile whole(Pending waiting, Conflict now, Conflict.Choice choice) {
-        EditedFile mine = files.at(now.file());
-        return choice == Conflict.Choice.MINE
-                ? mine.onDisk(waiting.theirs())
-                : new EditedFile(mine.file(), waiting.theirs(), waiting.theirs());
-    }
-
-    /** What can be seen from outside of the files on disk; changes when somebody writes one. */
-    public Map<String, String> stamp() {
-        return Listing.stamp(folder);
     }
 
     /**
@@ -424,7 +369,6 @@ public final class Draft implements AutoCloseable {
         }
     }
 
-    /** Tells what went wrong in the background, once. */
     private void warn(String why) {
         synchronized (lock) {
             Problem problem = problem(why, "save often until that is mended");
@@ -439,14 +383,8 @@ public final class Draft implements AutoCloseable {
     private DraftState stateNow() {
         List<Problem> all = new ArrayList<>(unread);
         all.addAll(problems);
-        return new DraftState(
-                revision,
-                files.texts(),
-                files.unsaved(),
-                history.undoName(),
-                history.redoName(),
-                pending.values().stream().map(Pending::conflict).toList(),
-                all);
+        List<Conflict> waiting = pending.values().stream().map(Pending::conflict).toList();
+        return DraftState.of(revision, files, history, waiting, all);
     }
 
     private DraftState tell() {

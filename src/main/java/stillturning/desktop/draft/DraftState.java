@@ -36,6 +36,22 @@ public record DraftState(
         problems = List.copyOf(problems);
     }
 
+    static DraftState of(
+            long revision,
+            EditedFiles files,
+            History history,
+            List<Conflict> conflicts,
+            List<Problem> problems) {
+        return new DraftState(
+                revision,
+                files.texts(),
+                files.unsaved(),
+                history.undoName(),
+                history.redoName(),
+                conflicts,
+                problems);
+    }
+
     /** Whether nothing would be lost if the program ended now. */
     public boolean isSaved() {
         return unsaved.isEmpty();

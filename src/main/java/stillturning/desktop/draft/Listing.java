@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
+import stillturning.yaml.disk.WholeFile;
 
 /**
  * The files of a study as they are on disk at one moment.
@@ -35,15 +36,25 @@ record Listing(
         return listing;
     }
 
-    /** Time and length of each file, by its name; a file that goes meanwhile is not among them. */
-    static Map<String, String> stamp(Path folder) {
-        Map<String, String> stamp = new TreeMap<>();
-        try {
-            for (Path path : paths(folder)) {
-                stamp.put(nameOf(path), Files.getLastModifiedTime(path) + " " + Files.size(path));
+    /**
+     * Takes away what interrupted savings left hidden beside the files. Reading is no writing: what
+     * cannot be taken away stays for the next one to try.
+     */
+    void clearWhatWasLeft() {
+        for (YamlDocument document : documents.values()) {
+            try {
+                WholeFile.clear(document.file());
+            } catch (IOException stays) {
+                // the text itself is whole; only a hidden copy is left
             }
-        } catch (IOException gone) {
-            stamp.put("", "the folder cannot be read");
+        }
+    }
+
+    /** Time and length of each file, by its name. */
+    static Map<String, String> stamp(Path folder) throws IOException {
+        Map<String, String> stamp = new TreeMap<>();
+        for (Path path : paths(folder)) {
+            stamp.put(nameOf(path), Files.getLastModifiedTime(path) + " " + Files.size(path));
         }
         return stamp;
     }

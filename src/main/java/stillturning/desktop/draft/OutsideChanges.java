@@ -1,11 +1,13 @@
 package stillturning.desktop.draft;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import stillturning.desktop.draft.Conflict.Choice;
 import stillturning.yaml.Problem;
 import stillturning.yaml.YamlDocument;
 
@@ -28,6 +30,36 @@ final class OutsideChanges {
                     mine.text(),
                     theirs.map(YamlDocument::text),
                     mine.diskText());
+        }
+
+        /** The file by one choice for all places, or as a whole where there are none. */
+        EditedFile kept(Choice choice) {
+            int places = conflict().disputes().size();
+            if (places > 0) {
+                return kept(Collections.nCopies(places, choice));
+            }
+            return choice == Choice.MINE
+                    ? mine.onDisk(theirs)
+                    : new EditedFile(mine.file(), theirs, theirs);
+        }
+
+        /**
+         * The same for choices that were made of a conflict, if nothing else is disputed by now.
+         */
+        Optional<EditedFile> kept(Conflict asked, List<Choice> choices) {
+            boolean same = conflict().disputes().equals(asked.disputes());
+            return same ? Optional.of(kept(choices)) : Optional.empty();
+        }
+
+        /** The file with one choice for each place, and what only one of the two changed. */
+        EditedFile kept(List<Choice> choices) {
+            String text =
+                    LineMerge.joined(
+                            mine.diskText().orElse(""),
+                            mine.text().orElseThrow(),
+                            theirs.orElseThrow().text(),
+                            choices);
+            return mine.onDisk(theirs).with(Optional.of(text));
         }
     }
 

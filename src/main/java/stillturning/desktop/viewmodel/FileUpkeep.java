@@ -5,7 +5,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -13,6 +12,7 @@ import java.util.stream.Collectors;
 import stillturning.desktop.draft.Conflict;
 import stillturning.desktop.draft.Conflict.Choice;
 import stillturning.desktop.draft.Draft;
+import stillturning.desktop.draft.FolderStamp;
 import stillturning.desktop.draft.Outside;
 import stillturning.desktop.draft.Recovered;
 import stillturning.desktop.viewmodel.Notice.Reply;
@@ -34,7 +34,7 @@ public final class FileUpkeep {
     private final Teller teller;
     private final ZoneId zone;
     private final Set<String> asked = new TreeSet<>();
-    private Map<String, String> stamp;
+    private FolderStamp stamp;
 
     /**
      * Tells the user what he should know.
@@ -53,12 +53,12 @@ public final class FileUpkeep {
         this.draft = draft;
         this.teller = teller;
         this.zone = zone;
-        this.stamp = draft.stamp();
+        this.stamp = FolderStamp.of(draft.folder());
     }
 
     /** Whether somebody may have written a file since this was asked last; from any thread. */
     public synchronized boolean isTouched() {
-        Map<String, String> now = draft.stamp();
+        FolderStamp now = FolderStamp.of(draft.folder());
         boolean touched = !now.equals(stamp);
         stamp = now;
         return touched;

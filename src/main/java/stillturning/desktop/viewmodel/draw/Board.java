@@ -3,7 +3,6 @@ package stillturning.desktop.viewmodel.draw;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +16,6 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import stillturning.desktop.draft.Change;
-import stillturning.desktop.draft.edits.StudyEdits;
 import stillturning.desktop.viewmodel.AreaName;
 import stillturning.desktop.viewmodel.Desk;
 import stillturning.desktop.viewmodel.Destination;
@@ -209,7 +207,7 @@ public final class Board {
         if (candidate.filter(c -> has(c, DocumentPlaces.under("parts", part))).isPresent()) {
             places.add(FormPlace.candidate("parts", part));
         } else if (isLoad(part)) {
-            candidate.ifPresent(c -> addFeeds(c, part, places));
+            candidate.flatMap(c -> FormPlace.feeds(c, part)).ifPresent(places::add);
             places.add(FormPlace.study("loads", part));
         } else {
             Optional.ofNullable(places().get(part))
@@ -228,19 +226,6 @@ public final class Board {
     private boolean isLoad(String part) {
         String path = DocumentPlaces.under("loads", part);
         return document(Desk.STUDY_FILE).filter(s -> has(s, path)).isPresent();
-    }
-
-    private static void addFeeds(YamlDocument candidate, String load, List<FormPlace> places) {
-        FormPlace feeds = FormPlace.candidate("feeds");
-        List<String> own =
-                feeds.form(candidate, candidate).stream()
-                        .flatMap(form -> form.fields().stream())
-                        .map(FormField::key)
-                        .filter(key -> key.equals(load) || key.startsWith(load + "."))
-                        .toList();
-        if (!own.isEmpty()) {
-            places.add(feeds.only(own));
-        }
     }
 
     private static boolean has(YamlDocument document, String path) {
@@ -298,32 +283,7 @@ public final class Board {
 
     /** Adds a load to the study, to be fed in the open candidate; the others leave it out. */
     public void addLoad(String name) {
-        succeeds(() -> newLoad(name.strip()));
-    }
-
-    private Change newLoad(String name) throws ChangeRefused {
-        Map<String, String> settings = new LinkedHashMap<>();
-        settings.put("zone", zone());
-        settings.put("draws", "1 A (guess)");
-        settings.put("minimum", "9 V (guess)");
-        List<YamlDocument> others =
-                desk.candidates().stream()
-                        .filter(c -> !c.equals(desk.candidate().get()))
-                        .flatMap(c -> document(Desk.file(c)).stream())
-                        .toList();
-        Change change = new StudyEdits(study(), others).addLoad(name, settings);
-        return new Change(
-                change.name(),
-                change.steps(),
-                change.parts(),
-                List.of(
-                        "What it draws and its minimum are guesses: put yours in their place, and"
-                                + " join it to a feed. The other candidates leave it out."));
-    }
-
-    private YamlDocument study() throws ChangeRefused {
-        return document(Desk.STUDY_FILE)
-                .orElseThrow(() -> new ChangeRefused("there is no " + Desk.STUDY_FILE));
+        succeeds(() -> new StudyChanges(desk).newLoad(name.strip(), zone()));
     }
 
     private String zone() throws ChangeRefused {
@@ -418,15 +378,10 @@ public final class Board {
 
     /** A new candidate like the open one, which is opened. */
     public void copyCandidate(String id, String title) {
-        if (succeeds(() -> studyEdits().copy(desk.candidate().get(), id, title))) {
+        if (succeeds(
+                () -> new StudyChanges(desk).edits().copy(desk.candidate().get(), id, title))) {
             desk.open(id);
         }
-    }
-
-    private StudyEdits studyEdits() throws ChangeRefused {
-        List<YamlDocument> candidates =
-                desk.candidates().stream().flatMap(c -> document(Desk.file(c)).stream()).toList();
-        return new StudyEdits(study(), candidates);
     }
 
     /** Goes where failures of the one part that is chosen are told. */

@@ -45,4 +45,16 @@ record FormPlace(boolean inStudy, List<String> keys, List<String> only) {
                 ? (inStudy ? "The study" : "The candidate")
                 : String.join(" \u203A ", keys).replace('-', ' ');
     }
+
+    /** The feeds of a load, if it has any. */
+    static Optional<FormPlace> feeds(YamlDocument candidate, String load) {
+        FormPlace feeds = candidate("feeds");
+        List<String> own =
+                feeds.form(candidate, candidate).stream()
+                        .flatMap(form -> form.fields().stream())
+                        .map(FormField::key)
+                        .filter(key -> key.equals(load) || key.startsWith(load + "."))
+                        .toList();
+        return own.isEmpty() ? Optional.empty() : Optional.of(feeds.only(own));
+    }
 }

@@ -315,55 +315,6 @@ class DrawSceneTest {
     }
 
     @Test
-    void whatOthersWriteIsNoticedAndComparedPlaceByPlace() throws Exception {
-        Path file = desk.draft().folder().resolve("one-bus.yaml");
-        OnScreen.on(
-                () -> {
-                    screen.stage.requestFocus();
-                    find("#draw-text-toggle", ToggleButton.class).fire();
-                    return true;
-                });
-        OnScreen.on(
-                () -> {
-                    CodeArea area = find("#side-text", CodeArea.class);
-                    area.replaceText(area.getText().replace("18 Ah", "16 Ah"));
-                    return true;
-                });
-        screen.settle();
-        assertTrue(text().contains("16 Ah"));
-        String theirs =
-                java.nio.file.Files.readString(file)
-                        .replace("18 Ah", "20 Ah")
-                        .replace("AWG 8, fuse 40 A", "AWG 6, fuse 40 A");
-        java.nio.file.Files.writeString(file, theirs);
-        long written = System.nanoTime();
-        OnScreen.until(() -> button("Compare \u2026").isPresent());
-        double seconds = (System.nanoTime() - written) / 1e9;
-        assertTrue(seconds < 2, seconds + " s");
-        OnScreen.on(
-                () -> {
-                    button("Compare \u2026").orElseThrow().fire();
-                    return true;
-                });
-        screen.picture(Path.of("target", "screens", "compare.png"));
-        OnScreen.on(
-                () -> {
-                    find("#mine-0", javafx.scene.control.RadioButton.class).fire();
-                    find("#compare-use", javafx.scene.control.Button.class).fire();
-                    return true;
-                });
-        screen.settle();
-        assertTrue(text().contains("16 Ah") && text().contains("AWG 6, fuse 40 A"), text());
-        OnScreen.on(
-                () -> {
-                    screen.window.save();
-                    return true;
-                });
-        OnScreen.until(() -> button("Compare \u2026").isEmpty());
-        assertEquals(text(), java.nio.file.Files.readString(file));
-    }
-
-    @Test
     void aHalfDrawnCandidateIsListedBesideTheRankingWithItsReason() {
         OnScreen.on(
                 () -> {
@@ -395,13 +346,5 @@ class DrawSceneTest {
                                         .toList()
                                         .toString());
         assertTrue(status.contains("for 1 of 2 candidates"), status);
-    }
-
-    private Optional<javafx.scene.control.Button> button(String words) {
-        return screen.stage.getScene().getRoot().lookupAll(".button").stream()
-                .filter(javafx.scene.control.Button.class::isInstance)
-                .map(javafx.scene.control.Button.class::cast)
-                .filter(b -> words.equals(b.getText()))
-                .findFirst();
     }
 }
