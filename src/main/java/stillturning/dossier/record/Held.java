@@ -257,7 +257,7 @@ public final class Held {
                 former.path(),
                 former.text(),
                 Prediction.NONE,
-                "no longer asked for",
+                MeasuredWords.NO_LONGER,
                 "");
     }
 

@@ -108,6 +108,9 @@ public final class MeasuredWords {
         };
     }
 
+    /** What is said of what an older form asked for and the study does not any more. */
+    public static final String NO_LONGER = "no longer asked for";
+
     /** Whether a word says that what was measured keeps to what was predicted. */
     public static boolean isGood(String verdict) {
         return verdict.equals(KEEPS) || verdict.equals(PASSED);

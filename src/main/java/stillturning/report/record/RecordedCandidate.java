@@ -27,6 +27,11 @@ public record RecordedCandidate(String title, List<Row> rows, List<String> unrea
             Prediction prediction,
             Standing standing) {
 
+        /** Whether the study had ceased to ask for it. */
+        boolean isFormer() {
+            return standing.words().equals(MeasuredWords.NO_LONGER);
+        }
+
         /** Whether it is a step of the ground test, and not a value. */
         boolean isStep() {
             return what.endsWith(".result");

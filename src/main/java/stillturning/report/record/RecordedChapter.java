@@ -43,8 +43,8 @@ public final class RecordedChapter {
             blocks.add(new Warning("The record cannot be read", candidate.unreadable()));
             return blocks;
         }
-        List<Row> values = latest(candidate.rows(), row -> !row.isStep());
-        List<Row> steps = latest(candidate.rows(), Row::isStep);
+        List<Row> values = latest(candidate.rows(), row -> !row.isStep() && !row.isFormer());
+        List<Row> steps = latest(candidate.rows(), row -> row.isStep() && !row.isFormer());
         blocks.add(new Words(days(candidate.rows())));
         if (!steps.isEmpty()) {
             blocks.add(new Words(status(steps)));
@@ -62,6 +62,23 @@ public final class RecordedChapter {
                                     + " not keep to what was predicted on their day; they stand"
                                     + " first."));
             blocks.add(Grid.of(worstFirst(values), valueColumns()));
+        }
+        List<Row> former = latest(candidate.rows(), Row::isFormer);
+        if (!former.isEmpty()) {
+            blocks.add(
+                    new Words(
+                            "Measured and no longer asked for: "
+                                    + former.stream()
+                                            .map(
+                                                    row ->
+                                                            row.says()
+                                                                    + ": "
+                                                                    + row.measured()
+                                                                    + " ("
+                                                                    + day(row)
+                                                                    + ")")
+                                            .collect(Collectors.joining("; "))
+                                    + "."));
         }
         if (candidate.rows().stream().anyMatch(row -> row.day().changed())) {
             blocks.add(

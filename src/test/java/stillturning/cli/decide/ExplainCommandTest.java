@@ -8,12 +8,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,6 +31,9 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 class ExplainCommandTest {
+
+    /** What no printer reaches, 4 mm (pt). */
+    private static final double MARGIN = 4 / 25.4 * 72;
 
     @TempDir private Path here = Path.of("");
 
@@ -142,9 +149,65 @@ class ExplainCommandTest {
         }
     }
 
+    /** Measured on one day, and shown beside what was predicted on page and paper. */
+    @Test
+    void whatWasMeasuredStandsBesideWhatWasPredicted() throws IOException {
+        String[] record = {"record", "small", "--candidate", "one-bus"};
+        Session.in(here).run(record[0], record[1], record[2], record[3], "--form", "bench.yaml");
+        Path form = here.resolve("bench.yaml");
+        Session.change(form, "date: ", "date: 2026-05-17");
+        Session.change(form, "by: ", "by: a builder");
+        Session.change(form, "  radio: ", "  radio: 2.9 A at 12.4 V");
+        Files.writeString(form, Session.text(form).replaceFirst("result: ", "result: failed"));
+        Session.in(here).run(record[0], record[1], record[2], record[3], "bench.yaml");
+        Ran ran = onPaper("built.pdf", "--html", "built.html");
+        assertEquals(ExitCode.FINE, ran.code(), ran.err());
+        for (String told :
+                List.of(
+                        text(here.resolve("built.pdf")),
+                        Files.readString(here.resolve("built.html")))) {
+            assertTrue(told.contains("As built: predicted and measured"), told);
+            assertTrue(told.contains("Measured on 2026-05-17 by a builder."), told);
+            assertTrue(told.contains("0 passed, 1 failed"), told);
+            assertTrue(told.contains("1 of 1 measured values does not keep"), told);
+            assertTrue(told.contains("1.50 A") && told.contains("2.57 A"), told);
+        }
+    }
+
+    /** ANSI/ASME Y14.1 for Letter, ISO 216 for the A5 of cards; both from memory. */
+    private static void assertSheets(Path pdf) throws IOException {
+        try (PDDocument read = Loader.loadPDF(pdf.toFile())) {
+            List<String> sizes = new ArrayList<>();
+            for (PDPage page : read.getPages()) {
+                PDRectangle box = page.getMediaBox();
+                sizes.add(Math.round(box.getWidth()) + " x " + Math.round(box.getHeight()));
+            }
+            assertEquals("612 x 792", sizes.get(0));
+            assertEquals("420 x 595", sizes.get(sizes.size() - 1));
+            List<String> known = List.of("612 x 792", "792 x 612", "420 x 595");
+            assertTrue(known.containsAll(sizes), sizes.toString());
+            List<String> outside = new ArrayList<>();
+            new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition letter) {
+                    double right = letter.getXDirAdj() + letter.getWidthDirAdj();
+                    if (!letter.getUnicode().isBlank()
+                            && (letter.getXDirAdj() < MARGIN
+                                    || right > letter.getPageWidth() - MARGIN
+                                    || letter.getYDirAdj() < MARGIN
+                                    || letter.getYDirAdj() > letter.getPageHeight() - MARGIN)) {
+                        outside.add(letter.getUnicode() + " on page " + getCurrentPageNo());
+                    }
+                }
+            }.getText(read);
+            assertEquals(List.of(), outside);
+        }
+    }
+
     @Test
     void theSameStudyAndDayGiveTheSameDocumentOnEitherPaper() throws IOException {
         onPaper("one.pdf", "--paper", "letter");
+        assertSheets(here.resolve("one.pdf"));
         byte[] first = Files.readAllBytes(here.resolve("one.pdf"));
         Ran again = onPaper("one.pdf", "--paper", "letter");
         assertEquals(ExitCode.FINE, again.code(), again.err());

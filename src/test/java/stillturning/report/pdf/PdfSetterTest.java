@@ -20,6 +20,12 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import stillturning.bench.Bench;
+import stillturning.model.EngineLogic;
+import stillturning.model.Installation;
+import stillturning.parts.element.Demand.Kind;
+import stillturning.report.drawing.layout.OneLine;
+import stillturning.report.oneline.CandidateDrawing;
 import stillturning.report.page.Block;
 import stillturning.report.page.Block.Boxes;
 import stillturning.report.page.Block.Facts;
@@ -33,7 +39,12 @@ import stillturning.report.page.Document.Imprint;
 import stillturning.report.page.Page.Fact;
 import stillturning.report.page.Sleeves;
 import stillturning.report.page.Sleeves.Sleeve;
+import stillturning.report.sizes.SizeTables;
 import stillturning.report.table.Column;
+import stillturning.sizing.Sizing;
+import stillturning.sizing.SurveyDepth;
+import stillturning.sizing.result.SizingReport;
+import stillturning.story.UntoldStory;
 
 class PdfSetterTest {
 
@@ -206,6 +217,60 @@ class PdfSetterTest {
             for (PDPage page : read.getPages()) {
                 assertSize(wide, high, page.getMediaBox());
             }
+        }
+    }
+
+    private static final int LOADS = 100;
+
+    /** 100 loads, each with a breaker and a wire: 300 parts beside battery and bus. */
+    private static Bench largeBench() {
+        String[] studs =
+                IntStream.range(0, LOADS).mapToObj(i -> "stud-" + i).toArray(String[]::new);
+        Bench bench = new Bench().battery("battery", 60, 0.005, 1).bus("bus", studs);
+        for (int i = 0; i < LOADS; i++) {
+            bench.breaker("breaker-" + i, 5)
+                    .wire("wire-" + i, 2, 0.03)
+                    .load("consumer-" + i, Kind.CONSTANT_CURRENT, 0.1, Bench.HARDY)
+                    .join("bus", "stud-" + i, "breaker-" + i, "in")
+                    .join("breaker-" + i, "out", "wire-" + i, "a")
+                    .join("wire-" + i, "b", "consumer-" + i, "plus");
+        }
+        return bench.join("battery", "plus", "bus", "stud-0")
+                .engine(EngineLogic.allOf(List.of(new EngineLogic.One("consumer-0"))), true);
+    }
+
+    /** Tables break between rows with their heads again, and the drawing fits its sheet. */
+    @ParameterizedTest
+    @EnumSource(PaperSize.class)
+    void aCandidateOf300PartsPaginates(PaperSize paper) throws IOException, UntoldStory {
+        Bench bench = largeBench();
+        SizingReport report =
+                Sizing.of(
+                        bench.study(),
+                        bench.candidate(),
+                        Installation.USUAL,
+                        SurveyDepth.NOTHING_WRONG);
+        List<Block> blocks = new ArrayList<>();
+        SizeTables.of(report).forEach(table -> blocks.add(new Block.Grid(table)));
+        SizeTables.lists(report).forEach(table -> blocks.add(new Block.Grid(table)));
+        blocks.add(
+                new Block.Drawing(
+                        OneLine.of(CandidateDrawing.of(bench.candidate(), bench.study())),
+                        new Block.Room(245, 165)));
+        Document large =
+                new Document(
+                        document("plain", "").imprint(),
+                        List.of(),
+                        List.of(new Chapter("sizes", "Sizes", blocks)),
+                        List.of());
+        byte[] pdf = PdfSetter.pdf(large, paper);
+        assertEquals(List.of(), outside(pdf));
+        String text = text(pdf);
+        for (int i = 0; i < LOADS; i++) {
+            assertTrue(text.contains("breaker-" + i) && text.contains("wire-" + i), "" + i);
+        }
+        try (PDDocument read = Loader.loadPDF(pdf)) {
+            assertTrue(read.getNumberOfPages() > 10, read.getNumberOfPages() + " pages");
         }
     }
 

@@ -77,6 +77,22 @@ class RecordedChapterTest {
     }
 
     @Test
+    void whatIsNoLongerAskedForIsToldAndNotCounted() {
+        Standing former = new Standing(MeasuredWords.NO_LONGER, false);
+        Prediction none = new Prediction("", "");
+        String told =
+                told(
+                        List.of(
+                                volts(SECOND, "12.3 V", true),
+                                new Row(FIRST, "loads.horn", "loads.horn", "2.9 A", none, former),
+                                new Row(FIRST, "x.result", "x.result", "passed", none, former)),
+                        List.of());
+        assertTrue(told.contains("0 of 1 measured values do not keep"), told);
+        assertTrue(told.contains("loads.horn: 2.9 A (2026-05-17*); x.result: passed"), told);
+        assertTrue(!told.contains("Ground test: of"), told);
+    }
+
+    @Test
     void aRecordThatCannotBeReadIsNotPassedOver() {
         assertTrue(told(List.of(), List.of("one-bus.yaml:1:1: spoilt")).contains("spoilt"));
     }
