@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import stillturning.assess.requirement.Restarts;
 import stillturning.assess.requirement.StartMargin;
 import stillturning.assess.verdict.Judge;
@@ -100,10 +101,17 @@ final class OtherConditions {
                         study.goals(),
                         study.candidates());
         Timeline timeline = Timeline.quick(cold, candidate);
+        List<Failure> asked = failures.stream().filter(f -> !ofTheStarterItself(f)).toList();
+        Map<Failure, Optional<StartAttempt>> starts = new ConcurrentHashMap<>();
+        timeline.alike(asked).parallelStream()
+                .forEach(
+                        same -> {
+                            Optional<StartAttempt> start = restart(timeline, same.get(0));
+                            same.forEach(failure -> starts.put(failure, start));
+                        });
         List<Tried> tried =
-                failures.parallelStream()
-                        .filter(failure -> !ofTheStarterItself(failure))
-                        .map(failure -> new Tried(failure, restart(timeline, failure)))
+                asked.stream()
+                        .map(f -> new Tried(f, starts.getOrDefault(f, Optional.empty())))
                         .toList();
         return new Restarts(
                 tried.stream().filter(t -> !t.runs()).map(t -> t.failure.name()).toList(),

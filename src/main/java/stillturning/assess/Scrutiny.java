@@ -269,9 +269,10 @@ public final class Scrutiny implements Evidence {
         return verdictOn(FailureCatalogue.chargingLost(candidate));
     }
 
-    /** Failures are told in parallel and put back in order. */
+    /** Failures are told in parallel, those that leave the same one after the other. */
     private List<Verdict> judged(List<Failure> failures) {
-        return failures.parallelStream().map(this::verdictOn).toList();
+        timeline.alike(failures).parallelStream().forEach(same -> same.forEach(this::verdictOn));
+        return failures.stream().map(this::verdictOn).toList();
     }
 
     /** What comes of a failure, be it a single one, several at once, or a switch left wrong. */

@@ -1,10 +1,12 @@
 package stillturning.model;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stillturning.model.Candidate.Hit;
 import stillturning.parts.Part;
 import stillturning.parts.element.Element;
@@ -55,12 +57,7 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
      * @throws IllegalArgumentException if a hit names a part that the candidate has not
      */
     public Circuit failed(Candidate candidate, List<Hit> hits) {
-        for (Hit hit : hits) {
-            if (candidate.part(hit.part()).isEmpty()) {
-                throw new IllegalArgumentException(
-                        "candidate " + candidate.id() + " has no part " + hit.part());
-            }
-        }
+        Set<String> struck = struck(candidate, hits);
         Builder builder = new Builder(this);
         int next = 0;
         for (Part part : candidate.parts()) {
@@ -68,7 +65,7 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
             while (end < placed.size() && placed.get(end).part.equals(part.id())) {
                 end++;
             }
-            if (hits.stream().noneMatch(hit -> hit.part().equals(part.id()))) {
+            if (!struck.contains(part.id())) {
                 builder.placed.addAll(placed.subList(next, end));
             } else {
                 altered(part, hits).forEach(element -> builder.place(part.id(), element));
@@ -76,6 +73,18 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
             next = end;
         }
         return builder.build();
+    }
+
+    private static Set<String> struck(Candidate candidate, List<Hit> hits) {
+        Set<String> struck = new HashSet<>();
+        for (Hit hit : hits) {
+            if (candidate.part(hit.part()).isEmpty()) {
+                throw new IllegalArgumentException(
+                        "candidate " + candidate.id() + " has no part " + hit.part());
+            }
+            struck.add(hit.part());
+        }
+        return struck;
     }
 
     private static List<Element> altered(Part part, List<Hit> hits) {
@@ -109,7 +118,8 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
     private static final class Builder {
         private final Map<Terminal, Terminal> leaders = new LinkedHashMap<>();
         private final Map<Terminal, Integer> numbers = new LinkedHashMap<>();
-        private final Map<Terminal, Integer> netOf = new LinkedHashMap<>();
+        private Map<Terminal, Integer> netOf = new LinkedHashMap<>();
+        private boolean shared;
         private final List<Placed> placed = new ArrayList<>();
         private int nets = 1;
 
@@ -124,7 +134,8 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
         }
 
         Builder(Circuit intact) {
-            netOf.putAll(intact.netOf);
+            netOf = intact.netOf;
+            shared = true;
             nets = intact.nets;
         }
 
@@ -136,6 +147,10 @@ public record Circuit(int nets, List<Placed> placed, Map<Terminal, Integer> netO
             Integer known = netOf.get(terminal);
             if (known != null) {
                 return known;
+            }
+            if (shared) {
+                netOf = new LinkedHashMap<>(netOf);
+                shared = false;
             }
             int net = numbers.computeIfAbsent(leader(terminal), t -> nets++);
             netOf.put(terminal, net);

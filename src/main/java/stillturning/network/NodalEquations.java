@@ -99,7 +99,7 @@ final class NodalEquations {
     /** Sets a law; whether that changed anything. */
     boolean law(int branch, BranchLaw law) {
         BranchChecks.index("branch", branch, laws.length);
-        if (laws[branch].equals(law)) {
+        if (laws[branch] == law || laws[branch].equals(law)) {
             return false;
         }
         requireOutput(law);

@@ -3,6 +3,7 @@ package stillturning.story;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import stillturning.model.CountsFrom;
 import stillturning.model.Landing;
 import stillturning.model.failure.Failure;
@@ -167,6 +168,18 @@ public record Story(
         return engine.endurance() instanceof Endurance.Untold untold
                 ? Optional.of(untold.reason())
                 : Optional.empty();
+    }
+
+    /** The same events in the same order, at times no further apart than rounding puts them. */
+    public boolean isCourseOf(Story other) {
+        return happenings.size() == other.happenings.size()
+                && IntStream.range(0, happenings.size())
+                        .allMatch(n -> happenings.get(n).isRoundedTo(other.happenings.get(n)));
+    }
+
+    /** Whether an event of it happens at a time (s), but for rounding. */
+    public boolean hasEventAt(double seconds) {
+        return happenings.stream().anyMatch(event -> event.isAt(seconds));
     }
 
     /** Events of one kind. */

@@ -10,9 +10,26 @@ package stillturning.story;
  */
 public record StoryEvent(double seconds, Kind kind, String part, String words, int cause) {
 
+    /**
+     * By which times differ that were computed from the same in another order: a voltage that
+     * hardly falls makes much of the last digit.
+     */
+    private static final double ROUNDING = 1e-5;
+
     /** The same event, counted from a later beginning (s). */
     public StoryEvent since(double beginning) {
         return new StoryEvent(seconds - beginning, kind, part, words, cause);
+    }
+
+    /** The same event of the same cause, at a time no further off than rounding puts it. */
+    boolean isRoundedTo(StoryEvent other) {
+        return equals(new StoryEvent(seconds, other.kind, other.part, other.words, other.cause))
+                && isAt(other.seconds);
+    }
+
+    /** Whether it happens at this time (s), but for rounding. */
+    boolean isAt(double time) {
+        return Math.abs(seconds - time) <= ROUNDING * Math.abs(time);
     }
 
     /** What sort of event. */

@@ -107,7 +107,7 @@ final class CandidateCode {
     /** The story as it was judged: one near to a limit was told exactly. */
     private WatchedStory watched(Story story) {
         WatchedStory quick = timeline.watchEvents(story);
-        boolean same = quick.story().happenings().equals(story.happenings());
+        boolean same = quick.story().isCourseOf(story);
         return same ? quick : timeline.exact().watchEvents(story);
     }
 

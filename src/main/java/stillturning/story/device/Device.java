@@ -33,6 +33,18 @@ public interface Device {
     /** The deadline is here. */
     default void expire() {}
 
+    /**
+     * Whether anything can ever happen to it by itself: it has a margin at times, or a deadline.
+     */
+    default boolean acts() {
+        return true;
+    }
+
+    /** Whether it ever has a deadline. */
+    default boolean waits() {
+        return true;
+    }
+
     /** Takes over the state of the same device in another run. */
     void adopt(Device healthy);
 

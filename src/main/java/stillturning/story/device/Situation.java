@@ -24,8 +24,8 @@ public final class Situation {
     public NodalSolver solver;
 
     public final Aircraft aircraft;
-    public final Map<String, String> levers = new HashMap<>();
-    public final Set<String> shed = new HashSet<>();
+    public final Levers levers = new Levers();
+    public final Sheddings shed = new Sheddings();
     public final Set<String> movable = new HashSet<>();
     public final EventLog journal;
     public final Setting setting;
@@ -55,6 +55,7 @@ public final class Situation {
     public final List<Racer> racers = new ArrayList<>();
 
     private final Map<String, String> zoneOf;
+    private final Map<String, Double> celsiusIn = new HashMap<>();
 
     /** Counts how often the laws of the branches have been laid down. */
     public int layings;
@@ -125,7 +126,7 @@ public final class Situation {
 
     /** Temperature around a part (°C). */
     public double celsius(String part) {
-        return aircraft.celsius(zoneOf.getOrDefault(part, ""));
+        return celsiusIn.computeIfAbsent(zoneOf.getOrDefault(part, ""), aircraft::celsius);
     }
 
     /**

@@ -64,8 +64,7 @@ final class Bench {
         int from = now.journal.happenings().size();
         double begun = now.seconds;
         now.levers.putAll(levers(condition));
-        now.shed.clear();
-        now.shed.addAll(condition.off());
+        now.shed.only(condition.off());
         now.log(StoryEvent.Kind.PILOT, Harm.COCKPIT, condition.words());
         now.journal.solved();
         run.carryOn(begun + condition.seconds());

@@ -310,24 +310,18 @@ final class EngineDevice implements Device {
         return now.journal.latestOf(parts);
     }
 
+    private boolean works(String load) {
+        SupplyDevice supply = loads.get(load);
+        return supply != null && supply.works();
+    }
+
     boolean met() {
-        return now.aircraft
-                .engine()
-                .logic()
-                .runsOn(
-                        load ->
-                                Optional.ofNullable(loads.get(load))
-                                        .map(SupplyDevice::works)
-                                        .orElse(false));
+        return now.aircraft.engine().logic().runsOn(this::works);
     }
 
     private String missing() {
         return now.aircraft.engine().logic().loads().stream()
-                .filter(
-                        load ->
-                                !Optional.ofNullable(loads.get(load))
-                                        .map(SupplyDevice::works)
-                                        .orElse(false))
+                .filter(load -> !works(load))
                 .reduce((a, b) -> a + ", " + b)
                 .map(names -> "without " + names)
                 .orElse("needs not met");

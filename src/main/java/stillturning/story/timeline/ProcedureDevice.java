@@ -142,7 +142,7 @@ final class ProcedureDevice implements Device {
     private void move(List<String> words) {
         Map.Entry<String, String> move = toMove.removeFirst();
         String idle =
-                move.getValue().equals(now.levers.get(move.getKey()))
+                move.getValue().equals(now.levers.at(move.getKey()))
                         ? ", where it stands: the move changes nothing now"
                         : "";
         if (automatic()) {
@@ -172,12 +172,12 @@ final class ProcedureDevice implements Device {
         }
         double each = procedure.doing().eachSeconds();
         if (each == 0 && automatic()) {
-            now.shed.addAll(toShed);
+            now.shed.add(toShed);
             words.add("sheds " + String.join(", ", toShed));
             toShed.clear();
         } else if (each == 0 || stillCalledFor()) {
             String next = toShed.remove(0);
-            now.shed.add(next);
+            now.shed.add(List.of(next));
             words.add("sheds " + next);
             if (!automatic()) {
                 hands.busy(1);

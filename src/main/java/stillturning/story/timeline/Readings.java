@@ -89,7 +89,7 @@ record Readings(
     /** What works and what is fed. */
     Aftermath aftermath() {
         Set<String> working = new HashSet<>(working());
-        working.addAll(now.shed);
+        working.addAll(now.shed.all());
         return new Aftermath(working, plant.feeds(), crew.acted());
     }
 

@@ -375,7 +375,7 @@ final class Run {
     private void shedAtOnce() {
         Set<String> off = scene.setting().shedding().atOnce();
         if (!off.isEmpty()) {
-            now.shed.addAll(off);
+            now.shed.add(off);
             now.log(
                     StoryEvent.Kind.PILOT,
                     Harm.COCKPIT,
@@ -383,7 +383,7 @@ final class Run {
         }
     }
 
-    private static String subject(Failure failure) {
+    static String subject(Failure failure) {
         return failure.hits().isEmpty() ? "cockpit" : failure.hits().get(0).part();
     }
 }

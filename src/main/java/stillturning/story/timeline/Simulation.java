@@ -44,7 +44,11 @@ final class Simulation {
     private final Plant plant;
     private final Situation now;
     private final Map<String, Device> byName = new LinkedHashMap<>();
+
+    /** All to which anything can happen, and those of them that may have a deadline. */
     private final Device[] devices;
+
+    private final Device[] waiting;
     private final BranchDevice[] placings;
     private final CellDevice[] cells;
     private final Store[] stores;
@@ -65,12 +69,24 @@ final class Simulation {
         this.now = now;
         byName.putAll(plant.devices());
         byName.putAll(crew.devices());
-        devices = byName.values().toArray(Device[]::new);
-        placings = plant.all(BranchDevice.class).toArray(BranchDevice[]::new);
+        String[] acting =
+                byName.entrySet().stream()
+                        .filter(e -> e.getValue().acts())
+                        .map(Map.Entry::getKey)
+                        .toArray(String[]::new);
+        devices = byName.values().stream().filter(Device::acts).toArray(Device[]::new);
+        waiting = Arrays.stream(devices).filter(Device::waits).toArray(Device[]::new);
+        placings =
+                plant.all(BranchDevice.class)
+                        .filter(BranchDevice::changesLaw)
+                        .toArray(BranchDevice[]::new);
+        plant.all(BranchDevice.class)
+                .filter(placing -> !placing.changesLaw())
+                .forEach(placing -> now.solver.law(placing.branch(), placing.law()));
         cells = plant.all(CellDevice.class).toArray(CellDevice[]::new);
         stores = plant.all(Store.class).toArray(Store[]::new);
         heats = plant.heats().toArray(Stateful[]::new);
-        chatter = new Chatter(byName.keySet().toArray(String[]::new), devices, now);
+        chatter = new Chatter(acting, devices, now);
         DipCheck dips = new DipCheck(devices, stride.pair().places);
         integrator =
                 new Integrator(
@@ -150,7 +166,7 @@ final class Simulation {
                 return false;
             }
         }
-        for (Device device : devices) {
+        for (Device device : waiting) {
             if (!device.isSlow() && device.deadline() < Device.NO_DEADLINE) {
                 return false;
             }
@@ -205,7 +221,7 @@ final class Simulation {
     /** Earliest deadline (s). */
     private double deadline() {
         double earliest = Device.NO_DEADLINE;
-        for (Device device : devices) {
+        for (Device device : waiting) {
             earliest = Math.min(earliest, device.deadline());
         }
         return earliest;
@@ -254,7 +270,7 @@ final class Simulation {
 
     private boolean expire() {
         boolean any = false;
-        for (Device device : devices) {
+        for (Device device : waiting) {
             if (device.deadline() <= now.seconds) {
                 device.expire();
                 any = true;

@@ -111,7 +111,7 @@ public final class SteadyStates {
     }
 
     private Run after(List<Candidate.Hit> hits, Setting setting) {
-        Run run = new Run(candidate, layouts.after(hits), scene(setting));
+        Run run = new Run(candidate, layouts.whole(hits), scene(setting));
         run.resume(healthy);
         crank(run);
         return run;

@@ -1,12 +1,12 @@
 package stillturning.story.timeline;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Engine;
@@ -28,7 +28,6 @@ import stillturning.story.Snapshot;
 import stillturning.story.Spell;
 import stillturning.story.StartAttempt;
 import stillturning.story.Story;
-import stillturning.story.StoryEvent;
 import stillturning.story.UntoldStory;
 import stillturning.story.WatchedStory;
 import stillturning.story.timeline.Layouts.Laid;
@@ -59,6 +58,7 @@ public final class Timeline {
     private final Layouts layouts;
     private final Run healthy;
     private final NormalFlight normal;
+    private final Retold retold = new Retold();
 
     /**
      * Brings a candidate to normal flight in the phase in which the study's failures happen.
@@ -146,6 +146,20 @@ public final class Timeline {
         layouts = same.layouts;
         healthy = same.healthy;
         normal = same.normal;
+    }
+
+    /**
+     * Failures by what they leave, each group in the given order: the stories of one group differ
+     * in nothing but the name, as those of a wire that is open and of one that it is crimped to.
+     * Who tells one after the other has all but the first for nothing.
+     */
+    public Collection<List<Failure>> alike(List<Failure> failures) {
+        Map<Object, List<Failure>> alike = new LinkedHashMap<>();
+        for (Failure failure : failures) {
+            Object leaves = Retold.leaves(failure, layouts.bare(failure.hits()).left());
+            alike.computeIfAbsent(leaves, first -> new ArrayList<>()).add(failure);
+        }
+        return alike.values();
     }
 
     /** The same candidate at the same moment, told exactly. */
@@ -277,6 +291,14 @@ public final class Timeline {
      * stillturning.story.Endurance.Untold}.
      */
     public Story tellAsFar(Failure failure, Setting setting) {
+        return retold.story(
+                failure,
+                layouts.bare(failure.hits()).left(),
+                setting,
+                () -> told(failure, setting));
+    }
+
+    private Story told(Failure failure, Setting setting) {
         Run run = looking(failure, setting);
         Story worst = run.tellAsFar(failure, HORIZON_SECONDS);
         for (MotorStart.Of start : run.harmfulStarts()) {
@@ -292,7 +314,8 @@ public final class Timeline {
      */
     public WatchedStory watch(Failure failure, Setting setting) {
         Setting told = tellAsFar(failure, setting).setting();
-        return looking(failure, told).watch(failure, HORIZON_SECONDS, seconds -> true);
+        Run run = looking(whole(failure), failure, told);
+        return run.watch(failure, HORIZON_SECONDS, seconds -> true);
     }
 
     /**
@@ -302,10 +325,9 @@ public final class Timeline {
     public WatchedStory watchEvents(Story told) {
         Setting setting = told.setting();
         Setting known = setting.looksForStarts() ? setting.with(new MotorStart.Never()) : setting;
-        Set<Double> instants =
-                told.happenings().stream().map(StoryEvent::seconds).collect(Collectors.toSet());
-        return after(told.failure(), known)
-                .watch(told.failure(), HORIZON_SECONDS, instants::contains);
+        // what leads nowhere is there to look at, and moves the last digits
+        return after(whole(told.failure()), told.failure(), known)
+                .watch(told.failure(), HORIZON_SECONDS, told::hasEventAt);
     }
 
     /** The candidate with nothing wrong, as it comes to every failure. */
@@ -314,7 +336,11 @@ public final class Timeline {
     }
 
     private Run looking(Failure failure, Setting setting) {
-        Run run = after(failure, setting);
+        return looking(bare(failure), failure, setting);
+    }
+
+    private Run looking(Laid laid, Failure failure, Setting setting) {
+        Run run = after(laid, failure, setting);
         if (setting.looksForStarts()) {
             run.lookForStarts(study.goals().enoughSeconds());
         }
@@ -332,8 +358,20 @@ public final class Timeline {
                 .restart(failure, RESTART_AFTER_SECONDS, PATIENCE_SECONDS);
     }
 
+    private Laid bare(Failure failure) {
+        return layouts.bare(failure.hits()).laid();
+    }
+
+    private Laid whole(Failure failure) {
+        return layouts.whole(failure.hits());
+    }
+
     private Run after(Failure failure, Setting setting) {
-        Run run = new Run(candidate, layouts.after(failure.hits()), scene(failure, setting));
+        return after(bare(failure), failure, setting);
+    }
+
+    private Run after(Laid laid, Failure failure, Setting setting) {
+        Run run = new Run(candidate, laid, scene(failure, setting));
         run.resume(healthy);
         run.fly();
         return run;
@@ -349,7 +387,8 @@ public final class Timeline {
      */
     public Rehearsal rehearse(Failure failure, List<Map<String, String>> steps, Pace pace)
             throws UntoldStory {
-        Run run = after(failure, Setting.with(Pilot.NEVER).with(Propeller.STANDS));
+        Setting setting = Setting.with(Pilot.NEVER).with(Propeller.STANDS);
+        Run run = after(whole(failure), failure, setting);
         return Bench.rehearse(run, failure, steps, pace);
     }
 
@@ -365,7 +404,7 @@ public final class Timeline {
                 new Bench(
                         candidate,
                         healthy,
-                        hits -> new Run(candidate, layouts.after(hits), scene(NOTHING, setting)));
+                        hits -> new Run(candidate, layouts.whole(hits), scene(NOTHING, setting)));
         List<Spell> spells = new ArrayList<>();
         for (Spell.Condition condition : conditions) {
             spells.add(bench.hold(condition));

@@ -112,7 +112,7 @@ public final class CellDevice implements Store {
 
     /** Temperature (°C). */
     double celsius() {
-        return warmth.map(Warmth::celsius).orElse(zoneCelsius);
+        return warmth.isPresent() ? warmth.get().celsius() : zoneCelsius;
     }
 
     public double volts() {

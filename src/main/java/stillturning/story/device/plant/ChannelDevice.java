@@ -96,6 +96,6 @@ final class ChannelDevice implements BranchDevice {
         if (!logic.map(SupplyDevice::works).orElse(false)) {
             return channel.closedByDefault();
         }
-        return !"off".equals(now.levers.get(channel.lever()));
+        return !"off".equals(now.levers.at(channel.lever()));
     }
 }

@@ -18,7 +18,10 @@ final class ContactDevice implements BranchDevice {
     private final int branch;
     private final Situation now;
     private final Optional<CoilDevice> coil;
-    private final BranchLaw closed;
+    private final BranchLaw metal;
+    private int leversSeen = -1;
+    private boolean pulled;
+    private boolean closed;
 
     ContactDevice(
             Placed placed, Contact contact, int branch, Optional<CoilDevice> coil, Situation now) {
@@ -27,7 +30,7 @@ final class ContactDevice implements BranchDevice {
         this.branch = branch;
         this.now = now;
         this.coil = coil;
-        this.closed = new Resistive(contact.ohms());
+        this.metal = new Resistive(contact.ohms());
     }
 
     @Override
@@ -37,7 +40,12 @@ final class ContactDevice implements BranchDevice {
 
     @Override
     public BranchLaw law() {
-        return closed() ? closed : new Open();
+        return closed() ? metal : new Open();
+    }
+
+    @Override
+    public boolean acts() {
+        return false;
     }
 
     @Override
@@ -52,9 +60,13 @@ final class ContactDevice implements BranchDevice {
     public void adopt(Device healthy) {}
 
     private boolean closed() {
-        return contact.control()
-                .closes(
-                        now.levers.getOrDefault(placed.part(), ""),
-                        coil.map(CoilDevice::pulled).orElse(false));
+        boolean pulls = coil.isPresent() && coil.get().pulled();
+        if (leversSeen != now.levers.changes() || pulls != pulled) {
+            leversSeen = now.levers.changes();
+            pulled = pulls;
+            String position = now.levers.at(placed.part());
+            closed = contact.control().closes(position == null ? "" : position, pulls);
+        }
+        return closed;
     }
 }

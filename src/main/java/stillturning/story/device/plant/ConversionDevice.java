@@ -119,6 +119,11 @@ final class ConversionDevice implements BranchDevice {
         }
 
         @Override
+        public boolean acts() {
+            return false;
+        }
+
+        @Override
         public double margin() {
             return NOTHING_TO_WATCH;
         }

@@ -8,6 +8,16 @@ import stillturning.story.device.Device;
 record MetalDevice(int branch, BranchLaw law) implements BranchDevice {
 
     @Override
+    public boolean changesLaw() {
+        return false;
+    }
+
+    @Override
+    public boolean acts() {
+        return false;
+    }
+
+    @Override
     public double margin() {
         return NOTHING_TO_WATCH;
     }

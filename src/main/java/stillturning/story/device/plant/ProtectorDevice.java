@@ -27,6 +27,8 @@ final class ProtectorDevice implements BranchDevice {
     private final BranchLaw closed;
     private final boolean resettable;
     private boolean blown;
+    private int leversSeen = -1;
+    private boolean pulled;
 
     ProtectorDevice(Placed placed, Protector protector, int branch, Situation now) {
         this.placed = placed;
@@ -53,13 +55,18 @@ final class ProtectorDevice implements BranchDevice {
     }
 
     @Override
+    public boolean waits() {
+        return false;
+    }
+
+    @Override
     public boolean yieldsWithin(double seconds) {
         return tripper.opensWithin(seconds);
     }
 
     @Override
     public boolean gaveWay() {
-        return blown || TRIPPED.equals(now.levers.get(placed.part()));
+        return blown || TRIPPED.equals(now.levers.at(placed.part()));
     }
 
     @Override
@@ -97,7 +104,11 @@ final class ProtectorDevice implements BranchDevice {
     }
 
     private boolean open() {
-        String position = now.levers.get(placed.part());
-        return blown || Setting.PULLED.equals(position) || TRIPPED.equals(position);
+        if (leversSeen != now.levers.changes()) {
+            leversSeen = now.levers.changes();
+            String position = now.levers.at(placed.part());
+            pulled = Setting.PULLED.equals(position) || TRIPPED.equals(position);
+        }
+        return blown || pulled;
     }
 }

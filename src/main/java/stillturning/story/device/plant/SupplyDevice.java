@@ -49,6 +49,8 @@ public final class SupplyDevice implements BranchDevice {
     private final Reserve reserve;
     private int phaseSeen = -1;
     private boolean inPhase;
+    private int shedSeen;
+    private boolean shed;
     private boolean paused;
     private State state = State.WORKS;
     private double deadline = NO_DEADLINE;
@@ -125,7 +127,11 @@ public final class SupplyDevice implements BranchDevice {
 
     /** Whether the pilot has switched it off. */
     public boolean shed() {
-        return !now.shed.isEmpty() && now.shed.contains(placed.part());
+        if (shedSeen != now.shed.changes()) {
+            shedSeen = now.shed.changes();
+            shed = now.shed.contains(placed.part());
+        }
+        return shed;
     }
 
     public boolean wanted() {

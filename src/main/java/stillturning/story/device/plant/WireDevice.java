@@ -71,6 +71,11 @@ final class WireDevice implements BranchDevice, Racer {
     }
 
     @Override
+    public boolean waits() {
+        return false;
+    }
+
+    @Override
     public boolean gaveWay() {
         return spoiled || melted;
     }

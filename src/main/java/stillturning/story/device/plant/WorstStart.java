@@ -42,6 +42,7 @@ public final class WorstStart {
     private final Plant plant;
     private final Situation now;
     private final EngineLogic needs;
+    private final List<String> needed;
     private final List<SupplyDevice> motors;
     private final boolean held;
     private final GeneratorDevice[] generators;
@@ -88,13 +89,15 @@ public final class WorstStart {
         this.enoughSeconds = enoughSeconds;
         this.signs = signs;
         this.needs = now.aircraft.engine().logic();
+        this.needed = needs.loads();
         this.motors = plant.loads().values().stream().filter(SupplyDevice::mayStart).toList();
         this.generators = plant.all(GeneratorDevice.class).toArray(GeneratorDevice[]::new);
         this.generating = new BranchLaw[generators.length];
         this.standing = new BranchLaw[generators.length];
         this.real = now.solver;
         this.supposed = new BranchLaw[plant.branches()];
-        this.devices = plant.devices().values().toArray(Device[]::new);
+        this.devices =
+                plant.devices().values().stream().filter(Device::acts).toArray(Device[]::new);
     }
 
     /** The first moment of each motor at which its start harms the engine, and the deepest one. */
@@ -237,7 +240,7 @@ public final class WorstStart {
 
     private double plenty() {
         double least = Double.POSITIVE_INFINITY;
-        for (String load : needs.loads()) {
+        for (String load : needed) {
             SupplyDevice supply = plant.loads().get(load);
             least = supply != null && supply.works() ? Math.min(least, supply.plenty()) : least;
         }
