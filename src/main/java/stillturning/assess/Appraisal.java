@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stillturning.assess.verdict.Lazy;
 import stillturning.assess.verdict.LeftSwitch;
 import stillturning.assess.verdict.Outcome;
 import stillturning.assess.verdict.Selectivity;
@@ -42,7 +43,7 @@ public record Appraisal(
      * @param leftSwitches each switch of normal flight left in another position
      * @param starts the engine started on the ground, as stated and then with tired batteries in
      *     the cold; none where the study has no starter
-     * @param harmfulMoves drills and procedures whose moves do less harm in another order
+     * @param movesAudited drills and procedures whose moves do less harm in another order
      */
     public record Cases(
             Optional<Verdict> masterOff,
@@ -50,11 +51,15 @@ public record Appraisal(
             SheddingEndurances lasting,
             List<LeftSwitch> leftSwitches,
             List<StartAttempt> starts,
-            List<HarmfulMoves> harmfulMoves) {
+            Lazy<List<HarmfulMoves>> movesAudited) {
         public Cases {
             leftSwitches = List.copyOf(leftSwitches);
             starts = List.copyOf(starts);
-            harmfulMoves = List.copyOf(harmfulMoves);
+        }
+
+        /** Drills and procedures whose moves do less harm in another order. */
+        public List<HarmfulMoves> harmfulMoves() {
+            return movesAudited.get();
         }
 
         /** The start in the cold with tired batteries. */

@@ -34,6 +34,19 @@ public record Assessment(
         return appraisals.stream().filter(a -> a.candidate().id().equals(candidate)).findFirst();
     }
 
+    /**
+     * Works out what only reading about the failures asks for, on all processors: late pilots, what
+     * stands beside the outcomes, other orders of moves. Who asks for it later finds it; who asks
+     * without waits each time.
+     */
+    public void tellInDepth() {
+        appraisals.stream()
+                .flatMap(appraisal -> appraisal.singles().stream())
+                .parallel()
+                .forEach(verdict -> verdict.depth().get().beside().get());
+        appraisals.parallelStream().forEach(appraisal -> appraisal.cases().movesAudited().get());
+    }
+
     /** Whether there is a hard requirement that a candidate could miss. */
     public boolean asksForAnything() {
         return !study.goals().requirements().isEmpty();

@@ -142,7 +142,7 @@ final class Retelling {
                         was.lasting(),
                         was.leftSwitches(),
                         starts(study, trials, was),
-                        was.harmfulMoves());
+                        was.movesAudited());
         Measures measures = measures(study, candidate, before, singles, chargingLost);
         List<String> notRestarted = notRestarted(study, trials, before, chosen.values());
         Requirements requirements =

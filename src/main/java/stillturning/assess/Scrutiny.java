@@ -22,6 +22,7 @@ import stillturning.assess.requirement.Requirements;
 import stillturning.assess.requirement.Restarts;
 import stillturning.assess.requirement.Survey;
 import stillturning.assess.verdict.Judge;
+import stillturning.assess.verdict.Lazy;
 import stillturning.assess.verdict.LeftSwitch;
 import stillturning.assess.verdict.Verdict;
 import stillturning.model.Burdens;
@@ -222,7 +223,7 @@ public final class Scrutiny implements Evidence {
                         trials.lasting(lost.failure()),
                         leftSwitches(),
                         starts(),
-                        new MoveAudit(study, candidate).all(singles));
+                        Lazy.by(() -> new MoveAudit(study, candidate).all(singles)));
         StructureFindings structure = Structure.of(study.aircraft(), candidate);
         Complexity complexity = Complexity.of(candidate, structure.independentLoops(), pilot);
         Requirements requirements = new Requirements(study, this);

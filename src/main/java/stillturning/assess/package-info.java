@@ -36,6 +36,12 @@
  *       {@code NearLimitTest}.
  *   <li><b>Tolerances of protectors are played</b> as {@code story.device} decides ({@code
  *       Tolerances}). Held by {@code ToleranceTest}.
+ *   <li><b>What only reading asks for is told when it is read.</b> Ranks and requirements hang on a
+ *       pilot as planned and on none; late pilots, a standing propeller, what lies within reach,
+ *       other laws and other orders of moves cost as much again, and are worked out when somebody
+ *       asks ({@code Lazy}), on all processors where a page asks for all. Turned down: leaving them
+ *       out of an assessment, of which there would then be two kinds. Held by {@code LazyTest} and
+ *       {@code JudgeTest}.
  * </ul>
  */
 @NullMarked

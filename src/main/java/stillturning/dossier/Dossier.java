@@ -103,6 +103,7 @@ public record Dossier(
 
     /** The page of an edition. */
     public String page(Asked asked, Edition edition) {
+        assessment.tellInDepth();
         PaperContents contents = contents(asked, edition);
         return HtmlPage.of(
                 assessment,
@@ -122,6 +123,7 @@ public record Dossier(
 
     /** The same for paper; the same in, the same document out. */
     public Document paper(Asked asked, Edition edition) {
+        assessment.tellInDepth();
         PaperContents contents = contents(asked, edition);
         Document document = CounsellorPaper.of(assessment, contents);
         for (Chapter chapter : asBuilt) {

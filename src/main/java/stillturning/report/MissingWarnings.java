@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import stillturning.assess.Appraisal;
 import stillturning.assess.verdict.Outcome;
-import stillturning.assess.verdict.Remark.Topic;
 import stillturning.assess.verdict.Verdict;
 import stillturning.quantity.Formats;
 import stillturning.story.Story;
@@ -112,8 +111,7 @@ public final class MissingWarnings {
 
     /** Not where the aircraft has landed before, whether or not anybody has seen anything. */
     private static boolean comesTooLate(Verdict verdict) {
-        return verdict.outcome().compareTo(Outcome.INTERRUPTED) < 0
-                && verdict.remarks().stream().anyMatch(r -> r.topic() == Topic.UNSEEN);
+        return verdict.outcome().compareTo(Outcome.INTERRUPTED) < 0 && verdict.isUnseen();
     }
 
     /** The bus that shows it most, half-way to when it was noticed. */

@@ -111,8 +111,7 @@ public final class StoryFacts {
 
     /** Whether a stopped engine runs again, turned by the air or by the starter alone. */
     private static List<Fact> restart(Verdict verdict) {
-        return verdict.stories()
-                .standing()
+        return verdict.standing()
                 .map(
                         standing ->
                                 List.of(

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import stillturning.assess.verdict.LeftSwitch;
 import stillturning.assess.verdict.Outcome;
 import stillturning.files.StudyReader;
+import stillturning.assess.verdict.Lazy;
 import stillturning.model.failure.FailureCatalogue.Misplaced;
 import stillturning.report.UntoldTexts;
 import stillturning.report.terminal.OtherFindings;
@@ -82,7 +83,7 @@ class UntoldMomentsTest {
                         of.cases().lasting(),
                         List.of(LEFT),
                         List.of(START),
-                        List.of());
+                        Lazy.of(List.of()));
         Appraisal with =
                 new Appraisal(
                         of.candidate(),

@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
+import stillturning.assess.verdict.Verdict.Depth;
 import stillturning.assess.verdict.Verdict.Losses;
 import stillturning.assess.verdict.Verdict.Stories;
 import stillturning.model.Requirement;
@@ -60,16 +62,15 @@ public final class Judge {
     }
 
     public Verdict judge(Failure failure) {
-        Verdict noted = typically(failure);
         Setting planned = Setting.with(Pilot.PLANNED);
-        for (Remark remark : beside(noted, planned)) {
-            noted = noted.noting(remark);
-        }
-        return noted.within(
-                Tolerances.of(
-                        noted.planned(),
-                        race -> told(failure, planned.with(race)),
-                        (race, story) -> judge(failure, planned.with(race), story)));
+        Verdict typical = typically(failure);
+        Lazy<List<Remark>> beside = Lazy.by(() -> beside(typical, planned));
+        return typical.told(Lazy.by(() -> typical.depth().get().with(beside)))
+                .within(
+                        Tolerances.of(
+                                typical.planned(),
+                                race -> told(failure, planned.with(race)),
+                                (race, story) -> judge(failure, planned.with(race), story)));
     }
 
     /** What is found out by playing the failure in other settings. */
@@ -86,7 +87,8 @@ public final class Judge {
 
     /** The same with every protector as its kind is on the whole. */
     public Verdict typically(Failure failure) {
-        return judge(failure, Setting.with(Pilot.PLANNED));
+        Setting planned = Setting.with(Pilot.PLANNED);
+        return judge(failure, planned, told(failure, planned));
     }
 
     /**
@@ -95,16 +97,24 @@ public final class Judge {
      * story as planned is in their place.
      */
     public Verdict inBrief(Failure failure) {
-        return verdict(failure, brief(failure, Setting.with(Pilot.PLANNED)));
+        Stories stories = brief(failure, Setting.with(Pilot.PLANNED));
+        return verdict(failure, stories, outcome -> Lazy.by(() -> flat(stories, outcome)));
+    }
+
+    private Depth flat(Stories stories, Outcome planned) {
+        return depth(stories, planned, stories.planned(), Optional.empty());
     }
 
     private Stories brief(Failure failure, Setting setting) {
-        Story planned = told(failure, setting);
+        return brief(failure, setting, told(failure, setting));
+    }
+
+    private Stories brief(Failure failure, Setting setting, Story planned) {
         Story unaided =
                 planned.aftermath().actedPilot()
                         ? told(failure, setting.flownBy(Pilot.NEVER))
                         : planned;
-        return new Stories(planned, planned, unaided, Optional.empty());
+        return new Stories(planned, unaided);
     }
 
     /** The outcome alone, which hangs on what the pilot does as planned and on doing nothing. */
@@ -114,43 +124,60 @@ public final class Judge {
     }
 
     /** What comes of a failure in one setting, and only there. */
-    private Verdict judge(Failure failure, Setting setting) {
-        return judge(failure, setting, told(failure, setting));
-    }
-
     private Verdict judge(Failure failure, Setting setting, Story asPlanned) {
-        return verdict(failure, tell(failure, setting, asPlanned));
+        Stories stories = brief(failure, setting, asPlanned);
+        return verdict(
+                failure,
+                stories,
+                outcome -> Lazy.by(() -> depth(failure, setting, stories, outcome)));
     }
 
-    private Verdict verdict(Failure failure, Stories stories) {
+    private Verdict verdict(
+            Failure failure, Stories stories, Function<Outcome, Lazy<Depth>> inDepth) {
         Losses losses = losses(stories.planned());
-        Outcome planned = outcome(stories.planned(), stories.unaided(), losses);
-        Map<Pilot, Ruling> rulings = new EnumMap<>(Pilot.class);
-        for (Pilot kind : Pilot.values()) {
-            Story story = stories.with(kind);
-            boolean same = story.pilot() == Pilot.PLANNED;
-            Outcome outcome = same ? planned : outcome(story, stories.unaided(), losses(story));
-            rulings.put(kind, new Ruling(outcome, Remarks.of(outcome, story, stories.unaided())));
-        }
+        Outcome outcome = outcome(stories.planned(), stories.unaided(), losses);
         Optional<Double> actBy =
-                planned.needsPilot()
+                outcome.needsPilot()
                         ? Optional.of(stories.unaided().engine().endurance().seconds())
                         : Optional.empty();
         return new Verdict(
-                failure, rulings, stories, losses, engineOwn(failure), actBy, Optional.empty());
+                failure,
+                outcome,
+                stories,
+                losses,
+                engineOwn(failure),
+                actBy,
+                Optional.empty(),
+                inDepth.apply(outcome));
     }
 
-    private Stories tell(Failure failure, Setting setting, Story planned) {
-        boolean acts = planned.aftermath().actedPilot();
+    private Depth depth(Failure failure, Setting setting, Stories stories, Outcome planned) {
+        Story asPlanned = stories.planned();
         Optional<Story> standing =
-                planned.engine().stops() > 0 && study.aircraft().engine().windmills()
+                asPlanned.engine().stops() > 0 && study.aircraft().engine().windmills()
                         ? Optional.of(told(failure, setting.with(Propeller.STANDS)))
                         : Optional.empty();
-        return new Stories(
-                planned,
-                acts ? told(failure, setting.flownBy(Pilot.LATE)) : planned,
-                acts ? told(failure, setting.flownBy(Pilot.NEVER)) : planned,
-                standing);
+        Story late =
+                asPlanned.aftermath().actedPilot()
+                        ? told(failure, setting.flownBy(Pilot.LATE))
+                        : asPlanned;
+        return depth(stories, planned, late, standing);
+    }
+
+    private Depth depth(Stories stories, Outcome planned, Story late, Optional<Story> standing) {
+        Map<Pilot, Ruling> rulings = new EnumMap<>(Pilot.class);
+        rulings.put(Pilot.PLANNED, ruling(stories.planned(), stories, planned));
+        rulings.put(Pilot.LATE, ruling(late, stories, planned));
+        rulings.put(Pilot.NEVER, ruling(stories.unaided(), stories, planned));
+        return new Depth(late, standing, rulings, Lazy.of(List.of()));
+    }
+
+    private Ruling ruling(Story story, Stories stories, Outcome planned) {
+        Outcome outcome =
+                story.pilot() == Pilot.PLANNED
+                        ? planned
+                        : outcome(story, stories.unaided(), losses(story));
+        return new Ruling(outcome, Remarks.of(outcome, story, stories.unaided()));
     }
 
     /** Quickly; but what is near to a limit, or breaks off, is decided by the exact story. */

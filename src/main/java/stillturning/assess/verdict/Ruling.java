@@ -1,8 +1,6 @@
 package stillturning.assess.verdict;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * What a failure comes to with one kind of pilot.
@@ -12,14 +10,5 @@ import java.util.stream.Stream;
 public record Ruling(Outcome outcome, List<Remark> remarks) {
     public Ruling {
         remarks = List.copyOf(remarks);
-    }
-
-    /** The same with one remark more. */
-    Ruling noting(Remark more) {
-        return new Ruling(
-                outcome,
-                Stream.concat(remarks.stream(), Stream.of(more))
-                        .sorted(Comparator.comparing(Remark::topic))
-                        .toList());
     }
 }

@@ -173,7 +173,7 @@ final class StoryJson {
                             .says("With one who takes three times as long.")
                             .field("pilotDoesNothing", TOLD, Verdict::unaided)
                             .says("With one who does nothing.")
-                            .maybe("propellerStands", TOLD, v -> v.stories().standing())
+                            .maybe("propellerStands", TOLD, Verdict::standing)
                             .says(
                                     "With a pilot who keeps to the procedures, the propeller"
                                             + " standing still once the engine stops; null if it"

@@ -1,15 +1,16 @@
 package stillturning.story.timeline;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import stillturning.model.failure.Failure;
 import stillturning.story.Setting;
 import stillturning.story.Story;
 import stillturning.story.StoryEvent;
-import stillturning.story.timeline.DeadEnds.Left;
+import stillturning.story.timeline.wiring.Layouts.Left;
 
 /**
  * Stories that were told of one failure and hold for others: those that leave the same circuit and
@@ -17,10 +18,21 @@ import stillturning.story.timeline.DeadEnds.Left;
  */
 final class Retold {
 
-    /** More are not kept: a candidate has some hundred failures, told in a few settings each. */
-    private static final int MOST = 4096;
+    /**
+     * The last are kept: who tells alike failures one after the other finds the story of the first.
+     */
+    private static final int MOST = 256;
 
-    private final Map<Key, Story> known = new ConcurrentHashMap<>();
+    private final Map<Key, Story> known =
+            Collections.synchronizedMap(
+                    new LinkedHashMap<>() {
+                        private static final long serialVersionUID = 1;
+
+                        @Override
+                        protected boolean removeEldestEntry(Map.Entry<Key, Story> eldest) {
+                            return size() > MOST;
+                        }
+                    });
 
     /** What a failure leaves: the circuit, and what nobody's hand has broken. */
     private record Leaves(
@@ -44,7 +56,7 @@ final class Retold {
             return of(failure, story);
         }
         Story told = telling.get();
-        if (told.untold().isEmpty() && known.size() < MOST) {
+        if (told.untold().isEmpty()) {
             known.put(key, told);
         }
         return told;

@@ -40,8 +40,8 @@ import stillturning.story.device.Situation;
 import stillturning.story.device.battery.CellDevice;
 import stillturning.story.device.plant.Plant;
 import stillturning.story.device.plant.WorstStart;
-import stillturning.story.timeline.Layouts.Laid;
 import stillturning.story.timeline.watch.SignWatch;
+import stillturning.story.timeline.wiring.Layouts.Laid;
 
 /** One candidate in one condition, wired up and ready to play. */
 final class Run {

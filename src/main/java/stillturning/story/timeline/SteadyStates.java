@@ -14,8 +14,9 @@ import stillturning.story.SteadyState;
 import stillturning.story.StoryEvent;
 import stillturning.story.TripContest;
 import stillturning.story.UntoldStory;
-import stillturning.story.timeline.Layouts.Laid;
 import stillturning.story.timeline.stride.StepLimits;
+import stillturning.story.timeline.wiring.Layouts;
+import stillturning.story.timeline.wiring.Layouts.Laid;
 
 /**
  * What flows in a candidate in one phase of the flight, with nothing wrong and after failures. Once

@@ -30,8 +30,9 @@ import stillturning.story.StartAttempt;
 import stillturning.story.Story;
 import stillturning.story.UntoldStory;
 import stillturning.story.WatchedStory;
-import stillturning.story.timeline.Layouts.Laid;
 import stillturning.story.timeline.stride.StepLimits;
+import stillturning.story.timeline.wiring.Layouts;
+import stillturning.story.timeline.wiring.Layouts.Laid;
 
 /**
  * Tells what follows from failures in one candidate. Once made it never changes, and may be asked

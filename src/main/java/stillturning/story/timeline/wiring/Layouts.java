@@ -1,23 +1,25 @@
-package stillturning.story.timeline;
+package stillturning.story.timeline.wiring;
 
 import java.util.ArrayDeque;
+import java.util.BitSet;
 import java.util.Deque;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stillturning.model.Candidate;
 import stillturning.model.Candidate.Hit;
 import stillturning.model.Circuit;
+import stillturning.model.Circuit.Placed;
 import stillturning.story.device.BranchLayout;
-import stillturning.story.timeline.DeadEnds.Left;
-import stillturning.story.timeline.DeadEnds.Trimmed;
+import stillturning.story.timeline.wiring.DeadEnds.Trimmed;
 
 /**
  * Lays out what failures leave of one circuit, and keeps the last few: a failure is told in several
  * settings one after the other. May be asked by several threads at once.
  */
-final class Layouts {
+public final class Layouts {
 
     /** More than a candidate has failures. */
     private static final int KEPT = 1024;
@@ -30,24 +32,34 @@ final class Layouts {
     private final Deque<List<Hit>> inTurn = new ArrayDeque<>();
 
     /** What is left of a circuit, as one run after the other may use it. */
-    record Laid(Circuit circuit, BranchLayout layout) {
+    public record Laid(Circuit circuit, BranchLayout layout) {
 
-        static Laid of(Circuit circuit) {
+        /** One that is known of nothing else. */
+        public static Laid of(Circuit circuit) {
             return new Laid(circuit, new BranchLayout(circuit, Optional.empty()));
         }
     }
+
+    /**
+     * What is left of a candidate's circuit.
+     *
+     * @param intact which of its elements are as they were
+     * @param changed all others
+     * @param named parts hit that stories tell of by their name
+     */
+    public record Left(BitSet intact, List<Placed> changed, Set<String> named) {}
 
     /**
      * What is left of a circuit, less the metal in it that leads nowhere.
      *
      * @param left equal where the same is left
      */
-    record Bare(Laid laid, Left left) {}
+    public record Bare(Laid laid, Left left) {}
 
     /**
      * @param healthy the candidate's circuit with nothing wrong
      */
-    Layouts(Candidate candidate, Laid healthy) {
+    public Layouts(Candidate candidate, Laid healthy) {
         this.candidate = candidate;
         this.intact = healthy.circuit;
         this.healthy = healthy.layout;
@@ -55,12 +67,12 @@ final class Layouts {
     }
 
     /** Everything that is left, to look at. */
-    Laid whole(List<Hit> hits) {
+    public Laid whole(List<Hit> hits) {
         return laid(intact.failed(candidate, hits));
     }
 
     /** What a story can tell of. */
-    Bare bare(List<Hit> hits) {
+    public Bare bare(List<Hit> hits) {
         synchronized (kept) {
             Bare known = kept.get(hits);
             if (known != null) {

@@ -1,4 +1,4 @@
-package stillturning.story.timeline;
+package stillturning.story.timeline.wiring;
 
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -18,6 +18,7 @@ import stillturning.parts.Part;
 import stillturning.parts.element.Conversion;
 import stillturning.parts.element.Element;
 import stillturning.parts.element.Guard;
+import stillturning.story.timeline.wiring.Layouts.Left;
 
 /**
  * Metal that leads nowhere: at one end it meets nothing else, and nobody measures there. No current
@@ -37,15 +38,6 @@ final class DeadEnds {
 
     /** Nets at which something is read that no element says. */
     private final BitSet watched = new BitSet();
-
-    /**
-     * What is left of a candidate's circuit.
-     *
-     * @param intact which of its elements are as they were
-     * @param changed all others
-     * @param named parts hit that stories tell of by their name
-     */
-    record Left(BitSet intact, List<Placed> changed, Set<String> named) {}
 
     /**
      * A circuit without its dead ends.
