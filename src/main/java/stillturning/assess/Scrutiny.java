@@ -278,8 +278,8 @@ public final class Scrutiny implements Evidence {
 
     /** What comes of a failure, be it a single one, several at once, or a switch left wrong. */
     public Verdict verdictOn(Failure failure) {
-        Verdict known = told.get(failure.name());
-        Verdict verdict = known == null ? judge.judge(failure) : known;
+        Optional<Verdict> known = Optional.ofNullable(told.get(failure.name()));
+        Verdict verdict = known.orElseGet(() -> judge.judge(failure));
         told.put(failure.name(), verdict);
         return verdict;
     }

@@ -35,4 +35,22 @@ public record NormalFlight(
         givenUp = List.copyOf(givenUp);
         lost = List.copyOf(lost);
     }
+
+    /**
+     * The refusal of a candidate whose engine does not even run with nothing wrong.
+     *
+     * @param needs loads that the engine's logic names
+     */
+    public UntoldStory neverRan(List<String> needs) {
+        return new UntoldStory(
+                "the engine does not run in normal flight; without supply: "
+                        + needs.stream()
+                                .filter(load -> !working.contains(load))
+                                .reduce((a, b) -> a + ", " + b)
+                                .orElse("nothing that it needs")
+                        + lost.stream()
+                                .findFirst()
+                                .map(e -> "; first " + e.part() + " " + e.words())
+                                .orElse(""));
+    }
 }

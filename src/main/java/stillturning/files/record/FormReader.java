@@ -139,20 +139,24 @@ public final class FormReader {
                                 text -> isEmpty(at) || told(at, "a text does not belong here"),
                                 list -> told(at, "a list does not belong here"),
                                 inner -> fields(at, inner));
-            } else if (nothingIn(at, field.value())) {
-                continue;
-            } else if (isOlder() && !path.isEmpty()) {
-                former(at, field.value());
-            } else {
-                problems.add(
-                        document.places()
-                                .problemAtKey(
-                                        at,
-                                        "nothing of this name is asked for here",
-                                        Spelling.choice(field.key(), keysIn(path))));
+            } else if (!nothingIn(at, field.value())) {
+                unasked(path, at, field);
             }
         }
         return true;
+    }
+
+    private void unasked(String path, String at, YamlValue.Field field) {
+        if (isOlder() && !path.isEmpty()) {
+            former(at, field.value());
+            return;
+        }
+        problems.add(
+                document.places()
+                        .problemAtKey(
+                                at,
+                                "nothing of this name is asked for here",
+                                Spelling.choice(field.key(), keysIn(path))));
     }
 
     /** Whether it says of itself that it was made of another state of the study. */

@@ -48,7 +48,7 @@ public final class Explaining {
     public static List<Explanation> of(
             List<Compared> readings, List<OpenValue> values, List<double[]> slopes) {
         Explaining explaining = new Explaining(readings);
-        record Found(Explanation explanation, double share, double[] slope) {}
+        record Found(Explanation explanation, double share, int place) {}
         List<Found> found = new ArrayList<>();
         for (int i = 0; i < values.size(); i++) {
             double[] slope = slopes.get(i);
@@ -58,7 +58,7 @@ public final class Explaining {
                 double moved = Math.abs(one.needed() - one.value().likely());
                 boolean possible = one.value().likely() <= 0 || one.needed() > 0;
                 if (one.mended() > 0 && possible && moved <= FURTHEST * one.value().half()) {
-                    found.add(new Found(one, share, slope));
+                    found.add(new Found(one, share, i));
                 }
             }
         }
@@ -72,8 +72,12 @@ public final class Explaining {
                         f ->
                                 f.explanation.alike(
                                         found.stream()
-                                                .filter(g -> g != f)
-                                                .filter(g -> explaining.alike(f.slope, g.slope))
+                                                .filter(g -> g.place != f.place)
+                                                .filter(
+                                                        g ->
+                                                                explaining.alike(
+                                                                        slopes.get(f.place),
+                                                                        slopes.get(g.place)))
                                                 .map(g -> g.explanation.value().name())
                                                 .toList()))
                 .toList();
@@ -131,16 +135,36 @@ public final class Explaining {
                         });
     }
 
-    /**
-     * Two values moved until least is left over.
-     *
-     * @param moved by how much
-     * @param halves of the intervals of 95 %
-     * @param predicted by how much each reading moves with them
-     * @param left squares that are left over
-     */
-    private record Solved(
-            double[] moved, double[] halves, double correlation, double[] predicted, double left) {}
+    /** Two values moved until least is left over. */
+    private static final class Solved {
+
+        /** By how much. */
+        private final double[] moved;
+
+        /** Halves of the intervals of 95 %. */
+        private final double[] halves;
+
+        private final double correlation;
+
+        /** By how much each reading moves with them. */
+        private final double[] predicted;
+
+        /** Squares that are left over. */
+        private final double left;
+
+        Solved(
+                double[] moved,
+                double[] halves,
+                double correlation,
+                double[] predicted,
+                double left) {
+            this.moved = moved;
+            this.halves = halves;
+            this.correlation = correlation;
+            this.predicted = predicted;
+            this.left = left;
+        }
+    }
 
     private Solved solved(double[] one, double[] other) {
         double a = product(one, one);

@@ -1,10 +1,13 @@
 package stillturning.story.timeline;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import stillturning.model.failure.Failure;
 import stillturning.story.Setting;
@@ -40,8 +43,19 @@ final class Retold {
 
     private record Key(Object leaves, Setting setting) {}
 
+    /** Failures by what they leave, each group in the given order. */
+    static Collection<List<Failure>> alike(
+            List<Failure> failures, Function<Failure, Left> circuits) {
+        Map<Object, List<Failure>> alike = new LinkedHashMap<>();
+        for (Failure failure : failures) {
+            Object leaves = leaves(failure, circuits.apply(failure));
+            alike.computeIfAbsent(leaves, first -> new ArrayList<>()).add(failure);
+        }
+        return alike.values();
+    }
+
     /** Equal for failures of which nothing but the name is told differently. */
-    static Object leaves(Failure failure, Left circuit) {
+    private static Object leaves(Failure failure, Left circuit) {
         // whose hand it was, and in which turn it moves, is told
         return failure.hits().isEmpty() || !failure.inTurn().isEmpty()
                 ? failure

@@ -2,7 +2,6 @@ package stillturning.story.timeline;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -155,12 +154,7 @@ public final class Timeline {
      * Who tells one after the other has all but the first for nothing.
      */
     public Collection<List<Failure>> alike(List<Failure> failures) {
-        Map<Object, List<Failure>> alike = new LinkedHashMap<>();
-        for (Failure failure : failures) {
-            Object leaves = Retold.leaves(failure, layouts.bare(failure.hits()).left());
-            alike.computeIfAbsent(leaves, first -> new ArrayList<>()).add(failure);
-        }
-        return alike.values();
+        return Retold.alike(failures, failure -> layouts.bare(failure.hits()).left());
     }
 
     /** The same candidate at the same moment, told exactly. */
@@ -240,16 +234,7 @@ public final class Timeline {
 
     /** The refusal of a candidate whose engine does not even run with nothing wrong. */
     public UntoldStory neverRan() {
-        return new UntoldStory(
-                "the engine does not run in normal flight; without supply: "
-                        + study.aircraft().engine().logic().loads().stream()
-                                .filter(load -> !normal.working().contains(load))
-                                .reduce((a, b) -> a + ", " + b)
-                                .orElse("nothing that it needs")
-                        + normal.lost().stream()
-                                .findFirst()
-                                .map(e -> "; first " + e.part() + " " + e.words())
-                                .orElse(""));
+        return normal.neverRan(study.aircraft().engine().logic().loads());
     }
 
     /**
@@ -277,7 +262,7 @@ public final class Timeline {
      * @throws UntoldStory if a state on the way cannot be computed
      */
     public Story tell(Failure failure, Setting setting, double horizonSeconds) throws UntoldStory {
-        Run run = looking(failure, setting);
+        Run run = looking(bare(failure), failure, setting);
         Story worst = run.tell(failure, horizonSeconds);
         for (MotorStart.Of start : run.harmfulStarts()) {
             Story with = after(failure, setting.with(start)).tell(failure, horizonSeconds);
@@ -300,7 +285,7 @@ public final class Timeline {
     }
 
     private Story told(Failure failure, Setting setting) {
-        Run run = looking(failure, setting);
+        Run run = looking(bare(failure), failure, setting);
         Story worst = run.tellAsFar(failure, HORIZON_SECONDS);
         for (MotorStart.Of start : run.harmfulStarts()) {
             Story with = after(failure, setting.with(start)).tellAsFar(failure, HORIZON_SECONDS);
@@ -315,7 +300,7 @@ public final class Timeline {
      */
     public WatchedStory watch(Failure failure, Setting setting) {
         Setting told = tellAsFar(failure, setting).setting();
-        Run run = looking(whole(failure), failure, told);
+        Run run = looking(layouts.whole(failure.hits()), failure, told);
         return run.watch(failure, HORIZON_SECONDS, seconds -> true);
     }
 
@@ -327,17 +312,13 @@ public final class Timeline {
         Setting setting = told.setting();
         Setting known = setting.looksForStarts() ? setting.with(new MotorStart.Never()) : setting;
         // what leads nowhere is there to look at, and moves the last digits
-        return after(whole(told.failure()), told.failure(), known)
+        return after(layouts.whole(told.failure().hits()), told.failure(), known)
                 .watch(told.failure(), HORIZON_SECONDS, told::hasEventAt);
     }
 
     /** The candidate with nothing wrong, as it comes to every failure. */
     public Snapshot before() {
         return healthy.frame();
-    }
-
-    private Run looking(Failure failure, Setting setting) {
-        return looking(bare(failure), failure, setting);
     }
 
     private Run looking(Laid laid, Failure failure, Setting setting) {
@@ -363,10 +344,6 @@ public final class Timeline {
         return layouts.bare(failure.hits()).laid();
     }
 
-    private Laid whole(Failure failure) {
-        return layouts.whole(failure.hits());
-    }
-
     private Run after(Failure failure, Setting setting) {
         return after(bare(failure), failure, setting);
     }
@@ -389,7 +366,7 @@ public final class Timeline {
     public Rehearsal rehearse(Failure failure, List<Map<String, String>> steps, Pace pace)
             throws UntoldStory {
         Setting setting = Setting.with(Pilot.NEVER).with(Propeller.STANDS);
-        Run run = after(whole(failure), failure, setting);
+        Run run = after(layouts.whole(failure.hits()), failure, setting);
         return Bench.rehearse(run, failure, steps, pace);
     }
 

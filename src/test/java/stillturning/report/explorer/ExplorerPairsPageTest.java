@@ -134,8 +134,8 @@ class ExplorerPairsPageTest {
                     List<Integer> pair = List.of(Math.min(i, other), Math.max(i, other));
                     boolean ends =
                             of.joint().sets().minimal().contains(pair)
-                                    || alone(of, i) && !heals(of, i, other)
-                                    || alone(of, other) && !heals(of, other, i);
+                                    || (alone(of, i) && !heals(of, i, other))
+                                    || (alone(of, other) && !heals(of, other, i));
                     String words = one.get(1).asString();
                     boolean possible =
                             events.get(i).failure().goesWith(events.get(other).failure());

@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import javafx.application.Platform;
@@ -75,6 +76,7 @@ public final class Window {
                         thread.setDaemon(true);
                         return thread;
                     });
+    private final ScheduledFuture<?> watching;
     private final BorderPane frame = new BorderPane();
     private final Notices notices = new Notices();
     private final StatusLine status = new StatusLine(work);
@@ -109,8 +111,9 @@ public final class Window {
         stage.setScene(scene);
         stage.setOnCloseRequest(event -> close());
         stage.focusedProperty().addListener((of, before, now) -> look());
-        keeper.scheduleWithFixedDelay(
-                this::watch, WATCH_MILLISECONDS, WATCH_MILLISECONDS, TimeUnit.MILLISECONDS);
+        watching =
+                keeper.scheduleWithFixedDelay(
+                        this::watch, WATCH_MILLISECONDS, WATCH_MILLISECONDS, TimeUnit.MILLISECONDS);
         acceptFolders(scene);
         place();
         bar.enable(false);
@@ -346,6 +349,7 @@ public final class Window {
         keepSettings();
         closeStudy();
         work.close();
+        watching.cancel(false);
         keeper.shutdown();
     }
 

@@ -214,30 +214,11 @@ public final class Recording {
                                                         .map(line -> entry(line, written))
                                                         .toList()))
                         .toList());
-        advice.set(invitation(planned.found));
+        advice.set(planned.found.invitation());
     }
 
     private static Entry entry(Line line, Written written) {
         return new Entry(line, written.values().getOrDefault(line.path(), ""));
-    }
-
-    private static String invitation(TypedForm.Found found) {
-        String kept =
-                found.written().values().isEmpty()
-                        ? ""
-                        : " What was entered before and is in no record yet is there again.";
-        List<String> former = new ArrayList<>();
-        found.form().former().forEach(f -> former.add(f.path() + ": " + f.text()));
-        String gone =
-                former.isEmpty()
-                        ? ""
-                        : " No longer asked for, kept all the same: "
-                                + String.join("; ", former)
-                                + ".";
-        return "Enter what was measured, each value with its unit; what stays empty was not"
-                + " measured."
-                + kept
-                + gone;
     }
 
     private void refuse(Exception reason) {

@@ -33,7 +33,28 @@ record TypedForm(AskedFor asked, Path file, String made, List<Former> former) {
     private static final String FOLDER = "entered";
 
     /** What was found beside the record: the form, what was written, and what is wrong there. */
-    record Found(TypedForm form, Written written, List<String> problems) {}
+    record Found(TypedForm form, Written written, List<String> problems) {
+
+        /** What to do with it, in sentences. */
+        String invitation() {
+            String kept =
+                    written.values().isEmpty()
+                            ? ""
+                            : " What was entered before and is in no record yet is there again.";
+            List<String> former = new ArrayList<>();
+            form.former.forEach(f -> former.add(f.path() + ": " + f.text()));
+            String gone =
+                    former.isEmpty()
+                            ? ""
+                            : " No longer asked for, kept all the same: "
+                                    + String.join("; ", former)
+                                    + ".";
+            return "Enter what was measured, each value with its unit; what stays empty was not"
+                    + " measured."
+                    + kept
+                    + gone;
+        }
+    }
 
     TypedForm {
         former = List.copyOf(former);

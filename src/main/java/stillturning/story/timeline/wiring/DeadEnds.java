@@ -135,6 +135,7 @@ final class DeadEnds {
         return new Left(same, List.copyOf(changed), named);
     }
 
+    @SuppressWarnings("ReferenceEquality") // nearly all are the same, and quickly seen to be
     private static boolean isAs(Placed one, Placed other) {
         return one == other || one.equals(other);
     }

@@ -5,7 +5,6 @@ import java.util.BitSet;
 import java.util.Deque;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stillturning.model.Candidate;
@@ -28,7 +27,7 @@ public final class Layouts {
     private final Circuit intact;
     private final BranchLayout healthy;
     private final DeadEnds deadEnds;
-    private final Map<List<Hit>, Bare> kept = new IdentityHashMap<>();
+    private final IdentityHashMap<List<Hit>, Bare> kept = new IdentityHashMap<>();
     private final Deque<List<Hit>> inTurn = new ArrayDeque<>();
 
     /** What is left of a circuit, as one run after the other may use it. */

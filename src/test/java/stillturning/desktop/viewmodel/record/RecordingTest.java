@@ -1,5 +1,6 @@
 package stillturning.desktop.viewmodel.record;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -119,7 +120,7 @@ class RecordingTest {
         String here = text(file("one-bus.yaml"));
         assertTrue(here.contains("2026-05-17") && here.contains("a builder"), here);
         Files.delete(file("one-bus.yaml"));
-        String folder = file("").getParent().toString();
+        String folder = requireNonNull(file("").getParent()).toString();
         String told = told("record", folder, "--candidate", "one-bus", form.toString());
         assertTrue(told.contains("Added to the record"), told);
         assertEquals(here, text(file("one-bus.yaml")));
