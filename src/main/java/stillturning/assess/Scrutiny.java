@@ -296,8 +296,7 @@ public final class Scrutiny implements Evidence {
 
     @Override
     public Optional<StartAttempt> coldStart() {
-        List<StartAttempt> all = starts();
-        return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
+        return starts().stream().reduce((before, last) -> last);
     }
 
     private List<StartAttempt> starts() {
