@@ -69,7 +69,7 @@ final class BatteryWords {
                 .map(r -> title(r.from().id()))
                 .filter(who -> !titles(now).contains(who))
                 .findFirst()
-                .map(who -> ", with those of " + who + ": that one first")
+                .map(who -> ", but " + who + " first where both have its batteries")
                 .orElse("");
     }
 

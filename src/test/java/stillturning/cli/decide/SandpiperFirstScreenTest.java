@@ -25,8 +25,8 @@ class SandpiperFirstScreenTest {
         assertTrue(
                 out.contains(
                         "before \"Split batteries, breakers\"; with equal batteries: level,"
-                                + " with those of \"Two alternators, two batteries, cross-tie\":"
-                                + " that one first."),
+                                + " but \"Two alternators, two batteries, cross-tie\" first where"
+                                + " both have its batteries."),
                 out);
         assertTrue(
                 out.contains(
