@@ -46,10 +46,10 @@ public final class DecideArea implements Area {
         TabPane right =
                 new TabPane(
                         Layout.tab("Answer", new AnswerPane(deciding)),
-                        Layout.tab("Requirements", Layout.roomy(new RequirementsPane(deciding))),
+                        Layout.tab("Required", Layout.roomy(new RequirementsPane(deciding))),
                         Layout.tab("Trade-off", new TradeOffPane(deciding, ranking::select)),
                         Layout.tab("Simpler", new ExplorePane(deciding.exploring())),
-                        Layout.tab("Side by side", Layout.roomy(new SideBySidePane(deciding))),
+                        Layout.tab("Pair", Layout.roomy(new SideBySidePane(deciding))),
                         Layout.tab("Complexity", new ComplexityPane(deciding)),
                         Layout.tab("Departures", Layout.roomy(new DeparturesPane(deciding))));
         right.setId("decide-tabs");

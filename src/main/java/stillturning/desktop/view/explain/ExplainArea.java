@@ -57,8 +57,8 @@ public final class ExplainArea implements Area {
                 new VBox(
                         contents(explaining),
                         measured(() -> view.setCenter(record.view())),
-                        new RationaleEditor(explaining.rationale()).view(),
-                        buttons.view());
+                        buttons.view(),
+                        new RationaleEditor(explaining.rationale()).view());
         side.getStyleClass().add("explain-side");
         view.getStyleClass().add("explain");
         ScrollPane scrolled = new ScrollPane(side);
