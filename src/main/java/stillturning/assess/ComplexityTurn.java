@@ -28,9 +28,12 @@ public record ComplexityTurn(
 
     /**
      * The nearest changes of each weight alone, down to nothing and up to three times (from 0 to 3
-     * where it is nothing now), nearest first; none where the order holds.
+     * where it is nothing now), nearest first; none where the order holds or there is none.
      */
     public static List<ComplexityTurn> of(Assessment assessment) {
+        if (assessment.appraisals().isEmpty()) {
+            return List.of();
+        }
         List<ComplexityTurn> turns = new ArrayList<>();
         ComplexityWeights weights = assessment.study().goals().preferences().complexity();
         for (ComplexityCount count : ComplexityCount.values()) {
