@@ -40,6 +40,9 @@ public final class LongAnswers {
     /** What trying guesses is called while it lasts. */
     public static final String GUESSING = "Trying guesses along their ranges";
 
+    /** So often all guesses are drawn at once; its error is said beside it. */
+    private static final int DRAWS = 60;
+
     /** An answer, and the texts that it was found from. */
     private record Found<T>(String fingerprint, T answer) {}
 
@@ -83,14 +86,14 @@ public final class LongAnswers {
                 found -> card = Optional.of(found));
     }
 
-    /** Begins to try each guess of the study's files along its range. */
+    /** Begins to try each guess of the study's files along its range, and all of them at once. */
     public void tryGuesses() {
         StudyReader reader = desk.draft().reader();
         ReadStudy read = desk.read().get();
         begin(
                 GUESSING,
                 (assessment, progress) -> {
-                    Doubts doubts = new Guessing(reader, read).doubts(false);
+                    Doubts doubts = new Guessing(reader, read).doubts(false).drawn(DRAWS);
                     return Optional.of(
                             Assess.guesses(
                                     assessment,

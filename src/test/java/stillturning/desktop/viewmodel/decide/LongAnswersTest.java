@@ -53,6 +53,7 @@ class LongAnswersTest {
         open.until(() -> says("What to find out next"));
 
         assertTrue(says("battery.capacity"), answering.blocks().get().toString());
+        assertTrue(says("With all guesses drawn at once, 60 times, it is first in"));
         assertFalse(says("guesses that could unseat it"));
         assertFalse(further.untried().get());
     }
