@@ -36,8 +36,8 @@ public record Assessment(
 
     /**
      * Works out what only reading about the failures asks for, on all processors: late pilots, what
-     * stands beside the outcomes, other orders of moves. Who asks for it later finds it; who asks
-     * without waits each time.
+     * stands beside the outcomes, other orders of moves. Who asks for it later finds it; else it is
+     * worked out where it is asked for, one failure after the other.
      */
     public void tellInDepth() {
         appraisals.stream()

@@ -8,8 +8,8 @@
  *
  * <ul>
  *   <li><b>The first sentence says who is first with equal batteries</b>: once all have the first
- *       one's, and once both have those of a rival that then comes first. A headline that batteries
- *       alone decide would be turned round by whoever notices. Held by {@code
+ *       one's, and once both have those of a rival that then comes first. Anybody who notices that
+ *       batteries alone decide a headline can reverse it. Held by {@code
  *       EqualBatteriesHeadlineTest} and {@code SandpiperFirstScreenTest}.
  *   <li><b>What was not asked stands there with the question that asks it.</b> Trying guesses,
  *       failures in sizes and run-up checks takes longer than somebody waits for a first answer; an

@@ -52,7 +52,7 @@
  *   <li><b>Metal that leads nowhere is left out, and what leaves the same is told once.</b> A wire
  *       open and the fuse in its line blown are one circuit: the story of one is that of the other
  *       but for the name. Left out is only metal of parts that are nothing else, at whose loose end
- *       nobody measures. It spares Sandpiper one failure in seven. Who looks at a story sees
+ *       nobody measures. It spares Sandpiper one failure in nine. Who looks at a story sees
  *       everything all the same: it is played again, whole. Turned down: leaving out the contacts
  *       of a contactor, of which the story says that they drop out. Held by {@code
  *       AlikeFailuresTest}.
